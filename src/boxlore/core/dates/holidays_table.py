@@ -40,7 +40,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("valentine's day", "st valentine's day"), "", 0, 0, ("fixed", 2, 14), "fixed day"),
     (("st patrick's day", "saint patrick's day"), "", 0, 0, ("fixed", 3, 17), "fixed day"),
     (("st george's day",), "", 0, 0, ("fixed", 4, 23), "fixed day"),
-    (("may day",), "", 0, 0, ("fixed", 5, 1), "fixed day"),
+    (("may day", "mayday",), "", 0, 0, ("fixed", 5, 1), "fixed day"),
     (("midsummer", "midsummer day", "st john's day", "jaanipäev", "johannistag"), "", 0, 0, ("fixed", 6, 24), "fixed day"),
     (("midsummer eve", "st john's eve", "jaanilaupäev", "jaaniõhtu"), "", 0, 0, ("fixed", 6, 23), "fixed day"),
     (("michaelmas",), "", 0, 0, ("fixed", 9, 29), "fixed day"),

@@ -187,6 +187,8 @@ def _entries(language: Language) -> Iterator[Entry]:
             begin, _, rest = form.partition(" ")
             if begin in ordinals and rest:  # “2. pinsedag”
                 yield f"{ordinals[begin]} {rest}", "feast", feast
+                for ending in filter(None, language.ordinal_endings.split("|")):  # “1e kerstdag”
+                    yield f"{ordinals[begin]}{ending} {rest}", "feast", feast
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

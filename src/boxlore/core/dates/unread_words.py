@@ -30,6 +30,8 @@ def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     if "when" in kinds[0]:
         return Outcome(None, f"“{words}”: when was that?")
     before = [at for at in range(names[0]) if kinds[at] & {"unit", "season", "before", "after", "weekday"}]
+    if before == [0] and "weekday" in kinds[0]:
+        return None  # “Sunday best” is no Sunday of an event
     if not before and not any("life" in here for here in kinds):
         return None
     if before and not any(kinds[at] & {"unit", "season", "weekday"} for at in before):
