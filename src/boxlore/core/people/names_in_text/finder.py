@@ -30,7 +30,7 @@ class NameFinder:
         return hits
 
 
-name_finder = lru_cache(4)(NameFinder)
+name_finder = lru_cache(8)(NameFinder)
 
 
 def forget_finders() -> None:
