@@ -64,7 +64,7 @@ FAMILY = [
     ("the year of the wedding", "1952~"),
     ("the summer Joe came home", "1946-22~"),
     ("the winter Joe came home", None),
-    ("the week Joe came home", "1946-08-03~"),
+    ("the week Joe came home", "[1946-07-28..1946-08-04]"),
     ("the month after the wedding", "[1952-06-15..1952-07-14]"),
     ("the month Joe came home", "1946-08~"),
     ("the year of the flood", None),

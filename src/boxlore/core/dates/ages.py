@@ -6,14 +6,27 @@ An age is one number beside words of age, in any order; whatever else is said mu
 
 from collections.abc import Callable
 
-from boxlore.core.dates.context import DateContext, NoSuchDate
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
-from boxlore.core.dates.relative import about_age, at_age, at_age_in, birthday, in_years, not_yet_at
+from boxlore.core.dates.relative import (
+    about_age,
+    at_age,
+    at_age_in,
+    birthday,
+    in_years,
+    not_yet_at,
+    past_age,
+    past_no_age,
+    probably_of_age,
+    year_of_age,
+    year_of_birthday,
+)  # fmt: skip
 
 _AGE = frozenset(
     "when was aged at_years years_old birthday possessive i they about about_behind noise unit comma dash doubt or "
-    "genitive not_yet".split()
+    "genitive not_yet older".split()
 )
 
 
@@ -28,7 +41,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     """The EDTF of an age, or None if none is told. Raises NoSuchDate where it is not known when the person was born."""
     kinds: set[str] = set()
     numbers: list[tuple[int, str]] = []
-    born: list[str] = []
+    lives: list[Life] = []
     unknown: list[Token] = []
     units: list[str] = []
     for token in tokens:
@@ -38,24 +51,29 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             value = number.value[0] if isinstance(number.value, tuple) else number.value
             numbers.append((int(str(value)), number.kind))
         elif token.senses[0].kind == "person":
-            born.append(str(token.senses[0].value))
+            lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
         elif token.senses[0].kind == "unit" and (unit := _unit(token)) != "year":
             if unit not in _OF_A_CHILD or units:
                 return None
             units.append(unit)
         elif here & _AGE:
-            kinds |= here & _AGE
+            kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
         elif here == {"name"}:
             unknown.append(token)
         else:
             return None
-    if not numbers or not all(0 < value <= 120 for value, _ in numbers) or len(born) > 1 or (unknown and born):
+    if (
+        not numbers
+        or not all(0 < value <= 120 for value, _ in numbers)
+        or len(lives) > 1
+        or (unknown and (lives or "i" in kinds))
+    ):
         return None
     reckon: Callable[[str, int], str] | None
     if units:
-        reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(born))
+        reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(lives))
     else:
-        reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(born), len(numbers))
+        reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(lives), len(numbers))
     if reckon is None:
         return None
 
@@ -66,7 +84,31 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         texts = [reckon(birth, value) for value in values]
         return texts[0] if len(texts) == 1 else f"[{','.join(map(_within_a_list, texts))}]"
 
-    return reckoned(_born(born, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned))
+    life = _life(lives, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned)
+    return _within(life, reckoned(life.born), text)
+
+
+def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:
+    """What a word of age says by its place or value: “nearly”; the year of a birthday (“the year Ruth turned ten”), or
+    of a life (“in her tenth year”)."""
+    senses = token.senses
+    if senses[0].value in ("nearly", "at_most"):
+        return {str(senses[0].value)}
+    if senses[0].kind != "unit" or senses[0].value != "year":
+        return set()
+    before = tokens[tokens.index(token) - 1] if token is not tokens[0] else None
+    counts = {sense.kind for sense in before.senses} & set(_NUMBERS) if before else set()
+    return {"nth_year"} if counts == {"ordinal"} else set() if counts else {"whole_year"}
+
+
+def _within(life: Life, text: str, words: str) -> str:
+    """The same, up to the death where it is open. Raises NoSuchDate for what is after it."""
+    if not life.died:
+        return text
+    told, died = standard.parse(text), standard.parse(life.died)
+    if told.earliest and died.latest and told.earliest > died.latest:
+        raise NoSuchDate(f"“{words}”: that is after the death. When was it?", (text,))
+    return f"{text[:-1]}{died.latest}]" if text.endswith("..]") and died.latest else text
 
 
 def with_ages(tokens: list[Token], text: str, context: DateContext) -> list[Token] | None:
@@ -121,41 +163,54 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     if count > 2 or (count == 2 and "or" not in kinds) or "decade" in numbers:
         return None
     if "not_yet" in kinds:
-        return not_yet_at if person and numbers == {"day"} and count == 1 else None
+        reckon = past_no_age if "at_most" in kinds else not_yet_at
+        return reckon if person and numbers == {"day"} and count == 1 else None
+    whose = born or bool(kinds & {"possessive", "genitive"})
+    if numbers == {"ordinal"} and "nth_year" in kinds:
+        return year_of_age if whose else None
     if "birthday" in kinds or (numbers == {"ordinal"} and kinds & {"possessive", "genitive"}):
-        return birthday
+        if "nearly" in kinds:
+            return year_of_age
+        return year_of_birthday if "whole_year" in kinds else birthday
     if "ordinal" in numbers:
         return None
     aged = "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
     if not aged and not (person and "was" in kinds) and not (born and "years_old" in kinds):
         return None
-    return about_age if kinds & {"about", "about_behind", "doubt"} else at_age
+    if "nearly" in kinds:
+        return year_of_age
+    if "older" in kinds:
+        return past_age if count == 1 else None
+    if kinds & {"about", "about_behind"}:
+        return about_age
+    return probably_of_age if "doubt" in kinds else at_age
 
 
 def _within_a_list(text: str) -> str:
     return text.strip("[]").replace("/", "..")
 
 
-def _born(born: list[str], unknown: list[Token], kinds: set[str], text: str, context: DateContext) -> str:
-    if born:
-        return born[0]
+def _life(lives: list[Life], unknown: list[Token], kinds: set[str], text: str, context: DateContext) -> Life | None:
+    """Whose age it is, where that is said; None where it is of who is in the picture."""
+    if lives:
+        return lives[0]
     if unknown:
         name = text[unknown[0].start : unknown[-1].end]
         raise NoSuchDate(f"When was {name.removesuffix('’s').removesuffix(chr(39) + 's')} born?")
     if "i" in kinds or ("possessive" in kinds and " my " in f" {text.casefold()} "):
         if not context.narrator:
             raise NoSuchDate("When were you born?")
-        return context.narrator
-    return ""
+        return Life(context.narrator)
+    return None
 
 
-def _of_the_pictured(text: str, context: DateContext, reckoned: Callable[[str], str]) -> str:
+def _of_the_pictured(text: str, context: DateContext, reckoned: Callable[[str], str]) -> Life:
     """The birth of the one person in the picture. Raises NoSuchDate, with what it is for each of several."""
     if not context.pictured:
         raise NoSuchDate("Who was that, and when were they born?")
     (name, birth), *others = context.pictured.items()
     if not others and birth:
-        return birth
+        return Life(birth, context.deaths.get(name.casefold(), ""))
     if not others:
         raise NoSuchDate(f"When was {name} born?")
     known = {name: reckoned(birth) for name, birth in context.pictured.items() if birth}

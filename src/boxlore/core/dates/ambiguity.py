@@ -27,7 +27,7 @@ from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, SEASONS, WITH_ORDINAL_O, Node, Sense
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, SEASONS, WITH_ORDINAL_O, Node, Sense, stretch_words
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
@@ -95,6 +95,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if len(tokens) > MOST_TOKENS or not balanced(words):
         return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+    if _is_stretch(tokens, words):
+        context = context._replace(whole=True)
     if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
         return outcome
     for kind, ask in _ASKED.items():
@@ -206,12 +208,24 @@ def _hemisphere(tokens: list[Token], context: DateContext) -> tuple[list[Token],
     return rest, context._replace(hemisphere=said[0].senses[0].kind if said else context.hemisphere)
 
 
+def _is_stretch(tokens: list[Token], words: str) -> bool:
+    """Whether “the” or “in” stands before a count of days, weeks or years, or before a fortnight: then all of them are
+    meant (“the three days before Christmas”), and without it the day so far away."""
+    for at in range(1, len(tokens)):
+        led = words[tokens[at - 1].start : tokens[at - 1].end].casefold() in stretch_words()
+        counted = [sense.value for token in tokens[at : at + 2] for sense in token.senses if sense.kind == "unit"]
+        number = any(sense.kind == "day" for sense in tokens[at].senses)
+        if led and counted and (number or counted[0] == "fortnight"):
+            return True
+    return False
+
+
 def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     try:
         text = age(tokens, words, context)
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
-    return Outcome(standard.parsed(text)) if text else None
+    return _guarded(Outcome(standard.parsed(text)), context) if text else None
 
 
 def _ways(tokens: list[Token]) -> list[list[Sense]]:

@@ -13,7 +13,8 @@ class DateContext(NamedTuple):
 
     `this_year` is the year in which it is told: a later one is asked about, and so is one before `first_year`.
     `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
-    where one is not known.
+    where one is not known; `births` and `deaths` are by folded name. `whole`: what lies at a distance is the whole
+    stretch up to there.
     """
 
     text: str = ""
@@ -26,6 +27,15 @@ class DateContext(NamedTuple):
     pictured: Mapping[str, str] = MappingProxyType({})
     this_year: int = 9999
     first_year: int = 0
+    deaths: Mapping[str, str] = MappingProxyType({})
+    whole: bool = False
+
+
+class Life(NamedTuple):
+    """The birth and the death of somebody, as EDTF; empty where one is not known."""
+
+    born: str
+    died: str = ""
 
 
 class Outcome(NamedTuple):

@@ -65,12 +65,18 @@ KINDS = (
     "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
     "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
     "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
-    "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "to_the_day",
+    "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older", "to_the_day",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 
 PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
 
+
+FINER: dict[str, tuple[str, object]] = {"nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most")}
+"""Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it."""
+
+OF_A_STRETCH = "stretch"
+"""The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
 
 _ROMANS = "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi".split()
 ROMAN = {name: value for value, name in enumerate(_ROMANS, 1)}
@@ -165,10 +171,14 @@ def _entries(language: Language) -> Iterator[Entry]:
             for number, stem in enumerate(row.split(), first):
                 for ending in ("", *endings.split()):
                     yield stem + ending, kind, number
+    finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
     for key, words in language.words.items():
+        if key == OF_A_STRETCH:
+            continue
         kind, value = _SENSE_OF[key]
         for form in words.split("|"):
-            yield form, kind, value
+            if key in FINER or form not in finer or FINER[finer[form]][0] != kind:
+                yield form, kind, value
     for kind, numbered in (("number", language.numbers), ("ordinal_word", language.ordinals)):
         for number, forms in numbered.items():
             for form in forms.split("|"):
@@ -196,6 +206,7 @@ _SENSE_OF: Mapping[str, tuple[str, object]] = (
     | {name: ("season", code) for name, code in SEASONS.items()}
     | {name: ("unit", name) for name in UNITS}
     | {name: ("part", name) for name in PARTS}
+    | FINER
 )
 """The kind and the value that a language's row of words stands for."""
 
@@ -227,6 +238,12 @@ def endings(which: str) -> re.Pattern[str]:
     """A pattern for what may follow a number at once: `decade_endings` (1950s) or `ordinal_endings` (3rd)."""
     words = {form for language in LANGUAGES for form in getattr(language, which).split("|") if form}
     return re.compile(f"(?:{'|'.join(map(re.escape, sorted(words, key=len, reverse=True)))})(?!\\w)")
+
+
+@cache
+def stretch_words() -> frozenset[str]:
+    """The words of `OF_A_STRETCH` of every language."""
+    return frozenset(form for language in LANGUAGES for form in language.words.get(OF_A_STRETCH, "").split("|"))
 
 
 @cache

@@ -11,7 +11,7 @@ from types import MappingProxyType
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ambiguity import understood
-from boxlore.core.dates.context import DateContext, Outcome
+from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense
 from boxlore.core.dates.reading import NO_DATE, DateReading
@@ -48,8 +48,8 @@ Meanings = tuple[tuple[str, str], ...]
 class KnownDates:
     """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
     people in the picture by name, with their births (empty where one is not known); the year in which it is
-    told; by folded words the events that they may mean, which is asked about; and the year before which there is no
-    date of a picture, 0 for dates of lives."""
+    told; by folded words the events that they may mean, which is asked about; the year before which there is no
+    date of a picture, 0 for dates of lives; and the deaths of those of `births`, where they are known."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
@@ -58,6 +58,7 @@ class KnownDates:
     this_year: int = THIS_YEAR
     perhaps: MappingProxyType[str, Meanings] = field(default_factory=lambda: MappingProxyType({}))
     first_year: int = FIRST_PHOTOGRAPH
+    deaths: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
 
 
 NOTHING_KNOWN = KnownDates()
@@ -69,7 +70,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         return _no_date(text, "Too long for a date; kept as told.")
     context = DateContext(
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
-        known.narrator, known.pictured, known.this_year, known.first_year,
+        known.narrator, known.pictured, known.this_year, known.first_year, known.deaths,
     )  # fmt: skip
     outcome = understood(context.text, context, _own(known))
     if outcome is None or outcome.edtf is None:
@@ -126,7 +127,8 @@ def _own(known: KnownDates) -> Node | None:
                 node = root
                 for piece in PIECE.findall(form):
                     node = node.following.setdefault(piece, Node())
-                node.senses = (Sense(kind, edtf),)
+                died = known.deaths.get(name, "")
+                node.senses = (Sense(kind, Life(edtf, died) if kind == "person" else edtf),)
     return root
 
 

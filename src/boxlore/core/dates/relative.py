@@ -11,6 +11,7 @@ from boxlore.core.dates.anniversary import years_on
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.edtf_values import SEASONS, Day, month_length
+from boxlore.core.dates.weeks import stretch_of
 
 DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 
@@ -45,6 +46,8 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
     if distance.exact and distance.unit == "year":
         begin, end = (_later(day, distance.side * max(distance.count, 1)) for day in (first, last))
         return str(begin) if begin == end else f"[{begin}..{end}]"
+    if context.whole and (distance.count > 0 or distance.unit == "fortnight"):
+        return _stretch(first, last, distance)
     if distance.unit == "season":
         return _season_near(first, last, distance, context)
     if distance.unit == "fortnight":  # two weeks, to about a day
@@ -54,6 +57,25 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
     if distance.unit == "month" and distance.count >= 0 and (distance.count or first != last):
         return _months_near(first, last, distance)
     return _days_near(first, last, distance)
+
+
+def _stretch(first: Day, last: Day, distance: Distance) -> str:
+    """“The fortnight before Easter”: every day up to a date, or from it on. About an event that is known loosely, from
+    its first day or to its last one."""
+    count, side = max(distance.count, 1), distance.side
+    far = _moved(first if side < 0 else last, distance.unit, side * count)
+    near_by = first if (side < 0) is not distance.event else last
+    next_to_it = from_number(to_number(*near_by) + side)
+    begin, end = (far, next_to_it) if side < 0 else (next_to_it, far)
+    if begin.day != 1 or end.day != month_length(end.year, end.month):
+        return f"[{begin}..{end}]"
+    if (begin.month, end.month) == (1, 12):
+        return f"[{begin.year:04d}..{end.year:04d}]"
+    return f"[{begin.year:04d}-{begin.month:02d}..{end.year:04d}-{end.month:02d}]"
+
+
+def _moved(day: Day, unit: str, count: int) -> Day:
+    return _later(day, count) if unit == "year" else _so_old(day, unit, count)
 
 
 def _years_near(first: Day, last: Day, distance: Distance) -> str:
@@ -159,6 +181,8 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
         return f"{first.year}~"
     if unit == "month" or first != last:
         return f"{first.year:04d}-{first.month:02d}~"
+    if unit == "week":
+        return stretch_of(str(first), unit)
     return f"{first}~"
 
 
@@ -199,9 +223,38 @@ def not_yet_at(born: str, years: int) -> str:
     return f"[{first}..{from_number(to_number(*_later(last, years)) - 1)}]"
 
 
-def about_age(born: str, years: int) -> str:
-    """About the year in which someone is about so many years old."""
+def past_no_age(born: str, years: int) -> str:
+    """“No more than five”: from the birth to the last day of that age."""
+    return not_yet_at(born, years + 1)
+
+
+def probably_of_age(born: str, years: int) -> str:
+    """About the year in which someone is so many years old."""
     return _about_age(*_birth(born), years, years)
+
+
+def about_age(born: str, years: int) -> str:
+    """About so many years old: from a year younger to a year older, where the birth is known to the month."""
+    first, last = _birth(born)
+    if (first.year, first.month) != (last.year, last.month):
+        return _about_age(first, last, years, years)
+    return f"[{first.year + years - 1}~..{first.year + years + 2}~]"
+
+
+def past_age(born: str, years: int) -> str:
+    """“Over fifty”: from that birthday on."""
+    return f"[{_later(_birth(born)[0], years)}..]"
+
+
+def year_of_age(born: str, years: int) -> str:
+    """“In her tenth year”, “nearly ten”: from the birthday before the one that is told to the day before that one."""
+    return at_age(born, years - 1)
+
+
+def year_of_birthday(born: str, years: int) -> str:
+    """The year of a birthday: “the year Ruth turned ten”."""
+    text = birthday(born, years)
+    return text if "[" in text or "/" in text else text[:4]
 
 
 def _about_age(first: Day, last: Day, years: int, last_years: int) -> str:

@@ -114,17 +114,20 @@ class Understanding:
         birth of a name that several have is left out, and of several events it is asked which."""
         people = self._collection.people()
         births: dict[str, set[str]] = {}
+        deaths: dict[str, set[str]] = {}
         for person in people.values():
             if born := birth_of(person):
                 for name in {person.name, *person.forms, *person.calls}:
                     births.setdefault(name.casefold(), set()).add(born)
+                    deaths.setdefault(name.casefold(), set()).add(death_of(person))
         for phrase, ids in kin_told(words, people, around.narrator).items():
             if len(ids) == 1 and (born := birth_of(people[ids[0]])):
                 births.setdefault(phrase, set()).add(born)
+                deaths.setdefault(phrase, set()).add(death_of(people[ids[0]]))
         events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
-            self._this_year, perhaps, around.first_year,
+            self._this_year, perhaps, around.first_year, _single(deaths),
         )  # fmt: skip
 
     @property
@@ -252,6 +255,11 @@ def _around(date: DateReading | None, place: Place | None) -> Around:
 def birth_of(person: Person | None) -> str:
     """The birth of somebody as EDTF; empty where none is known."""
     return person.born.edtf.text if person and person.born and person.born.edtf else ""
+
+
+def death_of(person: Person) -> str:
+    """The death of somebody as EDTF; empty where none is known."""
+    return person.died.edtf.text if person.died and person.died.edtf else ""
 
 
 def _single(dates_by_name: Mapping[str, set[str]]) -> MappingProxyType[str, str]:

@@ -11,6 +11,7 @@ CZECH = Language(
     weekdays=("pondělí úterý středu čtvrtek pátek sobotu neděli",),
     words={
         "about": "kolem|okolo|asi|přibližně|zhruba|cca|circa|ca|kolem roku|okolo roku",
+        "nearly": "téměř|skoro",
         "about_behind": "přibližně|nebo tak nějak|zhruba",
         "doubt": "možná|snad|pravděpodobně|zřejmě|asi|nejspíš|myslím|patrně|údajně|jestli se nepletu|tuším|pokud si pamatuji|nejsem si jist",
         "or": "nebo|či|anebo",

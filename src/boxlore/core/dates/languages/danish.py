@@ -6,6 +6,9 @@ DANISH = Language(
     code="da",
     words={
         "about": "omkring|cirka|ca|omtrent|rundt om|ved|henved|nogenlunde",
+        "nearly": "næsten",
+        "stretch": "de|under",
+        "older": "over|ældre end",
         "about_behind": "omtrent|eller deromkring",
         "doubt": "måske|formentlig|sandsynligvis|muligvis|formodentlig|antagelig|nok|vist|vistnok|jeg tror|kan være|usikkert|tror jeg|så vidt jeg husker|vist nok|ikke sikker|hvis jeg husker rigtigt",
         "or": "eller",

@@ -10,6 +10,10 @@ DUTCH = Language(
     ),
     words={
         "about": "omstreeks|rond|ongeveer|circa|ca|rondom|omtrent|zowat|plusminus|rond het jaar|om en nabij",
+        "nearly": "bijna",
+        "stretch": "de|in de|gedurende",
+        "not_yet": "nog geen|jonger dan",
+        "older": "ouder dan",
         "about_behind": "ongeveer|of zo|zowat|of daaromtrent",
         "doubt": "misschien|waarschijnlijk|vermoedelijk|mogelijk|wellicht|ik denk|denk ik|zou kunnen|zal wel|allicht|onzeker|ik geloof|moet|geloof ik|als ik me goed herinner|als ik het goed heb|niet zeker|naar ik meen",
         "or": "of|ofwel|dan wel",

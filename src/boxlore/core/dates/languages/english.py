@@ -17,6 +17,10 @@ ENGLISH = Language(
     words={
         "about": "about|around|towards|toward|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"
         "|in or about|on or about|in or around|somewhere around|somewhere about|round about|around about|at about|estimated at|close to|around the time of|about the time of",
+        "nearly": "nearly|almost|close to|not quite|going on|coming up to|just short of|just under",
+        "at_most": "no more than|not more than|no older than|not older than|at most",
+        "stretch": "the|in|in the|during|during the|over|throughout|all|all the|these|those|the whole|the entire|for the|all through",
+        "older": "over|more than|older than",
         "about_behind": "or so|or thereabouts|or thereabout|thereabouts|give or take|or near|ish|or around then|or around there|give or take a year",
         "doubt": "probably|prob|perhaps|maybe|may be|possibly|poss|likely|most likely|very likely|presumably|supposedly|allegedly|apparently|i think|i believe|but i may be wrong|but i might be wrong|i may be wrong|i might be wrong|i could be wrong|but i could be wrong|if memory serves|if memory serves me|if memory serves me right|don't quote me|at a guess|best guess|my best guess|my guess|presumed|unverified|unconfirmed|to be confirmed|tbc|not quite sure|but not sure|but i'm not sure|but not certain|if i'm not mistaken|if i am not mistaken|unless i'm mistaken|i can't swear to it|or so i was told|or so they say|or so she said|or so he said|so i'm told|so they say|as best i can tell|as near as i can tell|if i'm right|if i remember right|as i remember it|i should think|i expect|i imagine|i daresay|i dare say|something like|in my estimation|in all likelihood|in all probability|by the look of it|by the looks of it|judging by the clothes|from memory|give or take|hard to say|it may have been|it could have been|it might have been|it must have been|it would have been|seemingly|conceivably|doubtless|no doubt|believed to be|thought to be|attributed to|assumed|suggested|inferred|i want to say|i wanna say|may well have been|might well have been|could well have been|may well be|must've been|might've been|could've been|would've been|may've been"
         "|i guess|we think|we believe|must have been|might have been|may have been|could have been|could be|might be|must be|should be|would have been"
@@ -84,7 +88,7 @@ ENGLISH = Language(
         "calculated": "cal|calculated|int",
         "when": "when|the time|the time when",
         "was": "was|became|must have been|would have been|might have been",
-        "not_yet": "hadn't turned|had not turned|hadn't yet turned|wasn't yet|was not yet",
+        "not_yet": "hadn't turned|had not turned|hadn't yet turned|wasn't yet|was not yet|not yet|under|less than|younger than",
         "to_the_day": "to the day|exactly to the day",
         "aged": "aged|age|at the age of|at age",
         "at_years": "at",

@@ -14,6 +14,9 @@ ESTONIAN = Language(
     words={
         "until_behind": "aastani",
         "about": "umbes|umb|ligikaudu|circa|ca|u|umbkaudu|kusagil|kuskil|millalgi umbes",
+        "nearly": "peaaegu|ligi",
+        "not_yet": "alla|noorem kui|mitte veel",
+        "older": "üle|vanem kui",
         "about_behind": "paiku|paigu|kandis|ringis|umbes|või nii",
         "doubt": "vist|võib-olla|arvatavasti|tõenäoliselt|ilmselt|ehk|oletatavasti|võibolla|arvan|ma arvan|võis olla|pidi olema|vististi|äkki|pole kindel|kahtlane|võimalik|võimalik et|kui ma õigesti mäletan|mäletamist mööda|ei ole kindel|kui ma ei eksi",
         "or": "või",

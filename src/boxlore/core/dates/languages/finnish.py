@@ -12,6 +12,8 @@ FINNISH = Language(
     weekday_endings="na n sta",
     words={
         "about": "noin|n|suunnilleen|arviolta|ehkä noin|tienoilla|noin vuonna|n vuonna",
+        "nearly": "melkein|lähes",
+        "older": "yli",
         "about_behind": "paikkeilla|tienoilla|tienoissa|maissa|suunnilleen|tai niillä main|vaiheilla",
         "doubt": "ehkä|luultavasti|todennäköisesti|kai|mahdollisesti|arvatenkin|kenties|luulen|luulen että|oletettavasti|varmaan|epävarma|luulisin|muistaakseni|jos oikein muistan|en ole varma|luullakseni",
         "or": "tai|vai|taikka",

@@ -7,6 +7,10 @@ FRENCH = Language(
     months=("janvier fevrier mars avril mai juin juill aout sept oct nov decembre",),
     words={
         "about": "vers|environ|circa|ca|aux environs de|aux alentours de|autour de|approximativement|à peu près|vers l'année|env|vers les",
+        "nearly": "presque|pas tout à fait",
+        "stretch": "les|pendant|durant",
+        "not_yet": "moins de|pas encore",
+        "older": "plus de",
         "about_behind": "environ|à peu près|ou à peu près",
         "doubt": "peut-être|probablement|sans doute|vraisemblablement|prob|peut être|je crois|je pense|il me semble|possiblement|éventuellement|sûrement|ce devait être|apparemment|incertain|si je me souviens bien|sauf erreur|à vérifier|peut-être bien|sous réserve|pas sûr|présumé|supposé",
         "or": "ou|ou bien",

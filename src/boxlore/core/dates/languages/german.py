@@ -13,6 +13,10 @@ GERMAN = Language(
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
     words={
         "about": "um|etwa|circa|ca|zirka|gegen|ungefähr|rund|um das jahr|in etwa|so um|etwa um|um etwa|rund um|so etwa",
+        "nearly": "fast|beinahe|nahezu",
+        "stretch": "die|den|der|in|während",
+        "not_yet": "unter|noch keine|noch nicht|jünger als|weniger als",
+        "older": "über|älter als|mehr als",
         "about_behind": "herum|oder so|rum",
         "doubt": "vielleicht|wohl|wahrscheinlich|vermutlich|möglicherweise|ich glaube|ich denke|glaube ich|muss|eventuell|evtl|vermutl|könnte|ich meine|angeblich|unsicher|fraglich|wahrsch|glaub ich|wenn ich mich recht erinnere|soweit ich weiß|ohne gewähr|unter vorbehalt|nicht sicher|bin nicht sicher|aber nicht sicher|irgendwie|wird wohl|dürfte|mutmaßlich|geschätzt|fragl|könnte auch",
         "or": "oder|bzw|beziehungsweise|od",

@@ -6,6 +6,10 @@ ITALIAN = Language(
     code="it",
     words={
         "about": "circa|verso il|verso|intorno al|attorno al|ca|all'incirca|pressappoco|intorno a|attorno a|verso la|intorno agli",
+        "nearly": "quasi",
+        "stretch": "i|gli|le|nei|nelle|durante",
+        "not_yet": "meno di",
+        "older": "più di",
         "about_behind": "circa|più o meno|all'incirca",
         "doubt": "forse|probabilmente|credo|penso|può darsi|magari|presumibilmente|possibilmente|dovrebbe essere|doveva essere|incerto|mi pare|se ricordo bene|se non sbaglio|non sono sicuro|non sono sicura|da verificare",
         "or": "o|oppure|ovvero|o nel",

@@ -12,6 +12,7 @@ LATVIAN = Language(
     weekdays=("pirmdien otrdien trešdien ceturtdien piektdien sestdien svētdien",),
     words={
         "about": "ap|apmēram|aptuveni|circa|ca|apm|aptuv",
+        "nearly": "gandrīz",
         "about_behind": "apmēram|aptuveni",
         "doubt": "varbūt|iespējams|laikam|droši vien|šķiet|domāju|visticamāk|domājams|ja nekļūdos|cik atceros|neesmu drošs|neesmu droša",
         "or": "vai",

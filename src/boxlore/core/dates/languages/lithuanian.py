@@ -11,6 +11,7 @@ LITHUANIAN = Language(
     weekdays=("pirmadienį antradienį trečiadienį ketvirtadienį penktadienį šeštadienį sekmadienį",),
     words={
         "about": "apie|maždaug|apytiksliai|apytikriai|maždaug apie|circa|ca|apyt",
+        "nearly": "beveik",
         "about_behind": "maždaug|ar panašiai",
         "doubt": "galbūt|tikriausiai|turbūt|greičiausiai|gal|manau|spėjama|matyt|jei neklystu|kiek pamenu|atrodo|nesu tikras|nesu tikra",
         "or": "arba|ar",

@@ -6,6 +6,9 @@ NORWEGIAN = Language(
     code="nb",
     words={
         "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring",
+        "nearly": "nesten",
+        "stretch": "de|under",
+        "older": "over|eldre enn",
         "about_behind": "omtrent|eller deromkring|eller så",
         "doubt": "kanskje|trolig|sannsynligvis|antakelig|antagelig|muligens|nok|jeg tror|kan være|formodentlig|usikkert|antagelig|tror jeg|så vidt jeg husker|ikke sikker|hvis jeg husker rett",
         "or": "eller",

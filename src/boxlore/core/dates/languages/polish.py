@@ -11,6 +11,7 @@ POLISH = Language(
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
     words={
         "about": "około|ok|circa|ca|mniej więcej|w przybliżeniu|koło|gdzieś około|gdzieś w",
+        "nearly": "prawie|niemal",
         "about_behind": "mniej więcej|lub coś koło tego",
         "doubt": "może|prawdopodobnie|chyba|zapewne|być może|przypuszczalnie|myślę że|pewnie|możliwe|niepewne|o ile pamiętam|jeśli się nie mylę|zdaje się|nie jestem pewien|nie jestem pewna",
         "or": "lub|albo|czy|bądź",

@@ -7,6 +7,10 @@ PORTUGUESE = Language(
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
         "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos",
+        "nearly": "quase",
+        "stretch": "os|as|nos|nas|durante",
+        "not_yet": "menos de",
+        "older": "mais de",
         "about_behind": "mais ou menos|aproximadamente",
         "doubt": "talvez|provavelmente|possivelmente|quiçá|acho que|creio que|deve ser|deve ter sido|porventura|incerto|acho|se não me engano|creio|suponho|se bem me lembro",
         "or": "ou|ou em",

@@ -7,6 +7,10 @@ SPANISH = Language(
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
         "about": "hacia|alrededor de|aproximadamente|circa|ca|cerca de|en torno a|aprox|por|sobre|más o menos|unos",
+        "nearly": "casi",
+        "stretch": "los|las|durante",
+        "not_yet": "menos de",
+        "older": "más de",
         "about_behind": "aproximadamente|más o menos|o así",
         "doubt": "quizás|quizá|probablemente|tal vez|posiblemente|acaso|creo que|seguramente|creo|debió ser|a lo mejor|puede ser|dudoso|talvez|debe ser|si no recuerdo mal|me parece|si no me equivoco|supongo|no estoy seguro|no estoy segura|por confirmar",
         "or": "o|ó|u|o bien",

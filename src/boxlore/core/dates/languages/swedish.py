@@ -7,6 +7,10 @@ SWEDISH = Language(
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
     words={
         "about": "omkring|cirka|ca|ungefär|runt|kring|vid|omkr|c:a|ung",
+        "nearly": "nästan|knappt",
+        "stretch": "de|under",
+        "not_yet": "yngre än|ännu inte",
+        "older": "över|äldre än",
         "about_behind": "ungefär|eller däromkring|eller så",
         "doubt": "kanske|troligen|troligtvis|förmodligen|möjligen|sannolikt|antagligen|nog|jag tror|kan vara|osäkert|tror jag|om jag minns rätt|vad jag minns|inte säker",
         "or": "eller",
