@@ -14,6 +14,7 @@ import click
 
 from boxlore import __version__
 from boxlore.cli import interrupts, talk
+from boxlore.cli.output import take_every_letter
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import BoxloreError, WrongUse, in_words
 from boxlore.core.fields.letters import is_blank
@@ -133,6 +134,7 @@ def main(arguments: list[str] | None = None) -> NoReturn:
     stopped by Ctrl+C.
     """
     _open_what_is_closed()
+    take_every_letter()
     interrupts.begin()
     code = _code_of(arguments)
     sys.exit(interrupts.EXIT if interrupts.was_heard() else code)

@@ -41,7 +41,7 @@ def names(
                         "parts": values, "confirmed": name.confirmed, "asks": asks or None})  # fmt: skip
         else:
             state = f"  {asks}" if asks else "  (confirmed)" if name.confirmed else ""
-            click.echo(output.safe(f"{name.statement.words}: {parts_words(name.parts) or 'kept as told'}{state}"))
+            output.say(output.safe(f"{name.statement.words}: {parts_words(name.parts) or 'kept as told'}{state}"))
     if not names:
         talk.say("No name is told whole.")
     ctx.exit(1 if any(name.parts.asks for name in names) or not names else 0)

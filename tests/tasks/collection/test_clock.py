@@ -4,7 +4,7 @@
 """
 
 import time
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -78,3 +78,11 @@ def test_a_day_that_is_none(tmp_path: Path, words: str) -> None:
     (folder / "boxlore.toml").write_text(f'clock_right_on = "{words}"\n')
     with pytest.raises(WrongUse, match="clock_right_on"), open_collection(folder):
         pass
+
+
+def test_a_day_far_ahead_is_refused() -> None:
+    """By such a day nobody living now lives any more, and an output for outside would name everybody (our own rule)."""
+    with pytest.raises(WrongUse, match="2126-11-27 is more than a year ahead"):
+        Clock(on_day=date(2126, 11, 27))
+    ahead = date.today() + timedelta(days=300)
+    assert Clock(on_day=ahead).today() == ahead

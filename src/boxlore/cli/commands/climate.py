@@ -104,15 +104,15 @@ def _show(judgement: Judged, *, as_json: bool, chart: bool) -> None:
     if as_json:
         output.row(_json(judgement))
         return
-    click.echo(output.safe(judgement.where))
+    output.say(output.safe(judgement.where))
     if chart and judgement.readings:
-        click.echo("\n".join(chart_lines(judgement, WIDTH)))
+        output.say("\n".join(chart_lines(judgement, WIDTH)))
     for note in judgement.notes:
-        click.echo(f"  {output.safe(note)}")
+        output.say(f"  {output.safe(note)}")
     for finding in judgement.findings:
-        click.echo(f"{finding.severity:5}  {output.safe(finding.message)}  [{finding.rule}; {finding.source}]")
+        output.say(f"{finding.severity:5}  {output.safe(finding.message)}  [{finding.rule}; {finding.source}]")
         for because in finding.because:
-            click.echo(f"         {output.safe(because)}")
+            output.say(f"         {output.safe(because)}")
 
 
 def _json(judgement: Judged) -> dict[str, object]:

@@ -62,7 +62,7 @@ def date(
             if as_json:
                 output.row(reading.to_json())
             else:
-                click.echo(_sentence(reading))
+                output.say(_sentence(reading))
     ctx.exit(1 if findings else 0)
 
 

@@ -23,7 +23,7 @@ def demo(folder: Path, on_day: date | None) -> None:
     """Make the demo collection in FOLDER (tamm_family) and run the whole job on it."""
     with talk.progress() as bar:
         for label, path in run(folder, talk.say, bar, on_day):
-            click.echo(output.safe(f"{label}: {path}"))
+            output.say(output.safe(f"{label}: {path}"))
     for line in LOOK_AT:
         talk.say(line)
     talk.say(f"Sit with it: boxlore -c {folder} sit --narrator Leida")

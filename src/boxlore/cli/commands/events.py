@@ -37,7 +37,7 @@ def list_events(ctx: click.Context, as_json: bool) -> None:
                         "own": False, "waiting": len(event.items)})  # fmt: skip
         else:
             count = several(len(event.items), "photograph waits", "photographs wait")
-            click.echo(output.safe(f"When was it: {event.name}? {count} for it."))
+            output.say(output.safe(f"When was it: {event.name}? {count} for it."))
     for row in rows:
         if as_json:
             output.row({"id": row.id, "name": row.name, "kind": row.kind,
@@ -46,7 +46,7 @@ def list_events(ctx: click.Context, as_json: bool) -> None:
         else:
             when = family_display(row.when.edtf, way) if row.when and row.when.edtf else row.words or "no date yet"
             end = f"  [{row.id[-12:]}]" if row.own else ""
-            click.echo(output.safe(f"{when}: {row.name}  ({row.said}){end}"))
+            output.say(output.safe(f"{when}: {row.name}  ({row.said}){end}"))
     ctx.exit(0 if rows or asked else 1)
 
 

@@ -34,7 +34,7 @@ def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) 
             )
         else:
             where = " · ".join(part for part in (hit.number, hit.mark) if part) or "-"
-            click.echo(f"{where:20}  {hit.field}: {output.safe(hit.words)}{' (being typed)' if hit.draft else ''}")
+            output.say(f"{where:20}  {hit.field}: {output.safe(hit.words)}{' (being typed)' if hit.draft else ''}")
     if not hits:
         talk.say(f"Nothing told has all of these words: {' '.join(words)}")
     ctx.exit(0 if hits else 1)

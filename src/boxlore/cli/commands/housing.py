@@ -60,7 +60,7 @@ def _findings(findings: Iterable[HousingFound], *, as_json: bool) -> int:
         output.write_finding(located.finding, located.number, located.mark, as_json=as_json)
         if not as_json:
             for because in located.finding.because:
-                click.echo(f"         {output.safe(because)}")
+                output.say(f"         {output.safe(because)}")
     return count
 
 
@@ -90,7 +90,7 @@ def _print_size(print_size: PrintSize, *, as_json: bool) -> None:
         output.row({"number": print_size.number, "side": print_size.side, "sharp_mm": sharp, "usable_mm": usable})
     else:
         words = f"sharp up to {sharp[0]} × {sharp[1]} mm (300 ppi), usable up to {usable[0]} × {usable[1]} mm (200 ppi)"
-        click.echo(f"{print_size.number}  {print_size.side}: {words}")
+        output.say(f"{print_size.number}  {print_size.side}: {words}")
 
 
 @housing.command()
@@ -109,7 +109,7 @@ def where(ctx: click.Context, /, item: str, as_json: bool) -> None:
                     output.row({"number": number, "mark": dated_mark.mark.short, "since": since, "until": until})
                 else:
                     stands = _stands(house, subject.id) if dated_mark.now else ""
-                    click.echo(f"{number}  {output.safe(dated_mark.mark.long)}  {dated(dated_mark)}{stands}")
+                    output.say(f"{number}  {output.safe(dated_mark.mark.long)}  {dated(dated_mark)}{stands}")
 
 
 def _stands(house: House, item: str) -> str:
@@ -140,7 +140,7 @@ def what(ctx: click.Context, /, mark: str | None, as_json: bool) -> None:
             if as_json:
                 output.row(row)
             else:
-                click.echo(f"  {place:>4}  {row['number']}")
+                output.say(f"  {place:>4}  {row['number']}")
         for inner in container.others:
             _container(house.containers[inner], as_json=as_json)
 
@@ -171,7 +171,7 @@ def _container(container: Container, *, as_json: bool) -> None:
         f"{room}{several(container.capacity or len(container.items), 'item')}, "
         f"{several(len(container.others), 'container')}"
     )
-    click.echo(output.safe(f"{container.mark.long}: {holds}{stands}"))
+    output.say(output.safe(f"{container.mark.long}: {holds}{stands}"))
 
 
 @housing.command()
@@ -322,7 +322,7 @@ def off(ctx: click.Context, /, item: str, kind: str, text: str) -> None:
     with open_for_writing(ctx.obj) as collection:
         number = take_off(collection, find_item(collection, item), text, kind=kind)
     talk.say(f"{number}: a {kind} that was attached to {item}. Give it a place with boxlore housing move.")
-    click.echo(number)
+    output.say(number)
 
 
 @housing.command("lend")

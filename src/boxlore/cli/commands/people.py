@@ -71,7 +71,7 @@ def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> No
             output.row(_row(person))
         else:
             dates = "-".join(date.display if date else "" for date in (person.born, person.died))
-            click.echo(f"{person.id[-12:]}  {output.safe(person.sort_name)}{f', {dates}' if dates != '-' else ''}")
+            output.say(f"{person.id[-12:]}  {output.safe(person.sort_name)}{f', {dates}' if dates != '-' else ''}")
     if not matching:
         talk.say(f"Nobody here is called “{' '.join(words)[:60]}”." if sought else "Nobody is known here yet.")
     ctx.exit(1 if sought and not matching else 0)
@@ -104,17 +104,17 @@ def show(ctx: click.Context, person_words: str, as_json: bool, on_day: date | No
             }
         )
         return
-    click.echo(f"{output.safe(person.name)}  ({person.uri})")
-    click.echo(f"  {'Taken as living' if facts.life.living else 'Taken as dead'}: {facts.life.because}")
+    output.say(f"{output.safe(person.name)}  ({person.uri})")
+    output.say(f"  {'Taken as living' if facts.life.living else 'Taken as dead'}: {facts.life.because}")
     for statement, _ in facts.statements:
         label, source = FIELDS[statement.field].label, statement.source
         said_by = names.get(source.ref) or str(source)
         kept = output.kept_to(statement.audience)
-        click.echo(f"  {label}: {output.safe(statement.words)}  ({output.safe(said_by)}{kept}) [{statement.id[-12:]}]")
+        output.say(f"  {label}: {output.safe(statement.words)}  ({output.safe(said_by)}{kept}) [{statement.id[-12:]}]")
     for role, relative in links:
-        click.echo(f"  {role.capitalize()}: {output.safe(relative.name)}")
+        output.say(f"  {role.capitalize()}: {output.safe(relative.name)}")
     if facts.numbers:
-        click.echo(f"  In: {', '.join(facts.numbers)}")
+        output.say(f"  In: {', '.join(facts.numbers)}")
 
 
 @people.command()
@@ -132,7 +132,7 @@ def kin(ctx: click.Context, person_words: str, other_words: str | None, as_json:
     if relative:
         rows = [row for row in rows if row[0].id == relative.id]
         if not as_json:
-            click.echo(
+            output.say(
                 output.safe(f"{relative.name}: {words}") if words else f"No kinship of {relative.name} is known."
             )
             ctx.exit(0 if words else 1)
@@ -141,7 +141,7 @@ def kin(ctx: click.Context, person_words: str, other_words: str | None, as_json:
             output.row({"id": person.id, "name": person.name, "term": kinship.term, "words": kinship.words,
                         "by": str(kinship.by), "degree": kinship.degree or None})  # fmt: skip
         else:
-            click.echo(output.safe(f"{person.name}: {possessive(called(ego))} {kinship.words}"))
+            output.say(output.safe(f"{person.name}: {possessive(called(ego))} {kinship.words}"))
     if not rows:
         talk.say(f"No kin of {ego.name} is known.")
     ctx.exit(0 if rows else 1)
@@ -158,7 +158,7 @@ def shown(ctx: click.Context, item: str, text: str | None, source: Source) -> No
         options.refuse_others(ctx, "without TEXT", "item")
         with open_collection(ctx.obj, write=False) as collection:
             line = registry.written_back(record_of(collection, find_item(collection, item).id))
-        click.echo(output.safe(line)) if line else talk.say("Nobody's place in it is told.")
+        output.say(output.safe(line)) if line else talk.say("Nobody's place in it is told.")
         ctx.exit(0 if line else 1)
     with open_for_writing(ctx.obj) as collection:
         how = Telling(source=source)
@@ -222,7 +222,7 @@ def import_file(ctx: click.Context, file: Path, name: str, as_json: bool) -> Non
                 }
             )
         else:
-            click.echo(
+            output.say(
                 output.safe(
                     f"not understood: {gap.path}, {several(gap.count, 'line')}, first in line {gap.line}: {gap.example}"
                 )
@@ -231,7 +231,7 @@ def import_file(ctx: click.Context, file: Path, name: str, as_json: bool) -> Non
         if as_json:
             output.row({"fault": fault.why, "line": fault.number})
         else:
-            click.echo(output.safe(f"line {fault.number}: {fault.why}"))
+            output.say(output.safe(f"line {fault.number}: {fault.why}"))
     for words in report.said:
         talk.say(words)
     talk.say(
@@ -306,7 +306,7 @@ def list_duplicates(ctx: click.Context, as_json: bool) -> None:
                         "weight": pair.weight, "because": list(pair.because)})  # fmt: skip
         else:
             words = f"{names_by_id[pair.one]} ({pair.one[-12:]}) and {names_by_id[pair.other]} ({pair.other[-12:]})"
-            click.echo(output.safe(f"{words}: {', '.join(pair.because)}"))
+            output.say(output.safe(f"{words}: {', '.join(pair.because)}"))
     if not pairs:
         talk.say("Nobody seems to be there twice.")
     ctx.exit(1 if pairs else 0)
@@ -357,7 +357,7 @@ def consent(
             consents = registry.find_person(collection, person_words).consents
             name = registry.find_person(collection, person_words).name
         for given in consents:
-            click.echo(output.safe(given.words))
+            output.say(output.safe(given.words))
         if not consents:
             talk.say(f"Nothing is noted of what {name} allows.")
         ctx.exit(0 if consents else 1)
@@ -421,7 +421,7 @@ def living(ctx: click.Context, as_json: bool, on_day: date | None) -> None:
         if as_json:
             output.row({"id": ident, "name": names_by_id[ident], "living": life.living, "because": life.because})
         else:
-            click.echo(output.safe(f"{'living' if life.living else 'dead':6}  {names_by_id[ident]}: {life.because}"))
+            output.say(output.safe(f"{'living' if life.living else 'dead':6}  {names_by_id[ident]}: {life.because}"))
     if not lives:
         talk.say("Nobody is known here yet.")
 

@@ -31,7 +31,7 @@ def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | 
             else:
                 names = [_then_and_now(choice) for choice in read.choices[:3]]
                 asks = "".join(f" ({finding.message})" for finding in read.findings)
-                click.echo(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
+                output.say(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)
 
 

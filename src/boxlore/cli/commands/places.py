@@ -33,7 +33,7 @@ def places(ctx: click.Context, as_json: bool) -> None:
         else:
             also = f" (also {', '.join(own.names[1:])})" if own.names[1:] else ""
             inside = f", in {full_name(own.inside) if own.inside else own.inside_words}" if own.inside_words else ""
-            click.echo(output.safe(f"{own.names[0]}{also}{inside}  {coordinates(own.place)}".rstrip()))
+            output.say(output.safe(f"{own.names[0]}{also}{inside}  {coordinates(own.place)}".rstrip()))
     if not family_places:
         talk.say('No place of the family\'s own yet. Make one: boxlore places add "Grandpa\'s farm" --inside "Milton".')
 

@@ -76,10 +76,10 @@ def recording(
                     else f"begins at {sign}{clock_of(abs(kept_file.start))} of the sitting"
                 )
                 talk.say(f"{again} ({kept_file.because})")
-            click.echo(output.safe(kept_file.path))
+            output.say(output.safe(kept_file.path))
         if out is not None:
             for path in write_log(collection, sitting, out, To(to)):
-                click.echo(output.safe(str(path)))
+                output.say(output.safe(str(path)))
 
 
 def _refuse_dropped(ctx: click.Context, files: tuple[Path, ...], at: str, *, paper: bool, log: bool) -> None:
@@ -107,7 +107,7 @@ def _list(collection: Collection) -> None:
         talk.say("There was no sitting yet. boxlore sit holds one.")
     for ident, name in known:
         recordings = of_sitting(collection, ident)
-        click.echo(output.safe(f"{name}   {', '.join(recording.path for recording in recordings) or 'no recording'}"))
+        output.say(output.safe(f"{name}   {', '.join(recording.path for recording in recordings) or 'no recording'}"))
 
 
 def _sitting_id(collection: Collection, sitting_words: str) -> str:

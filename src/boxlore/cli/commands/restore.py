@@ -52,7 +52,7 @@ def _list(folder: Path, *, as_json: bool) -> None:
                         "items": holds.items if holds else None, "statements": holds.statements if holds else None,
                         "bytes": entry.backup.size})  # fmt: skip
         else:
-            click.echo(output.safe(f"{entry.name:45}  {_line(entry)}"))
+            output.say(output.safe(f"{entry.name:45}  {_line(entry)}"))
     if not listed:
         talk.say(f"There are no backups in {folder / 'backups'}. One is made when a collection is closed.")
     elif not as_json:

@@ -117,30 +117,30 @@ def _conflict(conflict: Conflict, *, weighed: bool) -> dict[str, object]:
 
 
 def _lines(collection: Collection, record: Record) -> None:
-    click.echo(captions.reference(record))
-    click.echo(output.safe(captions.title(record)))
+    output.say(captions.reference(record))
+    output.say(output.safe(captions.title(record)))
     for name, views in record.told.items():
         for view in views:
             by = view.said_by or str(view.source)
             kept = output.kept_to(view.audience)
-            click.echo(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure}{kept})")
+            output.say(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure}{kept})")
     for person in record.people:
         if person.number:
             kept = output.kept_to(person.told.audience)
-            click.echo(f"  {person.number}: {output.safe(captions.name_of(person))}{kept}")
+            output.say(f"  {person.number}: {output.safe(captions.name_of(person))}{kept}")
     for words in record.audiences:
-        click.echo(f"  {FIELDS['audience'].label}: {_kept(words)}")
+        output.say(f"  {FIELDS['audience'].label}: {_kept(words)}")
     for conflict in record.conflicts:
-        click.echo(f"  Sources disagree: {output.safe(conflict.words)}")
-        click.echo(f"    {SETTLE}")
+        output.say(f"  Sources disagree: {output.safe(conflict.words)}")
+        output.say(f"    {SETTLE}")
     for conflict in record.undecided:
-        click.echo(f"  Weighed and left open: {output.safe(conflict.words)}")
+        output.say(f"  Weighed and left open: {output.safe(conflict.words)}")
     for name in sorted(record.not_known):
-        click.echo(f"  {FIELDS[name].label}: asked, not known")
+        output.say(f"  {FIELDS[name].label}: asked, not known")
     for statement in _not_known(collection, record):
         if statement.words:
-            click.echo(f"  {FIELDS[statement.field].label}: {output.safe(statement.words)}  (not known)")
+            output.say(f"  {FIELDS[statement.field].label}: {output.safe(statement.words)}  (not known)")
     if record.size_mm:
-        click.echo(f"  {FIELDS['size'].label}: {SIZE_WORDS.write(SizeMm(record.size_mm))}")
+        output.say(f"  {FIELDS['size'].label}: {SIZE_WORDS.write(SizeMm(record.size_mm))}")
     for draft in drafts_of(collection, record.id):
-        click.echo(f"  {FIELDS[draft.field].label}: {output.safe(draft.words)}  (being typed)")
+        output.say(f"  {FIELDS[draft.field].label}: {output.safe(draft.words)}  (being typed)")

@@ -219,9 +219,9 @@ def _when(collection: Collection, *, as_json: bool) -> None:
             }
         )
     elif last is None:
-        click.echo("The scans were never read again since their intake.")
+        output.say("The scans were never read again since their intake.")
     else:
-        click.echo(
+        output.say(
             f"Last read on {last.on}: {several(last.read, 'scan')}, {last.wrong} not as they were. Due again on {due}."
         )
 
@@ -255,7 +255,7 @@ def _events(folder: Path, *, as_json: bool) -> None:
                 output.row({column: event[column] for column in COLUMNS})
             else:
                 words = f"{event['When'][:19]}  {event['Event']}  {event['File']}  {event['Outcome']}"
-                click.echo(output.safe(words))
+                output.say(output.safe(words))
 
 
 def _receipt(folder: Path, path: Path, name: str) -> int:

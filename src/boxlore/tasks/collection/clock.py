@@ -4,20 +4,24 @@ A laptop's clock may jump back; the log's order may not. When it does, time goes
 millisecond at a time, until the clock has caught up. A clock may also jump ahead (a dead battery, 19 January 2038), and
 a log that had followed it once could never come back. So one that is more than MOST_YEARS later than the newest
 statement, and than this program, is not followed, neither by the log nor by the day that outputs carry: time goes on
-as after a jump back. `fault` says either, and what to do.
+as after a jump back. `fault` says either, and what to do. A day that somebody asks for with `--on` may be a year ahead
+at most: by a day that is far ahead nobody lives any more, and everybody would be named.
 """
 
 import os
 import threading
 import time
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.statements import uuid7
 
 RELEASED = "2026-11-01T00:00:00.000Z"
 """When this version was made: no clock that is right is earlier."""
 MOST_YEARS = 10
 """So long may a collection have rested."""
+MOST_DAYS_AHEAD = 366
+"""So far ahead may a day lie that is asked for."""
 _DAY = 86_400_000
 _YEAR = 365 * _DAY + _DAY // 4
 
@@ -32,6 +36,11 @@ class Clock:
         known = [self._last, _milliseconds(RELEASED), _milliseconds(right_on) if right_on else 0]
         self._known = max(known)
         self._on_day = on_day
+        if on_day and on_day > (latest := self._calendar_day() + timedelta(days=MOST_DAYS_AHEAD)):
+            raise WrongUse(
+                f"{on_day} is more than a year ahead: by then, people who live now would count as dead.",
+                f"Write a day up to {latest}.",
+            )
 
     def now(self) -> str:
         """UTC, ISO 8601 with milliseconds; later than every time given before."""
@@ -43,8 +52,9 @@ class Clock:
 
     def today(self) -> date:
         """The day outputs are made on: the one asked for, else that of this machine's calendar, if it is followed."""
-        if self._on_day:
-            return self._on_day
+        return self._on_day or self._calendar_day()
+
+    def _calendar_day(self) -> date:
         if self._is_far_ahead(_by_the_machine()):
             return datetime.fromtimestamp(self._known / 1000).date()
         return date.today()
