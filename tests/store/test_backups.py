@@ -245,6 +245,23 @@ def test_the_way_back_names_the_newest_that_can_be_read(store: Store, clock: Clo
     assert str(whole) in way_back(store.folder)
 
 
+def test_the_newest_holds_most_whatever_the_clock_said(store: Store, clock: Clock) -> None:
+    """A sitting by a clock that ran ahead was closed at a time which the log has not come to: it goes on from its last
+    words. One that cannot be read stays where its name puts it."""
+    tell(store, clock, "one")
+    back_up(store, "on closing", "2026-11-27T15:00:00Z")
+    tell(store, clock, "by the wrong clock")
+    back_up(store, "on closing", "2027-06-01T12:25:00Z")
+    (store.folder / "backups" / "20270601T122000Z-on-closing.sqlite").write_bytes(b"")
+    tell(store, clock, "three")
+    newest = back_up(store, "on closing", "2027-06-01T12:00:01Z")
+    assert [backup.path.name[:15] for backup in listed(store.folder)] == [
+        "20270601T120001", "20270601T122000", "20270601T122500", "20261127T150000"
+    ]  # fmt: skip
+    assert is_kept(store) and str(newest) in way_back(store.folder)
+    assert newest not in roll(store.folder, "2027-09-01T12:00:00Z", 1) and newest.exists()
+
+
 def test_rolling_takes_only_what_it_made_and_keeps_to_its_room(store: Store, clock: Clock) -> None:
     tell(store, clock, "one")
     keep(store.db, store.folder, "mine")

@@ -32,6 +32,11 @@ _TOLD = """SELECT (SELECT max(id) FROM act), (SELECT max(row) FROM statement), (
 """Whatever is told, taken back or struck changes one of these; acts have ids that sort by time."""
 
 
+_COURSE = """SELECT coalesce(max(id), ''), count(*), (SELECT coalesce(max(row), 0) FROM statement),
+    (SELECT coalesce(max(updated_at), '') FROM draft) FROM act"""
+"""What grows as a log goes on; nothing of it shrinks but by a strike, which reaches every backup alike."""
+
+
 class OpenDatabase(Protocol):
     """What a backup is made of; `store.opening.Store` is one."""
 
@@ -66,8 +71,26 @@ class Holdings:
 
 
 def listed(folder: Path) -> list[Backup]:
-    """The backups of the collection in `folder`, the newest first; of one second, one made on closing is the newest."""
-    return sorted(_listed(folder), key=_age, reverse=True)
+    """The backups of the collection in `folder`, the newest first: the one that holds most of the log's course.
+
+    The log goes on where a clock jumps back, and a name may tell a time that never was. So those that can be read are
+    put in order by what they hold; of the same, the one that is named last is the newest, and of one second one made on
+    closing. One that cannot be read stays where its name puts it.
+    """
+    by_name = sorted(_listed(folder), key=_age, reverse=True)
+    courses = {backup.path: course for backup in by_name if (course := _course(backup)) is not None}
+    readable = [backup for backup in by_name if backup.path in courses]
+    in_order = iter(sorted(readable, key=lambda backup: (courses[backup.path], _age(backup)), reverse=True))
+    return [next(in_order) if backup.path in courses else backup for backup in by_name]
+
+
+def _course(backup: Backup) -> tuple[str, int, int, str] | None:
+    """How far the log goes in a backup, to compare with others; None where it cannot be read."""
+    if backup.why != DAMAGED:
+        with suppress(sqlite3.Error), closing(read_only(backup.path)) as db:
+            last_act, acts, last_row, last_draft = db.execute(_COURSE).fetchone()
+            return last_act, acts, last_row, last_draft
+    return None
 
 
 def _age(backup: Backup) -> tuple[datetime, str, int, str]:
@@ -193,7 +216,10 @@ def why_not(error: OSError | sqlite3.Error) -> str:
 def roll(folder: Path, now: str, room: int) -> list[Path]:
     """Drop what the rolling rule lets go of, where backups may take `room` bytes. Returns what was dropped."""
     ours = [backup for backup in listed(folder) if backup.ours and backup.why != DAMAGED]
-    rolled = [Rolled(str(backup.path), backup.at, backup.why.startswith("before"), backup.size) for backup in ours]
+    rolled = [
+        Rolled(str(backup.path), backup.at, backup.why.startswith("before"), backup.size, newer_than)
+        for newer_than, backup in enumerate(reversed(ours))
+    ]
     gone = [Path(dropped.name) for dropped in to_drop(rolled, datetime.fromisoformat(now), room)]
     for path in gone:
         for suffix in ("", *BESIDE):

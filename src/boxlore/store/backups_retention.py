@@ -18,12 +18,16 @@ MINUTE = timedelta(minutes=1)
 
 @dataclass(frozen=True, slots=True)
 class Rolled:
-    """One backup as the rule sees it: its name, when it was made (UTC), whether before something risky, its bytes."""
+    """One backup as the rule sees it: its name, when it was made (UTC), whether before something risky, its bytes.
+
+    `newer_than` counts the others that hold less of the log; it goes before the time, which a wrong clock may have set.
+    """
 
     name: str
     at: datetime
     risky: bool
     size: int
+    newer_than: int = 0
 
 
 def _day(at: datetime) -> Hashable:
@@ -52,7 +56,7 @@ RISKY = timedelta(days=14)
 
 def to_drop(backups: Iterable[Rolled], now: datetime, room: int) -> list[Rolled]:
     """The backups that the rule lets go of at `now`, where all of them may take `room` bytes."""
-    newest_first = sorted(backups, key=lambda backup: (backup.at, backup.name), reverse=True)
+    newest_first = sorted(backups, key=lambda backup: (backup.newer_than, backup.at, backup.name), reverse=True)
     kept = [
         backup
         for at, backup in enumerate(newest_first)
