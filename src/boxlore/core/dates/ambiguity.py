@@ -27,7 +27,7 @@ from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, SEASONS, WITH_ORDINAL_O, Node, Sense, stretch_words
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
@@ -365,13 +365,17 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:
             return None
-        date.year_apart = date.year_apart or _is_phrase(senses)
+        date.season_alone = True
         return Expression("one", [date])
     try:
         expression = Grammar(words).said()
     except NoForm:
         return None
-    return expression if expression.filled() else None
+    if not expression.filled():
+        return None
+    if expression.kind == "one":
+        expression.leaves()[0].season_alone = True
+    return expression
 
 
 def _calendar_last(words: list[Sense]) -> list[Sense]:
@@ -380,15 +384,6 @@ def _calendar_last(words: list[Sense]) -> list[Sense]:
     if len(styles) != 1 or words[0] in styles or any(sense.kind not in SLOTS for sense in words if sense not in styles):
         return words
     return [*(sense for sense in words if sense not in styles), *styles]
-
-
-def _is_phrase(senses: list[Sense]) -> bool:
-    """Whether a winter stands beside words that add nothing: “the winter of 1947” may be the one that ended then."""
-    kinds = ["winter" if sense.value == SEASONS["winter"] else sense.kind for sense in senses]
-    if "winter" not in kinds:
-        return False
-    at = kinds.index("winter")
-    return "noise" in kinds[max(at - 1, 0) : at + 2]
 
 
 def _outcome(expression: Expression, context: DateContext) -> Outcome:

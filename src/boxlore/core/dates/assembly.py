@@ -216,7 +216,6 @@ class Assembly(Gathered):
         if self.date.season or self.date.month or self.date.feast:
             return False
         self.date.season, self.latest = value, "month"
-        self.date.year_apart = bool(self.date.year) and self.sign == "comma"
         return True
 
     def _feast(self, value: str) -> bool:

@@ -28,7 +28,7 @@ class Partial:
     the year was told with the date after it, `year_from_left` with the one before it;
     `plain_year` the year that a word for years stands with: “in the years
     1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”;
-    `year_apart` that a season follows its year behind a comma: “1946, the cold winter” may have begun the year before.
+    `season_alone` that it is all that is told: “winter 1946” may have begun the year before.
     """
 
     # Defaults stand in the class: a date has two or three slots filled of these, and thousands are made.
@@ -62,7 +62,7 @@ class Partial:
     year_from_left: bool = False
     plain_year: str = ""
     is_ordinal: bool = False
-    year_apart: bool = False
+    season_alone: bool = False
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""

@@ -64,7 +64,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
     if date.season:
         if not year:
             raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
-        if pick and _may_begin_before(date, context):
+        if pick == (3 if date.short else 1) and _may_begin_before(date, context):
             year = f"{int(year) - 1:04d}"
         return f"{year}-{date.season + (8 if context.hemisphere == 'south' else 0)}"
     if date.grouping:
@@ -307,13 +307,11 @@ def question(date: Partial, context: DateContext) -> str:
 
 
 def _may_begin_before(date: Partial, context: DateContext) -> bool:
-    """Whether a season over New Year was told beside a year, which may be that in which it ended. A summer of the
-    south is asked about always: most of it is in the year in which it ends (common practice, no source)."""
+    """Whether a season over New Year is all that was told, so that its year may be that in which it ended. A summer of
+    the south is asked about always: most of it is in the year in which it ends (common practice, no source)."""
     southern = context.hemisphere == "south"
     over_new_year = 22 if southern else 24
-    return (
-        (date.year_apart or southern) and date.season == over_new_year and date.year.isdigit() and len(date.year) == 4
-    )
+    return (date.season_alone or southern) and date.season == over_new_year and date.year.isdigit()
 
 
 def _century_question(date: Partial, context: DateContext) -> str:
@@ -322,6 +320,11 @@ def _century_question(date: Partial, context: DateContext) -> str:
     year = year_of(date, 0)
     if year.endswith("X"):
         return f"“{context.text}”: are the {year[:3]}0s meant?"
+    if _may_begin_before(date, context):
+        name = SEASON_NAMES[date.season]
+        return (
+            f"“{context.text}”: is {year} meant, and the {name} that began in that year, or the one that ended in it?"
+        )
     return f"“{context.text}”: is {year} meant?"
 
 
@@ -364,7 +367,7 @@ def choices_of(date: Partial, context: DateContext) -> int:
     if date.span:
         return len(spans_of(date, context))
     if date.short or date.calendar == "turn":
-        return 3
+        return 4 if _may_begin_before(date, context) else 3
     if date.hundreds:
         return 2
     if date.feast and not (date.month or date.part_of_decade):
