@@ -25,7 +25,7 @@ from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
-from boxlore.core.dates.grammar import Grammar, NoForm
+from boxlore.core.dates.grammar import Grammar, NoForm, outer_part
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
 from boxlore.core.dates.proposing import proposed
@@ -361,7 +361,9 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:
         return None
-    if len(words) < 5 and all(sense.kind in SLOTS for sense in words):  # no operator: one date, or none
+    if (
+        len(words) < 5 and all(sense.kind in SLOTS for sense in words) and not outer_part(words)
+    ):  # no operator: one date, or none
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:
             return None

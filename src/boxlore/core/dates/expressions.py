@@ -14,14 +14,14 @@ from boxlore.core.dates.context import NOT_THEN, DateContext, NoSuchDate, qualif
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
-from boxlore.core.dates.relative import Distance, near
+from boxlore.core.dates.relative import Distance, near, outermost
 from boxlore.core.dates.writing import choices_of, question, spans_of, written
 
 
 @dataclass(slots=True)
 class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
-    all, within, near, known, not or except.
+    all, within, near, outer, known, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
@@ -164,6 +164,8 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
     starts, ends = whole.leaves()[0], whole.leaves()[-1]
     if begin[:8] == end[:8] and begin[8:10] > end[8:10] > "":
         raise NoSuchDate("This ends before it begins. Which is meant?")
+    if ends.year_from_left and ends.year.isdigit() and _is_backwards(begin, end):
+        end = _end(_written(ends.shifted(1), context, pick), last=True)  # “from November 1948 to February”
     told = f"{starts.year}{ends.year}".isdigit() and starts.year_from_right and not starts.order
     if told and _is_backwards(begin, end):
         choices = []  # “from Christmas to Easter 1939” began in 1938, or the year was that of Christmas
@@ -279,9 +281,10 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> None:
     """“The 1930s, probably 1938”: the second lies within the first, and may be all that is meant."""
     texts = [_written(part, context, pick) for part in whole.parts]
     wide, narrow = (standard.parse(text) for text in texts)
-    if None in (wide.earliest, wide.latest, narrow.earliest, narrow.latest):
+    if narrow.earliest is None or narrow.latest is None:
         return
-    if wide.earliest <= narrow.earliest and narrow.latest <= wide.latest:  # type: ignore[operator]  # none is None
+    begins = wide.earliest is None or wide.earliest <= narrow.earliest
+    if begins and (wide.latest is None or narrow.latest <= wide.latest):
         raise NoSuchDate("Is only the second meant, or any of the first?", (texts[1], texts[0]))
 
 
@@ -354,6 +357,11 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 
 
+def _outer(whole: Expression, context: DateContext, pick: int) -> str:
+    assert whole.distance is not None  # it has one by its kind
+    return outermost(_written(whole.parts[0], context, pick), whole.distance)
+
+
 def _known(whole: Expression, context: DateContext, pick: int) -> str:
     """“1943, during the war”: the date, if one of the wars fits it."""
     date, war = whole.parts
@@ -388,5 +396,5 @@ def _except(whole: Expression, context: DateContext, pick: int) -> str:
 _WRITERS = {
     "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
     "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
-    "not": _not, "except": _except, "known": _known,
+    "outer": _outer, "not": _not, "except": _except, "known": _known,
 }  # fmt: skip

@@ -3,9 +3,10 @@
     said         = [ not alternatives ] alternatives [ correction alternatives ] [ not alternatives ]
     alternatives = [ either ] item *( [ "," ] ( or | "/" | and | "," ) item ) [ limit ]
     limit        = [ "," ] ( before | after ) operand
-    item         = qualifiers ( between range | from range | to operand | before operand | after operand | near |
-                   range )
+    item         = qualifiers ( between range | from range | to operand | before operand | after operand |
+                   outer part | near | range )
     range        = operand [ ( to | "-" ) operand ] [ or later | or earlier | between | after ] qualifiers
+    outer part   = ( first | last ) [ count ] unit operand
     near         = [ count ] ( unit | season | weekday ) ( before | after ) operand
     operand      = qualifiers partial qualifiers
 
@@ -38,11 +39,31 @@ _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
 _DAY_BESIDE = {"eve": -1, "morrow": 1}
 _BEGIN_NEAR = ("eve", "morrow", "day", "few", "unit", "season", "weekday")
+_COUNTED = ("day", "days", "week", "weeks", "fortnight", "month", "months", "year", "years")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
 class NoForm(Exception):
     """These senses in this order are no date."""
+
+
+def _is_first(sense: Sense) -> bool:
+    return sense.kind == "ordinal" and sense.value == 1
+
+
+def outer_part(senses: list[Sense]) -> int:
+    """How many words say the first or the last days, weeks, months or years of what follows (“the last three days”,
+    “les trois derniers jours”, “the first fortnight”); 0 where none do."""
+    for length in (3, 2):
+        words, following = senses[:length], senses[length : length + 1]
+        if len(words) < length or not following or following[0].kind in _SIDES or words[-1].kind != "unit":
+            continue
+        outer = [sense for sense in words[:-1] if _is_first(sense) or sense.kind == "last"]
+        counts = [sense for sense in words[:-1] if sense.kind == "day"]
+        counted = len(counts) == 1 if length == 3 else words[-1].value == "fortnight"
+        if len(outer) == 1 and counted and str(words[-1].value) in _COUNTED:
+            return length
+    return 0
 
 
 class Grammar:
@@ -61,6 +82,9 @@ class Grammar:
         if self.kinds[self.at] == "not":  # “not 1931 but 1932”
             self.at += 1
             said = denied = Expression("not", [self._item()])
+            while self.kinds[self.at] in ("or", "and"):  # “neither 1930 nor 1931”
+                self.at += 1
+                denied.parts.append(self._item())
             if self.kinds[self.at] in ("comma", "dash", "correction"):
                 self._corrects()
                 self.at += self.kinds[self.at] in ("comma", "dash")
@@ -152,7 +176,8 @@ class Grammar:
         (kind,) = kinds
         if kind == "within":
             return Expression("within", [*items])
-        if items[0].kind in _LIMITS and all(item.kind == "one" for item in items[1:]):
+        guessed = joins == ["comma"] and self._doubted  # “not later than 1912, probably 1910”
+        if items[0].kind in _LIMITS and all(item.kind == "one" for item in items[1:]) and not guessed:
             return self._shared(items, kind)
         parts = [item.parts[0] if item.kind == "one" else item for item in items]
         whole = Expression(kind, parts, beside=self._beside(joins))
@@ -213,7 +238,7 @@ class Grammar:
             self.at += 1
             item = Expression("to", [self._operand()])
         else:
-            item = self._near() or self._open_range()
+            item = self._outer_part() or self._near() or self._open_range()
         if mark:
             item.mark(mark)
         return item
@@ -296,6 +321,18 @@ class Grammar:
             self.at += 1
             return Expression(_LIMIT_OF[kind], item.parts)
         return item
+
+    def _outer_part(self) -> Expression | None:
+        """`the first ten days of June 1940`, `the last fortnight of July`"""
+        length = outer_part(self.senses[self.at :])
+        if not length:
+            return None
+        counts = [sense for sense in self.senses[self.at : self.at + length] if sense.kind == "day"]
+        side = 1 if any(_is_first(sense) for sense in self.senses[self.at : self.at + length]) else -1
+        unit = str(self.senses[self.at + length - 1].value).removesuffix("s")
+        self.at += length
+        count = counts[0].value[0] if counts else 1  # type: ignore[index]  # a number, by its kind
+        return Expression("outer", [self._operand()], distance=Distance(side, unit, count))
 
     def _near(self) -> Expression | None:
         """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""

@@ -41,8 +41,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("st patrick's day", "saint patrick's day"), "", 0, 0, ("fixed", 3, 17), "fixed day"),
     (("st george's day",), "", 0, 0, ("fixed", 4, 23), "fixed day"),
     (("may day", "mayday",), "", 0, 0, ("fixed", 5, 1), "fixed day"),
-    (("midsummer", "midsummer day", "st john's day", "jaanipäev", "johannistag"), "", 0, 0, ("fixed", 6, 24), "fixed day"),
-    (("midsummer eve", "st john's eve", "jaanilaupäev", "jaaniõhtu"), "", 0, 0, ("fixed", 6, 23), "fixed day"),
+    (("midsummer", "midsummer day", "midsummer's day", "st john's day", "jaanipäev", "johannistag"), "", 0, 0, ("fixed", 6, 24), "fixed day"),
+    (("midsummer eve", "midsummer's eve", "st john's eve", "jaanilaupäev", "jaaniõhtu"), "", 0, 0, ("fixed", 6, 23), "fixed day"),
     (("michaelmas",), "", 0, 0, ("fixed", 9, 29), "fixed day"),
     (("halloween", "hallowe'en"), "", 0, 0, ("fixed", 10, 31), "fixed day"),
     (("all saints", "all saints' day"), "", 0, 0, ("fixed", 11, 1), "fixed day"),
@@ -278,5 +278,5 @@ SHARED = frozenset(
 """Names that several countries have for days of their own: whose is meant is asked where the collection does not
 say."""
 
-NORTHERN_SUMMER = frozenset("midsummer|midsummer day|midsummer eve".split("|"))
+NORTHERN_SUMMER = frozenset("midsummer|midsummer day|midsummer's day|midsummer eve|midsummer's eve".split("|"))
 """Names that mean June in the north, and in the south perhaps the longest day there."""

@@ -40,6 +40,8 @@ _PART = frozenset(("comma", "dash", "noise", "query"))
 """Kinds of words that say nothing by themselves: they are not named as not read."""
 
 _DENYING = frozenset(("not",))
+_FEAST = frozenset(("feast",))
+_ORDINAL = frozenset(("ordinal", "last"))
 _MAY_BE_NAMES = frozenset(("month", "season"))
 _MONTH_OF_A_YEAR = re.compile(r"\d{4}-\d\d[?~%]?")
 _YEARLESS_DAY = re.compile(r"XXXX-\d\d-\d\d")
@@ -140,7 +142,7 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
         last = _end_of_stretch(tokens, first)
         texts: tuple[str, ...] = ()
         is_not = False
-        if _has(tokens[first], _SAYING - _PART):
+        if _has(tokens[first], _SAYING - _PART) and not _is_another_day(tokens, first, read):
             while last > first:
                 stretch = tokens[first:last]
                 texts = () if _cuts_off(tokens, last) else _dates(stretch, decided)
@@ -159,6 +161,13 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
 def _cuts_off(tokens: list[Token], last: int) -> bool:
     """Whether a piece would end with the qualifier of the next date: “1976 of print c. | 1906”."""
     return last < len(tokens) and tokens[last - 1].senses[0].kind in ("about", "doubt") and _is_datable(tokens[last])
+
+
+def _is_another_day(tokens: list[Token], first: int, read: set[int]) -> bool:
+    """Whether a feast stands behind an ordinal that no piece uses: the third day of Christmas is not its first."""
+    if first == 0 or first - 1 in read or not _has(tokens[first], _FEAST):
+        return False
+    return _has(tokens[first - 1], _ORDINAL)
 
 
 def _is_denied(tokens: list[Token], decided: Decided) -> bool:

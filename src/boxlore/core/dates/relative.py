@@ -66,7 +66,22 @@ def _stretch(first: Day, last: Day, distance: Distance) -> str:
     far = _moved(first if side < 0 else last, distance.unit, side * count)
     near_by = first if (side < 0) is not distance.event else last
     next_to_it = from_number(to_number(*near_by) + side)
-    begin, end = (far, next_to_it) if side < 0 else (next_to_it, far)
+    return _days_of(far, next_to_it) if side < 0 else _days_of(next_to_it, far)
+
+
+def outermost(text: str, distance: Distance) -> str:
+    """The first (side 1) or the last (-1) days, weeks, months or years of a date. Raises NoSuchDate where it has not so
+    many."""
+    first, last = bounds(text)
+    far = _moved(first if distance.side > 0 else last, distance.unit, distance.side * distance.count)
+    inner = from_number(to_number(*far) - distance.side)
+    if not first <= inner <= last:
+        raise NoSuchDate("It has not so many days. When was it?", (text,))
+    return _days_of(first, inner) if distance.side > 0 else _days_of(inner, last)
+
+
+def _days_of(begin: Day, end: Day) -> str:
+    """All days from one to another, as months or years where these are whole."""
     if begin.day != 1 or end.day != month_length(end.year, end.month):
         return f"[{begin}..{end}]"
     if (begin.month, end.month) == (1, 12):

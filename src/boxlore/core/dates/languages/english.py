@@ -26,7 +26,7 @@ ENGLISH = Language(
         "|i guess|we think|we believe|must have been|might have been|may have been|could have been|could be|might be|must be|should be|would have been"
         "|i would say|i'd say|i suppose|i'm guessing|guess|uncertain|unsure|not sure|doubtful|questionable|it seems|seems to be|if i remember"
         "|if i remember rightly|as far as i remember|as far as i know|as i recall|i reckon|reckon|we reckon|i fancy|not certain|i'm not sure|said to be",
-        "or": "or|or else|or possibly in|or in|or on",
+        "or": "or|nor|nor in|or else|or possibly in|or in|or on",
         "and": "and|plus|and also|and in|and again in|and again",
         "either": "either|one of",
         "between": "between|bet|btw|betw|in between|any time between|somewhere between|anywhere between|btwn",
@@ -71,7 +71,7 @@ ENGLISH = Language(
         "hundreds": "hundreds",
         "eve": "night before|evening before|eve of|the eve of|day before the day of",
         "few": "a few|some|several|a couple of|few|couple of",
-        "not": "not|not in|anything but|any year but|except|except for|other than|never|but not|not on|but not in|never in|never at|never on|it wasn't|wasn't|it was not|was not|it isn't|it never was|any time but|any day but",
+        "not": "neither|neither in|not|not in|anything but|any year but|except|except for|other than|never|but not|not on|but not in|never in|never at|never on|it wasn't|wasn't|it was not|was not|it isn't|it never was|any time but|any day but",
         "other_month": "inst|ult|prox",
         "one_week": "a week|one week",
         "one_month": "a month|one month",

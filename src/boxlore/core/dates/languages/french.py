@@ -29,7 +29,7 @@ FRENCH = Language(
         "or_earlier": "ou plus tôt|ou avant|au plus tard",
         "early": "début|au début de|au début des|début des|début du|au début du|commencement|premiers jours de|tout début|au tout début de|le début de|le début du|le début des",
         "mid": "milieu|au milieu de|au milieu des|mi|milieu des|à la mi|le milieu de|le milieu du|le milieu des",
-        "late": "fin|à la fin de|à la fin des|fin des|fin du|à la fin du|derniers jours de|fin de|à la toute fin de|la fin de|la fin du|la fin des|à la fin",
+        "late": "fin|à la fin de|à la fin des|fin des|fin du|à la fin du|fin de|à la toute fin de|la fin de|la fin du|la fin des|à la fin",
         "first_half": "première moitié|première moitié des|première moitié du",
         "second_half": "seconde moitié|deuxième moitié|seconde moitié du|seconde moitié des",
         "spring": "printemps",
