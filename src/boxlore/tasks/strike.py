@@ -19,10 +19,8 @@ from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid, words_of
 from boxlore.tasks.collection.items_by_mark import find_item
-from boxlore.tasks.collection.names_left import NAMES_FOUND
-from boxlore.tasks.collection.names_left import TABLE as NAMES_LEFT
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
-from boxlore.tasks.collection.output_paths import write_output
+from boxlore.tasks.collection.output_paths import NAMES_FOUND, NAMES_LEFT, write_own
 from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
 
@@ -185,7 +183,7 @@ def forget_rows(collection: Collection, struck: Iterable[str]) -> None:
         if len(kept) < len(rows):
             path.unlink()
             heading = list(rows[0])
-            write_output(collection, path, b"".join(as_csv([heading, *([*row.values()] for row in kept)])))
+            write_own(collection, path.name, b"".join(as_csv([heading, *([*row.values()] for row in kept)])))
 
 
 LONG_ENOUGH = 5

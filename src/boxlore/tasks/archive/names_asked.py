@@ -16,9 +16,8 @@ from boxlore.tasks.archive.name_answers import read_answers
 from boxlore.tasks.archive.name_search import NameFound, answered, in_words, search
 from boxlore.tasks.archive.transfer_context import closing_of
 from boxlore.tasks.collection.names_found import ANSWER, HEADING, KEY, NUMBER, rows_of
-from boxlore.tasks.collection.names_left import NAMES_FOUND
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import write_output
+from boxlore.tasks.collection.output_paths import NAMES_FOUND, write_own
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, records, seen_by
 
 MOST_SAID = 40
@@ -56,7 +55,7 @@ def write_names_found(collection: Collection, namings: list[NameFound], selectio
     rows = [_with_answer(row, earlier.pop(_place(row), ())) for naming in found for row in _rows_of(naming)]
     if rows or earlier:
         listed.unlink(missing_ok=True)  # what was written there is in the log, or kept
-        write_output(collection, listed, b"".join(as_csv([HEADING, *earlier.values(), *rows])))
+        write_own(collection, NAMES_FOUND, b"".join(as_csv([HEADING, *earlier.values(), *rows])))
     return listed
 
 

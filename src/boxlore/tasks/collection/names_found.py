@@ -10,8 +10,9 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingDecision
 from boxlore.disk.tables import TableRow, lacks_column, read_table
-from boxlore.tasks.collection.names_left import ANSWERS, NAMES_FOUND
+from boxlore.tasks.collection.names_left import ANSWERS
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.output_paths import NAMES_FOUND
 
 NUMBER, KEY, ANSWER = "Number", "Key", "Answer"
 HEADING = (NUMBER, "Where", "Words", "People", "What becomes of it", "Why it is asked", ANSWER, KEY)

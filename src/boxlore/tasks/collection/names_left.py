@@ -18,9 +18,9 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import lacks_column, read_table
 from boxlore.exports.inventory import as_csv
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import write_output
+from boxlore.tasks.collection.output_paths import NAMES_LEFT, write_own
 
-TABLE, NAMES_FOUND = "names-left.csv", "names-found.csv"
+TABLE = NAMES_LEFT
 FILE, ITEM, WHERE, WORDS, PERSON, ANSWER, KEY = "File", "Number", "Where", "Words", "Person", "Answer", "Key"
 HEADING = (FILE, ITEM, WHERE, WORDS, PERSON, ANSWER, KEY)
 ANSWERS: dict[str, NamingAnswer] = {
@@ -125,7 +125,7 @@ def list_names(collection: Collection, left: Iterable[LeftName]) -> Path | None:
         rows.setdefault(name.key, row)
     try:
         path.unlink(missing_ok=True)  # what was written there is in `rows`
-        write_output(collection, path, b"".join(as_csv([HEADING, *rows.values()])))
+        write_own(collection, TABLE, b"".join(as_csv([HEADING, *rows.values()])))
     except (CouldNot, OSError):
         return None
     return path

@@ -28,8 +28,16 @@ UNFINISHED = "unfinished.txt"
 COPIES_LIST, PAGES_LIST, OFFER_LIST = "contents.csv", "our-files.txt", "offer.csv"
 """What lists, in a folder of copies, of pages or of an offer, what was made there."""
 
-OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME, UNFINISHED, BACKUP_SUMS)
-"""The files of a collection besides its database (and what lies beside that: -wal, -shm, the lock)."""
+NAMES_FOUND, NAMES_LEFT = "names-found.csv", "names-left.csv"
+"""Tables that Boxlore writes into the collection's folder for the keeper to answer."""
+
+OWN_FILES = (
+    *(SETTINGS_NAME, "prompts.toml", "places.tsv", "archive.toml"),  # the keeper's
+    *(NAMES_FOUND, NAMES_LEFT),  # both write into them
+    *(LIST_NAME, UNFINISHED, BACKUP_SUMS),  # Boxlore's
+)
+"""Every file of a collection besides its database (and what lies beside that: -wal, -shm, the lock). No output takes
+such a name, as a file or as a folder, also where no such file is yet."""
 
 _OWN_STEM = DATABASE.partition(".")[0] + "."
 
@@ -64,9 +72,25 @@ def write_output(outputs: Outputs, out: Path, data: bytes) -> bool:
     Raises WrongUse as `check_output` does, CouldNot when the disk refuses.
     """
     check_output(outputs, out, data)
+    return _write(outputs, out, data)
+
+
+def _write(outputs: Outputs, out: Path, data: bytes) -> bool:
     if not _is_listed(outputs.folder, digest := hashlib.sha256(data).hexdigest()):
         _note(outputs.folder, digest)
     return write_whole(out, data)
+
+
+def write_own(outputs: Outputs, name: str, data: bytes) -> Path:
+    """Write one of the collection's OWN_FILES, for the task whose file it is. Returns where it lies.
+
+    Raises as `write_output` does, but that the name is the collection's own is no reason.
+    """
+    path = outputs.folder / name
+    outputs.registered_scans().check(path)
+    _check_free(outputs, path, data)
+    _write(outputs, path, data)
+    return path
 
 
 def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None:
@@ -144,8 +168,11 @@ def _check_inside(out: Path, parts: tuple[str, ...]) -> None:
             f"{out} is in {parts[0]}, where a collection keeps what cannot be made again.",
             "Choose another folder, such as print.",
         )
-    if len(parts) == 1 and (first in OWN_FILES or first.startswith(_OWN_STEM)):
-        raise WrongUse(f"{out} is one of the collection's own files.", "Choose another name.")
+    if first in OWN_FILES or first.startswith(_OWN_STEM):
+        raise WrongUse(
+            f"{parts[0]} is one of the collection's own files, and no output takes its name, also not with --over.",
+            "Choose another name.",
+        )
 
 
 def _is_listed(folder: Path, digest: str) -> bool:

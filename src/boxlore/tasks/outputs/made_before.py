@@ -22,8 +22,6 @@ from boxlore.core.records.audience import Recipient, To
 from boxlore.core.statements import Kind, Subject
 from boxlore.formats import document_texts
 from boxlore.tasks.collection.gate import Gate
-from boxlore.tasks.collection.names_left import NAMES_FOUND
-from boxlore.tasks.collection.names_left import TABLE as NAMES_LEFT
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.output_paths import OWN_FILES
 from boxlore.tasks.collection.records_for_outputs import AudienceView, given, records, seen_by, while_consents_held
@@ -31,7 +29,6 @@ from boxlore.tasks.outputs.copies_contents import read_contents
 from boxlore.tasks.scans.own_outputs import OwnOutputs
 
 SHOWS_PICTURES = frozenset((".pdf", ".html", ".jpg", ".jpeg", ".png", ".webp", ".tif", ".tiff"))
-OURS_TO_ANSWER = frozenset((NAMES_FOUND, NAMES_LEFT))
 DEEPEST_ALONE = 2
 """Parts of a path down to which a PDF is an output of its own, `print/album.pdf`; deeper it is part of one."""
 HANDED_ON = "What you made elsewhere, or handed on, Boxlore cannot see: ask for it back."
@@ -110,7 +107,7 @@ def _files(collection: Collection) -> Iterator[Path]:
             folders[:] = [name for name in folders if name not in FOLDERS]
         folders[:] = sorted(name for name in folders if not name.startswith(".") and not _is_inside(here / name))
         for name in sorted(names):
-            is_own = name in OWN_FILES or name in OURS_TO_ANSWER or name.startswith(DATABASE.partition(".")[0])
+            is_own = name in OWN_FILES or name.startswith(DATABASE.partition(".")[0])
             if not name.startswith(".") and not (is_own and here == collection.folder):
                 path = here / name
                 if path.is_file() and not path.is_symlink() and scans.scan_at(path) is None:
