@@ -164,6 +164,7 @@ AGES = [  # words, EDTF, a word of the question
     ("als ich sechs war", "[1926-03..1927-03]", None),
     ("kui ma olin kuue aastane", "[1926-03..1927-03]", None),
     ("quand j'avais six ans", "[1926-03..1927-03]", None),
+    ("when Ma was thirty", None, "When was Ma born?"),
     ("when Uncle Bo was five", None, "When was Uncle Bo born?"),
     ("Bo’s 21st birthday", None, "When was Bo born?"),
     ("Leida was three weeks old", "[1904-03-21..1904-03-27]", None),

@@ -56,6 +56,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             if unit not in _OF_A_CHILD or units:
                 return None
             units.append(unit)
+        elif "i" in here and _is_of_another_language(token, tokens):
+            unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
         elif here & _AGE:
             kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
         elif here == {"name"}:
@@ -86,6 +88,18 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
 
     life = _life(lives, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned)
     return _within(life, reckoned(life.born), text)
+
+
+def _is_of_another_language(token: Token, tokens: list[Token]) -> bool:
+    """Whether a word for “I” is none in the language of the words of age beside it."""
+    own = beside = 0
+    for near in tokens:
+        for sense in near.senses:
+            if near is token:
+                own |= sense.languages if sense.kind == "i" else 0
+            elif sense.kind in ("when", "was", "aged", "birthday"):
+                beside |= sense.languages
+    return bool(beside) and not own & beside
 
 
 def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:

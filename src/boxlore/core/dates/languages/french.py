@@ -27,7 +27,7 @@ FRENCH = Language(
         "to": "à|au|jusqu'à|jusqu'en|jusqu'au",
         "or_later": "ou plus tard|ou après|au plus tôt",
         "or_earlier": "ou plus tôt|ou avant|au plus tard",
-        "early": "début|au début de|au début des|début des|début du|au début du|commencement|premiers jours de|tout début|au tout début de|le début de|le début du|le début des",
+        "early": "début|au début de|au début des|début des|début du|au début du|commencement|tout début|au tout début de|le début de|le début du|le début des",
         "mid": "milieu|au milieu de|au milieu des|mi|milieu des|à la mi|le milieu de|le milieu du|le milieu des",
         "late": "fin|à la fin de|à la fin des|fin des|fin du|à la fin du|fin de|à la toute fin de|la fin de|la fin du|la fin des|à la fin",
         "first_half": "première moitié|première moitié des|première moitié du",
@@ -105,7 +105,7 @@ FRENCH = Language(
         1000: "mille|mil",
     },
     ordinals={
-        1: "premier|première",
+        1: "premier|première|premiers|premières",
         2: "deuxième|second|seconde",
         3: "troisième",
         4: "quatrième",
