@@ -25,9 +25,10 @@ from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
-from boxlore.core.dates.grammar import Grammar, NoForm, outer_part
+from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
+from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running

@@ -16,6 +16,7 @@ A qualifier belongs to the dates it stands with: before the first of several to 
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
 from boxlore.core.dates.relative import Distance
 
@@ -39,31 +40,11 @@ _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
 _DAY_BESIDE = {"eve": -1, "morrow": 1}
 _BEGIN_NEAR = ("eve", "morrow", "day", "few", "unit", "season", "weekday")
-_COUNTED = ("day", "days", "week", "weeks", "fortnight", "month", "months", "year", "years")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
 class NoForm(Exception):
     """These senses in this order are no date."""
-
-
-def _is_first(sense: Sense) -> bool:
-    return sense.kind == "ordinal" and sense.value == 1
-
-
-def outer_part(senses: list[Sense]) -> int:
-    """How many words say the first or the last days, weeks, months or years of what follows (“the last three days”,
-    “les trois derniers jours”, “the first fortnight”); 0 where none do."""
-    for length in (3, 2):
-        words, following = senses[:length], senses[length : length + 1]
-        if len(words) < length or not following or following[0].kind in _SIDES or words[-1].kind != "unit":
-            continue
-        outer = [sense for sense in words[:-1] if _is_first(sense) or sense.kind == "last"]
-        counts = [sense for sense in words[:-1] if sense.kind == "day"]
-        counted = len(counts) == 1 if length == 3 else words[-1].value == "fortnight"
-        if len(outer) == 1 and counted and str(words[-1].value) in _COUNTED:
-            return length
-    return 0
 
 
 class Grammar:
@@ -327,12 +308,9 @@ class Grammar:
         length = outer_part(self.senses[self.at :])
         if not length:
             return None
-        counts = [sense for sense in self.senses[self.at : self.at + length] if sense.kind == "day"]
-        side = 1 if any(_is_first(sense) for sense in self.senses[self.at : self.at + length]) else -1
-        unit = str(self.senses[self.at + length - 1].value).removesuffix("s")
+        distance = outer_distance(self.senses[self.at : self.at + length])
         self.at += length
-        count = counts[0].value[0] if counts else 1  # type: ignore[index]  # a number, by its kind
-        return Expression("outer", [self._operand()], distance=Distance(side, unit, count))
+        return Expression("outer", [self._operand()], distance=distance)
 
     def _near(self) -> Expression | None:
         """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""
