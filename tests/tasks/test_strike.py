@@ -10,12 +10,23 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.exports.inventory import as_csv
+from boxlore.store.values import Draft
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.strike import carriers, left_words, meant, strike_out, targets, targets_everywhere, words_about
+from boxlore.tasks.strike import (
+    NAMED,
+    carriers,
+    left_words,
+    meant,
+    still_standing,
+    strike_out,
+    targets,
+    targets_everywhere,
+    words_about,
+)
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.undoing import Steps
 
@@ -176,6 +187,68 @@ def test_words_of_a_field_are_found_however_their_accents_are_made(bare: Callabl
         item = find_item(collection, "TRA-0001")
         Teller(collection).tell(item, "note", words, Telling())
         assert [target.words for target in targets(collection, [item], "note", "sigr\u00ed\u00f0ur")] == [words]
+
+
+def test_what_somebody_chose_and_where_it_is_from_are_reached(bare: Callable[[int], Path]) -> None:
+    """And where the words stand on, in a longer word or in what the program needs, it is said with what to do."""
+    with open_collection(bare(2)) as collection:
+        act = collection.act("told")
+        box, scan = act.new(Kind.CONTAINER), act.new(Kind.SCAN)
+        first, second = (find_item(collection, f"TRA-000{n}") for n in (1, 2))
+        act.state(box, "kind", "box")
+        act.state(box, "materials", "card, from Marigold")
+        act.state(first, "found_in", "shoebox of Marigold")
+        act.state(first, "title", "The quay", source=Source(Said.DOCUMENT, "letter of Marigold"))
+        act.state(second, "title", "The net", source=Source(Said.FILE, "tree marigold.ged"))
+        act.state(second, "story", "All the Marigolds")
+        facts = FileFacts(path="in/Marigold.jpg", sha256="0" * 64, bytes=1, width=1, height=1, media_type="image/jpeg")
+        act.state(scan, "file", FILE_WORDS.write(facts))
+        act.done()
+        to_strike, left = targets_everywhere(collection, "Marigold")
+        assert [(target.field, target.source) for target in to_strike] == [
+            ("materials", ""), ("found_in", ""), ("title", "letter of Marigold")
+        ]  # fmt: skip
+        assert [left_words(target)[:62] for target in left] == [
+            "Not struck: the words stand in the name of a file that stateme",
+            "Not struck: the words stand in “file”, which the program needs",
+        ]
+        report = strike_out(collection, [target.statement for target in to_strike], asked=["Marigold"])
+        assert still_standing(collection, report) == [
+            "Still in “story” of TRA-0002, “All the Marigolds”: boxlore strike TRA-0002 story takes it out.",
+            "Still in “file” of one scan, “in/Marigold.jpg”: the program needs it, and it stays for whoever gets the "
+            "collection's folder.",
+            "Still in what “title” of TRA-0002 is from, “tree marigold.ged”; it goes when that statement is struck.",
+        ]
+        told = Teller(collection).tell(first, "note", "f", Telling())
+        assert strike_out(collection, [told.id]).standing == (), "one letter stands in words by chance"
+        for count in range(NAMED + 1):
+            Teller(collection).tell(first, "story", f"Marigold {count}", Telling())
+        told = Teller(collection).tell(first, "note", "Marigold", Telling())
+        last = still_standing(collection, strike_out(collection, [told.id]))[-1]
+        assert last == "And in 4 more places: strike these, and the others are named."
+
+
+def test_words_that_stand_in_no_told_text_are_named_too(bare: Callable[[int], Path]) -> None:
+    with open_collection(bare(1)) as collection:
+        item = find_item(collection, "TRA-0001")
+        filed = collection.act("filed by Marigold")
+        box = filed.new(Kind.CONTAINER)
+        filed.state(box, "kind", "box")
+        filed.done()
+        act = collection.act("a label: Marigolds")
+        act.state(box, "label", "Marigolds")
+        act.done()
+        draft = Draft(subject=item, field="title", words="Marigold half", updated_at=collection.clock.now())
+        collection.store.save_draft(draft)
+        told = Teller(collection).tell(item, "note", "Marigold", Telling())
+        collection.by = "Marigold Tamm"
+        sentences = still_standing(collection, strike_out(collection, [told.id]))
+        assert [sentence.partition("“")[0] + sentence.rpartition("”")[2] for sentence in sentences] == [
+            "Still in : boxlore strike everywhere label --words, with those words, does.",
+            "Still in what is being typed in : finish it there, then strike again.",
+            "Still in the keeper's name, , which stands beside all that was written down; it stays.",
+            "Still in the line that says what was done, ; it stays.",
+        ]
 
 
 REFUSED = [("Ida", "storey", "no field “storey”"), (" ", "any", "No words"), ("Ida", "any", "stand nowhere")]

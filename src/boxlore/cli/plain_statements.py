@@ -6,7 +6,7 @@ from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import StatementView
 from boxlore.tasks.sitting import correcting
-from boxlore.tasks.strike import carriers, named, words_about
+from boxlore.tasks.strike import carriers, named, still_standing, words_about
 
 
 def who(plain: Plain, _: str) -> None:
@@ -88,6 +88,8 @@ def strike(plain: Plain, words: str) -> None:
     plain.say("Struck." if report.finished else "Struck; the last traces go when the other program closes.")
     for path in carriers(plain.sitting.collection, report):
         plain.say(words_about(path))
+    for sentence in still_standing(plain.sitting.collection, report):
+        plain.say(sentence)
     named(plain.sitting.collection)
 
 

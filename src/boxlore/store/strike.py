@@ -68,6 +68,7 @@ from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
 from boxlore.store.strike_proof import files_holding, search_folder
 from boxlore.store.strike_rewriting import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
+from boxlore.store.strike_standing import Standing, rows_standing
 
 __all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid", "words_of"]
 
@@ -87,7 +88,7 @@ class StrikeReport:
     """The result of a strike. `struck` counts the statements, and `finished` says whether the words are erased.
 
     `left_in` names files that still hold the words (exports, notes), `unread` files that could not be searched; `again`
-    counts the statements in the same words that were not struck.
+    counts the statements in the same words that were not struck, and `standing` are all rows that hold the words.
     """
 
     struck: int
@@ -95,6 +96,7 @@ class StrikeReport:
     left_in: tuple[str, ...] = ()
     unread: tuple[str, ...] = ()
     again: int = 0
+    standing: tuple[Standing, ...] = ()
 
 
 def strike(
@@ -103,26 +105,29 @@ def strike(
     *,
     by: str,
     now: str,
+    also: Iterable[str] = (),
     waiting: Callable[[str], None] = lambda why: None,
     stopped: Callable[[], bool] = lambda: False,
 ) -> StrikeReport:
-    """Strike these statements (ids), and all that carries their words.
+    """Strike these statements (ids), and all that carries their words. `also` are words to be searched for besides.
 
     While another program reads, `waiting` is called once with a sentence; the wait ends when `stopped` says so.
     """
     asked = list(statements)
-    words = words_of(store, asked)
+    words = [*words_of(store, asked), *also]
     elsewhere = search_folder(store.folder, words, ours=False)
     count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
     forget_values()
     forget_names()
     forget_finders()
     store.people_version += 1
-    if not finish(store, waiting, stopped):
-        return StrikeReport(count, finished=False, left_in=elsewhere.left_in, unread=elsewhere.unread)
+    is_finished = finish(store, waiting, stopped)
+    standing = tuple(rows_standing(store.path, words))
+    if not is_finished:
+        return StrikeReport(count, False, elsewhere.left_in, elsewhere.unread, standing=standing)
     proof = search_folder(store.folder, words, ours=True)
     left_in, unread = (*proof.left_in, *elsewhere.left_in), (*proof.unread, *elsewhere.unread)
-    return StrikeReport(count, True, left_in, unread, proof.again)
+    return StrikeReport(count, True, left_in, unread, proof.again, standing)
 
 
 def unsaid(store: Store) -> list[str]:

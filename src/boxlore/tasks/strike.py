@@ -2,22 +2,23 @@
 
 import os
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import ByteFault, WrongUse
-from boxlore.core.fields.pictures import EMBEDDED_WORDS
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.marks import looks_like_number
-from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.core.statements import Kind, Said, Statement, Subject, fold
 from boxlore.disk.tables import read_table
 from boxlore.exports.inventory import as_csv
 from boxlore.formats import document_texts
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid, words_of
+from boxlore.store.strike_standing import Place, Standing
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.output_paths import NAMES_FOUND, NAMES_LEFT, write_own
@@ -48,6 +49,9 @@ class Target:
     statement: str
     field: str
     words: str
+    source: str = ""
+    """The document or file that it is from, where the words stand in the name of that alone."""
+    is_from_file: bool = False
 
 
 def meant(collection: Collection, text: str, field: str) -> list[Subject]:
@@ -92,31 +96,41 @@ def _is_mark(statement: Statement) -> bool:
 EVERYWHERE, ANY = "everywhere", "any"
 """What is written instead of an item or a person, and instead of a field."""
 
-_CHOSEN_BY_SOMEBODY = frozenset({"label", "surroundings", "set_aside", "asked", "embedded"})
-"""Fields that nobody told, of words that somebody chose: what a container is called, the keeper's own remarks, and what
-somebody wrote into a scan's file.
+_CHOSEN_BY_SOMEBODY = frozenset({"label", "materials", "surroundings", "found_in", "set_aside", "asked", "embedded"})
+"""Fields that nobody told, of words that somebody chose: what a container is called and made of, where a picture was
+found, the keeper's own remarks, and what somebody wrote into a scan's file.
 """
 
 
 def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> tuple[list[Target], list[Target]]:
     """Every statement about anything (items, people, places, occasions, containers, sittings, the collection) that
     holds the words as whole words, in force or not: those to strike, and those which a strike would break, such as the
-    name of a scan's file. Raises WrongUse if there are none.
+    name of a scan's file. A statement from a document whose name holds them is to be struck too; what came from a file
+    of such a name, as a whole tree does, is not. Raises WrongUse if there are none.
     """
     if field != ANY and field not in FIELDS:
         raise WrongUse(f"There is no field “{field[:40]}”.", "Write any, or boxlore show names the fields.")
     asked = _tokens(words)
     if not asked:
         raise WrongUse("No words are given.", "Say which with --words.")
-    holding = [
-        Target(ident, name, told)
-        for ident, name, told in collection.store.every_words()
-        if field in (ANY, name) and _holds(_tokens(told), asked)
-    ]
+    holding = [target for target in _holding(collection, asked) if field in (ANY, target.field)]
     if not holding:
         raise WrongUse("Those words stand nowhere.", "boxlore find looks for words that are told.")
-    to_strike = [target for target in holding if FIELDS[target.field].told or target.field in _CHOSEN_BY_SOMEBODY]
+    to_strike = [target for target in holding if not target.is_from_file and _can_be_struck(target.field)]
     return to_strike, [target for target in holding if target not in to_strike]
+
+
+def _holding(collection: Collection, asked: list[str]) -> Iterator[Target]:
+    """The statements that hold the words, or are from a document or a file whose name does."""
+    for ident, field, told, kind, source in collection.store.every_words():
+        if _holds(_tokens(told), asked):
+            yield Target(ident, field, told)
+        elif kind in (Said.DOCUMENT, Said.FILE) and _holds(_tokens(source), asked):
+            yield Target(ident, field, told, source, is_from_file=kind == Said.FILE)
+
+
+def _can_be_struck(field: str) -> bool:
+    return FIELDS[field].told or field in _CHOSEN_BY_SOMEBODY
 
 
 def _tokens(words: str) -> list[str]:
@@ -129,6 +143,11 @@ def _holds(told: list[str], asked: list[str]) -> bool:
 
 def left_words(target: Target) -> str:
     """What to say of a statement that holds the words and is not struck."""
+    if target.is_from_file:
+        return (
+            f"Not struck: the words stand in the name of a file that statements are from (“{target.source[:80]}”). "
+            "Strike of these what should go by its own words."
+        )
     label = FIELDS[target.field].label.lower()
     return f"Not struck: the words stand in “{label}”, which the program needs; change it where it is made."
 
@@ -137,19 +156,21 @@ def strike_out(
     collection: Collection,
     statements: list[str],
     *,
+    asked: Iterable[str] = (),
     waiting: Callable[[str], None] = lambda why: None,
     stopped: Callable[[], bool] = lambda: False,
 ) -> StrikeReport:
-    """Strike these statements; waits for other readers until `stopped`.
+    """Strike these statements; waits for other readers until `stopped`. `asked` are words to be looked for besides.
 
     First they go out of the tables that Boxlore itself keeps for the keeper to answer; of what was printed, the report
     names the PDFs that can be read and hold the words.
     """
-    words = words_of(collection.store, statements)
+    also = list(asked)
+    words = [*words_of(collection.store, statements), *also]
     forget_rows(collection, words)
     collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
-    report = strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
+    report = strike(collection.store, statements, by=by, now=now, also=also, waiting=waiting, stopped=stopped)
     printed = [str(collection.folder / name) for name, holds in pdfs_read(collection, words).items() if holds]
     report = replace(report, left_in=tuple(dict.fromkeys([*report.left_in, *printed])))
     note_files(collection, filter(_is_output, carriers(collection, report)))
@@ -159,6 +180,38 @@ def strike_out(
 def _is_output(path: str) -> bool:
     """Whether one of the `carriers` was made, or written, by somebody, and is none of what a collection keeps."""
     return not is_backup(path) and not is_database(path) and path.split("/", 1)[0] not in ORIGINALS
+
+
+NAMED = 30
+"""So many places where words stand on are named at once."""
+
+
+def still_standing(collection: Collection, report: StrikeReport) -> list[str]:
+    """Where the words stand on in what was not struck, each place once, and what to do there."""
+    places = list(dict.fromkeys(_still_in(collection, standing) for standing in report.standing))
+    more = f"And in {len(places) - NAMED} more places: strike these, and the others are named."
+    return [*places[:NAMED], *([more] if len(places) > NAMED else ())]
+
+
+def _still_in(collection: Collection, standing: Standing) -> str:
+    text = f"“{standing.text[:80]}”"
+    if standing.place is Place.BY:
+        return f"Still in the keeper's name, {text}, which stands beside all that was written down; it stays."
+    if standing.place is Place.ACT:
+        return f"Still in the line that says what was done, {text}; it stays."
+    number = collection.store.number_of(standing.subject) if standing.kind == Kind.ITEM else ""
+    where = f"“{FIELDS[standing.field].label.lower()}” of {number or f'one {standing.kind}'}"
+    if standing.place is Place.DRAFT:
+        return f"Still in what is being typed in {where}, {text}: finish it there, then strike again."
+    if standing.place is Place.SOURCE:
+        return f"Still in what {where} is from, {text}; it goes when that statement is struck."
+    if not _can_be_struck(standing.field):
+        file = FILE_WORDS.or_none(standing.text) if standing.field == "file" else None
+        called = f", “{file.path}”" if file else ""
+        return f"Still in {where}{called}: the program needs it, and it stays for whoever gets the collection's folder."
+    if number:
+        return f"Still in {where}, {text}: boxlore strike {number} {standing.field} takes it out."
+    return f"Still in {where}, {text}: boxlore strike everywhere {standing.field} --words, with those words, does."
 
 
 OWN_TABLES = (NAMES_FOUND, NAMES_LEFT)

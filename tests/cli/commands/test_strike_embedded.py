@@ -76,6 +76,21 @@ def test_words_everywhere_are_struck_there_too(run: Run, folder: Path) -> None:
     assert [name for name in holding(folder) if not name.startswith("scans/")] == []
 
 
+def test_the_last_sentence_is_what_the_search_found(run: Run, folder: Path) -> None:
+    run("-c", folder, "tell", "TRA-0001", "story", "All the Marigolds")
+    run("-c", folder, "tell", "TRA-0002", "note", "Marigold", "--by", "document:letter of Marigold")
+    code, _, said = run("-c", folder, "strike", "everywhere", "any", "--words", "Marigold", "--yes")
+    assert code == 1 and "1 statement would be struck" in said and "No byte" not in said
+    assert "Struck. The words stand on elsewhere in the collection, as said below." in said
+    assert "Still in “story” of TRA-0001, “All the Marigolds”: boxlore strike TRA-0001 story takes it out." in said
+    code, _, said = run("-c", folder, "strike", "TRA-0001", "story", "--yes")
+    assert code == 0 and "No byte of the collection's database or backups holds the words any more." in said
+    assert not any(b"marigold" in path.read_bytes().lower() for path in folder.rglob("*.sqlite"))
+    name = next((folder / "scans").glob("TRA-0001*")).stem
+    code, _, said = run("-c", folder, "strike", "everywhere", "file", "--words", name, "--yes")
+    assert code == 1 and said.endswith("Nothing was struck.\n") and "Not struck: the words stand in “file”" in said
+
+
 def test_a_scan_whose_picture_cannot_be_taken_apart_gets_no_copy(run: Run, folder: Path, tmp_path: Path) -> None:
     (tmp_path / "more").mkdir()
     gif = tmp_path / "more" / "c.gif"

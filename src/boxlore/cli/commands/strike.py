@@ -10,6 +10,7 @@ from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
+    ANY,
     BEYOND,
     EVERYWHERE,
     StrikeReport,
@@ -23,6 +24,7 @@ from boxlore.tasks.strike import (
     not_searched,
     own_files,
     pdfs_read,
+    still_standing,
     strike_out,
     targets,
     targets_everywhere,
@@ -52,28 +54,38 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
         raise WrongUse("--words is empty.", "Say which words, or leave --words out to strike all that is told there.")
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         left: list[Target] = []
+        asked: list[str] = []
         if about.lower() == EVERYWHERE:
             to_strike, left = targets_everywhere(collection, words or "", field)
+            asked = [words or ""] if field == ANY else []
             for target in to_strike:
-                talk.say(f"  {target.field}: {output.safe(target.words[:100])}")
+                source = f" (from {target.source[:100]})" if target.source else ""
+                talk.say(output.safe(f"  {target.field}: {target.words[:100]}{source}"))
         else:
             to_strike = targets(collection, meant(collection, about, field), field, words or "")
         for sentence in sorted({left_words(target) for target in left}):
-            talk.say(sentence)
+            talk.say(output.safe(sentence))
+        if not to_strike:
+            talk.say("Nothing was struck.")
+            ctx.exit(1)
         talk.say(f"{several(len(to_strike), 'statement')} would be struck. This cannot be undone.")
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")
             ctx.exit(1)
         own = own_files(collection, to_strike)
         report = strike_out(
-            collection, [target.statement for target in to_strike], waiting=talk.say, stopped=bar.stopped
+            collection,
+            [target.statement for target in to_strike],
+            asked=asked,
+            waiting=talk.say,
+            stopped=bar.stopped,
         )
         printed = pdfs_read(collection, [words] if words else [target.words for target in to_strike])
         carrying = _report(collection, report, printed, as_json=as_json)
         for said in own:
             talk.say(output.safe(said))
         named(collection)
-    ctx.exit(1 if carrying or not report.finished else 0)
+    ctx.exit(1 if carrying or (asked and report.standing) or not report.finished else 0)
 
 
 def _report(collection: Collection, report: StrikeReport, printed: dict[str, bool], *, as_json: bool) -> list[str]:
@@ -82,20 +94,22 @@ def _report(collection: Collection, report: StrikeReport, printed: dict[str, boo
     carrying = list(dict.fromkeys([*carriers(collection, report), *(path for path in printed if printed[path])]))
     unsearched = [path for path in not_searched(collection) if path not in printed]
     if as_json:
-        output.row(
-            {"struck": report.struck, "finished": report.finished, "still_in": carrying, "not_searched": unsearched}
-        )
-    if report.finished:
+        row = {"struck": report.struck, "finished": report.finished, "still_in": carrying, "not_searched": unsearched}
+        output.row({**row, "standing": len(report.standing)})
+    standing = still_standing(collection, report)
+    if report.finished and standing:
+        talk.say(f"Struck. The words stand on elsewhere in the collection, as said below. {BEYOND}")
+    elif report.finished:
         left = [name for name, holds in KEPT if any(map(holds, carrying))]
         clean = " or ".join(name for name, _ in KEPT if name not in left)
         proved = f" No byte of the collection's {clean} holds the words any more." if clean else ""
         talk.say(f"Struck.{proved} {BEYOND}")
     else:
         talk.say("The words are out of use; their last traces go when the other program closes the collection.")
+    for sentence in standing:
+        talk.say(output.safe(sentence))
     for path in carrying:
         talk.say(words_about(path))
     for path in unsearched:
         talk.say(f"Not searched: {path} is compressed. If it was made with the words in it, make it again.")
-    if report.again:
-        talk.say(f"{report.again} other statements say the same words; boxlore find shows them.")
     return carrying

@@ -13,7 +13,7 @@ from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.sitting.who_said_it import reassign
-from boxlore.tasks.strike import BEYOND, carriers, named, words_about
+from boxlore.tasks.strike import BEYOND, carriers, named, still_standing, words_about
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
@@ -249,5 +249,6 @@ class SaidScreen(ListScreen):
                 "the last traces go when it closes.",
                 *traces,
             ]
+        traces += still_standing(self._sitting.collection, report)
         gone = "Erased from the records." if traces else "Erased. No byte of the collection holds the words."
         return [gone, *traces, BEYOND]
