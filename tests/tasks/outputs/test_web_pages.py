@@ -92,3 +92,27 @@ def test_a_damaged_scan_is_replaced_and_named(demo: Path, tmp_path: Path) -> Non
     assert shown == "A picture of TRA-0001 cannot be shown."
     assert f"{scan.path} of TRA-0001 is not as it was at its intake" in changed
     assert "This picture cannot be shown" in (tmp_path / "out" / "photo" / "TRA-0001.html").read_text("utf-8")
+
+
+def test_what_the_keeper_changed_is_not_replaced_until_over_is_said(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """Our own rule: pages, styles, pictures; also a page that would go, of which it is said whom it names."""
+    out = tmp_path / "out"
+    pages(opened, out, FAMILY)
+    pages(opened, out, FAMILY)  # as it was written
+    picture = next((out / "images" / "small").iterdir())
+    changed = [out / "index.html", out / "style.css", out / "photo" / "TRA-0019.html", picture]
+    for path in changed:
+        path.write_bytes(path.read_bytes() + b"<!-- mine -->")
+    before = contents(out)
+    with pytest.raises(WrongUse, match="was changed since") as refused:
+        pages(opened, out, FAMILY)
+    assert all(path.relative_to(out).as_posix() in str(refused.value) for path in changed)
+    assert "--over" in str(refused.value) and "withheld" not in str(refused.value)
+    with pytest.raises(WrongUse, match=r"withheld now is named in index\.html, photo/TRA-0019\.html\.") as refused:
+        pages(opened, out)
+    assert "hand the folder to nobody" in str(refused.value)
+    assert contents(out) == before
+    opened.over = True
+    pages(opened, out)
+    pages(opened, tmp_path / "fresh")
+    assert contents(out) == contents(tmp_path / "fresh")

@@ -8,6 +8,7 @@ a line too many. Where the list cannot be written, the next run asks for `--over
 
 import hashlib
 import os
+from collections.abc import Iterable
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -122,6 +123,16 @@ def is_as_written(outputs: Outputs, out: Path) -> bool:
     return out.is_file() and not out.is_symlink() and _is_listed(outputs.folder, sha256_of(out))
 
 
+def all_written(folder: Path) -> frozenset[str]:
+    """The SHA-256 of everything that was written as an output, for a task that asks about many files."""
+    return _listed(folder)
+
+
+def note_outputs(folder: Path, digests: Iterable[str]) -> None:
+    """Note the SHA-256 of files that are about to take their names, for a task that puts many there by itself."""
+    _note(folder, *sorted(set(digests) - _listed(folder)))
+
+
 def was_written(outputs: Outputs, digest: str) -> bool:
     """Whether a file with this SHA-256 was written as an output."""
     return _is_listed(outputs.folder, digest)
@@ -176,21 +187,25 @@ def _check_inside(out: Path, parts: tuple[str, ...]) -> None:
 
 
 def _is_listed(folder: Path, digest: str) -> bool:
+    return digest in _listed(folder)
+
+
+def _listed(folder: Path) -> frozenset[str]:
     try:
-        return digest in (folder / LIST_NAME).read_text(encoding="ascii", errors="replace").split()
+        return frozenset((folder / LIST_NAME).read_text(encoding="ascii", errors="replace").split())
     except FileNotFoundError:
-        return False
+        return frozenset()
     except OSError as error:
         raise could_not(error, folder / LIST_NAME) from error
 
 
-def _note(folder: Path, digest: str) -> None:
-    if not has_collection(folder):  # a logger's file can be judged without a collection
+def _note(folder: Path, *digests: str) -> None:
+    if not digests or not has_collection(folder):  # a logger's file can be judged without a collection
         return
     flags = os.O_WRONLY | os.O_APPEND | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0)
     with suppress(OSError):
         handle = os.open(folder / LIST_NAME, flags, 0o666)
         with open(handle, "ab") as out:
-            out.write(f"{digest}\n".encode())
+            out.write("".join(f"{digest}\n" for digest in digests).encode())
             out.flush()
             os.fsync(out.fileno())

@@ -1,18 +1,21 @@
 """The family's web pages: pictures made for the screen, pages as the audience may see them, one folder.
 
 What an earlier run left in the folder goes, so that nothing stays that this audience may not see; files of anybody
-else are not touched. The folder keeps a list of what is ours.
+else are not touched. The folder keeps a list of what is ours; a file that somebody has changed since is neither
+replaced nor deleted, unless `--over` is said.
 """
 
 import os
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.errors import ByteFault, CouldNot, WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.writing import write_whole
 from boxlore.sheets.picture_on_paper import front_of, jpeg_size
@@ -20,7 +23,7 @@ from boxlore.sheets.typesetting import note
 from boxlore.sheets.web_pages import PageSide, Site, make_pages
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import PAGES_LIST, check_place, foreign
+from boxlore.tasks.collection.output_paths import PAGES_LIST, all_written, check_place, foreign, note_outputs
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.records_for_outputs import check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
@@ -76,8 +79,9 @@ def pages(
             path.parent.mkdir(exist_ok=True)
             path.write_text(text, encoding="utf-8", newline="\n")
         go_on(progress)
-        Gate(seen).check_folder(site_folder)
-        _move_in(collection, site_folder, out, earlier)
+        gate = Gate(seen)
+        gate.check_folder(site_folder)
+        _move_in(collection, gate, site_folder, out, earlier)
     return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged))
 
 
@@ -159,11 +163,11 @@ def _earlier(out: Path) -> list[Path]:
     return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]
 
 
-def _move_in(collection: Collection, site_folder: Path, out: Path, earlier: Sequence[Path]) -> None:
+def _move_in(collection: Collection, gate: Gate, site_folder: Path, out: Path, earlier: Sequence[Path]) -> None:
     """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended.
 
-    Raises WrongUse, before anything is moved, if a file of somebody else has the name of a page (unless `--over` is
-    said), if one that would go or be written over is a scan, or if a folder in it leads outside.
+    Raises WrongUse, before anything is moved, if a file that would go or be written over is not as Boxlore wrote it
+    (unless `--over` is said) or is a scan, or if a folder in it leads outside.
     """
     scans = collection.registered_scans()
     for path in (out / LISTED, *earlier):
@@ -174,9 +178,13 @@ def _move_in(collection: Collection, site_folder: Path, out: Path, earlier: Sequ
     for name in names:
         target = out / name
         inside = target.parent.resolve().is_relative_to(out.resolve())
-        if not inside or target.is_dir() or (os.path.lexists(target) and name not in before and not collection.over):
+        if not inside or target.is_dir():
             raise foreign(target)
         scans.check(target)
+    made = {name: sha256_of(site_folder / name) for name in names}
+    if not collection.over:
+        _check_unchanged(collection, gate, out, made, before)
+    note_outputs(collection.folder, made.values())
     write_whole(out / LISTED, _lines(sorted({*names, *before})))
     for path in earlier:
         path.unlink()
@@ -188,6 +196,48 @@ def _move_in(collection: Collection, site_folder: Path, out: Path, earlier: Sequ
     for folder in sorted((path for path in out.rglob("*") if path.is_dir()), reverse=True):
         if not any(folder.iterdir()):
             folder.rmdir()
+
+
+def _check_unchanged(
+    collection: Collection, gate: Gate, out: Path, made: Mapping[str, str], before: Sequence[str]
+) -> None:
+    """Raises WrongUse, which names every file in the way that is not as Boxlore wrote it, and what stays there so.
+
+    `made` has the SHA-256 of what is written now by its name, `before` the names of what an earlier run wrote.
+    """
+    written = all_written(collection.folder)
+    there = sorted({*before, *(name for name in made if os.path.lexists(out / name))})
+    changed = [name for name in there if not _is_ours(out / name, written, made.get(name, ""))]
+    if not changed:
+        return
+    named = [name for name in changed if _is_leaking(gate, out, name)]
+    gone = sorted(set(before) - {*made, *named}, key=lambda name: (name not in changed, name))
+    words = f" Someone who is withheld now is named in {_some(named)}." if named else ""
+    words += f" Still there, but withheld now or not chosen: {_some(gone)}." if gone else ""
+    error = foreign(out / changed[0])
+    if len(changed) > 1:
+        words = f" The same holds of {_some(changed[1:])}.{words}"
+    keep = "The folder is as it was: copy what you changed to another place"
+    aside = ", and hand the folder to nobody" if named or gone else ""
+    raise WrongUse(error.problem + words, f"{keep}{aside}. Then choose another folder; or, at the shell, add --over.")
+
+
+def _is_ours(path: Path, written: frozenset[str], now: str) -> bool:
+    """Whether a file is one that Boxlore wrote, to the byte, or holds what is written now."""
+    return path.is_file() and not path.is_symlink() and ((digest := sha256_of(path)) in written or digest == now)
+
+
+def _is_leaking(gate: Gate, out: Path, name: str) -> bool:
+    """Whether the file names somebody withheld; one that cannot be read does not."""
+    with suppress(ByteFault, OSError), open(out / name, "rb") as file:
+        return any(True for _ in gate.leaks(name, file))
+    return False
+
+
+def _some(names: Sequence[str]) -> str:
+    """The first three of the names, and how many more."""
+    more = f" and {len(names) - 3} more" if len(names) > 3 else ""
+    return ", ".join(names[:3]) + more
 
 
 def _lines(names: Iterable[str]) -> bytes:
