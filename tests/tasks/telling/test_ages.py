@@ -70,6 +70,17 @@ def test_what_a_narrator_says_of_an_age(
     assert date_of(collection, item) == (edtf, ask)
 
 
+def test_an_age_after_the_death_is_asked_about(collection: Collection) -> None:
+    teller, item = item_with(collection, "Aino Tamm")
+    act = collection.act("a death")
+    aino = next(person for person in collection.people().values() if person.name == "Aino Tamm")
+    teller.add(act, Subject(Kind.PERSON, aino.id), "died", "1941", Telling())
+    act.done()
+    teller.tell(item, "date", "when Aino Tamm was fifty", BY_LEIDA)
+    edtf, ask = date_of(collection, item)
+    assert edtf is None and "after the death" in str(ask)
+
+
 def test_the_keeper_is_no_narrator(collection: Collection) -> None:
     teller, item = item_with(collection)
     teller.tell(item, "date", "when I was six", Telling())
