@@ -238,6 +238,21 @@ def test_a_second_writer_is_told_and_may_read(store: Store, clock: Clock) -> Non
             tell(second, clock, "story", "two")
 
 
+def test_a_folder_that_cannot_be_written_to_has_no_other_one_to_close(tmp_path: Path, clock: Clock) -> None:
+    """A folder in the place of the lock refuses whoever asks, the system's own manager too (open(2): EISDIR)."""
+    create(tmp_path, clock=clock).close()
+    lock = tmp_path / "collection.lock"
+    lock.unlink()
+    lock.mkdir()
+    with pytest.raises(
+        CouldNot, match=r"cannot be written to .is a directory.*be written to, or ask whoever"
+    ) as caught:
+        open_store(tmp_path)
+    assert "other one" not in str(caught.value)
+    with open_store(tmp_path, fallback_read_only=True) as opened:
+        assert not opened.writable
+
+
 def test_a_database_that_is_newer_is_not_touched(tmp_path: Path, clock: Clock) -> None:
     create(tmp_path, clock=clock).close()
     path = tmp_path / "collection.sqlite"

@@ -14,7 +14,7 @@ from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.exports.inventory import as_csv
 from boxlore.store.values import Draft
 from boxlore.tasks.collection.items_by_mark import find_item
-from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.opening import STRIKE_WAITS, Collection, open_collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
     NAMED,
@@ -108,6 +108,22 @@ def test_the_files_that_a_killed_strike_did_not_name_are_named_later(
     with open_for_writing(folder):
         pass
     assert not caplog.records, "it is said once"
+
+
+def test_looking_says_that_a_strike_waits(bare: Callable[[int], Path], caplog: pytest.LogCaptureFixture) -> None:
+    """As one that was killed between its two steps leaves it: the tombstone is there, and not finished."""
+    folder = bare(1)
+    with open_collection(folder) as collection:
+        told = Teller(collection).tell(find_item(collection, "TRA-0001"), "story", "It rained", Telling())
+        strike_out(collection, [told.id])
+        collection.store.writer.do(lambda db: db.execute("UPDATE tombstone SET finished = 0"))
+    for said in ([STRIKE_WAITS], []):
+        caplog.clear()
+        with open_collection(folder, write=False):
+            pass
+        assert [record.getMessage() for record in caplog.records] == said
+        with open_for_writing(folder):
+            pass
 
 
 def test_digits_in_ids_and_times_are_not_taken_for_the_words(bare: Callable[[int], Path]) -> None:

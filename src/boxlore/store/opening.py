@@ -70,9 +70,9 @@ def open_store(folder: Path, *, write: bool = True, fallback_read_only: bool = F
     only be read, is opened for reading, and `why_read_only` says why.
     """
     check_file(folder / DATABASE)
-    lock, why = _lock(folder) if write else (None, "opened for reading only")
+    lock, why, what_to_do = _lock(folder) if write else (None, "opened for reading only", "")
     if lock is None and write and not fallback_read_only:
-        raise CouldNot(why, "Close the other one, or only look: show, find and check work meanwhile.")
+        raise CouldNot(why, f"{what_to_do}, or only look: show, find and check work meanwhile.")
     try:
         with errors_in_words(folder / DATABASE):
             return Store(folder, lock, why)
@@ -82,17 +82,18 @@ def open_store(folder: Path, *, write: bool = True, fallback_read_only: bool = F
         raise
 
 
-def _lock(folder: Path) -> tuple[Lock | None, str]:
-    """The lock of the collection, or None and a sentence about why it could not be got."""
+def _lock(folder: Path) -> tuple[Lock | None, str, str]:
+    """The lock of the collection, or None with a sentence about why it could not be got, and what to do."""
     if kind := network_kind(folder):
-        return None, _network(folder, kind)
+        return None, _network(folder, kind), "Copy it to a disk of this machine"
     lock = Lock(folder)
     try:
         if lock.take():
-            return lock, ""
-    except OSError:
-        return None, f"{folder} cannot be written to."
-    return None, f"Another Boxlore is writing to {folder}."
+            return lock, "", ""
+    except OSError as error:
+        why = f"{folder} cannot be written to ({why_not(error)})."
+        return None, why, "Let the folder and what is in it be written to, or ask whoever owns it"
+    return None, f"Another Boxlore is writing to {folder}.", "Close the other one"
 
 
 def _network(folder: Path, kind: str) -> str:

@@ -21,6 +21,7 @@ from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.disk.writing import write_whole
 from boxlore.store.backups import way_back
 from boxlore.store.opening import Store, create, open_store
+from boxlore.store.strike_rewriting import is_pending
 from boxlore.store.values import Change
 from boxlore.tasks.collection.backups import CLOSING, has_backups, keep
 from boxlore.tasks.collection.clock import Clock
@@ -187,6 +188,12 @@ def has_collection(folder: Path) -> bool:
     return (folder / DATABASE).is_file()
 
 
+STRIKE_WAITS = (
+    "A strike waits to be finished: traces of the words may still be in the database and the backups. The next command "
+    "that writes, such as boxlore tell, or a sitting, finishes it."
+)
+
+
 @contextmanager
 def open_collection(
     folder: Path, *, write: bool = True, fallback_read_only: bool = False, on_day: date | None = None
@@ -209,6 +216,8 @@ def open_collection(
         collection = Collection(folder, settings, store, clock, _who())
         if lost := lost_settings(folder):
             collection.unsaid.append(lost)
+        if not store.writable and is_pending(store.db):
+            collection.unsaid.append(STRIKE_WAITS)
         if fault := clock.fault():
             collection.unsaid.append(fault)
         try:
