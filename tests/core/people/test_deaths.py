@@ -34,6 +34,11 @@ ENDS = [
     (told("lebt noch"), None, False),
     (told("żyje w Gdańsku"), None, False),
     (told("unknown", "buried_at"), None, False),
+    (told("missing since 1944"), YEAR, False),
+    (told("missing in action"), None, False),
+    (told("believed killed 1944"), YEAR, False),
+    (told("verschollen 1945"), YEAR, False),
+    (told("пропал без вести"), None, False),
 ]
 
 

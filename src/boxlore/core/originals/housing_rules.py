@@ -107,7 +107,8 @@ def _named(material: EnclosureMaterial) -> str:
 
 
 def _bad(subject: str, material: EnclosureMaterial) -> Finding:
-    """The finding about a bad or disputed material; `subject` begins the sentence (`Its enclosure is PVC`)."""
+    """The finding about a bad or disputed material, and how severe it is; `subject` begins its sentence (`Its
+    enclosure is PVC`)."""
     rule = f"housing.{material.name.replace(' ', '-')}"
     if material.good is Good.DISPUTED:
         because = (material.why, f"Sources disagree: {material.source}; {material.otherwise}.")

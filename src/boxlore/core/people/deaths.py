@@ -18,21 +18,31 @@ _LIVING_WORDS = frozenset(
     "nav dzivs dziva dzivo ne gyvas gyva gyvena zyje zije vivant vivante vit vive vivo viva lever inte ikke".split()
 )
 _DOUBT_WORDS = frozenset(
-    "maybe perhaps probably possibly think believe know unknown idea unsure guess supposed presumed reported rumour "
+    "maybe perhaps probably possibly think believe know unknown idea unsure guess rumour "
     "voibolla vist teadmata arvatavasti может вероятно наверное неизвестно vielleicht wohl vermutlich unbekannt ehka "
     "luultavasti varbut laikam gal turbut moze chyba snad peut forse quizas kanske maske".split()
+)
+_MISSING_WORDS = frozenset(
+    "missing believed presumed supposed reported feared vermisst verschollen kadunud kadonnut savnet saknad vermist disparu disparue disperso dispersa "
+    "desaparecido desaparecida zaginiony zaginiona zaginal zaginela пропал пропала pazudis pazudusi dinges dingusi "
+    "nezvestny nezvestna".split()
 )
 """Folded words, from memory."""
 
 
 def ends_life(statement: Statement, reading: Reading | None) -> bool:
     """Whether a statement about the day, the place or the burial of a death surely says that somebody died."""
-    if statement.sure is not Sure.SURE or says_living(statement.words):
+    if statement.sure is not Sure.SURE or says_living(statement.words) or _is_missing(statement.words):
         return False
     value = reading.value if reading is not None else None
     if isinstance(value, DateReading) and (value.edtf is not None or value.alternatives):
         return True
     return "?" not in statement.words and _DOUBT_WORDS.isdisjoint(_words(statement.words))
+
+
+def _is_missing(words: str) -> bool:
+    """Whether nobody saw the death, which no date makes sure: `missing since 1944`, `believed killed 1944`."""
+    return not _MISSING_WORDS.isdisjoint(_words(words))
 
 
 def says_living(words: str) -> bool:
