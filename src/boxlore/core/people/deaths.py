@@ -23,9 +23,9 @@ _DOUBT_WORDS = frozenset(
     "luultavasti varbut laikam gal turbut moze chyba snad peut forse quizas kanske maske".split()
 )
 _MISSING_WORDS = frozenset(
-    "missing believed presumed supposed reported feared vermisst verschollen kadunud kadonnut savnet saknad vermist "
-    "disparu disparue disperso dispersa desaparecido desaparecida zaginiony zaginiona zaginal zaginela пропал пропала pazudis pazudusi dinges dingusi "
-    "nezvestny nezvestna".split()
+    "missing believed presumed supposed reported feared vermisst verschollen kadunud kadonnut savnet saknad "
+    "vermist disparu disparue disperso dispersa desaparecido desaparecida zaginiony zaginiona zaginal zaginela "
+    "пропал пропала pazudis pazudusi dinges dingusi nezvestny nezvestna".split()
 )
 """Folded words, from memory."""
 
