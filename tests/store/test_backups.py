@@ -2,6 +2,7 @@
 rules, no outside source). A disk that refuses is a limit of the system's own on the size of files (setrlimit(2))."""
 
 import os
+import resource
 import sqlite3
 import subprocess
 import sys
@@ -15,7 +16,7 @@ from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.store import schema
 from boxlore.store.backups import back_up, holdings, holdings_of, is_kept, keep, listed, roll, way_back
 from boxlore.store.opening import Store, create, open_store
-from boxlore.store.strike import files_holding, strike
+from boxlore.store.strike import files_holding, finish, pending, strike
 from boxlore.store.values import Change, Draft
 from boxlore.tasks.collection.clock import Clock
 
@@ -215,6 +216,28 @@ def test_a_word_struck_is_in_no_backup_of_any_reason_nor_in_its_index(store: Sto
             assert db.execute("PRAGMA integrity_check").fetchone() == ("ok",)
             assert db.execute("SELECT count(*) FROM words_index WHERE words_index MATCH 'rained'").fetchone() == (60,)
             assert db.execute("SELECT statement FROM tombstone").fetchall() == [(secret.id,)]
+
+
+def test_a_disk_that_is_full_says_whether_the_words_are_gone(store: Store, clock: Clock) -> None:
+    """SQLite's own limit on the pages of a file stands for a disk that is full at once (PRAGMA max_page_count), the
+    system's limit on the size of files for one that fills while the file is written anew (setrlimit(2))."""
+    last = [tell(store, clock, f"It rained, time {count}. " * 10) for count in range(200)][-1]
+    store.writer.do(lambda db: db.execute("PRAGMA max_page_count = 1"), plain=True)
+    with pytest.raises(CouldNot, match=r"^Nothing was struck: the disk is full. Free some space"):
+        strike(store, [last.id], by="x" * 40_000, now=clock.now())
+    assert len(store.search("rained 199")) == 1 and not pending(store)
+    store.writer.do(lambda db: db.execute("PRAGMA max_page_count = 1000000"), plain=True)
+    store.writer.do(lambda db: db.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall(), plain=True)
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (store.path.stat().st_size * 9 // 10, before[1]))
+    try:
+        with pytest.raises(CouldNot, match=r"^The words are out of use, but traces .* finishes the strike.$"):
+            strike(store, [last.id], by="me", now=clock.now())
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+    assert store.search("rained 199") == [] and pending(store)
+    assert finish(store, lambda why: None, lambda: True)
+    assert list(files_holding(store.folder, ["time 199."])) == []
 
 
 def test_a_backup_that_holds_none_of_it_is_not_written_anew(store: Store, clock: Clock) -> None:

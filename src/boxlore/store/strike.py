@@ -58,6 +58,7 @@ from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
+from boxlore.core.errors import CouldNot
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.people.names_in_text.finder import forget_finders
 from boxlore.core.people.who_is_where.reader import forget_names
@@ -116,18 +117,30 @@ def strike(
     asked = list(statements)
     words = [*words_of(store, asked), *also]
     elsewhere = search_folder(store.folder, words, ours=False)
-    count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
+    try:
+        count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
+    except CouldNot as error:
+        raise CouldNot(f"Nothing was struck: {_cause(error)}", error.what_to_do) from error
     forget_values()
     forget_names()
     forget_finders()
     store.people_version += 1
-    is_finished = finish(store, waiting, stopped)
+    try:
+        is_finished = finish(store, waiting, stopped)
+    except CouldNot as error:
+        why = f"The words are out of use, but traces of them may still be in the database and backups: {_cause(error)}"
+        raise CouldNot(why, f"{error.what_to_do} The next command that writes finishes the strike.") from error
     standing = tuple(rows_standing(store.path, words))
     if not is_finished:
         return StrikeReport(count, False, elsewhere.left_in, elsewhere.unread, standing=standing)
     proof = search_folder(store.folder, words, ours=True)
     left_in, unread = (*proof.left_in, *elsewhere.left_in), (*proof.unread, *elsewhere.unread)
     return StrikeReport(count, True, left_in, unread, proof.again, standing)
+
+
+def _cause(error: CouldNot) -> str:
+    """What refused, without what the writer says of words that were to be kept: a strike has none."""
+    return f"{error.problem.partition(';')[0].rstrip('.').lower()}."
 
 
 def unsaid(store: Store) -> list[str]:
