@@ -419,6 +419,20 @@ def test_a_file_that_is_not_ours_is_never_touched(home: Home) -> None:
         assert target.read_bytes() == before
 
 
+def test_what_was_typed_into_the_contents_page_is_not_lost_unasked(home: Home) -> None:
+    """A line at its end, a cell, a column of somebody's own (our own rule): Boxlore writes all lines anew."""
+    make(home)
+    page = home[1] / "contents.csv"
+    written = page.read_bytes()
+    for typed in (written + b"my,own,line\n", written.replace(b"1/2/1", b"my box", 1), b"seen," + written):
+        page.write_bytes(typed)
+        with pytest.raises(WrongUse, match=r"contents\.csv .* was changed since"):
+            make(home)
+        assert page.read_bytes() == typed
+    make_over(home)
+    assert page.read_bytes() == written
+
+
 def make_over(home: Home, **options: object) -> list[Copied]:
     with open_collection(home[0], write=False, on_day=ON) as collection:
         collection.over = True

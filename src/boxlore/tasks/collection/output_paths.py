@@ -150,7 +150,7 @@ def foreign(out: Path) -> WrongUse:
     """The error for a file or folder in the way that is not as Boxlore wrote it."""
     return WrongUse(
         f"{out} is not something that Boxlore wrote, or was changed since.",
-        "Choose another name; or, at the shell, add --over to replace it.",
+        "Choose another name or folder, or move it away; or, at the shell, add --over to replace it.",
     )
 
 

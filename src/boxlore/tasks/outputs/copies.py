@@ -33,7 +33,7 @@ from boxlore.formats import additions, picture_files
 from boxlore.formats.iim import XMP_HOLDS_ALL
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import check_place, foreign
+from boxlore.tasks.collection.output_paths import check_output, check_place, note_outputs
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.registered import RegisteredScans
@@ -42,7 +42,7 @@ from boxlore.tasks.collection.struck_words_left import may_hold_struck
 from boxlore.tasks.outputs.copies_being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.copies_being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
-from boxlore.tasks.outputs.copies_contents import CopyLine, contents_page, is_contents, read_contents, write_contents
+from boxlore.tasks.outputs.copies_contents import CopyLine, contents_page, read_contents, write_contents
 from boxlore.tasks.outputs.copies_names import CopyJob, is_shortened, jobs_of, scan_named
 from boxlore.tasks.scans.unchanged import ScanCheck
 
@@ -127,8 +127,7 @@ def copies(
     _refuse_scans_folder(collection, out)
     check_place(collection, out)
     page = out / CONTENTS
-    if os.path.lexists(page) and not collection.over and (page.is_symlink() or not is_contents(page)):
-        raise foreign(page)
+    check_output(collection, page)
     check_chosen(collection, selection)
     seen = seen_by(collection, to)
     ask_of_settings(seen)
@@ -174,7 +173,9 @@ def copies(
 def _write_page(run: CopyRun, lines: dict[str, CopyLine]) -> None:
     """Write the contents page. Raises CouldNot, with what becomes of the copies that it should have named."""
     try:
-        run.gate.check_bytes(CONTENTS, contents_page(run.out, lines.values()))
+        page = contents_page(run.out, lines.values())
+        run.gate.check_bytes(CONTENTS, page)
+        note_outputs(run.folder, [hashlib.sha256(page).hexdigest()])
         write_contents(run.out, lines.values())
     except CouldNot as error:
         there = sum((run.out / copy).is_file() for copy in lines)

@@ -10,7 +10,7 @@ from dataclasses import dataclass, fields
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.fields.cells import read_cells, read_rows, write_row
+from boxlore.core.fields.cells import read_rows, write_row
 from boxlore.disk.writing import could_not, write_whole
 from boxlore.tasks.collection.output_paths import COPIES_LIST
 
@@ -60,17 +60,6 @@ def read_contents(folder: Path) -> list[CopyLine]:
         for row in rows
         if row.get("copy") and row.get("number") and row.get("made_for")
     ]
-
-
-def is_contents(path: Path) -> bool:
-    """Whether the file is a contents page: its first line is our heading."""
-    try:
-        with open(path, encoding="utf-8", errors="replace", newline="") as page:
-            return next(read_cells(page), None) == COLUMNS
-    except csv.Error:
-        return False
-    except OSError as error:
-        raise could_not(error, path) from error
 
 
 def contents_page(folder: Path, lines: Iterable[CopyLine]) -> bytes:
