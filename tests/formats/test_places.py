@@ -17,7 +17,7 @@ from tests.formats.conftest import prove_without_place
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Embedding, Text
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, image_resources, jpeg, picture_files, places_unread
+from boxlore.formats import exif, image_resources, jpeg, picture_files, places_unread, png_texts
 
 LATITUDE = "59,26.2234N"
 """What must be nowhere in the end; as rationals 59/1, 26/1, 2234/1."""
@@ -125,6 +125,15 @@ def tiff(**tags: object) -> bytes:
     return picture("TIFF", **tags)
 
 
+def between_scans(segment: tuple[int, bytes]) -> bytes:
+    """A progressive JPEG with a segment before its last scan (T.81, B.2.1: tables and others may stand before each)."""
+    with Image.open(io.BytesIO(PLAIN)) as opened:
+        opened.save(made := io.BytesIO(), "JPEG", progressive=True)
+    data = made.getvalue()
+    at = data.rfind(b"\xff\xda")
+    return data[:at] + jpeg.new_segment(*segment).raw + data[at:]
+
+
 SECOND = with_segments((jpeg.APP1, block(mark=True)))
 JPEGS = {
     "Exif": with_segments((jpeg.APP1, block(mark=True))),
@@ -132,6 +141,8 @@ JPEGS = {
     "Exif, unsorted": with_segments((jpeg.APP1, block(mark=True, turned=True))),
     "Exif twice": with_segments((jpeg.APP1, block(mark=True)), (jpeg.APP1, block(mark=True))),
     "Exif behind another segment": with_segments((jpeg.APP2, b"own"), (jpeg.APP1, block(mark=True))),
+    "Exif between two scans": between_scans((jpeg.APP1, block(mark=True))),
+    "XMP between two scans": between_scans((jpeg.APP1, jpeg.XMP_MARK + IN_XMP)),
     "XMP": with_segments((jpeg.APP1, jpeg.XMP_MARK + IN_XMP)),
     "XMP, in the vocabulary of W3C": with_segments((jpeg.APP1, jpeg.XMP_MARK + WGS84)),
     "XMP, as a keyword": with_segments((jpeg.APP1, jpeg.XMP_MARK + KEYWORD)),
@@ -356,6 +367,18 @@ def test_an_unknown_chunk_that_says_a_place_keeps_the_caption_out(shape: str) ->
     if shape.startswith("WebP"):
         after = joined(picture_files.copy_without_place(io.BytesIO(UNKNOWN[shape])), UNKNOWN[shape])
         assert says_a_place(after) == []
+
+
+def test_an_unknown_chunk_that_hides_a_place_in_a_compressed_stream_goes() -> None:
+    """Such as the proposal of a compressed eXIf: a method, a size, a stream of zlib. Another stream stays."""
+    for at, hidden in enumerate((block(), IN_XMP, b"own:kept")):
+        body = b"\x78\x9cno" + len(hidden).to_bytes(4, "big") + zlib.compress(hidden)
+        data = png((b"zxIf", body))
+        made = picture_files.rewrite(io.BytesIO(data), CAPTION)
+        after = joined(made, data)
+        assert (body in after) == (at == 2) and (png_texts.LEFT_OUT in made.reports) == (at < 2)
+        assert pixels(after) == pixels(data)
+        assert picture_files.verify(io.BytesIO(data), io.BytesIO(after), CAPTION) == []
 
 
 def test_a_place_that_stands_in_the_picture_itself_is_not_taken_out() -> None:

@@ -338,21 +338,34 @@ def from_first_scan(file: BinaryIO, segments: list[Segment], tail: int, embeddin
 
 
 def _places_behind(file: BinaryIO, segments: list[Segment], tail: int, *, only_place: bool) -> list[tuple[int, bytes]]:
-    """Patches that take the place of capture out of what stands behind the picture.
+    """Patches that take the place of capture out of what stands between the scans and behind the picture.
 
     That is looked at only if there is a sign of it: an index of further pictures, a place in the file's Exif, another
-    picture's first bytes, or an end that is not EOI.
+    picture's first bytes, a segment of an application or a comment, or an end that is not EOI.
     """
     size = size_of(file)
     signs = any(segment.starts(APP2, mpf.MARK) or _has_place(segment) for segment in segments)
     ends = read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9"
     if not signs and ends and not _another_picture(file, tail, size):
         return []
-    return places_unread.patches(file, picture_end(file, tail), size, only_place=only_place, alone=True)
+    runs, end = list[tuple[int, int]](), size
+    for marker, at in markers_behind(file, tail):
+        if marker >= APP0:
+            runs.append((at, min(size, at + int.from_bytes(file.read(2), "big"))))
+        elif marker == EOI:
+            end = at
+    runs.append((end, size))
+    return [
+        patch
+        for start, stop in runs
+        for patch in places_unread.patches(file, start, stop, only_place=only_place, alone=True)
+    ]
 
 
 def _another_picture(file: BinaryIO, at: int, size: int) -> bool:
-    """Whether another JPEG begins anywhere behind `at` (SOI and a marker), or the picture ends before the file does."""
+    """Whether another JPEG begins anywhere behind `at` (SOI and a marker), the picture ends before the file does, or
+    a segment of an application or a comment may stand there.
+    """
     while at < size:
         file.seek(at)
         if _START.search(file.read(WINDOW + 2)):
@@ -368,8 +381,9 @@ def _has_place(segment: Segment) -> bool:
         return True  # it cannot be read and may hold one
 
 
-_START = re.compile(rb"\xff(?:\xd8\xff|\xd9.)", re.DOTALL)
-"""SOI and a marker, or an end with something behind it. Among bytes dense with FF it is twice as quick as `in`."""
+_START = re.compile(rb"\xff(?:[\xe0-\xfe]|\xd8\xff|\xd9.)", re.DOTALL)
+"""APPn, JPGn or COM, SOI and a marker, or an end with something behind it. Among bytes dense with FF it is
+twice as quick as `in`."""
 _MARKER = re.compile(rb"\xff+([^\x00\xff\xd0-\xd7])", re.DOTALL)
 WINDOW = 1 << 20
 
@@ -380,7 +394,9 @@ def picture_end(file: BinaryIO, tail: int) -> int:
 
 
 def markers_behind(file: BinaryIO, tail: int) -> Iterator[tuple[int, int]]:
-    """(marker, offset behind it) of each marker from `tail` to the picture's end, without those of restarts."""
+    """(marker, offset behind it) of each marker from `tail` to the picture's end, without those of restarts. The file
+    stands at that offset then.
+    """
     at, size = tail, size_of(file)
     while at < size:
         file.seek(at)
@@ -390,6 +406,7 @@ def markers_behind(file: BinaryIO, tail: int) -> Iterator[tuple[int, int]]:
             at += len(window) if window[-1] != 0xFF or len(window) == 1 else len(window) - 1
             continue
         marker, at = match[1][0], at + match.end()
+        file.seek(at)
         yield marker, at
         if marker == EOI:
             return

@@ -134,7 +134,9 @@ def _carried_over(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> tupl
         return [make(chunk.type, cleaned) if cleaned != data else (chunk.at, chunk.whole)] if cleaned else [], reports
     if places_unread.cleaned(data, only_place=True) != data:
         raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
-    if chunk.type[:1].islower() and places_unread.cleaned(data, alone=True) != data:  # no picture needs it (5.4)
+    if chunk.type[:1].islower() and (  # no picture needs it (5.4)
+        places_unread.cleaned(data, alone=True) != data or png_texts.has_compressed_place(data)
+    ):
         return [], [png_texts.LEFT_OUT]
     return [(chunk.at, chunk.whole)], []
 

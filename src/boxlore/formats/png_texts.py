@@ -23,6 +23,8 @@ _OF_PLACE = re.compile(
 RAW = b"Raw profile type"
 CLAUSE = "PNG Third Edition, 5.3"
 LEFT_OUT = "A text in the file that tells where it was made was left out."
+_STREAM = re.compile(rb"\x78[\x01\x5e\x9c\xda]")
+"""The first bytes of a stream of zlib with a window of 32 KiB, at each of the four levels (RFC 1950, 2.2)."""
 _PROFILE = re.compile(rb"\s*(\S+)\s+([0-9]+)\s+([0-9a-fA-F\s]*)")
 
 
@@ -36,6 +38,24 @@ def inflated(data: bytes, at: int) -> bytes:
     if machine.unconsumed_tail:
         raise ByteFault(at, f"A compressed text in this file has over {xmp.MOST_BYTES} bytes", CLAUSE)
     return text
+
+
+def has_compressed_place(data: bytes) -> bool:
+    """Whether a stream of zlib (RFC 1950, 2.2) that begins anywhere in data of a kind that we do not know says a place.
+
+    One that is damaged or too large is looked at as far as it goes.
+    """
+    for match in _STREAM.finditer(data):
+        machine, text = zlib.decompressobj(), b""
+        try:
+            text = machine.decompress(data[match.start() :], xmp.MOST_BYTES)
+            if places_unread.cleaned(text, only_place=True, alone=True) != text:
+                return True
+        except zlib.error:
+            continue
+        except ByteFault:
+            return True
+    return False
 
 
 def without_place(kind: bytes, data: bytes, *, only_place: bool) -> tuple[bytes, list[str]]:
