@@ -195,10 +195,11 @@ class Dialect:
             coverage = "whole" if len(extent.kinds) == 1 else "part"
             self._counted(did, str(count), plural(kind), coverage=coverage)
 
-    def languages(self, did: etree._Element, facts: CollectionFacts) -> None:
-        """The language of the collection (DACS 4.5)."""
+    def languages(self, did: etree._Element, tags: Iterable[str]) -> None:
+        """The languages of the collection (DACS 4.5), by their tags."""
         langmaterial = self.add(did, "langmaterial")
-        self.add(langmaterial, "language", language_name(facts.language), langcode=language_code(facts.language))
+        for tag in tags:
+            self.add(langmaterial, "language", language_name(tag), langcode=language_code(tag))
 
 
 def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:

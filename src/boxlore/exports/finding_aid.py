@@ -108,7 +108,7 @@ def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -
     dialect.extents(did, extent)
     for name in list(extent.creators)[:3]:
         dialect.person(dialect.add(did, "origination"), name, "photographer")
-    dialect.languages(did, facts)
+    dialect.languages(did, [facts.language])
     for part in collection_notes(facts, extent):
         archdesc.append(dialect.paragraphs(*part))
     return ead

@@ -481,3 +481,29 @@ def test_a_hit_over_references_has_its_place_in_the_words_as_told() -> None:
     (hit,) = found.hits("so &#69;valine&#33; says")
     assert (hit.start, hit.end) == (3, 14)
     assert answer("&#29579;小明在", found) == ("sure", "wang")
+
+
+GRADED = {
+    "Lehtokangas": "Lehtokankaan", "Pelto": "Pellon", "Virtaniemi": "Virtaniemen", "Kuningas": "Kuninkaan",
+    "Varvas": "Varpaan", "Ranta": "Rannan", "Lahti": "Lahden", "Mäki": "Mäen", "Järvi": "Järven", "Tuomas": "Tuomaan",
+    "Lampi": "Lammen", "Koski": "Kosken", "Hanka": "Hangan",
+}  # fmt: skip
+
+
+def test_finnish_family_names_change_inside() -> None:
+    """Gradation and the stems of nominal types (Iso suomen kielioppi, from memory)."""
+    missed = {}
+    for family, genitive in GRADED.items():
+        by = finder([person("paivi", given="Päivi", family=family, sex="f")], [])
+        if answer(f"Päivi {genitive} talo", by) != ("sure", "paivi"):
+            missed[family] = genitive
+    assert not missed
+    by = finder([person("paivi", given="Päivi", family="Lehtokangas", sex="f")], [])
+    assert answer("Neiti Lehtokankaan polkupyörä", by) == answer("Lehtokankaalla", by) == ("asked", "paivi")
+
+
+def test_a_double_name_is_also_one_word() -> None:
+    by = finder([person("liis", given="Maarja-Liis", family="Vaher", sex="f")], [])
+    for words in ("Maarjaliisi esimene koolipäev", "Maarja-Liisi oma", "MAARJALIIS 1959"):
+        assert answer(words, by)[1] == "liis", words
+    assert answer("Maarjamäe loss", by) == ("none", "-")

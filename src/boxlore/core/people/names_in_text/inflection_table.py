@@ -13,6 +13,17 @@ _FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan
 _FINNISH_PLURAL = "den lla lta lle ssa sta hin na ksi tta"
 """Behind the vowel i of the plural."""
 
+_FINNISH_WEAKENED = (
+    *((f"{strong}{vowel}", f"{weak}{vowel}")
+      for strong, weak in (("nk", "ng"), ("nt", "nn"), ("mp", "mm"), ("lt", "ll"), ("rt", "rr"), ("ht", "hd"))
+      for vowel in "aeiou"),
+    ("lahti", "lahde"), ("maki", "mae"), ("joki", "joe"), ("lampi", "lamme"),
+    *((f"{nature}i", f"{nature}e") for nature in "niem jarv saar kosk kiv salm suom numm tamm lehd virr".split()),
+    ("ngas", "nkaa"), ("mmas", "mpaa"), ("nnas", "ntaa"), ("llas", "ltaa"), ("rras", "rtaa"), ("rvas", "rpaa"),
+    ("as", "aa"), ("kas", "kkaa"), ("is", "ii"), ("es", "ee"),
+)  # fmt: skip
+"""Gradation, and stems of the types lahti, niemi, kangas: `Lehtokangas` → `Lehtokankaan`, `Ranta` → `Rannan`."""
+
 _HUNGARIAN = "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel"
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
@@ -66,6 +77,7 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("tta", "ta", _FINNISH),
     ("ppo", "po", _FINNISH),
     ("ppa", "pa", _FINNISH),
+    *((strong, weak, _FINNISH) for strong, weak in _FINNISH_WEAKENED),
     # Latvian
     ("s", "", "a am u i ais o iem us os"),
     ("is", "", "a im i iem"),

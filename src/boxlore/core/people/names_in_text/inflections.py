@@ -37,7 +37,7 @@ def _inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
             if (word[-1] in _VOWELS) is (end == "*"):
                 continue
             stem = word + instead[1:]
-        elif word.endswith(end) and len(word) - len(end) > 1:
+        elif word.endswith(end) and (len(word) - len(end) > 1 or word == end):
             stem = word[: -len(end)] + instead
         else:
             continue

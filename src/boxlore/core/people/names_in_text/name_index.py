@@ -224,6 +224,7 @@ def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...], set[st
         parts = [part for part, is_particle in every if not is_particle]
         behind = {part for (_, is_particle), (part, _) in pairwise(every) if is_particle}
         words.update(part for part in parts if len(part) > 1)
+        words.update("".join(_name_words(told)) for told in call.split() if "-" in told)  # `Maarja-Liis`: Maarjaliis
         if len(parts) > 1:  # `Wee Jamie`
             asides.update(part for part in parts if is_english(part) and part not in CALLED)
         before_the_last = set() if VIETNAMESE_MIDDLES.isdisjoint(part for part, _ in every) else set(parts[:-1])

@@ -1,4 +1,8 @@
-"""Words of kin: what relation a word tells, and who somebody told without a name is to the one who tells (`Mum`)."""
+"""How words of kin are read in a sentence (`my`, endings, cases), and who
+somebody told without a name is to the one who tells (`Mum`).
+
+The words themselves, and what relation each tells, are rows of `core.people.names.words_table`.
+"""
 
 from functools import cache
 
