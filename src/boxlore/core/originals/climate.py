@@ -29,6 +29,8 @@ FEWEST = 8
 SHORTEST = timedelta(hours=24)
 """The shortest time that they may span (common practice, no source)."""
 FULL_YEAR = timedelta(days=350)
+DAMP = 65
+"""Relative humidity in per cent from which mould can grow (Image Permanence Institute’s risk rule)."""
 DAMP_RUN = timedelta(hours=48)
 """How long humidity may stay at 65 % before mould is watched for; from memory: common practice, no source."""
 COLD_WALL = 3.0
@@ -136,7 +138,7 @@ def figures_of(readings: Sequence[Measurement]) -> Climate | None:
         low_rh=min(humidities),
         high_rh=max(humidities),
         mean_dew=fmean(dews),
-        damp=longest_run(readings, 65, interval),
+        damp=longest_run(readings, DAMP, interval),
         swing=swing,
         swing_on=day,
         margin=margin,
@@ -216,7 +218,7 @@ MOULD_CAUTION = (
 def _mould(climate: Climate) -> Iterator[Finding]:
     if climate.damp is not None and climate.damp.lasts >= DAMP_RUN:
         lasting = _lasting(climate.damp.lasts)
-        message = f"Mould watch: {lasting} at 65 % or more without a break. Look at the boxes. {MOULD_CAUTION}"
+        message = f"Mould watch: {lasting} at {DAMP} % or more without a break. Look at the boxes. {MOULD_CAUTION}"
         because = f"from {climate.damp.since:%Y-%m-%d %H:%M} to {climate.damp.until:%Y-%m-%d %H:%M}"
         source = (
             "no mould below 65 % RH: Image Permanence Institute’s risk rule; 48 hours: common practice, from memory"
@@ -225,7 +227,7 @@ def _mould(climate: Climate) -> Iterator[Finding]:
 
 
 def _moist(climate: Climate) -> Iterator[Finding]:
-    if 60 <= climate.high_rh < 65:
+    if 60 <= climate.high_rh < DAMP:
         message = f"Humidity reached {climate.high_rh:.0f} %: above 60 % decay goes faster."
         source = "Library of Congress (2008 text); British Library, Conservation advice for the public"
         yield make_finding("climate.moist", Severity.NOTE, message, source, f"mean {climate.mean_rh:.0f} %")

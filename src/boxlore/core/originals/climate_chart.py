@@ -7,7 +7,7 @@ that a gap is seen.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from boxlore.core.originals.climate import Measurement
+from boxlore.core.originals.climate import DAMP, Measurement
 
 Band = tuple[float, float]
 """The lowest and the highest value in a stretch of time."""
@@ -23,7 +23,7 @@ class Panel:
     lines: tuple[float, ...]
 
 
-PANELS = (Panel("Temperature", "°C", 1, (0, 12, 20, 24)), Panel("Humidity", "% RH", 2, (15, 30, 50, 65, 75)))
+PANELS = (Panel("Temperature", "°C", 1, (0, 12, 20, 24)), Panel("Humidity", "% RH", 2, (15, 30, 50, DAMP, 75)))
 """The lines are at the bounds that the findings use (`core.originals.climate`)."""
 
 

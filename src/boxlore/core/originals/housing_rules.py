@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
 from boxlore.core.findings import Finding, Severity, make_finding, several
+from boxlore.core.originals.climate import DAMP
 from boxlore.core.originals.housing_rules_table import (
     ATTACHED,
     BUFFERED_SIDES,
@@ -130,7 +131,7 @@ def _plastic_in_damp(item: Housed) -> Iterator[Finding]:
         return
     around = {words for container in item.containers for words in container.surroundings}
     damp = [words for words in around if holds(words, DAMP_WORDS)]
-    measured = item.humidity is not None and item.humidity >= 65
+    measured = item.humidity is not None and item.humidity >= DAMP
     if measured or (damp and item.humidity is None):
         why = f"mean {item.humidity:.0f} % RH by the log" if measured else f"it stands in: {', '.join(sorted(damp))}"
         message = "A plastic sleeve in a damp room: the picture may stick to it. Use paper there, or another room."
