@@ -10,6 +10,7 @@ import math
 import re
 import sys
 from collections.abc import Iterator, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -105,4 +106,5 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    with suppress(BrokenPipeError):
+        main()
