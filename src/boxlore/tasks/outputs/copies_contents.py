@@ -1,4 +1,4 @@
-"""The contents page of a folder of copies, `contents.csv`: each copy, its number and mark, and the SHA-256 of scan and copy.
+"""The contents page of copies, `contents.csv`: each copy, its number and mark, and the SHA-256 of scan and copy.
 
 It is read before copies are made again, so that a file that somebody else has changed since is known from one
 that is as it was written. A run over some items only leaves the lines of the others.
