@@ -64,3 +64,11 @@ def test_a_name_that_was_made_nobody_is_held_in_all_words_until_it_is_answered()
     for words in ("The batsman was brown.", "Tom Rourke rowed.", "Two boys came.", "The quay"):
         assert held.may_read(words), words
     assert strangers_to(PEOPLE, NOTHING_DECIDED, told[1:5]).finder is None
+
+
+def test_it_is_held_too_where_nobody_is_withheld() -> None:
+    """A registry of nobody living once let every record pass at a glance (a rule of our own)."""
+    strangers = strangers_to((), NOTHING_DECIDED, ("Xanthe Brannock",))
+    held = Recipient(to=To.OUTSIDE, on_day=TODAY, strangers=strangers)
+    assert not held.seen(record(told={"story": (said("Xanthe Brannock took this.", "story"),)})).told
+    assert held.seen(record(told={"story": (said("The shed at the quay.", "story"),)})).told

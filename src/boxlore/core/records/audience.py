@@ -204,7 +204,7 @@ class Recipient:
     def seen(self, record: Record) -> Record:
         """The record as the recipient may have it; what is left out is counted in `withheld`."""
         if self.withheld is NOBODY and not self.names and _is_for_anyone(record) and not self._has_strangers(record):
-            return record
+            return record  # nobody is withheld, and nobody unknown is told of anywhere
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
         views_by_field = {
@@ -276,6 +276,8 @@ class Recipient:
         return self.strangers is not None and self.strangers.is_told(view, item)
 
     def _has_strangers(self, record: Record) -> bool:
+        if self.strangers is not None and self.strangers.finder is not None:
+            return True  # told of another item, they may stand in any words
         told = (*every_told(record), *(shown.told for shown in record.people))
         return bool(self._strangers(record)) or any(self._is_stranger(view, record.id) for view in told)
 
