@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext
 
-from boxlore.cli import plain_choices, plain_names, plain_persons, plain_statements, plain_steps
+from boxlore.cli import plain_choices, plain_names, plain_statements, plain_steps
 from boxlore.cli.output import safe
 from boxlore.cli.plain_sitting import Plain, PlainOrder, Say
 from boxlore.core.findings import several
@@ -28,7 +28,7 @@ ORDERS: dict[str, tuple[PlainOrder, str]] = {
     "correct": (Plain.correct, "the answer in the place of the last one: .correct It was in May."),
     "place": (plain_choices.place, "which place is meant: .place, then .place 2, .place near 2 or .place own."),
     "name": (plain_names.name, "how a doubtful name is taken apart: .name, then .name 1."),
-    "person": (plain_persons.person, "who is meant: .person, then .person 2."),
+    "person": (plain_names.person, "who is meant: .person, then .person 2."),
     "unknown": (Plain.not_known, "asked, and not known."),
     "later": (Plain.later, "come back to this, or whom to ask: .later ask Joan."),
     "aside": (Plain.aside, "put this item aside for now: .aside too sad today."),

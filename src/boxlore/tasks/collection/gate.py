@@ -13,6 +13,7 @@ Each stop is listed for the keeper to answer (`names_left`): what may be named, 
 import io
 import re
 from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from typing import BinaryIO
@@ -121,6 +122,12 @@ class Gate:
         if whole_names := byte_search(self.seen):
             for around in whole_names.around(file):
                 yield from self._named(name, item, Inside("the bytes of the file", around))
+
+    def names_somebody(self, name: str, path: Path) -> bool:
+        """Whether a file that is there already names someone withheld; one that cannot be read does not."""
+        with suppress(ByteFault, OSError), open(path, "rb") as file:
+            return any(True for _ in self.leaks(name, file))
+        return False
 
     def _named(self, name: str, item: str, text: Inside) -> Iterator[Leak]:
         """Where a text surely names somebody withheld, is not our own wording, and was not answered."""

@@ -24,7 +24,7 @@ from boxlore.formats import document_texts
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.output_paths import OWN_FILES
-from boxlore.tasks.collection.records_for_outputs import AudienceView, given, records, seen_by, while_consents_held
+from boxlore.tasks.collection.records_for_outputs import given, records, seen_by, while_consents_held
 from boxlore.tasks.outputs.copies_contents import read_contents
 from boxlore.tasks.scans.own_outputs import OwnOutputs
 
@@ -58,6 +58,7 @@ def made_before(collection: Collection, people: Sequence[Person]) -> list[MadeBe
     before = while_consents_held(after, people)
     closed = _closed_now(collection, before.recipient, after.recipient)
     since = max((_when(collection, person) for person in people), default=0.0)
+    gate_before, gate_after = Gate(before), Gate(after)
     ours = OwnOutputs(collection)
     counted: dict[str, int] = {}
     for path in _files(collection):
@@ -65,7 +66,8 @@ def made_before(collection: Collection, people: Sequence[Person]) -> list[MadeBe
         if not ours.what_is_no_scan(path):
             continue
         is_told = path.stat().st_mtime <= since and _tells_of(path, name, closed)
-        if (is_told or _leaks(after, path, name)) and not _leaks(before, path, name):
+        is_out = is_told or gate_after.names_somebody(name.as_posix(), path)
+        if is_out and not gate_before.names_somebody(name.as_posix(), path):
             is_alone = name.suffix.lower() == ".pdf" and len(name.parts) <= DEEPEST_ALONE
             place = name if is_alone or len(name.parts) == 1 else Path(name.parts[0])
             counted[place.as_posix()] = counted.get(place.as_posix(), 0) + 1
@@ -120,13 +122,6 @@ def _is_inside(folder: Path) -> bool:
         return True
     with suppress(BoxloreError):
         return any(not To(line.made_for).is_public for line in read_contents(folder))
-    return False
-
-
-def _leaks(seen: AudienceView, path: Path, name: Path) -> bool:
-    """Whether the file names somebody withheld; one that cannot be read does not."""
-    with suppress(ByteFault, OSError), open(path, "rb") as file:
-        return any(True for _ in Gate(seen).leaks(name.as_posix(), file))
     return False
 
 

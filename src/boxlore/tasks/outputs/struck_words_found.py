@@ -19,10 +19,11 @@ SOURCE = "our own rule: what was struck leaves nowhere"
 def struck_findings(collection: Collection) -> list[Finding]:
     """A finding for each file that holds struck words still, or may. What is clean by now is forgotten."""
     noted = files_noted(collection)
-    left = {path: digest for path, digest in noted.items() if _may_hold(collection.folder / path, digest)}
+    now = {path: digest_of(collection.folder / path) for path in noted}
+    left = {path: digest for path, digest in noted.items() if _may_hold(collection.folder / path, digest, now[path])}
     if collection.store.writable:
         keep_noted(collection, left)
-    return [_finding(path, digest_of(collection.folder / path) == digest) for path, digest in left.items()]
+    return [_finding(path, now[path] == digest) for path, digest in left.items()]
 
 
 def _finding(path: str, is_same: bool) -> Finding:
@@ -31,8 +32,7 @@ def _finding(path: str, is_same: bool) -> Finding:
     return make_finding("strike.left", Severity.ERROR, f"{path} {holds}. {what_to_do}", SOURCE)
 
 
-def _may_hold(path: Path, noted: str) -> bool:
-    digest = digest_of(path)
+def _may_hold(path: Path, noted: str, digest: str) -> bool:
     if not digest or digest == noted:
         return bool(digest)
     line = _line_of(path)

@@ -7,11 +7,10 @@ replaced nor deleted, unless `--over` is said.
 
 import os
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from boxlore.core.errors import ByteFault, CouldNot, WrongUse
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
@@ -210,7 +209,7 @@ def _check_unchanged(
     changed = [name for name in there if not _is_ours(out / name, written, made.get(name, ""))]
     if not changed:
         return
-    named = [name for name in changed if _is_leaking(gate, out, name)]
+    named = [name for name in changed if gate.names_somebody(name, out / name)]
     gone = sorted(set(before) - {*made, *named}, key=lambda name: (name not in changed, name))
     words = f" Someone who is withheld now is named in {_some(named)}." if named else ""
     words += f" Still there, but withheld now or not chosen: {_some(gone)}." if gone else ""
@@ -225,13 +224,6 @@ def _check_unchanged(
 def _is_ours(path: Path, written: frozenset[str], now: str) -> bool:
     """Whether a file is one that Boxlore wrote, to the byte, or holds what is written now."""
     return path.is_file() and not path.is_symlink() and ((digest := sha256_of(path)) in written or digest == now)
-
-
-def _is_leaking(gate: Gate, out: Path, name: str) -> bool:
-    """Whether the file names somebody withheld; one that cannot be read does not."""
-    with suppress(ByteFault, OSError), open(out / name, "rb") as file:
-        return any(True for _ in gate.leaks(name, file))
-    return False
 
 
 def _some(names: Sequence[str]) -> str:

@@ -1,5 +1,8 @@
 """The card that asks which date or place is meant: the choices numbered; of a place somewhere near one, or our own."""
 
+from collections.abc import Callable, Sequence
+from functools import partial
+
 from boxlore.core.errors import BoxloreError
 from boxlore.core.places.reading import full_name
 from boxlore.tasks.collection.prompts import Prompt
@@ -21,17 +24,26 @@ async def ask_which(screen: ItemView, question: OpenQuestion) -> None:
         await _ask_place(screen, question)
 
 
-async def _ask_date(screen: ItemView, question: OpenDate) -> None:
+async def ask_numbered(
+    screen: ItemView, title: str, names: Sequence[str], take: Callable[[int], str], *, below: str = ""
+) -> None:
+    """Open a card with these choices; `take` keeps the one of a number (from 1), and returns it in words."""
+
     def answer(value: str) -> None:
         try:
-            words = choose_date(screen.sitting, screen.record, question, int(value))
+            words = take(int(value))
         except BoxloreError as error:
             screen.say(str(error), bad=True)
             return
         _done(screen, words)
 
+    await screen.app.push_screen(Choices(title, _numbered(names), answer, below=below))
+
+
+async def _ask_date(screen: ItemView, question: OpenDate) -> None:
     below = "Esc, and another answer in its place, if it is none of these."
-    await screen.app.push_screen(Choices(short(question.asks, 100), _numbered(question), answer, below=below))
+    take = partial(choose_date, screen.sitting, screen.record, question)
+    await ask_numbered(screen, short(question.asks, 100), question.names, take, below=below)
 
 
 async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
@@ -46,11 +58,11 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
 
     near = [Choice(NEAR, "Somewhere near", "near one of these")] if _with_points(question) else []
     own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on")
-    await screen.app.push_screen(Choices(_title(question), [*_numbered(question), *near, own], answer))
+    await screen.app.push_screen(Choices(_title(question), [*_numbered(question.names), *near, own], answer))
 
 
 async def _ask_near(screen: ItemView, question: OpenPlace) -> None:
-    near = [choice for choice in _numbered(question) if choice.value in _with_points(question)]
+    near = [choice for choice in _numbered(question.names) if choice.value in _with_points(question)]
     title = f"{_title(question)} Near which?"
     await screen.app.push_screen(Choices(title, near, lambda value: _chosen(screen, question, value, near=True)))
 
@@ -59,8 +71,8 @@ def _title(question: OpenPlace) -> str:
     return f"“{short(question.view.words, 40)}”: which place is meant?"
 
 
-def _numbered(question: OpenQuestion) -> list[Choice]:
-    return [Choice(str(number), short(name, 60)) for number, name in enumerate(question.names, 1)]
+def _numbered(names: Sequence[str]) -> list[Choice]:
+    return [Choice(str(number), short(name, 60)) for number, name in enumerate(names, 1)]
 
 
 def _with_points(question: OpenPlace) -> list[str]:
