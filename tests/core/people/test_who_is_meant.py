@@ -25,6 +25,7 @@ PEOPLE = [
     person("0000-ruthruthru02", name="Ruth Marlowe"),
     person("0000-mavismavis01", name="Mavis Hill"),
     person("0000-ruth00000003", name="Ruth"),
+    person("0000-91f802147041", name="Frank Hill"),
 ]
 
 MEANT = [
@@ -44,6 +45,9 @@ MEANT = [
     ("Ruth", ["ruthruthru01", "ruthruthru02", "ruth00000003"]),
     ("ruthru02", ["ruthruthru02"]),
     ("hru02", []),
+    ("91f802147041", ["91f802147041"]),
+    ("91f802147042", []),
+    ("F", ["91f802147041"]),
     ("urn:uuid:0000-mavismavis01", ["mavismavis01"]),
     ("", []),
     ("?", []),
@@ -69,5 +73,5 @@ def test_several_are_listed_so_that_each_can_be_named() -> None:
     )
     assert the_one(known_by(PEOPLE, "ruthruthru01"), "ruthruthru01") == PEOPLE[2]
     assert the_one([], "Nobody") is None
-    with pytest.raises(WrongUse, match=r"may be 7 people: .* and 1 more"):
+    with pytest.raises(WrongUse, match=r"may be 8 people: .* and 2 more"):
         the_one([*PEOPLE, PEOPLE[0]], "a")

@@ -34,9 +34,9 @@ def named(people: Iterable[Person], words: str, known: KnownNames | None = None)
 
 
 def known_by(people: Iterable[Person], words: str, known: KnownNames | None = None) -> list[Person]:
-    """Everyone who has this name; else everyone of whose name it is a part; else whoever has an id that ends so."""
+    """Everyone who has this name; else whoever has an id that ends so; else everyone of whose name it is a part."""
     everyone = list(people)
-    return named(everyone, words, known) or _of_that_part(everyone, words) or _of_that_id(everyone, words)
+    return named(everyone, words, known) or _of_that_id(everyone, words) or _of_that_part(everyone, words)
 
 
 def the_one(matches: Sequence[Person], words: str) -> Person | None:
@@ -64,7 +64,7 @@ def _of_that_name(people: Iterable[Person], words: str) -> list[Person]:
 
 def _of_that_part(people: Iterable[Person], words: str) -> list[Person]:
     asked = parts_of(words)
-    if not asked:
+    if not asked or any(letter.isdigit() for letter in words):  # “91f802147041” is an id, and no F. of a name
         return []
     return [person for person in people if any(_in_order(asked, form) for form in (person.name, *person.forms))]
 
