@@ -4,6 +4,9 @@ PDF/A-2 level A: ISO 19005-2, 6.7 (tagging); PDF/UA-1: ISO 14289-1, 7.3 (graphic
 """
 
 import io
+import re
+import shutil
+import subprocess
 from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
@@ -11,6 +14,7 @@ from pathlib import Path
 import pikepdf
 import pytest
 from PIL import Image
+from tests.sheets.conftest import record, shown
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
@@ -107,6 +111,20 @@ def test_hebrew_is_there_in_reading_order(made, text_of) -> None:  # type: ignor
     text = " ".join(text_of(made[0]))
     for word in ("בית", "הספר", "בתל", "אביב", "לאה", "תמם"):
         assert word in text
+
+
+def test_left_to_right_holds_for_names_from_right_to_left(pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """Unicode Standard Annex 9, 2.4.2: an isolate keeps two names from becoming one run, whose first stands right."""
+    if not shutil.which("pdftotext"):
+        pytest.skip("Debian's poppler-utils is not here to read the pages with")
+    names = ("לאה", "משה", "רות")
+    row = [shown(name, 0.2 + at / 4, 0.3, 0.05, 0.08, number=at + 1) for at, name in enumerate(names)]
+    (tmp_path / "a.pdf").write_bytes(make_sheet([record(0, *row, title="Two")], pictures, printing)[0])
+    command = ["pdftotext", "-bbox", str(tmp_path / "a.pdf"), "-"]
+    out = subprocess.run(command, capture_output=True, check=True).stdout.decode()
+    words = re.findall(r'xMin="([\d.]+)" yMin="([\d.]+)".*?>(.*?)</word>', out)
+    first, second, _ = (next((float(x), y) for x, y, word in words if set(name) <= set(word)) for name in names)
+    assert first[0] < second[0] and first[1] == second[1]
 
 
 def test_a_long_story_flows_on_and_says_where(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
@@ -211,8 +229,6 @@ def test_the_pages_are_mostly_picture(size: str, hard, pictures, printing, tmp_p
 
 
 def test_backs_that_carry_writing_stand_beside_their_fronts(pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
-    from tests.sheets.conftest import record  # noqa: PLC0415
-
     front = record(0, inscription="Kärdla 1931")
     back = replace(front.scans[0], id="back0", side="verso")
     both = replace(front, scans=(front.scans[0], back))

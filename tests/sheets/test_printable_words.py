@@ -2,9 +2,8 @@
 
 import pytest
 
+from boxlore.core.fields.letters import FIRST_STRONG, POP
 from boxlore.sheets.printable_words import (
-    FIRST_STRONG,
-    POP,
     clean,
     isolated,
     language_of,
@@ -18,6 +17,8 @@ CLEANED = [
     ("\ufeffa\x00b\x9fc", "abc"),
     ("left\u202eright\u202c", "leftright"),
     ("\u2066x\u2069", "x"),
+    ("\u2068a\u2069 b \u2068c", "\u2068a\u2069 b c"),
+    ("\u2069a\u2068\u2068b\u2069", "a\u2068b\u2069"),
     ("  a   b ", "a b"),
     ("Ōtākou 學", "Ōtākou 學"),
     ("\ud800x", "x"),

@@ -8,10 +8,12 @@ letters and more may break after every 12.
 import re
 import unicodedata
 
-from boxlore.core.fields.letters import is_noncharacter
+from boxlore.core.fields.letters import FIRST_STRONG, POP, is_noncharacter
+from boxlore.core.fields.letters import isolated as in_an_isolate
 
-FIRST_STRONG, POP = "⁨", "⁩"
-_BIDI = set("\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\ufeff\u061c")
+_BIDI = set("\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\ufeff\u061c")
+_ISOLATE = re.compile(f"{FIRST_STRONG}([^{FIRST_STRONG}{POP}]*){POP}")
+"""An isolate that ends: it can do no harm to its neighbours. Captions put each name that needs it into one."""
 _LONG = re.compile(r"\S{25,}")
 
 
@@ -21,10 +23,21 @@ def printable(words: str) -> str:
 
 
 def clean(words: str) -> str:
-    """The words on one line, without control characters and characters that change the direction of writing."""
+    """The words on one line, without control characters and characters that change the direction of writing.
+
+    Isolates that end stay, one that is left open goes.
+    """
     single_line = (" " if letter in "\n\t\r" else letter for letter in words)
     plain = "".join(letter for letter in single_line if _prints(letter))
-    return re.sub(" +", " ", plain).strip()
+    return re.sub(" +", " ", _without_open_isolates(plain)).strip()
+
+
+def _without_open_isolates(words: str) -> str:
+    """Between and around the isolates that end, no mark of one stays."""
+    kept = _ISOLATE.split(words)  # outside, inside, outside, ...
+    outside = [re.sub(f"[{FIRST_STRONG}{POP}]", "", part) for part in kept[::2]]
+    inside = [f"{FIRST_STRONG}{part}{POP}" for part in kept[1::2]]
+    return "".join(part for pair in zip(outside, [*inside, ""], strict=True) for part in pair)
 
 
 def _prints(letter: str) -> bool:
@@ -39,10 +52,7 @@ def _breakable(match: re.Match[str]) -> str:
 
 def isolated(words: str) -> str:
     """The words, made printable; in an isolate if they hold letters that are written from right to left."""
-    plain = printable(words)
-    if not plain or all(unicodedata.bidirectional(letter) not in ("R", "AL", "AN") for letter in plain):
-        return plain
-    return f"{FIRST_STRONG}{plain}{POP}"
+    return in_an_isolate(printable(words))
 
 
 def paragraphs(words: str) -> list[str]:

@@ -14,8 +14,8 @@ from typing import Any
 
 import typst
 
+from boxlore.core.fields.letters import FIRST_STRONG, POP
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.sheets.printable_words import FIRST_STRONG, POP
 from boxlore.sheets.theme import FALLBACK, Theme
 
 _compile: Any = typst.compile
@@ -77,12 +77,22 @@ def shortened(value: Any, name: str = "") -> Any:
     """The data with what is too long for a string cut short."""
     if isinstance(value, str):
         is_short = name not in IN_A_STRING or len(value) <= MOST_LETTERS
-        return value if is_short else f"{value[: MOST_LETTERS - 2]}…{POP if value.startswith(FIRST_STRONG) else ''}"
+        return value if is_short else _cut(value)
     if isinstance(value, list | tuple):
         return [shortened(member, name) for member in value]
     if isinstance(value, dict):
         return {key: shortened(member, key) for key, member in value.items()}
     return value
+
+
+def _cut(words: str) -> str:
+    """Words cut to MOST_LETTERS, with every isolate that is open at their end closed."""
+    cut = words[: MOST_LETTERS - 1 - _open(words[: MOST_LETTERS - 1])]
+    return f"{cut}…{POP * _open(cut)}"
+
+
+def _open(words: str) -> int:
+    return words.count(FIRST_STRONG) - words.count(POP)
 
 
 def _sources(name: str, data: Mapping[str, Any]) -> dict[str, bytes]:

@@ -68,6 +68,10 @@ TITLES = [
         "Photograph of Anna (perhaps), Ruth and Joe (perhaps)",
     ),
     (record(person("perhaps one of the boys")), "Photograph, perhaps of one of the boys"),
+    (
+        record(person("לאה", **GUESS), person("משה"), person("Ruth")),
+        "Photograph of \u2068לאה\u2069 (perhaps), \u2068משה\u2069 and Ruth",
+    ),
     (record(person("Anna?", **GUESS), person("Ruth")), "Photograph of Anna? and Ruth"),
     (record(person("Anna", **LIKELY), person("Ruth")), "Photograph of Anna (probably) and Ruth"),
     (record(person("A"), person("B"), person("C"), person("D")), "Photograph of A, B, C and one other"),

@@ -3,6 +3,7 @@
 1. The words as told come first, and what they were read as stands behind them: `the summer Joe came home (1946)`.
 2. A name that is not sure says so: `perhaps Anna`; among other names behind itself, so that the doubt is nobody
    else's: `Anna (perhaps), Ruth and Joe`.
+   Each name that is written from right to left stands in an isolate, so that “left to right” holds for its neighbours.
 3. No preposition or article of ours stands before told words, for they may begin with their own (`in the garden`).
 4. Every sentence is right with any field missing.
 5. A title made by us follows DACS 2.3.3 (name, nature and topic, no brackets), or stands in brackets if the collection
@@ -17,7 +18,7 @@ from dataclasses import dataclass, field
 from boxlore.core.dates.before_and_after import left_out
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.fields.letters import is_blank
+from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
@@ -138,7 +139,17 @@ def name_of(shown: PersonShown, style: Style = PLAIN, *, among: bool = False) ->
 
     `among` others the doubt stands behind the name, in brackets, unless a number stands before it.
     """
+    return _with_doubt(shown, _doubt_and_name(shown), style, among=among)
+
+
+def _name_in_a_sentence(shown: PersonShown, style: Style, *, among: bool) -> str:
+    """The same, with the name itself in an isolate where it is written from right to left."""
     hedge, name = _doubt_and_name(shown)
+    return _with_doubt(shown, (hedge, isolated(name)), style, among=among)
+
+
+def _with_doubt(shown: PersonShown, doubt_and_name: tuple[str, str], style: Style, *, among: bool) -> str:
+    hedge, name = doubt_and_name
     numbered = style.numbers and shown.number
     behind = [style.kin.get(shown.person, "")]
     if hedge and among and not numbered:
@@ -162,8 +173,8 @@ def _doubt_and_name(shown: PersonShown) -> tuple[str, str]:
 
 
 def names_of(people: Sequence[PersonShown], style: Style = PLAIN, most: int | None = None) -> list[str]:
-    """The names of these people (the first `most`), each doubt bound to its own name."""
-    return [name_of(person, style, among=len(people) > 1) for person in people[:most]]
+    """The names of these people (the first `most`) for a sentence, each doubt bound to its own name."""
+    return [_name_in_a_sentence(person, style, among=len(people) > 1) for person in people[:most]]
 
 
 def _of(nature: str, who: str) -> str:
@@ -191,18 +202,24 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     clauses = []
     for row in rows:
         among = len(people) > 1
-        names = listed([name_of(person, style, among=among) if person else NOT_KNOWN for person in row.people])
+        names = listed(
+            [_name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN for person in row.people]
+        )
         if len(row.people) == 1:
             clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
             clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
-    others = listed([name_of(person, style, among=len(people) > 1) for person in unplaced(people)])
+    others = listed([_name_in_a_sentence(person, style, among=len(people) > 1) for person in unplaced(people)])
     if others:
         clauses.append(f"with {others}" if clauses else others)
     line = clauses[0] if clauses else ""
     for clause in clauses[1:]:
         line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}"
     return line
+
+
+def _placed_name(person: PersonShown | None, style: Style, *, among: bool) -> str:
+    return _name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:

@@ -27,6 +27,12 @@ _CONTROL = re.compile(f"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f{_NONCHARAC
 type do not take."""
 
 
+FIRST_STRONG, POP = "\u2068", "\u2069"
+"""First Strong Isolate and Pop Directional Isolate (Unicode Standard Annex 9, 2.5)."""
+
+_RIGHT_TO_LEFT = frozenset(("R", "AL", "AN"))
+
+
 def is_blank(words: str) -> bool:
     """Whether nothing of the words can be seen: they are empty, or blanks and invisible letters alone."""
     return all(unicodedata.category(letter) in _NOTHING or _UNSEEN.match(letter) for letter in words)
@@ -51,6 +57,16 @@ def says_nothing(words: str) -> bool:
 def _is_mark(letter: str) -> bool:
     category = unicodedata.category(letter)
     return category[0] == "P" or (category[0] == "S" and letter.isascii())
+
+
+def isolated(words: str) -> str:
+    """Words with letters that are written from right to left in an isolate: so no neighbour joins their direction.
+
+    Two such names in a list would else be one run, and the second stand left of the first (UAX #9, 3.3.3: N1).
+    """
+    if all(unicodedata.bidirectional(letter) not in _RIGHT_TO_LEFT for letter in words):
+        return words
+    return f"{FIRST_STRONG}{words}{POP}"
 
 
 def without_controls(words: str) -> str:
