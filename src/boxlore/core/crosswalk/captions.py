@@ -201,10 +201,7 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
-        among = len(people) > 1
-        names = listed(
-            [_name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN for person in row.people]
-        )
+        names = listed([_placed_name(person, style, among=len(people) > 1) for person in row.people])
         if len(row.people) == 1:
             clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
