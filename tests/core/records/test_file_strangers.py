@@ -63,7 +63,7 @@ def test_a_name_that_was_made_nobody_is_held_in_all_words_until_it_is_answered()
             assert bool(let_out.seen(whole).told) is may
     for words in ("The batsman was brown.", "Tom Rourke rowed.", "Two boys came.", "The quay"):
         assert held.may_read(words), words
-    assert strangers_to(PEOPLE, NOTHING_DECIDED, told[1:5]).finder is None
+    assert strangers_to(PEOPLE, NOTHING_DECIDED, told[2:5]).unknown is None
 
 
 def test_it_is_held_too_where_nobody_is_withheld() -> None:

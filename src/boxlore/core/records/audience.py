@@ -276,7 +276,7 @@ class Recipient:
         return self.strangers is not None and self.strangers.is_told(view, item)
 
     def _has_strangers(self, record: Record) -> bool:
-        if self.strangers is not None and self.strangers.finder is not None:
+        if self.strangers is not None and self.strangers.unknown is not None:
             return True  # told of another item, they may stand in any words
         told = (*every_told(record), *(shown.told for shown in record.people))
         return bool(self._strangers(record)) or any(self._is_stranger(view, record.id) for view in told)

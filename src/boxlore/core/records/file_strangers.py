@@ -12,14 +12,13 @@ from hashlib import sha256
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.people.firms import is_firm
-from boxlore.core.people.names.words_table import PARTICLES
-from boxlore.core.people.names_in_text.finder import NameFinder, name_finder
 from boxlore.core.people.names_in_text.ordinary_words import is_english
 from boxlore.core.people.names_in_text.text_normalising import read_text
-from boxlore.core.people.person import Person, build_person
+from boxlore.core.people.names_in_text.unknown_names import UnknownNames
+from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.records.name_answers import NOTHING_DECIDED, Decided
-from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.core.statements import fold
 
 STRANGER = "unknown"
 """Stands for the id of a person whom the registry has not."""
@@ -32,12 +31,12 @@ WHO = ("person", "named", "photographer")
 
 @dataclass(frozen=True, slots=True)
 class Strangers:
-    """`known` are the names of everyone in the registry, folded; `decided` is what the keeper has answered; `finder`
-    knows the names that were told of who is there and were made nobody yet."""
+    """`known` are the names of everyone in the registry, folded; `decided` is what the keeper has answered; `unknown`
+    are the names that were told of who is there and were made nobody yet."""
 
     known: frozenset[str]
     decided: Decided = NOTHING_DECIDED
-    finder: NameFinder | None = None
+    unknown: UnknownNames | None = None
 
     def is_told(self, view: StatementView, item: str) -> bool:
         """Whether words of who is there, or took the picture, are read as nobody and may be a name all the same."""
@@ -49,7 +48,7 @@ class Strangers:
 
     def are_named(self, words: str, item: str, where: str) -> bool:
         """Whether words name, or may name, somebody who was told elsewhere and made nobody yet."""
-        if self.finder is None or not self.finder.hits(words):
+        if self.unknown is None or not self.unknown.are_in(words):
             return False
         return self.decided.answers.get((item, where, STRANGER, stranger_digest(words))) in (None, NamingAnswer.HIDE)
 
@@ -65,29 +64,13 @@ class Strangers:
 def strangers_to(people: Iterable[Person], decided: Decided, told: Iterable[str] = ()) -> Strangers:
     """For a registry: whoever is called by a whole name of somebody in it is that one, and judged as that one.
 
-    `told` are words of who is somewhere, which were made nobody: those that are plainly names are sought in all words.
+    `told` are words of who is somewhere, which were made nobody: those that may be names are sought in all words.
     """
     everyone = tuple(people)
     names = (name for person in everyone for name in (person.name, person.sort_name, *person.forms))
     known = frozenset(map(fold, names))
-    unknown = sorted({words for words in told if fold(words) not in known and _is_plainly_a_name(words)})
-    strangers = tuple(_stranger(words) for words in unknown)
-    finder = name_finder((*everyone, *strangers), frozenset(person.id for person in strangers)) if strangers else None
-    return Strangers(known, decided, finder)
-
-
-def _stranger(words: str) -> Person:
-    ident = f"{STRANGER} {stranger_digest(words)}"
-    named = Statement(id="", act="", subject=Subject(Kind.PERSON, ident), field="name", words=words, recorded_at="")
-    return build_person(ident, [(named, None)])
-
-
-def _is_plainly_a_name(words: str) -> bool:
-    """Whether words are a name of two words and more, none of which is a word besides."""
-    parts = [word for word in read_text(words).words if word.folded not in PARTICLES]
-    return len(parts) > 1 and not any(
-        word.spelled[0].islower() or not word.spelled[0].isalpha() or is_english(word.folded) for word in parts
-    )
+    unknown = UnknownNames(everyone, (words for words in told if fold(words) not in known and not is_firm(words)))
+    return Strangers(known, decided, unknown if unknown else None)
 
 
 def stranger_digest(name: str) -> str:

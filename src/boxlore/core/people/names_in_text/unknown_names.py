@@ -1,0 +1,141 @@
+"""Names that were told of who is somewhere and were made nobody: where other words hold one of them.
+
+The problem. Nobody knows the bearer of such a name, so it may be any words: `Xanthe Brannock`, `Tamsin Quill`, `Batsman
+Brown`, `Port Chalmers School`. Sought by its parts as other names are, an English one would be found in every sentence
+of brown horses; not sought at all, somebody living leaves.
+
+The rule.
+
+- The whole name is a hit in any case and order that names have: `tamsin_quill.jpg`, `Quill, Tamsin`, `T. Quill`.
+- A part that is no English word is one too: `Tamsin`. Beside an English part it must be written like a name.
+- An English part alone is one only where a sentence makes it large for no other reason: `with Quill`, not `Quill
+  pens`, nor `Elsie Quill`, who is another. Where it is a given name, `Grace`, it is sought as those of everybody are.
+- What begins with a word that is nobody's given name, but English or a title (`Port Chalmers School`, `Dean King`), is
+  sought word for word only.
+
+All of this is of our own.
+"""
+
+from collections.abc import Iterable, Sequence
+from hashlib import sha256
+
+from boxlore.core.people.names.tokens import CALLED
+from boxlore.core.people.names.words_table import PARTICLES, TITLES
+from boxlore.core.people.names_in_text.finder import name_finder
+from boxlore.core.people.names_in_text.hits import Hit
+from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
+from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
+from boxlore.core.people.person import Person, build_person
+from boxlore.core.statements import Kind, Statement, Subject, fold
+
+_ENDINGS = ("s", "es", "ed", "ing")
+"""What stands behind an English word that the list has without it: `boys`."""
+
+_ENDS_A_SENTENCE = ".!?:;\n"
+
+
+class UnknownNames:
+    """Seeks `told`, the names of nobody known, in words; `everyone` are the people of the registry."""
+
+    def __init__(self, everyone: Iterable[Person], told: Iterable[str]) -> None:
+        names = {words: _without_title(read_text(words).words) for words in sorted(set(told))}
+        sought = {words: parts for words, parts in names.items() if _is_written_as_a_name(parts)}
+        by_part = [words for words, parts in sought.items() if _is_by_part(parts)]
+        self._word_for_word = [_folded(parts) for words, parts in sought.items() if words not in by_part]
+        self._mixed = frozenset(
+            word.folded for words in by_part for word in sought[words] if any(map(_is_english, _folded(sought[words])))
+        )
+        self._given = frozenset(sought[words][0].folded for words in by_part) & CALLED
+        strangers = tuple(map(_nobody, by_part))
+        ids = frozenset(person.id for person in strangers)
+        self._finder = name_finder((*everyone, *strangers), ids) if strangers else None
+
+    def __bool__(self) -> bool:
+        return bool(self._word_for_word or self._finder)
+
+    def are_in(self, words: str) -> bool:
+        """Whether the words hold one of the names, or a part that may stand for it."""
+        hits = self._finder.hits(words) if self._finder else ()
+        if not hits and not self._word_for_word:
+            return False
+        text = read_text(words)
+        return any(self._counts(text, hit) for hit in hits) or _holds_one_of(self._word_for_word, text)
+
+    def _counts(self, text: Text, hit: Hit) -> bool:
+        """Whether what a finder of names has found is more than an English word that a name has too."""
+        within = [at for at, word in enumerate(text.words) if hit.start < word.end and word.start < hit.end]
+        words = [text.words[at] for at in within]
+        long = [word for word in words if len(word.folded) > 1]
+        if all(_is_english(word.folded) for word in long):
+            is_given = len(long) == 1 and long[0].folded in self._given
+            return is_given or (_stands_as_a_name(text, within, long) and not self._is_anothers(text, within[0]))
+        is_large = text.is_one_case or any(_is_large(word) or word.folded in CALLED for word in words)
+        return len(long) > 1 or is_large or self._mixed.isdisjoint(_folded(long))
+
+    def _is_anothers(self, text: Text, at: int) -> bool:
+        """Whether a given name that none of these names begins with stands right before."""
+        before = text.words[at - 1] if at else None
+        is_joined = before is not None and text.words[at].before == " " and _is_large(before)
+        return is_joined and before is not None and before.folded in CALLED - self._given - TITLES
+
+
+def _nobody(words: str) -> Person:
+    ident = f"unknown {sha256(fold(words).encode()).hexdigest()}"
+    named = Statement(id="", act="", subject=Subject(Kind.PERSON, ident), field="name", words=words, recorded_at="")
+    return build_person(ident, [(named, None)])
+
+
+def _folded(words: Iterable[Word]) -> tuple[str, ...]:
+    return tuple(word.folded for word in words)
+
+
+def _without_title(words: Sequence[Word]) -> Sequence[Word]:
+    """A name of two words and more without the titles before it; `Earl` is a given name too."""
+    start = next((at for at, word in enumerate(words) if word.folded not in TITLES - CALLED), len(words))
+    return words[start:] if len(words) > start + 1 else words
+
+
+def _is_written_as_a_name(parts: Sequence[Word]) -> bool:
+    """Whether a name has two words and more, each written large or in letters that are never."""
+    own = [word for word in parts if word.folded not in PARTICLES]
+    return len(own) > 1 and all(word.spelled[0].isalpha() and _is_large(word) for word in own)
+
+
+def _is_by_part(parts: Sequence[Word]) -> bool:
+    """Whether one part may stand for the whole: the first is a given name, or no English word and no title."""
+    first = parts[0].folded
+    return first in CALLED or not (_is_english(first) or first in TITLES)
+
+
+def _is_english(folded: str) -> bool:
+    stems = (folded.removesuffix(ending) for ending in _ENDINGS)
+    return is_english(folded) or any(stem in english_words() for stem in stems)
+
+
+def _is_large(word: Word) -> bool:
+    return not word.spelled[0].islower()
+
+
+def _stands_as_a_name(text: Text, within: Sequence[int], words: Sequence[Word]) -> bool:
+    """Whether English words are written here as only names are.
+
+    Several are where each is large, or all letters of the text are alike; one where it is large behind other words of
+    its sentence.
+    """
+    if len(words) > 1:
+        return text.is_one_case or all(map(_is_large, words))
+    first = text.words[within[0]]
+    behind = bool(within[0]) and not any(sign in first.before for sign in _ENDS_A_SENTENCE)
+    return all(map(_is_large, words)) and not text.is_one_case and (behind or len(within) > 1)
+
+
+def _holds_one_of(names: Iterable[Sequence[str]], text: Text) -> bool:
+    """Whether one of the names stands in the text word for word; one of English words alone is written large there."""
+    folded = _folded(text.words)
+    for name in names:
+        for at in range(len(folded) - len(name) + 1):
+            if folded[at : at + len(name)] == tuple(name):
+                words = text.words[at : at + len(name)]
+                if not all(map(_is_english, name)) or all(map(_is_large, words)):
+                    return True
+    return False
