@@ -23,17 +23,20 @@ LATER = st.integers(1, 9000).map(lambda days: timedelta(days=days))
 MONTHS = "January February March April May June July August September October November December".split()
 SEASON_OF = {month: season for season, months in (("spring", (3, 4, 5)), ("summer", (6, 7, 8)), ("autumn", (9, 10, 11)))
              for month in months}  # fmt: skip
+PARTS = ("early", "mid", "late")
 MARKS = {"probably": "?", "about": "~"}
 
 
 def said(day: date) -> list[str]:
     """Words of English that allow a day, from the exact to the wide; none of them leaves a century or an order open."""
     month, year = MONTHS[day.month - 1], day.year
+    of_month, of_year = (PARTS[min((day.day - 1) // 10, 2)], PARTS[(day.month - 1) // 4])
     following = MONTHS[day.month % 12]
     ways = [
         f"{day.day} {month} {year}", f"{month} {day.day}, {year}", f"{day:%A}, {day.day} {month} {year}", str(day),
         f"a day in {month} {year}", f"{month} or {following} {year}", f"the {year // 10 * 10}s",
-        f"{day.day} {month[:3].upper()} {year}", f"{month} {year}", f"early {month} {year}", f"{year}",
+        f"{day.day} {month[:3].upper()} {year}", f"{month} {year}", f"{of_month} {month} {year}", f"{year}",
+        f"{of_year} {year}",
         f"the week of {day.day} {month} {year}", f"{year - 1} or {year}", f"between {year - 2} and {year}",
     ]  # fmt: skip
     if day.month in SEASON_OF:

@@ -308,8 +308,9 @@ class Assembly(Gathered):
             and not (self.numbers or self.date.month or self.date.part)
         ):
             self.date.part = "early" if self.ordinals.pop() == 1 else "late"
+            self.taken.append("part")
             return True  # the first days of June, the last years of the century
-        if value == "week" and self.ordinals and not (self.numbers or self.date.month):
+        if value in ("week", "weekend") and self.ordinals and not (self.numbers or self.date.month):
             self.date.nth = self.ordinals.pop()
         self.units.append(value.removesuffix("s"))
         return True

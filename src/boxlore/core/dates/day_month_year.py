@@ -149,7 +149,7 @@ class Gathered:
         """`the month of June`, `the year 1938` say no more than the month and the year; a week of a day does."""
         for unit in self.units:
             of_event = self.date.event and unit in ("day", "week", "month", "year")
-            of_month = unit == "week" and self.date.nth and self.date.month and not self.date.day
+            of_month = unit in ("week", "weekend") and self.date.nth and self.date.month and not self.date.day
             if of_event or of_month or (unit in OF_A_DAY and (self.date.day or self.date.feast or self.date.bare)):
                 self.date.unit = unit
             elif unit in (*OF_A_DAY, "fortnight") or not self._is_of(unit):
@@ -192,8 +192,6 @@ class Gathered:
         """Whether the slots that are filled go together: what would be passed over in writing is no date."""
         date = self.date
         parts = date.within_a_year or date.part or date.bare
-        if date.feast and (date.month or date.day) and not (date.month and date.day):
-            return False
         if date.feast and date.part not in ("", "early", "late") and not date.part_of_decade:
             return False  # late on Christmas Day, but no mid-Christmas
         if date.part_of_decade and (date.year.endswith("XX") or date.part.endswith("quarter")):

@@ -213,10 +213,11 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
     spans = any(date.span and not date.part for date in whole.leaves())
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
-    inner = of_one_stretch and (leaves_out or spans)
+    inside = ("late", "mid") if side < 0 else ("early", "mid")  # “before the end of 1911” may be in 1911
+    held = any(date.part in inside for date in whole.leaves())
+    inner = of_one_stretch and ((leaves_out and not held) or spans)
     end = _end(text, last=(side < 0) != inner)
-    held = ("late", "mid") if side < 0 else ("early", "mid")  # “before the end of 1911” may be in 1911
-    if leaves_out and not any(date.span or date.event or date.part in held for date in whole.leaves()):
+    if leaves_out and not (held or any(date.span or date.event for date in whole.leaves())):
         end = beside(end, side)
     return f"[..{end}]" if side < 0 else f"[{end}..]"
 
@@ -224,6 +225,8 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
 def _from(whole: Expression, context: DateContext, pick: int) -> str:
     """`from 1900` is open towards us; “from” with a decade or a summer only says when it is from."""
     text = _one(whole, context, pick)
+    if whole.leaves()[0].is_part_of_year and text[0] == "[":
+        return f"{_end(text, last=False)}/.."  # “from early 1936”
     return (
         f"{text}/.."
         if text[-1].isdigit() and "X" not in text and text[0] not in "[{" and "/" not in text and not _season(text)

@@ -104,6 +104,11 @@ class Partial:
         return bool(self.year) and not (self.within_a_year or self.part or self.bare)
 
     @property
+    def is_part_of_year(self) -> bool:
+        """Whether it is early, mid or late in a year or a month that is told."""
+        return bool(self.part) and self.year.isdigit() and not (self.season or self.feast or self.day)
+
+    @property
     def is_odd_decade(self) -> bool:
         """Whether a word for decades stands with a year that begins none: `1938-luku`."""
         return self.plain_year == self.year != "" and not self.year.endswith("0") and not self.within_a_year

@@ -1,8 +1,7 @@
 """A partial date whose slots are filled → EDTF, and the question that it raises.
 
-Conventions are ours unless a source is named: a decade's early, mid and late years are 0-3, 4-6 and 7-9, a century's
-its thirds; early and late in a month or a year have no place in EDTF, the month or year is given. Seasons are
-northern codes (21-24), in the south 29-32. Two-digit years are of the 1900s, and ask.
+Conventions are ours unless a source is named: early and late in a season are the whole season; seasons are northern
+codes (21-24), in the south 29-32; two-digit years are of the 1900s, and ask.
 """
 
 import re
@@ -13,19 +12,16 @@ from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, 
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.holidays import HolidayDate, holiday, titled
-from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import MARKS, Partial
+from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month
 from boxlore.core.dates.relative import of_event
 from boxlore.core.dates.weeks import OF_A_DAY, stretch_of
 
 CENTURIES = ("19", "18", "20")
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-_DECADE_PARTS = {
-    "early": (0, 3), "mid": (4, 6), "late": (7, 9), "first_half": (0, 4), "second_half": (5, 9),
-}  # fmt: skip
-_CENTURY_PARTS = {"early": (0, 33), "mid": (34, 66), "late": (67, 99)}
 SEASON_NAMES = {21: "spring", 22: "summer", 23: "autumn", 24: "winter"}
 _EASTER = ("easter", "easter sunday", "easter day", "orthodox easter")
+_MONTHS_TOLD = re.compile(r"(?<=[\dX]{4}-)\d\d")
 _FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
 
 
@@ -57,10 +53,10 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return _in_part_of_decade(date, year, context)
     if date.years:
         return _of_years(date, context, pick)
-    if date.feast and not date.month:
+    if date.feast and not date.day:
         return _feast(date, context, year, pick).edtf
-    if date.part and year and not date.within_a_year and (year.endswith("X") or date.part in FRACTIONS):
-        return _part(date, year)
+    if date.part and year and not date.within_a_year:
+        return part_of(date, year)
     if date.season:
         if not year:
             raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
@@ -75,16 +71,13 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
 def _plain(date: Partial, year: str) -> str:
     if not date.month:
         return year
-    if date.unit == "week" and date.nth:
-        return _week(date, year)
+    if date.unit in ("week", "weekend") and date.nth:
+        return nth_week(date, year) if date.unit == "week" else nth_weekend(date, year)
     day = _day_in_month(date, year)
     after, before, mark = MARKS[date.year_mark], MARKS[date.month_mark], MARKS[date.day_mark]
     if not day:
         text = f"{year or 'XXXX'}{after}-{before}{date.month:02d}"
-        if date.part in ("first_half", "second_half") and text[:4].isdigit() and len(text) == 7:
-            first, last = (1, 15) if date.part == "first_half" else (16, month_length(int(year), date.month))
-            return f"[{text}-{first:02d}..{text}-{last}]"
-        return text
+        return part_of_month(date.part, text) if date.part and text[:4].isdigit() and len(text) == 7 else text
     length_of = julian_month_length if date.old_style else month_length
     if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
         month = f"{year or 'XXXX'}-{date.month:02d}"
@@ -92,17 +85,6 @@ def _plain(date: Partial, year: str) -> str:
         choices = () if date.old_style else (f"{month}-{last}", month)
         raise NoSuchDate(f"There is no day {day} in that month. Which is meant?", choices)
     return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
-
-
-def _week(date: Partial, year: str) -> str:
-    """`the third week of June 1938`: about its days 15 to 21; the last week: the last seven days."""
-    if not year.isdigit():
-        raise NoSuchDate("In which year was that week?")
-    length = month_length(int(year), date.month)
-    first = 7 * date.nth - 6 if date.nth > 0 else length - 6
-    if not 1 <= first <= length:
-        raise NoSuchDate("That month has no such week. Which is meant?")
-    return f"[{year}-{date.month:02d}-{first:02d}~..{year}-{date.month:02d}-{min(first + 6, length):02d}~]"
 
 
 def _day_in_month(date: Partial, year: str) -> int:
@@ -132,28 +114,6 @@ def year_of(date: Partial, pick: int) -> str:
     return date.year
 
 
-def _fraction(year: str, nth: int, of: int) -> str:
-    """`the second half of 1938`: months of a year, years of a decade or a century; a quarter of a decade is none."""
-    if year.isdigit():
-        months = 12 // of
-        return f"[{year}-{months * nth + 1:02d}..{year}-{months * (nth + 1):02d}]"
-    count = 100 if year.endswith("XX") else 10
-    if count % of:
-        return year
-    first = int(year.replace("X", "0")) + count // of * nth
-    return f"{first}/{first + count // of - 1}"
-
-
-def _part(date: Partial, year: str) -> str:
-    if date.part in FRACTIONS:
-        return _fraction(year, *FRACTIONS[date.part])
-    if year.endswith("XX"):
-        first, last = _CENTURY_PARTS[date.part]
-        return f"{year[:2]}{first:02d}~/{year[:2]}{last:02d}~"
-    first, last = _DECADE_PARTS[date.part]
-    return f"{year[:3]}{first}~/{year[:3]}{last}~"
-
-
 def _in_part_of_decade(date: Partial, decade: str, context: DateContext) -> str:
     """`Christmas, mid-1930s`: that of each of the years, which are approximate as the part of a decade is. A day that
     some of the years do not have (29 February, a Sunday) is of the others."""
@@ -177,7 +137,7 @@ def _in_part_of_decade(date: Partial, decade: str, context: DateContext) -> str:
 
 def _years_of_part(date: Partial, decade: str) -> Iterator[Partial]:
     begin = int(decade[:3]) * 10
-    first, last = _DECADE_PARTS[date.part]
+    first, last = DECADE_PARTS[date.part]
     for year in range(begin + first, begin + last + 1):
         one_year = date.copy()
         one_year.part, one_year.part_of_decade, one_year.year, one_year.assumed = "", False, f"{year:04d}", False
@@ -242,9 +202,35 @@ def _feast(date: Partial, context: DateContext, year: str, pick: int) -> Holiday
     feast = holiday(name, year, context.countries, context.hemisphere)
     if not feast.edtf:
         raise NoSuchDate(str(feast.ask), feast.alternatives)
+    if date.month and not date.day:
+        feast = _in_month(feast, date, context)
     if pick and not date.short and pick <= len(feast.alternatives):
         return HolidayDate(feast.alternatives[pick - 1])
     return feast
+
+
+def _in_month(feast: HolidayDate, date: Partial, context: DateContext) -> HolidayDate:
+    """`Corpus Christi, June 1938`: those of a feast's days that are in the month told with it. Raises NoSuchDate."""
+    first, last = _months_of(feast.edtf)
+    if date.month <= last < first:  # “Christmas holidays, January 1939” began in 1938
+        feast = holiday(date.feast, f"{int(feast.edtf[:4]) - 1:04d}", context.countries, context.hemisphere)
+    days = [day for day in (feast.edtf, *feast.alternatives) if _is_in_month(day, date.month)]
+    if not days:
+        month = f"{feast.edtf[:4]}-{date.month:02d}"
+        told = f"{titled(date.feast)} was {asked(feast.edtf, context)}, not in {asked(month, context)}."
+        raise NoSuchDate(f"{told} Which is right?", (feast.edtf, month))
+    return HolidayDate(days[0], feast.ask if len(days) > 1 or not feast.alternatives else None, tuple(days[1:]))
+
+
+def _months_of(text: str) -> tuple[int, int]:
+    months = [int(month) for month in _MONTHS_TOLD.findall(text)]
+    return months[0], months[-1]
+
+
+def _is_in_month(text: str, month: int) -> bool:
+    """Whether a feast's day or days are in a month, or reach into it."""
+    first, last = _months_of(text)
+    return first <= month <= last if first <= last else month >= first or month <= last
 
 
 def _span(date: Partial, context: DateContext, pick: int) -> str:
@@ -332,7 +318,7 @@ def _feast_question(date: Partial, context: DateContext) -> str:
     if date.part_of_decade:
         date = next(_years_of_part(date, year_of(date, 0)))
     feast = _feast(date, context, year_of(date, 0), 0)
-    if date.month:
+    if date.day:
         told = _unmarked(date, context, 0)
         if told != feast.edtf and told not in feast.alternatives:
             return f"{titled(date.feast)} was {asked(feast.edtf, context)}, not {asked(told, context)}. Which is right?"
@@ -370,6 +356,6 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return 4 if _may_begin_before(date, context) else 3
     if date.hundreds:
         return 2
-    if date.feast and not (date.month or date.part_of_decade):
+    if date.feast and not (date.day or date.part_of_decade):
         return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
     return 2 if _may_begin_before(date, context) else 1
