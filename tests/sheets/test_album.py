@@ -22,7 +22,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words, make_sheet
 from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, outline_key
 from boxlore.sheets.print_run import BOOK_SIZES, Printing
-from boxlore.sheets.theme import LARGE_PRINT, THEMES
+from boxlore.sheets.theme import LARGE_PRINT, THEMES, Theme
 
 
 @pytest.fixture(scope="module")
@@ -182,11 +182,14 @@ def test_what_is_left_out_is_counted(hard: list[Record], printing: Printing) -> 
 
 
 def drawn(path: Path):  # type: ignore[no-untyped-def]
-    """For each page: the sizes of its letters in points and the surface of its pictures, as parts of the page."""
+    """For each page: the sizes of its letters in points, the surface of its pictures and its blank foot, as parts of
+    the page. What stands in the margin below is no part of a page's filling.
+    """
+    margin = Theme().margin_bottom / 25.4 * 72
     with pikepdf.open(path) as pdf:
         for page in pdf.pages:
             matrix, kept, sizes, pictures = pikepdf.Matrix(), [], set(), []
-            size, text = 0.0, pikepdf.Matrix()
+            size, text, lowest = 0.0, pikepdf.Matrix(), float(page.mediabox[3])
             images = {name for name, one in (page.Resources.get("/XObject") or {}).items() if one.Subtype == "/Image"}
             for operands, operator in pikepdf.parse_content_stream(page):
                 match str(operator):
@@ -202,16 +205,19 @@ def drawn(path: Path):  # type: ignore[no-untyped-def]
                         text = pikepdf.Matrix(*map(float, operands))
                     case "Tj" | "TJ":
                         sizes.add(round(size * abs((text @ matrix).d), 1))
+                        lowest = min(lowest, y) if (y := (text @ matrix).f) >= margin else lowest
                     case "Do" if operands[0] in images:
                         pictures.append(abs(matrix.a * matrix.d))
-            yield sizes, sum(pictures) / float(page.mediabox[2] * page.mediabox[3])
+                        lowest = min(lowest, matrix.f, matrix.f + matrix.d)
+            high = float(page.mediabox[3])
+            yield sizes, sum(pictures) / float(page.mediabox[2]) / high, (lowest - margin) / high
 
 
 @pytest.mark.parametrize(("theme", "least"), [("plain", 11.0), ("large-print", 18.0)])
 def test_no_letter_is_smaller_than_the_theme_says(theme: str, least: float, hard, pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
     """11 points for a book that is read at home: common practice, no source; 18: see `sheets.theme`."""
     (tmp_path / "a.pdf").write_bytes(make_sheet(hard, pictures, replace(printing, theme=THEMES[theme]))[0])
-    sizes = set().union(*(sizes for sizes, _ in drawn(tmp_path / "a.pdf")))
+    sizes = set().union(*(sizes for sizes, *_ in drawn(tmp_path / "a.pdf")))
     assert sizes and min(sizes) >= least - 0.05
 
 
@@ -223,8 +229,12 @@ def test_the_pages_are_mostly_picture(size: str, hard, pictures, printing, tmp_p
         replace(one, id=f"{one.id}-{time}", number=f"T{time}-{one.number}") for time in (1, 2) for one in hard[:6]
     ]
     (tmp_path / "a.pdf").write_bytes(make_sheet(records, pictures, replace(printing, paper=size))[0])
-    shares = [share for _, share in drawn(tmp_path / "a.pdf")][2:]
+    measured = list(drawn(tmp_path / "a.pdf"))[2:]
+    shares = [share for _, share, _ in measured]
+    feet = [foot for *_, foot in measured]
     shares = shares[: next(at for at, share in enumerate(shares) if not share)]
+    assert max(feet[: len(shares) - 1]) < 0.15
+    assert max(feet[len(shares) : -1], default=0.0) < 0.15  # what follows, but for the last page of all
     assert min(shares[:-1]) >= 0.25 and sum(shares[:-1]) / len(shares[:-1]) >= (0.35 if size == "a5" else 0.45)
 
 

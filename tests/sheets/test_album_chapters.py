@@ -5,6 +5,7 @@ from tests.sheets.conftest import record, shown, told
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.statements import Sure
 from boxlore.sheets.album_chapters import BY, chapters
 
 
@@ -62,6 +63,18 @@ def test_families_by_the_surname_most_often_borne() -> None:
     assert names(records, "family", sort_names) == [
         ("Rourke", ["TRA-0001"]), ("Tamm", ["TRA-0002"]), ("Others", ["TRA-0003"]),
     ]  # fmt: skip
+
+
+def test_people_who_are_surely_shown_alone() -> None:
+    records = [
+        dated(0, "1912"), record(1, shown("Mari")), record(2, shown("Mari", sure=Sure.GUESS)),
+        record(3, shown("Mari"), shown("Leida")), record(4, shown("a dock hand")), record(5, shown("Juhan")),
+    ]  # fmt: skip
+    assert names(records, "person", {"id-Mari": "Tamm, Mari"}) == [
+        ("Juhan", ["TRA-0006"]),
+        ("Tamm, Mari", ["TRA-0002"]),
+        ("Others", ["TRA-0001", "TRA-0003", "TRA-0004", "TRA-0005"]),
+    ]
 
 
 @pytest.mark.parametrize(("by", "title"), [("box", ""), ("occasion", "")])

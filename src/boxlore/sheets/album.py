@@ -41,6 +41,7 @@ WORDS = {
     "family": "The family",
     "sources": "Where the words come from",
     "see": "see",
+    "unsure": "A ? behind a page: it is not sure that this is who is shown.",
 }
 
 

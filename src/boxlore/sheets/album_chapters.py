@@ -1,4 +1,4 @@
-"""The album's chapters: photographs by decade, box, place, family or occasion, in a stable order."""
+"""The album's chapters: photographs by decade, box, place, person, family or occasion, in a stable order."""
 
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
+from boxlore.sheets.album_indexes import is_doubted, is_name
 
 BY = {
-    "decade": "decades", "box": "boxes", "place": "places", "family": "families", "occasion": "occasions",
-    "none": "none",
+    "decade": "decades", "box": "boxes", "place": "places", "person": "people", "family": "families",
+    "occasion": "occasions", "none": "none",
 }  # fmt: skip
 """What chapters can be made of, and what a form calls it; `none` makes one chapter in the order of the boxes."""
 
@@ -28,7 +29,7 @@ def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str]) 
 
     `sort_names` gives the name under which a person is indexed, by id. A single chapter has no title.
     """
-    if by == "decade":
+    if by in ("decade", "person"):
         records = sorted(records, key=_first_day)
     groups: dict[str, list[Record]] = {}
     for record in records:
@@ -87,6 +88,14 @@ def _family(record: Record, sort_names: Mapping[str, str]) -> str:
     return surnames.most_common(1)[0][0] if surnames else ""
 
 
+def _person(record: Record, sort_names: Mapping[str, str]) -> str:
+    """The one person surely shown, as an index lists them; of several, in doubt, and without a name nothing."""
+    shown = record.shown()
+    if len(shown) != 1 or is_doubted(shown[0]) or not is_name(shown[0].name):
+        return ""
+    return sort_names.get(shown[0].person, shown[0].name)
+
+
 def _occasion(record: Record, sort_names: Mapping[str, str]) -> str:
     return captions.capital(captions.bare(record.words("occasion")))
 
@@ -95,6 +104,7 @@ _TITLES: Mapping[str, Callable[[Record, Mapping[str, str]], str]] = {
     "decade": _decade,
     "box": _box,
     "place": _place,
+    "person": _person,
     "family": _family,
     "occasion": _occasion,
     "none": lambda record, sort_names: "",
@@ -103,6 +113,7 @@ _LAST = {
     "decade": "Without a date",
     "box": "In no box",
     "place": "Without a place",
+    "person": "Others",
     "family": "Others",
     "occasion": "Without an occasion",
     "none": "",

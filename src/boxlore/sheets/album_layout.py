@@ -194,12 +194,15 @@ def _page(pieces: Sequence[Piece], first: int, rows: Sequence[Row], area: Area) 
     scale = _scale(sets, area.high - area.between * (len(sets) - 1))
     if scale < LEAST_SCALE:
         return None
+    free = area.high - sum(row.high(scale) for row in sets) - area.between * (len(sets) - 1)
+    foot = 0.0 if at == len(pieces) else free / area.high
+    above = free / 3 if foot > 0.1 else 0.0  # what no picture can take stands above too (common practice, no source)
+    between = above / (len(sets) - 1) if len(sets) > 1 else 0.0
+    y = 0.0 if between else above
     slots: list[Slot] = []
-    y = 0.0
     for measured in sets:
         slots += _slots(pieces, measured, y + measured.head, measured.most * scale, area)
-        y += measured.high(scale) + area.between
-    foot = 0.0 if at == len(pieces) else (area.high - (y - area.between)) / area.high
+        y += measured.high(scale) + area.between + between
     return _cost(slots, foot, area), slots
 
 
@@ -253,4 +256,4 @@ def _cost(slots: Sequence[Slot], foot: float, area: Area) -> float:
     middle = exp(sum(map(log, surfaces)) / len(surfaces))
     uneven = sum(log(surface / middle) ** 2 for surface in surfaces) / len(surfaces)
     tiny = max(0.0, 0.08 - min(surfaces) / area.paper)
-    return 0.25 + 90 * short**2 + 40 * max(0.0, foot - 0.08) ** 2 + 0.2 * uneven + 200 * tiny**2
+    return 0.25 + 90 * short**2 + 120 * max(0.0, foot - 0.1) ** 2 + 0.2 * uneven + 200 * tiny**2
