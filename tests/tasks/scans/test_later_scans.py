@@ -10,13 +10,17 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
+from tests.every_row import every_row
 
+from boxlore.core.fields.pictures import CAME_FROM_WORDS, CameFrom
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.people.registry import take_back
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
+from boxlore.tasks.scans.later_scans import came_from
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
 
 
@@ -85,6 +89,67 @@ def test_a_front_that_comes_later_joins_its_back(home: Path, tmp_path: Path) -> 
     assert states(take(home, picture(tmp_path / "in" / "harbour.png"), copy=True)) == ["joined"]
     assert sides(home) == [["recto", "verso"]]
     assert sorted(path.name for path in (home / "scans").iterdir()) == ["TRA-0001_b.png", "TRA-0001_f.png"]
+
+
+ONE_NAME = (
+    # files taken at once, files taken after, the sides of the items in the end
+    (("Gr\u00fcn_f.png", "Gru\u0308n_b.png"), (), [["recto", "verso"]]),  # NFC and NFD, UAX #15
+    (("Gru\u0308n.png", "GR\u00dcN_B.png"), (), [["recto", "verso"]]),
+    (("IMG.png", "img_b.png"), (), [["recto", "verso"]]),
+    (("IMG.png", "IMG_b.png", "img.png"), (), [["recto", "verso"], ["recto"]]),
+    (("Gru\u0308n.png",), ("Gr\u00fcn_b.png",), [["recto", "verso"]]),
+    (("IMG.png",), ("img_b.png",), [["recto", "verso"]]),
+    (("img_b.png",), ("IMG.png",), [["recto", "verso"]]),
+)
+
+
+@every_row(("at_once", "after", "items"), ONE_NAME)
+def test_a_name_is_one_in_every_normal_form_and_case(
+    tmp_path_factory: pytest.TempPathFactory, at_once: tuple[str, ...], after: tuple[str, ...], items: list[list[str]]
+) -> None:
+    folder = tmp_path_factory.mktemp("names")
+    start(folder / "tamm", Settings(title="Tamm and Rourke", prefix="TR"))
+    for names in filter(None, (at_once, after)):
+        take(folder / "tamm", *(picture(folder / "in" / name) for name in names), copy=at_once[0] != "IMG.png")
+    assert sides(folder / "tamm") == items
+
+
+def test_a_name_written_before_this_rule_is_known_again(home: Path, tmp_path: Path) -> None:
+    """Older collections keep the digest of a name as it was written."""
+    front = picture(tmp_path / "in" / "IMG.png")
+    take(home, front, copy=True)
+    with open_collection(home) as collection:
+        (scan,) = [ident for ident, _, _ in collection.store.words_of(("came_from",))]
+        written = hashlib.sha256(b"IMG").hexdigest()[:16]
+        act = collection.act("as it was")
+        folder = CAME_FROM_WORDS.write(CameFrom(came_from(front).folder, written))
+        (before,) = collection.store.history(scan, "came_from")
+        act.state(Subject(Kind.SCAN, scan), "came_from", folder, replaces=before.statement.id)
+        act.done()
+    assert states(take(home, picture(tmp_path / "in" / "IMG_b.png"), copy=True)) == ["joined"]
+
+
+def test_files_of_a_table_are_found_in_any_normal_form(home: Path, tmp_path: Path) -> None:
+    picture(tmp_path / "in" / "Gru\u0308n.png")
+    table = tmp_path / "in" / "items.csv"
+    table.write_text("item,file,side\na,Gr\u00fcn.png,recto\nb,gone.png,recto\n", "utf-8")
+    assert states(take(home, plan=read_items(table, table.parent))) == ["taken", "refused"]
+
+
+@pytest.mark.parametrize("copy", [True, False], ids=["copied", "in place"])
+def test_a_second_back_of_a_front_is_no_item_of_its_own_unasked(home: Path, tmp_path: Path, copy: bool) -> None:
+    folder = tmp_path / "in"
+    names = ("mill.png", "mill_b.png", "mill-back.png", "MILL_v.png")
+    results = take(home, *(picture(folder / name) for name in names), copy=copy)
+    assert sorted(states(results)) == ["refused", "refused", "taken"]
+    assert [result.why for result in results if "mill_b." in result.why] == [
+        "mill_b.png is called the back of TRA-0001, which has another back already. "
+        "If it is of another original, say --backs apart for an item of its own."
+    ]
+    assert states(take(home, picture(tmp_path / "later" / "mill_b.png"), copy=copy)) == ["refused"]
+    assert states(take(home, folder / "mill-back.png", copy=copy)) == ["known"]
+    assert sides(home) == [["recto", "verso"]]
+    assert states(take(home, folder / "mill_b.png", copy=copy, backs="apart")) == ["taken"]
 
 
 def test_by_turns_and_by_a_table_they_join_too(home: Path, tmp_path: Path) -> None:

@@ -359,6 +359,16 @@ def _refuse_back_of_none(run: _IntakeRun, planned: Planned) -> None:
         )
 
 
+def _refuse_second_back(run: _IntakeRun, planned: Planned) -> None:
+    """Raises WrongUse for a back that by its name is that of an item that has another."""
+    if item := run.sides.has_a_back(planned):
+        name, number = planned.sides[0].path.name, run.number_of(item)
+        raise WrongUse(
+            f"{name} is called the back of {number}, which has another back already.",
+            "If it is of another original, say --backs apart for an item of its own.",
+        )
+
+
 def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]], item_of_row: str) -> str:
     """The id of the item that was here before and that the new scans are other sides of; '' for a new item.
 
@@ -392,6 +402,7 @@ def _item_of_that_name(run: _IntakeRun, planned: Planned) -> str:
     match = run.sides.match(planned)
     if match is None and not planned.table:
         _refuse_back_of_none(run, planned)
+        _refuse_second_back(run, planned)
     if match is None or run.options.answers.get(planned.key) is False:
         return ""
     if match.sure:

@@ -7,7 +7,8 @@ name in another folder, or several items, is a question. A file that is called b
 so a scanning shop is told to name its files. A side whose file is damaged waits too, for a whole file of its own name.
 
 Names of files may name people. So a scan that is copied in keeps digests of its folder and of its name without the
-suffix (`CameFrom`), which are enough to know its other side by, and no words.
+suffix (`CameFrom`), which are enough to know its other side by, and no words. The digest is that of the name in one
+normal form and in small letters; older collections have that of the name as it was written, so that both are sought.
 """
 
 import hashlib
@@ -21,7 +22,7 @@ from boxlore.core.fields.pictures import CAME_FROM_WORDS, FILE_WORDS, LOOKS_WORD
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import looks_like_number
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.scans.pairing import RECTO, VERSO, Planned, ScanSide, split_suffix
+from boxlore.tasks.scans.pairing import RECTO, VERSO, Planned, ScanSide, as_one_name, split_suffix
 
 IN_WORDS = {RECTO: "front", VERSO: "back"}
 _OPPOSITE = {RECTO: VERSO, VERSO: RECTO}
@@ -42,7 +43,7 @@ def came_from(path: Path) -> CameFrom:
 
 def _came_from(path: Path) -> CameFrom:
     """The same of a path without links and dots."""
-    return CameFrom(_digest(str(path.parent)), _digest(split_suffix(path.stem)[0]))
+    return CameFrom(_digest(str(path.parent)), _digest(as_one_name(split_suffix(path.stem)[0])))
 
 
 def row_came_from(table: str, key: str) -> CameFrom:
@@ -109,12 +110,24 @@ class Sides:
         if looks_like_number(stem):
             item = self.collection.store.item_by_number(stem.upper())
             return Match((item,), sure=True) if item and side not in self.sides[item] else None
-        came = came_from(path)
         waiting = [
-            (folder, item) for folder, item in self._named[came.name, _OPPOSITE[side]] if side not in self.sides[item]
+            (folder, item) for folder, item in self._called_so(path, _OPPOSITE[side]) if side not in self.sides[item]
         ]
-        here = tuple(dict.fromkeys(item for folder, item in waiting if folder == came.folder))
+        here = tuple(dict.fromkeys(item for folder, item in waiting if folder == came_from(path).folder))
         if len(here) == 1:
             return Match(here, sure=True)
         items = here or tuple(dict.fromkeys(item for _, item in waiting))
         return Match(items, sure=False) if items else None
+
+    def has_a_back(self, planned: Planned) -> str:
+        """The item whose front has the name of this back, and which has another back; '' for none."""
+        side = planned.sides[0]
+        if len(planned.sides) != 1 or side.role != AS_SCANNED or split_suffix(side.path.stem)[1] != VERSO:
+            return ""
+        return next((item for _, item in self._called_so(side.path, RECTO) if VERSO in self.sides[item]), "")
+
+    def _called_so(self, path: Path, side: str) -> list[tuple[str, str]]:
+        """(digest of the folder, item id) of the scans of that side whose name is that of a file without its suffix."""
+        written = _digest(split_suffix(path.resolve().stem)[0])
+        names = dict.fromkeys((came_from(path).name, written))
+        return [row for name in names for row in self._named[name, side]]

@@ -4,6 +4,8 @@ No picture is opened here: names go in, a plan of items comes out, and can be sh
 """
 
 import re
+import unicodedata
+from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -65,8 +67,17 @@ def split_suffix(stem: str) -> tuple[str, str]:
     return match[1], VERSO if match[3] else RECTO
 
 
+def as_one_name(text: str) -> str:
+    """A name as it is compared: in one normal form (UAX #15, NFC; macOS writes NFD), its letters all small."""
+    return unicodedata.normalize("NFC", unicodedata.normalize("NFC", text).casefold())
+
+
 def by_suffix(files: Iterable[Path]) -> list[Planned]:
-    """Pair files by the suffixes of their names; two files for the same side of one name are two items."""
+    """Pair files by the suffixes of their names; two files for the same side of one name are two items.
+
+    `GRÜN_f` and `grün_b`, in any normal form, are one name where no other file could be meant. A back whose front has
+    another stands behind it.
+    """
     sides: dict[str, dict[str, Path]] = {}
     for path in sorted(files):
         stem, side = split_suffix(path.stem)
@@ -74,12 +85,33 @@ def by_suffix(files: Iterable[Path]) -> list[Planned]:
         if side in sides.get(key, {}):
             key = str(path.parent / path.stem) + path.suffix
         sides.setdefault(key, {})[side] = path
+    for front, back in _halves_of_one_name(sides):
+        sides[front] |= sides.pop(back)
+    fronts = {_name_of(paths[RECTO]) for paths in sides.values() if RECTO in paths}
+    second_backs = {key for key, paths in sides.items() if RECTO not in paths and _name_of(paths[VERSO]) in fronts}
     return [
         Planned(
             key=key,
             sides=tuple(ScanSide(files_by_side[side], side) for side in (RECTO, VERSO) if side in files_by_side),
         )
-        for key, files_by_side in sides.items()
+        for key, files_by_side in sorted(sides.items(), key=lambda row: row[0] in second_backs)
+    ]
+
+
+def _name_of(path: Path) -> tuple[Path, str]:
+    """The folder and name of a file without its suffix, by which both sides of an item are known."""
+    return path.parent, as_one_name(split_suffix(path.stem)[0])
+
+
+def _halves_of_one_name(sides: Mapping[str, Mapping[str, Path]]) -> list[tuple[str, str]]:
+    """The keys of a front and a back that each stand alone, and whose names differ in case and normal form only."""
+    alone: dict[tuple[Path, str], dict[str, list[str]]] = defaultdict(lambda: {RECTO: [], VERSO: []})
+    for key, files_by_side in sides.items():
+        if len(files_by_side) == 1:
+            ((side, path),) = files_by_side.items()
+            alone[_name_of(path)][side].append(key)
+    return [
+        (keys[RECTO][0], keys[VERSO][0]) for keys in alone.values() if len(keys[RECTO]) == 1 and len(keys[VERSO]) == 1
     ]
 
 
@@ -118,7 +150,7 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
     """
     items: dict[str, Planned] = {}
     for line, row in rows:
-        key = row.get("item", "").strip()
+        key = unicodedata.normalize("NFC", row.get("item", "").strip())
         if not key:
             raise WrongUse(f"Line {line} has no item.", "Give each item a key of its own in that column.")
         before = items.get(key)
@@ -171,7 +203,16 @@ def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
     role = row.get("role", "").strip().lower() or AS_SCANNED
     if role not in (AS_SCANNED, ALTERED):
         raise WrongUse(f"Line {line}: role is “{role[:20]}”.", f"It may be {AS_SCANNED} or {ALTERED}.")
-    return ScanSide(folder / name, side, read_area(row.get("area", ""), f"Line {line}"), role)
+    return ScanSide(_on_disk(folder / name), side, read_area(row.get("area", ""), f"Line {line}"), role)
+
+
+def _on_disk(path: Path) -> Path:
+    """The file as its folder has it, where that writes the same name in another normal form."""
+    if path.exists() or not path.parent.is_dir():
+        return path
+    name = unicodedata.normalize("NFC", path.name)
+    same = (there for there in path.parent.iterdir() if unicodedata.normalize("NFC", there.name) == name)
+    return next(same, path)
 
 
 def read_area(text: str, where: str) -> tuple[float, ...]:
@@ -192,7 +233,9 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: ScanSide | None)
     position = row.get("position", "").strip()
     if position and not position.isdigit():
         raise WrongUse(f"Line {line}: position is “{position[:20]}”.", "It must be a whole number.")
-    links = tuple((kind, row[kind].strip()) for kind in LINKS if row.get(kind, "").strip())
+    links = tuple(
+        (kind, unicodedata.normalize("NFC", row[kind].strip())) for kind in LINKS if row.get(kind, "").strip()
+    )
     return Planned(
         key=key,
         sides=(side,) if side else (),
