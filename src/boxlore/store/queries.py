@@ -245,9 +245,9 @@ def words_of(db: sqlite3.Connection, fields: Sequence[str]) -> Iterator[tuple[st
     yield from db.execute(query, (json.dumps(list(fields)), Sure.NOT_KNOWN))
 
 
-def every_words(db: sqlite3.Connection) -> Iterator[tuple[str, str, str, str, str]]:
-    """(statement id, field, words, said, source) of every statement in the log, in force or not."""
-    yield from db.execute("SELECT id, field, words, said, source FROM statement ORDER BY row")
+def every_words(db: sqlite3.Connection) -> Iterator[tuple[str, str, str, str, str, str]]:
+    """(statement id, subject, field, words, said, source) of every statement in the log, in force or not."""
+    yield from db.execute("SELECT id, subject, field, words, said, source FROM statement ORDER BY row")
 
 
 def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:

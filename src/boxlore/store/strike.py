@@ -12,13 +12,15 @@ still stand there by name.
 The idea. A strike is the one exception to "rows are only added", and is done in three steps.
 
 1. Take out (this module, one transaction). The statements asked for are gathered with all their earlier and later
-   forms, and with what was made from them alone. For each a tombstone is written: its id, its subject and field, when
-   and by whom, but no words. Then the rows, their readings, the drafts that resemble them and the lines about acts that
-   repeat them are deleted, and the projections follow.
+   forms, and with what was made from them alone; also those that only backups have, of a branch of history that was
+   left when an older one was brought back (`strike_branches`). For each a tombstone is written: its id, its subject and
+   field, when and by whom, but no words. Then the rows, their readings, the drafts that resemble them and the lines
+   about acts that repeat them are deleted, and the projections follow.
 2. Erase (`strike_rewriting`). Backups get the same treatment, and the database file is written anew, so that no page,
    free page or log frame keeps the old bytes.
 3. Prove (`strike_proof`). Every byte of every file in the collection's folder is searched for the words. Files that
-   still hold them, such as an earlier export, are named in the report. Those that are no databases of ours are
+   still hold them, such as an earlier export, are named in the report, and so are rows that were not struck, also those
+   of backups (`strike_standing`). Those that are no databases of ours are
    searched before the first step, whose transaction notes them: so they are named also where a strike was killed.
 
 Step 2 cannot be done while another program reads the database, because that program still needs the old pages. The
@@ -55,8 +57,9 @@ import json
 import sqlite3
 import time
 from collections.abc import Callable, Collection, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
+from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
@@ -67,9 +70,18 @@ from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
+from boxlore.store.strike_branches import Draft, TextOf, drafts_holding, only_in_backups, same_words
 from boxlore.store.strike_proof import files_holding, search_folder
-from boxlore.store.strike_rewriting import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
-from boxlore.store.strike_standing import Standing, rows_standing
+from boxlore.store.strike_rewriting import (
+    DRAFTS,
+    delete_statements,
+    empty_log,
+    is_pending,
+    quiet_acts,
+    rewrite_files,
+    still_holds,
+)
+from boxlore.store.strike_standing import Standing, rows_standing, standing_in_backups
 
 __all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid", "words_of"]
 
@@ -89,7 +101,9 @@ class StrikeReport:
     """The result of a strike. `struck` counts the statements, and `finished` says whether the words are erased.
 
     `left_in` names files that still hold the words (exports, notes), `unread` files that could not be searched; `again`
-    counts the statements in the same words that were not struck, and `standing` are all rows that hold the words.
+    counts the statements in the same words that were not struck, and `standing` are all rows that hold the words, in
+    the log and in backups. `is_by_chance` says that their letters stand in a database yet, in ids, times and other
+    words.
     """
 
     struck: int
@@ -98,6 +112,7 @@ class StrikeReport:
     unread: tuple[str, ...] = ()
     again: int = 0
     standing: tuple[Standing, ...] = ()
+    is_by_chance: bool = False
 
 
 def strike(
@@ -114,11 +129,13 @@ def strike(
 
     While another program reads, `waiting` is called once with a sentence; the wait ends when `stopped` says so.
     """
-    asked = list(statements)
-    words = [*words_of(store, asked), *also]
+    asked, words_besides = list(statements), list(also)
+    gone = _gather_all(store, asked)
+    words = [*gone.words, *words_besides]
     elsewhere = search_folder(store.folder, words, ours=False)
+    drafts = drafts_holding(store.folder, words)
     try:
-        count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
+        count = store.writer.do(lambda db: _take_out(db, gone, _Noted(by, now, elsewhere.left_in, drafts)))
     except CouldNot as error:
         raise CouldNot(f"Nothing was struck: {_cause(error)}", error.what_to_do) from error
     forget_values()
@@ -130,12 +147,28 @@ def strike(
     except CouldNot as error:
         why = f"The words are out of use, but traces of them may still be in the database and backups: {_cause(error)}"
         raise CouldNot(why, f"{error.what_to_do} The next command that writes finishes the strike.") from error
-    standing = tuple(rows_standing(store.path, words))
+    report = StrikeReport(count, is_finished, elsewhere.left_in, elsewhere.unread)
     if not is_finished:
-        return StrikeReport(count, False, elsewhere.left_in, elsewhere.unread, standing=standing)
+        return replace(report, standing=tuple(rows_standing(store.path, words)))
+    return _proved(store, report, words, gone.every_id)
+
+
+def _proved(store: Store, report: StrikeReport, words: Sequence[str], struck: Collection[str]) -> StrikeReport:
+    """The report of a finished strike: where the words are yet, in the database and in each backup."""
     proof = search_folder(store.folder, words, ours=True)
-    left_in, unread = (*proof.left_in, *elsewhere.left_in), (*proof.unread, *elsewhere.unread)
-    return StrikeReport(count, True, left_in, unread, proof.again, standing)
+    backups = [Path(name) for name in proof.in_rows if Path(name) != store.path]
+    unchanged = [path for path in backups if still_holds(path, struck)]
+    standing = rows_standing(store.path, words)
+    standing += standing_in_backups([path for path in backups if path not in unchanged], words, standing)
+    left_in = (*proof.left_in, *map(str, unchanged), *report.left_in)
+    return replace(
+        report,
+        left_in=tuple(dict.fromkeys(left_in)),
+        unread=(*proof.unread, *report.unread),
+        again=proof.again,
+        standing=tuple(standing),
+        is_by_chance=bool(proof.in_rows) and not standing and not unchanged,
+    )
 
 
 def _cause(error: CouldNot) -> str:
@@ -177,46 +210,104 @@ def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], b
         time.sleep(PAUSE_SECONDS)
 
 
+@dataclass(frozen=True, slots=True)
+class _Gone:
+    """All that a strike takes out: the rows of the log, and the ids of what only backups have, with what each tells."""
+
+    ids: set[str]
+    rows: list[tuple[Statement, int]]
+    only_in_backups: list[tuple[str, str, TextOf]]
+    """The id, the kind of its subject, and what is told."""
+
+    @property
+    def every_id(self) -> set[str]:
+        return {*self.ids, *(ident for ident, _, _ in self.only_in_backups)}
+
+    @property
+    def words(self) -> list[str]:
+        """All the words that go."""
+        of_log = [(statement.field, statement.words) for statement, _ in self.rows]
+        return _texts([*of_log, *((told.field, told.words) for _, _, told in self.only_in_backups)])
+
+
+@dataclass(frozen=True, slots=True)
+class _Noted:
+    """What is noted with a strike: by whom, when, the files that carry the words, the drafts to go from backups."""
+
+    by: str
+    now: str
+    left_in: Sequence[str]
+    drafts: Sequence[Draft]
+
+
+def _gather_all(store: Store, asked: list[str]) -> _Gone:
+    ids, rows = _gather(store.db, asked)
+    with only_in_backups(store.folder) as db:
+        struck = [TextOf(told.subject.id, told.field, told.words) for told, _ in rows]
+        struck += [told for _, _, told in _rows_of(db, asked)]
+        others = _with_what_follows(db, [*ids, *same_words(db, struck)])
+        return _Gone(ids, rows, _rows_of(db, others))
+
+
 def _gather(db: sqlite3.Connection, asked: list[str]) -> tuple[set[str], list[tuple[Statement, int]]]:
-    """All that a strike of these statements takes out: the ids, and each statement with its row."""
-    ids = _with_earlier_forms(db, asked)
-    while made_only_from_them := _made_only_from(db, ids):
-        ids |= _with_earlier_forms(db, made_only_from_them)
+    """What a strike of these statements takes out of the log: the ids, and each statement with its row."""
+    ids = _with_what_follows(db, asked)
     rows = db.execute(f"SELECT {SELECT}, s.row FROM statement s WHERE s.id {_AMONG}", (_list(ids),)).fetchall()
     return ids, [(statement_of(row), row[16]) for row in rows]
 
 
+def _with_what_follows(db: sqlite3.Connection, asked: list[str]) -> set[str]:
+    """The ids of the statements with all their forms, and with what was made only from them."""
+    ids = _with_earlier_forms(db, asked)
+    while made_only_from_them := _made_only_from(db, ids):
+        ids |= _with_earlier_forms(db, made_only_from_them)
+    return ids
+
+
+def _rows_of(db: sqlite3.Connection, ids: Collection[str]) -> list[tuple[str, str, TextOf]]:
+    query = f"SELECT id, subject_kind, subject, field, words FROM statement WHERE id {_AMONG} ORDER BY row"
+    return [(row[0], row[1], TextOf(*row[2:])) for row in db.execute(query, (_list(ids),)).fetchall()]
+
+
 def words_of(store: Store, asked: Iterable[str]) -> list[str]:
     """All words that a strike of these statements (ids) takes out."""
-    return _texts(statement for statement, _ in _gather(store.db, list(asked))[1])
+    return _gather_all(store, list(asked)).words
 
 
-def _texts(struck: Iterable[Statement]) -> list[str]:
-    """What is searched for. What a scan's file says is several texts, and the file has each by itself."""
+def _texts(struck: Iterable[tuple[str, str]]) -> list[str]:
+    """What is searched for, of fields and words. What a scan's file says is several texts, and the file has each by
+    itself."""
     texts: list[str] = []
-    for statement in struck:
-        is_of_file = statement.field == "embedded"
-        texts += EMBEDDED_WORDS.read(statement.words).texts if is_of_file else (statement.words,)
+    for field, words in struck:
+        embedded = EMBEDDED_WORDS.or_none(words) if field == "embedded" else None
+        texts += embedded.texts if embedded else (words,)
     return [text for text in texts if text.strip()]
 
 
-def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str, left_in: Sequence[str]) -> int:
-    """The first step. Returns how many statements were deleted.
+def _take_out(db: sqlite3.Connection, gone: _Gone, noted: _Noted) -> int:
+    """The first step. Returns how many statements were deleted, or will be in backups alone.
 
     The files that carry the words besides are noted with it: who is killed now names them at the next opening.
     """
-    ids, struck = _gather(db, asked)
+    ids, struck = gone.ids, gone.rows
     words = [statement.words for statement, _ in struck if statement.words.strip()]
-    db.execute("INSERT OR REPLACE INTO meta VALUES (?, ?)", (LEFT_IN, json.dumps(left_in) if left_in else ""))
+    _note(db, LEFT_IN, noted.left_in)
+    _note(db, DRAFTS, noted.drafts)
     meant = db.execute(f"SELECT {MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
+    of_log = [(statement.id, statement.subject.kind, statement.subject.id, statement.field) for statement, _ in struck]
+    of_backups = [(ident, kind, told.subject, told.field) for ident, kind, told in gone.only_in_backups]
+    for tomb in (*of_log, *of_backups):
+        db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", (*tomb, noted.now, noted.by))
     for statement, _ in struck:
-        tomb = (statement.id, statement.subject.kind, statement.subject.id, statement.field, now, by)
-        db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", tomb)
         _drop_drafts(db, statement.subject.id, statement.field, ids, words)
     delete_statements(db, [statement.id for statement, _ in struck])
     quiet_acts(db, words)
     forget(db, struck, {ident for (ident,) in meant if ident})
-    return len(struck)
+    return len(of_log) + len(of_backups)
+
+
+def _note(db: sqlite3.Connection, name: str, values: Sequence[object]) -> None:
+    db.execute("INSERT OR REPLACE INTO meta VALUES (?, ?)", (name, json.dumps(values) if values else ""))
 
 
 def _list(ids: Collection[str]) -> str:

@@ -7,8 +7,9 @@ its spellings: upper, lower, title and folded case; composed and decomposed; as 
 (`strike_spellings`); each in UTF-8 and UTF-16. The search ignores the case of ASCII letters. One piece that is found is
 enough.
 
-A database of ours is not counted if other statements, which were not struck, hold the same words: Leida may have told
-of the harbour in the same words as the struck statement. Their number is reported instead.
+A database of ours is counted apart (`in_rows`) if its rows, which were not struck, hold the same words: Leida may have
+told of the harbour in the same words as the struck statement. Their number is reported, and `strike_standing` says
+which they are.
 
 In other files a short piece counts only where it is a word of a text (`strike_chance_matches`): three letters stand in
 compressed pixels by chance. What this search cannot see is what a file holds compressed, as a PDF or a ZIP does.
@@ -39,13 +40,15 @@ _TOLD_TEXTS = "SELECT words FROM statement UNION ALL SELECT words FROM draft"
 
 @dataclass(frozen=True, slots=True)
 class Proof:
-    """`left_in` are files that still hold the words, `unread` files that could not be read. `again` is the number of
-    statements and drafts that hold all the words of a struck one.
+    """`left_in` are files that still hold the words, `unread` files that could not be read. `in_rows` are databases of
+    ours whose rows hold them, be it by chance, as ids hold digits. `again` is the number of statements and drafts that
+    hold all the words of a struck one.
     """
 
     left_in: tuple[str, ...] = ()
     unread: tuple[str, ...] = ()
     again: int = 0
+    in_rows: tuple[str, ...] = ()
 
 
 def search_folder(folder: Path, words: Iterable[str], *, ours: bool | None = None) -> Proof:
@@ -53,13 +56,16 @@ def search_folder(folder: Path, words: Iterable[str], *, ours: bool | None = Non
     needles = _needles(words)
     unread: list[str] = []
     still_holding: list[str] = []
+    in_rows: list[str] = []
     for path in _files(folder):
-        if ours is not None and _is_ours(folder, path) is not ours:
+        is_ours = _is_ours(folder, path)
+        if ours is not None and is_ours is not ours:
             continue
-        pieces_found = _pieces_in(path, needles, unread, raw=_is_ours(folder, path))
-        if pieces_found and not (_is_ours(folder, path) and pieces_found <= _pieces_in_rows(path, pieces_found)):
-            still_holding.append(str(path))
-    return Proof(tuple(still_holding), tuple(unread), _count_same_words(folder / "collection.sqlite", words))
+        if pieces_found := _pieces_in(path, needles, unread, raw=is_ours):
+            is_told = is_ours and pieces_found <= _pieces_in_rows(path, pieces_found)
+            (in_rows if is_told else still_holding).append(str(_database_of(path) if is_told else path))
+    again = _count_same_words(folder / "collection.sqlite", words)
+    return Proof(tuple(still_holding), tuple(unread), again, tuple(dict.fromkeys(in_rows)))
 
 
 def files_holding(folder: Path, words: Iterable[str]) -> Iterator[Path]:
@@ -133,12 +139,19 @@ def _stands_in(window: bytes, needle: bytes, raw: bool) -> bool:
 
 def _is_ours(folder: Path, path: Path) -> bool:
     """Whether the file is the database, its write-ahead log, or a backup."""
-    return path.parent in (folder, folder / "backups") and _DATABASE.search(path.name) is not None
+    if path.parent == folder:
+        return _database_of(path).name == "collection.sqlite"
+    return path.parent == folder / "backups" and _DATABASE.search(path.name) is not None
+
+
+def _database_of(path: Path) -> Path:
+    """The database beside which SQLite keeps the file, or itself."""
+    return path.with_name(_DATABASE.sub(".sqlite", path.name))
 
 
 def _pieces_in_rows(path: Path, wanted: set[str]) -> set[str]:
     """Those of the wanted pieces that stand in rows of this database, and so in statements that were not struck."""
-    name = path.with_name(_DATABASE.sub(".sqlite", path.name))
+    name = _database_of(path)
     forms_of = {piece: {form.lower() for form in forms(piece)} for piece in wanted}
     in_rows: set[str] = set()
     try:

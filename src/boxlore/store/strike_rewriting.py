@@ -4,19 +4,21 @@ The theory of operation of the whole strike opens `strike`. In short, the first 
 database and left a tombstone for each, marked as not finished. But SQLite leaves deleted bytes behind, and backups
 still have the rows. So this step, for the unfinished tombstones,
 
-1. deletes the rows from every backup too, adds the tombstones there, and writes anew each backup that had such rows;
+1. deletes the rows from every backup too, and the drafts noted in `meta`, adds the tombstones there, and writes anew
+   each backup that had such rows;
 2. makes the full-text index again, because it keeps the words of deleted rows until its parts are merged;
 3. writes the database file anew (VACUUM), so that it has no free pages with old bytes;
 4. empties the write-ahead log, which still holds the old pages, and marks the tombstones as finished.
 
-What always holds: it needs the ids in the tombstones alone and no words, and each part of it may be done twice. So if
-another program, a power cut or a kill comes between, it is simply done again, at the latest when the collection is
-next opened for writing. A tombstone is marked as finished only after everything else.
+What always holds: it needs the ids in the tombstones and the note alone and no words, and each part of it may be done
+twice. So if another program, a power cut or a kill comes between, it is simply done again, at the latest when the
+collection is next opened for writing. A tombstone is marked as finished only after everything else.
 
 Part 4 must wait while another connection reads, because its answer still needs the old pages. The other parts must wait
 while another program holds a lock on the file or on a backup.
 """
 
+import json
 import sqlite3
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager
@@ -28,6 +30,9 @@ from boxlore.store.projections import rebuild
 from boxlore.store.schema import PROJECTIONS, VERSION, version_of
 
 _BUSY = (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
+
+DRAFTS = "strike_drafts"
+"""The name in `meta` of the drafts (JSON: subject, field, slot) that hold struck words in backups and go from each."""
 
 STRUCK = "struck"
 """Replaces the line that says what an act did (`act.what`), if that line may repeat struck words."""
@@ -79,6 +84,7 @@ def empty_log(db: sqlite3.Connection) -> bool:
         if _log_is_held(db):
             return False
         db.execute("UPDATE tombstone SET finished = 1 WHERE finished = 0")
+        db.execute("DELETE FROM meta WHERE name = ?", (DRAFTS,))
         _log_is_held(db)
     return True
 
@@ -104,6 +110,8 @@ def _is_busy(error: sqlite3.Error) -> bool:
 
 def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
     tombs = db.execute(f"SELECT {TOMB} FROM tombstone WHERE finished = 0").fetchall()
+    noted = db.execute("SELECT value FROM meta WHERE name = ? AND value <> ''", (DRAFTS,)).fetchone()
+    drafts = [tuple(draft) for draft in json.loads(noted[0])] if noted else []
     backups = folder / "backups"
     for left_over in backups.glob(f"*{PART}*"):
         left_over.unlink()
@@ -113,7 +121,7 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
         altered = is_altered(backup)
         try:
             was = forget(backup)
-            strike_backup(backup, tombs)
+            strike_backup(backup, tombs, drafts)
             if not altered:
                 note(backup, was)
         except sqlite3.DatabaseError as error:
@@ -122,8 +130,10 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
             # a backup that cannot be changed is named by the proof, which follows
 
 
-def strike_backup(path: Path, tombs: Sequence[Tomb], *, finished: bool = True) -> int:
-    """Delete the rows of these tombstones from a backup, and write its file anew if there were any.
+def strike_backup(
+    path: Path, tombs: Sequence[Tomb], drafts_noted: Sequence[tuple[str, ...]] = (), *, finished: bool = True
+) -> int:
+    """Delete the rows of these tombstones, and these drafts, from a backup, and write its file anew if there were any.
 
     It works for a backup of any version, because the table `statement` keeps its name and columns for ever. The
     tombstones go in, `finished` or not, so that the backup knows what was struck if it is brought back. Returns how
@@ -135,6 +145,7 @@ def strike_backup(path: Path, tombs: Sequence[Tomb], *, finished: bool = True) -
         db.execute("BEGIN IMMEDIATE")
         words = _words_of(db, [tomb[0] for tomb in tombs])
         drafts = sum(db.execute(_DROP_DRAFTS, (tomb[2], tomb[3])).rowcount for tomb in tombs)
+        drafts += sum(db.execute(f"{_DROP_DRAFTS} AND slot = ?", draft).rowcount for draft in drafts_noted)
         if words or drafts:
             delete_statements(db, [tomb[0] for tomb in tombs])
             quiet_acts(db, words)
@@ -147,6 +158,13 @@ def strike_backup(path: Path, tombs: Sequence[Tomb], *, finished: bool = True) -
         if words or drafts:
             db.execute("VACUUM")
         return len(words)
+
+
+def still_holds(backup: Path, ids: Iterable[str]) -> bool:
+    """Whether a backup has any of these statements yet, for it could not be changed."""
+    with closing(sqlite3.connect(f"{backup.resolve().as_uri()}?mode=ro", uri=True)) as db:
+        query = "SELECT EXISTS (SELECT 1 FROM statement WHERE id IN (SELECT value FROM json_each(?)))"
+        return bool(db.execute(query, (json.dumps(list(ids)),)).fetchone()[0])
 
 
 def _words_of(db: sqlite3.Connection, statements: Iterable[str]) -> list[str]:

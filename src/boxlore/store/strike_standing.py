@@ -4,13 +4,17 @@ The proof of a strike (`strike_proof`) does not count a database as left over wh
 words: others told them too, they stand inside a longer word, or the program needs them. So each such row is found here,
 by the same pieces in the same spellings, and whoever struck the words is told where they are. A piece of up to SHORT
 letters stands in too many words by chance, and counts only where it is a word.
+
+A backup has rows that the log does not, of a branch of history that was left (`strike_branches`) and of what was being
+typed when it was made. Those of them that hold the words are found too, each once, with the backups that have it.
 """
 
+import json
 import re
 import sqlite3
 from collections.abc import Iterable, Iterator
 from contextlib import closing
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from pathlib import Path
 
@@ -25,6 +29,7 @@ class Place(StrEnum):
 
     WORDS = "words"
     SOURCE = "source"
+    READING = "reading"
     DRAFT = "draft"
     BY = "by"
     ACT = "act"
@@ -40,19 +45,25 @@ _ROWS = {
 }
 """For each place: the kind of the subject, its id, the field, and the text. Ids and times are no words."""
 
+_READ_AS = """SELECT s.subject_kind, s.subject, s.field, s.words, r.value FROM reading r
+    JOIN statement s ON s.id = r.statement ORDER BY s.row, r.act"""
+_ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
+
 _LINES = "SELECT id, what FROM act ORDER BY recorded_at, id"
 _TOLD_IN = "SELECT words FROM statement WHERE act = ?"
 
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """One row that holds the words: where in it, what it is about (nothing for a line about an act), and the text."""
+    """One row that holds the words: where in it, what it is about (nothing for a line about an act), and the text; the
+    names of the backups that alone have it, none for a row of the log."""
 
     place: Place
     kind: str
     subject: str
     field: str
     text: str
+    backups: tuple[str, ...] = ()
 
 
 def rows_standing(database: Path, words: Iterable[str]) -> list[Standing]:
@@ -62,7 +73,20 @@ def rows_standing(database: Path, words: Iterable[str]) -> list[Standing]:
         return []
     any_of_them = re.compile("|".join(map(_pattern, sorted(spellings, key=len, reverse=True))))
     with closing(sqlite3.connect(f"{database.resolve().as_uri()}?mode=ro", uri=True)) as db:
-        return [*_holding(db, any_of_them), *_lines_about_acts(db, any_of_them)]
+        db.text_factory = lambda data: data.decode("utf-8", "replace")
+        in_rows = [*_holding(db, any_of_them), *_in_readings(db, any_of_them)]
+        return [*in_rows, *_lines_about_acts(db, any_of_them)]
+
+
+def standing_in_backups(backups: Iterable[Path], words: Iterable[str], standing: Iterable[Standing]) -> list[Standing]:
+    """The rows that hold the words in backups, without those of the log, which are `standing`."""
+    asked, of_log = list(words), set(standing)
+    names: dict[Standing, list[str]] = {}
+    for backup in backups:
+        for row in rows_standing(backup, asked):
+            if row not in of_log:
+                names.setdefault(row, []).append(backup.name)
+    return [replace(row, backups=tuple(dict.fromkeys(having))) for row, having in names.items()]
 
 
 def _pattern(spelling: str) -> str:
@@ -74,6 +98,31 @@ def _holding(db: sqlite3.Connection, words: re.Pattern[str]) -> Iterator[Standin
         for kind, subject, field, text in db.execute(query):
             if _stands_in(text, words):
                 yield Standing(place, kind, subject, field, text)
+
+
+def _in_readings(db: sqlite3.Connection, words: re.Pattern[str]) -> Iterator[Standing]:
+    """What told words are read as, where that holds the words and the told ones do not."""
+    for kind, subject, field, told, value in db.execute(_READ_AS):
+        if _stands_in(value, words) and not _stands_in(told, words):
+            for text in dict.fromkeys(_texts_of(_parsed(value))):
+                if _stands_in(text, words) and not _ID.fullmatch(text):
+                    yield Standing(Place.READING, kind, subject, field, text)
+
+
+def _parsed(value: str) -> object:
+    try:
+        return json.loads(value)
+    except (ValueError, RecursionError):  # what an older version wrote, or damage
+        return value
+
+
+def _texts_of(value: object) -> Iterator[str]:
+    """Every text in a value of JSON."""
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict | list):
+        for part in value.values() if isinstance(value, dict) else value:
+            yield from _texts_of(part)
 
 
 def _lines_about_acts(db: sqlite3.Connection, words: re.Pattern[str]) -> Iterator[Standing]:

@@ -7,21 +7,24 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from boxlore.core.crosswalk.captions import listed
 from boxlore.core.errors import ByteFault, WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
 from boxlore.core.records.marks import looks_like_number
-from boxlore.core.statements import Kind, Said, Statement, Subject, fold
-from boxlore.disk.tables import read_table
-from boxlore.exports.inventory import as_csv
+from boxlore.core.statements import Kind, Said, Subject, fold
 from boxlore.formats import document_texts
 from boxlore.store.backups import FOLDER
+from boxlore.store.queries import every_words
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid, words_of
+from boxlore.store.strike_branches import only_in_backups
 from boxlore.store.strike_standing import Place, Standing
+from boxlore.store.strike_words import can_be_struck, holds, tokens
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
-from boxlore.tasks.collection.output_paths import NAMES_FOUND, NAMES_LEFT, write_own
+from boxlore.tasks.collection.struck_rows import forget_rows
 from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
 
@@ -52,6 +55,8 @@ class Target:
     source: str = ""
     """The document or file that it is from, where the words stand in the name of that alone."""
     is_from_file: bool = False
+    is_in_backups: bool = False
+    """Whether only backups have it, of a branch of history that was left when an older one was brought back."""
 
 
 def meant(collection: Collection, text: str, field: str) -> list[Subject]:
@@ -74,12 +79,14 @@ def meant(collection: Collection, text: str, field: str) -> list[Subject]:
 
 
 def targets(collection: Collection, subjects: Iterable[Subject], field: str, words: str = "") -> list[Target]:
-    """The statements of a field of an item or person, only those that hold `words` where some are given."""
+    """The statements of a field of an item or person, in force or not, only those that hold `words` where some are
+    given. Raises WrongUse if there are none.
+    """
+    asked, folded = {subject.id for subject in subjects}, fold(words)
     matches = [
-        Target(statement.id, statement.field, statement.words)
-        for subject in subjects
-        for statement, _ in collection.store.statements(subject)
-        if statement.field == field and fold(words) in fold(statement.words) and not _is_mark(statement)
+        row.as_target
+        for row in _every_row(collection)
+        if row.subject in asked and row.field == field and folded in fold(row.words) and not _is_mark(row)
     ]
     if not matches:
         raise WrongUse(
@@ -88,18 +95,39 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
     return matches
 
 
-def _is_mark(statement: Statement) -> bool:
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """One statement of the log, or of what only backups have."""
+
+    id: str
+    subject: str
+    field: str
+    words: str
+    said: str
+    source: str
+    is_in_backups: bool
+
+    @property
+    def as_target(self) -> Target:
+        return Target(self.id, self.field, self.words, is_in_backups=self.is_in_backups)
+
+
+def _every_row(collection: Collection) -> Iterator[_Row]:
+    for row in collection.store.every_words():
+        yield _Row(*row, is_in_backups=False)
+    with only_in_backups(collection.folder) as db:
+        for row in every_words(db):
+            yield _Row(*row, is_in_backups=True)
+
+
+def _is_mark(row: _Row) -> bool:
     """Whether it only says that the words of a scan's file were struck."""
-    return statement.field == "embedded" and EMBEDDED_WORDS.read(statement.words).are_struck
+    embedded = EMBEDDED_WORDS.or_none(row.words) if row.field == "embedded" else None
+    return embedded is not None and embedded.are_struck
 
 
 EVERYWHERE, ANY = "everywhere", "any"
 """What is written instead of an item or a person, and instead of a field."""
-
-_CHOSEN_BY_SOMEBODY = frozenset({"label", "materials", "surroundings", "found_in", "set_aside", "asked", "embedded"})
-"""Fields that nobody told, of words that somebody chose: what a container is called and made of, where a picture was
-found, the keeper's own remarks, and what somebody wrote into a scan's file.
-"""
 
 
 def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> tuple[list[Target], list[Target]]:
@@ -110,35 +138,25 @@ def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> 
     """
     if field != ANY and field not in FIELDS:
         raise WrongUse(f"There is no field “{field[:40]}”.", "Write any, or boxlore show names the fields.")
-    asked = _tokens(words)
+    asked = tokens(words)
     if not asked:
         raise WrongUse("No words are given.", "Say which with --words.")
     holding = [target for target in _holding(collection, asked) if field in (ANY, target.field)]
     if not holding:
         raise WrongUse("Those words stand nowhere.", "boxlore find looks for words that are told.")
-    to_strike = [target for target in holding if not target.is_from_file and _can_be_struck(target.field)]
+    to_strike = [target for target in holding if not target.is_from_file and can_be_struck(target.field)]
     return to_strike, [target for target in holding if target not in to_strike]
 
 
 def _holding(collection: Collection, asked: list[str]) -> Iterator[Target]:
     """The statements that hold the words, or are from a document or a file whose name does."""
-    for ident, field, told, kind, source in collection.store.every_words():
-        if _holds(_tokens(told), asked):
-            yield Target(ident, field, told)
-        elif kind in (Said.DOCUMENT, Said.FILE) and _holds(_tokens(source), asked):
-            yield Target(ident, field, told, source, is_from_file=kind == Said.FILE)
-
-
-def _can_be_struck(field: str) -> bool:
-    return FIELDS[field].told or field in _CHOSEN_BY_SOMEBODY
-
-
-def _tokens(words: str) -> list[str]:
-    return "".join(letter if letter.isalnum() else " " for letter in fold(words)).split()
-
-
-def _holds(told: list[str], asked: list[str]) -> bool:
-    return any(told[at : at + len(asked)] == asked for at in range(len(told) - len(asked) + 1))
+    for row in _every_row(collection):
+        if row.field not in FIELDS:
+            continue  # of a newer version, in a backup
+        if holds(tokens(row.words), asked):
+            yield row.as_target
+        elif row.said in (Said.DOCUMENT, Said.FILE) and holds(tokens(row.source), asked):
+            yield replace(row.as_target, source=row.source, is_from_file=row.said == Said.FILE)
 
 
 def left_words(target: Target) -> str:
@@ -195,17 +213,21 @@ def still_standing(collection: Collection, report: StrikeReport) -> list[str]:
 
 def _still_in(collection: Collection, standing: Standing) -> str:
     text = f"“{standing.text[:80]}”"
+    if standing.backups:
+        return _still_in_backups(collection, standing)
     if standing.place is Place.BY:
         return f"Still in the keeper's name, {text}, which stands beside all that was written down; it stays."
     if standing.place is Place.ACT:
         return f"Still in the line that says what was done, {text}; it stays."
     number = collection.store.number_of(standing.subject) if standing.kind == Kind.ITEM else ""
-    where = f"“{FIELDS[standing.field].label.lower()}” of {number or f'one {standing.kind}'}"
+    where = _where(standing, number)
+    if standing.place is Place.READING:
+        return f"Still in what {where} is read as, {text}; it goes when that statement is struck."
     if standing.place is Place.DRAFT:
         return f"Still in what is being typed in {where}, {text}: finish it there, then strike again."
     if standing.place is Place.SOURCE:
         return f"Still in what {where} is from, {text}; it goes when that statement is struck."
-    if not _can_be_struck(standing.field):
+    if not can_be_struck(standing.field):
         file = FILE_WORDS.or_none(standing.text) if standing.field == "file" else None
         called = f", “{file.path}”" if file else ""
         return f"Still in {where}{called}: the program needs it, and it stays for whoever gets the collection's folder."
@@ -214,39 +236,27 @@ def _still_in(collection: Collection, standing: Standing) -> str:
     return f"Still in {where}, {text}: boxlore strike everywhere {standing.field} --words, with those words, does."
 
 
-OWN_TABLES = (NAMES_FOUND, NAMES_LEFT)
-"""Tables in the collection's folder that Boxlore writes itself, for the keeper to answer; it writes them anew."""
+def _where(standing: Standing, number: str) -> str:
+    return f"“{FIELDS[standing.field].label.lower()}” of {number or f'one {standing.kind}'}"
 
 
-def forget_rows(collection: Collection, struck: Iterable[str]) -> None:
-    """Take the rows out of Boxlore's own tables that hold these words, whole or in part. A table that cannot be read
-    goes whole: it is made again by what wrote it."""
-    asked = [tokens for tokens in map(_tokens, struck) if tokens]
-    for path in (collection.folder / name for name in OWN_TABLES):
-        if not asked or not path.is_file():
-            continue
-        try:
-            rows = [row.cells for row in read_table(path, lambda names: None)]
-        except WrongUse:
-            path.unlink()
-            continue
-        kept = [
-            row for row in rows if not any(_share(_tokens(cell), struck) for cell in row.values() for struck in asked)
-        ]
-        if len(kept) < len(rows):
-            path.unlink()
-            heading = list(rows[0])
-            write_own(collection, path.name, b"".join(as_csv([heading, *([*row.values()] for row in kept)])))
+BACKUPS_NAMED = 3
 
 
-LONG_ENOUGH = 5
-"""So many words in a row, as a long sentence is cut to fit a table, are words of the struck text. The first and the
-last may be cut too."""
-
-
-def _share(told: list[str], struck: list[str]) -> bool:
-    """Whether a cell holds the struck words, or is a part of them that says something."""
-    return _holds(told, struck) or (len(told) >= LONG_ENOUGH and _holds(struck, told[1:-1]))
+def _still_in_backups(collection: Collection, standing: Standing) -> str:
+    """Where the words stand in backups alone, and how they go from there."""
+    names = [f"{FOLDER}/{name}" for name in standing.backups[:BACKUPS_NAMED]]
+    more = len(standing.backups) - len(names)
+    files = listed([*names, *([several(more, "more backup")] if more else ())])
+    text = f"“{standing.text[:80]}”"
+    delete = f"delete {'it' if len(standing.backups) == 1 else 'them'} if the words must go."
+    if standing.place in (Place.BY, Place.ACT) or standing.field not in FIELDS:
+        return f"Still in {files}, {text}; {delete}"
+    number = collection.store.number_of(standing.subject) if standing.kind == Kind.ITEM else ""
+    where = f"in {_where(standing, number)}, {text}"
+    if standing.place is Place.WORDS and can_be_struck(standing.field):
+        return f"Still in {files}, {where}: boxlore strike everywhere {standing.field} --words, with those words, does."
+    return f"Still in {files}, {where}; {delete}"
 
 
 def _said_by_files(collection: Collection, statements: Iterable[str]) -> list[str]:
@@ -327,6 +337,25 @@ def is_database(path: str) -> bool:
     return path.startswith(DATABASE)
 
 
+KEPT = (("database", is_database), ("backups", is_backup))
+"""What a strike cleans: its name, and whether a path is part of it."""
+
+
+def proved(report: StrikeReport, carrying: Iterable[str]) -> str:
+    """What a finished strike has shown, where no row holds the words any more: a sentence, or nothing. `carrying` are
+    the `carriers`."""
+    left = [name for name, holds_path in KEPT if any(map(holds_path, carrying))]
+    clean = " or ".join(name for name, _ in KEPT if name not in left)
+    if not clean or report.standing:
+        return ""
+    if report.is_by_chance:
+        return (
+            f"Nothing in the collection's {clean} tells the words any more; their letters stand there in ids, in times "
+            "or within other words by chance."
+        )
+    return f"No byte of the collection's {clean} holds the words any more."
+
+
 def not_searched(collection: Collection) -> list[str]:
     """Files of the folder that hold their words compressed, where a search of bytes does not see them."""
     paths = sorted(path for path in collection.folder.rglob("*") if path.suffix.lower() in COMPRESSED)
@@ -339,10 +368,10 @@ WORDS_KNOWN = 6
 
 def pdfs_read(collection: Collection, struck: Iterable[str]) -> dict[str, bool]:
     """The PDFs of the folder that can be read to their end, and whether any of the struck words stand in them."""
-    asked = [tokens[:WORDS_KNOWN] for tokens in map(_tokens, struck) if tokens]
+    asked = [words[:WORDS_KNOWN] for words in map(tokens, struck) if words]
     read: dict[str, bool] = {}
     for name in (name for name in not_searched(collection) if name.lower().endswith(".pdf")):
         with open(collection.folder / name, "rb") as file, suppress(ByteFault):
-            told = [token for text in document_texts.texts(name, file) for token in _tokens(text.words)]
-            read[name] = any(_holds(told, tokens) for tokens in asked)
+            told = [token for text in document_texts.texts(name, file) for token in tokens(text.words)]
+            read[name] = any(holds(told, words) for words in asked)
     return read

@@ -16,23 +16,19 @@ from boxlore.tasks.strike import (
     StrikeReport,
     Target,
     carriers,
-    is_backup,
-    is_database,
     left_words,
     meant,
     named,
     not_searched,
     own_files,
     pdfs_read,
+    proved,
     still_standing,
     strike_out,
     targets,
     targets_everywhere,
     words_about,
 )
-
-KEPT = (("database", is_database), ("backups", is_backup))
-"""What a strike cleans: its name, and whether a path is part of it."""
 
 
 @click.command()
@@ -59,8 +55,7 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
             to_strike, left = targets_everywhere(collection, words or "", field)
             asked = [words or ""] if field == ANY else []
             for target in to_strike:
-                source = f" (from {target.source[:100]})" if target.source else ""
-                talk.say(output.safe(f"  {target.field}: {target.words[:100]}{source}"))
+                talk.say(output.safe(_line(target)))
         else:
             to_strike = targets(collection, meant(collection, about, field), field, words or "")
         for sentence in sorted({left_words(target) for target in left}):
@@ -88,6 +83,12 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
     ctx.exit(1 if carrying or (asked and report.standing) or not report.finished else 0)
 
 
+def _line(target: Target) -> str:
+    """One of the statements to be struck, in the list of them."""
+    source = f" (from {target.source[:100]})" if target.source else ""
+    return f"  {target.field}: {target.words[:100]}{source}{' (only in backups)' if target.is_in_backups else ''}"
+
+
 def _report(collection: Collection, report: StrikeReport, printed: dict[str, bool], *, as_json: bool) -> list[str]:
     """Say what was struck, and which files still carry the words; the paths of these. `printed` are PDFs that were
     read, and whether the words stand in them."""
@@ -100,10 +101,7 @@ def _report(collection: Collection, report: StrikeReport, printed: dict[str, boo
     if report.finished and standing:
         talk.say(f"Struck. The words stand on elsewhere in the collection, as said below. {BEYOND}")
     elif report.finished:
-        left = [name for name, holds in KEPT if any(map(holds, carrying))]
-        clean = " or ".join(name for name, _ in KEPT if name not in left)
-        proved = f" No byte of the collection's {clean} holds the words any more." if clean else ""
-        talk.say(f"Struck.{proved} {BEYOND}")
+        talk.say(" ".join(filter(None, ("Struck.", proved(report, carrying), BEYOND))))
     else:
         talk.say("The words are out of use; their last traces go when the other program closes the collection.")
     for sentence in standing:

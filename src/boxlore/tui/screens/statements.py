@@ -13,7 +13,7 @@ from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.sitting.who_said_it import reassign
-from boxlore.tasks.strike import BEYOND, carriers, named, still_standing, words_about
+from boxlore.tasks.strike import BEYOND, carriers, named, proved, still_standing, words_about
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
@@ -241,7 +241,8 @@ class SaidScreen(ListScreen):
 
     def _struck(self, view: StatementView, progress: Progress) -> list[str]:
         report = self._sitting.strike(view.statement, progress)
-        traces = [words_about(path) for path in carriers(self._sitting.collection, report)]
+        carrying = carriers(self._sitting.collection, report)
+        traces = [words_about(path) for path in carrying]
         named(self._sitting.collection)
         if not report.finished:
             return [
@@ -250,5 +251,5 @@ class SaidScreen(ListScreen):
                 *traces,
             ]
         traces += still_standing(self._sitting.collection, report)
-        gone = "Erased from the records." if traces else "Erased. No byte of the collection holds the words."
-        return [gone, *traces, BEYOND]
+        gone = proved(report, carrying)
+        return [f"Erased. {gone}" if gone else "Erased from the records.", *traces, BEYOND]

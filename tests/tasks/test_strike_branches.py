@@ -1,0 +1,177 @@
+"""What is struck where an older backup was brought back: by bytes, in every backup (our own rules, no outside source).
+
+A branch of history is left when a backup from before it is brought back; its statements stand in other backups alone.
+"""
+
+import sqlite3
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import Reading, Unreadable
+from boxlore.store.backups import listed
+from boxlore.store.values import Draft
+from boxlore.tasks.collection import backups
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.strike import (
+    StrikeReport,
+    carriers,
+    meant,
+    proved,
+    still_standing,
+    strike_out,
+    targets,
+    targets_everywhere,
+    words_about,
+)
+from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.undoing import Steps
+
+SECRET = "Ants Saar still owed us money that winter"
+CLEAN = "No byte of the collection's database or backups holds the words any more."
+
+
+@pytest.fixture
+def home(bare: Callable[[int], Path]) -> Path:
+    """Three items, and one backup of them before anything else was told."""
+    return bare(3)
+
+
+def tell(home: Path, field: str, words: str, item: str = "TRA-0001") -> None:
+    with open_for_writing(home) as collection:
+        Teller(collection).tell(find_item(collection, item), field, words, Telling())
+
+
+def bring_back_the_oldest(home: Path) -> None:
+    backups.restore(home, listed(home)[-1].path)
+
+
+def strike(collection: Collection, field: str, words: str = "", item: str = "TRA-0001") -> StrikeReport:
+    found = targets(collection, meant(collection, item, field), field, words)
+    return strike_out(collection, [target.statement for target in found])
+
+
+def said(collection: Collection, report: StrikeReport) -> list[str]:
+    carrying = carriers(collection, report)
+    sentences = [proved(report, carrying), *still_standing(collection, report), *map(words_about, carrying)]
+    return [sentence for sentence in sentences if sentence]
+
+
+def holding(home: Path, words: str = "saar") -> list[str]:
+    """The databases of the collection that hold the words in any byte."""
+    files = (path for path in home.rglob("*.sqlite*") if path.is_file())
+    return sorted(path.name for path in files if words.encode() in path.read_bytes().lower())
+
+
+def test_the_same_telling_goes_from_every_branch(home: Path) -> None:
+    """Two branches were left: in the first it was corrected and brought somebody into the registry, in the second it
+    was told in other letters, in another field and half typed."""
+    tell(home, "person", "Ants Saar")
+    tell(home, "story", SECRET)
+    with open_for_writing(home) as collection:
+        item = find_item(collection, "TRA-0001")
+        (first,) = [row for row, _ in collection.store.statements(item) if row.field == "story"]
+        Teller(collection).tell(item, "story", f"In Reval {SECRET}, or so he said", Telling(), replaces=first.id)
+    bring_back_the_oldest(home)
+    tell(home, "story", SECRET.upper())
+    tell(home, "note", f"“{SECRET}”", "TRA-0002")
+    with open_for_writing(home) as collection:
+        item, now = find_item(collection, "TRA-0003"), collection.clock.now()
+        collection.store.save_draft(Draft(subject=item, field="title", words=f"As {SECRET}", updated_at=now))
+        collection.back_up_before("a test")
+    assert len(holding(home)) > 3
+    bring_back_the_oldest(home)
+    tell(home, "person", "Ants Saar")
+    tell(home, "story", SECRET)
+    with open_for_writing(home) as collection:
+        assert strike(collection, "story").left_in == ()
+        report = strike(collection, "person")
+        assert said(collection, report) == [CLEAN] and not report.is_by_chance
+    assert holding(home) == []
+    bring_back_the_oldest(home)
+    with open_for_writing(home):
+        pass
+    assert holding(home) == []
+
+
+def test_other_tellings_in_backups_are_named_and_reached_everywhere(home: Path) -> None:
+    """Few words may be another telling: of another item they stay in the branch that was left until they are asked."""
+    for count in range(2):
+        tell(home, "place", "Kalamaja", "TRA-0002")
+        tell(home, "story", f"It rained {count}", "TRA-0002")
+    bring_back_the_oldest(home)
+    tell(home, "place", "Kalamaja")
+    with open_for_writing(home) as collection:
+        report = strike(collection, "place")
+        (sentence,) = said(collection, report)
+        assert sentence.startswith("Still in backups/") and "more backup" in sentence
+        assert sentence.endswith("“Kalamaja”: boxlore strike everywhere place --words, with those words, does.")
+        assert "in “where” of TRA-0002" in sentence
+        to_strike, left = targets_everywhere(collection, "kalamaja")
+        assert not left and {(row.field, row.is_in_backups) for row in to_strike} == {("place", True)}
+        report = strike_out(collection, [row.statement for row in to_strike], asked=["kalamaja"])
+        assert said(collection, report) == [CLEAN]
+    assert holding(home, "kalamaja") == [] and holding(home, "rained 1")
+
+
+def test_what_was_taken_back_is_struck_with_what_was_told_again(home: Path) -> None:
+    with open_for_writing(home) as collection:
+        item = find_item(collection, "TRA-0001")
+        steps = Steps(collection)
+        act = collection.act("told")
+        act.state(item, "story", "A gull")
+        steps.finish(act, item.id)
+        steps.undo()
+        Teller(collection).tell(item, "story", "A gull", Telling())
+        report = strike(collection, "story")
+        assert report.struck == 2 and said(collection, report) == [CLEAN]
+        with pytest.raises(WrongUse, match="no such story"):
+            strike(collection, "story")
+    assert holding(home, "a gull") == []
+
+
+def test_a_backup_that_cannot_be_changed_is_named(home: Path) -> None:
+    """One lacks a table; and a keeper's copy beside the database is none of the backups."""
+    tell(home, "story", SECRET)
+    newest = listed(home)[0].path
+    with closing(sqlite3.connect(newest)) as db:
+        db.execute("DROP TABLE tombstone")
+    (home / "collection copy.sqlite").write_bytes((home / "collection.sqlite").read_bytes())
+    with open_for_writing(home) as collection:
+        assert said(collection, strike(collection, "story")) == [
+            "No byte of the collection's database holds the words any more.",
+            f"Still in backups/{newest.name}: it is damaged and cannot be changed; delete it.",
+            "Still in collection copy.sqlite: made before; make it again, or delete it.",
+        ]
+    assert holding(home) == [newest.name, "collection copy.sqlite"]
+
+
+def test_what_other_words_are_read_as_is_named(home: Path) -> None:
+    """A reading holds words that nobody told there: the town's present name beside an earlier one."""
+    tell(home, "note", "Port Chalmers Ltd")
+    tell(home, "place", "the port", "TRA-0002")
+    with open_for_writing(home) as collection:
+        item = find_item(collection, "TRA-0002")
+        (told,) = [row for row, _ in collection.store.statements(item) if row.field == "place"]
+        for value in ('{"x": ["Port Chalmers Ltd", 1, null]}', "Port Chalmers Ltd", '{"id": "port"}'):
+            act = collection.act("read")
+            act.readings.append((told.id, Reading("later", Unreadable(value), "reader 1")))
+            act.done()
+        sentences = said(collection, strike(collection, "note"))
+    assert sentences == [
+        "Still in what “where” of TRA-0002 is read as, “Port Chalmers Ltd”; it goes when that statement is struck."
+    ]
+
+
+def test_letters_that_stand_in_ids_are_not_called_words(home: Path) -> None:
+    """An id of version 7 begins with its time (RFC 9562, 5.7)."""
+    with open_for_writing(home) as collection:
+        item = find_item(collection, "TRA-0001")
+        Teller(collection).tell(item, "note", item.id[:4], Telling())
+        (sentence,) = said(collection, strike(collection, "note"))
+    assert sentence.startswith("Nothing in the collection's database or backups tells the words any more; their")
