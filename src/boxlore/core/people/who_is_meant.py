@@ -5,7 +5,7 @@ of kin or a title before it is passed over: “Aunt Mavis” is Mavis). Only whe
 a name, whole, in their order (“Tamm” of “Leida Tamm”). So “Ann” is never Annika.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.names.forms import parts_of
@@ -24,13 +24,25 @@ ID_LETTERS = 12
 def named(people: Iterable[Person], words: str, known: KnownNames | None = None) -> list[Person]:
     """Everyone who has this name. `known` are the names of the family, by which kin and titles are told from it."""
     everyone = list(people)
-    namesakes = _of_that_name(everyone, words)
-    if namesakes or known is None:
-        return namesakes
-    parts = read_name(words.strip(), known)
-    if parts.given and (parts.kin or parts.title or parts.born_as or parts.suffix):
-        return _of_that_name(everyone, f"{parts.given} {parts.family}".strip())
-    return []
+    return _named(lambda asked: [person for person in everyone if asked in _names_of(person)], words, known)
+
+
+ByName = Mapping[str, Sequence[Person]]
+"""People by every name that they have, folded."""
+
+
+def by_name(people: Iterable[Person]) -> ByName:
+    """The people in a table of their names, for whoever asks of many names."""
+    table: dict[str, list[Person]] = {}
+    for person in people:
+        for name in _names_of(person):
+            table.setdefault(name, []).append(person)
+    return table
+
+
+def named_in(people: ByName, words: str, known: KnownNames | None = None) -> list[Person]:
+    """The same as `named`, looked up."""
+    return _named(lambda asked: list(people.get(asked, ())), words, known)
 
 
 def known_by(people: Iterable[Person], words: str, known: KnownNames | None = None) -> list[Person]:
@@ -57,9 +69,20 @@ def told_apart(person: Person) -> str:
     return f"{person.name}{born} ({person.id[-ID_LETTERS:]})"
 
 
-def _of_that_name(people: Iterable[Person], words: str) -> list[Person]:
-    asked = fold(words).strip()
-    return [person for person in people if asked in map(fold, (person.name, *person.forms, *person.calls))]
+def _named(bearers: Callable[[str], list[Person]], words: str, known: KnownNames | None) -> list[Person]:
+    """Everyone who has this name; `bearers` gives those of a folded name."""
+    namesakes = bearers(fold(words).strip())
+    if namesakes or known is None:
+        return namesakes
+    parts = read_name(words.strip(), known)
+    if parts.given and (parts.kin or parts.title or parts.born_as or parts.suffix):
+        return bearers(fold(f"{parts.given} {parts.family}").strip())
+    return []
+
+
+def _names_of(person: Person) -> set[str]:
+    """What somebody is called, folded."""
+    return set(map(fold, (person.name, *person.forms, *person.calls)))
 
 
 def _of_that_part(people: Iterable[Person], words: str) -> list[Person]:

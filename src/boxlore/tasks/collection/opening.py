@@ -23,6 +23,7 @@ from boxlore.store.backups import way_back
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.strike_rewriting import is_pending
 from boxlore.store.values import Change
+from boxlore.tasks.collection.act_index import ActIndex
 from boxlore.tasks.collection.backups import CLOSING, has_backups, keep
 from boxlore.tasks.collection.clock import Clock
 from boxlore.tasks.collection.registered import RegisteredScans, registered_scans
@@ -92,6 +93,15 @@ class Act:
     statements: list[Statement] = field(default_factory=list)
     readings: list[tuple[str, Reading]] = field(default_factory=list)
     clears: list[tuple[str, str, str]] = field(default_factory=list)
+    _index: ActIndex | None = None
+
+    @property
+    def index(self) -> ActIndex:
+        """What was gathered so far, by thing and by statement."""
+        index = self._index
+        if index is None or index.statements is not self.statements or index.readings is not self.readings:
+            index = self._index = ActIndex(self.statements, self.readings)
+        return index
 
     def state(self, subject: Subject, name: str, words: str, **more: object) -> Statement:
         """Add one statement; `more` are further attributes of `Statement`. Raises WrongUse for what no log may take."""

@@ -211,7 +211,12 @@ class Teller:
     def leave_out(self, act: Act, statements: Iterable[Statement]) -> None:
         """Leave out words that were gathered and are not read yet."""
         left_out = {statement.id for statement in statements}
-        act.statements = [statement for statement in act.statements if statement.id not in left_out]
+        for at in range(len(act.statements) - 1, -1, -1):  # they stand at the end
+            if not left_out:
+                return
+            if act.statements[at].id in left_out:
+                left_out.remove(act.statements[at].id)
+                del act.statements[at]
 
     def read_into(self, act: Act, statement: Statement) -> None:
         """Add what the words come to; a person or event that nobody knows yet is made from them."""
@@ -285,9 +290,7 @@ class Teller:
             made = self._make(act, statement, Kind.PERSON, person.words)
             self._new_people.setdefault((act.id, fold(whole)), (statement.subject, made))
             parts = replace(read_name(person.words), family=person.family)
-            name = next(said.id for said in act.statements if said.subject == made)
-            act.readings = [(ident, reading) for ident, reading in act.readings if ident != name]
-            act.readings.append((name, Reading("name", parts, NAMES)))
+            act.index.read(act.index.of(made)[0].id, Reading("name", parts, NAMES))
         return ""
 
     def _read_own(self, act: Act, statement: Statement, words: str, relation: str) -> bool:
@@ -335,13 +338,13 @@ class Teller:
 
     def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
         """What is told of a thing so far, in this act too."""
-        read = dict(act.readings)
-        now = [(statement, read.get(statement.id)) for statement in act.statements if statement.subject == subject]
+        index = act.index
+        now = [(statement, index.reading_of(statement.id)) for statement in index.of(subject)]
         replaced = {statement.replaces for statement, _ in now}
         before = self._collection.store.statements(subject)
         return [
             *(
-                (statement, read.get(statement.id, reading))
+                (statement, index.reading_of(statement.id) or reading)
                 for statement, reading in before
                 if statement.id not in replaced
             ),
@@ -389,5 +392,4 @@ class Teller:
                 continue
             again = self.understanding.read(name, statement.words, self._around(act, statement))
             if again is not None and again.reading != reading:
-                act.readings = [(ident, earlier) for ident, earlier in act.readings if ident != statement.id]
-                act.readings.append((statement.id, again.reading))
+                act.index.read(statement.id, again.reading)

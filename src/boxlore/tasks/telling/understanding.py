@@ -17,7 +17,7 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.people.who_is_meant import known_by, named, the_one
+from boxlore.core.people.who_is_meant import ByName, by_name, known_by, named_in, the_one
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.records.events import meant_by
@@ -53,6 +53,7 @@ class Understanding:
         """Why no place is understood; '' if nothing stands against it."""
         self._used: frozenset[int] | None = None
         self._named: tuple[Registry, KnownNames] = Registry(), KnownNames()
+        self._by_name: tuple[Registry, ByName] = Registry(), {}
 
     @property
     def gazetteer(self) -> Gazetteer | None:
@@ -88,7 +89,7 @@ class Understanding:
         if reads == "name":
             return self._name(words)
         if reads == "person":
-            return self._meant(words, "person", self._collection.people().values())
+            return self._meant(words)
         return None
 
     def date(
@@ -171,17 +172,20 @@ class Understanding:
             return None
         return Understood(Reading("name", parts, NAMES, asks=bool(parts.asks)), parts_words(parts), parts.asks)
 
-    def _meant(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
+    def _meant(self, words: str) -> Understood | None:
         """The one person of that name; none if nobody has it; a question if several have."""
-        namesakes = named(people, words, self.known_names)
+        people = self._collection.people()
+        if self._by_name[0] is not people:
+            self._by_name = people, by_name(people.values())
+        namesakes = named_in(self._by_name[1], words, self.known_names)
         if not namesakes:
             return None
         value = PersonRef(namesakes[0].id)
         if len(namesakes) == 1:
-            return Understood(Reading(kind, value, REGISTRY), namesakes[0].name)
+            return Understood(Reading("person", value, REGISTRY), namesakes[0].name)
         others = tuple(person.name for person in namesakes)
         return Understood(
-            Reading(kind, value, REGISTRY, asks=True), namesakes[0].name, f"Which of {len(namesakes)}?", others
+            Reading("person", value, REGISTRY, asks=True), namesakes[0].name, f"Which of {len(namesakes)}?", others
         )
 
 
