@@ -29,6 +29,10 @@ PIXELS_A_BYTE = 10_000
 """A picture of more than SURELY_FITS pixels has at least a byte for so many of them. Common practice, no source: the
 densest real scans, line art in CCITT Group 4, have some 1,600 pixels a byte; a bomb has millions."""
 
+ROWS_A_BYTE = 8
+"""A blank sheet in one bit a pixel may be smaller still: Group 4 writes a row that is like the one above it as one bit
+(ITU-T T.6, 2.2.3.2). Only what the machine's memory can hold is decoded, here as everywhere."""
+
 FORMATS = ("JPEG", "MPO", "TIFF", "PNG", "WEBP", "JPEG2000", "GIF", "BMP", "AVIF", "PSD", "PPM", "PCX", "PCD", "HEIF")
 """What is decoded, by Pillow's names. EPS and WMF are not: they are programs, and run as such."""
 
@@ -120,10 +124,11 @@ def _refuse_bomb(path: Path, image: Image.Image) -> None:
     refuse_too_many_pixels(path, image.width, image.height)
     pixels = image.width * image.height
     length = path.stat().st_size
-    if pixels > SURELY_FITS and pixels > length * PIXELS_A_BYTE:
+    most = length * (max(PIXELS_A_BYTE, ROWS_A_BYTE * image.width) if image.mode == "1" else PIXELS_A_BYTE)
+    if pixels > SURELY_FITS and pixels > most:
         raise CouldNot(
             f"{path.name} claims to be {image.width} by {image.height} pixels, and has only {length} bytes.",
-            "It is damaged or made to do harm; scan the picture again.",
+            "It is damaged or made to do harm: scan the picture again. If another program shows it, scale it there.",
         )
 
 

@@ -41,7 +41,9 @@ class Printing:
     family: Sequence[tuple[int, str]] = ()
     """The lines of a small family tree: how far in each stands, from 0, and its words."""
     left_out: int = 0
-    """How many items were asked for but may not be shown to this audience."""
+    """How many items were asked for but are not shown."""
+    held: int = 0
+    """How many of these have a picture that this audience may not see."""
 
     @property
     def page(self) -> tuple[float, float]:

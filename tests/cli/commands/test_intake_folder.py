@@ -51,6 +51,7 @@ def test_links_closed_folders_and_fifos_are_answered(scans: Path, tmp_path: Path
     (scans / "gone.jpg").symlink_to(tmp_path / "nowhere.jpg")
     (scans / "elsewhere").symlink_to(tmp_path, target_is_directory=True)
     os.mkfifo(scans / "pipe.jpg")
+    Image.new("L", (16, 16)).save(scans / ".cover.jpg")
     closed = scans / "closed"
     closed.mkdir()
     closed.chmod(0)
@@ -59,6 +60,7 @@ def test_links_closed_folders_and_fifos_are_answered(scans: Path, tmp_path: Path
     reasons = {path.name: why for path, why in given.refused}
     assert "link to a file that is not there" in reasons["gone.jpg"]
     assert "link to a folder" in reasons["elsewhere"]
+    assert "It is a picture, but hidden" in reasons[".cover.jpg"]
     assert sorted(path.name for path in given.other_files) == [".hidden.jpg", "notes.txt", "pipe.jpg"]
     assert [path.name for path in given.not_pictures["pipe (FIFO)"]] == ["pipe.jpg"]
     assert files_given([scans / "pipe.jpg"]).not_pictures == {"pipe (FIFO)": [scans / "pipe.jpg"]}

@@ -115,6 +115,19 @@ def test_a_header_of_more_than_a_gigapixel_is_refused_and_one_of_a_large_scan_is
         read_header(path)
 
 
+def test_a_blank_sheet_in_group_4_is_shown_and_a_bomb_of_a_bit_a_pixel_is_not(tmp_path: Path) -> None:
+    """A row like the one above it is one bit (ITU-T T.6): 15,000 pixels a byte. Written by libtiff, through Pillow."""
+    path = tmp_path / "blank.tif"
+    Image.new("1", (20_000, 3_300), 1).save(path, compression="group4")
+    assert 15_000 * path.stat().st_size < 20_000 * 3_300
+    assert read_header(path).width == 20_000
+    assert near(colour_of(make_jpeg(path, 100)), (255, 255, 255))
+    bomb = tmp_path / "bomb.png"
+    bomb.write_bytes(png_claiming(30_000)[:3_000])
+    with pytest.raises(CouldNot, match=r"has only 3000 bytes.* scale it there"):
+        read_header(bomb)
+
+
 def test_a_heic_that_claims_more_than_a_gigapixel_is_refused(tmp_path: Path) -> None:
     """By its image extents, as ISO/IEC 23008-12, 6.5.3 lays them out; the box and brand are those of 6.2."""
     path = tmp_path / "large.heic"

@@ -48,7 +48,6 @@ def pages(
         say_left_out(collection, order.to, order.selection)
         written = make(collection, out, order, progress=bar)
     talk.say(
-        f"{several(written.items, 'photograph')} in {written.path / 'index.html'}, for {to}; "
-        f"{several(written.left_out, 'item')} left out."
+        f"{several(written.items, 'photograph')} in {written.path / 'index.html'}, for {to}; {written.why_left_out}."
     )
     ctx.exit(talk.say_findings(written.findings))

@@ -47,9 +47,5 @@ def sheet(
         collection.over = over
         say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, progress=bar)
-    talk.say(
-        f"{several(printed.items, 'photograph')} in {printed.path}, for {to}; {printed.left_out} "
-        f"left out: no picture, or none"
-        " that may be shown."
-    )
+    talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}; {printed.why_left_out}.")
     ctx.exit(talk.say_findings(printed.findings))

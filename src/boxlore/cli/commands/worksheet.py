@@ -52,7 +52,7 @@ def worksheet(
         printed, answers = make(collection, out, order, form, progress=bar)
     talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}. Type the answers into {answers}.")
     if only_open and printed.left_out:
-        talk.say(f"{several(printed.left_out, 'item')} left out: without a picture, or with nothing unanswered.")
+        talk.say(f"{printed.why_left_out}.")
     if not answers.stem.endswith("-answers"):
         talk.say("An earlier file of answers was written into, and stays: boxlore tell --from takes it in.")
     ctx.exit(talk.say_findings(printed.findings))

@@ -12,7 +12,7 @@ from pathlib import Path
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.table import OWN
-from boxlore.core.findings import Finding
+from boxlore.core.findings import Finding, several
 from boxlore.core.people.person import Person
 from boxlore.core.people.tree_lines import descent
 from boxlore.core.records.audience import To
@@ -56,12 +56,28 @@ PPI = 260
 
 @dataclass(frozen=True, slots=True)
 class PrintedOutput:
-    """A printed output: where it is, how many items it shows, how many it left out, what to mend."""
+    """A printed output: where it is, how many items it shows, how many it left out, what to mend.
+
+    Of those left out, `held` have a picture that this audience may not see, and `answered` nothing left to ask.
+    """
 
     path: Path
     items: int
     left_out: int
     findings: tuple[Finding, ...] = ()
+    held: int = 0
+    answered: int = 0
+
+    @property
+    def why_left_out(self) -> str:
+        """`3 left out: 1 has no scan of its front, 2 have pictures that are held back`."""
+        whys = (
+            (self.left_out - self.held - self.answered, "has no scan of its front", "have no scan of their front"),
+            (self.held, "has a picture that is held back", "have pictures that are held back"),
+            (self.answered, "has nothing unanswered", "have nothing unanswered"),
+        )
+        said = ", ".join(several(count, has, have) for count, has, have in whys if count)
+        return f"{self.left_out} left out{f': {said}' if said else ''}"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,8 +133,9 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
     )
 
 
-def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int]:
-    """The items with a picture that may be shown, and how many of those asked for may not or have none."""
+def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int, int]:
+    """The items with a picture that may be shown, how many of those asked for may not or have none, and how many of
+    these may not."""
     asked_for = list(seen.records(order.selection))
     shown = [record for record in asked_for if front_of(record) is not None and not record.closed_scans]
     held = [record.number for record in asked_for if front_of(record) is not None and record.closed_scans]
@@ -131,9 +148,11 @@ def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int
             else "The keeper keeps them, or somebody whom they show or name: boxlore people audience.",
         )
     if not shown:
-        why = "" if asked_for or not order.selection.asked else f": {nothing_of(order.selection)}"
+        why = f": {nothing_of(order.selection)}" if order.selection.asked else ""
+        if asked_for:
+            why = f": {several(len(asked_for), 'item asked for has', 'items asked for have')} no scan of the front"
         raise CouldNot(f"There is no picture to print{why}.", "Take scans in first, or choose others.")
-    return shown, len(asked_for) - len(shown)
+    return shown, len(asked_for) - len(shown), len(held)
 
 
 PLAIN_ORDER = PrintOrder()
@@ -221,7 +240,8 @@ def worksheet(
     asked = [record for record in shown if questions_of(record, prefix, own, only_open=form.only_open)]
     if not asked:
         raise CouldNot("Of these photographs nothing is unanswered.", "Choose others, or ask all questions.")
-    printing, shown = with_more(printing, left_out=printing.left_out + len(shown) - len(asked)), asked
+    answered = len(shown) - len(asked)
+    printing, shown = with_more(printing, left_out=printing.left_out + answered), asked
     answers = _free(collection, out.with_name(f"{out.stem}-answers.txt"))
     form = with_more(form, answers=answers.name)
     blank = blank_answers(shown, prefix, own, form).encode()
@@ -232,7 +252,7 @@ def worksheet(
         pdf = make_worksheet(shown, pictures, printing, prefix, own, form)
         printed = _written(gate, out, shown, printing, pdf, check)
     write_output(collection, answers, blank)
-    return printed, answers
+    return with_more(printed, answered=answered), answers
 
 
 def own_questions(collection: Collection) -> list[OwnQuestion]:
@@ -264,8 +284,8 @@ def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printi
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     ask_of_settings(seen)  # no printed output but the labels says the holder
-    shown, left_out = seen_items(seen, order)
-    return with_more(printing_of(seen, order), left_out=left_out), shown, Gate(seen)
+    shown, left_out, held = seen_items(seen, order)
+    return with_more(printing_of(seen, order), left_out=left_out, held=held), shown, Gate(seen)
 
 
 def _written(
@@ -279,7 +299,7 @@ def _written(
     data, findings = pdf
     gate.check_bytes(out.name, data)
     write_output(gate.seen.collection, out, data)
-    return PrintedOutput(out, len(shown), printing.left_out, (*check.findings, *findings))
+    return PrintedOutput(out, len(shown), printing.left_out, (*check.findings, *findings), printing.held)
 
 
 def pixels(scan: ScanFile, room: tuple[float, float]) -> int:

@@ -59,7 +59,7 @@ def pages(
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     ask_of_settings(seen)
-    shown, left_out = seen_items(seen, order)
+    shown, left_out, held = seen_items(seen, order)
     with work_folder(collection.folder, out) as site_folder:
         progress.begin("Preparing pictures", len(shown))
         check = ScanCheck(collection.folder)
@@ -69,7 +69,7 @@ def pages(
             records=shown,
             fronts=fronts,
             backs=backs,
-            printing=replace(printing_of(seen, order), left_out=left_out),
+            printing=replace(printing_of(seen, order), left_out=left_out, held=held),
             outside=order.to.is_public,
             public=_public(collection, shown, order),
         )
@@ -81,7 +81,7 @@ def pages(
         gate = Gate(seen)
         gate.check_folder(site_folder)
         _move_in(collection, gate, site_folder, out, earlier)
-    return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged))
+    return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged), held)
 
 
 def _back_of(record: Record) -> ScanFile | None:

@@ -118,8 +118,10 @@ def _sort_file(path: Path, given: GivenFiles) -> None:
 
 
 def _sort_by_name(path: Path, given: GivenFiles) -> None:
-    if path.name.startswith("."):
+    if path.name.startswith(".") and not _holds_a_picture(path):
         given.pass_over(path, "hidden")
+    elif path.name.startswith("."):
+        given.refused.append((path, "It is a picture, but hidden by the point before its name. Name it itself."))
     elif path.is_symlink() and not path.exists():
         given.refused.append((path, "It is a link to a file that is not there. Plug in its disk, or delete it."))
     elif not path.is_file():
@@ -132,6 +134,20 @@ def _sort_by_name(path: Path, given: GivenFiles) -> None:
         _sort_by_content(path, given)
 
 
+def _holds_a_picture(path: Path) -> bool:
+    """Whether a file begins as pictures do; what a Mac notes beside one (`._harbour.jpg`) does not."""
+    return path.is_file() and _is_a_picture(_head_of(path))
+
+
+def _head_of(path: Path) -> bytes:
+    with open(path, "rb") as file:
+        return file.read(16)
+
+
+def _is_a_picture(head: bytes) -> bool:
+    return any(head[at:].startswith(beginning) for at, beginning in _BEGINNINGS)
+
+
 def _special(path: Path) -> str:
     """What a thing is that is neither file nor folder."""
     mode = path.stat().st_mode
@@ -141,13 +157,8 @@ def _special(path: Path) -> str:
 
 def _sort_by_content(path: Path, given: GivenFiles) -> None:
     """The same for a file whose name is no picture's."""
-    try:
-        with open(path, "rb") as file:
-            head = file.read(16)
-    except OSError as error:
-        given.refused.append((path, could_not(error, path).problem))
-        return
-    is_picture = any(head[at:].startswith(beginning) for at, beginning in _BEGINNINGS)
+    head = _head_of(path)
+    is_picture = _is_a_picture(head)
     if is_picture and not path.suffix:
         given.pictures.append(path)
     elif is_picture:

@@ -52,7 +52,7 @@ def _pages(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     order = PrintOrder(to=audience_of(answers), selection=selection_of(answers), kin_of=answers["kin_of"])
     written = pages(collection, path_of(collection, answers["out"], "pages"), order, progress=progress)
     lines = [
-        f"{written.path / 'index.html'}: {several(written.items, 'photograph')}, {written.left_out} left out.",
+        f"{written.path / 'index.html'}: {several(written.items, 'photograph')}; {written.why_left_out}.",
         "Open index.html in any browser; the folder can be copied to a stick.",
     ]
     if not order.to.is_public:

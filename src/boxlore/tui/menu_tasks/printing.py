@@ -42,7 +42,7 @@ def _sheet(collection: Collection, answers: FormAnswers, progress: Progress) -> 
         kin_of=answers["kin_of"], by=answers["by"],
     )  # fmt: skip
     printed = sheet(collection, path_of(collection, answers["out"], "print/album.pdf"), order, progress=progress)
-    left_out = f", {printed.left_out} left out" if printed.left_out else ""
+    left_out = f"; {printed.why_left_out}" if printed.left_out else ""
     return [f"{printed.path}: {several(printed.items, 'photograph')}{left_out}.", *_messages(printed.findings)]
 
 
@@ -95,7 +95,7 @@ def _worksheet(collection: Collection, answers: FormAnswers, progress: Progress)
         per_page=int(answers["per_page"]), names=answers["names"] == "yes", only_open=answers["asks"] == "open"
     )
     printed, file = worksheet(collection, out, order, form, progress=progress)
-    left_out = f", {printed.left_out} left out" if printed.left_out else ""
+    left_out = f"; {printed.why_left_out}" if printed.left_out else ""
     return [
         f"{printed.path}: {several(printed.items, 'photograph')}{left_out}.",
         f"Type what comes back into {file}; then “Take in”, “Answers on paper”.",
