@@ -57,10 +57,7 @@ def test_pictures_are_taken_in_by_the_menu(folder: Path) -> None:
 def test_what_the_menu_writes_is_there(folder: Path) -> None:
     assert start(folder, "copies") == [f"In {folder / 'copies'}: 2 written."]
     assert len(list((folder / "copies").rglob("*.jpg"))) == 2
-    assert (
-        start(folder, "sheet")[0]
-        == f"{folder / 'print/album.pdf'}: {ONE_SHOWN}"
-    )
+    assert start(folder, "sheet")[0] == f"{folder / 'print/album.pdf'}: {ONE_SHOWN}"
     with pikepdf.open(folder / "print/album.pdf") as pdf:
         assert len(pdf.pages) >= 1
     assert start(folder, "transfer")[0].startswith(f"{folder / 'transfer/open'}: ")
@@ -158,10 +155,7 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
         assert start(folder, task)[0].startswith(f"{folder / 'print' / name}: "), task
         with pikepdf.open(folder / "print" / name) as pdf:
             assert len(pdf.pages) >= 1
-    assert (
-        start(folder, "pages")[0]
-        == f"{folder / 'pages/index.html'}: {ONE_SHOWN}"
-    )
+    assert start(folder, "pages")[0] == f"{folder / 'pages/index.html'}: {ONE_SHOWN}"
     assert start(folder, "pages", to="family", out="for us")[2].startswith("They hold what only the family may see")
     assert start(folder, "offer")[0] == f"{folder / 'offer'}: 2 items, 1 thumbnail."
     answered = (folder / "offer" / "offer.csv").read_text("utf-8-sig").splitlines()
