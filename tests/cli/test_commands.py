@@ -12,6 +12,7 @@ from PIL import Image, ImageDraw
 
 from boxlore.cli import commands
 from boxlore.cli.main import COMMANDS, boxlore
+from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.sheets.transfer_papers import InventoryLine, inventory_pdf
 
 
@@ -117,6 +118,12 @@ def test_tell_from_a_table_takes_what_it_can(run, mine: Path, tmp_path: Path) ->
     code, out, _ = run("-c", mine, "show", "TRA-0001", "--json")
     told = {one["words"]: one for one in rows(out)[0]["statements"]}  # type: ignore[union-attr]
     assert (told["Fish on Fridays"]["audience"], told["Fish on Fridays"]["sure"]) == ("family", "likely")
+    answers = tmp_path / "answers.txt"
+    answers.write_text(f"{write_code(CodedLine('TRA-0001', 'story'), 'TR')}: Fish\n", "utf-8")
+    code, _, err = run("-c", mine, "tell", "--from", answers)
+    assert code == 2 and "begin the file with the line Collection: " in err and "Or say --printed-here." in err
+    code, _, err = run("-c", mine, "tell", "--from", answers, "--printed-here")
+    assert code == 0 and err.startswith("1 told")
 
 
 TABLES = [

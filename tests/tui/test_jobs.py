@@ -11,6 +11,7 @@ from PIL import Image
 
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.findings import Finding, Severity
+from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.check import ItemFinding, check, grouped
 from boxlore.tasks.collection.opening import open_collection
@@ -186,6 +187,10 @@ def test_what_is_taken_in_by_the_menu(folder: Path, tmp_path: Path) -> None:
     told = start(folder, "answers", file=str(tmp_path / "told.csv"), by="Ann Rourke")
     assert told[0] == "1 answer taken in, told by Ann Rourke." and told[1].startswith("Line 3: ")
     assert start(folder, "answers", file=str(tmp_path / "told.csv"))[0].startswith("1 answer taken in, told by you.")
+    (tmp_path / "old.txt").write_text(f"{write_code(CodedLine('TRA-0001', 'place'), 'TR')}: the quay\n", "utf-8")
+    with pytest.raises(WrongUse, match="does not say from which collection"):
+        start(folder, "answers", file=str(tmp_path / "old.txt"))
+    assert start(folder, "answers", file=str(tmp_path / "old.txt"), here="yes")[0].startswith("1 answer taken in")
 
 
 def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:

@@ -17,6 +17,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
+from boxlore.core.sitting.worksheet_origin import NAME
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.sheets.picture_on_paper import Room, Shelf, figure, folder_of, front_of
 from boxlore.sheets.print_run import Printing, shared
@@ -73,12 +74,19 @@ class OwnQuestion:
 @dataclass(frozen=True, slots=True)
 class WorksheetForm:
     """What a keeper chooses of a worksheet: how many pictures a page (a key of PAGE_FORMS), whether known names are
-    printed, whether only what is unanswered is asked. `answers` is what the file of answers is called."""
+    printed, whether only what is unanswered is asked. `answers` is what the file of answers is called, `origin` the
+    code of the collection that it begins with."""
 
     per_page: int = 1
     names: bool = False
     only_open: bool = False
     answers: str = "worksheet-answers.txt"
+    origin: str = ""
+
+    @property
+    def first_line(self) -> str:
+        """The line that says of which collection the answers are."""
+        return f"{NAME}: {self.origin}" if self.origin else ""
 
     @property
     def order(self) -> str:
@@ -144,7 +152,7 @@ def make_worksheet(
                 "on": "on",
                 "advice": "For whoever types the answers in",
                 "typing": f"Type each answer after its code into the file {form.answers}, such as A42-W3-B: the quay, "
-                "and take them in with “Take in”, “Answers on paper”, or with:",
+                f"and take them in with “Take in”, “Answers on paper”, or with the command below.{_begin(form)}",
                 "order": form.order,
             },
             "sheets": [
@@ -154,6 +162,10 @@ def make_worksheet(
         }
         pdf, findings = make_pdf("worksheet.typ", data, theme, Path(folder), printing.printed_on)
     return pdf, [*shelf.findings, *findings]
+
+
+def _begin(form: WorksheetForm) -> str:
+    return f" A file of your own begins with the line {form.first_line}" if form.first_line else ""
 
 
 def _sheet(record: Record, shelf: Shelf, room: Room, questions: Sequence[WorksheetLine], names: bool) -> dict[str, Any]:
@@ -244,6 +256,11 @@ def blank_answers(
         "# Type each answer after its code; leave blank what was left blank. A question mark alone: not known.",
         "# An answer of several lines: begin each further line with a blank.",
         f"# Then: {form.order}",
+        *(
+            [f"# The next line says of which photographs these are: leave it.\n{form.first_line}"]
+            if form.origin
+            else ()
+        ),
     ]
     for record in records:
         lines += ["", f"# {captions.reference(record)}"]

@@ -131,7 +131,8 @@ def test_a_worksheet_of_what_is_unanswered_leaves_out_what_is_told(demo: Path, t
         words = {"W": "Aino Tamm", "D": "1934", "P": "Tallinn", "O": "her birthday", "S": "She was eight."}
         filled = [f"{line} {words[line.split('-')[1][0]]}\n" for line in still]
         (tmp_path / "filled.txt").write_text("".join(filled), "utf-8")
-        tell_from(collection, tmp_path / "filled.txt", Telling(source=Source(Said.NARRATOR, "leida")))
+        leida = Telling(source=Source(Said.NARRATOR, "leida"))
+        tell_from(collection, tmp_path / "filled.txt", leida, printed_here=True)
         with pytest.raises(CouldNot, match="nothing is unanswered"):
             worksheet(collection, tmp_path / "none.pdf", chosen, form)
 

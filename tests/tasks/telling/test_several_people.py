@@ -60,7 +60,7 @@ def test_in_a_table_and_in_a_worksheet_too(collection: Collection, tmp_path: Pat
     assert len(tell_from(collection, tmp_path / "told.csv", Telling()).told) == 3
     code = write_code(CodedLine("TRA-0001", "person"), collection.settings.prefix)
     (tmp_path / "filled.txt").write_text(f"{code}: Con and Mia\n", encoding="utf-8")
-    assert len(tell_from(collection, tmp_path / "filled.txt", Telling()).told) == 2
+    assert len(tell_from(collection, tmp_path / "filled.txt", Telling(), printed_here=True).told) == 2
     assert names(record_of(collection, item(collection).id)) == [*THREE, ("Con", True), ("Mia", True)]
     (tmp_path / "more.csv").write_text('item,field,text\nTRA-0001,person,"Anna, Ruth and Liis"\n', encoding="utf-8")
     assert [row.words for row in tell_from(collection, tmp_path / "more.csv", Telling()).told] == ["Liis"]

@@ -1,11 +1,14 @@
 """Tables and worksheets taken twice, mended and taken again (rules of our own, no outside source)."""
 
+import re
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
+from boxlore.core.sitting.worksheet_origin import write_origin
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject, Sure
 from boxlore.store.values import Change
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -38,7 +41,7 @@ def take(
 ) -> TableTaken:
     path = collection.folder.parent / name
     path.write_text(text, "utf-8")
-    return tell_from(collection, path, how or Telling(), again=again)
+    return tell_from(collection, path, how or Telling(), again=again, printed_here=True)
 
 
 def counts(taken: TableTaken) -> tuple[int, int, int]:
@@ -186,3 +189,41 @@ def test_what_is_told_by_hand_is_known_to_a_table(collection: Collection) -> Non
     assert subject == Subject(Kind.ITEM, subject.id)
     Teller(collection).tell(subject, "keyword", "boats", Telling(source=KEEPER, sure=Sure.SURE))
     assert take(collection, TABLE).known == 1
+
+
+def _line(number: str, field: str = "story") -> str:
+    return f"{write_code(CodedLine(number, field), 'TR')}: Fish\n"
+
+
+ELSEWHERE = write_origin("another collection")
+OF_ANOTHER = [
+    (f"collection: {ELSEWHERE}\n{_line('TRA-0001')}", ".txt, line 2: these answers are of another collection"),
+    (f"OURS\n{_line('TRA-0001')}# Collection: {ELSEWHERE}\n{_line('TRA-0002')}", ".txt, line 4: these answers"),
+    (f"OURS\n# OURA-0001 · Box 1\n{_line('TRA-0001')}", ".txt, line 3 is about OURA-0001, and “Tamm and Rourke” has"),
+    (f"# OURA-0001\n# Who is it?\n{_line('TRA-0001')}", ".txt, line 3 is about OURA-0001"),
+    (_line("TRA-0001"), "does not say from which collection its worksheet was printed (line 1)"),
+    (f"code,text,collection\nA1-S-B,Fish,{ELSEWHERE}\n", ".csv, line 2: these answers are of another collection"),
+    (f"item,field,text,collection\nTRA-0001,story,Fish,{ELSEWHERE}\n", ".csv, line 2: these answers"),
+    ("code,text,collection\nA1-S-B,Fish,\n", "does not say from which collection"),
+    ("code,text,collection\nA1-S-B,Fish,7KQ2M9-9\n", "is no code of a collection"),
+]
+"""What is read (OURS is the line of this collection), and what is said of it."""
+
+
+def test_answers_of_another_collection_are_not_taken(collection: Collection) -> None:
+    before = rows(collection)
+    ours = f"Collection: {write_origin(collection.id)}"
+    for text, sentence in OF_ANOTHER:
+        path = collection.folder.parent / ("told.csv" if "," in text.splitlines()[0] else "told.txt")
+        path.write_text(text.replace("OURS", ours), "utf-8")
+        with pytest.raises(WrongUse, match=re.escape(sentence)):
+            tell_from(collection, path, Telling())
+        assert rows(collection) == before, text
+    path = collection.folder.parent / "told.txt"
+    path.write_text(f"{ours}\n# TRA-0001\n{_line('TRA-0001')}# TRA-0002 · Box 2\n{_line('TRA-0003')}", "utf-8")
+    taken = tell_from(collection, path, Telling())
+    assert len(taken.told) == 1 and "stands under TRA-0002, and means TRA-0003 here" in taken.refused[0].why
+    (collection.folder.parent / "told.csv").write_text(
+        f"code,text,collection\n{_line('TRA-0002').partition(':')[0]},Fish,{write_origin(collection.id).lower()}\n"
+    )
+    assert counts(tell_from(collection, collection.folder.parent / "told.csv", Telling())) == (1, 0, 0)

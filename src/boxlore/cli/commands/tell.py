@@ -1,5 +1,6 @@
 """`boxlore tell`: one statement from the shell, or many from a table."""
 
+import sys
 from pathlib import Path
 
 import click
@@ -9,10 +10,11 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Source, Statement, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.sitting.which_date import asked_of
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.telling.table import TableTaken, is_told, read_sure, tell_from
+from boxlore.tasks.telling.table import NoOrigin, TableTaken, is_told, read_sure, tell_from
 
 
 @click.command()
@@ -24,6 +26,9 @@ from boxlore.tasks.telling.table import TableTaken, is_told, read_sure, tell_fro
     "table",
     type=GivenPath(dir_okay=False),
     help="A CSV of statements, or a worksheet's answers.",
+)
+@click.option(
+    "--printed-here", is_flag=True, help="The worksheet was printed from this collection, though the file says not."
 )
 @click.option("--again", is_flag=True, help="Tell also what is told already, such as a second Anna.")
 @options.by
@@ -38,6 +43,7 @@ def tell(
     field: str | None,
     text: str | None,
     table: Path | None,
+    printed_here: bool,
     again: bool,
     source: Source,
     sure: str,
@@ -51,16 +57,19 @@ def tell(
     taken is taken, the others are named with their line. A filled worksheet comes back by its codes: a column code
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: the quay. A question mark
     alone means asked, not known. A table that is taken again, mended or not, adds only what is new.
+
+    A worksheet's file of answers says of which collection it is, a table with codes in a column collection. Answers
+    that do not say it are asked about, and answers of another collection are refused.
     """
     said = ("source", "sure", "audience", "language", "as_json")
     if table is not None:
-        options.refuse_others(ctx, "with --from", "table", "again", *said)
+        options.refuse_others(ctx, "with --from", "table", "printed_here", "again", *said)
     else:
         options.refuse_others(ctx, "without --from", "item", "field", "text", "again", *said)
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
     with open_for_writing(ctx.obj) as collection:
         if table is not None:
-            taken = tell_from(collection, table, how, again=again)
+            taken = _taken(collection, table, how, again=again, printed_here=printed_here)
             _report_table(taken, as_json=as_json)
             ctx.exit(1 if taken.refused else 0)
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
@@ -79,6 +88,20 @@ def tell(
             talk.say(f"Kept: {field} of {item}{asked}.")
             for words in asked_of(collection, statement):
                 talk.say(words)
+
+
+def _taken(collection: Collection, table: Path, how: Telling, *, again: bool, printed_here: bool) -> TableTaken:
+    """What the table came to. Whoever sits there is asked whether a worksheet was printed from this collection."""
+    try:
+        return tell_from(collection, table, how, again=again, printed_here=printed_here)
+    except NoOrigin as error:
+        if not sys.stdin.isatty():
+            raise NoOrigin(error.problem, f"{error.what_to_do} Or say --printed-here.") from None
+        talk.say(output.safe(error.problem))
+        question = f"Was it printed from “{output.safe(collection.settings.title)}”?"
+        if not click.confirm(question, default=False, err=True):
+            raise
+    return tell_from(collection, table, how, again=again, printed_here=True)
 
 
 def _report(statement: Statement, *, as_json: bool) -> None:

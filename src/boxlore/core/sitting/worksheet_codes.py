@@ -109,6 +109,11 @@ _LIKE_A_CODE = re.compile(r"\s*[A-Za-z][0-9A-Za-z]*[0-9]+ ?-+ ?[0-9A-Za-z]+ ?-+ 
 """How a line begins whose code is mistyped, or has no colon behind it."""
 
 
+def begins_answer(line: str) -> bool:
+    """Whether a line begins with a code and a colon."""
+    return _STARTS.match(line) is not None
+
+
 def read_answers(text: str, goes_on: Callable[[str], bool] = lambda code: True) -> Iterator[WrittenAnswer]:
     """The answers in a plain text.
 

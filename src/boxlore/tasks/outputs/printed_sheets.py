@@ -18,6 +18,7 @@ from boxlore.core.people.tree_lines import descent
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.sitting.worksheet_codes import own_number
+from boxlore.core.sitting.worksheet_origin import write_origin
 from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.album import area_of, make_sheet
 from boxlore.sheets.album_chapters import BY as BY  # a command offers them
@@ -243,7 +244,7 @@ def worksheet(
     answered = len(shown) - len(asked)
     printing, shown = with_more(printing, left_out=printing.left_out + answered), asked
     answers = _free(collection, out.with_name(f"{out.stem}-answers.txt"))
-    form = with_more(form, answers=answers.name)
+    form = with_more(form, answers=answers.name, origin=write_origin(collection.id))
     blank = blank_answers(shown, prefix, own, form).encode()
     gate.check_bytes(answers.name, blank)
     room = printing.room(), WORKSHEET_HIGH

@@ -8,6 +8,7 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
+from boxlore.core.sitting.worksheet_origin import NAME, SaidOfAnswers, before, read_origin, read_said, write_origin
 from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
 from boxlore.disk.tables import TableRow, lacks_column, read_table, read_text
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -16,8 +17,8 @@ from boxlore.tasks.collection.prompts import own_fields, own_lines
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table_repeats import HeldOtherwise, KnownRows
 
-COLUMNS = ("item", "field", "text", "words", "by", "source", "sure", "audience", "language", "code")
-"""Every column that is read; `words` is another name of text, and `source` of by."""
+COLUMNS = ("item", "field", "text", "words", "by", "source", "sure", "audience", "language", "code", "collection")
+"""Every column that is read; `words` is another name of text, and `source` of by. `collection` goes with `code`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,14 +41,24 @@ class TableTaken:
     """Of the narrators: who is new here, and who was meant by a part of a name."""
 
 
-def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool = False) -> TableTaken:
+class NoOrigin(WrongUse):
+    """Answers of a worksheet that do not say of which collection it was printed."""
+
+
+def tell_from(
+    collection: Collection, path: Path, how: Telling, *, again: bool = False, printed_here: bool = False
+) -> TableTaken:
     """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
 
     In place of item and field a column `code` may hold the code of a worksheet's line; a file that ends in .txt is
     read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
     with their reasons. What the collection holds already is not told a second time, unless `again` says so.
+
+    Codes mean something in every collection. So answers say of which they are; with `printed_here` those that do not
+    are taken as of this one. Raises NoOrigin for them without it, and WrongUse for those of another: none is told then.
     """
     rows = _rows(collection, path)
+    check_origin(collection, path, rows, printed_here=printed_here)
     collection.back_up_before("a table")
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
@@ -74,6 +85,35 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
         taken += fresh
     act.done()
     return TableTaken(tuple(taken), known, tuple(refused), tuple(teller.unsaid))
+
+
+UNDER = "under"
+"""In a row of answers: the number of the item under which the line stands."""
+
+
+def check_origin(collection: Collection, path: Path, rows: Sequence[TableRow], *, printed_here: bool) -> None:
+    """Raises NoOrigin, or WrongUse, unless every answer to a worksheet is to one of this collection."""
+    ours, title = write_origin(collection.id), collection.settings.title[:60]
+    elsewhere = "Nothing was told. Take the answers in where they belong: boxlore -c ITS-FOLDER tell --from FILE."
+    for row in rows:
+        where = f"{path.name}, line {row.line}"
+        origin = _cell(row, "collection")
+        if origin and read_origin(origin) != ours:
+            of_which = f"these answers are of another collection ({read_origin(origin)}; “{title}” is {ours})"
+            raise WrongUse(f"{where}: {of_which}.", elsewhere)
+        if (under := _cell(row, UNDER)) and collection.store.item_by_number(under) is None:
+            raise WrongUse(f"{where} is about {under}, and “{title}” has no such item.", elsewhere)
+    lacking = [row for row in rows if _cell(row, "code") and not _cell(row, "collection")]
+    if lacking and not printed_here:
+        raise NoOrigin(
+            f"{path.name} does not say from which collection its worksheet was printed (line {lacking[0].line}), and "
+            "such codes mean something in every one. Nothing was told.",
+            f"If it was “{title}”, begin the file with the line {NAME}: {ours} (a table: a column “collection”).",
+        )
+
+
+def _cell(row: TableRow, name: str) -> str:
+    return row.cells.get(name, "").strip()
 
 
 def is_told(collection: Collection, subject: Subject, field: str, words: str, how: Telling) -> bool:
@@ -105,7 +145,7 @@ def _word_row(teller: Teller, act: Act, collection: Collection, table_row: Table
     _check_swallowed(words)
     told_how = how_told(row, how)
     if row.get("code"):
-        subject, field = asked_by(collection, row["code"])
+        subject, field = asked_by(collection, row["code"], row.get(UNDER, ""))
         return teller.add_answer(act, subject, field, words, told_how)
     item, field = find_item(collection, row.get("item", "")), row.get("field", "")
     return teller.add_answer(act, item, field, teller.typed(item.kind, field, words), told_how)
@@ -129,10 +169,18 @@ def _check_swallowed(words: str) -> None:
             )
 
 
-def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
-    """What a worksheet's line asks: the item, or the marker on its front, and the field."""
+def asked_by(collection: Collection, code: str, under: str = "") -> tuple[Subject, str]:
+    """What a worksheet's line asks: the item, or the marker on its front, and the field. `under` is the number of the
+    item under which the line stands, if one does. Raises WrongUse where the code means another item.
+    """
     own = (*own_fields(collection.folder), *collection.store.own_fields())
     line = read_code(code, collection.settings.prefix, own)
+    if under and under != line.number:
+        raise WrongUse(
+            f"“{code.strip()[:20]}” stands under {under}, and means {line.number} here.",
+            f"If it is of {line.number}, take the line “# {under}” above it away. If the numbers had another prefix "
+            "when the worksheet was printed, set that in boxlore.toml while you take its answers in.",
+        )
     item = find_item(collection, line.number)
     if not line.marker:
         return item, line.field
@@ -183,9 +231,15 @@ def _rows(collection: Collection, path: Path) -> list[TableRow]:
     """The rows of a table, or the answers of a text file; all are read before any is told."""
     if path.suffix.lower() != ".txt":
         return read_table(path, partial(_check_columns, path), COLUMNS)
-    text = read_text(path, "Save it in UTF-8.")
-    answers = read_answers(text, lambda code: _has_several_lines(collection, code))
-    return [TableRow(answer.at, {"code": answer.code, "text": answer.words}, _stray(answer)) for answer in answers]
+    said = read_said(read_text(path, "Save it in UTF-8."))
+    answers = read_answers(said.text, lambda code: _has_several_lines(collection, code))
+    return [TableRow(answer.at, _cells(answer, said), _stray(answer)) for answer in answers]
+
+
+def _cells(answer: WrittenAnswer, said: SaidOfAnswers) -> dict[str, str]:
+    """An answer as a row of a table; UNDER is no column that a table may have."""
+    origin, under = before(answer.at, said.origins), before(answer.at, said.headings)
+    return {"code": answer.code, "text": answer.words, "collection": origin, UNDER: under}
 
 
 def _has_several_lines(collection: Collection, code: str) -> bool:

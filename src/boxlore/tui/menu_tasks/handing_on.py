@@ -8,6 +8,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.menu_tasks.task import (
     FOR,
+    YES_NO,
     FormAnswers,
     Group,
     Task,
@@ -23,8 +24,6 @@ from boxlore.tui.menu_tasks.task import (
     which,
 )
 from boxlore.tui.screens.forms import Blank
-
-YES_NO = (("yes", "yes"), ("no", "no"))
 
 
 def _copies(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:

@@ -8,7 +8,7 @@ from boxlore.core.findings import several
 from boxlore.core.statements import KEEPER, typed_source
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress, counting
-from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, counted, file_blank, given_file, path_of
+from boxlore.tui.menu_tasks.task import YES_NO, FormAnswers, Group, Task, counted, file_blank, given_file, path_of
 from boxlore.tui.screens.forms import Blank
 
 MOST = 10_000
@@ -95,7 +95,8 @@ def _answers(collection: Collection, answers: FormAnswers, progress: Progress) -
     from boxlore.tasks.telling.table import tell_from
 
     source = typed_source(f"narrator:{answers['by']}") if answers["by"] else KEEPER
-    taken = tell_from(collection, given_file(collection, answers["file"]), Telling(source=source))
+    file, printed_here = given_file(collection, answers["file"]), answers["here"] == "yes"
+    taken = tell_from(collection, file, Telling(source=source), printed_here=printed_here)
     known = f" {several(taken.known, 'was', 'were')} known already." if taken.known else ""
     return [
         f"{several(len(taken.told), 'answer')} taken in, told by {answers['by'] or 'you'}.{known}",
@@ -179,6 +180,8 @@ TASKS = {
         lambda collection: [
             file_blank(collection, "file", "The file of answers", "", "worksheet-answers.txt, or a CSV."),
             Blank("by", "Who told them?", "", "The name of the teller. Empty: you."),
+            Blank("here", "Printed from these photographs, though the file does not say so?", "no",
+                  "Yes for a worksheet of an earlier version, or a file of your own.", choices=YES_NO),
         ],
         _answers,
         writes=True,

@@ -19,6 +19,10 @@ MenuTask = Callable[[Collection, FormAnswers, Progress], list[str]]
 """Returns the lines of its report; raises BoxloreError."""
 
 
+YES_NO = (("yes", "yes"), ("no", "no"))
+"""The choices of a line of a form."""
+
+
 class Group(StrEnum):
     """What one wants to do: the first menu. The value is what the menu calls it."""
 
