@@ -36,6 +36,7 @@ from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
+from boxlore.tasks.archive.transfer_updates import STATE, read_earlier
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, records, seen_by
@@ -227,6 +228,15 @@ def test_an_update_holds_only_what_changed_and_says_what_and_why(mine: Collectio
     assert "caption" in rows[0]["Fields"] and rows[0]["Why"] == "story"
     with pytest.raises(CouldNot, match="Nothing has changed"):
         transfer(mine, tmp_path / "three", order=TransferOrder(archive=QUICK, earlier=tmp_path / "two"))
+    info, state = (tmp_path / "one" / "open" / name for name in ("bag-info.txt", f"data/{STATE}"))
+    whole, other = info.read_text("utf-8"), "0193a1b2-0000-7000-8000-000000000001"
+    info.write_text(whole.replace("External-Identifier", "Identifier-Of-Ours"), "utf-8")  # an archive wrote it anew
+    assert read_earlier(mine, tmp_path / "one", "open").time
+    state.write_text(re.sub(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", other, state.read_text("utf-8")), "utf-8")
+    for said in (info.read_text("utf-8"), whole.replace(mine.id, other)):
+        info.write_text(said, "utf-8")
+        with pytest.raises(WrongUse, match="is a transfer of another collection, and not of “"):
+            transfer(mine, tmp_path / "four", order=TransferOrder(archive=QUICK, earlier=tmp_path / "one"))
 
 
 def test_a_receipt_is_carried_from_then_on(mine: Collection, tmp_path: Path) -> None:
@@ -261,6 +271,15 @@ def test_an_offer_shows_nobody_living_and_its_answer_chooses(mine: Collection, t
     answer.write_text("\n".join(lines), encoding="utf-8")
     answered = read_answer(mine, answer)
     assert (answered.wanted, answered.not_wanted, len(answered.refused)) == (1, 1, 2)
+    lines = [
+        "Number,Identifier,Wanted",
+        f"TRA-0001,{rows[0]['Identifier']},yes",
+        f"TRA-0001,{rows[1]['Identifier']},no",
+    ]
+    answer.write_text("\n".join(lines), encoding="utf-8")
+    answered = read_answer(mine, answer)
+    assert (answered.wanted, answered.not_wanted) == (1, 0)
+    assert answered.refused == ("Line 3: TRA-0001 is another item here than in that offer.",)
     sent = transfer(mine, tmp_path / "t", selection=Selection(wanted=True))
     assert sent.parts[0].records == 1
 

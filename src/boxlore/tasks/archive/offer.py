@@ -36,7 +36,7 @@ from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, 
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.scans.unchanged import ScanCheck
 
-COLUMNS = ("Number", "Title", "Date", "Kind", "Wanted", "Remarks")
+COLUMNS = ("Number", "Identifier", "Title", "Date", "Kind", "Wanted", "Remarks")
 THUMBNAIL = 240
 """Pixels on the long side: enough to know a picture, too few to print one."""
 
@@ -113,7 +113,12 @@ def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
 
 def _cells(record: Record) -> tuple[str, ...]:
     kind = captions.NATURE.get(record.kind, record.kind)
-    return (record.number, captions.title(record), record.date_display, kind, "", "")
+    return (record.number, _identifier(record.id), captions.title(record), record.date_display, kind, "", "")
+
+
+def _identifier(item: str) -> str:
+    """What an answer is known by: a number is an item of every collection that has the prefix."""
+    return f"urn:uuid:{item}"
 
 
 def _row(record: Record, thumbnail: str) -> str:
@@ -169,6 +174,9 @@ def read_answer(collection: Collection, path: Path) -> Answered:
                 else f"there is no item {number[:20]} here"
             )
             refused.append(f"Line {line}: {why}.")
+            continue
+        if row.cells.get("Identifier", "").strip() not in ("", _identifier(ident)):
+            refused.append(f"Line {line}: {number} is another item here than in that offer.")
             continue
         item, answer = Subject(Kind.ITEM, ident), ANSWERS[said]
         before = next(

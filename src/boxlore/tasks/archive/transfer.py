@@ -142,7 +142,7 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=run.closing.of) if closed else facts
-    earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
+    earlier = read_earlier(run.collection, run.order.earlier, folder.name) if run.order.earlier else None
     with unfinished_folder(folder.with_name(f"{folder.name}-files")) as work:
         stage, cleaned = work / "made", work / "cleaned"
         stage.mkdir()

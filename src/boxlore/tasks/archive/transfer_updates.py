@@ -6,17 +6,18 @@ An update holds the items against the state that was handed over before; the why
 
 import csv
 import hashlib
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from dataclasses import field as starts
 from pathlib import Path
 
 from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
-from boxlore.core.errors import CouldNot
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.tasks.collection.opening import Collection
 
+URN = "urn:uuid:"
 STATE = "metadata/state.csv"
 FIELDS = (*dict.fromkeys(row.field for row in ROWS), "statements")
 HEADING = ("Number", "Identifier", *FIELDS)
@@ -57,8 +58,10 @@ class Earlier:
         return ("changed", fields) if fields else ("same", [])
 
 
-def read_earlier(folder: Path, part: str) -> Earlier:
-    """The state of one part (`open`, `closed`) of an earlier transfer. Raises CouldNot where there is none."""
+def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
+    """The state of one part (`open`, `closed`) of an earlier transfer of this collection. Raises CouldNot where there
+    is none, and WrongUse for a transfer of another collection.
+    """
     states = sorted(path for path in folder.glob(f"{part}*/data/{STATE}"))
     if not states:
         raise CouldNot(
@@ -73,12 +76,32 @@ def read_earlier(folder: Path, part: str) -> Earlier:
         except (UnicodeDecodeError, csv.Error, KeyError) as error:
             why = f"{path} is not as it was written: {error}."
             raise CouldNot(why, "Name another copy of that transfer, or make a whole one.") from error
-    return Earlier(items, _time(states[0].parents[2] / "bag-info.txt"))
+    infos = [_bag_info(path.parents[2] / "bag-info.txt") for path in states]
+    _check_ours(collection, folder, infos, items)
+    return Earlier(items, infos[0].get("Bagging-Time", ""))
 
 
-def _time(info: Path) -> str:
-    lines = info.read_text(encoding="utf-8", errors="replace").splitlines() if info.is_file() else []
-    return next((line.partition(":")[2].strip() for line in lines if line.startswith("Bagging-Time:")), "")
+def _bag_info(path: Path) -> dict[str, str]:
+    """The lines of `bag-info.txt` by their names (RFC 8493, 2.2.2); none where it is not there."""
+    lines = path.read_text(encoding="utf-8", errors="replace").splitlines() if path.is_file() else []
+    parted = (line.partition(":") for line in lines if not line[:1].isspace())
+    return {name.strip(): value.strip() for name, _, value in parted}
+
+
+def _check_ours(
+    collection: Collection, folder: Path, infos: Iterable[Mapping[str, str]], items: Mapping[str, object]
+) -> None:
+    """Raises WrongUse unless every bag says that it is of this collection; where one says nothing, for somebody wrote
+    its description anew, unless an item is of this collection.
+    """
+    said = {info.get("External-Identifier", "") for info in infos}
+    others = {identifier for identifier in said if identifier.startswith(URN)} - {URN + collection.id}
+    is_told = URN + collection.id in said
+    if others or not (is_told or not items or any(collection.store.number_of(item) for item in items)):
+        raise WrongUse(
+            f"{folder} is a transfer of another collection, and not of “{collection.settings.title[:60]}”.",
+            "Name the folder of an earlier transfer of this one, or leave --update away for a whole transfer.",
+        )
 
 
 def change_row(collection: Collection, row: list[str], what: str, fields: list[str], since: str) -> list[str]:
