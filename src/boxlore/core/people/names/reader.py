@@ -246,6 +246,9 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     for at in range(1, len(tokens)):
         if _is_title(tokens[at]) and all(_is_title(token) for token in tokens[:at]):
             continue
+        if _is_born_of(tokens, at):  # `Anna z Nowaków Zielińska`
+            frame.put("born_as", tokens[at + 1].text)
+            return (*tokens[:at], *tokens[at + 2 :])
         if marked := _marker(tokens[at:]):
             if tokens[at].plain == "in" and tokens[0].plain not in ITALIAN_GIVEN and marked[0] == "married_as":
                 continue  # `Easter in Leith`
@@ -256,10 +259,25 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens
 
 
+def _is_born_of(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a Polish `z`, and a family name of several behind it, tell of which family somebody was born."""
+    behind = tokens[at + 1 : at + 2]
+    return tokens[at].text in ("z", "ze") and bool(behind) and not behind[0].is_small and is_family_in_polish(behind[0])
+
+
+def is_family_in_polish(token: Token) -> bool:
+    """`Nowaków`, `Zielińskich`: the family as a whole, in the form behind `z`."""
+    return token.plain.endswith(("ow", "skich", "ckich", "dzkich"))
+
+
 def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without those suffixes at their end, and without kin words that stand behind (`Mari néni`)."""
     suffixes: list[Token] = []
-    if len(tokens) in (3, 4) and tokens[-2].plain == "of" and tokens[-2].is_small and not tokens[-1].is_small:
+    large_behind_small = len(tokens) > 2 and tokens[-2].is_small and not tokens[-1].is_small
+    if large_behind_small and (
+        (len(tokens) < 5 and tokens[-2].plain in ("of", "z", "ze"))  # `Jan z Tarnowa`
+        or (len(tokens) > 3 and tokens[-2].plain == "the")  # `Dai Jones the Milk`
+    ):
         suffixes[:0] = tokens[-2:]
         tokens = tokens[:-2]
     if len(tokens) > 3 and " ".join(token.plain for token in tokens[-3:]) == "of that ilk":
@@ -318,6 +336,8 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
 
 def _is_title(token: Token) -> bool:
     joined = token.plain.split("-")
+    if token.plain.rpartition("/")[2] in words_of.TITLES and "/" in token.plain:
+        return True  # `L/Cpl.`
     return all(word in words_of.TITLES for word in joined) or token.plain in words_of.RELIGIOUS_TITLES
 
 

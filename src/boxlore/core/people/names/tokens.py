@@ -15,6 +15,9 @@ _INITIALS = re.compile(r"(?:[^\W\d_]\.[- ]?)+[^\W\d_]?\.?")
 _NAME = re.compile(r"[^\W\d_]")
 _IN_THE = re.compile(r"(?<= )(in|op) ('t|’t|de|der|den)(?= )")
 """Dutch particles of two words that are no particles alone."""
+_OF_THE = re.compile(r"\b(Mac|Mhac|Mag|Nic|Ní|Mhic|Uí|Ó) (an|na|’n|'n)(?= )")
+"""Irish families of an office or a trade: `Mac an Bháird`, son of the bard."""
+
 _DOTTED = re.compile(r"(?<=\.)(?=[^\W\d_]{2})")
 
 
@@ -76,7 +79,8 @@ class Token:
 
 def tokens_of(words: str) -> tuple[Token, ...]:
     """The tokens of a name; `Dr.Pell` is two."""
-    pieces = (piece for word in _IN_THE.sub("\\1\u00a0\\2", words).split(" ") for piece in _DOTTED.split(word))
+    bound = _OF_THE.sub("\\1\u00a0\\2", _IN_THE.sub("\\1\u00a0\\2", words))
+    pieces = (piece for word in bound.split(" ") for piece in _DOTTED.split(word))
     return tuple(token for piece in pieces if (token := token_of(piece.strip(",;:"))).plain)
 
 

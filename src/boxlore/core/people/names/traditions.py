@@ -134,7 +134,7 @@ def european(tokens: Tokens) -> NameParts:
             at -= 1
     if tokens[at].plain == "af" and tokens[at].is_small and tokens[at - 1].plain.endswith(_NORTHERN_HOUSES):
         at -= 1  # a house and its estate: `Axel Oxenstierna af Södermöre`
-    if at == 1 and (tokens[0].is_particle or tokens[0].plain in _FAMILY_ALONE):
+    if at == 1 and (tokens[0].is_particle or tokens[0].plain.split(" ")[0] in _FAMILY_ALONE):
         at = 0
     return with_particle(tokens[:at], tokens[at:])
 
@@ -153,7 +153,7 @@ def _is_bound(token: Token) -> bool:
     """Whether the word belongs to the family name behind it. `O.` is an initial, `Ó` is bound."""
     if token.is_initial:
         return token.text == "Ó"
-    return token.is_particle or token.plain in words_of.BOUND or token.text.endswith(_JOINED_PARTICLES)
+    return token.is_particle or token.plain.split(" ")[0] in words_of.BOUND or token.text.endswith(_JOINED_PARTICLES)
 
 
 _JOINED_PARTICLES = ("-de", "-van", "-von", "-te", "-ten", "-ter", "-del", "-di")
@@ -306,6 +306,9 @@ def slavic(tokens: Tokens) -> NameParts | None:
     """Russian and its neighbours: a father's name tells the order; without one, the endings of the family name do."""
     if len(tokens) == 3 and _is_patronymic(tokens[1]):
         return _slavic(tokens[0], tokens[1], tokens[2])
+    if len(tokens) > 3 and _is_patronymic(tokens[1]) and all(token.is_particle for token in tokens[2:-1]):
+        family = with_particle(tokens[:1], tokens[2:], Tradition.SLAVIC)  # `Nikolai Ivanovich von Essen`
+        return replace(family, patronymic=tokens[1].text)
     if len(tokens) == 3 and _is_patronymic(tokens[2]) and not tokens[0].is_given:
         return _slavic(tokens[1], tokens[2], tokens[0])
     if len(tokens) != 2:
@@ -338,6 +341,10 @@ def _slavic(given: Token, patronymic: Token, family: Token) -> NameParts:
 def icelandic(tokens: Tokens) -> NameParts | None:
     """A given name, and the father's (or mother's) with -son or -dóttir."""
     last, first = tokens[-1], tokens[0]
+    inside = tokens[-2].plain.endswith(("dottir", "sson", "arson")) and len(tokens) > 2
+    if inside and first.plain in lists.ICELANDIC_GIVEN and not last.plain.endswith(("dottir", "son")):
+        with_family = NameParts(given=written(tokens[:-2]), patronymic=tokens[-2].text, family=last.text)
+        return replace(with_family, tradition=Tradition.ICELANDIC)
     daughter = last.plain.endswith("dottir")
     letters = any(letter in "ðþæöáéíóúý" for letter in " ".join(token.text.lower() for token in tokens))
     son = last.plain.endswith("son") and len(last.plain) > 5 and first.plain in lists.ICELANDIC_GIVEN

@@ -44,7 +44,7 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman leading staff seaman mons baby little old young wee
+    aircraftman aircraftwoman leading staff seaman mons baby little old young wee widow p/o f/o w/o
     med phil jur theol
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
@@ -189,7 +189,7 @@ ITALIAN_FOR_CERTAIN = _words("della dello dei degli delle")
 """Particles of no other language."""
 
 BOUND = _words(
-    "zum zur vom o ó ni nic mac mc ui mhic nighean st ste saint san santa fitz te nga ngai ngati le la du de del della di da van von der den ter ten dos das los las el al ben bar"
+    "zum zur vom o ó ni nic mac mc ui mhic nighean st ste saint san santa fitz mag mhac te nga ngai ngati le la du de del della di da van von der den ter ten dos das los las el al ben bar"
 )
 """Words that, written large before a family name, belong to it: `Kiri Te Kanawa`, `Martin Van Buren`."""
 
