@@ -44,6 +44,22 @@ def test_names_one_by_one_are_those_of_people_known() -> None:
     assert one_by_one("Anna (Ruth's cousin), ?, Tom") == ["Anna (Ruth's cousin)", "Tom"]
 
 
+IN_THE_PICTURE_TOO = [
+    ("Nora (holding Dot) and Harold", "Dot"), ("Anna leans over Bob", "Bob"), ("Hugo seisab Salme taga", "Salme"),
+    ("Ülo seisab Kaarlon taga", "Kaarlon"), ("the boy behind Anna is Tom", "Anna"),
+    ("Mum with her arm round Sis", "Sis"), ("Ruth (sister of Ann and Tom)", ""),
+    ("Pa with his arm round Aunt Vi", "Vi"), ("Nora (hugging Dot and Bob)", "Dot and Bob"),
+    ("Ruth, wife of Joe", ""), ("Anna in Florence", ""), ("Nora with her pony Daisy", ""), ("Vi (Violet May)", ""),
+    ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
+]  # fmt: skip
+
+
+@every_row(("words", "names"), IN_THE_PICTURE_TOO)
+def test_who_is_told_in_a_remark_only_is_asked_about(words: str, names: str) -> None:
+    asks = [person.asks.split("”")[0] for person in read_who(words).people if person.asks]
+    assert asks == ([f"{'Are' if ' and ' in names else 'Is'} “{names}"] if names else [])
+
+
 OWN = [
     ("me", "self"), ("mina", "self"), ("ja", "self"), ("Mere", ""), ("mère", "mother"),
     ("Mamma", "mother"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),

@@ -9,6 +9,10 @@ suffix), or has the shape of a family name behind one that is. What is not:
 - one word alone that nobody knows, or that animals are called: `Anna, Zorb`, `Ivy with Tibbles`, `Anna and Rex`;
 - two words of which neither is known: `Sexton Stott`.
 
+Where people are listed (left to right, by rows, by numbers), and of several that nobody knows one is surely a name, the
+family's names are of a kind that is not known here: they all are names (`Left to right: Ravi, Lakshmi, Meena`). So are
+those of a family told as a whole (`All the Pells: …`). Whoever is told by `with` may still be a dog.
+
 Such words ask and make nobody. Doubt goes over `and` and `with` to whoever is joined to them (`Hettie and Gerald's
 wedding`), for there the grammar of the answer is in doubt too; a comma stops it.
 """
@@ -24,6 +28,7 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import CALLED, Token, tokens_of, written
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
@@ -50,10 +55,14 @@ _GIVEN_ELSEWHERE = frozenset().union(
 )  # fmt: skip
 
 
-def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
-    """Let each name of which a word is not accounted for ask, and whoever is joined to it; nobody is made of them."""
+def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool) -> None:
+    """Let each name of which a word is not accounted for ask, and whoever is joined to it; nobody is made of them.
+
+    `listed`: whether the words tell who stands where.
+    """
     names = [item for item in items if item.is_name and item.person.is_person]
-    doubted = {id(item) for item in names if _is_doubtful(item, known)}
+    plain = {id(item) for item in names if _is_plainly_a_name(item, names, known, listed=listed)}
+    doubted = {id(item) for item in names if _is_doubtful(item, known)} - plain
     for at, item in enumerate(items):
         letters = item.is_name and all(token.is_initial for token in tokens_of(item.person.words))
         if letters and not any(following.joined == "and" for following in items[at + 1 : at + 2]):
@@ -66,7 +75,7 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
             doubted.add(id(before))
     if doubted or any(item.person.asks and item.width and not item.is_several for item in items):
         doubted |= {id(item) for item in names if not (item.person.note or _is_surely_known(item, known))}
-    doubted |= {id(item) for item in _unknown_alone(items, known)}
+    doubted |= {id(item) for item in _unknown_alone(items, known)} - plain
     for item, following in pairwise(items):
         described = not item.is_name and is_noun_of_one(item.person.words)
         if described and following.is_name and not following.joined and item.part == following.part:
@@ -77,6 +86,24 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
             proposal = _understood(item, known)
             question = f"“{item.person.words}”: who is that{proposal}?"
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
+
+
+def _is_plainly_a_name(item: Item, names: Sequence[Item], known: KnownNames, *, listed: bool) -> bool:
+    """Whether words that nobody knows stand where only a name can: in a list of people of whom one is surely known."""
+    tokens = tokens_of(item.person.words)
+    is_like_one = all(token.text[:1].isupper() and token.text[1:].islower() and _may_name(token) for token in tokens)
+    if not is_like_one or item.joined == "with" or item.is_beside or len(tokens) > 2:
+        return False
+    if len(tokens) > 1 and tokens[1].is_given and not tokens[0].is_given:
+        return False  # `Bäckermeister Kurt`
+    others = [_is_surely_known(other, known) for other in names if other is not item and other.joined != "with"]
+    return bool(item.of_group) or (listed and any(others) and not all(others))
+
+
+def _may_name(token: Token) -> bool:
+    """Whether a word is none of every day, of no thing, of no place in a picture, and not what animals are called."""
+    plain = token.plain
+    return plain not in english_words() and plain not in table.NOUNS and plain not in NAMES_OF_ANIMALS
 
 
 def _unknown_alone(items: Sequence[Item], known: KnownNames) -> list[Item]:

@@ -75,6 +75,7 @@ def _is_apposition(part: Sequence[Item], at: int) -> bool:
     described, named = part[at], part[at + 1]
     opens = at == 0 or described.joined != ""
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`
     return opens and ends and bool(described.definite) and named.is_name and not named.joined and _fit(described, named)
 

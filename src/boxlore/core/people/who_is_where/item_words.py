@@ -70,10 +70,17 @@ def person_named(
         note, is_name = between(words[head:], text), words[0].kind not in ("me", "my")
         is_name = is_name and words[head - 1].plain not in KIN_ALONE
         return Placed(between(words[:head], text), 0, note=note, unsure=unsure), is_name
-    if is_one and ("one" in nouns or relation(words[-1])):
+    tells_another = any(_may_be_another(word) for word in words[1:])
+    if is_one and ("one" in nouns or relation(words[-1])) and not tells_another:
         return Placed(told, 0, unsure=unsure), False
     question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _may_be_another(word: Element) -> bool:
+    """Whether a word of a description is a name: `der Junge neben Otto`; but not in `Otto's boy`."""
+    is_name = word.is_large and token_of(word.text).is_given
+    return is_name and not _is_genitive(word) and word.plain not in _NOUNS
 
 
 def _is_kin_of(words: Sequence[Element]) -> bool:
@@ -156,7 +163,8 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     while at and not (words[at].is_large or words[at].kind in ("my", "me", "unknown") or relation(words[at])):
         at -= 1
     surely_leads = words[0].plain in small_words.SURE_LEADS
-    if at and words[0].is_large and words[0].kind == "word" and not (surely_leads or token_of(words[at].text).is_given):
+    is_somebody = surely_leads or token_of(words[at].text).is_given or relation(words[at])
+    if at and words[0].is_large and words[0].kind == "word" and not is_somebody:
         return words
     return words[at:]
 
@@ -246,7 +254,10 @@ def is_noun_of_one(told: str) -> bool:
 
 def is_of_several(words: Sequence[Element]) -> bool:
     """Whether words tell of several people and name none: `the three boys`."""
-    return "many" in _nouns(words) and not any(word.is_large and word.plain not in _NOUNS for word in words[1:])
+    if any(word.is_large and word.plain not in _NOUNS for word in words[1:]):
+        return False
+    bare = words[1:] if words[0].plain in small_words.THE else words[:0]
+    return "many" in _nouns(words) or small_words.CARDINALS.get(bare[0].plain if bare else "", 1) > 1
 
 
 def how_many(words: Sequence[Element]) -> int:
@@ -265,6 +276,8 @@ def begins_person(further: Sequence[Element]) -> bool:
     if not further:
         return False
     first = further[0]
+    if first.kind == "unsure":
+        return begins_person(further[1:])  # `possibly Ada`
     if is_my(first) and len(further) > 1 and (relation(further[1]) or _NOUNS.get(further[1].plain) == "one"):
         return True
     if first.plain in table.BEFORE_A_NAME and len(further) > 1 and further[1].is_large:
@@ -272,6 +285,8 @@ def begins_person(further: Sequence[Element]) -> bool:
     is_name = first.is_large and token_of(first.text).is_given  # `Una`
     if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and") and not is_name:
         behind = further[1]
+        if behind.plain in table.BEFORE_A_NAME and len(further) > 2 and further[2].is_large:
+            return True  # `le petit Émile`
         return behind.is_large or behind.kind in ("my", "unknown") or _NOUNS.get(behind.plain) == "one" or _kin(behind)
     if first.kind == "my":
         near = further[1:3]

@@ -23,9 +23,10 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent
-from boxlore.core.people.who_is_where.shared_family_name import group_and_name
+from boxlore.core.people.who_is_where.shared_family_name import family_of_several, group_and_name
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
 
 
 def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()) -> None:
@@ -86,6 +87,9 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if words and (total := how_many_in_all(words)):
         reader.totals[reader.row] = total
         return
+    if before == "colon" and (family := family_of_several(words)):
+        reader.ahead.note, reader.family_stays = told, family  # `All the Pells: Anna, Ruth`
+        return
     group, family, name = group_and_name(words, reader.text) if words else ("", "", "")
     if group and (name or before == "colon" or _heads_a_list(following)):
         reader.family_ahead = group, family
@@ -126,7 +130,7 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     side = ahead.side or reader.side_stays
     item = Item(person, reader.row, ahead.number, ahead.position, side, ahead.side_words, is_name, reader.group)
     item.from_right, item.right_words = ahead.from_right, ahead.right_words
-    if ahead.is_beside and reader.items:
+    if reader.items and (ahead.is_beside or _is_held(reader, person)):
         item.row, item.is_beside = reader.items[-1].row, True
     item.of_group = reader.family_stays
     if is_name and reader.family_ahead[0]:
@@ -141,7 +145,16 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
         bool(words) and not person.is_person and (is_of_several(words) or bool(group_and_name(words, reader.text)[0]))
     )
     item.width = how_many(words) if words and not person.is_person else 1
+    if words and is_absent(words):
+        item.width = 0
     reader.items.append(item)
+
+
+def _is_held(reader: Reader, person: Placed) -> bool:
+    """`Tom on her knee`, told behind somebody: whoever is held has no place of her own in the row."""
+    words = person.note.split(", ")[-1].split()
+    on_whom = len(words) > 1 and fold(words[-1]) in small_words.HELD_ON and fold(words[0]) not in small_words.WITH
+    return on_whom and len(reader.items) > reader.part_begins
 
 
 def _all_notes(described: Placed, note: str) -> str:

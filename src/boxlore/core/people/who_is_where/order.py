@@ -54,6 +54,10 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
     `totals`: how many people stand in a row, where that is told.
     """
     rows: dict[str, list[Item]] = {}
+    sides = {item.side for item in items if not item.row}
+    if {"left", "right"} <= sides and {item.row for item in items} == {"", "middle"}:
+        for item in items:  # `Left: Anna. Right: Ruth. Middle: Tom`
+            item.side, item.row = item.side or ("centre" if item.row else ""), ""
     for item in items:
         rows.setdefault(item.row, []).append(item)
     for name, row in rows.items():

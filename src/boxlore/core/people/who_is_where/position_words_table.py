@@ -31,8 +31,8 @@ en | from_left | on left|from left|from the left|from l|in from the left|on the 
 en | from_right | on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
 en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
-de | front | vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
-de | back | hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
+de | front | vor|vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
+de | back | hinter|hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
 de | middle | mittlere reihe|in der mittleren reihe
 de | seated | sitzend|sitzende|es sitzen|sitzend sind|die sitzenden
 de | standing | stehend|stehende|es stehen|stehend sind|die stehenden
@@ -49,7 +49,7 @@ de | centre | mitte|in der mitte|mittig|dazwischen
 de | from_left | von links|v l
 de | from_right | von rechts|v r
 de | ordinals | erst* zweit* dritt* viert* funft* sechst* siebt* acht* neunt* zehnt*
-de | weak | mitte
+de | weak | mitte|hinter|vor
 et | front | esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
 et | back | tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
 et | middle | keskmises reas|keskmine rida
@@ -88,8 +88,8 @@ fr | from_left | a partir de la gauche|en partant de la gauche|depuis la gauche|
 fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
 fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
 fr | weak | centre|milieu
-es | front | primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
-es | back | ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
+es | front | delante de|primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
+es | back | detras de|ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
 es | middle | fila del medio|fila central|en la fila del medio
 es | seated | sentad*|los sentados|estan sentados
 es | standing | de pie|parad*|estan de pie
@@ -107,8 +107,8 @@ es | from_left | por la izquierda|desde la izquierda|de izquierda a derecha|empe
 es | from_right | por la derecha|desde la derecha|empezando por la derecha
 es | ordinals | primer* segund* tercer* cuart* quint* sext* septim* octav* noven* decim*
 es | weak | centro|parad*
-it | front | prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano|sotto|fila inferiore
-it | back | ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto|sopra|fila superiore
+it | front | davanti a|prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano|sotto|fila inferiore
+it | back | dietro a|ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto|sopra|fila superiore
 it | middle | fila centrale|fila di mezzo|nella fila centrale
 it | seated | sedut*|i seduti
 it | standing | in piedi
@@ -126,8 +126,8 @@ it | from_left | da sinistra|a partire da sinistra
 it | from_right | da destra|a partire da destra
 it | ordinals | prim* second* terz* quart* quint* sest* settim* ottav* nono decim*
 it | weak | centro
-pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano|abaixo|da frente
-pt | back | ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo|de tras
+pt | front | a frente de|em frente de|primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano|abaixo|da frente
+pt | back | atras de|ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo|de tras
 pt | middle | fila do meio|na fila do meio|fila central
 pt | seated | sentad*
 pt | standing | de pe|em pe
@@ -360,7 +360,8 @@ mi | weak | waenganui
 _BETWEEN = """
 nextto | korval|vierella|next to her|next to him|next to them|next to me|beside her|beside him|beside them|beside me|by her side|by his side|on her left|on her right|on his left|on his right|to her left|to her right|to his left|to his right|on either side|either side|neben ihr|neben ihm|neben ihnen|daneben|links von ihr|links von ihm|rechts von ihr|rechts von ihm|tema korval|ta korval|nende korval|a cote d'elle|a cote de lui|a cote|a ses cotes|de chaque cote|a su lado|al lado|junto a ella|junto a el|a cada lado|accanto|accanto a lei|accanto a lui|ao lado|ao lado dela|ao lado dele|naast haar|naast hem|daarnaast|ernaast|ved siden af|ved siden af hende|ved siden af ham|ved siden av|ved siden av henne|ved siden av ham|ved hennes side|bredvid|bredvid henne|bredvid honom|hanen vieressaan|vieressa|hanen vierellaan|рядом|рядом с ним|рядом с неи|рядом с ними|по бокам|obok|obok niego|obok niej|po bokach|blakus|blakus vinai|blakus vinam|salia|salia jos|salia jo|vedle|vedle ni|vedle nej|vedle neho|po stranach|kei tona taha
 and | and|raua ko|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
-with | on her lap|on his lap|on my lap|on her knee|on his knee|in her arms|in his arms|auf dem schoss|auf dem arm|sules|sylissa|sur les genoux|dans les bras|en brazos|in braccio|ao colo|op schoot|op de arm|pa skodet|pa fanget|i knat|i famnen|na kolanach|na rekach|na kline|klepi|ant keliu|на руках|with|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|holding|carrying|together with|zusammen mit|along with
+held | on her lap|on his lap|on my lap|on her knee|on his knee|in her arms|in his arms|auf dem schoss|auf dem arm|sules|sylissa|sur les genoux|dans les bras|en brazos|in braccio|ao colo|op schoot|op de arm|pa skodet|pa fanget|i knat|i famnen|na kolanach|na rekach|na kline|klepi|ant keliu|на руках|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|holding|carrying|carries|is carrying|nursing|cuddling
+with | with|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|zusammen mit|along with|flanked by|surrounded by|accompanied by|eingerahmt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av
 from_back | down|from the top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
@@ -375,8 +376,14 @@ me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|i
 my | my|taku|toku|tana|tona|aku|deras|vinu|vina|vinas|vinu|ju|jejich|musu|их|our|his|her|their|your|mein*|unser*|sein*|ihr*|mon|ma|mes|notre|nos|son|sa|ses|leur|leurs|minu|mu|meie|tema|nende|mi|mis|nuestr*|su|sus|mio|mia|miei|nostr*|suo|sua|suoi|loro|meu|minha|nosso|nossa|seu|mijn|ons|onze|zijn|haar|hun|min|mit|mine|vores|hans|hendes|deres|var|vart|vara|sin|var|hennes|mein|minun|meidan|hanen|heidan|мой|моя|мои|наш|наша|его|ее|их|moj|moja|nasz|nasza|jego|jej|ich|mans|mana|musu|savo|mano|jo|jos|muj|moje|nas|nase|jeho|jeji
 """
 
+_FROM_THE_END = """
+from_end | to last|to the last|from last|from the last|from the end|from end|last
+2 | last but one|next to last|penultimate|second-last|vorletzt*|zweitletzt*|eelviima*|avant-dernier*|penultim*|op een na laatste|voorlaatst*|naestsidst*|nest sist*|nast sist*|toiseksi viimei*|предпоследн*|przedostatni*|priekspedej*|priespaskutin*|predposledn*
+3 | last but two|third-last|drittletzt*|antepenultim*
+"""
+
 _PEOPLE = """
-one | one|other|usher|witness|captain|driver|officer|shopkeeper|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke
+one | one|other|usher|witness|captain|driver|officer|shopkeeper|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke|mokopuna
 one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd
 one | mees|naine|poiss|tudruk|laps|pruut|peigmees|sodur|sober|sobranna|naaber|opetaja|imik|poisike|vanamees
 one | homme|femme|garcon|fille|enfant|bebe|dame|monsieur|mariee|marie|soldat|ami|amie|voisin|voisine|cure
@@ -388,7 +395,7 @@ one | mand|kvinde|dreng|pige|barn|brud|brudgom|jenta|gutten|mannen|kvinnen|damen
 one | mies|nainen|poika|tytto|lapsi|morsian|sulhanen|naapuri|ystava|vauva
 one | человек|мужчина|женщина|мальчик|девочка|девушка|ребенок|невеста|жених|солдат|друг|подруга|сосед|соседка|учитель|учительница
 one | mezczyzna|kobieta|chlopiec|dziewczynka|dziewczyna|dziecko|zolnierz|przyjaciel|sasiad|sasiadka|virietis|sieviete|zens|meitene|berns|kaiminš|kaimins|vyras|moteris|berniukas|mergaite|vaikas|kaimynas|muz|zena|chlapec|divka|dite|soused|sousedka
-many | misses|messrs|mesdames|daughters|aunties|grandmas|grannies|grandpas|nieces|nephews|cousins|sons|aunts|uncles|nieces|nephews|tochter|sohne|schwestern|bruder|filles|fils|soeurs|freres|hijas|hijos|figlie|figli|filhas|filhos|dochters|zonen|dotre|sonner|dottrar|soner|tyttaret|pojat|tutred|pojad|дочери|сыновья|corki|synowie|dcery|synove
+many | misses|messrs|mesdames|ptes|sgts|cpls|drs|revs|mmes|mlles|daughters|aunties|grandmas|grannies|grandpas|nieces|nephews|cousins|sons|aunts|uncles|nieces|nephews|tochter|sohne|schwestern|bruder|filles|fils|soeurs|freres|hijas|hijos|figlie|figli|filhas|filhos|dochters|zonen|dotre|sonner|dottrar|soner|tyttaret|pojat|tutred|pojad|дочери|сыновья|corki|synowie|dcery|synove
 many | bridesmaids|ushers|pageboys|attendants|witnesses|officers|crew|staff|al|etc|etcetera|usw|jne|itd|atd|mfl|osv|ym|ecc|adults|grown-ups|ladies|gentlemen|pupils|students|teachers|workers|players|team|sailors|farmers|grown-ups|family|twins|children|parents|boys|girls|men|women|soldiers|brothers|sisters|grandparents|neighbours|neighbors|friends|people|couple|cousins|kids|babies|others|guests|family*|grandchildren
 many | familie|zwillinge|kinder|eltern|manner|frauen|geschwister|grosseltern|nachbarn|freunde|leute|pere|perekond|kaksikud|lapsed|vanemad|famille|jumeaux|enfants|parents|familia|gemelos|ninos|padres|famiglia|gemelli|bambini|genitori|gemeos|pais|gezin|tweeling|kinderen|ouders|tvillinger|born|foraeldre|barna|foreldre|familj|tvillingar|foraldrar|perhe|kaksoset|lapset|vanhemmat|семья|близнецы|дети|родители|rodzina|blizniaki|dzieci|rodzice|gimene|dvini|berni|vecaki|seima|dvyniai|vaikai|tevai|rodina|dvojcata|deti|rodice
 thing | dog|cat|horse|cow|pony|goat|hen|car|bicycle|bike|house|barn|tree|boat|ship|hund|katze|pferd|auto|haus|koer|kass|hobune|maja|chien|chat|cheval|maison|voiture|perro|gato|caballo|cane|gatto|cavallo|cao|cavalo|hond|kat|paard|hest|kissa|koira|hevonen|собака|кошка|лошадь|pies|kot|kon|suns|kakis|zirgs|suo|kate|arklys|pes|kocka|kun
@@ -399,7 +406,7 @@ UNSURE = (
     "misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|кажется|наверно|wahrscheinlich|je crois|creo que|credo|acho que|tror jag|luulen|zdaje sie|looks like|must be|could be|might be|may be"
 )
 
-_SMALL = "pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|alte|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
+_SMALL = "wee|bonnie|pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|alte|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
 
 
 def _rows(text: str) -> list[list[str]]:
@@ -432,9 +439,19 @@ WEAK = frozenset(phrase for _, kind, phrases in _rows(_ROWS) if kind == "weak" f
 """Rows and sides that are plain words too."""
 
 WORDS_BETWEEN: tuple[tuple[str, str], ...] = tuple(
-    (kind, phrase) for kind, phrases in (*_rows(_BETWEEN), ["unsure", UNSURE]) for phrase in phrases.split("|")
+    ("with" if kind == "held" else kind, phrase)
+    for kind, phrases in (*_rows(_BETWEEN), ["unsure", UNSURE])
+    for phrase in phrases.split("|")
 )
 """(and, with, verb, unknown, or, me, my or unsure; phrase) of every language."""
+
+COUNTED_FROM_THE_END: tuple[tuple[str, str], ...] = tuple(
+    (kind, phrase) for kind, phrases in _rows(_FROM_THE_END) for phrase in phrases.split("|")
+)
+"""(`from_end` for what stands behind an ordinal, or the place from the right; phrase): `second to last`."""
+
+HOLDING = frozenset(phrase for kind, phrases in _rows(_BETWEEN) if kind == "held" for phrase in phrases.split("|"))
+"""Those of `with` before somebody who is held, and so has no place of her own in a row."""
 
 FAMILY = frozenset(
     "brautpaar haapari pruutpaar brudpar brudepar bruidspaar maries novios sposi noivos молодые молодожены novomanzele jaunavedziai "
@@ -457,7 +474,7 @@ BEFORE_A_PLACE = frozenset(
 """Small words before a row or a side that are a part of it."""
 
 NUMBER_WORDS = frozenset(
-    "no nr num nro numero numer номер numurs numeris cislo number nummer numero num. n° # № nro c".split()
+    "no nos nr nrs num nro numero numer номер numurs numeris cislo number nummer numero num. n° # № nro c".split()
 )
 """Words before a number."""
 

@@ -50,7 +50,8 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
 
 def _is_name(reader: Reader) -> bool:
     first = reader.words[0]
-    return first.kind != "word" or len(reader.words) == 1 or token_of(first.text).is_given
+    alone = len(reader.words) == 1 and not first.plain.endswith("ing")  # `Reading from the left`
+    return first.kind != "word" or alone or token_of(first.text).is_given
 
 
 def _behind_whom(reader: Reader, element: Element) -> None:

@@ -48,7 +48,7 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.items import end_item, noted
 from boxlore.core.people.who_is_where.order import Item, in_order
-from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS
 from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
@@ -57,7 +57,6 @@ from boxlore.core.people.who_is_where.small_words_table import (
     BESIDE_BEHIND,
     CARDINALS,
     EVERYONE,
-    HOLDING,
     OF_AGES,
     TAKE_A_CASE,
 )
@@ -89,7 +88,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     end_item(reader)
     items = joined_to_names(reader.items) or _nobody_told(reader.text)
     ask_of_doubtful(items, known)
-    ask_of_unaccounted(items, known)
+    ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
     return WhoTold(tuple(in_order(items, reader.rtl_groups, reader.totals)), reader.placed)
 
@@ -172,6 +171,9 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             reader.words = []
     elif kind == "filler":
         _takes_back(reader)
+    elif kind == "unknown" and not reader.words and reader.previous in PLACES and describes_last(reader):
+        reader.identifies = True  # `the man on the right unknown`
+        reader.words.append(element)
     elif kind == "beside":
         reader.aside.append(element)
     elif kind == "opens beside":
@@ -239,11 +241,20 @@ def _end_header(reader: Reader) -> None:
 
 def _verb(reader: Reader, further: Sequence[Element]) -> None:
     """`is` between somebody described and a name: `the girl in front is Ruth`."""
+    if not reader.words and len(reader.items) > reader.part_begins and reader.items[-1].is_several:
+        several = reader.items.pop()  # `Two girls at the front are Anna and Ruth`
+        reader.row, reader.side_stays, reader.behind = several.row or reader.row, several.side, False
+        reader.ahead.note, reader.ahead.side = several.person.words, several.side
+        return
     if further and begins_person(further) and describes_somebody(reader):
         if reader.words and is_of_several(reader.words):
             _end_header(reader)
             return
+        with_whom = reader.joined == "with" and describes_last(reader)
         end_item(reader)
+        if with_whom:  # `the lady with the baby is Ruth`
+            whom = reader.items.pop().person.words
+            reader.items[-1].person = noted(reader.items[-1].person, f"with {whom}")
         reader.identifies = bool(reader.items)
 
 

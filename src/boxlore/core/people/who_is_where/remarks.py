@@ -15,7 +15,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS
 from boxlore.core.people.who_is_where.tokens import Element
 
 
@@ -61,11 +61,7 @@ def begins_remark(words: Sequence[Element]) -> bool:
 
 def _head(words: Sequence[Element]) -> int:
     if words[0].kind == "me":
-        return (
-            1
-            if words[1:] and words[1].plain in small_words.BEGIN_A_REMARK | small_words.WITH | small_words.HOLDING
-            else 0
-        )
+        return 1 if words[1:] and words[1].plain in small_words.BEGIN_A_REMARK | small_words.WITH | HOLDING else 0
     if words[0].kind == "my" and len(words) > 2 and words[1].plain in KIN_WORDS:
         return 2
     if words[0].kind == "my":

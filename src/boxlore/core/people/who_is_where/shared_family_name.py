@@ -38,6 +38,15 @@ def _is_given_alone(read: NameParts) -> bool:
     return bool(read.given) and " " not in read.given and not (read.family or read.kin or read.title or read.patronymic)
 
 
+def family_of_several(words: Sequence[Element]) -> str:
+    """`Pell` of `the Pells`, `all the Pells`; an empty text for any other words."""
+    bare = words[1:] if len(words) == 3 and words[0].plain in small_words.EVERYONE else words
+    if len(bare) != 2 or bare[0].plain != "the" or not (bare[1].is_large and bare[1].plain.endswith("s")):
+        return ""
+    hisses = bare[1].plain.endswith(("shes", "ches", "xes", "sses", "zes"))
+    return bare[1].text[: -2 if hisses else -1] if table.NOUNS.get(bare[1].plain) is None else ""
+
+
 def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
     """`the Tamm brothers`, `Tamm` and `Juhan` of `the Tamm brothers Juhan`; empty texts for any other words."""
     at = 1 if words[0].plain in small_words.ARTICLES | small_words.EVERYONE and len(words) > 2 else 0

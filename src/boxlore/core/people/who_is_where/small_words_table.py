@@ -161,16 +161,14 @@ TIMES_OF_THE_YEAR = frozenset(
 )
 """Words that are names of people too, but that alone before a remark tell a time: `May in Leith`."""
 
-HOLDING = frozenset(
-    (
-        "on her lap", "on his lap", "on my lap", "on her knee", "on his knee", "in her arms", "in his arms", "auf dem schoss", "auf dem arm",
-        "sules", "sylissa", "sur les genoux", "dans les bras", "en brazos", "in braccio", "ao colo", "op schoot", "op de arm",
-        "pa skodet", "pa fanget", "i knat", "i famnen", "na kolanach", "na rekach", "na kline", "klepi", "ant keliu", "на руках",
-        "holding", "carrying", "holds", "is holding", "hugging", "tient", "tenant", "halt", "tragt", "hoiab", "sostiene",
-        "tiene en brazos", "segura", "houdt", "holder", "haller", "pitaa sylissaan", "держит", "trzyma", "tur", "laiko", "drzi",
-    )
-)  # fmt: skip
-"""Words before somebody who is held, and so has no place of her own in a row."""
+HELD_ON = frozenset(
+    "lap knee knees arm arms shoulder shoulders hip back schoss arme armen knie knien schultern rucken sules polvel polvedel "
+    "kaenlas olgadel kukil genoux bras epaules dos rodillas regazo brazos hombros braccio ginocchia spalle colo joelhos bracos "
+    "ombros schoot knieen schouders skodet fanget knaet kneet armene knat famnen axlarna sylissa polvella olkapailla "
+    "harteilla kolanach rekach barana ramionach руках коленях плечах kline naruci ramenou klepi rokas pleciem keliu rankose "
+    "peciu".split()
+)
+"""Parts of the body on or in which somebody is held: `Tom on her knee`."""
 
 OF_THINGS = frozenset("dem der den einem einer".split())
 """German articles behind `mit`."""

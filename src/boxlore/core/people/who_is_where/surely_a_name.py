@@ -6,7 +6,7 @@ kept as told, asks, and is nobody until that is answered: a question is better t
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import cache
 
@@ -32,7 +32,8 @@ def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
         if item.is_name and item.person.is_person and (question := _question(item, known, shouted)):
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
         elif item.person.is_person and not item.person.asks and (names := _names_in(item.person.note, known)):
-            question = f"Are “{names}” in the picture too, where “{item.person.note}” is told of {item.person.words}?"
+            too = f"{'Are' if ' and ' in names else 'Is'} “{names}” in the picture too"
+            question = f"{too}, where “{item.person.note}” is told of {item.person.words}?"
             item.person = replace(item.person, asks=question if item.person.words else "")
 
 
@@ -100,20 +101,51 @@ _SMALL_WORDS = frozenset().union(
 
 
 def _names_in(note: str, known: KnownNames) -> str:
-    """The given names behind words of company in what is noted of somebody: `flanked by Hector`."""
-    words = note.split()
-    named = [
-        token.text
-        for before, token in zip(words, tokens_of(note)[1:], strict=False)
-        if token.text[:1].isupper() and (token.is_given or known.is_given(token.plain)) and before.lower() in _COMPANY
-    ]
-    return " and ".join(named)
+    """The names in what is noted of somebody who may be in the picture too: `flanked by Hector`, `hides behind Dot`.
+
+    None where the note is a name (`Vi (Violet May)`), and none of those of whom the words say only whose kin somebody
+    is, where, or what for: `Ruth's cousin`, `brother of Tom`, `in Florence`, `the Victoria`, `with her pony Daisy`.
+    """
+    if all(word[:1].isupper() or not word[:1].isalpha() for word in note.split()):
+        return ""
+    return " and ".join(name for part in note.split(", ") for name in _names_in_part(part, known))
+
+
+def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
+    before, role, kin_told = "", "", False
+    tokens = tokens_of(part)
+    for at, token in enumerate(tokens):
+        if token.plain in _JOIN:
+            before = token.plain
+            continue
+        role = role if before in _JOIN else before
+        of_kin = role in _NO_COMPANY or (kin_told and role in _OF) or table.NOUNS.get(role) == "thing"
+        leads = token.plain in KIN_WORDS and any(behind.text[:1].isupper() for behind in tokens[at + 1 : at + 2])
+        if _may_be_told(token, known) and not of_kin and not leads:  # `Vi` of `Aunt Vi`
+            yield token.text.rstrip(".,;")
+        is_kin = token.plain in KIN_WORDS
+        kin_told = kin_told or is_kin
+        before = token.plain if not (is_kin or token.plain in TITLES) else "and"  # the name follows
+
+
+def _may_be_told(token: Token, known: KnownNames) -> bool:
+    """Whether a word in a note is somebody's name, also in a form of a sentence, or kin told by one word (`Mum`)."""
+    if not token.text[:1].isupper() or token.plain.endswith("'s"):
+        return False
+    if token.plain in small_words.TIMES_OF_THE_YEAR or token.plain in small_words.NAMES_OF_ANIMALS:
+        return False
+    is_name = token.is_given or known.is_given(token.plain) or token.plain in KIN_WORDS
+    return is_name or bool(_name_of_form(token, known))
 
 
 _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
 
-_COMPANY = frozenset("by von von par por da av af av od przez kleinen kleine petit petite piccolo piccola".split())
-"""Words before somebody who is in the picture too: `flanked by Hector`."""
+_JOIN = frozenset("and & + und ja et y e og och i и un ir".split())
+_OF = frozenset("of to de di do da del della von van der des du av af til".split())
+_NO_COMPANY = small_words.THE | frozenset(
+    "of in at from near im aus en dans nel na no i as like als comme for named called nee ne born geb sund".split()
+)
+"""Words before a name that tell whose kin somebody is, where, or what for; nobody is in the picture by them."""
 
 
 def _name_of_form(token: Token, known: KnownNames) -> str:

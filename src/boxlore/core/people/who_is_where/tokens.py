@@ -31,7 +31,7 @@ _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(
-    r"(?:mrs?|ms|dr|st|sr|jr|revd?|prof|capt|cpt|lt|lieut|col|maj|sgt|cpl|pte|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nr|mme|"
+    r"(?:mrs?|messrs|ms|drs?|st|sr|jr|revd?|revs|prof|capt|cpt|lt|lieut|col|maj|sgts?|cpls?|ptes?|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nos|nr|mme|"
     r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\.",
     re.IGNORECASE,
 )
@@ -147,8 +147,8 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
             yield Element(exactly, word, start, end)
         elif kind:
             end = words[at + length - 1][2]
-            value = kind.removeprefix("ordinal ") if kind.startswith("ordinal") else ""
-            kind = "ordinal" if value else kind
+            counts, _, value = kind.rpartition(" ") if kind.startswith(("ordinal ", "last ")) else ("", "", "")
+            kind = {"ordinal": "ordinal", "last": "from the right"}.get(counts, kind)
             told = " ".join(piece for piece, _, _ in words[at : at + length])
             yield Element(kind, told, start, end, int(value or 0), phrase)
         elif word.startswith("~~"):  # struck out: kept beside who stands in its place
@@ -165,6 +165,7 @@ def _phrases() -> dict[str, list[tuple[tuple[str, ...], str]]]:
     """Every phrase by the first two letters of its first word, the longest first."""
     rows = [(phrase, kind) for kind, phrase in (*table.WORDS_BETWEEN, *table.PLACE_PHRASES)]
     rows += [(word, f"ordinal {number}") for number, word in table.ORDINALS]
+    rows += [(phrase, f"last {kind}" if kind.isdigit() else kind) for kind, phrase in table.COUNTED_FROM_THE_END]
     by_start: dict[str, list[tuple[tuple[str, ...], str]]] = {}
     for phrase, kind in rows:
         words = tuple(fold(phrase).split())
@@ -340,6 +341,10 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
             if phrase in _FROM["from_left"] or phrase in _FROM["from_right"]:
                 kind = "position" if phrase in _FROM["from_left"] else "from the right"
                 return replace(first, kind=kind, value=elements[count].value), 2
+    if kinds[:2] == ["ordinal", "from_end"]:  # `second to last`
+        return replace(first, kind="from the right"), 2
+    if kinds[:1] == ["from_end"]:
+        return replace(first, kind="word"), 1
     if kinds[:1] == ["ordinal"] and kinds[1:2] in (["left"], ["right"]):  # `2nd left`
         return replace(first, kind="position" if kinds[1] == "left" else "from the right"), 2
     return first, 0

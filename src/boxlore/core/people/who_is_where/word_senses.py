@@ -6,6 +6,7 @@
 import re
 from collections.abc import Sequence
 
+from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import TITLES
@@ -42,6 +43,9 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
         if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
             return "beside"  # `the boy in front of Anna is Tom`
         return "of" if further[0].is_large and not reader.words else ""
+    describes = element.kind in ("front", "back") and bool(reader.words) and is_description(reader.words)
+    if describes and kinds[:1] == ["word"] and further[0].is_large and "verb" in [piece.kind for piece in further[1:4]]:
+        return "beside"  # `the boy behind Anna is Tom`
     if element.kind in _POSTURES and reader.opens_beside and reader.words and begins_person(further):
         reader.opens_beside = False
         return "and"
@@ -103,9 +107,12 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
         return "word"
     if element.kind in table.SIDES and len(element.plain) == 1 and element.text.endswith("."):
         return "word" if first.kind == "word" and first.is_large and not token_of(first.text).is_given else ""
+    if element.plain == element.phrase and " " not in element.text:
+        of_somebody = bool(reader.words) and (reader.words[-1].plain.endswith("'s") or reader.words[-1].kind == "my")
+        if of_somebody and first.kind == "word" and not first.is_large:
+            return "word"  # `at his left shoulder`
     if element.kind in table.SIDES and element.plain == element.phrase and " " not in element.text:
-        of_somebody = bool(reader.words) and reader.words[-1].plain.endswith("'s")
-        return "word" if of_somebody and first.kind == "word" and not first.is_large else ""
+        return ""
     behind = further[1:] if first.plain == "of" else further
     if not element.plain.endswith(("front", "behind", "back")) or len(behind) < 2:
         return ""
@@ -176,6 +183,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return ""
     if (not further or further[0].kind in ("comma", "end")) and element.phrase in WITH:
         return "word"  # `Torsten är inte med`
+    if element.text in ("z", "ze") and reader.words and further and is_family_in_polish(token_of(further[0].text)):
+        return "word"  # `Anna z Nowaków Zielińska`
     if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
         return "beside"  # `с внуком`
     if (reader.words or reader.items) and _heads_names(further):
@@ -272,6 +281,20 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following == "verb":
         return not reader.words or reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
+    if element.text in ("L", "R") and _BOTH_SIDES.search(reader.text) and not reader.words:
+        ends = [piece.kind for piece in further[1:2]] in ([], ["comma"], ["end"], ["and"])
+        if ends and further and further[0].is_large and token_of(further[0].text).is_given:
+            return True  # `L Anna, R Ruth`
+    if element.kind in ("front", "back") and _stands_there_to_somebody(reader.words, further):
+        return True
+    if (
+        element.kind in table.SIDES
+        and reader.ahead.side
+        and reader.words
+        and following == "word"
+        and further[0].is_large
+    ):
+        return True  # `left Anna right Ruth`
     if reader.previous in _POSTURES and (reader.words or reader.items) and further and begins_person(further):
         return True  # `Fred stands behind Nell`: his row
     if reader.behind is False and not reader.words and following == "word" and further[0].is_large:
@@ -282,6 +305,13 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
     ends = following in ("", "comma", "end", "and")
     is_letter = len(element.text) == 1 and not _BOTH_SIDES.search(reader.text)
     return ends and bool(reader.words or reader.items) and not is_letter
+
+
+def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Element]) -> bool:
+    """Whether a row is told of one to another: `Nell behind Fred`, `Nell is hiding behind Fred`."""
+    is_name = bool(words) and words[0].is_large and token_of(words[0].text).is_given
+    follows = bool(further) and further[0].kind == "word" and further[0].is_large
+    return is_name and follows and (token_of(further[0].text).is_given or bool(relation(further[0])))
 
 
 _RULES = (_order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _verb, _dash)
