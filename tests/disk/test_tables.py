@@ -1,9 +1,11 @@
 """Tables that somebody wrote. The grammar is that of RFC 4180 (2.5 to 2.7); what is refused is ours."""
 
 import os
+import tempfile
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.disk.tables import LONGEST_CELL, TableRow, lacks_column, read_table
@@ -91,3 +93,28 @@ def test_what_is_no_file_is_not_waited_for(tmp_path: Path) -> None:
 def test_a_formula_that_we_guarded_is_read_as_it_was_told(tmp_path: Path) -> None:
     (tmp_path / "told.csv").write_bytes(b"item,text\r\nA,'=1+1\r\nB,'tis\r\n")
     assert [row.cells["text"] for row in read_table(tmp_path / "told.csv", lambda names: None)] == ["=1+1", "'tis"]
+
+
+NAMED_SIGNS = (
+    ("sep=;\r\nitem;text\r\n1;Reval, 1908\r\n", 3),
+    ("\ufeffsep=;\nitem;text\n1;Reval, 1908\n", 3),
+    ("\nSEP=;\n\nitem;text\n1;Reval, 1908\n", 5),
+    ('"sep=;"\r\nitem;text\r\n1;"Reval, 1908"\r\n', 3),
+    ("sep=|\nitem|text\n1|Reval, 1908\n", 3),
+    ("sep=\t\nitem\ttext\n1\tReval, 1908\n", 3),
+    ('sep=,\nitem,text\n1,"Reval, 1908"\n', 3),
+    ('"sep=;",\nitem,text\n1,"Reval, 1908"\n', 3),  # saved again by a program that kept the line as a row
+    ('sep=;\nitem,text\n1,"Reval, 1908"\n', 3),
+    ('\n\nitem,text\n1,"Reval, 1908"\n', 4),
+)
+
+
+@every_row(("text", "line"), NAMED_SIGNS)
+def test_a_first_line_that_names_the_sign_between_columns_is_understood(text: str, line: int) -> None:
+    """`sep=;`, as spreadsheets write and read it (common practice, no source)."""
+    with tempfile.TemporaryDirectory() as folder:
+        assert read(Path(folder), text) == [TableRow(line, {"item": "1", "text": "Reval, 1908"})]
+
+
+def test_a_column_called_so_is_one(tmp_path: Path) -> None:
+    assert read(tmp_path, "sep=a,text\n1,x\n") == [TableRow(2, {"sep=a": "1", "text": "x"})]

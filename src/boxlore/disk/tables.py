@@ -1,5 +1,5 @@
 """Tables that somebody wrote: CSV (RFC 4180) in UTF-8 with one heading, its columns parted by
-commas, semicolons or tabs, read whole before anything is done with it.
+commas, semicolons or tabs, or by the sign that a first line `sep=|` names, read whole before anything is done with it.
 
 Rule kept: no cell is passed over. A row with a cell that stands under no heading comes back with a fault, for an
 unquoted comma in the words has parted them; a quotation mark that is not closed refuses the table, for nobody knows
@@ -8,6 +8,7 @@ how many rows it has swallowed.
 
 import csv
 import io
+import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -43,14 +44,14 @@ def read_table(
     `found_in`. Raises WrongUse for a file that is no such table.
     """
     text = read_text(path, "Save it as CSV in UTF-8.")
-    lines = _lines(path, text)
+    lines = [row for row in _lines(path, text) if not all(map(is_blank, row[1]))]
     _, heading = lines[0] if lines else (1, [])
     known = {_bare(name): name for name in columns}
     names = [known.get(_bare(name), name.strip()) for name in heading]
     check_heading([name for name in names if name])
     if twice := next((name for name in names if name and names.count(name) > 1), ""):
         raise WrongUse(f"{path.name} has two columns “{twice[:40]}”.", "Give each column a name of its own.")
-    return [_row(line, names, cells) for line, cells in lines[1:] if not all(map(is_blank, cells))]
+    return [_row(line, names, cells) for line, cells in lines[1:]]
 
 
 def read_text(path: Path, in_utf_8: str) -> str:
@@ -82,16 +83,24 @@ def _bare(name: str) -> str:
     return "".join(letter for letter in name.casefold() if letter not in "_-" and not letter.isspace())
 
 
-def _parted_by(text: str) -> str:
-    """The sign between columns: a comma, unless the heading has none and has semicolons or tabs, as spreadsheets of
-    many countries write them. Words below it decide nothing."""
+_NAMES_ITS_SIGN = re.compile(r'[\r\n]*"?sep=(?P<sign>[^\w\s"]|\t)"?[ \t,;|]*(?=[\r\n])', re.IGNORECASE)
+"""The first line that spreadsheets write and read to say what parts the columns (common practice, no source)."""
+
+
+def _parted_by(text: str, named: str) -> str:
+    """The sign between columns: the one that is `named` if the heading has it, else a comma, unless the heading has
+    none and has semicolons or tabs, as spreadsheets of many countries write them. Words below it decide nothing."""
     heading = text.lstrip("\r\n").partition("\n")[0]
-    return next((sign for sign in (",", ";", "\t") if sign in heading), ",")
+    return next((sign for sign in (*named, ",", ";", "\t") if sign in heading), ",")
 
 
 def _lines(path: Path, text: str) -> list[tuple[int, list[str]]]:
     """(line on which it begins, cells) of each row."""
-    reader = read_cells(io.StringIO(text, newline=""), delimiter=_parted_by(text), strict=True)
+    first = _NAMES_ITS_SIGN.match(text)
+    named, start = (first["sign"], first.end()) if first else ("", 0)
+    ends = "\n" * len(text[:start].splitlines()[:-1])  # lines are counted from the top of the file
+    delimiter = _parted_by(text[start:], named)
+    reader = read_cells(io.StringIO(ends + text[start:], newline=""), delimiter=delimiter, strict=True)
     rows: list[tuple[int, list[str]]] = []
     while True:
         begins = reader.line_num + 1
