@@ -387,7 +387,11 @@ PLAINLY_ASKED = [  # what is told, the question, its choices (the readings thems
     ("summer", "“summer”: in which year was that summer?", []),
     ("12 June", "“12 June”: in which year?", ["12 June"]),
     ("the year of the flood", "“the year of the flood”: when was the flood?", []),
-    ("Mon 12 June 1938", "“Mon 12 June 1938”: 12 June 1938 was a Sunday, not a Monday. Which is right?", ["12 June"]),
+    (
+        "Mon 12 June 1938",
+        "“Mon 12 June 1938”: 12 June 1938 was a Sunday, not a Monday. Which is right?",
+        ["12 June 1938", "13 June 1938", "12 June 1933", "12 June 1939"],
+    ),
 ]  # fmt: skip
 
 

@@ -180,6 +180,25 @@ def test_what_must_be_chosen_first(words: str, ask: str | None, choices: tuple[s
     assert reading.alternatives[: len(choices)] == choices
 
 
+DISAGREEING = [  # the day told, and what else may be meant (weekdays by `cal` of Unix, feasts by dateutil.easter)
+    ("Mon 12 June 1938", "1938-06-12", ("1938-06-13", "1933-06-12", "1939-06-12")),
+    ("Sunday 29 February 1932", "1932-02-29", ("1932-02-28", "1920-02-29", "1948-02-29")),
+    ("Easter, 3 April 1938", "1938-04-03", ("1938-04-17",)),
+    ("Advent, 2 January 1930", "1930-01-02", ("1930-11-30/1930-12-24",)),
+    ("Thursday, Easter Sunday 17 April 1938", "1938-04-17", ("1938-04-14", "1930-04-17", "1941-04-17")),
+    ("Mon 12 June '38", "1938-06-12", ()),
+]
+
+
+@every_row(("words", "edtf", "choices"), DISAGREEING)
+def test_a_day_that_another_word_denies_is_asked_with_the_days_that_fit(
+    words: str, edtf: str, choices: tuple[str, ...]
+) -> None:
+    reading = read(words)
+    assert reading.edtf and reading.edtf.text == edtf
+    assert reading.ask and reading.alternatives == choices
+
+
 def test_the_year_in_which_it_is_told_is_the_last_that_is_not_asked_about() -> None:
     known = KnownDates(this_year=1960)
     assert read("1960", known=known).ask is None

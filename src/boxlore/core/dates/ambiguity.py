@@ -35,6 +35,7 @@ from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
+from boxlore.core.dates.word_order import in_order
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -46,7 +47,7 @@ FIRST_PORTRAITS = 1840
 """An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
 daguerreotype was published in August 1839; from memory)."""
 
-_AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
+_AT_WHICH = frozenset(("month", "season", "feast", "feast_day", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
@@ -357,7 +358,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         words.append(sense)
     if words and words[-1].kind == "comma":
         words.pop()
-    words = with_short_years(_calendar_last(words), senses)
+    words = with_short_years(in_order(words), senses)
     if clock and not any(sense.kind in _AT_WHICH for sense in words):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:
@@ -379,14 +380,6 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if expression.kind == "one":
         expression.leaves()[0].season_alone = True
     return expression
-
-
-def _calendar_last(words: list[Sense]) -> list[Sense]:
-    """`27 February old style 1917`: the calendar behind the whole date, where it is told once within one."""
-    styles = [sense for sense in words if sense.kind in ("old_style", "new_style")]
-    if len(styles) != 1 or words[0] in styles or any(sense.kind not in SLOTS for sense in words if sense not in styles):
-        return words
-    return [*(sense for sense in words if sense not in styles), *styles]
 
 
 def _outcome(expression: Expression, context: DateContext) -> Outcome:

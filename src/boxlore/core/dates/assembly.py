@@ -176,7 +176,7 @@ class Assembly(Gathered):
     def _day(self, value: tuple[int, int]) -> bool:
         if len(self.numbers) + bool(self.date.day) >= 2 or (self.numbers and self.date.year and self.date.day):
             return False
-        if self.numbers and not (self.date.month or self.romans or self.decades or self.century):
+        if self.numbers and not (self.date.month or self.date.feast or self.romans or self.decades or self.century):
             return False
         self.numbers.append(value)
         self.latest = "day"
@@ -222,6 +222,13 @@ class Assembly(Gathered):
         if self.date.feast or self.date.season:
             return False
         self.date.feast, self.latest = value, "day"
+        return True
+
+    def _feast_day(self, value: str | None) -> bool:
+        """“Zweiter Pfingsttag”; of a word that names no feast, one must stand beside it (“nelipühade teine püha”)."""
+        if value is not None and not self._feast(value):
+            return False
+        self.feast_day, self.latest = True, "day"
         return True
 
     def _weekday(self, value: int) -> bool:
@@ -347,8 +354,8 @@ SLOTS: dict[str, Callable[[Assembly, Any], bool]] = {
     "decade_digits": Assembly._decade_digits, "decades": Assembly._decades, "century": Assembly._century, "roman":
     Assembly._roman, "hundreds": Assembly._hundreds, "part": Assembly._part, "span": Assembly._span, "years":
     Assembly._years, "dates": Assembly._dates, "dual": Assembly._dual, "event": Assembly._event, "unit":
-    Assembly._unit, "term": Assembly._term, "turn": Assembly._turn, "no_year": Assembly._no_year, "before_christ":
-    Assembly._before_christ,
+    Assembly._unit, "feast_day": Assembly._feast_day, "term": Assembly._term, "turn": Assembly._turn, "no_year":
+    Assembly._no_year, "before_christ": Assembly._before_christ,
 }  # fmt: skip
 """The kinds of senses that are slots, and what puts each into its slot; a value is of the kind's type."""
 

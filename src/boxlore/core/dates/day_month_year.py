@@ -1,15 +1,18 @@
 """What the numbers of a date are, once all its words are there: which is the day, which the year, a decade or a
 century."""
 
+from boxlore.core.dates.holidays_table import DAYS_OF_FEASTS
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.weeks import OF_A_DAY
 
+_SUNDAY = 6
+
 
 class Gathered:
     """A partial date with the numbers whose slots are not known yet (value and count of digits), ordinals, Roman
-    numerals and units, the kinds of its words in their order, and whether words for a century, for decades or for a
-    school year stand beside them, and “early” behind its date."""
+    numerals and units, the kinds of its words in their order, and whether words for a century, for decades, for a day
+    of a feast or for a school year stand beside them, and “early” behind its date."""
 
     def __init__(self) -> None:
         self.date = Partial()
@@ -18,7 +21,7 @@ class Gathered:
         self.romans: list[int] = []
         self.units: list[str] = []
         self.taken: list[str] = []
-        self.century = self.decades = self.term = self.part_behind = False
+        self.century = self.decades = self.feast_day = self.term = self.part_behind = False
 
     def settled(self) -> bool:
         """Put every number into its slot; False where the slots do not fit."""
@@ -27,6 +30,8 @@ class Gathered:
             if not self._settle_decade_of_a_century():
                 return False
         elif (self.century and not self._settle_century()) or (self.decades and not self._settle_decade()):
+            return False
+        if (self.feast_day or date.feast in DAYS_OF_FEASTS) and not self._settle_day_of_feast():
             return False
         if self.romans and not self._settle_roman():
             return False
@@ -89,6 +94,26 @@ class Gathered:
         self.date.year = ""
         return self._decade_digits(year)
 
+    def _settle_day_of_feast(self) -> bool:
+        """`the second day of Christmas`, `2. Pfingsttag`, `II jõulupüha`, `second Sunday of Advent`."""
+        date = self.date
+        days = DAYS_OF_FEASTS.get(date.feast, ())
+        sunday = date.feast == "advent" and date.weekday == _SUNDAY and not date.month
+        numbered = self.feast_day or sunday
+        if sunday and date.nth:
+            nth, date.nth = date.nth, 0
+        elif self.ordinals and not date.month and (numbered or "day" in self.units or date.feast == "advent"):
+            nth = self.ordinals.pop()
+        elif numbered and (self.numbers or self.romans):
+            nth = self.romans.pop() if self.romans else self.numbers.pop(0)[0]
+        else:
+            return bool(days)
+        date.weekday = -1 if sunday else date.weekday
+        if not 1 <= nth <= len(days):
+            return False
+        date.feast = days[nth - 1]
+        return True
+
     def _settle_roman(self) -> bool:
         if self.date.month or self.date.season or self.date.feast or self.romans[0] > 12:
             return False
@@ -129,7 +154,9 @@ class Gathered:
             date.day = days[0][0]
             return True
         if date.season or date.feast or date.part:
-            return self._short_from(numbers[0]) if not date.part or date.season or date.feast else self._bare(numbers)
+            if date.part and not (date.season or date.feast):
+                return self._bare(numbers)
+            return len(numbers) == 1 and self._short_from(numbers[0])
         return self._bare(numbers)
 
     def _bare(self, numbers: list[tuple[int, int]]) -> bool:

@@ -293,6 +293,9 @@ class Grammar:
         if self.kinds[self.at] == "comma" and self.kinds[self.at + 1] in _BEHIND and self.kinds[self.at + 2] == "":
             self.at += 1  # “1911, or later”
         kind = self.kinds[self.at]
+        if kind == "eve_behind" and item.kind == "one":  # “nelipühade eelõhtul”
+            self.at += 1
+            return Expression("near", item.parts, distance=Distance(-1, "day"))
         if kind == "between_behind" and item.kind == "span":
             self.at += 1
             return Expression("between", item.parts)

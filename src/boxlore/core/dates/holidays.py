@@ -66,6 +66,15 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     return HolidayDate(everywhere[0], ask, tuple(everywhere[1:]))
 
 
+def is_within(told: str, feast: HolidayDate) -> bool:
+    """Whether a day is that of a feast, or one of its days (Advent, the Christmas holidays)."""
+    for days in (feast.edtf, *feast.alternatives):
+        first, _, last = days.replace("~", "").partition("/")
+        if first <= told <= (last or first):
+            return True
+    return False
+
+
 def titled(name: str) -> str:
     """A name with capitals, as it is asked about."""
     return " ".join(word.upper() if word in _INITIALS else word[:1].upper() + word[1:] for word in name.split())
@@ -111,6 +120,9 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             return [f"{day_of(('before', 12, 4, 6), year)}/{year}-12-24"]
         case ("easter span", int(first), int(last)):
             sunday = easter(year)
+            return [f"{sunday + timedelta(first)}/{sunday + timedelta(last)}"]
+        case ("orthodox easter span", int(first), int(last)):
+            sunday = orthodox_easter(year)
             return [f"{sunday + timedelta(first)}/{sunday + timedelta(last)}"]
         case ("easter weeks", int(before), int(after)):
             return [

@@ -65,7 +65,7 @@ KINDS = (
     "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
     "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
     "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
-    "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older", "to_the_day",
+    "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older", "to_the_day", "feast_day", "eve_behind",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 
@@ -190,8 +190,11 @@ def _entries(language: Language) -> Iterator[Entry]:
         for form in words.split("|"):
             yield form, "decade", decade
     ordinals = {form: number for number, forms in language.ordinals.items() for form in forms.split("|")}
+    with_number = {form for words in language.feast_days.values() for form in words.split("|")}
     for feast, words in language.feasts.items():
         for form in words.split("|"):
+            if form in with_number:
+                continue  # “Pfingsttag” is a day of the feast, the first where no number is told
             yield form, "feast", feast
             yield from ((form + ending, "feast", feast) for ending in language.feast_endings.split())
             begin, _, rest = form.partition(" ")
@@ -199,6 +202,9 @@ def _entries(language: Language) -> Iterator[Entry]:
                 yield f"{ordinals[begin]} {rest}", "feast", feast
                 for ending in filter(None, language.ordinal_endings.split("|")):  # “1e kerstdag”
                     yield f"{ordinals[begin]}{ending} {rest}", "feast", feast
+    for feast, words in language.feast_days.items():
+        for form in words.split("|"):
+            yield form, "feast_day", feast
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

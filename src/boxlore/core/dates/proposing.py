@@ -23,15 +23,15 @@ Decided = Callable[[list[Token]], Outcome | None]
 _YEARS = frozenset(
     ("year", "dates", "short", "years", "decade", "decade_digits", "hundreds", "century", "dual", "roman")
 )
-_NAMED = frozenset(("month", "season", "feast", "span", "hebrew_month", "turn"))
+_NAMED = frozenset(("month", "season", "feast", "feast_day", "span", "hebrew_month", "turn"))
 """Kinds of words of which a piece has at least one of these or of those."""
 
 _SAYING = frozenset(
     (
         *SLOTS,
         *"about about_behind doubt query or and either between between_behind before at_latest after after_behind "
-        "at_earliest since since_behind until until_behind from to to_open or_later or_earlier few eve morrow not "
-        "correction old_style new_style comma dash slash no_such".split(),
+        "at_earliest since since_behind until until_behind from to to_open or_later or_earlier few eve eve_behind "
+        "morrow not correction old_style new_style comma dash slash no_such".split(),
     )
 )
 """Kinds of words that the grammar has a use for; the others are passed over where a whole is read."""

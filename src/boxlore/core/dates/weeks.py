@@ -8,6 +8,7 @@ import re
 
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import NoSuchDate
+from boxlore.core.dates.edtf_values import month_length
 
 OF_A_DAY = ("week", "weekend", "week_from", "week_to")
 """Units that are told by one of their days."""
@@ -38,6 +39,25 @@ def _week(day: int, unit: str) -> tuple[int, int]:
         return day - 6, day
     from_monday, from_sunday = day - weekday, day - (weekday + 1) % 7
     return min(from_monday, from_sunday), max(from_monday, from_sunday) + 6
+
+
+def days_that_fit(told: str, weekday: int) -> tuple[str, ...]:
+    """Where a day was no such day of the week: the nearest one that was, and the same day of the nearest years in which
+    it was. A slip is mostly of a day, or of the year."""
+    year, month, day = (int(part) for part in told.split("-"))
+    number = to_number(year, month, day)
+    nearest = number + (weekday - (number - 1) + 3) % 7 - 3
+    there = (_year_that_fits(year, step, month, day, weekday) for step in (-1, 1))
+    return (str(from_number(nearest)), *(f"{other_year:04d}-{month:02d}-{day:02d}" for other_year in there))
+
+
+def _year_that_fits(year: int, step: int, month: int, day: int, weekday: int) -> int:
+    """The nearest year before (-1) or after (1) in which a day of the year is such a day of the week: within 12 years,
+    or within 40 for 29 February."""
+    while True:
+        year += step
+        if day <= month_length(year, month) and (to_number(year, month, day) - 1) % 7 == weekday:
+            return year
 
 
 def _weekend(day: int) -> tuple[int, int]:

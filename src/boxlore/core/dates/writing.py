@@ -11,11 +11,11 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
-from boxlore.core.dates.holidays import HolidayDate, holiday, titled
+from boxlore.core.dates.holidays import HolidayDate, holiday, is_within, titled
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month
 from boxlore.core.dates.relative import of_event
-from boxlore.core.dates.weeks import OF_A_DAY, stretch_of
+from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, stretch_of
 
 CENTURIES = ("19", "18", "20")
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
@@ -28,6 +28,8 @@ _FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
 def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     """The EDTF of a date; `pick` is the how-manieth of what it may mean. Raises NoSuchDate."""
     text = _unmarked(date, context, pick)
+    if pick and (days := _other_days(date, context)):
+        text = days[pick - 1] if pick <= len(days) else text
     part_marks = date.year_mark | date.month_mark | date.day_mark
     if part_marks and not (date.month and not date.calendar):
         if date.year_mark:
@@ -320,7 +322,7 @@ def _feast_question(date: Partial, context: DateContext) -> str:
     feast = _feast(date, context, year_of(date, 0), 0)
     if date.day:
         told = _unmarked(date, context, 0)
-        if told != feast.edtf and told not in feast.alternatives:
+        if not is_within(told, feast):
             return f"{titled(date.feast)} was {asked(feast.edtf, context)}, not {asked(told, context)}. Which is right?"
     elif feast.ask:
         return feast.ask
@@ -348,8 +350,22 @@ def _weekday_question(date: Partial, context: DateContext) -> str:
     return f"{asked(str(from_number(number)), context)} was a {DAYS[real]}, not a {DAYS[date.weekday]}. Which is right?"
 
 
+def _other_days(date: Partial, context: DateContext) -> tuple[str, ...]:
+    """What may be meant instead of a day that the feast or the day of the week told with it is not."""
+    if not date.day or not date.year.isdigit() or date.short or date.old_style:
+        return ()
+    if (date.weekday < 0 and not date.feast) or not question(date, context):
+        return ()
+    told = _unmarked(date, context, 0)
+    if date.feast and not is_within(told, feast := _feast(date, context, date.year, 0)):
+        return (feast.edtf, *feast.alternatives)
+    return days_that_fit(told, date.weekday)
+
+
 def choices_of(date: Partial, context: DateContext) -> int:
     """In how many ways it may be meant."""
+    if days := _other_days(date, context):
+        return 1 + len(days)
     if date.span:
         return len(spans_of(date, context))
     if date.short or date.calendar == "turn":

@@ -19,7 +19,8 @@ class Language:
     years (`ottocento`), `decades` words for the decade that begins with a number (`fifties`).
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
     `ordinal_endings` a day's (`3rd`). `feasts` are names by the first name of the feast in
-    `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`); `age_endings`
+    `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`), `feast_days` words for a day of a
+    feast that is numbered (`[zweiter] Pfingsttag`); `age_endings`
     words of age written as one with their number (`seitsmeaastane`), `decade_word_endings` words of decades (`viisikymmentäluvun`).
     """
 
@@ -39,3 +40,4 @@ class Language:
     age_endings: str = ""
     decade_word_endings: str = ""
     feasts: Mapping[str, str] = field(default_factory=dict)
+    feast_days: Mapping[str, str] = field(default_factory=dict)
