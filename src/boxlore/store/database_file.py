@@ -13,7 +13,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot, in_words
 from boxlore.store import backups, schema
 from boxlore.store.backups import damaged, why_not
-from boxlore.store.copying import PART, WAIT_SECONDS, prove, put_in_place
+from boxlore.store.copying import PART, WAIT_SECONDS, prove, put_in_place, sweep
 from boxlore.store.projections import rebuild
 
 DATABASE = "collection.sqlite"
@@ -31,11 +31,13 @@ def make_database(path: Path, collection: str) -> None:
         raise CouldNot(f"{path.parent} already holds a collection.", "Open it, or choose another folder.")
     unfinished = path.with_suffix(PART)
     try:
-        unfinished.unlink(missing_ok=True)
+        sweep(unfinished)
         with closing(sqlite3.connect(unfinished, isolation_level=None)) as db:
+            db.execute("PRAGMA synchronous = OFF")  # it is flushed once, when it is whole
             schema.migrate(db)
             db.execute("DELETE FROM meta WHERE name = ?", (schema.STALE,))
             db.execute("INSERT INTO meta VALUES ('collection', ?)", (collection,))
+            db.execute("PRAGMA journal_mode = WAL")
         put_in_place(unfinished, path)
     except (OSError, sqlite3.Error) as error:
         why = f"No collection could be made in {path.parent} ({in_words(error)})."
