@@ -49,6 +49,25 @@ def pytest_collection_finish() -> None:
     gc.enable()
 
 
+ROOM = 4 << 30
+"""Bytes that must be free in memory for the files of a run; at most 0.16 GB were there at once, in two processes."""
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Keep the run's files in memory where there is room: much of a run is else the wait for a disk to flush them."""
+    shared = Path("/dev/shm")
+    if config.getoption("basetemp") or "PYTEST_XDIST_WORKER" in os.environ or not os.access(shared, os.W_OK):
+        return
+    if shutil.disk_usage(shared).free > ROOM and _free_memory() > ROOM:
+        os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(shared))
+
+
+def _free_memory() -> int:
+    """Bytes that the system says programs can still have (Linux, `proc(5)`)."""
+    lines = Path("/proc/meminfo").read_text("ascii").splitlines()
+    return next(int(line.split()[1]) for line in lines if line.startswith("MemAvailable:")) * 1024
+
+
 @pytest.fixture(scope="session")
 def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The demo collection with all its outputs. Tests read it; one that writes takes a copy.

@@ -195,7 +195,7 @@ def test_what_boxlore_made_itself_is_no_new_scan(run, home: Path, scans: Path, t
     assert f"{len(keys['own'])} made by Boxlore itself" in err
     _, _, err = run("-c", home, "intake", home)
     assert "pictures are no scans, for Boxlore made them itself: " in err and "--own takes them nevertheless" in err
-    code, out, _ = run("-c", home, "intake", next(carried.iterdir()), "--own", "--json")
+    code, out, _ = run("-c", home, "intake", min(carried.iterdir()), "--own", "--json")
     assert (code, set(made_of(out))) == (0, {"taken"})
 
 
