@@ -9,10 +9,10 @@ from boxlore.core.people.names.parts import NameParts, Tradition
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.person import Person, build_person, build_registry, known_names
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, Unreadable
+from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, Unreadable
 
 
-def build(*rows: tuple[str, str, Reading | None]) -> Person:
+def build(*rows: tuple[str, str, Reading | None], source: Source = KEEPER) -> Person:
     statements = [
         (
             Statement(
@@ -22,6 +22,7 @@ def build(*rows: tuple[str, str, Reading | None]) -> Person:
                 field=field,
                 words=words,
                 recorded_at="",
+                source=source,
             ),
             reading,
         )
@@ -100,7 +101,12 @@ NAMES = [
     ({"family": "Rourke"}, "Rourke", "Rourke"),
     ({"born_as": "Tamm"}, "Tamm", "Tamm"),
     ({"nickname": "Leidi"}, "Leidi", "Leidi"),
-]
+    # a father's name is said once, and where it is in the place of a family name, it is none (AACR2, 22.9, from memory)
+    ({"given": "Евгения Николаевна", "family": "Морозова"}, "Евгения Николаевна Морозова",
+     "Морозова, Евгения Николаевна"),
+    ({"given": "Guðrún", "family": "Jónsdóttir"}, "Guðrún Jónsdóttir", "Guðrún Jónsdóttir"),
+    ({"given": "Leida", "family": "Tamm", "name": "Leida Kask"}, "Leida Kask", "Tamm, Leida"),
+]  # fmt: skip
 
 
 @every_row(("parts", "name", "sort_name"), NAMES)
@@ -109,6 +115,24 @@ def test_the_name_and_its_sort_form_come_of_what_parts_are_told(
 ) -> None:
     made = build(*((field, words, None) for field, words in parts.items()))
     assert (made.name, made.sort_name) == (name, sort_name)
+
+
+OF_A_TREE = [
+    # facts in the order of the file; of several names the first is preferred (GEDCOM 7.0 and 5.5.1, NAME)
+    ((("given", "Leida"), ("family", "Tamm"), ("name", "Leida Kask-Vanem")), "Leida Tamm"),
+    ((("given", "Leida"), ("married_as", "Tamm"), ("name", "Leida Kask"), ("name", "Evgenia")), "Leida Tamm"),
+    ((("given", "Jan"), ("family", "Tamm"), ("name", "Jan Tamm the Elder"), ("name", "Juhan")), "Jan Tamm the Elder"),
+    ((("family", "Nguyễn"), ("name", "Nguyễn Thị Mai")), "Nguyễn Thị Mai"),
+    ((("name", "Nguyễn Thị Mai"), ("given", "Mai")), "Nguyễn Thị Mai"),
+]
+
+
+@every_row(("facts", "name"), OF_A_TREE)
+def test_the_first_name_of_a_tree_file_is_the_preferred_one(facts: tuple[tuple[str, str], ...], name: str) -> None:
+    rows = [(field, words, None) for field, words in facts]
+    made = build(*rows, source=Source(Said.FILE, "tree"))
+    assert made.name == name
+    assert {words for field, words in facts if field == "name"} <= set(made.forms)
 
 
 def test_someone_known_only_by_a_description_is_a_person() -> None:

@@ -19,7 +19,7 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.sort_form import sort_form
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.reference import id_meant
-from boxlore.core.statements import Reading, Statement, Sure, fold
+from boxlore.core.statements import Reading, Said, Source, Statement, Sure, fold
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,11 +115,12 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         (statement.words.strip(), parts_of_name(statement, reading)) for statement, reading in by_field.get("name", ())
     ]
     searched = _with_parts(words, names)
+    by_preference = {**words, "name": [row.words.strip() for row in _preferred(by_field)]}
     deaths = [row for name in DEATH_FIELDS for row in by_field.get(name, ())]
     return Person(
         id=ident,
-        name=_display(words),
-        sort_name=_sort_form(words, names),
+        name=_display(by_preference),
+        sort_name=_sort_form(by_preference, names),
         forms=full_forms(searched),
         calls=tuple(dict.fromkeys(name for field in _CALLED_BY for name in searched.get(field, ()))),
         born=_last_date(by_field.get("born", [])),
@@ -276,6 +277,24 @@ def _surnames(words: WordForms) -> tuple[str, ...]:
     return tuple(dict.fromkeys(surnames))
 
 
+def _preferred(by_field: Mapping[str, Sequence[tuple[Statement, Reading | None]]]) -> Iterator[Statement]:
+    """The names told whole, without the further ones of a tree file that gives the parts of another first.
+
+    Of several names the first is the preferred one (GEDCOM 7.0 and 5.5.1, NAME of an INDIVIDUAL_RECORD). One that
+    begins with its parts is that name itself, with what stands behind it: `Jan /Tamm/ the Elder`.
+    """
+    given = {row.source: row.words.strip() for row, _ in by_field.get("given", ()) if row.source.said is Said.FILE}
+    firsts: dict[Source, list[str]] = {}
+    for field in ("family", "married_as", "born_as"):
+        for row, _ in by_field.get(field, ()):
+            if row.source in given:
+                firsts.setdefault(row.source, []).append(f"{given[row.source]} {row.words.strip()}")
+    for row, _ in by_field.get("name", ()):
+        names = firsts.get(row.source)
+        if names is None or row.words.strip().startswith(tuple(names)):
+            yield row
+
+
 def _last(values: list[str] | None) -> str:
     return values[-1] if values else ""
 
@@ -298,7 +317,12 @@ def _sort_form(words: dict[str, list[str]], names: Names) -> str:
     if given and family:
         parts = read_name(f"{given} {family}")
         particle = parts.particle if parts.family == family else ""
-        return sort_form(replace(parts, given=given, family=family, particle=particle, title="", kin=""), family)
+        patronymic = "" if parts.patronymic in given else parts.patronymic
+        family = "" if patronymic == family else family
+        return sort_form(
+            replace(parts, given=given, patronymic=patronymic, family=family, particle=particle, title="", kin=""),
+            family,
+        )
     display = _display(words)
     parts = next((parts for name, parts in names if name == display and not parts.asks), NameParts())
     return sort_form(parts, display)
