@@ -11,26 +11,31 @@ SENTENCES = [
     (
         "7/4/52",
         "7/4/52 → [1952-04-07,1952-07-04]: 1952 April 7 or 1952 July 4, 1952-04-07 to 1952-07-04"
-        " (ask: Day or month first?)",
+        " (ask: Day or month first?)\n"
+        "  1. 7 April 1952                 1952-04-07\n"
+        "  2. 4 July 1952                  1952-07-04\n"
+        "  3. 7 April 1952 or 4 July 1952  [1952-04-07,1952-07-04]",
         1,
     ),
     ("nonsense", "nonsense → no date: These words are not read as a date; they are kept as told.", 1),
     (
         "29 February 1900",
-        "29 February 1900 → no date: There is no day 29 in that month. Which is meant? Choices: 1900-02-28, 1900-02.",
+        "29 February 1900 → no date: There is no day 29 in that month. Which is meant?\n"
+        "  1. 28 February 1900  1900-02-28\n"
+        "  2. February 1900     1900-02",
         1,
     ),
     ("\x1b[31mred", "[31mred → no date: These words are not read as a date; they are kept as told.", 1),
     (
         "\x1b[31m1920",
-        "[31m1920 → no date: “[31m1920”: is 1920 meant? Not understood: “[31”. Choices: 1920.",
+        "[31m1920 → no date: “[31m1920”: is 1920 meant? Not understood: “[31”.\n  1. 1920",
         1,
     ),
 ]
 
 
 @pytest.mark.parametrize(("text", "sentence", "code"), SENTENCES)
-def test_a_date_is_answered_in_one_sentence(run, text: str, sentence: str, code: int) -> None:  # type: ignore[no-untyped-def]
+def test_a_date_is_answered_in_a_sentence_with_its_choices_in_words(run, text: str, sentence: str, code: int) -> None:  # type: ignore[no-untyped-def]
     assert run("date", text) == (code, sentence + "\n", "")
 
 

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.every_row import every_row
 
-from boxlore.core.dates.edtf import State
+from boxlore.core.dates.edtf import State, parse
 from boxlore.core.dates.phrases import PhraseSettings, read, read_strict
 from boxlore.core.dates.reading import DateReading
 
@@ -121,3 +121,11 @@ LATEST_DAYS = [
 def test_the_latest_day(text: str, day: date | None) -> None:
     """Five years for “ca.”: Yale, Rhode Island Furniture Archive note; ten for both: ours."""
     assert DateReading.from_edtf(text).latest_day == day
+
+
+def test_all_that_may_be_meant_stands_in_the_order_of_likelihood() -> None:
+    """What it was read as first, or last where that is all the others together (our own contract)."""
+    both = DateReading("7/4/52", parse("[1952-04-07,1952-07-04]"), "?", ("1952-04-07", "1952-07-04"))
+    assert both.choices == ("1952-04-07", "1952-07-04", "[1952-04-07,1952-07-04]")
+    assert DateReading("’59", parse("1959"), "?", ("1859",)).choices == ("1959", "1859")
+    assert DateReading("the house, 1912", None, "?", ("1912",)).choices == ("1912",)

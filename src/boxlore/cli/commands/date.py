@@ -11,10 +11,13 @@ from typing import NamedTuple
 import click
 
 from boxlore.cli import options, output
+from boxlore.core.dates import edtf as standard
 from boxlore.core.dates import phrases
+from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import has_collection, open_collection
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.people.date_preview import reader_of
 
 
@@ -48,9 +51,11 @@ def date(
     findings = False
     with ExitStack() as stack:
         read: Callable[[str], DateReading] = phrases.read_strict
+        way = FamilyWay("en", order or "")
         if not edtf_only and has_collection(ctx.obj):
             collection = stack.enter_context(open_collection(ctx.obj, write=False))
             read = reader_of(collection, narrator, item, own.settings)
+            way = family_way(collection.settings)
         elif narrator or item:
             raise WrongUse("--narrator and --item are looked up in a collection.", "Name it with -c FOLDER.")
         elif not edtf_only:
@@ -62,7 +67,7 @@ def date(
             if as_json:
                 output.row(reading.to_json())
             else:
-                output.say(_sentence(reading))
+                output.say(_answer(reading, way))
     ctx.exit(1 if findings else 0)
 
 
@@ -86,10 +91,17 @@ def lines(texts: Iterable[str]) -> Iterable[str]:
             yield text
 
 
-def _sentence(reading: DateReading) -> str:
+def _answer(reading: DateReading, way: FamilyWay) -> str:
+    """What was understood, and below it, numbered, what may be meant: in words, with its EDTF."""
     if reading.edtf is None:
-        choices = f" Choices: {', '.join(reading.alternatives)}." if reading.alternatives else ""
-        return output.safe(f"{reading.text} → no date: {reading.ask or reading.fault.message}{choices}")
-    asks = f" (ask: {output.safe(reading.ask)})" if reading.ask else ""
-    bounds = f"{reading.earliest or '…'} to {reading.latest or '…'}"
-    return f"{output.safe(reading.text)} → {reading.edtf.text}: {reading.display}, {bounds}{asks}"
+        lines = [f"{reading.text} → no date: {reading.ask or reading.fault.message}"]
+    else:
+        bounds = f"{reading.earliest or '…'} to {reading.latest or '…'}"
+        asks = f" (ask: {reading.ask})" if reading.ask else ""
+        lines = [f"{reading.text} → {reading.edtf.text}: {reading.display}, {bounds}{asks}"]
+    if reading.alternatives:
+        shown = [family_display(standard.parsed(edtf), way) for edtf in reading.choices]
+        width = max(map(len, shown))
+        for number, (words, edtf) in enumerate(zip(shown, reading.choices, strict=True), 1):
+            lines.append(f"  {number}. {words}" if words == edtf else f"  {number}. {words:<{width}}  {edtf}")
+    return "\n".join(output.safe(line) for line in lines)

@@ -70,6 +70,15 @@ class DateReading:
         return _follows(self.edtf.text).display if self.edtf else ""
 
     @property
+    def choices(self) -> tuple[str, ...]:
+        """All that may be meant, as EDTF: what it was read as first, or last where that is all the others together."""
+        if self.edtf is None:
+            return self.alternatives
+        whole = self.edtf.text
+        first = () if whole[0] in "[{" and len(self.alternatives) > 1 else (whole,)
+        return tuple(dict.fromkeys((*first, *self.alternatives, whole)))
+
+    @property
     def exact(self) -> bool:
         """Whether it is one date told without doubt: no qualifier, no open digit, no set, no interval."""
         return self.edtf is not None and not any(mark in self.edtf.text for mark in "~?%X[{/")

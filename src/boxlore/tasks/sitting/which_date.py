@@ -43,7 +43,7 @@ def asked_of(collection: Collection, statement: Statement) -> list[str]:
         value = reading.value if row.id == statement.id and reading is not None and reading.asks else None
         if isinstance(value, DateReading) and value.ask:
             way = family_way(collection.settings)
-            names = [family_display(standard.parsed(edtf), way) for edtf in _choices(value)]
+            names = [family_display(standard.parsed(edtf), way) for edtf in value.choices]
             numbered_names = [f"  {number}. {name}" for number, name in enumerate(names, 1)]
             takes = names and statement.subject.kind is Kind.ITEM
             how = ["Told in other words it is settled; in a sitting a number takes one."] if takes else []
@@ -62,7 +62,7 @@ def open_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | No
     for statement, reading in rows:
         value = reading.value if reading is not None else None
         if statement.id == asking[0].statement and reading and isinstance(value, DateReading) and value.ask:
-            return OpenDate(asking[0], reading, _sentence(value), _choices(value), family_way(settings))
+            return OpenDate(asking[0], reading, _sentence(value), value.choices, family_way(settings))
     return None
 
 
@@ -70,15 +70,6 @@ def _sentence(read: DateReading) -> str:
     """The question with the words that it is about, once."""
     ask = str(read.ask)
     return ask if "“" in ask or not read.text else f"“{read.text}”: {ask[0].lower()}{ask[1:]}"
-
-
-def _choices(read: DateReading) -> tuple[str, ...]:
-    """What it was read as stands first; where that is all the others together, it stands last."""
-    if read.edtf is None:
-        return read.alternatives
-    whole = read.edtf.text
-    first = () if whole[0] in "[{" and len(read.alternatives) > 1 else (whole,)
-    return tuple(dict.fromkeys((*first, *read.alternatives, whole))) if read.alternatives else (whole,)
 
 
 def choose_date(sitting: Sitting, record: Record, question: OpenDate, number: int) -> str:
