@@ -168,7 +168,7 @@ class Browser:
         return done["result"].get("value")
 
     def key(self, name: str) -> None:
-        codes = {"Tab": 9, "Enter": 13, "Escape": 27}
+        codes = {"Tab": 9, "Enter": 13, "Escape": 27, "ArrowLeft": 37, "ArrowRight": 39}
         text = {"text": "\r"} if name == "Enter" else {}
         for kind in ("keyDown", "keyUp"):
             more = text if kind == "keyDown" else {}

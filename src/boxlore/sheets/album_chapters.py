@@ -22,6 +22,8 @@ class Chapter:
 
     title: str
     records: tuple[Record, ...]
+    has_date: bool = True
+    """Whether a chapter of decades is one; false for what has no date."""
 
 
 def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str]) -> list[Chapter]:
@@ -41,7 +43,15 @@ def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str]) 
     return [Chapter("", chapters[0].records)] if len(chapters) == 1 else chapters
 
 
-def _years(record: Record) -> tuple[int, int] | None:
+def decades(records: Sequence[Record]) -> list[Chapter]:
+    """Photographs by decade in order, those without a date last; a single decade has its title too."""
+    groups: dict[str, list[Record]] = {}
+    for record in sorted(records, key=_first_day):
+        groups.setdefault(_decade(record, {}), []).append(record)
+    return [Chapter(title or _LAST["decade"], tuple(rows), bool(title)) for title, rows in groups.items()]
+
+
+def years_told(record: Record) -> tuple[int, int] | None:
     """The first and the last year of the date in force; None where there is none."""
     view = record.first("date")
     if view is None or view.date is None:
@@ -56,7 +66,7 @@ def _years(record: Record) -> tuple[int, int] | None:
 
 def _first_day(record: Record) -> tuple[int, int, int, int]:
     """For sorting: the decade, then the first day; what has no date comes last."""
-    years = _years(record)
+    years = years_told(record)
     if years is None:
         return 99999, 0, 0, 0
     view = record.first("date")
@@ -66,7 +76,7 @@ def _first_day(record: Record) -> tuple[int, int, int, int]:
 
 def _decade(record: Record, sort_names: Mapping[str, str]) -> str:
     """`The 1920s`, by the middle of what its date may mean."""
-    years = _years(record)
+    years = years_told(record)
     return f"The {sum(years) // 2 // 10 * 10}s" if years else ""
 
 

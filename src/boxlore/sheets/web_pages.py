@@ -1,12 +1,11 @@
 """The family's web pages: a folder of plain HTML that opens in any browser from a stick, without a network.
 
-All words are escaped, and a policy in every page forbids loading anything from elsewhere (CSP level 3). The pages aim
-at WCAG 2.2 AA. Only the search and the enlarged view need a script.
+The first page has a story, faces, the years and places; every photograph leads to those in it, who lead on. All words
+are escaped, and a policy in every page forbids loading anything from elsewhere (CSP level 3). The pages aim at
+WCAG 2.2 AA. Only the search, the enlarged view and the slides need a script.
 """
 
-import hashlib
-import json
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -15,19 +14,32 @@ from markupsafe import Markup
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import several
-from boxlore.core.records.item_record import PersonShown, Record
-from boxlore.core.statements import fold
+from boxlore.core.people.person import Person
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 from boxlore.sheets.album import left_out_words
 from boxlore.sheets.album_indexes import is_name
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.picture_on_paper import front_of, has_numbers, heads_of, numbers_of
 from boxlore.sheets.print_run import Printing, day_in_words
 from boxlore.sheets.printable_words import clean, language_of, plain_paragraphs
+from boxlore.sheets.web_pages_home import MOST_PLACES, decade_subjects, faces_shown, span_of, story_of
 from boxlore.sheets.web_pages_linked_data import linked
+from boxlore.sheets.web_pages_map import map_of
+from boxlore.sheets.web_pages_people import once, people_subjects, person_href
 from boxlore.sheets.web_pages_places import place_of, place_subjects
+from boxlore.sheets.web_pages_search import parts_of, search_files
 
 ON_A_PAGE = 120
 """The most photographs on one page of the gallery."""
+
+IN_A_LIST = 600
+"""The most people in one page of a list."""
+
+NAME = 0.034
+"""Height of a name on a picture, as a fraction of the picture's height; twice that on a narrow screen."""
+
+SIDE = 0.22
+"""How near to a side of a picture a name is set towards its middle, as a fraction of the width."""
 
 NUMBER = 0.045
 """The diameter of a number on a picture, as a fraction of the picture's longer side."""
@@ -55,6 +67,12 @@ class Site:
     printing: Printing
     outside: bool
     public: Mapping[str, Record] = field(default_factory=dict)
+    faces: Mapping[str, PageSide] = field(default_factory=dict)
+    """By the path of a person's page: a small picture of the face."""
+    known: Mapping[str, Person] = field(default_factory=dict)
+    """Those of whose name, dates and kin the audience may know all, by id."""
+    towns: Sequence[tuple[float, float]] = ()
+    """Towns of the gazetteer for the map's ground: latitude and longitude."""
 
 
 def environment() -> Environment:
@@ -81,47 +99,114 @@ def make_pages(site: Site) -> Iterator[tuple[str, str]]:
         "made": day_in_words(printing.printed_on),
     }
 
-    def page(name: str, template: str, *, here: str = "", up: str = "", **data: Any) -> tuple[str, str]:
-        return name, env.get_template(template).render(site=shared, here=here, up=up, **data)
+    def page(path: str, template: str, /, *, here: str = "", up: str = "", **data: Any) -> tuple[str, str]:
+        return path, env.get_template(template).render(site=shared, here=here, up=up, **data)
 
     cards = {record.id: _card(record, site) for record in site.records}
+    people = people_subjects(site.records, cards, printing, site.known)
+    places, decades = place_subjects(site.records, cards), decade_subjects(site.records, cards)
     yield "style.css", env.get_template("style.css").render(theme=printing.theme)
     yield "pages.js", env.get_template("pages.js").render()
-    yield "search-data.js", _search_data(site.records, cards)
+    yield from search_files(site.records, cards, people, site.faces)
+    yield page("index.html", "index.html", here="index.html", **_home(site, cards, people, places, decades))
+    yield page("time.html", "time.html", here="time.html", decades=decades)
     yield from _gallery(site, cards, page)
-    people, places = _people(site, cards), place_subjects(site.records, cards)
+    when = {
+        card["number"]: (each["name"], each["href"])
+        for each in decades
+        for group in each["groups"]
+        for card in group["shown"]
+    }
     for index, record in enumerate(site.records):
         before = cards[site.records[index - 1].id] if index else None
         after = cards[site.records[index + 1].id] if index + 1 < len(site.records) else None
-        photo = _photo(record, site, cards[record.id])
+        photo = {**_photo(record, site, cards[record.id]), "decade": when[record.number] if record.edtf else None}
         yield page(f"photo/{record.number}.html", "photo.html", up="../", photo=photo, before=before, after=after)
-    for subject in (*people, *places):
-        yield page(subject["href"], "subject.html", up="../", subject=subject)
-    groups: list[dict[str, Any]] = [
-        {"title": "", "rows": [subject for subject in people if is_name(subject["name"])]},
-        {"title": "Without a name", "rows": [subject for subject in people if not is_name(subject["name"])]},
-    ]
-    filled_groups = [group for group in groups if group["rows"]]
-    yield page("people.html", "list.html", here="people.html", heading="People", groups=filled_groups)
-    place_groups = [{"title": "", "rows": places}] if places else []
-    yield page("places.html", "list.html", here="places.html", heading="Places", groups=place_groups)
+    for subject in (*people, *places, *decades):
+        face = site.faces.get(subject["href"])
+        for href, part in in_parts(subject):
+            yield page(href, "subject.html", up="../", subject=part, face=face)
+    yield from _lists(site, people, places, page)
     count = f"{_photographs(len(cards))} {'are' if len(cards) != 1 else 'is'} shown here."
     left_out = left_out_words(site.records, printing)
     advice = advice_for("pages")
     yield page("about.html", "about.html", here="about.html", count=count, left_out=left_out, advice=advice)
 
 
+def _home(
+    site: Site,
+    cards: Mapping[str, Any],
+    people: Sequence[Mapping[str, Any]],
+    places: Sequence[Mapping[str, Any]],
+    decades: Sequence[Mapping[str, Any]],
+) -> dict[str, Any]:
+    """What the first page shows."""
+    by_photographs = sorted(places, key=lambda place: -place["photographs"])
+    return {
+        "under_title": span_of(site.records),
+        "story": story_of(site.records, cards, site.printing.language),
+        "faces": [(subject, site.faces[subject["href"]]) for subject in faces_shown(people, site.faces)],
+        "decades": decades,
+        "places": by_photographs[:MOST_PLACES],
+        "everybody": len(people),
+        "parts_of_search": parts_of(len(site.records)),
+    }
+
+
+def _lists(
+    site: Site, people: Sequence[Mapping[str, Any]], places: Sequence[Mapping[str, Any]], page: Any
+) -> Iterator[tuple[str, str]]:
+    """The lists of everybody and of all places; a long one goes on on further pages."""
+    named = [("", subject) for subject in people if is_name(subject["name"])]
+    described = [("Without a name", subject) for subject in people if not is_name(subject["name"])]
+    rows = [(title, subject, site.faces.get(subject["href"])) for title, subject in (*named, *described)]
+    chunks = _chunked(rows, IN_A_LIST) or [[]]
+    for number, chunk in enumerate(chunks, 1):
+        groups: dict[str, list[Any]] = {}
+        for title, subject, face in chunk:
+            groups.setdefault(title, []).append((subject, face))
+        name = _part_name("people.html", number)
+        data = {"heading": "People", "groups": groups, "page": number, "pages": len(chunks), "name": "people.html"}
+        yield page(name, "list.html", here="people.html", **data)
+    drawn = map_of(places, site.towns)
+    yield page("places.html", "places.html", here="places.html", places=places, map=drawn)
+
+
+def in_parts(subject: Mapping[str, Any]) -> Iterator[tuple[str, Mapping[str, Any]]]:
+    """(path, subject) of each page of a subject: as many photographs on each as ON_A_PAGE allows."""
+    rows = [(group["name"], card) for group in subject["groups"] for card in group["shown"]]
+    chunks = _chunked(rows, ON_A_PAGE) or [[]]
+    for number, chunk in enumerate(chunks, 1):
+        groups: dict[str, list[Any]] = {}
+        for name, card in chunk:
+            groups.setdefault(name, []).append(card)
+        shown = [{"name": name, "shown": cards} for name, cards in groups.items()]
+        yield (
+            _part_name(subject["href"], number),
+            {**subject, "groups": shown, "page": number, "pages": len(chunks), "file": subject["href"].split("/")[-1]},
+        )
+
+
+def _chunked(rows: Sequence[Any], most: int) -> list[Sequence[Any]]:
+    return [rows[at : at + most] for at in range(0, len(rows), most)]
+
+
+def _part_name(name: str, number: int) -> str:
+    """`people.html`, `people-2.html`."""
+    return name if number == 1 else f"{name.removesuffix('.html')}-{number}.html"
+
+
 def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[str, str]]:
-    """The pages of the gallery, with the photographs grouped by their containers."""
-    chunks = [site.records[at : at + ON_A_PAGE] for at in range(0, len(site.records), ON_A_PAGE)]
+    """All photographs as they are kept, grouped by their containers."""
+    chunks = _chunked(site.records, ON_A_PAGE)
     for number, chunk in enumerate(chunks, 1):
         groups: dict[str, list[Any]] = {}
         for record in chunk:
             box = " · ".join(f"{kind.capitalize()} {label}" for kind, label in record.mark.path) if record.mark else ""
             groups.setdefault(box or "Not in a box yet", []).append(cards[record.id])
-        name = "index.html" if number == 1 else f"index-{number}.html"
         shown = [{"name": box, "shown": rows} for box, rows in groups.items()]
-        yield page(name, "index.html", here="index.html", groups=shown, page=number, pages=len(chunks))
+        data = {"groups": shown, "page": number, "pages": len(chunks), "name": "photographs.html"}
+        yield page(_part_name("photographs.html", number), "photographs.html", here="photographs.html", **data)
 
 
 def _card(record: Record, site: Site) -> dict[str, Any]:
@@ -133,24 +218,10 @@ def _card(record: Record, site: Site) -> dict[str, Any]:
         "where_when": clean(captions.where_when(record, site.printing.style)),
         "small": front.small if front else "",
         "small_size": front.small_size if front else (0, 0),
+        "large": front.large if front else "",
+        "large_size": front.size if front else (0, 0),
+        "people": [person_href(person) for person in once(record.people)],
     }
-
-
-def _search_data(records: Iterable[Record], cards: Mapping[str, Any]) -> str:
-    """The data of the search, as a script, because a page opened from a disk may not load JSON.
-
-    `n` is the number, `t` the title, `w` where and when, `p` the small picture, `f` the words to search. These are as
-    they were told, and the page folds them: folded words are other words to whoever looks for names in them.
-    """
-    rows = []
-    for record in records:
-        card = cards[record.id]
-        words = [captions.title(record), captions.caption(record, "full"), captions.reference(record)]
-        words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
-        row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
-        rows.append(row | {"f": [line for line in words if line]})
-    lines = ",\n".join(json.dumps(row, ensure_ascii=False).replace("<", "\\u003c") for row in rows)
-    return f"window.boxlorePages = [\n{lines}\n];\n"
 
 
 def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any]:
@@ -174,12 +245,17 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
             for statement in record.all("story")
         ],
         "written": [clean(f"“{captions.one_line(statement.words)}”") for statement in record.all("inscription")],
-        "people": [(clean(person.name), person_href(person)) for person in _once(record.people)],
+        "people": [_named(person) for person in once(record.people)],
         "places": [(clean(place.name), place.href)] if place else [],
         "source": clean(captions.sentence(captions.source_line(record))),
         "reference": clean(captions.reference(record)),
         "linked": Markup(linked(public, site.printing)) if public else "",  # json with < escaped
     }
+
+
+def _named(person: PersonShown) -> tuple[str, str]:
+    """The name with its doubt, and the path of the person's page."""
+    return clean(captions.name_of(person, among=True)), person_href(person)
 
 
 def _numbered(record: Record, style: captions.Style) -> captions.Style:
@@ -209,8 +285,33 @@ def _front(record: Record, site: Site) -> dict[str, Any]:
         "size": side.size,
         "alt": clean(captions.alt_text(record, site.printing.style)),
         "numbers": numbers,
+        "heads": _heads(record, scan, side),
         "enlarge": "Enlarge the picture",
     }
+
+
+def _heads(record: Record, scan: ScanFile, side: PageSide) -> list[dict[str, Any]]:
+    """The heads of those who are marked, in pixels of the large picture, each with a name and the path of a page."""
+    wide, high = side.size
+    by_number = {person.number: person for person in record.shown()}
+    heads = []
+    for number, (x, y, w, h) in heads_of(record.shown(), scan):
+        name, href = _named(by_number[number])
+        middle = x + w / 2
+        anchor = "start" if middle < SIDE else "end" if middle > 1 - SIDE else "middle"
+        at = {"start": x, "middle": middle, "end": x + w}[anchor] * wide
+        above = y > NAME * 2
+        heads.append(
+            {
+                "name": name,
+                "href": href,
+                "box": [round(part, 1) for part in (x * wide, y * high, w * wide, h * high)],
+                "anchor": anchor,
+                "x": round(at, 1),
+                "y": round((y - 0.015 if above else y + h + NAME * 1.2) * high, 1),
+            }
+        )
+    return heads
 
 
 def _back(record: Record, site: Site) -> dict[str, Any]:
@@ -223,49 +324,9 @@ def _back(record: Record, site: Site) -> dict[str, Any]:
         "size": side.size,
         "alt": clean(" ".join(part for part in ("The back.", written) if part)),
         "numbers": [],
+        "heads": [],
         "enlarge": "Enlarge the back",
     }
-
-
-def _once(people: Iterable[PersonShown]) -> list[PersonShown]:
-    """The people, each only once."""
-    return list({person_href(person): person for person in people}.values())
-
-
-def person_href(person: PersonShown) -> str:
-    """The path of a person's page. It rests on the id, else the name, so that it is the same at every run."""
-    key = person.person or fold(person.name)
-    return f"person/{hashlib.sha256(key.encode()).hexdigest()[:16]}.html"
-
-
-_ROLES = {"person": "Shown", "named": "Named, not shown", "photographer": "Photographs by them"}
-
-
-def _people(site: Site, cards: Mapping[str, Any]) -> list[dict[str, Any]]:
-    """A page for each person, with the photographs in groups by the person's role; sorted by name."""
-    by_href: dict[str, dict[str, Any]] = {}
-    for record in site.records:
-        for person in record.people:
-            name = site.printing.sort_names.get(person.person, person.name)
-            subject = by_href.setdefault(person_href(person), {"name": clean(person.name), "sort": name, "by_role": {}})
-            rows = subject["by_role"].setdefault(person.role, {})
-            rows[record.id] = cards[record.id]
-    subjects = [
-        {
-            "href": href,
-            "name": entry["name"],
-            "lines": [],
-            "count": _photographs(len({ident for rows in entry["by_role"].values() for ident in rows})),
-            "groups": [
-                {"name": words, "shown": list(entry["by_role"][role].values())}
-                for role, words in _ROLES.items()
-                if role in entry["by_role"]
-            ],
-            "sort": entry["sort"],
-        }
-        for href, entry in by_href.items()
-    ]
-    return sorted(subjects, key=lambda entry: (fold(entry["sort"]), entry["href"]))
 
 
 def _photographs(count: int) -> str:

@@ -1,7 +1,7 @@
 """Places on the family's pages: the told words, today's name, and where the place lies, as coordinates and in words.
 
-No map is loaded from anywhere. The coordinates, in degrees, can be typed into any map (ISO 6709, Annex D, says how
-they are written).
+No map is loaded from anywhere; `web_pages_map` draws one. The coordinates, in degrees, can be typed into any map
+(ISO 6709, Annex D, says how they are written).
 """
 
 import hashlib
@@ -24,6 +24,7 @@ class PlaceOf:
     href: str
     name: str
     lines: tuple[str, ...]
+    point: tuple[float, float] | None = None
 
 
 def place_of(record: Record) -> PlaceOf | None:
@@ -40,7 +41,7 @@ def place_of(record: Record) -> PlaceOf | None:
     if coordinates_words := coordinates(place):
         within = f", to within about {place.radius_km:g} km" if place.radius_km else ""
         lines.append(f"{coordinates_words}{within}")
-    return PlaceOf(f"place/g{place.geonames}.html", place.city, tuple(line for line in lines if line))
+    return PlaceOf(f"place/g{place.geonames}.html", place.city, tuple(line for line in lines if line), place.point)
 
 
 def place_subjects(records: Iterable[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:
@@ -65,6 +66,10 @@ def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:
         "href": href,
         "name": clean(place.name),
         "lines": [clean(line) for line in lines if line],
+        "life": "",
+        "kin": [],
+        "point": place.point,
+        "photographs": count,
         "count": several(count, "photograph"),
         "groups": [{"name": "Photographs from here", "shown": entry["shown"]}],
     }

@@ -181,16 +181,21 @@ def sheet(
 
 def _family(seen: AudienceView, shown: Iterable[Record]) -> list[tuple[int, str]]:
     """The family tree of those shown and their parents, as far as the audience may know them."""
-    people, recipient = seen.people(), seen.recipient
-    known = {
-        ident: person
-        for ident, person in people.items()
-        if recipient.may_name(ident, person.name) and recipient.may_know_all_of(person)
-    }
+    people, known = seen.people(), known_people(seen)
     wanted = {people[each.person].id for record in shown for each in record.people if each.person in people}
     return [
         (depth, " and ".join(_with_years(known[ident]) for ident in couple)) for depth, couple in descent(known, wanted)
     ]
+
+
+def known_people(seen: AudienceView) -> dict[str, Person]:
+    """Those of whose name, dates and kin nothing is kept from the audience, by id."""
+    recipient = seen.recipient
+    return {
+        ident: person
+        for ident, person in seen.people().items()
+        if recipient.may_name(ident, person.name) and recipient.may_know_all_of(person)
+    }
 
 
 def _with_years(person: Person) -> str:

@@ -7,6 +7,7 @@ replaced nor deleted, unless `--over` is said.
 
 import os
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -20,20 +21,28 @@ from boxlore.disk.writing import write_whole
 from boxlore.sheets.picture_on_paper import front_of, jpeg_size
 from boxlore.sheets.typesetting import note
 from boxlore.sheets.web_pages import PageSide, Site, make_pages
+from boxlore.sheets.web_pages_people import around_head, faces_of
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import PAGES_LIST, all_written, check_place, foreign, note_outputs
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.records_for_outputs import check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
-from boxlore.tasks.outputs.printed_sheets import PrintedOutput, PrintOrder, printing_of, seen_items
+from boxlore.tasks.outputs.printed_sheets import PrintedOutput, PrintOrder, known_people, printing_of, seen_items
 from boxlore.tasks.scans.unchanged import ScanCheck
+from boxlore.tasks.telling.places import gazetteer_of
 
 LARGE, SMALL = 1600, 480
 """Pixels on the long side of a picture on its page, and in the gallery."""
 
 LARGE_ENOUGH = 2000
 """A picture up to this size is not shrunk: a quarter more is not worth the time it takes."""
+
+FACE = 240
+"""Pixels of the longer side of a face."""
+
+TOWN = 30_000
+"""The least number of people of a town that the map's ground shows."""
 
 LISTED = PAGES_LIST
 
@@ -65,6 +74,7 @@ def pages(
         check = ScanCheck(collection.folder)
         fronts, findings = _pictures(check, _works(shown, front_of, "", small=True), site_folder, progress)
         backs, damaged = _pictures(check, _works(shown, _back_of, "-back", small=False), site_folder, progress)
+        faces = _faces(shown, fronts, site_folder)
         site = Site(
             records=shown,
             fronts=fronts,
@@ -72,6 +82,9 @@ def pages(
             printing=replace(printing_of(seen, order), left_out=left_out, held=held),
             outside=order.to.is_public,
             public=_public(collection, shown, order),
+            faces=faces,
+            known=known_people(seen),
+            towns=_towns(collection),
         )
         for name, text in make_pages(site):
             path = site_folder / name
@@ -143,6 +156,35 @@ def _picture(check: ScanCheck, work: _Work, site_folder: Path, progress: Progres
     except CouldNot:
         return None
     return PageSide(large, jpeg_size(site_folder / large), small, jpeg_size(site_folder / small))
+
+
+def _faces(shown: Sequence[Record], fronts: Mapping[str, PageSide], site_folder: Path) -> dict[str, PageSide]:
+    """A small picture of each face, by the path of the person's page, cut from the picture of the page."""
+    (site_folder / "images" / "faces").mkdir(parents=True, exist_ok=True)
+    faces: dict[str, PageSide] = {}
+    for href, face in faces_of(shown).items():
+        front = fronts.get(face.record)
+        if front is None:
+            continue
+        name = f"images/faces/{Path(href).stem}.jpg"
+        area = around_head(face.head, front.size) if face.head else ()
+        with suppress(CouldNot):  # a head of no pixels: the person is shown without a face
+            (site_folder / name).write_bytes(make_jpeg(site_folder / front.large, FACE, area=area, quality=82))
+            size = jpeg_size(site_folder / name)
+            faces[href] = PageSide(name, size, name, size)
+    return faces
+
+
+def _towns(collection: Collection) -> Sequence[tuple[float, float]]:
+    """The towns of the gazetteer for the map's ground; none where it cannot be read."""
+    try:
+        return gazetteer_of(collection, _unheard).towns(TOWN)
+    except CouldNot:
+        return ()
+
+
+def _unheard(words: str, done: int, total: int) -> None:
+    """The index of places is made without a word: the pages' own progress goes on."""
 
 
 def _longest(scan: ScanFile) -> float:

@@ -6,39 +6,63 @@
     words.toLowerCase().normalize("NFKD").replace(/\p{M}/gu, "").replace(/[łßøæœđðþıς]/g, (letter) => LETTERS[letter]);
 
   const search = document.getElementById("search");
-  const data = window.boxlorePages;
-  if (search && data) {
-    for (const photo of data) photo.folded = folded(photo.f.join(" "));
-    const [input, status, hits] = ["words", "found", "hits"].map((id) => document.getElementById(id));
+  if (search && window.boxlorePages) {
+    const [input, status, who, hits] = ["words", "found", "who", "hits"].map((id) => document.getElementById(id));
     const groups = document.querySelectorAll(".group, main > .steps");
     const MOST = 60;
-    const card = (photo) => {
+    const ready = (rows) => {
+      for (const row of rows) row.folded = folded(row.f.join(" ").replace(/[\u2068\u2069]/g, ""));
+      return rows;
+    };
+    const people = ready(window.boxlorePeople || []);
+    let photographs = ready(window.boxlorePages);
+    const entry = (href, row, parts) => {
       const item = document.createElement("li");
       const link = item.appendChild(document.createElement("a"));
-      link.href = `photo/${photo.n}.html`;
-      if (photo.p) {
+      link.href = href;
+      if (row.p) {
         const image = link.appendChild(document.createElement("img"));
-        image.src = photo.p;
+        image.src = row.p;
         image.alt = "";
+        if (parts.face) image.className = "face";
       }
-      for (const [name, words] of [["name", photo.t], ["when", photo.w]]) {
-        const line = link.appendChild(document.createElement("span"));
+      const into = parts.face ? link.appendChild(document.createElement("span")) : link;
+      for (const [name, words] of [[parts.name, row.t], [parts.under, row.w]]) {
+        const line = into.appendChild(document.createElement("span"));
         line.className = name;
         line.dir = "auto";
         line.textContent = words;
       }
       return item;
     };
+    const counted = (count, word, words) => `${count} ${count === 1 ? word : words}`;
     const look = () => {
       const terms = folded(input.value).split(/\s+/).filter(Boolean);
-      const matches = terms.length ? data.filter((photo) => terms.every((term) => photo.folded.includes(term))) : [];
-      hits.replaceChildren(...matches.slice(0, MOST).map(card));
+      const matching = (rows) => (terms.length ? rows.filter((row) => terms.every((term) => row.folded.includes(term))) : []);
+      const named = matching(people);
+      const matches = matching(photographs);
+      const face = { face: true, name: "line", under: "count" };
+      who.replaceChildren(...named.slice(0, 24).map((row) => entry(row.h, row, face)));
+      hits.replaceChildren(...matches.slice(0, MOST).map((row) => entry(`photo/${row.n}.html`, row, { name: "name", under: "when" })));
       for (const group of groups) group.hidden = terms.length > 0;
       const rest = matches.length > MOST ? `, the first ${MOST} shown` : "";
-      status.textContent = terms.length ? `${matches.length} found${rest}` : "";
+      const persons = named.length ? `, ${counted(named.length, "person", "people")}` : "";
+      status.textContent = terms.length ? `${counted(matches.length, "photograph", "photographs")} found${rest}${persons}` : "";
+    };
+    // A large collection's further parts come when somebody begins to search.
+    const load = () => {
+      for (let part = 2; part <= Number(search.dataset.parts); part += 1) {
+        const script = document.head.appendChild(document.createElement("script"));
+        script.src = `search-data-${part}.js`;
+        script.addEventListener("load", () => {
+          photographs = photographs.concat(ready(window[`boxlorePages${part}`]));
+          look();
+        });
+      }
     };
     search.hidden = false;
     input.addEventListener("input", look);
+    input.addEventListener("focus", load, { once: true });
     if (input.value) look();
   }
 
@@ -73,6 +97,47 @@
       });
       dialog.addEventListener("close", () => { dialog.remove(); link.focus(); });
       dialog.showModal();
+    });
+  }
+
+  // The photographs of this page one after the other, over the whole window.
+  const cards = [...document.querySelectorAll("main .gallery:not(#hits) a[data-large]")];
+  if (cards.length > 1 && window.HTMLDialogElement) {
+    const start = button("Show as slides");
+    start.className = "slides";
+    const heading = document.querySelector("h1");
+    (heading.closest(".top") || heading).after(start);
+    start.addEventListener("click", () => {
+      let at = 0;
+      const dialog = document.body.appendChild(document.createElement("dialog"));
+      dialog.setAttribute("aria-label", "Slides");
+      const bar = dialog.appendChild(document.createElement("div"));
+      bar.className = "bar";
+      const [close, before, after] = ["Close", "Previous", "Next"].map((words) => bar.appendChild(button(words)));
+      const said = bar.appendChild(document.createElement("p"));
+      said.className = "said";
+      said.setAttribute("role", "status");
+      const view = dialog.appendChild(document.createElement("div"));
+      view.className = "view";
+      const image = view.appendChild(document.createElement("img"));
+      const show = (step) => {
+        at = (at + step + cards.length) % cards.length;
+        const [name, when] = ["name", "when"].map((line) => cards[at].querySelector(`.${line}`).textContent);
+        image.src = cards[at].dataset.large;
+        image.alt = [name, when].filter(Boolean).join(", ");
+        said.textContent = `${at + 1} of ${cards.length}: ${image.alt}`;
+      };
+      close.addEventListener("click", () => dialog.close());
+      before.addEventListener("click", () => show(-1));
+      after.addEventListener("click", () => show(1));
+      dialog.addEventListener("keydown", (event) => {
+        if (event.key === "ArrowLeft") show(-1);
+        if (event.key === "ArrowRight") show(1);
+      });
+      dialog.addEventListener("close", () => { dialog.remove(); start.focus(); });
+      show(0);
+      dialog.showModal();
+      after.focus();
     });
   }
 })();

@@ -1,0 +1,95 @@
+"""The home of the family's pages: one story, faces, the years, places. And the photographs in the order of time."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.findings import several
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.sheets.album_chapters import Chapter, decades, years_told
+from boxlore.sheets.album_indexes import is_name
+from boxlore.sheets.printable_words import clean, language_of, plain_paragraphs
+
+MOST_FACES, MOST_PLACES = 12, 12
+
+LONGEST_TELLING = 420
+"""How many letters of the story on the first page are shown at most."""
+
+
+def story_of(records: Sequence[Record], cards: Mapping[str, Any], language: str) -> dict[str, Any] | None:
+    """The story of the first page: of those with a picture the one that tells most, cut if it is long; None if there
+    is none. Of those that are as long, the first in the order of the boxes.
+    """
+    told = [
+        (min(len(story.words), LONGEST_TELLING), -at, record, story)
+        for at, record in enumerate(records)
+        if cards[record.id]["large"] and not record.words("care")
+        for story in record.all("story")
+    ]
+    if not told:
+        return None
+    *_, record, story = max(told, key=lambda row: row[:2])
+    return {
+        "card": cards[record.id],
+        "alt": clean(captions.alt_text(record)),
+        "paragraphs": _beginning(story),
+        "language": language_of(story.language) or language_of(language) or "en",
+        "by": clean(story.said_by),
+    }
+
+
+def _beginning(story: StatementView) -> list[str]:
+    paragraphs = plain_paragraphs(story.words)
+    whole = " ".join(paragraphs)
+    return paragraphs if len(whole) <= LONGEST_TELLING else [f"{whole[:LONGEST_TELLING].rsplit(' ', 1)[0]} …"]
+
+
+def faces_shown(people: Sequence[Mapping[str, Any]], faces: Mapping[str, Any]) -> list[Mapping[str, Any]]:
+    """Those of the first page: of all with a face, whoever is in the most photographs."""
+    with_face = [subject for subject in people if subject["href"] in faces and is_name(subject["name"])]
+    return sorted(with_face, key=lambda subject: -subject["photographs"])[:MOST_FACES]
+
+
+def decade_subjects(records: Sequence[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """A page for each decade, its photographs by year; those without a date last."""
+    return [_decade(chapter, cards) for chapter in decades(records)]
+
+
+def _decade(chapter: Chapter, cards: Mapping[str, Any]) -> dict[str, Any]:
+    groups: dict[str, list[Any]] = {}
+    for record in chapter.records:
+        groups.setdefault(_year(record), []).append(cards[record.id])
+    unsure = groups.pop("", [])
+    rows = [{"name": year, "shown": shown} for year, shown in groups.items()]
+    if unsure:
+        rows.append({"name": "The year is not sure" if chapter.has_date else "Photographs", "shown": unsure})
+    with_picture = [cards[record.id] for record in chapter.records if cards[record.id]["small"]]
+    return {
+        "href": f"time/{chapter.title.split()[-1] if chapter.has_date else 'undated'}.html",
+        "name": chapter.title,
+        "short": chapter.title.removeprefix("The "),
+        "lines": [],
+        "count": several(len(chapter.records), "photograph"),
+        "photographs": len(chapter.records),
+        "numbers": [record.number for record in chapter.records],
+        "life": "",
+        "kin": [],
+        "picture": with_picture[0] if with_picture else None,
+        "groups": rows,
+    }
+
+
+def _year(record: Record) -> str:
+    """The year, where the date says one alone."""
+    years = years_told(record)
+    return str(years[0]) if years and years[0] == years[1] else ""
+
+
+def span_of(records: Sequence[Record]) -> str:
+    """`23 photographs, 1871 to 1968`."""
+    years = [year for record in records for year in years_told(record) or ()]
+    count = several(len(records), "photograph")
+    if not years:
+        return count
+    first, last = min(years), max(years)
+    return f"{count}, {first} to {last}" if first != last else f"{count}, {first}"

@@ -1,0 +1,75 @@
+"""What the pages are searched by: people by every name and by what they are to others, photographs by all that is told
+of them and by their years.
+
+It is data in scripts, because a page opened from a disk may not load JSON. The words are as they were told, and the
+page folds them: folded words are other words to whoever looks for names in them. Rows: `n` number or `h` path of a
+page, `t` title, `w` what stands under it, `p` the small picture, `f` the words to search.
+"""
+
+import json
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.records.item_record import Record
+from boxlore.sheets.album_chapters import years_told
+
+IN_A_PART = 400
+"""Photographs in one file; further files are loaded when somebody searches."""
+
+MOST_YEARS = 20
+"""A date that may mean more years than these is not found by each of them."""
+
+
+def search_files(
+    records: Sequence[Record],
+    cards: Mapping[str, Any],
+    people: Sequence[Mapping[str, Any]],
+    faces: Mapping[str, Any],
+) -> Iterator[tuple[str, str]]:
+    """(name of a file, its text). The first is loaded with the page, and says how many further ones there are."""
+    terms = {subject["href"]: subject["kin_words"] for subject in people}
+    rows = [_photograph(record, cards[record.id], terms) for record in records]
+    parts = [rows[at : at + IN_A_PART] for at in range(0, len(rows), IN_A_PART)] or [[]]
+    yield "search-people.js", _script("boxlorePeople", [_person(subject, faces) for subject in people])
+    yield "search-data.js", _script("boxlorePages", parts[0])
+    for number, part in enumerate(parts[1:], 2):
+        yield f"search-data-{number}.js", _script(f"boxlorePages{number}", part)
+
+
+def parts_of(count: int) -> int:
+    """How many files of photographs there are."""
+    return max(1, -(-count // IN_A_PART))
+
+
+def _photograph(record: Record, card: Mapping[str, Any], terms: Mapping[str, Sequence[str]]) -> dict[str, Any]:
+    words = [captions.title(record), captions.caption(record, "full"), captions.reference(record)]
+    words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
+    words += [term for href in card["people"] for term in terms.get(href, ())]
+    row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
+    return row | {"f": [line for line in (*words, _years(record)) if line]}
+
+
+def _years(record: Record) -> str:
+    """`1938 1930s`: the years that the date may mean, and their decade."""
+    years = years_told(record)
+    if years is None or years[1] - years[0] > MOST_YEARS:
+        return ""
+    spelled = [str(year) for year in range(years[0], years[1] + 1)]
+    return " ".join([*spelled, *dict.fromkeys(f"{year[:-1]}0s" for year in spelled)])
+
+
+def _person(subject: Mapping[str, Any], faces: Mapping[str, Any]) -> dict[str, Any]:
+    face = faces.get(subject["href"])
+    return {
+        "h": subject["href"],
+        "t": subject["name"],
+        "w": ", ".join(part for part in (subject["life"], subject["count"]) if part),
+        "p": face.small if face else "",
+        "f": [subject["name"], *subject["other_names"], *subject["kin_words"]],
+    }
+
+
+def _script(name: str, rows: Sequence[Mapping[str, Any]]) -> str:
+    lines = ",\n".join(json.dumps(row, ensure_ascii=False).replace("<", "\\u003c") for row in rows)
+    return f"window.{name} = [\n{lines}\n];\n"
