@@ -35,6 +35,7 @@ What always holds:
    withheld; and from outside if the picture shows someone living who has not consented to be shown, or if its title,
    occasion or a keyword names such a one: these say what is on it, also where nobody told who is.
 5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
+   Of one that is the keeper's alone nothing goes to an archive, for nobody there could ask for it (`is_keepers_alone`).
 6. In doubt the answer is no: an audience that cannot be read is the keeper's alone.
 7. Whatever `seen` takes out for a name's sake, `namings` names: the keeper's list and the closing dates rest on it.
 
@@ -383,6 +384,11 @@ def _kept_to(audiences: Sequence[str], field: str) -> Iterator[str]:
             yield "keeper"
         elif kept.field in ("", field):
             yield str(kept.audience)
+
+
+def is_keepers_alone(audiences: Sequence[str]) -> bool:
+    """Whether a thing as a whole is the keeper's alone, by the words of its field `audience`."""
+    return any(audience == "keeper" for audience in _kept_to(audiences, ""))
 
 
 def _called(view: StatementView) -> str:

@@ -66,7 +66,7 @@ def offer(
     check_chosen(collection, selection)
     seen = seen_by(collection, To.OUTSIDE)
     ask_of_settings(seen)
-    records = list(seen.records(selection, order_of_containers(collection)))
+    records = list(seen.handed_over(selection, order_of_containers(collection)))
     if not records:
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
     with work_folder(collection.folder, out / "offer" if out.exists() else out) as work:

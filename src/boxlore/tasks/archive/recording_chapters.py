@@ -37,7 +37,7 @@ def chapter_files(collection: Collection, seen: AudienceView) -> Iterator[tuple[
 def _shown(seen: AudienceView, log: SittingLog, numbers: dict[str, str]) -> dict[str, Record]:
     """The items that were out, as that audience may see them."""
     wanted = tuple(numbers[ident] for ident in dict.fromkeys(out.item for out in log.outs) if ident in numbers)
-    return {record.id: record for record in seen.records(Selection(items=wanted))} if wanted else {}
+    return {record.id: record for record in seen.handed_over(Selection(items=wanted))} if wanted else {}
 
 
 def _name(recording: Recording, taken: set[str]) -> str:

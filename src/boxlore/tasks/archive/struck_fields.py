@@ -19,12 +19,16 @@ URN = "urn:uuid:"
 _KINDS = frozenset(map(str, Kind))
 
 
-def struck_rows(collection: Collection, items: Iterable[str] | None = None) -> Iterator[list[str]]:
-    """The rows, with their heading; of these items and what belongs to them, or of everything (None)."""
+def struck_rows(
+    collection: Collection, items: Iterable[str] | None = None, without: Iterable[str] = ()
+) -> Iterator[list[str]]:
+    """The rows, with their heading; of these items and what belongs to them, or of everything (None). `without` are
+    items that are not told of."""
     yield list(HEADING)
     chosen, names = _named(collection, items)
+    left_out, _ = _named(collection, without)
     for struck in collection.store.tombstones():
-        if items is None or struck.subject in chosen:
+        if (items is None or struck.subject in chosen) and struck.subject not in left_out:
             name = names.get(struck.subject, f"{URN}{struck.subject}")
             yield [struck.kind, name, struck.field, struck.statement, struck.at]
 

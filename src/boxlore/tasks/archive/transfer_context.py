@@ -16,7 +16,7 @@ from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import AudienceView
+from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone
 
 
 def facts_of(
@@ -128,6 +128,7 @@ def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str
 
 
 def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
+    kept = keepers_alone(collection)
     for ident, views in things_told(collection, seen, Kind.SITTING).items():
         facts: list[tuple[str, str]] = []
         about = Subject(Kind.SITTING, ident)
@@ -136,6 +137,6 @@ def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
                 continue
             if statement.field == "recording":
                 facts.append(("recording", RECORDING_WORDS.write(recording_in(statement))))
-            elif statement.field == "shown":
+            elif statement.field == "shown" and shown_in(statement).item not in kept:
                 facts.append(("shown", SHOWN_WORDS.write(shown_in(statement))))
         yield from subject_triples(Kind.SITTING, ident, views, facts)

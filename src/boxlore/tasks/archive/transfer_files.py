@@ -39,7 +39,7 @@ from boxlore.tasks.archive.transfer_updates import CHANGES, HEADING, STATE, Earl
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
-from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, keepers_alone
 from boxlore.tasks.collection.settings import FILE_NAME, as_toml
 from boxlore.tasks.scans import fixity_events
 
@@ -70,7 +70,7 @@ class Making:
 
     def records(self) -> Iterator[Record]:
         """The records of the part. Raises CouldNot if the person asked to stop."""
-        for record in self.seen.records(self.selection, self.items):
+        for record in self.seen.handed_over(self.selection, self.items):
             go_on(self.progress)
             yield self.handed_scans.record(record) if self.handed_scans else record
 
@@ -114,7 +114,7 @@ def make_files(making: Making) -> None:
         making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
         _rights(making)
         whole = making.selection == EVERYTHING and making.earlier is None
-        rows = list(struck_rows(making.collection, None if whole else making.items))
+        rows = list(struck_rows(making.collection, None if whole else making.items, keepers_alone(making.collection)))
         if len(rows) > 1:
             making.put(STRUCK_TABLE, "of what words were taken out for good, without the words", as_csv(rows))
         prompts = making.collection.folder / PROMPTS

@@ -15,7 +15,7 @@ from boxlore.core.people.latest_birth import BornBy, Pictured, latest_births
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef, id_meant
-from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.audience import Recipient, To, is_keepers_alone
 from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
@@ -172,6 +172,16 @@ class AudienceView:
             if _selected(seen, selection, called) and self._may_find(seen, selection.words):
                 yield seen
 
+    def handed_over(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
+        """What an archive is shown or given: the records without the items that are the keeper's alone, which no other
+        record names either."""
+        kept = keepers_alone(self.collection)
+        numbers = {self.collection.store.number_of(item) for item in kept}
+        for record in self.records(selection, order):
+            if record.id not in kept:
+                related = tuple(relation for relation in record.related if relation.number not in numbers)
+                yield record if related == record.related else replace(record, related=related)
+
     def _may_find(self, seen: Record, words: str) -> bool:
         """Whether a search for the words meets a statement that the recipient may see."""
         if not words or self.to is To.KEEPER:
@@ -270,6 +280,12 @@ def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:
     return tuple(
         statement.words for statement, _ in collection.store.statements(about) if statement.field == "audience"
     )
+
+
+def keepers_alone(collection: Collection) -> frozenset[str]:
+    """The ids of the items that are the keeper's alone."""
+    kept = ((item, words) for item, _, words in collection.store.words_of(["audience"]))
+    return frozenset(item for item, words in kept if is_keepers_alone([words]))
 
 
 def contradictions(collection: Collection, lives: Mapping[str, Life] | None = None) -> list[Finding]:
