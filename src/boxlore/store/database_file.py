@@ -105,7 +105,20 @@ def errors_in_words(path: Path) -> Iterator[None]:
     except sqlite3.DatabaseError as error:
         if "closed" in str(error):
             raise CouldNot("The collection was closed while it was being read.") from error
+        if is_of_index(error):
+            raise CouldNot(INDEX_DAMAGED, INDEX_AGAIN) from error
         raise damaged(path, str(error)) from error
+
+
+INDEX_DAMAGED = "The index of what can be searched is damaged; what was told is not."
+INDEX_AGAIN = "Close it, and run boxlore verify: it has the index made again at the next opening."
+
+
+def is_of_index(error: sqlite3.Error) -> bool:
+    """Whether it is the full-text index that cannot be read or written (SQLITE_CORRUPT_VTAB, or a clash of its rows
+    below, which no constraint of ours is)."""
+    code = getattr(error, "sqlite_errorcode", 0)  # an error of Python's own module has none
+    return code == sqlite3.SQLITE_CORRUPT_VTAB or str(error) == "constraint failed"
 
 
 def _what_to_do(words: str) -> str:

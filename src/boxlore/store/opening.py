@@ -34,7 +34,8 @@ from boxlore.store.database_file import (
     make_database,
 )
 from boxlore.store.locking import Lock, network_kind
-from boxlore.store.projections import is_in_step
+from boxlore.store.projections import can_be_made, is_in_step
+from boxlore.store.projections_check import are_words_in_step
 from boxlore.store.row_sums import AlteredRow, altered_rows, rows_without_sum
 from boxlore.store.rows import ToldRow
 from boxlore.store.strike_rewriting import finish_strike, is_pending
@@ -253,9 +254,17 @@ class Store:
         """Whether what counts as withdrawn and as past follows from the log."""
         return self._ask(is_in_step)
 
-    def make_projections_again(self) -> None:
-        """At the next opening for writing everything that follows from the log is made of it again."""
-        self.set_meta(schema.STALE, "to be made again")
+    def are_words_in_step(self) -> bool:
+        """Whether what is searched, and the names that complete what is typed, follow from the log."""
+        return self._ask(are_words_in_step)
+
+    def make_projections_again(self) -> bool:
+        """At the next opening for writing everything that follows from the log is made of it again. False where the log
+        is damaged so that it cannot be."""
+        if self._ask(can_be_made):
+            self.set_meta(schema.STALE, "to be made again")
+            return True
+        return False
 
     def rows_without_sum(self) -> int:
         """How many statements were written before sums were kept."""

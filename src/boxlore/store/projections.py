@@ -51,7 +51,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Statement, fold
 from boxlore.store.rows import MEANT, SELECT, statement_of
-from boxlore.store.schema import PROJECTIONS
+from boxlore.store.schema import PROJECTIONS, WORDS_INDEX
 from boxlore.store.values import NAMED_KINDS, PERSON_NAMES
 
 _IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
@@ -86,22 +86,36 @@ def add_reading(db: sqlite3.Connection, reading: Reading, at: str) -> None:
 
 def index(db: sqlite3.Connection, row: int, statement: Statement) -> None:
     """Add one statement's words to `words_index`, and its names to `name`."""
-    field = FIELDS.get(statement.field)
-    if statement.words and (field is None or field.told):
+    if is_indexed(statement.field, statement.words):
         db.execute("INSERT INTO words_index (rowid, folded) VALUES (?, ?)", (row, fold(statement.words)))
     _name(db, statement)
 
 
+def is_indexed(name: str, words: str) -> bool:
+    """Whether the words of that field can be searched for."""
+    field = FIELDS.get(name)
+    return bool(words) and (field is None or field.told)
+
+
 def _name(db: sqlite3.Connection, statement: Statement) -> None:
     """Add a statement to `name` if it holds a name of a person, event or place, or tells the place of an item."""
-    if statement.subject.kind in NAMED_KINDS and statement.field in PERSON_NAMES:
-        at = mark_used(db, statement.subject.id, statement.recorded_at)
-        subject, words = statement.subject, statement.words
-        entries = [(ending, subject.id, subject.kind, words, at) for ending in _endings(fold(words))]
-        db.executemany(_NEW_NAME, entries)
-    elif statement.field == "place" and statement.subject.kind is Kind.ITEM and statement.words:
-        entry = (fold(statement.words)[:START], "", Kind.PLACE, statement.words[:START], "")
-        db.execute(_NEW_NAME, entry)
+    entries = names_in(statement.subject.kind, statement.subject.id, statement.field, statement.words)
+    is_of_somebody = statement.subject.kind in NAMED_KINDS and statement.field in PERSON_NAMES
+    at = mark_used(db, statement.subject.id, statement.recorded_at) if is_of_somebody else ""
+    db.executemany(_NEW_NAME, [(*entry, at) for entry in entries])
+
+
+NameEntry = tuple[str, str, str, str]
+"""A row of `name` without its time: folded, subject, kind, words."""
+
+
+def names_in(kind: str, subject: str, field: str, words: str) -> list[NameEntry]:
+    """The rows of `name` that come of a statement, by the kind and id of its subject, its field and its words."""
+    if kind in NAMED_KINDS and field in PERSON_NAMES:
+        return [(ending, subject, str(kind), words) for ending in _endings(fold(words))]
+    if field == "place" and kind == Kind.ITEM and words:
+        return [(fold(words)[:START], "", str(Kind.PLACE), words[:START])]
+    return []
 
 
 def mark_used(db: sqlite3.Connection, subject: str, at: str) -> str:
@@ -151,7 +165,10 @@ def weigh_act(db: sqlite3.Connection, act: str) -> None:
 
 
 def rebuild(db: sqlite3.Connection) -> None:
-    """Empty the projections and make them again from the log alone."""
+    """Empty the projections and make them again from the log alone; the full-text index, which may be damaged so that
+    nothing can be deleted from it, from nothing."""
+    db.execute("DROP TABLE words_index")
+    db.execute(WORDS_INDEX)
     for table in PROJECTIONS:
         db.execute(f"DELETE FROM {table}")
     db.executemany("INSERT INTO withdrawn VALUES (?)", [(act,) for act in _withdrawn(db)])
@@ -173,6 +190,15 @@ def is_in_step(db: sqlite3.Connection) -> bool:
         return False
     kept = {act for (act,) in db.execute("SELECT act FROM withdrawn")}
     return kept == withdrawn and db.execute(out_of_step).fetchone() is None
+
+
+def can_be_made(db: sqlite3.Connection) -> bool:
+    """Whether the log says of each act whether it is withdrawn: acts that withdraw each other in a circle do not."""
+    try:
+        _withdrawn(db)
+    except CycleError:
+        return False
+    return True
 
 
 def _withdrawn(db: sqlite3.Connection) -> set[str]:

@@ -22,6 +22,9 @@ PROJECTIONS = ("withdrawn", "past", "words_index", "name", "used")
 APPLICATION_ID = 0x426F784C
 """The application id in the header of the file, “BoxL” (SQLite file format, 1.3.17)."""
 
+WORDS_INDEX = 'CREATE VIRTUAL TABLE words_index USING fts5 (folded, tokenize = "unicode61 remove_diacritics 0");\n'
+"""The full-text index, which can be made anew."""
+
 _FIRST = f"""
 CREATE TABLE statement (
     row INTEGER PRIMARY KEY,
@@ -104,8 +107,7 @@ CREATE TABLE tombstone (
 
 CREATE TABLE meta (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
 
-CREATE VIRTUAL TABLE words_index USING fts5 (folded, tokenize = "unicode61 remove_diacritics 0");
-
+{WORDS_INDEX}
 CREATE TABLE name (
     folded TEXT NOT NULL, subject TEXT NOT NULL, kind TEXT NOT NULL, words TEXT NOT NULL,
     PRIMARY KEY (kind, folded, subject, words)

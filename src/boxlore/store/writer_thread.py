@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from boxlore.core.errors import CouldNot
+from boxlore.store.database_file import INDEX_AGAIN, INDEX_DAMAGED, is_of_index
 
 WriteJob = Callable[[sqlite3.Connection], Any]
 
@@ -108,6 +109,8 @@ def _in_words(error: BaseException) -> BaseException:
     if not isinstance(error, sqlite3.Error):
         return error
     words = str(error)
+    if is_of_index(error):
+        return CouldNot(f"{INDEX_DAMAGED} Nothing of this step was kept.", INDEX_AGAIN)
     if "disk is full" in words:
         return CouldNot("The disk is full; the last words could not be kept.", "Free some space and go on.")
     if "disk I/O error" in words or "unable to open" in words:

@@ -9,9 +9,12 @@ import pytest
 from click.testing import CliRunner
 
 from boxlore.cli.main import boxlore
+from boxlore.core.errors import CouldNot
 from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.log_check import MOST, log_findings, said_of_older
 from boxlore.tasks.collection.opening import DATABASE, open_collection
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.undoing import Done, Steps
 
 
@@ -86,7 +89,56 @@ def test_what_does_not_follow_from_the_log_is_said_and_made_again(home: Path, sc
     assert rules(home, write=True) == []
 
 
+BESIDE = [
+    "UPDATE words_index_content SET c0 = 'nets of haapsalv, 7.' WHERE c0 = 'nets of haapsalu, 7.'",
+    "UPDATE words_index_content SET c0 = CAST(x'6eff' AS TEXT) WHERE c0 = 'nets of haapsalu, 7.'",
+    "UPDATE words_index_data SET block = CAST(replace(CAST(block AS TEXT), 'haap', 'haaq') AS BLOB) WHERE id > 10",
+    "UPDATE words_index_docsize SET sz = x'09' WHERE id = 60",
+    "DELETE FROM words_index_content WHERE c0 = 'nets of haapsalu, 7.'",
+    "INSERT INTO words_index (rowid, folded) VALUES (9999, 'a row of nothing')",
+    "INSERT INTO name VALUES ('anna', '', 'person', 'Anna', '')",
+    "DELETE FROM name",
+]
+
+
+def test_a_search_that_misses_what_is_told_is_noticed_and_made_again(home: Path) -> None:
+    with open_collection(home) as collection:
+        act = collection.act("told")
+        act.state(act.new(Kind.PERSON), "name", "Leida Rourke")
+        act.state(find_item(collection, "TRA-0001"), "place", "Haapsalu")
+        act.done()
+    good = (home / DATABASE).read_bytes()
+    assert rules(home) == []
+    for script in BESIDE:
+        (home / DATABASE).write_bytes(good)
+        with closing(sqlite3.connect(home / DATABASE)) as db, db:
+            assert db.execute(script).rowcount, script
+        assert rules(home) == ["log.out-of-step"], script
+        assert rules(home, write=True) == ["log.out-of-step"], script
+        assert rules(home, write=True) == [], script
+        with open_collection(home) as collection:
+            assert len(collection.store.search("haapsalu", 99)) == MOST + 3, script
+
+
+@pytest.mark.parametrize("damage", ["block = x'00ff00ff00ff00ff' WHERE id > 10", "block = zeroblob(9) WHERE id = 10"])
+def test_a_damaged_index_is_told_from_a_damaged_log(home: Path, damage: str) -> None:
+    """Whoever searches, or tells, is sent to verify and not to a backup, which would lose what was told since."""
+    with closing(sqlite3.connect(home / DATABASE)) as db, db:
+        db.execute(f"UPDATE words_index_data SET {damage}")
+    with open_collection(home) as collection:
+        item = find_item(collection, "TRA-0001")
+        with pytest.raises(CouldNot, match=r"index of what can be searched is damaged.*boxlore verify"):
+            collection.store.search("nets")
+            Teller(collection).tell(item, "note", "x", Telling())
+    assert rules(home, write=True) == ["log.out-of-step"] and rules(home) == ["log.out-of-step"]
+    with open_collection(home) as collection:
+        assert len(collection.store.search("nets", 99)) == MOST + 2
+
+
 def test_withdrawals_that_form_a_circle_are_no_log_of_ours(home: Path) -> None:
     with closing(sqlite3.connect(home / DATABASE)) as db, db:
         db.execute("INSERT INTO withdrawal SELECT max(id), min(id) FROM act UNION SELECT min(id), max(id) FROM act")
     assert rules(home) == ["log.out-of-step"]
+    with open_collection(home) as collection:
+        assert log_findings(collection)[0][1].message.endswith("bring back a backup from before (boxlore restore).")
+    assert rules(home, write=True) == ["log.out-of-step"]  # it can be opened still

@@ -28,16 +28,25 @@ def log_findings(collection: Collection) -> list[tuple[str, Finding]]:
     if damage := store.damage():
         words = f"{store.path} is damaged: {damage.rstrip('.')}. {_WAY_BACK}"
         findings.append(("", make_finding("log.damaged", Severity.ERROR, words, "SQLite: PRAGMA integrity_check")))
-    elif not store.is_in_step():
-        words = f"Which answers hold is kept beside the log, and does not follow from it: {_WHY}."
-        if store.writable:
-            store.make_projections_again()
+    elif what := _out_of_step(collection, is_whole=not altered):
+        words = f"{what} is kept beside the log, and does not follow from it: {_WHY}."
         again = "It is made of the log again when the collection is next opened for writing."
+        if not store.writable:
+            again = "boxlore verify makes it anew where the collection can be written to."
+        elif not store.make_projections_again():
+            again = _WAY_BACK
         findings.append(("", make_finding("log.out-of-step", Severity.ERROR, f"{words} {again}", "our own rule")))
     if left := len(altered[MOST:]):
         words = f"{several(left, 'further row')} of the log {'is' if left == 1 else 'are'} not as written. {_WAY_BACK}"
         findings.append(("", make_finding("log.altered", Severity.ERROR, words, SOURCE)))
     return findings
+
+
+def _out_of_step(collection: Collection, *, is_whole: bool) -> str:
+    """What does not follow from the log, '' if all does. Of a log that is altered itself nothing is searched anew."""
+    if not collection.store.is_in_step():
+        return "Which answers hold"
+    return "What a search finds" if is_whole and not collection.store.are_words_in_step() else ""
 
 
 _WHAT = {
