@@ -1,13 +1,19 @@
 """What the keeper decides of a place that names somebody: asked once, kept for these words (a rule of our own)."""
 
+from dataclasses import replace
+from datetime import date
+
 import pytest
 from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, scan, shown, stories
 
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.people.names_in_text.finder import name_finder
 from boxlore.core.people.names_in_text.search import Doubt
+from boxlore.core.people.person import Registry
 from boxlore.core.records.audience import EMBEDDED, Recipient, To
+from boxlore.core.records.closing_dates import Closing, Closure
 from boxlore.core.records.name_answers import FINISHED, MADE_BY, decided, decision_digest
-from boxlore.core.records.withheld import withhold
+from boxlore.core.records.withheld import NOBODY, withhold
 
 WORDS = "The boat came in, and the Rourke girl rowed it to the pier."
 PLAIN_OUTSIDE = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=withhold(PEOPLE, LIVES, To.OUTSIDE, TODAY))
@@ -50,6 +56,34 @@ def test_what_is_decided_is_no_doubt_any_more() -> None:
     assert not naming.doubtful and [hit.doubt for hit in naming.hits] == [Doubt.NONE]
     (naming,) = PLAIN_OUTSIDE.namings(record(told=stories(said(WORDS))))
     assert naming.doubtful == {"mia"} and [hit.doubt for hit in naming.hits] == [Doubt.FAMILY]
+
+
+def test_what_is_hidden_in_a_place_stays_hidden_when_the_person_may_be_named() -> None:
+    """Con has consented to be named, Tom is dead; the keeper's word on one place stands until it is changed."""
+    words = "Con Rourke fell in, and Tom Rourke laughed."
+    whole = record(told=stories(said(words)))
+    assert outside().seen(whole).told
+    everyone = frozenset(person.id for person in PEOPLE)
+    hits = [hit for hit in name_finder(PEOPLE, everyone).hits(words) if not hit.doubt]
+    assert {ident for hit in hits for ident in hit.people} == {"con", "tom"}
+    for hit in hits:
+        for ident in hit.people:
+            keys = decision_digest(hit, words)
+            held = outside(("item", NamingDecision(NamingAnswer.HIDE, ident, "story", keys)))
+            assert not held.seen(whole).told
+            (naming,) = held.namings(whole)
+            assert (naming.people, naming.doubtful) == ({ident}, frozenset())
+            assert held.seen(replace(whole, id="another")).told and held.may_read(words)
+            people = Registry(PEOPLE)
+            closing = Closing(outside=held, people=people, lives=LIVES, latest={})
+            assert closing.of(whole) == Closure(
+                date(2126, 11, 25),
+                ("names someone whom the keeper has answered to hide there, 100 years from this transfer",),
+            )
+            changed = outside(("item", NamingDecision(NamingAnswer.MAY, ident, "story", keys)))
+            assert changed.seen(whole).told
+    withheld = withhold([PEOPLE[1]], LIVES, To.OUTSIDE, TODAY, decided([("item", decision(NamingAnswer.HIDE))]))
+    assert withheld is NOBODY, "an answer about somebody whom the registry has no more"
 
 
 def test_in_a_text_that_is_no_record_the_same_words_may_stand_among_others() -> None:

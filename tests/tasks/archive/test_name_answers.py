@@ -15,6 +15,7 @@ from boxlore.tasks.archive.names_asked import name_search, take_answers, write_n
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import seen_by
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.telling.understanding import person_reading
 
 MAY = "A picnic, and May laughed."
 
@@ -58,8 +59,27 @@ def stories(collection: Collection) -> list[str]:
 def test_the_table_shows_the_word_in_its_sentence_and_why_it_is_asked(collection: Collection) -> None:
     assert [(row["Where"], row["Words"], row["Why it is asked"]) for row in table(collection)] == [
         ("story", "A picnic, and [May] laughed.", "a word of every day too"),
-        ("rights_holder", "[May Rourke]", ""),
+        ("rights_holder", "[May Rourke]", "surely the name"),
     ]
+
+
+def test_a_row_that_follows_from_others_says_so_and_takes_no_answer(collection: Collection) -> None:
+    """What is written there is never passed over, unless it is what becomes of the row in any case."""
+    act = collection.act("told")
+    (item,) = (Subject(Kind.ITEM, ident) for _, ident in collection.store.items())
+    (may,) = collection.people()
+    girl = act.state(item, "person", "the girl")
+    act.readings.append((girl.id, person_reading(Subject(Kind.PERSON, may))))
+    act.done()
+    rows = table(collection)
+    assert [row["Why it is asked"] for row in rows if not row["Key"]] == [
+        "not asked: the person is meant, and goes out with a consent"
+    ]
+    fill(collection, *("hide" for _ in rows))
+    assert take_answers(collection, name_search(collection)) == len(rows) - 1
+    fill(collection, *("" if row["Key"] else "may be named" for row in rows))
+    with pytest.raises(WrongUse, match=r"line \d: this row takes no answer\. Take it out there\."):
+        take_answers(collection, name_search(collection))
 
 
 def test_what_is_undecided_stays_out_and_what_is_answered_is_kept(collection: Collection) -> None:

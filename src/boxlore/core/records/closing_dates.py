@@ -80,6 +80,9 @@ class Closing:
             person, verb = self.people[ident], next(verb for verb in _VERBS if verb in how)
             kept_for = (person.audience, *person.also_audiences)
             kept_until = max(filter(None, (closed_until(kept, self.outside.on_day) for kept in kept_for)), default=None)
+            if verb == HIDDEN:
+                yield self._from_transfer("names someone whom the keeper has answered to hide there")
+                continue
             if kept_until:
                 yield kept_until, f"{verb} someone whom the keeper keeps closed until that day"
             if self.lives[ident].living or not kept_until:
@@ -92,6 +95,8 @@ class Closing:
             return "is told by"
         if naming.where == SHOWN:
             return "shows"
+        if self.people[ident].id in self.outside.withheld.by_answer:
+            return HIDDEN
         if ident not in self.outside.withheld.people:
             return "may show"
         return "may name" if ident in naming.doubtful else "names"
@@ -129,7 +134,9 @@ class Closing:
                 yield audience, "names someone of whom a part is closed until that day"
 
 
-_VERBS = ("names", "shows", "may name", "may show", "is told by")
+HIDDEN = "is hidden"
+"""Of somebody who may be named, but whom the keeper has answered to hide."""
+_VERBS = (HIDDEN, "names", "shows", "may name", "may show", "is told by")
 """What closes an item for one person, the first that holds: `may name` is a doubtful hit that nobody has decided, `may
 show` a title that names somebody who may be named, but not shown."""
 

@@ -3,8 +3,9 @@
 A decision holds for the words that were shown: the name with up to three words on either side of it. Of a record it
 holds in its own item and field alone. Of a text that is no record, such as a page on which it stands among others,
 it holds wherever the same words stand, unless the same words are hidden elsewhere. In a finished file they may stand
-also then: it is made of records, in each of which they were judged by its own answer. A setting of the collection, such
-as its holder, is a place of its own: no answer about an item opens it, and its own opens nothing else.
+also then: it is made of records, in each of which they were judged by its own answer. What the keeper hides in a place
+stays hidden there until the keeper answers otherwise, also when the person consents or dies. A setting of the
+collection, such as its holder, is a place of its own: no answer about an item opens it, and its own opens nothing else.
 """
 
 from bisect import bisect_left, bisect_right
@@ -55,6 +56,21 @@ class Decided:
             return hits
         tokens = read_text(words).words
         return [hit for told in hits for hit in self._weighed(told, tokens, item, where)]
+
+    def hidden(self, hits: Sequence[Hit], words: str, item: str, where: str) -> Iterator[Hit]:
+        """The hits that the keeper has answered with `hide` in this place, whoever is named there."""
+        tokens = read_text(words).words
+        for hit in hits:
+            people = {
+                person for person in hit.people if self._answer(hit, tokens, person, item, where) is NamingAnswer.HIDE
+            }
+            if people:
+                yield replace(hit, people=frozenset(people), doubt=Doubt.NONE)
+
+    @property
+    def hidden_somewhere(self) -> frozenset[str]:
+        """Whom the keeper has answered to hide in some place."""
+        return frozenset(key[2] for key, answer in self.answers.items() if answer is NamingAnswer.HIDE)
 
     def _weighed(self, hit: Hit, tokens: Sequence[Word], item: str, where: str) -> Iterator[Hit]:
         kept: dict[Doubt, set[str]] = {}

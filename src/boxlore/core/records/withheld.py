@@ -34,6 +34,10 @@ class Withheld:
     finder: NameFinder | None = None
     finder_of_shown: NameFinder | None = None
     """Knows the names of those who may not be shown, whether they may be named or not."""
+    by_answer: frozenset[str] = frozenset()
+    """The first ids of those who may be named, but whom the keeper has answered to hide in some place."""
+    finder_of_answers: NameFinder | None = None
+    """Knows the names of these."""
     decided: Decided = NOTHING_DECIDED
     whole_names: frozenset[str] = frozenset()
 
@@ -47,7 +51,10 @@ class Withheld:
 
         `item` (id) and `where` say of which part of a record they are; without, they are any text.
         """
-        return self.decided.left(self.finder.hits(words), words, item, where) if self.finder else ()
+        hits = self.decided.left(self.finder.hits(words), words, item, where) if self.finder else ()
+        if not self.finder_of_answers or not item:
+            return hits
+        return [*hits, *self.decided.hidden(self.finder_of_answers.hits(words), words, item, where)]
 
     def hits_of_shown(self, words: str, item: str = "", where: str = "") -> Sequence[Hit]:
         """Every place of words about what a picture shows that names somebody who may not be shown, or may."""
@@ -76,7 +83,9 @@ def withhold(
     everyone = list(people)
     hidden = [person for person in everyone if _is_hidden(person, lives, to, on_day or date.min)]
     not_shown = [person for person in everyone if _is_not_shown(person, lives, to)]
-    if not hidden and not not_shown:
+    by_answer = decided.hidden_somewhere - _ids(hidden) if to.is_public else frozenset()
+    answered = frozenset(person.id for person in everyone if not by_answer.isdisjoint(person.ids))
+    if not hidden and not not_shown and not answered:
         return NOBODY
     neither = frozenset(person.id for person in (*hidden, *not_shown))
     return Withheld(
@@ -85,6 +94,8 @@ def withhold(
         first_ids=frozenset(person.id for person in hidden),
         finder=name_finder(tuple(everyone), frozenset(person.id for person in hidden)) if hidden else None,
         finder_of_shown=name_finder(tuple(everyone), neither),
+        by_answer=answered,
+        finder_of_answers=name_finder(tuple(everyone), answered) if answered else None,
         decided=decided,
         whole_names=frozenset(
             name

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
 from boxlore.core.people.names_in_text.search import Hit
@@ -128,6 +129,11 @@ def _answers_in(
 ) -> Iterator[tuple[NamePlace, NamingAnswer]]:
     written = answer_of(path, row)
     place = places.get((row.cells[NUMBER].strip(), row.cells[KEY].strip()))
+    if written and not row.cells[KEY].strip() and ANSWERS[written] is not NamingAnswer.HIDE:
+        raise WrongUse(
+            f"{path.name}, line {row.line}: this row takes no answer.",
+            "Take it out there. Answer the other rows of the item, or tell the person's consent.",
+        )
     if written and place is not None:
         yield place, ANSWERS[written]
 

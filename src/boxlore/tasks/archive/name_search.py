@@ -21,6 +21,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, record_of, records
 
 AS_ANSWERED = "may go out, as you answered"
+THE_SCAN = "the scan, "
 TO_THE_CLOSED_PART = "the scan goes to the closed part"
 
 
@@ -56,7 +57,7 @@ def search(
         if outside.recipient.seen(whole).closed_scans:
             for scan in whole.scans:
                 if scan.path not in listed:
-                    yield NameFound(whole.number, f"the scan, {scan.side}", scan.path, people, TO_THE_CLOSED_PART)
+                    yield NameFound(whole.number, f"{THE_SCAN}{scan.side}", scan.path, people, TO_THE_CLOSED_PART)
 
 
 def _is_first(naming: Naming, of_makers: set[tuple[str, frozenset[str]]]) -> bool:

@@ -10,10 +10,10 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.findings import several
-from boxlore.core.records.audience import To
+from boxlore.core.records.audience import OF_SCANS, To
 from boxlore.exports.inventory import as_csv
 from boxlore.tasks.archive.name_answers import read_answers
-from boxlore.tasks.archive.name_search import NameFound, answered, in_words, search
+from boxlore.tasks.archive.name_search import THE_SCAN, NameFound, answered, in_words, search
 from boxlore.tasks.archive.transfer_context import closing_of
 from boxlore.tasks.collection.names_found import ANSWER, HEADING, KEY, NUMBER, rows_of
 from boxlore.tasks.collection.opening import Collection
@@ -22,6 +22,11 @@ from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, 
 
 MOST_SAID = 40
 """Rows that are said where no table can be written."""
+
+SURE = "surely the name"
+FOLLOWS = "not asked: it follows from what is told of the item"
+MEANT = "not asked: the person is meant, and goes out with a consent"
+"""Why a row stands in the table where there is no doubt."""
 
 
 def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[NameFound]:
@@ -120,10 +125,13 @@ def _with_answer(row: tuple[str, ...], earlier: Sequence[str]) -> tuple[str, ...
 
 
 def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
-    """One row for each person at each place; one for all who are meant or shown without a name."""
+    """One row for each person at each place; one for all who are meant or shown without a name, to which no answer can
+    be given."""
     if not naming.places:
-        yield (naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done, "", "", "")
+        why = FOLLOWS if naming.field.startswith(THE_SCAN) or naming.field in OF_SCANS else MEANT
+        yield (naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done, why, "", "")
     for place in naming.places:
         yield (
-            naming.number, naming.field, place.sentence, place.name, naming.done, place.why, place.answer, place.key,
+            naming.number, naming.field, place.sentence, place.name, naming.done, place.why or SURE, place.answer,
+            place.key,
         )  # fmt: skip

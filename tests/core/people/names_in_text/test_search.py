@@ -465,6 +465,9 @@ OTHERWISE = [
     (person("idris", name="Idris Benhaddou"), "none", ("M. Benhaddou A.",)),
     (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "asked", ("Wee cottage by the sea",)),
     (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "sure", ("Eoghan came", "Wee Eoghan")),
+    (person("grace", name="Grace May Rose"), "none", ("Rosemary in pots",)),
+    (person("grace", name="Grace May Rose"), "sure", ("gracemayrose.jpg", "#RoseMary", "Mary Rose")),
+    (person("anna", name="Anna Bell"), "asked", ("Annabell in a deck chair",)),
 ]  # fmt: skip
 
 

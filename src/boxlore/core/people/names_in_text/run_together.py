@@ -4,7 +4,7 @@ A run is letters that no blank parts: words with nothing, digits or `_ - . +` be
 of it is made of parts of that person's names alone, each once, in any order. Such a piece counts
 
     as a full name      with a family name and a name that somebody is called by; one of fewer than seven letters only
-                        where it begins and ends with a word
+                        where it begins and ends with a word; a question where the run is a name or a word besides
     as a full name      with a family name and two initials, or one before a long name or in what is plainly an address
                         or a tag; from the beginning to the end of words
     as a question       with one initial elsewhere, and a name of five letters and more at the edge of a tag, or
@@ -20,6 +20,7 @@ from functools import lru_cache, partial
 from typing import Protocol, TypeVar
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY
+from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES
 from boxlore.core.people.names_in_text.inflections import key_of
 from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
@@ -72,6 +73,11 @@ class Letters:
     is_tag: bool
     is_small: bool = False
     """Whether the run begins with a small letter."""
+
+    @property
+    def is_a_word(self) -> bool:
+        """Whether the run is one word that is a given name of its own, or English."""
+        return len(self.edges) == 2 and (self.text in CALLED or self.text in english_words())
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,6 +232,8 @@ def _is_sure(span: _Span, letters: Letters) -> bool | None:
     size = span.end - span.start
     is_apart = span.start in letters.edges and span.end in letters.edges
     initials = span.count(INITIAL) + span.count(FAMILY_INITIAL)
+    if span.is_full and letters.is_a_word and (span.start, span.end) == (0, len(letters.text)):
+        return None if span.count(SHORT) else False  # `Rosemary`, `Annabell`
     if span.is_full and (is_apart or (size >= SHORTEST_INSIDE and not initials)):
         return True
     family = max((len(word) for word, kind in span.parts if kind == FAMILY), default=0)
