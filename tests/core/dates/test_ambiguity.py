@@ -133,8 +133,13 @@ CENTURIES = [
     ("1999-01", "“1999-01”: is January 1999 or 1999–2001 meant?", "1999-01", ("1999-01", "1999/2001")),
     ("7/4/1952", "Day or month first?", "[1952-04-07,1952-07-04]", ("1952-04-07", "1952-07-04")),
     ("na 1938", "“na 1938”: is 1938 or not earlier than 1939 meant?", "1938", ("1938", "[1939..]")),
-    ("1648/49", "A dual year: old or new style?", "[1648,1649]", ()),
-    ("15 March 1648/49", "A dual year: old or new style?", "[1648-03-15,1649-03-15]", ()),
+    ("1648/49", "A dual year: old or new style?", "[1648,1649]", ("1649", "1648")),
+    (
+        "15 March 1648/49",
+        "A dual year: old or new style?",
+        "[1648-03-15,1649-03-15]",
+        ("1649-03-15", "1649-03-25", "1648-03-15"),
+    ),
 ]
 
 
@@ -187,11 +192,13 @@ DISAGREEING = [  # the day told, and what else may be meant (weekdays by `cal` o
     ("Advent, 2 January 1930", "1930-01-02", ("1930-11-30/1930-12-24",)),
     ("Thursday, Easter Sunday 17 April 1938", "1938-04-17", ("1938-04-14", "1930-04-17", "1941-04-17")),
     ("Mon 12 June '38", "1938-06-12", ()),
+    ("10 February 1733/4", "[1733-02-10,1734-02-10]", ("1734-02-10", "1734-02-21", "1733-02-10")),
+    ("February 1733/4", "[1733-02,1734-02]", ("1734-02", "1733-02")),
 ]
 
 
 @every_row(("words", "edtf", "choices"), DISAGREEING)
-def test_a_day_that_another_word_denies_is_asked_with_the_days_that_fit(
+def test_a_day_that_another_word_denies_is_asked_with_what_fits(
     words: str, edtf: str, choices: tuple[str, ...]
 ) -> None:
     reading = read(words)

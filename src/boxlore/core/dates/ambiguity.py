@@ -35,7 +35,7 @@ from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
-from boxlore.core.dates.word_order import in_order
+from boxlore.core.dates.word_order import in_order, without_times
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -69,7 +69,7 @@ _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 _PLAIN = frozenset(("day", "ordinal", "month", "year", "season", "part", "about", "doubt"))
 """Kinds of words that always stand for themselves: most."""
 
-_LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "at_years", "part", "unit"))
+_LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "clock_part", "clock_behind", "at_years", "part", "unit"))
 """Kinds of words without which the date would be the same, or no less certain."""
 
 
@@ -351,14 +351,10 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
             return None
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
             continue
-        if kind == "clock":  # “about 3 pm”
-            while words and words[-1].kind == "about":
-                words.pop()
-            continue
         words.append(sense)
     if words and words[-1].kind == "comma":
         words.pop()
-    words = with_short_years(in_order(words), senses)
+    words = with_short_years(in_order(without_times(words)), senses)
     if clock and not any(sense.kind in _AT_WHICH for sense in words):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:

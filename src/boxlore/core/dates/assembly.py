@@ -80,6 +80,8 @@ class Assembly(Gathered):
         year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
         if kind in ("dash", "slash") and self.romans and (year_ahead or self._short_year_ahead(following)):
             return True  # VI-1938, XII/38
+        if kind == "slash" and date.within_a_year and not (self.numbers or self.ordinals or date.day):
+            return year_ahead or self._short_year_ahead(following)  # Xmas/35
         if kind == "slash":
             return ahead in ("month", "roman") and self._is_only_a_year(beyond)
         if kind == "comma" and ahead == "unit":
@@ -89,6 +91,8 @@ class Assembly(Gathered):
                 date.year if named[0] == "year" else date.month
             )
         begins = bool(beyond) and beyond[0].kind in _IN_A_DAY
+        if kind == "comma" and ahead == "month" and date.part and self.units == ["month"] and not date.month:
+            return True  # “end of the month, October 1944”
         if kind == "comma" and ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
             return False  # “1921, 22 and 25”
         if kind == "comma":

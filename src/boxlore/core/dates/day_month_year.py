@@ -43,7 +43,7 @@ class Gathered:
             return False
         if self.term:
             date.calendar = "school"
-        if date.weekday >= 0 and not (date.month or date.day or date.feast):
+        if date.weekday >= 0 and not (date.month or date.day or date.feast or date.bare):
             return False
         return self._settle_units()
 
@@ -223,7 +223,7 @@ class Gathered:
             return False  # late on Christmas Day, but no mid-Christmas
         if date.part_of_decade and (date.year.endswith("XX") or date.part.endswith("quarter")):
             return False
-        if date.nth and (date.day or date.feast):
+        if date.nth and (date.day or (date.feast and date.feast != "lent")):
             return False
         if date.span and date.part:
             return not (date.within_a_year or date.bare or date.year or date.years or date.event or date.calendar)

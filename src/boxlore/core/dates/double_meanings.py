@@ -16,6 +16,9 @@ _MARCH = re.compile(
     r"march (?:in|of|on|through|from|to|past)\b",
     re.IGNORECASE,
 )
+_NAMED = re.compile(r"(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: |, )(?P<year>\d{4})\W*")
+"""`Ott 1931`: months of languages that write them small, as given names are written."""
+
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
 _CLOCK = re.compile(
@@ -38,6 +41,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         return outcome
     if _MARCH.search(context.text) and edtf.kind == "date" and edtf.text[4:7] == "-03":
         return _asked((edtf.text[:4], edtf.text), context)
+    if (named := _NAMED.fullmatch(context.text)) and edtf.text[4:5] == "-":
+        return _asked((edtf.text, named["year"]), context)
     if _OF_A_LIFE.fullmatch(context.text):
         return outcome._replace(ask=f"“{context.text}”: is that when the picture was taken?")
     clock = _CLOCK.search(context.text)

@@ -148,8 +148,8 @@ class Grammar:
             return items[0]
         if joins == ["comma"] and self._doubted:
             kinds = {"any"}  # “1938, maybe 1939”
-        elif joins == ["comma"] and self._on_both_sides(*items):
-            kinds = {"within"}  # “1933 at the earliest, 1936 at the latest”
+        elif joins == ["comma"] and self._is_cut(*items):
+            kinds = {"within"}
         elif len(kinds) != 1 or joins[-1] == "comma":
             raise NoForm
         if any(item.kind not in ("one", "span", *_LIMITS) for item in items):
@@ -169,10 +169,12 @@ class Grammar:
         return whole
 
     @staticmethod
-    def _on_both_sides(first: Expression, last: Expression) -> bool:
-        """Whether one limit is before a date and the other after one."""
-        limits = first.kind in _LIMITS and last.kind in _LIMITS
-        return limits and (first.kind in _BEFORE) != (last.kind in _BEFORE)
+    def _is_cut(first: Expression, last: Expression) -> bool:
+        """Whether a limit follows a date or a limit on the other side: “the twenties, 1926 at the latest”, “1933 at the
+        earliest, 1936 at the latest”."""
+        if last.kind not in _LIMITS:
+            return False
+        return first.kind == "one" or (first.kind in _LIMITS and (first.kind in _BEFORE) != (last.kind in _BEFORE))
 
     @staticmethod
     def _beside(joins: list[str]) -> str:

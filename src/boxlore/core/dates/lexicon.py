@@ -66,6 +66,7 @@ KINDS = (
     "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
     "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
     "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older", "to_the_day", "feast_day", "eve_behind",
+    "clock", "clock_part", "clock_behind",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 

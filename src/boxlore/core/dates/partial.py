@@ -162,7 +162,9 @@ def fill(parts: list[Partial], *, span: bool) -> bool:
         return True  # nothing is open: 1915 and 1918
     for left, right in zip(parts[-2::-1], parts[:0:-1], strict=True):
         _from_right(left, right)
-        if left.years and right.years:  # winter 1938/39 or 1939/40
+        if right.years and right.feast and left.feast and not left.year:  # Christmas to New Year 1958-59
+            left.years = left.years or right.years
+        elif left.years and right.years:  # winter 1938/39 or 1939/40
             left.season = right.season = left.season or right.season
     for left, right in itertools.pairwise(parts):
         _from_left(right, left)

@@ -8,13 +8,13 @@ Theatres = tuple[tuple[str, str, str], ...]
 
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
-        "first world war|first war|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene maailmasõda|esimese maailmasõja ajal"
+        "first world war|first war|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
         "|erster weltkrieg|erste weltkrieg|ersten weltkrieg|ersten weltkriegs|1 weltkrieg|i weltkrieg|première guerre mondiale|grande guerre|primera guerra mundial|prima guerra mondiale|eerste wereldoorlog"
         "|första världskriget|første verdenskrig|ensimmäinen maailmansota|первая мировая|первая мировая война|i wojna światowa|pierwsza wojna światowa|pirmais pasaules karš|pirmasis pasaulinis karas|první světová válka",
         (("", "1914-07", "1918-11"), ("US", "1917-04", "1918-11"), ("IT", "1915-05", "1918-11")),
     ),
     (
-        "second world war|second war|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine maailmasõda|teise maailmasõja ajal"
+        "second world war|second war|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine ilmasõda|teise ilmasõja|teise ilmasõja ajal|teine maailmasõda|teise maailmasõja ajal"
         "|zweiter weltkrieg|zweite weltkrieg|zweiten weltkrieg|zweiten weltkriegs|2 weltkrieg|ii weltkrieg|seconde guerre mondiale|deuxième guerre mondiale|segunda guerra mundial|seconda guerra mondiale|tweede wereldoorlog"
         "|andra världskriget|anden verdenskrig|andre verdenskrig|toinen maailmansota|вторая мировая|вторая мировая война|ii wojna światowa|druga wojna światowa|otrais pasaules karš|antrasis pasaulinis karas|druhá světová válka",
         (("", "1939-09", "1945-09"), ("US", "1941-12", "1945-09"), ("EE", "1941-06", "1944-11"), ("IT", "1940-06", "1945-05")),

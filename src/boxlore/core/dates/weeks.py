@@ -51,6 +51,16 @@ def days_that_fit(told: str, weekday: int) -> tuple[str, ...]:
     return (str(from_number(nearest)), *(f"{other_year:04d}-{month:02d}-{day:02d}" for other_year in there))
 
 
+def nth_weekday(days: str, weekday: int, nth: int) -> str:
+    """“The first Friday of Lent”: the how-manieth such day of the week (-1: the last) from one day to another. Raises
+    NoSuchDate."""
+    first, last = (to_number(*map(int, day.split("-"))) for day in days.split("/"))
+    fitting = [day for day in range(first, last + 1) if (day - 1) % 7 == weekday]
+    if nth > len(fitting):
+        raise NoSuchDate("There are not so many of these days. Which is meant?", (days,))
+    return str(from_number(fitting[nth - 1] if nth > 0 else fitting[-1]))
+
+
 def _year_that_fits(year: int, step: int, month: int, day: int, weekday: int) -> int:
     """The nearest year before (-1) or after (1) in which a day of the year is such a day of the week: within 12 years,
     or within 40 for 29 February."""

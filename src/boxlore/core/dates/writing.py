@@ -15,7 +15,7 @@ from boxlore.core.dates.holidays import HolidayDate, holiday, is_within, titled
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month
 from boxlore.core.dates.relative import of_event
-from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, stretch_of
+from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of
 
 CENTURIES = ("19", "18", "20")
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
@@ -56,7 +56,8 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
     if date.years:
         return _of_years(date, context, pick)
     if date.feast and not date.day:
-        return _feast(date, context, year, pick).edtf
+        days = _feast(date, context, year, pick).edtf
+        return nth_weekday(days, date.weekday, date.nth) if date.nth else days
     if date.part and year and not date.within_a_year:
         return part_of(date, year)
     if date.season:
@@ -154,6 +155,11 @@ def _of_years(date: Partial, context: DateContext, pick: int) -> str:
         first, last = first + shift, last + shift
     if date.feast:
         days = tuple(_feast(date, context, f"{year:04d}", 0).edtf for year in (first, last))
+        if last == first + 1:  # “New Year 1911/12”, “Silvester 1928/29”: at the turn of the two
+            if days[0][5:7] == "12" and days[1][5:7] == "12":
+                return days[0]
+            if days[1][5:7] == "01":
+                return days[1]
         raise NoSuchDate("Of which year?", days)
     if not date.season:
         return f"{first}/{last}"
@@ -171,9 +177,7 @@ def _of_years(date: Partial, context: DateContext, pick: int) -> str:
 
 def _of_calendar(date: Partial, context: DateContext, pick: int) -> str:
     if date.calendar == "dual":
-        rest = f"-{date.month:02d}" if date.month else ""
-        rest += f"-{date.day:02d}" if date.day else ""
-        return f"[{date.year}{rest},{int(date.year) + 1:04d}{rest}]"
+        return _dual(date, pick)
     if date.calendar == "turn":
         return ("1895~/1905~", "1795~/1805~", "1995~/2005~")[pick if pick < 3 else 0]
     if date.calendar == "school":
@@ -184,6 +188,15 @@ def _of_calendar(date: Partial, context: DateContext, pick: int) -> str:
         return str(from_hebrew(int(date.year), date.month, date.day))
     except ValueError:
         raise NoSuchDate("The Hebrew calendar has no such day. Which is meant?") from None
+
+
+def _dual(date: Partial, pick: int) -> str:
+    """`10 February 1733/4`: of the second year, that day by the new calendar, or of the first year."""
+    rest = f"-{date.month:02d}" if date.month else ""
+    rest += f"-{date.day:02d}" if date.day else ""
+    first, second = f"{date.year}{rest}", f"{int(date.year) + 1:04d}{rest}"
+    reckoned = _from_julian(date, second) if date.day else second
+    return (f"[{first},{second}]", second, reckoned, first)[pick]
 
 
 def _school_year(date: Partial, context: DateContext, pick: int) -> str:
@@ -317,6 +330,8 @@ def _century_question(date: Partial, context: DateContext) -> str:
 
 
 def _feast_question(date: Partial, context: DateContext) -> str:
+    if date.years:
+        return ""  # at the turn of the two
     if date.part_of_decade:
         date = next(_years_of_part(date, year_of(date, 0)))
     feast = _feast(date, context, year_of(date, 0), 0)
@@ -370,6 +385,8 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return len(spans_of(date, context))
     if date.short or date.calendar == "turn":
         return 4 if _may_begin_before(date, context) else 3
+    if date.calendar == "dual":
+        return 4
     if date.hundreds:
         return 2
     if date.feast and not (date.day or date.part_of_decade):

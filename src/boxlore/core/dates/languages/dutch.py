@@ -48,7 +48,7 @@ DUTCH = Language(
         "year": "jaar",
         "last": "laatste",
         "weekend": "weekend|weekeinde",
-        "decades": "jaren|de jaren|jaren negentienhonderd",
+        "decades": "jaren|de jaren|jaren negentienhonderd|zoveel|en nog wat",
         "century": "eeuw|eeuws|eeuwse",
         "eve": "de avond voor|avond voor|de vooravond van|vooravond van|op de vooravond van|de nacht voor",
         "few": "enkele|een paar|enige",

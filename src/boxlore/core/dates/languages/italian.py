@@ -43,7 +43,7 @@ ITALIAN = Language(
         "months": "mesi",
         "year": "anno|l'anno|nell'anno|dell'anno",
         "last": "ultimo|ultima|ultimi|ultime",
-        "decades": "anni|gli anni|negli anni|degli anni|decennio",
+        "decades": "anni|gli anni|negli anni|degli anni|decennio|e rotti|e qualcosa",
         "century": "secolo|sec",
         "few": "alcuni|qualche|pochi",
         "one_week": "una settimana",

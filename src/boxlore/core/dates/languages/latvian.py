@@ -50,6 +50,7 @@ LATVIAN = Language(
         "century": "gadsimts|gadsimta|gadsimtā|gs",
         "eve_behind": "priekšvakars|priekšvakarā",
         "feast_day": "svētku diena",
+        "aged": "gadu vecumā|gadus veca|gadus vecs|gadus vecai|gadus vecam|gadu veca|gadu vecs",
         "few": "daži|dažas|pāris",
         "not": "nevis|bet ne|nekad|tas nebija|nebija",
         "today": "vakar|šodien|pērn",
