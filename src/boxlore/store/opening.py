@@ -5,6 +5,7 @@ may write, and others may read meanwhile. On a disk that cannot be written to, t
 URI, `immutable=1`).
 """
 
+import itertools
 import sqlite3
 import threading
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -117,6 +118,7 @@ class Store:
         self._local = threading.local()
         self._generation = 0
         self._opened: list[sqlite3.Connection] = []
+        self._numbers = itertools.count()
         self._writer: Writer | None = None
         if lock is not None:
             self._writer = Writer(_ready_to_write(self.path), self.path)
@@ -190,6 +192,15 @@ class Store:
     # reading
 
     @property
+    def version(self) -> tuple[int, int]:
+        """What is another whenever anything was written since, by this program or by another one.
+
+        SQLite counts it for each connection (`PRAGMA data_version`), so each of these has versions of its own.
+        """
+        counted = self._ask(queries.data_version)
+        return int(self._local.number), counted
+
+    @property
     def db(self) -> sqlite3.Connection:
         """This thread's own reading connection."""
         connection: sqlite3.Connection | None = getattr(self._local, "db", None)
@@ -198,6 +209,7 @@ class Store:
                 self._let_go(connection)
             connection = self._local.db = connect_to_read(self.path)
             self._local.generation = self._generation
+            self._local.number = next(self._numbers)
             self._opened.append(connection)
         return connection
 

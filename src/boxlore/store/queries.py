@@ -52,6 +52,10 @@ def meta(db: sqlite3.Connection, name: str) -> str:
     return str(row[0]) if row else ""
 
 
+def data_version(db: sqlite3.Connection) -> int:
+    return int(db.execute("PRAGMA data_version").fetchone()[0])
+
+
 def statements(db: sqlite3.Connection, subject: str) -> list[ToldRow]:
     return list(rows_in_force(db, "s.subject = ? ORDER BY s.row", (subject,)))
 

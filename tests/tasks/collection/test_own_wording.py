@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.tasks.collection import own_wording
-from boxlore.tasks.collection.own_wording import KEPT, wording
+from boxlore.tasks.collection.own_wording import KEPT, without_codes, wording
 
 
 @pytest.fixture
@@ -61,3 +61,18 @@ def test_where_nothing_can_be_kept_it_is_read_each_time(
 
 def _no_home() -> Path:
     raise RuntimeError("no home")
+
+
+CODES = (  # RFC 9562, 4 (UUID); RFC 3339, 5.6 (a moment); FIPS 180-4 (a digest)
+    ("urn:uuid:01a21e0f-1c44-7e74-9f2b-eb5eb979aaf5", "urn:uuid:¦"),
+    ("<urn:uuid:01a21e0f-1c44-7e74-9f2b-eb5eb979aaf5#body>", "<urn:uuid:¦#body>"),
+    ("2026-11-27T17:30:48.295Z", "¦"),
+    ("told 2026-11-27T17:30:48Z by Mia", "told ¦ by Mia"),
+    ("9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08 scans/mia.jpg", "¦ scans/mia.jpg"),
+    ("Mia Rourke, 12 May 1938, Reval", "Mia Rourke, 12 May 1938, Reval"),
+    ("x2026-11-27T17:30:48Zoe", "x2026-11-27T17:30:48Zoe"),
+)
+
+
+def test_a_code_is_blanked_and_a_word_is_not() -> None:
+    assert [without_codes(text) for text, _ in CODES] == [blanked for _, blanked in CODES]

@@ -5,7 +5,7 @@ decided stays out of the open part, so that a transfer can always be made. The a
 terminal, or all together in the table that the name search writes.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -52,9 +52,17 @@ class NamePlace:
         return f"{self.person} {self.where.replace(' ', '+')} {self.digest}"
 
 
-def with_answers(collection: Collection, places: Iterable[NamePlace]) -> Iterator[NamePlace]:
+Given = Mapping[tuple[str, str], NamingAnswer]
+"""What was decided before, by the item and the key of the place."""
+
+
+def answers_before(collection: Collection) -> Given:
+    """Every decision in force about items, read once for all places of an output."""
+    return {(item, key): answer for item, key, answer, _ in _told(collection)}
+
+
+def with_answers(decided: Given, places: Iterable[NamePlace]) -> Iterator[NamePlace]:
     """The places with what was decided of each."""
-    decided = {(item, key): answer for item, key, answer, _ in _told(collection)}
     for place in places:
         answer = decided.get((place.item, place.key))
         yield place if answer is None else replace(place, answer=WRITTEN[answer])

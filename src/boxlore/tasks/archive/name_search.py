@@ -14,11 +14,11 @@ from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS, Naming
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED
-from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
+from boxlore.tasks.archive.name_answers import NamePlace, answers_before, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
 from boxlore.tasks.collection.names_left import WRITTEN
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, record_of, records
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, records
 
 AS_ANSWERED = "may go out, as you answered"
 THE_SCAN = "the scan, "
@@ -43,6 +43,7 @@ def search(
 ) -> Iterator[NameFound]:
     """Everything that the open part leaves out for a name's sake, item by item."""
     of_makers: set[tuple[str, frozenset[str]]] = set()
+    before = answers_before(collection)
     for whole in records(collection, selection):
         every = list(outside.recipient.namings(whole))
         namings = [naming for naming in every if _is_first(naming, of_makers)]
@@ -51,7 +52,7 @@ def search(
         people = tuple(sorted(person.name for person in closing.named_in(whole)))
         for naming in namings:
             done = TO_THE_CLOSED_PART if naming.where in OF_SCANS else "left out of the open part"
-            places = tuple(with_answers(collection, places_of(collection, whole, naming)))
+            places = tuple(with_answers(before, places_of(collection, whole, naming)))
             yield NameFound(whole.number, naming.where, naming.words[:200], people, done, places)
         listed = {naming.words for naming in namings if naming.where in OF_SCANS}
         if outside.recipient.seen(whole).closed_scans:
@@ -84,11 +85,11 @@ def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFoun
         withheld=replace(outside.withheld, decided=NOTHING_DECIDED),
         strangers=outside.recipient.strangers and replace(outside.recipient.strangers, decided=NOTHING_DECIDED),
     )
-    decided = {item for item, _, _ in collection.store.words_of(["naming"])} - {collection.id}
-    for item in (ident for _, ident in collection.store.items() if ident in decided):
-        whole = record_of(collection, item)
+    before = answers_before(collection)
+    decided = {item for item, _ in before}
+    for whole in records(collection, order=[ident for _, ident in collection.store.items() if ident in decided]):
         for naming in open_again.namings(whole):
-            places = with_answers(collection, places_of(collection, whole, naming))
+            places = with_answers(before, places_of(collection, whole, naming))
             let_go = tuple(place for place in places if place.answer and place.answer != WRITTEN[NamingAnswer.HIDE])
             if let_go:
                 yield NameFound(whole.number, naming.where, naming.words[:200], (), AS_ANSWERED, let_go)

@@ -1,7 +1,7 @@
 """Whole names in the bytes of a file, whatever it is: a second net behind the gate's reading of every carrier."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import BinaryIO
@@ -18,12 +18,17 @@ AROUND = 24
 class ByteSearch:
     """Full names in any file's bytes, in any case, in UTF-8 or UTF-16; single given names would hit by chance.
 
-    `spellings` stand by the last word of each: that is cheap to look for, and seldom there. Only where a spelling
-    stands is the pattern tried, which is slow on bytes that are no text.
+    A file is gone through once, for any number of names: each spelling is known by its longest run of Latin letters,
+    which stands in a text between bytes that are no Latin letters, as it does in the name. So the runs of the text are
+    looked up, and only where one is known is the spelling held against what stands around it. Spellings with no such
+    run, in other scripts, are sought one by one.
     """
 
-    spellings: tuple[tuple[bytes, tuple[bytes, ...]], ...]
-    pattern: re.Pattern[bytes]
+    by_run: Mapping[bytes, tuple[tuple[bytes, int], ...]]
+    """The spellings that are known by a run, each with how far from its beginning the run stands."""
+    runs: re.Pattern[bytes]
+    """A run of Latin letters as long as the shortest of those, or longer."""
+    without_run: tuple[bytes, ...]
 
     def around(self, file: BinaryIO) -> Iterator[str]:
         """The text around each place where any of the names stands as words of its own, each text once.
@@ -40,24 +45,36 @@ class ByteSearch:
 
     def _texts(self, data: bytes) -> Iterator[str]:
         for text in {data, data.replace(b"\0", b"")}:
-            low = text.lower()
             end = 0
-            for start in sorted(self._starts(low)):
-                if start >= end and (match := self.pattern.match(low, start)):
-                    end = match.end()
+            for start, stop in sorted(self._places(text.lower())):
+                if start >= end:
+                    end = stop
                     yield text[max(0, start - AROUND) : end + AROUND].decode("utf-8", "replace")
 
-    def _starts(self, low: bytes) -> set[int]:
-        """Where any spelling stands, also inside other words."""
-        near = [spelling for word, spellings in self.spellings if word in low for spelling in spellings]
-        return {start for spelling in near for start in _places(low, spelling)}
+    def _places(self, low: bytes) -> Iterator[tuple[int, int]]:
+        """(start, end) of each place where a spelling stands between bytes that are no Latin letters."""
+        for match in self.runs.finditer(low):
+            for spelling, before in self.by_run.get(match[0], ()):
+                start = match.start() - before
+                if start >= 0 and low.startswith(spelling, start) and _is_apart(low, start, start + len(spelling)):
+                    yield start, start + len(spelling)
+        for spelling in self.without_run:
+            at = low.find(spelling)
+            while at >= 0:
+                if _is_apart(low, at, at + len(spelling)):
+                    yield at, at + len(spelling)
+                at = low.find(spelling, at + 1)
 
 
-def _places(low: bytes, spelling: bytes) -> Iterator[int]:
-    at = low.find(spelling)
-    while at >= 0:
-        yield at
-        at = low.find(spelling, at + 1)
+_RUN = re.compile(rb"[a-z]+")
+_NOTHING = re.compile(rb"(?!)")
+SHORTEST_RUN = 3
+"""Letters of a run that a spelling is known by: shorter ones stand by chance in bytes that are no text."""
+
+
+def _is_apart(low: bytes, start: int, end: int) -> bool:
+    """Whether no Latin letter stands right before or behind."""
+    return not (_RUN.match(low, start - 1, start) if start else None) and not _RUN.match(low, end, end + 1)
 
 
 def byte_search(seen: AudienceView) -> ByteSearch | None:
@@ -71,8 +88,14 @@ def _search_for(names: frozenset[str]) -> ByteSearch | None:
     spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
     if not spelled:
         return None
-    by_word: dict[bytes, list[bytes]] = {}
+    by_run: dict[bytes, list[tuple[bytes, int]]] = {}
+    without_run: list[bytes] = []
     for spelling in sorted(spelled):
-        by_word.setdefault(spelling.rpartition(b" ")[2], []).append(spelling)
-    names_alone = rb"(?<![a-z])(?:" + b"|".join(map(re.escape, sorted(spelled))) + rb")(?![a-z])"
-    return ByteSearch(tuple((word, tuple(these)) for word, these in by_word.items()), re.compile(names_alone))
+        run = max(_RUN.finditer(spelling), key=lambda match: len(match[0]), default=None)
+        if run is None or len(run[0]) < SHORTEST_RUN:
+            without_run.append(spelling)
+        else:
+            by_run.setdefault(run[0], []).append((spelling, run.start()))
+    shortest = min(map(len, by_run), default=0)
+    runs = re.compile(rb"(?<![a-z])[a-z]{%d,}" % shortest) if shortest else _NOTHING
+    return ByteSearch({run: tuple(these) for run, these in by_run.items()}, runs, tuple(without_run))

@@ -14,7 +14,7 @@ import io
 import re
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path, PurePosixPath
 from typing import BinaryIO
 
@@ -26,7 +26,7 @@ from boxlore.formats import document_texts
 from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
 from boxlore.tasks.collection.names_left import LeftName, answers_given, list_names
-from boxlore.tasks.collection.own_wording import BLANK, is_shipped, narrowed, without_wording
+from boxlore.tasks.collection.own_wording import BLANK, is_shipped, narrowed, without_codes, without_wording
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 WHAT_TO_DO = (
@@ -36,6 +36,8 @@ WHAT_TO_DO = (
 MOST_WORDS = 60
 MOST_PLACES = 20
 """Places that are said where no table of them can be written."""
+MOST_REMEMBERED = 1 << 15
+"""Texts that are remembered as naming nobody."""
 NAME_OF_FILE = "name of the file"
 SETTINGS = ("title", "holder")
 """Settings of the collection that outputs say, each judged by itself before anything is made."""
@@ -74,6 +76,8 @@ class Gate:
     """What the keeper has answered about finished files; read at the first name that is found."""
     _settings: tuple[re.Pattern[str], ...] | None = None
     """The settings that may go out whole; judged at the first words that are looked at."""
+    _passed: set[str] = field(default_factory=set)
+    """Texts that name nobody: the formats of a transfer say the same of each item."""
 
     @property
     def is_shut(self) -> bool:
@@ -132,9 +136,15 @@ class Gate:
     def _named(self, name: str, item: str, text: Inside) -> Iterator[Leak]:
         """Where a text surely names somebody withheld, is not our own wording, and was not answered."""
         words = text.words
-        if self.seen.recipient.may_read(words):
+        if words in self._passed:
             return
-        hits = self.seen.recipient.surely_named(words, self._without_ours(words))
+        recipient = self.seen.recipient
+        if recipient.may_read(without_codes(words)) or recipient.may_read(words):
+            if len(self._passed) >= MOST_REMEMBERED:
+                self._passed.clear()
+            self._passed.add(words)
+            return
+        hits = recipient.surely_named(words, self._without_ours(words))
         for hit in self._given().left(hits, words, "", "") if hits else ():
             word = words[hit.start : hit.end]
             yield Leak(name, item, text.where, word, _around(words, word), hit.people, decision_digest(hit, words))

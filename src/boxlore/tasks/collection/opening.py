@@ -7,11 +7,12 @@ import getpass
 import logging
 import os
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
+from typing import TypeVar, cast
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.guard import checked
@@ -31,6 +32,8 @@ from boxlore.tasks.collection.settings import FILE_NAME, Settings, as_toml, chec
 
 DATABASE = "collection.sqlite"
 _log = logging.getLogger("boxlore")
+
+Worth = TypeVar("Worth")
 
 FOLDERS = ("scans", "recordings", "papers", "backups")
 
@@ -52,6 +55,7 @@ class Collection:
     """By the id of a scan, what its file says now, where that could not be kept (see `files_read_again`)."""
     _people: Registry = field(default_factory=Registry)
     _people_at: int = -1
+    _worked_out: dict[str, tuple[tuple[int, int], object]] = field(default_factory=dict)
 
     @property
     def id(self) -> str:
@@ -64,6 +68,17 @@ class Collection:
             self._people_at = self.store.people_version
             self._people = build_registry(self.store.people())
         return self._people
+
+    def while_unchanged(self, what: str, work_out: Callable[[], Worth]) -> Worth:
+        """What is worked out of all records, kept under a name for as long as nothing is written.
+
+        Only for what follows from the database alone: no day, no setting, no file.
+        """
+        version = self.store.version
+        kept = self._worked_out.get(what)
+        if kept is None or kept[0] != version:
+            kept = self._worked_out[what] = version, work_out()
+        return cast(Worth, kept[1])
 
     def registered_scans(self) -> RegisteredScans:
         """Where the scans lie that the collection has."""

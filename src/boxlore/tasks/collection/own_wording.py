@@ -47,6 +47,10 @@ _DIGEST = re.compile(
 """A UUID (RFC 9562, 4), a digest, or the part of one that is the id of a page: its letters a to f spell Ada, Abe or Bea
 between two figures by chance, in one scan of some hundred. Shorter ones may be what somebody wrote."""
 
+_TIME = re.compile(r"(?<![^\W_])[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(?:\.[0-9]+)?Z(?![^\W_])")
+"""A moment (RFC 3339, 5.6) as the log writes it."""
+SHORTEST_CODE = 16
+
 BLANK = "¦"
 """Keeps what stands before and behind from being read as one name."""
 
@@ -160,6 +164,14 @@ def _plain(source: str) -> Iterator[str]:
 
 def _start(word: str) -> str:
     return word[:1].lower() + word[1:]
+
+
+def without_codes(text: str) -> str:
+    """The text with a blank for each UUID, digest and moment in it, in which no name stands. Most texts of linked data
+    are such a code and nothing else, and each is another one: blanked they are few."""
+    if len(text) < SHORTEST_CODE:
+        return text
+    return _TIME.sub(BLANK, _DIGEST.sub(BLANK, text))
 
 
 def without_wording(text: str, more: Iterable[str] = ()) -> str:

@@ -311,7 +311,9 @@ def lives_of(collection: Collection) -> dict[str, Life]:
 
 
 def _latest(collection: Collection) -> Mapping[str, BornBy]:
-    return latest_births(collection.people(), _pictured(collection), _wed(collection))
+    return collection.while_unchanged(
+        "latest births", lambda: latest_births(collection.people(), _pictured(collection), _wed(collection))
+    )
 
 
 def _lives(collection: Collection, latest: Mapping[str, BornBy]) -> dict[str, Life]:
