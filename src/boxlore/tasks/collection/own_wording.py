@@ -20,6 +20,7 @@ from contextlib import suppress
 from functools import cache
 from hashlib import sha256
 from pathlib import Path
+from threading import Lock
 from typing import BinaryIO
 
 import boxlore
@@ -63,11 +64,17 @@ KEPT = "wording.txt"
 """The file in the user's cache folder: the digest of our files and that of the lines below, each of them a piece."""
 
 
+_READING = Lock()
+"""Copies are made by several threads, and Python's own parser (3.11) fails where two of them parse at the same time."""
+
+
 @cache
 def wording() -> Wording:
     """Our pieces of text as words, by the first word of each, the longest first."""
     by_first: dict[str, list[tuple[str, ...]]] = {}
-    for piece in sorted(_kept_pieces(), key=lambda words: (-len(words), words)):
+    with _READING:
+        pieces = _kept_pieces()
+    for piece in sorted(pieces, key=lambda words: (-len(words), words)):
         by_first.setdefault(_start(piece[0]), []).append(piece)
     return {first: tuple(these) for first, these in by_first.items()}
 
