@@ -65,6 +65,7 @@ RECORD = Record(
         "process": (told("process", "gelatin silver print"),),
         "archive_reference": (told("archive_reference", "P-991"),),
         "rights_holder": (told("rights_holder", "the heirs of Lind"),),
+        "file_name": (told("file_name", "Reval 1912/IMG_0042.tif", Source(Said.FILE)),),
     },
 )  # fmt: skip
 KRISTJAN = Person(
@@ -139,6 +140,8 @@ ROWS = [
      "controlaccess/genreform[@source='aat']/part=gelatin silver print", f"dcterms:medium={A}"),
     ("size", "format=90 × 60 mm", "extent=90 × 60 mm", "did/physdescstructured/dimensions=90 × 60 mm",
      "dcterms:extent=90 × 60 mm"),
+    ("name of the file", "source=IMG_0042.tif", "source=IMG_0042.tif", "scopecontent/p=IMG_0042.tif",
+     "rdf:value=Reval 1912/IMG_0042.tif"),
     ("scan", "", "hasFormat=image/tiff", "did/dao[@daotype='derived']=recto", "dcterms:format=image/tiff"),
     ("custody", "", "provenance=in a trunk", "archdesc/custodhist/p=in a trunk", "dcterms:provenance=in a trunk"),
     ("found in", "description=shoebox", "provenance=shoebox", "arrangement/p=shoebox", "dcterms:provenance=shoebox"),

@@ -182,6 +182,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     if sources := who_said(record):
         words.append(f"Who said so: {sources}")
     words += disagreements(record)
+    words += [f"Original file name: {view.words}" for view in record.all("file_name")]
     if record.withheld:
         words.append(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this description.")
     scope = [paragraph for paragraph in words if paragraph.strip()] or ["Not yet described."]

@@ -30,6 +30,8 @@ ORIENTATION, MAKE, MAKER_NOTE, XMP = 0x0112, 0x010F, 0x927C, 700
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
 BYTE, ASCII, UNDEFINED, DOUBLE = 1, 2, 7, 12
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
+MACHINE_TAGS = {0x010F: "Make", 0x0110: "Model", 0x0131: "Software"}
+"""What a camera, scanner or program calls itself (DC-008, 4.6.4)."""
 
 GEOGRAPHY = frozenset({33550, 33922, 34264, 34735, 34736, 34737, 42112})
 """Tags of GeoTIFF (OGC 19-008r4, 7.1.2) and of GDAL's metadata: where on the earth the picture lies."""
@@ -69,7 +71,7 @@ def facts(tiff: Tiff) -> Facts:
     """Read the facts of an Exif block. Raises ByteFault for a damaged one."""
     texts: dict[str, str] = {}
     main = tiff.loosely(tiff.first)
-    for tag, name in TEXT_TAGS.items():
+    for tag, name in (TEXT_TAGS | MACHINE_TAGS).items():
         if (entry := main.get(tag)) is not None and entry.type == ASCII:
             texts[name] = _text(tiff, entry)
     exif_directory = _inner(tiff, main)

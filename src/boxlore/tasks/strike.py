@@ -2,14 +2,14 @@
 
 import os
 import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Container, Iterable, Iterator
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.crosswalk.captions import listed
 from boxlore.core.errors import ByteFault, WrongUse
-from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.records.marks import looks_like_number
@@ -80,7 +80,7 @@ def meant(collection: Collection, text: str, field: str) -> list[Subject]:
 
 def targets(collection: Collection, subjects: Iterable[Subject], field: str, words: str = "") -> list[Target]:
     """The statements of a field of an item or person, in force or not, only those that hold `words` where some are
-    given. Raises WrongUse if there are none.
+    given. With what a scan's file says goes what was told of its item by that file. Raises WrongUse if there are none.
     """
     asked, folded = {subject.id for subject in subjects}, fold(words)
     matches = [
@@ -92,7 +92,23 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
         raise WrongUse(
             f"There is no such {field} to strike.", "boxlore show and boxlore people show list what is told."
         )
-    return matches
+    return matches + (_told_by_files(collection, asked, matches) if field == "embedded" else [])
+
+
+def _told_by_files(collection: Collection, scans: Container[str], embedded: Iterable[Target]) -> list[Target]:
+    """What was told by their files of the items that these scans (ids) show."""
+    said = fold(" ".join(" ".join(target.words.split()) for target in embedded))
+    rows = list(_every_row(collection))
+    items = {
+        shows.item
+        for row in rows
+        if row.subject in scans and row.field == "shows" and (shows := SHOWS_WORDS.or_none(row.words)) is not None
+    }
+    return [
+        row.as_target
+        for row in rows
+        if row.subject in items and row.said == Said.FILE and row.field != "file_name" and fold(row.words) in said
+    ]
 
 
 @dataclass(frozen=True, slots=True)

@@ -72,7 +72,7 @@ def test_it_leaves_the_log_and_the_copies_and_is_not_taken_again(run: Run, folde
 
 def test_words_everywhere_are_struck_there_too(run: Run, folder: Path) -> None:
     code, _, said = run("-c", folder, "strike", "everywhere", "any", "--words", "Ants Saar", "--yes")
-    assert "1 statement would be struck" in said and "still carries them" in said and code == 1
+    assert "3 statements would be struck" in said and "still carries them" in said and code == 1
     assert [name for name in holding(folder) if not name.startswith("scans/")] == []
 
 
@@ -83,7 +83,7 @@ def test_the_last_sentence_is_what_the_search_found(run: Run, folder: Path) -> N
     assert code == 1 and "1 statement would be struck" in said and "No byte" not in said
     assert "Struck. The words stand on elsewhere in the collection, as said below." in said
     assert "Still in “story” of TRA-0001, “All the Marigolds”: boxlore strike TRA-0001 story takes it out." in said
-    code, _, said = run("-c", folder, "strike", "TRA-0001", "story", "--yes")
+    code, _, said = run("-c", folder, "strike", "TRA-0001", "story", "--words", "Marigolds", "--yes")
     assert code == 0 and "No byte of the collection's database or backups holds the words any more." in said
     assert not any(b"marigold" in path.read_bytes().lower() for path in folder.rglob("*.sqlite"))
     name = next((folder / "scans").glob("TRA-0001*")).stem

@@ -417,3 +417,24 @@ def test_what_is_disputed_is_given_with_who_says_which_and_asserted_nowhere() ->
         "Reval (now Tallinn, Estonia; Leida; disputed), the summer Joe came home (1946; Leida; disputed)"
     )
     assert captions.title(hidden) == "Photograph of Anna, Reval (disputed)"
+
+
+FILE = {"source": Source(Said.FILE)}
+NAMED = [
+    ({}, ("IMG_1.jpg", "1932_summer Haapsalu.jpg"), "1932 summer Haapsalu"),
+    ({}, ("The regatta/IMG_1.jpg",), "The regatta"),
+    ({}, ("the farm/at noon.jpg",), "At noon"),
+    ({}, ("IMG_1.jpg",), "Photograph"),
+    ({"place": "Reval"}, ("at noon.jpg",), "Photograph, Reval"),
+    ({"occasion": "Wedding"}, ("at noon.jpg",), "Wedding"),
+    ({"title": "Nets"}, ("at noon.jpg",), "Nets"),
+]
+
+
+@every_row(("words", "names", "title"), NAMED)
+def test_a_files_name_is_the_title_where_nothing_else_is_known(
+    words: dict[str, str], names: tuple[str, ...], title: str
+) -> None:
+    views = tuple(told("file_name", name, **FILE) for name in names)
+    made = record(**words)
+    assert captions.title(replace(made, told={**made.told, "file_name": views})) == title

@@ -39,6 +39,7 @@ PREFERENCES = [
     ("narrator before keeper", {"source": KEEPER}, {"source": NARRATOR}),
     ("later in the log", {"source": KEEPER}, {"source": KEEPER}),
     ("surer before nearer", {"source": INSCRIPTION, "sure": Sure.GUESS}, {"source": KEEPER}),
+    ("a guess before a file", {"source": Source(Said.FILE)}, {"source": NARRATOR, "sure": Sure.GUESS}),
 ]
 
 
@@ -402,3 +403,28 @@ SPEAKERS = [
 def test_who_says_it_in_a_few_words(source: Source, wanted: str) -> None:
     view = record((said("s1", "date", "1931", source=source), None)).first("date")
     assert view is not None and view.speaker == wanted
+
+
+FILE = Source(Said.FILE)
+
+
+def test_what_a_file_says_stands_against_nobodys_word() -> None:
+    told = (said("s2", "date", "1951", source=NARRATOR), dated("1951-01", "1951-12"))
+    of_file = (said("s1", "date", "1932", source=FILE), dated("1932-01", "1932-12"))
+    made = record(of_file, told)
+    assert (made.conflicts, made.words("date"), made.somebody_told("date")) == ((), "1951", True)
+    assert (record(of_file).words("date"), record(of_file).somebody_told("date")) == ("1932", False)
+    assert len(record(of_file, (said("s3", "date", "1940", source=FILE), dated("1940", "1940"))).conflicts) == 1
+    assert record(of_file, told, chosen={"date": "s1"}, settled=frozenset({"s1", "s2"})).words("date") == "1932"
+
+
+def test_people_of_a_file_are_shown_until_somebody_says_who_it_is() -> None:
+    aino, leida = (
+        (said("s1", "person", "Aino", source=FILE), None),
+        (said("s2", "person", "Leida", source=NARRATOR), None),
+    )
+    marker = MarkerRows(id="m", scan="scan", number=1, area=(0.5, 0.5), statements=[leida])
+    assert [shown.name for shown in record(aino).people] == ["Aino"]
+    assert [shown.name for shown in record(aino, leida).people] == ["Leida"]
+    assert [shown.name for shown in record(aino, markers=[marker]).people] == ["Leida"]
+    assert [view.words for view in record(aino, leida).all("person")] == ["Aino", "Leida"]

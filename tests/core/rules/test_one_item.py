@@ -11,7 +11,7 @@ from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.rules.one_item import look_over
-from boxlore.core.statements import KEEPER, Sure
+from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 
 def view(field: str, words: str, **more: object) -> StatementView:
@@ -175,3 +175,10 @@ def test_a_picture_from_outside_a_life_is_asked_about(life: dict[str, DateReadin
     record = replace(WHOLE, told=told, people=(replace(shown("Leida"), person="leida"),))
     (finding,) = look_over(record, {"leida": leida})
     assert finding.rule == rule and finding.because == ("picture 1931",)
+
+
+def test_what_only_a_file_says_is_asked_about_still() -> None:
+    of_file = {"source": Source(Said.FILE)}
+    told = {**WHOLE.told, "date": (view("date", "1932", **of_file),)}
+    asked = rules(replace(WHOLE, told=told, people=(shown("Aino", **of_file),)))
+    assert asked == [("person.missing", Severity.ASK), ("date.missing", Severity.ASK)]

@@ -22,6 +22,7 @@ from boxlore.tasks.people.registry import take_back
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.later_scans import came_from
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
+from boxlore.tasks.strike import meant, strike_out, targets
 
 
 @pytest.fixture
@@ -278,8 +279,13 @@ def test_of_a_pair_with_a_damaged_back_nothing_is_stated(home: Path, tmp_path: P
     assert sides(home) == [["recto"], ["recto", "verso"]]
 
 
-def test_no_name_of_a_file_is_kept_of_a_copy(home: Path, tmp_path: Path) -> None:
+def test_the_name_of_a_file_is_kept_of_a_copy_until_it_is_struck(home: Path, tmp_path: Path) -> None:
     take(home, picture(tmp_path / "in" / "Ants Saar owed us money.png"), copy=True)
+    with open_collection(home) as collection:
+        (hit,) = collection.store.search("saar")
+        assert (hit.field, hit.words, hit.source) == ("file_name", "Ants Saar owed us money.png", "file")
+        found = targets(collection, meant(collection, "TRA-0001", "file_name"), "file_name")
+        assert strike_out(collection, [target.statement for target in found]).finished
     assert b"Ants Saar" not in (home / "collection.sqlite").read_bytes()
 
 

@@ -170,7 +170,7 @@ def who_said(record: Record) -> str:
     """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
     fields_by_sayer: dict[str, list[str]] = {}
     for name, rows in record.told.items():
-        for view in rows:
+        for view in rows if name != "file_name" else ():
             fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
                 FIELDS[name].label.lower() if name.startswith(OWN) else name
             )
@@ -281,7 +281,8 @@ def _extent(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _source(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue("; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part))]
+    kept = "; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part)
+    return [DcValue(kept), *(DcValue(f"Original file name: {view.words}", "en") for view in record.all("file_name"))]
 
 
 def _part_of(record: Record, facts: CollectionFacts) -> list[DcValue]:

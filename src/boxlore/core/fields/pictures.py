@@ -148,14 +148,15 @@ class Embedded:
     @property
     def texts(self) -> tuple[str, ...]:
         """The words that a person wrote into the file, each line by itself."""
-        return tuple(words for name, words in self.lines if name in WRITTEN_BY_PEOPLE)
+        return tuple(words for name, words in self.lines if name.partition(".")[0] in WRITTEN_BY_PEOPLE)
 
 
 STRUCK = "struck"
 """The name of the line that stands in place of struck words, with the SHA-256 of the file that says them."""
 
-WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights", "profile", "also")
-"""Names of lines that hold a person's own words; the others are dates and what our reader says."""
+WRITTEN_BY_PEOPLE = ("title", "headline", "caption", "people", "keywords", "place", "by", "rights", "profile", "also")
+"""Names of lines that hold a person's own words; the others are dates and what our reader says. Behind the name may
+stand a language: `title.et`."""
 
 
 OF_THE_MAKER = ("by", "rights", "profile")

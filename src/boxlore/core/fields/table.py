@@ -135,6 +135,7 @@ FIELDS: Fields = Fields(
         _field("donor", "item container", "Given by", audience="family"),
         _field("note", "item person event place sitting container", "Keeper's note", many=True, audience="keeper"),
         _field("keyword", "item", "Keyword", many=True),
+        _field("file_name", "item", "File name", many=True),
         # what is told of people, events, places and sittings
         _field("name", "person event place location", "Name", many=True, reads="name"),
         _field("given", "person", "Given name"),
@@ -223,6 +224,10 @@ FIELDS: Fields = Fields(
 """Every field that is built in. A new field is one row here (and in `crosswalk.dublin_core` if outputs carry it)."""
 
 
+BY_FILES = ("file_name",)
+"""Fields that only a scan's file tells, and nobody by hand."""
+
+
 def codec_fields() -> list[str]:
     """Names of the fields whose words are more than text."""
     return [name for name, field in FIELDS.items() if field.codec is not TEXT]
@@ -232,7 +237,8 @@ def field_of(name: str, kind: Kind) -> Field:
     """The field's row. Raises WrongUse if there is no such field for that kind of thing."""
     field = FIELDS.get(name)
     if field is None or kind not in field.kinds:
-        tellable = ", ".join(row.name for row in FIELDS.values() if row.told and kind in row.kinds)
+        fields = (row for row in FIELDS.values() if row.told and kind in row.kinds and row.name not in BY_FILES)
+        tellable = ", ".join(row.name for row in fields)
         article = "an" if kind[0] in "aeiou" else "a"
         raise WrongUse(
             f"There is no field “{name[:40]}” for {article} {kind}.", f"Fields that can be told: {tellable}."

@@ -240,7 +240,7 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            if self._is_stranger(view, record.id):
+            if self._is_stranger(view, record.id) and view.source.said is not Said.FILE:  # listed by its scan below
                 yield Naming(view.field, view.words, frozenset(), text=view.words)
             yield from self._naming(record, view.field, view.words, view.meant)
             for naming in self._naming(record, view.field, _called(view)):
@@ -250,7 +250,7 @@ class Recipient:
                 naming = self._meant_or_named(record, WHO_SAYS, view.source.ref, "" if known else name)
                 yield replace(naming, words=name)
         for shown in record.people:
-            if self._is_stranger(shown.told, record.id):
+            if self._is_stranger(shown.told, record.id) and shown.told.source.said is not Said.FILE:
                 yield Naming(shown.told.field, shown.told.words, frozenset(), text=shown.told.words)
             if not self._meant_or_named(record, shown.told.field, shown.told.meant, shown.told.words).people:
                 yield from self._naming(record, shown.told.field, shown.name, shown.person)

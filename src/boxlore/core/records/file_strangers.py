@@ -18,7 +18,7 @@ from boxlore.core.people.names_in_text.unknown_names import UnknownNames
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.records.name_answers import NOTHING_DECIDED, Decided
-from boxlore.core.statements import fold
+from boxlore.core.statements import Said, fold
 
 STRANGER = "unknown"
 """Stands for the id of a person whom the registry has not."""
@@ -43,7 +43,8 @@ class Strangers:
         is_known = view.meant or fold(view.words) in self.known
         if view.field not in WHO or is_known or not _may_be_a_name(view.words):
             return False
-        answer = self.decided.answers.get((item, view.field, STRANGER, stranger_digest(view.words)))
+        where = INSIDE if view.source.said is Said.FILE else view.field  # asked of the file, and answered there
+        answer = self.decided.answers.get((item, where, STRANGER, stranger_digest(view.words)))
         return answer in (None, NamingAnswer.HIDE)
 
     def are_named(self, words: str, item: str, where: str) -> bool:

@@ -15,10 +15,11 @@ into a `Record`:
   behind it and are shown as what was also said. `_rank` is that order. It asks, one after the other:
 
       1. Has the keeper settled the question by choosing this statement?
-      2. How sure was the source?                            sure > likely > guess
-      3. How near to the event is it?                        what is written on the print > a document >
-                                                             a narrator > the keeper > a file
-      4. Which is the later in the log?
+      2. Does a person say it, and not only a scan's file?   what a file says holds until somebody says more
+      3. How sure was the source?                            sure > likely > guess
+      4. How near to the event is it?                        what is written on the print > a document >
+                                                             a narrator > the keeper
+      5. Which is the later in the log?
 
   Then a date or a place that lies within the first and is as sure goes before it: it says the same, and more.
 
@@ -69,7 +70,7 @@ from boxlore.core.places import conflicts as places_meeting
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
 from boxlore.core.records.marks import Mark
-from boxlore.core.statements import NEARNESS, SURENESS, Reading, Statement, Sure
+from boxlore.core.statements import NEARNESS, SURENESS, Reading, Said, Statement, Sure
 
 
 def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
@@ -131,9 +132,10 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
     )
 
 
-def _rank(view: StatementView, chosen: str) -> tuple[bool, int, int, str, str]:
+def _rank(view: StatementView, chosen: str) -> tuple[bool, bool, int, int, str, str]:
     return (
         view.statement == chosen,
+        view.source.said is not Said.FILE,
         SURENESS[view.sure],
         NEARNESS[view.source.said],
         view.recorded_at,
@@ -180,7 +182,9 @@ def _people(
             people_shown.append(_shown(view, "person", people, marker))
     seen = {(shown.role, shown.person or shown.name) for shown in people_shown}
     for role in roles:
-        for view in by_field[role]:
+        named_by_people = _of_people(by_field[role])
+        at_markers = role == "person" and bool(people_shown)
+        for view in named_by_people if named_by_people or at_markers else by_field[role]:
             row, position = places.get(view.statement, ("", 0))
             shown = replace(_shown(view, role, people, None), row=row, position=position)
             if (role, shown.person or shown.name) not in seen:
@@ -323,11 +327,18 @@ def _is_narrower(inner: StatementView, outer: StatementView) -> bool:
 def _still_open(views: Sequence[StatementView], material: Material) -> list[StatementView]:
     """Without the statements that the keeper has weighed and passed over for one of the others.
 
-    Where the keeper's word was “both” or “doubtful”, nothing is passed over.
+    Where the keeper's word was “both” or “doubtful”, nothing is passed over. What only a file says stands against
+    nobody's word.
     """
     chosen = {view.statement for view in views} & set(material.chosen.values())
+    views = [view for view in views if view.source.said is not Said.FILE or view.statement in chosen] or views
     passed_over = material.settled - chosen if chosen else frozenset()
     return [view for view in views if view.statement not in passed_over]
+
+
+def _of_people(views: Sequence[StatementView]) -> list[StatementView]:
+    """Those that a person says, and not only a scan's file."""
+    return [view for view in views if view.source.said is not Said.FILE]
 
 
 def _any_unweighed(views: Iterable[StatementView], settled: frozenset[str]) -> bool:

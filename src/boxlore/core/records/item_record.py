@@ -277,6 +277,10 @@ class Record:
         """Every statement of a field in the order of the record."""
         return self.told.get(name, ())
 
+    def somebody_told(self, name: str) -> bool:
+        """Whether a person has told a field. What a scan's file says holds only until then, and is asked about."""
+        return any(view.source.said is not Said.FILE for view in self.told.get(name, ()))
+
     @property
     def date(self) -> Edtf | None:
         """The date in force, or None."""

@@ -13,6 +13,7 @@ from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.ages_told import ages_told
+from boxlore.core.statements import Said
 
 People = Mapping[str, Person]
 """The registry: person id -> person."""
@@ -36,11 +37,17 @@ _WANTED = (
 
 def _missing(record: Record, people: People) -> Iterator[Finding]:
     for name, words in _WANTED:
-        answers = record.shown() if name == "person" else record.all(name)
-        if not answers and name not in record.not_known:
+        if not _is_told(record, name) and name not in record.not_known:
             yield make_finding(f"{name}.missing", Severity.ASK, f"Nobody has said {words}.", MINIMUM)
     if not (record.all("story") or record.all("occasion") or {"story", "occasion"} & record.not_known):
         yield make_finding("story.missing", Severity.NOTE, "No story or occasion is told.", MINIMUM)
+
+
+def _is_told(record: Record, name: str) -> bool:
+    """Whether a person has said it: what a scan's file says is asked about still."""
+    if name == "person":
+        return any(shown.told.source.said is not Said.FILE for shown in record.shown())
+    return record.somebody_told(name)
 
 
 def _unkept(record: Record, people: People) -> Iterator[Finding]:

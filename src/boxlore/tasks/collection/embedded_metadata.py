@@ -6,22 +6,37 @@ Whoever reads more of a file here counts `opening.READER` up, so that the files 
 from pathlib import Path
 from typing import BinaryIO
 
+from boxlore.core.crosswalk.metadata_values import ExistingMetadata
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
 from boxlore.disk.regular_file import open_regular
 from boxlore.formats import picture_files, said
+from boxlore.formats.said_in_languages import default_text, further_languages, joined_place, places_shown
 
 _TOLD_IN_FILES = (
     ("title", ("dc:title",), (2, 5), ""),
+    ("headline", ("photoshop:Headline",), (2, 105), ""),
     ("caption", ("dc:description",), (2, 120), "ImageDescription"),
     ("date", ("photoshop:DateCreated", "dcterms:created"), (2, 55), ""),
     ("people", (), (0, 0), ""),
     ("keywords", ("dc:subject",), (2, 25), ""),
     ("by", ("dc:creator",), (2, 80), "Artist"),
     ("rights", ("dc:rights",), (2, 116), "Copyright"),
-    ("scanned", (), (0, 0), "DateTimeOriginal"),
+    ("scanned", ("exif:DateTimeOriginal", "exif:DateTimeDigitized"), (2, 62), "DateTimeOriginal"),
+    ("place", (), (0, 0), ""),
 )
 """What is read out of a file: our name for it, its XMP properties, its IIM dataset, its Exif name."""
+
+_IN_LANGUAGES = {"title": "dc:title", "caption": "dc:description"}
+"""What a file may say in several languages; each further one is a line of its own, such as `title.et`."""
+
+_PLACE = (
+    ("Iptc4xmpCore:Location", (2, 92)),
+    ("photoshop:City", (2, 90)),
+    ("photoshop:State", (2, 95)),
+    ("photoshop:Country", (2, 101)),
+)
+"""The parts of a place where the file has no LocationShown, from the smallest: XMP property, IIM dataset."""
 
 MOST_FURTHER, MOST_FURTHER_TEXTS = 2_000, 200
 """Letters of one further text, and further texts, that are kept of one file."""
@@ -47,13 +62,35 @@ def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
     """The lines of _TOLD_IN_FILES, and what is wrong with the file."""
     try:
         metadata = picture_files.read(file)
+        place = "; ".join(places_shown(file)) or _place(metadata)
+        further = {name: further_languages(file, of_file) for name, of_file in _IN_LANGUAGES.items()}
+        defaults = {name: default_text(file, of_file) for name, of_file in _IN_LANGUAGES.items()}
     except BoxloreError as fault:
         return [("unreadable", str(fault))]
+    instead = {"people": "; ".join(shown), "place": place, **{name: text for name, text in defaults.items() if text}}
     lines: list[tuple[str, str]] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
         texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
-        texts.append(metadata.exif.get(exif, ""))
-        texts = ["; ".join(shown)] if name == "people" else texts
+        of_a_machine = _is_of_a_machine(metadata, exif)
+        lines += [("machine", " ".join(metadata.exif[exif].split()))] if of_a_machine else []
+        texts.append("" if of_a_machine else metadata.exif.get(exif, ""))
+        texts = [instead[name]] if name in instead else texts
         words = next((" ".join(text.split()) for text in texts if text.strip()), "")
         lines += [(name, words)] if words else []
+        lines += [(f"{name}.{language}", text) for language, text in further.get(name, ()) if text != words]
     return [*lines, *(("problem", problem) for problem in metadata.problems)]
+
+
+def _place(metadata: ExistingMetadata) -> str:
+    """The place that a file tells part by part, or ''."""
+    parts = (metadata.xmp.get(name, "") or "; ".join(metadata.iim.get(dataset, ())) for name, dataset in _PLACE)
+    return joined_place(" ".join(part.split()) for part in parts)
+
+
+def _is_of_a_machine(metadata: ExistingMetadata, exif: str) -> bool:
+    """Whether an Exif caption is what the camera or the program writes into every picture: it names itself there."""
+    if exif != "ImageDescription":
+        return False
+    names = " ".join(metadata.exif.get(name, "") for name in ("Make", "Model", "Software"))
+    own = {word for word in names.casefold().split() if len(word) > 2}
+    return not own.isdisjoint(metadata.exif.get(exif, "").casefold().split())

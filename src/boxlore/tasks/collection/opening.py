@@ -170,7 +170,7 @@ class Act:
             )
 
 
-READER = "3"
+READER = "4"
 """The reader of what files say (`embedded_metadata`): one more whenever it reads more of a file."""
 
 READ_BY = "files read by"

@@ -24,7 +24,7 @@ from boxlore.core.records.marks import bare_label
 from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.people_and_kin import Wedding
-from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
+from boxlore.core.statements import Kind, Reading, Said, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.files_read_again import read_files_again
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.names_found import answers_in_table
@@ -219,6 +219,11 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
     return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
 
 
+def _is_known(row: Statement, reading: Reading | None) -> bool:
+    """Whether words are read as somebody, or stand in a scan's file alone, where they are asked about."""
+    return row.source.said is Said.FILE or bool(reading and id_meant(reading))
+
+
 def _strangers(collection: Collection, answers: Decided) -> Strangers:
     """Who knows whom the registry has, and the words of who is somewhere that were made nobody and not let out."""
     known = strangers_to(collection.people().values(), answers)
@@ -227,7 +232,7 @@ def _strangers(collection: Collection, answers: Decided) -> Strangers:
         answer = answers.answers.get((subject, name, STRANGER, stranger_digest(words)))
         if fold(words) not in known.known and answer in (None, NamingAnswer.HIDE):
             rows = collection.store.statements(Subject(Kind.ITEM, subject))
-            if not any(row.words == words and reading and id_meant(reading) for row, reading in rows):
+            if not any(row.words == words and _is_known(row, reading) for row, reading in rows):
                 told.append(words)
     return strangers_to(collection.people().values(), answers, told) if told else known
 

@@ -1,8 +1,8 @@
 """Intake: takes scans in, and ties each to an item with a permanent number, in a box and folder.
 
 A scan is read, hashed and registered, and never written to. What its file already says is kept as a fact about the
-scan, not as a statement about the picture. A file whose bytes are known already is not taken twice; so a run that is
-interrupted and repeated ends in the same state as one that was not.
+scan, and told of the item with the file as its source (`tasks.scans.what_files_say`). A file whose bytes are known
+already is not taken twice; so a run that is interrupted and repeated ends in the same state as one that was not.
 """
 
 import itertools
@@ -43,6 +43,7 @@ from boxlore.tasks.scans.given_files import in_utf_8, readable
 from boxlore.tasks.scans.later_scans import IN_WORDS, Sides, came_from, row_came_from
 from boxlore.tasks.scans.own_outputs import OwnOutputs
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
+from boxlore.tasks.scans.what_files_say import WhatFilesSay
 from boxlore.tasks.telling.statements import Teller, Telling
 
 BATCH = 50
@@ -129,6 +130,8 @@ class _IntakeRun:
     items: dict[str, Subject] = field(default_factory=dict)
     fresh: list[tuple[str, Path | None]] = field(default_factory=list)
     """(SHA-256, the copy that was made) of each scan of the item at hand."""
+    said: list[tuple[ScanSide, str]] = field(default_factory=list)
+    """(side, what its file says) of each scan of the item at hand that is new."""
     taken: list[tuple[str, ScanSide]] = field(default_factory=list)
     """(item id, side) of all that this run has taken."""
     numbers: dict[str, str] = field(default_factory=dict)
@@ -219,6 +222,7 @@ def _result(run: _IntakeRun, item: Planned) -> IntakeResult:
     """Take one item in, or say why not. Of an item that is refused nothing is stated, and no copy is left."""
     before = len(run.act.statements)
     run.fresh.clear()
+    run.said.clear()
     try:
         return _take(run, item)
     except Unsure as question:
@@ -281,6 +285,8 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
             shows = Shows(item.id, side.side, Area(*side.area) if side.area else None)
             run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(shows))
     _tell(run, item, planned, is_new=not here)
+    says = WhatFilesSay(run.collection, run.teller, run.act)
+    says.tell(item, planned, run.said, is_new=not here)
     run.count += not here
     run.note(item.id, number, planned)
     if not here:
@@ -458,6 +464,7 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
         run.act.state(scan, "came_from", CAME_FROM_WORDS.write(came_from(side.path)))
     if embedded := words_struck(digest) if digest in run.struck else embedded_in(path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
+    run.said.append((side, embedded))
     run.scans[digest] = scan.id
     run.fresh.append((digest, path if run.options.copy else None))
     return scan.id

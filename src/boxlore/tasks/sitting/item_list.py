@@ -10,10 +10,10 @@ from collections import OrderedDict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.crosswalk.captions import own_lines
+from boxlore.core.crosswalk.captions import named_by_file, own_lines
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Statement
+from boxlore.core.statements import Said, Statement
 from boxlore.tasks.collection.opening import Collection
 
 KEEP = 400
@@ -116,11 +116,19 @@ def still_to_ask(statements: Iterable[Statement]) -> list[str]:
 
 
 def state_of(record: Record) -> str:
-    """Bare: nothing told. Told: who, when and where are told or asked, and a story or an occasion. Else begun."""
-    have = set(record.told) | record.not_known | ({"person"} if record.shown() else set())
+    """Bare: nobody told anything. Told: who, when, where are told or asked, and a story or an occasion. Else begun."""
+    have = (
+        set(filter(record.somebody_told, record.told))
+        | record.not_known
+        | ({"person"} if _somebody_named(record) else set())
+    )
     if {"person", "date", "place"} <= have and have & {"story", "occasion"}:
         return TOLD
     return BEGUN if have else BARE
+
+
+def _somebody_named(record: Record) -> bool:
+    return any(shown.told.source.said is not Said.FILE for shown in record.shown())
 
 
 def about(record: Record) -> str:
@@ -131,7 +139,13 @@ def about(record: Record) -> str:
     parts = [part for part in (record.words("occasion"), names) if part]
     if not parts:
         own = next(iter(own_lines(record)), "")
-        parts = [record.words("story") or record.words("inscription") or record.words("place") or own]
+        parts = [
+            record.words("story")
+            or record.words("inscription")
+            or record.words("place")
+            or own
+            or named_by_file(record)
+        ]
     if record.words("date"):
         parts.append(record.date_display)
     return _line(" · ".join(part for part in parts if part))

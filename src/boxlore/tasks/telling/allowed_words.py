@@ -63,6 +63,7 @@ KEPT_FACTS = "kind, found_in, size"
 
 ELSEWHERE: Mapping[tuple[Kind, str], str] = {
     (Kind.ITEM, "number"): "An item keeps its number for life.",
+    (Kind.ITEM, "file_name"): "The name of a scan's file is noted when it is taken in: boxlore intake.",
     (Kind.ITEM, "kept"): "Say where it lies with: boxlore housing move.",
     (Kind.ITEM, "row"): "Say who stands where with: boxlore people shown ITEM “left to right: …”.",
     (Kind.ITEM, "audience"): "Say who may see it with: boxlore people audience --item ITEM AUDIENCE.",
