@@ -40,12 +40,27 @@ def test_a_large_collection_comes_in_parts(printing) -> None:  # type: ignore[no
     one = dated(0, "1938-06")
     many = [replace(one, id=str(at), number=f"TRA-{at:05d}") for at in range(IN_A_PART * 2 + 1)]
     made = dict(make_pages(Site(records=many, fronts={}, backs={}, printing=printing, outside=False)))
-    assert f'data-parts="{parts_of(len(many))}"' in made["index.html"]
+    assert f'data-photographs="{parts_of(len(many))}" data-people="1"' in made["index.html"]
     assert [name for name in made if name.startswith("search-data")] == [
         "search-data.js", "search-data-2.js", "search-data-3.js"
     ]  # fmt: skip
     assert sum(len(rows_of(made[name])) for name in made if name.startswith("search-data")) == len(many)
     assert max(len(text.encode()) for text in made.values()) < 300_000
+
+
+def test_the_parts_are_loaded_when_somebody_searches(browser, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    one = dated(0, "1938-06")
+    many = [replace(one, id=str(at), number=f"TRA-{at:05d}") for at in range(IN_A_PART + 1)]
+    site = Site(records=many, fronts={}, backs={}, printing=printing, outside=False)
+    for name, text in make_pages(site):
+        if "/" not in name:
+            (tmp_path / name).write_text(text, encoding="utf-8")
+    browser.open(tmp_path / "index.html")
+    browser.look("document.getElementById('words').focus()")
+    browser.write(f"tra-{IN_A_PART:05d}")
+    come = "ok => { const wait = () => document.querySelector('#hits a') ? ok(true) : setTimeout(wait, 10); wait() }"
+    assert browser.look(f"new Promise({come})")
+    assert browser.look("document.querySelector('#hits a').getAttribute('href')") == f"photo/TRA-{IN_A_PART:05d}.html"
 
 
 def test_a_subject_of_many_photographs_is_several_pages_and_loses_none() -> None:

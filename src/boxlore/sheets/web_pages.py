@@ -149,7 +149,8 @@ def _home(
         "decades": decades,
         "places": by_photographs[:MOST_PLACES],
         "everybody": len(people),
-        "parts_of_search": parts_of(len(site.records)),
+        "parts_of_photographs": parts_of(len(site.records)),
+        "parts_of_people": parts_of(len(people)),
     }
 
 

@@ -14,8 +14,8 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album_chapters import years_told
 
-IN_A_PART = 400
-"""Photographs in one file; further files are loaded when somebody searches."""
+IN_A_PART = 300
+"""Photographs, or people, in one file; further files are loaded when somebody searches."""
 
 MOST_YEARS = 20
 """A date that may mean more years than these is not found by each of them."""
@@ -30,15 +30,19 @@ def search_files(
     """(name of a file, its text). The first is loaded with the page, and says how many further ones there are."""
     terms = {subject["href"]: subject["kin_words"] for subject in people}
     rows = [_photograph(record, cards[record.id], terms) for record in records]
-    parts = [rows[at : at + IN_A_PART] for at in range(0, len(rows), IN_A_PART)] or [[]]
-    yield "search-people.js", _script("boxlorePeople", [_person(subject, faces) for subject in people])
-    yield "search-data.js", _script("boxlorePages", parts[0])
-    for number, part in enumerate(parts[1:], 2):
-        yield f"search-data-{number}.js", _script(f"boxlorePages{number}", part)
+    yield from _parts("search-people", "boxlorePeople", [_person(subject, faces) for subject in people])
+    yield from _parts("search-data", "boxlorePages", rows)
+
+
+def _parts(file: str, name: str, rows: Sequence[Mapping[str, Any]]) -> Iterator[tuple[str, str]]:
+    for number in range(1, parts_of(len(rows)) + 1):
+        behind = f"-{number}" if number > 1 else ""
+        part = rows[(number - 1) * IN_A_PART : number * IN_A_PART]
+        yield f"{file}{behind}.js", _script(f"{name}{number if number > 1 else ''}", part)
 
 
 def parts_of(count: int) -> int:
-    """How many files of photographs there are."""
+    """How many files there are of so many photographs, or people."""
     return max(1, -(-count // IN_A_PART))
 
 

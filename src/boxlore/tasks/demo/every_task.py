@@ -10,6 +10,7 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, RecordingFacts, ShownAt
 from boxlore.core.findings import several
+from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, read_source
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.shipped import shipped
@@ -97,7 +98,10 @@ def _make(
         yield from _more_on_paper(collection, folder / "print", progress)
         shown = pages(collection, folder / "pages", progress=progress)
         say(f"Pages: {several(shown.items, 'photograph')} for anyone to see; the living are left out.")
-        yield "the family's pages", folder / "pages" / "index.html"
+        yield "web pages for anyone", folder / "pages" / "index.html"
+        at_home = pages(collection, folder / "pages-family", PrintOrder(to=To.FAMILY), progress=progress)
+        say(f"Family pages: {several(at_home.items, 'photograph')}, with everybody in them; not to be put on the web.")
+        yield "the family's own pages", folder / "pages-family" / "index.html"
         sent = transfer(collection, folder / "transfer", progress=progress)
         say(f"Transfer: {sent.withheld} living people withheld from the open part.")
         yield "the package for an archive", folder / "transfer"

@@ -14,7 +14,7 @@
       for (const row of rows) row.folded = folded(row.f.join(" ").replace(/[\u2068\u2069]/g, ""));
       return rows;
     };
-    const people = ready(window.boxlorePeople || []);
+    let people = ready(window.boxlorePeople || []);
     let photographs = ready(window.boxlorePages);
     const entry = (href, row, parts) => {
       const item = document.createElement("li");
@@ -50,19 +50,23 @@
       status.textContent = terms.length ? `${counted(matches.length, "photograph", "photographs")} found${rest}${persons}` : "";
     };
     // A large collection's further parts come when somebody begins to search.
-    const load = () => {
-      for (let part = 2; part <= Number(search.dataset.parts); part += 1) {
+    const load = (file, name, parts, take) => {
+      for (let part = 2; part <= Number(parts); part += 1) {
         const script = document.head.appendChild(document.createElement("script"));
-        script.src = `search-data-${part}.js`;
+        script.src = `${file}-${part}.js`;
         script.addEventListener("load", () => {
-          photographs = photographs.concat(ready(window[`boxlorePages${part}`]));
+          take(ready(window[`${name}${part}`]));
           look();
         });
       }
     };
+    const loadAll = () => {
+      load("search-data", "boxlorePages", search.dataset.photographs, (rows) => { photographs = photographs.concat(rows); });
+      load("search-people", "boxlorePeople", search.dataset.people, (rows) => { people = people.concat(rows); });
+    };
     search.hidden = false;
     input.addEventListener("input", look);
-    input.addEventListener("focus", load, { once: true });
+    input.addEventListener("focus", loadAll, { once: true });
     if (input.value) look();
   }
 
