@@ -12,7 +12,7 @@ from boxlore.tasks.demo.every_task import run
 
 LOOK_AT = (
     "Look at print/album.pdf and pages-family/index.html first; then open a copy in any picture program and read its",
-    "caption; then transfer/open/data/metadata, where the living are withheld, and transfer/closed, where they are not.",
+    "caption; then transfer/open/data/metadata, where the living are withheld, and transfer/closed, where they are.",
 )
 
 
