@@ -49,6 +49,9 @@ IN_THE_PICTURE_TOO = [
     ("Ülo seisab Kaarlon taga", "Kaarlon"), ("the boy behind Anna is Tom", "Anna"),
     ("Mum with her arm round Sis", "Sis"), ("Ruth (sister of Ann and Tom)", ""),
     ("Pa with his arm round Aunt Vi", "Vi"), ("Nora (hugging Dot and Bob)", "Dot and Bob"),
+    ("I'm on Dad's shoulders", "Dad"), ("Edie peers over Walter's shoulder", "Walter"), ("Ida on Zilpah's knee", ""),
+    ("Dad can just be seen at the back behind Uncle Perc", "Perc"), ("Anna and Ruth without Tom", ""),
+    ("Hildegard steht neben ihrem Bruder Walter", ""), ("Ida with Mrs. Oakapple", ""),
     ("Ruth, wife of Joe", ""), ("Anna in Florence", ""), ("Nora with her pony Daisy", ""), ("Vi (Violet May)", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip

@@ -43,7 +43,7 @@ from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
-from boxlore.core.people.names.traditions import KnownNames, read_core, with_particle
+from boxlore.core.people.names.traditions import KnownNames, marks_child, read_core, with_particle
 
 READER_VERSION = "names 1"
 
@@ -302,9 +302,16 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens
 
 
+_RANKS_IN_ORDER = ("1st", "2nd", "first", "second")
+"""What stands before some titles: `2nd Lieutenant`."""
+
+
 def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without titles and kin words at their beginning."""
     at = int(len(tokens) > 2 and tokens[0].plain == "the" and _is_title(tokens[1]))  # `The Hon. Mrs. Carew`
+    if len(tokens) > 2 and tokens[0].plain in _RANKS_IN_ORDER and _is_title(tokens[1]):
+        frame.put("title", tokens[0].text)  # `2nd Lieut. Hubert Oakes`
+        at = 1
     while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
         frame.put(part, tokens[at].text)
         at += 1
@@ -348,7 +355,7 @@ def _is_sentence(core: Sequence[Token], known: KnownNames) -> bool:
         return token.is_given or known.is_given(token.plain) or known.is_family(token.plain)
 
     names = [token for token in core if not token.is_particle]
-    small = [token for token in names if token.is_small and not token.is_filiation]
+    small = [token for token in names if token.is_small and not (token.is_filiation or marks_child(token))]
     if not names or len(names) > _LONGEST // 2 + 1:
         return True
     half = not names[0].is_small and any(not is_known(token) for token in small)  # `Aino veneessä`

@@ -15,7 +15,7 @@ _INITIALS = re.compile(r"(?:[^\W\d_]\.[- ]?)+[^\W\d_]?\.?")
 _NAME = re.compile(r"[^\W\d_]")
 _IN_THE = re.compile(r"(?<= )(in|op) ('t|’t|de|der|den)(?= )")
 """Dutch particles of two words that are no particles alone."""
-_OF_THE = re.compile(r"\b(Mac|Mhac|Mag|Nic|Ní|Mhic|Uí|Ó) (an|na|’n|'n)(?= )")
+_OF_THE = re.compile(r"\b(Mac|Mhac|Mag|Nic|Ní|Mhic|Uí|Ó) (Giolla|an|na|’n|'n)(?= )")
 """Irish families of an office or a trade: `Mac an Bháird`, son of the bard."""
 
 _DOTTED = re.compile(r"(?<=\.)(?=[^\W\d_]{2})")

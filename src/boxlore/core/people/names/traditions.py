@@ -53,6 +53,8 @@ def _told_apart(tokens: Tokens, at: int) -> NameParts:
         return replace(
             parts, given=written(tokens[: at - 1]), patronymic=tokens[at - 1].text, tradition=Tradition.SLAVIC
         )
+    if at > 2 and marks_child(tokens[at - 1]):
+        return replace(parts, given=written(tokens[: at - 2]), patronymic=written(tokens[at - 2 : at]))
     for tradition in (iberian, italian):
         if read := tradition(tokens):
             return replace(parts, tradition=read.tradition, particle=_particle(tokens[at:], read.tradition))
@@ -356,6 +358,22 @@ def icelandic(tokens: Tokens) -> NameParts | None:
     return NameParts(given=written(tokens[:-1]), patronymic=last.text, tradition=Tradition.ICELANDIC)
 
 
+def marks_child(token: Token) -> bool:
+    """`p.` and `t.` of Estonian registers, behind the father's name: `Juhan Mardi p.`, Mart's son."""
+    return token.text in ("p.", "t.", "poeg", "tütar")
+
+
+def northern(tokens: Tokens) -> NameParts | None:
+    """The father's name inside, in registers and the North: `Mihkel Mardi p. Tamm`, `Matti Juhonpoika Rantala`."""
+    marked = next((at for at in range(2, len(tokens)) if marks_child(tokens[at])), 0)
+    inside = len(tokens) == 3 and tokens[1].plain.endswith(("poika", "tytar", "dotter", "datter"))
+    if not marked and not inside:
+        return None
+    begins, ends = (marked - 1, marked + 1) if marked else (1, 2)
+    parts = with_particle(tokens[:begins], tokens[ends:])
+    return replace(parts, patronymic=written(tokens[begins:ends]))
+
+
 def ethiopian(tokens: Tokens) -> NameParts | None:
     """A given name, and the father's given name: nobody is listed by the second (AACR2 22.9B, from memory)."""
     if not 2 <= len(tokens) <= 3 or any(token.plain not in lists.ETHIOPIAN_GIVEN for token in tokens):
@@ -515,6 +533,8 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):
         return None
+    if plain[0] == "ah" and len(tokens) == 2:  # Cantonese: before a name by which one is called
+        return NameParts(given=written(tokens), tradition=Tradition.CHINESE)
     first, last = plain[0] in families, plain[-1] in families
     korean = plain[0 if first else -1] in lists.KOREAN_FAMILY and _looks_korean(plain[1:] if first else plain[:-1])
     tradition = Tradition.KOREAN if korean else Tradition.CHINESE
@@ -587,6 +607,7 @@ TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     maori,
     slavic,
     icelandic,
+    northern,
     ethiopian,
     arabic,
     hungarian,

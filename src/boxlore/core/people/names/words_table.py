@@ -174,7 +174,7 @@ JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a
 PARTICLES = _words(
     """
     von vom zu zum zur am nic ni mhic van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
-    i la las le les los l' lo y e und av af til de'
+    i la las le les los l' lo y e und av af til de' фон ван
     """
 )
 """Small words inside a family name. Written small they are particles; written large, a part of the name."""

@@ -50,7 +50,8 @@ _FAMILY_FIRST = frozenset(
 )
 _GIVEN_ELSEWHERE = frozenset().union(
     lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
-    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES, {"les"},
+    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES,
+    {"les", "singh", "kaur", "begum", "bibi", "devi", "kumar"},
     GIVEN_OR_FAMILY.split(),
 )  # fmt: skip
 

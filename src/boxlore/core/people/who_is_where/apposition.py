@@ -42,7 +42,7 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
     at = 0
     while at < len(part):
         if len(part) > at + 1 and _is_apposition(part, at):
-            goes_on = len(part) > at + 2
+            goes_on = len(part) > at + 2 and part[at + 2].joined != "with"
             yield _one(part[at], part[at + 1], asks=goes_on)
             at += 2
         elif len(part) > at + 1 and _says_what(part, at):

@@ -161,6 +161,8 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
     while at and not (words[at].is_large or words[at].kind in ("my", "me", "unknown") or relation(words[at])):
+        if words[at].plain in small_words.ARTICLES and any(word.kind == "unknown" for word in words[at:]):
+            break  # `then an unknown chap`
         at -= 1
     surely_leads = words[0].plain in small_words.SURE_LEADS
     is_somebody = surely_leads or token_of(words[at].text).is_given or relation(words[at])
@@ -387,7 +389,9 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
     names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
     opens = opens or (
-        _NOUNS.get(words[0].plain) == "many" and names_follow and not relation(words[0])
+        _NOUNS.get(words[0].plain) in ("one", "many")
+        and names_follow
+        and not (relation(words[0]) or token_of(words[0].text).is_given or words[0].plain in TITLES)
     )  # `Aunties Una and Enid`
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):

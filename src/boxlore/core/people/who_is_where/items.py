@@ -145,7 +145,7 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
         bool(words) and not person.is_person and (is_of_several(words) or bool(group_and_name(words, reader.text)[0]))
     )
     item.width = how_many(words) if words and not person.is_person else 1
-    if words and is_absent(words):
+    if reader.last_absent:
         item.width = 0
     reader.items.append(item)
 

@@ -26,7 +26,7 @@ en | clockwise | clockwise|clockwise from top left|clockwise from the top left|c
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|anticlockwise from the top
 en | left | left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
 en | right | right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
-en | centre | centre|center|in the centre|in the center|in the middle|between them|at centre|at center
+en | centre | between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
 en | from_left | on left|from left|from the left|from l|in from the left|on the left|from left to right
 en | from_right | on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
@@ -36,7 +36,7 @@ de | back | hinter|hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten
 de | middle | mittlere reihe|in der mittleren reihe
 de | seated | sitzend|sitzende|es sitzen|sitzend sind|die sitzenden
 de | standing | stehend|stehende|es stehen|stehend sind|die stehenden
-de | kneeling | kniet|knien|hockt|kniend|kniende|hockend
+de | kneeling | kniet|knien|hockt|hocken|kniend|kniende|hockend
 de | lying | liegend|liegt|liegen
 de | row | reihe
 de | ltr | von links nach rechts|v l n r|v l|von links|links nach rechts|vlnr|von l nach r
@@ -74,7 +74,7 @@ fr | back | dernier rang|au dernier rang|derriere|rang du haut|en haut|au fond|r
 fr | middle | rang du milieu|au rang du milieu|rang central
 fr | seated | assis|assises|assise|sont assis
 fr | standing | debout|sont debout
-fr | kneeling | a genoux|accroupis|accroupi|agenouilles|accroupies
+fr | kneeling | a genoux|accroupi*|agenouille*
 fr | lying | couche|couches|allonges|allonge
 fr | row | rang|rangee
 fr | ltr | de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche|de g a dr|g a d|g a dr|de gauche
@@ -261,7 +261,7 @@ ru | from_right | справа
 ru | ordinals | перв* втор* трет* четверт* пят* шест* седьм* восьм* девят* десят*
 ru | weak | вверху
 pl | front | pierwszy rzad|w pierwszym rzedzie|przedni rzad|z przodu|dolny rzad|w dolnym rzedzie|na dole|na pierwszym planie
-pl | back | ostatni rzad|w ostatnim rzedzie|tylny rzad|z tylu|gorny rzad|w gornym rzedzie|u gory|w tylnym rzedzie
+pl | back | ostatni rzad|w ostatnim rzedzie|tylny rzad|z tylu|gorny rzad|w gornym rzedzie|u gory|na gorze|w tylnym rzedzie
 pl | middle | srodkowy rzad|w srodkowym rzedzie
 pl | seated | siedza|siedzi|siedzacy|siedzace|siedzaca
 pl | standing | stoja|stoi|stojacy|stojace|stojaca
@@ -406,7 +406,7 @@ UNSURE = (
     "misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|кажется|наверно|wahrscheinlich|je crois|creo que|credo|acho que|tror jag|luulen|zdaje sie|looks like|must be|could be|might be|may be"
 )
 
-_SMALL = "wee|bonnie|pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|alte|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
+_SMALL = "wee|bonnie|pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|kleinen|kleines|alte|alten|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
 
 
 def _rows(text: str) -> list[list[str]]:
@@ -468,7 +468,7 @@ MY_OWN = frozenset(
 """`my` and `our`: what is told behind it is the teller's own."""
 
 BEFORE_A_PLACE = frozenset(
-    "row there here dort siin seal last in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa do da del della dello du of quite very just helt ganz tout toute uiterst helemaal laengst langst lengst ytterst yderst koige uplne zcela far aivan самыи самая kohe at den det der die das dem da do "
+    "aussen row there here dort siin seal last in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa do da del della dello du of quite very just helt ganz tout toute uiterst helemaal laengst langst lengst ytterst yderst koige uplne zcela far aivan самыи самая kohe at den det der die das dem da do "
     "aan op het de te l' dans sur uz ant pri ja".split()
 )
 """Small words before a row or a side that are a part of it."""

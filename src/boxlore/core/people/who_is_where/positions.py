@@ -33,6 +33,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         return
     only_leads = only_leads and not reader.words
     told_before = bool(reader.words) or len(reader.items) > reader.part_begins
+    told_before = told_before and (bool(reader.words) or reader.previous != "colon")  # `Group of three: back Anna`
     apart = not reader.words and (only_leads or reader.previous in ("comma", "and"))
     opens_anew = apart and bool(further) and begins_person(further)
     if reader.behind is None:

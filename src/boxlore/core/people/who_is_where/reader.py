@@ -162,7 +162,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "verb":
         _verb(reader, further)
     elif kind == "colon":
-        if reader.words and further and begins_person(further) and _is_header(reader):
+        heads = further and (begins_person(further) or further[0].kind in PLACES)
+        if reader.words and heads and _is_header(reader):
             _end_header(reader)
         elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
             end_item(reader)  # `the bride and groom: Anna and Joe`
@@ -325,5 +326,14 @@ def _note(reader: Reader, element: Element) -> None:
         reader.placed = True
         for place in places:
             place_behind(reader, place, of_all=len(inside) < len(element.inside))
+        return
+    at = next((at for at, piece in enumerate(inside) if piece.kind == "comma"), 0)
+    if at and reader.words and all(piece.kind in (*PLACES, "position", "from the right") for piece in inside[:at]):
+        behind = element.text[inside[at].end - inside[0].start :].strip()  # `(second from left, in white)`
+        reader.notes.append(replace(element, text=behind))
+        end_item(reader)
+        reader.behind, reader.placed = True if reader.behind is None else reader.behind, True
+        for place in inside[:at]:
+            place_behind(reader, place, of_all=False)
         return
     reader.notes.append(element)

@@ -21,8 +21,17 @@ from boxlore.core.people.who_is_where.tokens import Element
 
 def is_absent(words: Sequence[Element]) -> bool:
     """Whether the words tell of somebody who is not in the picture: `Tom isn't in it`, `taken by Dad`, `except Tom`."""
-    small = (word for word in words if word.kind != "my" and (not word.is_large or word is words[0]))
-    return any(word.plain in small_words.NOT_IN_IT for word in small)
+    for at, word in enumerate(words):
+        if word.plain not in small_words.NOT_IN_IT or word.kind == "my" or (word.is_large and at):
+            continue
+        names_another = any(behind.is_large or behind.kind in ("me", "my") for behind in words[at + 1 :])
+        if word.plain not in _OF_THINGS_TOO or names_another or at == 0:
+            return True  # `without Tom`, but not `without a hat`
+    return False
+
+
+_OF_THINGS_TOO = frozenset("without ohne ilma sans sin senza sem zonder uden uten utan ilman без bez".split())
+"""Words that leave out things as well as people."""
 
 
 def head_and_remark(words: Sequence[Element], text: str, known: KnownNames, *, surely: bool = False) -> int:

@@ -162,13 +162,13 @@ TIMES_OF_THE_YEAR = frozenset(
 """Words that are names of people too, but that alone before a remark tell a time: `May in Leith`."""
 
 HELD_ON = frozenset(
-    "lap knee knees arm arms shoulder shoulders hip back schoss arme armen knie knien schultern rucken sules polvel polvedel "
+    "hand hands neck side head lap knee knees arm arms shoulder shoulders hip back schoss arme armen knie knien schultern rucken sules polvel polvedel "
     "kaenlas olgadel kukil genoux bras epaules dos rodillas regazo brazos hombros braccio ginocchia spalle colo joelhos bracos "
     "ombros schoot knieen schouders skodet fanget knaet kneet armene knat famnen axlarna sylissa polvella olkapailla "
     "harteilla kolanach rekach barana ramionach руках коленях плечах kline naruci ramenou klepi rokas pleciem keliu rankose "
     "peciu".split()
 )
-"""Parts of the body on or in which somebody is held: `Tom on her knee`."""
+"""Parts of the body on or by which somebody is held: `Tom on her knee`."""
 
 OF_THINGS = frozenset("dem der den einem einer".split())
 """German articles behind `mit`."""

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import cache
 
-from boxlore.core.people.names.tokens import CALLED, Token, tokens_of
+from boxlore.core.people.names.tokens import CALLED, Token, token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
@@ -19,6 +19,7 @@ from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.statements import fold
 
 _NO_SIGN_OF_NAMES = re.compile(r"[~:=<>*_@{}\\^|%$€£\[\]]")
 _SHORTEST_FORM = 5
@@ -118,14 +119,22 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         if token.plain in _JOIN:
             before = token.plain
             continue
-        role = role if before in _JOIN else before
-        of_kin = role in _NO_COMPANY or (kin_told and role in _OF) or table.NOUNS.get(role) == "thing"
-        leads = token.plain in KIN_WORDS and any(behind.text[:1].isupper() for behind in tokens[at + 1 : at + 2])
-        if _may_be_told(token, known) and not of_kin and not leads:  # `Vi` of `Aunt Vi`
-            yield token.text.rstrip(".,;")
+        role = role if before in _JOIN or before == _KIN else before
         is_kin = token.plain in KIN_WORDS
+        behind = tokens[at + 1].text if at + 1 < len(tokens) else ""
+        of_kin = role in _NO_COMPANY or (kin_told and role in _OF) or table.NOUNS.get(role) == "thing"
+        leads = is_kin and behind[:1].isupper()  # `Vi` of `Aunt Vi`
+        behind_kin = before == _KIN and token.text[:1].isupper()
+        held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
+        bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`
+        if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads):
+            yield bare.text.rstrip(".,;")
         kin_told = kin_told or is_kin
-        before = token.plain if not (is_kin or token.plain in TITLES) else "and"  # the name follows
+        before = _KIN if is_kin or token.plain in TITLES else token.plain
+
+
+_KIN = "and kin"
+"""Stands for a word of kin or a title before a name."""
 
 
 def _may_be_told(token: Token, known: KnownNames) -> bool:
@@ -142,8 +151,14 @@ _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
 
 _JOIN = frozenset("and & + und ja et y e og och i и un ir".split())
 _OF = frozenset("of to de di do da del della von van der des du av af til".split())
-_NO_COMPANY = small_words.THE | frozenset(
-    "of in at from near im aus en dans nel na no i as like als comme for named called nee ne born geb sund".split()
+_NO_COMPANY = (
+    small_words.THE
+    | table.MY_OWN
+    | small_words.LEAVES_OUT_OTHERS
+    | frozenset(
+        "of in at from near im aus en dans nel na no i as like als comme for named called nee ne born geb sund "
+        "her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
+    )
 )
 """Words before a name that tell whose kin somebody is, where, or what for; nobody is in the picture by them."""
 

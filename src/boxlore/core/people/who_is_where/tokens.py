@@ -24,8 +24,12 @@ _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
 _POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
 _IS = re.compile(r"([A-Z][^\W\d_]+)['’]s")
+_AT_WORK = re.compile(
+    r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
+)
 _DESCRIBED = re.compile(
-    r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b"
+    r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b|"
+    + _AT_WORK.pattern
 )
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
@@ -89,7 +93,7 @@ def _words(text: str) -> list[Word]:
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
         elif word.endswith(".") and len(word) > 2 and not _keeps_its_point(word):
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
-        elif (elided := _ELIDED.fullmatch(word)) and (fold(elided[2]) in table.NOUNS or fold(elided[2]) in KIN_WORDS):
+        elif (elided := _ELIDED.fullmatch(word)) and _is_elided_from(elided[2]):
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
         elif word == "am" and words and words[-1][0] == "I":
             words.append(("'m", start, end))
@@ -98,12 +102,21 @@ def _words(text: str) -> list[Word]:
         elif _CONTRACTED.fullmatch(word):
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
         elif (said_of := _IS.fullmatch(word)) and _DESCRIBED.match(text, end):  # `Una's the one with …`
-            words += [(said_of[1], start, start + said_of.end(1)), ("is", start + said_of.end(1), end)]
+            words.append((said_of[1], start, start + said_of.end(1)))
+            if not _AT_WORK.match(text, end):
+                words.append(("is", start + said_of.end(1), end))
         elif compound := _COMPOUND.fullmatch(word):
             words += [(compound[1], start, start + compound.end(1)), (compound[2], start + compound.end(1), end)]
         else:
             words.append((word, start, end))
     return words
+
+
+def _is_elided_from(word: str) -> bool:
+    """Whether a French article may stand before the word: somebody, kin, or a place (`l'avant-dernière`)."""
+    plain = fold(word)
+    counted = any(_same(plain, phrase) for _, phrase in table.COUNTED_FROM_THE_END)
+    return plain in table.NOUNS or plain in KIN_WORDS or counted
 
 
 _MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)

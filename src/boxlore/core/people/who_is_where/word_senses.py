@@ -42,7 +42,7 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     if element.plain == "of" and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
         if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
             return "beside"  # `the boy in front of Anna is Tom`
-        return "of" if further[0].is_large and not reader.words else ""
+        return "of" if (further[0].is_large or is_my(further[0])) and not reader.words else ""
     describes = element.kind in ("front", "back") and bool(reader.words) and is_description(reader.words)
     if describes and kinds[:1] == ["word"] and further[0].is_large and "verb" in [piece.kind for piece in further[1:4]]:
         return "beside"  # `the boy behind Anna is Tom`
@@ -52,10 +52,14 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     if element.kind == "colon" and reader.opens_beside and reader.words:
         reader.opens_beside = False
         return "and"
-    is_of = further[:1] != () and len(further) > 1 and further[0].plain == "of" and further[1].is_large
+    is_of = len(further) > 1 and further[0].plain == "of" and (further[1].is_large or is_my(further[1]))
     opens = not reader.words and len(reader.items) == reader.part_begins
     if opens and element.kind == "with" and kinds[:1] == ["word"] and further[0].is_large:
         return "opens beside" if any(following.kind in (*_POSTURES, "colon") for following in further[1:5]) else ""
+    if opens and element.kind in ("front", "back") and kinds[:1] == ["word"] and further[0].is_large:
+        verb = next((at for at, piece in enumerate(further[1:3], 1) if piece.kind in _POSTURES), 0)
+        if verb and begins_person(further[verb + 1 :]):
+            return "opens beside"  # `Behind Nora stands Dot`
     if element.kind == "nextto" and is_of:  # `either side of Nora`
         return "with"
     if element.kind in BESIDE_SIDES and is_of:
@@ -281,10 +285,13 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following == "verb":
         return not reader.words or reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
-    if element.text in ("L", "R") and _BOTH_SIDES.search(reader.text) and not reader.words:
-        ends = [piece.kind for piece in further[1:2]] in ([], ["comma"], ["end"], ["and"])
-        if ends and further and further[0].is_large and token_of(further[0].text).is_given:
-            return True  # `L Anna, R Ruth`
+    opens = len(reader.items) == reader.part_begins and reader.previous in ("", "end")
+    opens = (opens or reader.previous == "colon") and element.kind in (*ROW_KINDS, *table.SIDES)
+    if opens and not reader.words and _is_of_a_name(further):
+        return True  # `back Edwin and Wes; front Maud`
+    is_letter_of_two = element.text in ("L", "R") and _BOTH_SIDES.search(reader.text) is not None
+    if is_letter_of_two and not reader.words and _is_of_a_name(further):
+        return True  # `L Anna, R Ruth`
     if element.kind in ("front", "back") and _stands_there_to_somebody(reader.words, further):
         return True
     if (
@@ -305,6 +312,12 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
     ends = following in ("", "comma", "end", "and")
     is_letter = len(element.text) == 1 and not _BOTH_SIDES.search(reader.text)
     return ends and bool(reader.words or reader.items) and not is_letter
+
+
+def _is_of_a_name(further: Sequence[Element]) -> bool:
+    """Whether a given name alone follows, as it does a place told before it."""
+    ends = [piece.kind for piece in further[1:2]] in ([], ["comma"], ["end"], ["and"], ["with"])
+    return bool(further) and further[0].is_large and token_of(further[0].text).is_given and ends
 
 
 def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Element]) -> bool:
