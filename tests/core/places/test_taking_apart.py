@@ -50,12 +50,14 @@ DISTRICTS = [
     ("powiat Konin", "Konin"),
     ("Uman uyezd", "Uman"),
     ("Ambla kihelkond", "Ambla"),
+    ("Kunda mõis", "Kunda"),
+    ("Gut Fellin", "Fellin"),
 ]
 
 
 @pytest.mark.parametrize(("words", "town"), DISTRICTS)
 def test_a_district_is_called_after_its_town(words: str, town: str) -> None:
-    """Words for a district in German, Polish, Russian and Estonian (common practice, no source)."""
+    """Words for a district or an estate in German, Polish, Russian, Estonian (common practice, no source)."""
     assert (without_district(words), is_district(words)) == (town, True)
     assert (without_district(town), is_district(town)) == (town, False)
 
@@ -69,6 +71,7 @@ INSIDE = [
     ("Isle of Man", None),
     ("in the hills", None),
     ("Milton", None),
+    ("Te Kuiti", None),
 ]
 
 

@@ -66,6 +66,26 @@ def test_nobody_takes_only_the_question_away(collection: Collection) -> None:
     assert [person.name for person in collection.people().values()] == ["Anna Tamm"]
 
 
+def test_whoever_is_named_in_a_remark_is_asked_about(collection: Collection) -> None:
+    told(collection, "Dot")
+    sitting, record = told(collection, "Anna Tamm leaning on Bob, Ruth Tamm leaning on Dot", 1)
+    everyone = ["Anna Tamm (leaning on Bob)", "Ruth Tamm (leaning on Dot)"]
+    assert [view.words for view in record.all("person")] == everyone
+    question = open_person(sitting, record)
+    assert question is not None and question.names == ["Somebody new: Bob", NOBODY]
+    assert question.asks == "Is “Bob” in the picture too, where “leaning on Bob” is told of Anna Tamm?"
+    take_person(sitting, record, question, 2)
+    question = open_person(sitting, sitting.record(record.id))
+    assert question is not None and question.names[0].startswith("Dot (") and len(question.names) == 3
+    take_person(sitting, record, question, 1)
+    record = sitting.record(record.id)
+    assert open_person(sitting, record) is None and sitting.to_ask(record.id) == []
+    assert [shown.name for shown in record.shown()] == ["Anna Tamm", "Ruth Tamm", "Dot"]
+    assert [view.words for view in record.all("person")] == [*everyone, "Dot"]
+    sitting.undo()
+    assert open_person(sitting, sitting.record(record.id)) is not None
+
+
 def test_somebody_of_the_registry_whose_name_ends_the_words(collection: Collection) -> None:
     told(collection, "Cyril Dawes")
     sitting, record = told(collection, "Batsman Cyril Dawes", 1)

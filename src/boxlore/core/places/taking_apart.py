@@ -79,25 +79,25 @@ def fold_place(name: str) -> str:
 
 
 _DISTRICT = re.compile(
-    r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.)\s+(?P<after>\S.*)$"
-    r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish)$",
+    r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза)\s+(?P<after>\S.*)$"
+    r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish|mõis|manor)$",
     re.IGNORECASE,
 )
 
 
 def without_district(words: str) -> str:
-    """`Kreis Heilsberg` -> `Heilsberg`: the town that a district is called after; other words as they are."""
+    """`Kreis Heilsberg`, `Kunda manor` -> `Heilsberg`, `Kunda`: the town after which they are called."""
     district = _DISTRICT.match(words)
     return district["after"] or district["before"] if district else words
 
 
 def is_district(words: str) -> bool:
-    """Whether the words name a district after its town."""
+    """Whether the words name a district, or an estate, after its town."""
     return without_district(words) != words
 
 
 _IN = re.compile(
-    r"^(?:(?P<before>\S.*)\s)?(?:in|at|im|auf|am|à|dans|w|we|na|в|во|на|i|på|te|em|en|a)\s+(?P<place>\S.*)$",
+    r"^(?:(?P<before>\S.*)\s)?(?:in|at|im|auf|am|à|dans|w|we|в|во|на|på|(?-i:na|i|te|em|en|a))\s+(?P<place>\S.*)$",
     re.IGNORECASE,
 )
 _OF = re.compile(r"^(?P<before>(?:the|our|my|his|her|their)\s+[a-z].*)\s+of\s+(?P<place>\S.*)$")

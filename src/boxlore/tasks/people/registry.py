@@ -247,7 +247,7 @@ def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str
     for statement in teller.add_people(act, item, replace(who, placed=True), how):
         teller.read_into(act, statement)
     act.done()
-    return list(who.people)
+    return [*who.people, *who.too]
 
 
 def placed_in(record: Record) -> list[Placed]:

@@ -2,9 +2,11 @@
 
 The choices are those of the registry who may be meant, somebody new, and nobody. As with places (`which_place`) a
 choice is kept as the confirmed reading of the same statement: the words stay as they were told, and undo brings the
-question back. “Nobody” takes only the question away.
+question back. “Nobody” takes only the question away. Whoever was named only in a remark (“Anna leaning on Dot”) is told
+by the choice, in words of their own.
 """
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
@@ -14,7 +16,7 @@ from boxlore.core.people.names.tokens import tokens_of, written
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
@@ -36,12 +38,13 @@ class Meant:
 @dataclass(frozen=True, slots=True)
 class OpenPerson:
     """A statement about somebody that asks who that is. `note` is the statement that notes the question; it may be
-    empty where several of the registry bear the name."""
+    empty where several of the registry bear the name. `remarked` is a name that stands only in a remark of it."""
 
     view: StatementView
     asks: str
     note: str
     choices: tuple[Meant, ...]
+    remarked: str = ""
 
     @property
     def names(self) -> list[str]:
@@ -66,7 +69,20 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
         nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()
         choices = (*_known(known), *_new(view.words), *nobody)
         return OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
-    return None
+    return next(_of_remarks(record, notes, people), None)
+
+
+_OF_A_REMARK = re.compile(r"Is “(.+?)” in the picture too, where “(.+)” is told of ")
+
+
+def _of_remarks(record: Record, notes: Sequence[Statement], people: Iterable[Person]) -> Iterator[OpenPerson]:
+    """The questions about those who are named only in what is told of somebody else."""
+    for note in notes:
+        asked = _OF_A_REMARK.match(note.words)
+        view = next((view for view in record.all("person") if asked and asked[2] in view.words), None)
+        if asked and view:
+            choices = (*_known(known_by(people, asked[1])), *_new(asked[1]), Meant("Nobody: the words stay as told"))
+            yield OpenPerson(view, note.words, note.id, choices, asked[1])
 
 
 def _who_may_be(people: Iterable[Person], words: str) -> Iterator[Person]:
@@ -97,16 +113,23 @@ def _new(words: str) -> Iterator[Meant]:
 def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: int) -> str:
     """Keep that choice `number` (from 1) is meant. Returns it in words. Raises WrongUse for a number without one."""
     choice = numbered(question.choices, number)
-    act = sitting.collection.act(f"who is meant: {question.view.words[:40]}")
-    if choice.person:
-        act.readings.append((question.view.statement, person_reading(Subject(Kind.PERSON, choice.person))))
-    elif choice.name:
-        act.readings.append((question.view.statement, person_reading(_made(sitting, question.view, choice.name, act))))
+    act = sitting.collection.act(f"who is meant: {(question.remarked or question.view.words)[:40]}")
+    item, view = Subject(Kind.ITEM, record.id), question.view
+    if choice.person or choice.name:
+        told = _told_too(sitting, question, item, act) if question.remarked else view.statement
+        somebody = Subject(Kind.PERSON, choice.person) if choice.person else _made(sitting, view, choice.name, act)
+        act.readings.append((told, person_reading(somebody)))
     if question.note:
-        item = Subject(Kind.ITEM, record.id)
         act.state(item, "asked", "", replaces=question.note, audience="keeper", sitting=sitting.id)
     sitting.finish(act, record.id)
     return choice.words
+
+
+def _told_too(sitting: Sitting, question: OpenPerson, item: Subject, act: Act) -> str:
+    """The id of a statement that the one named in a remark is in the picture, said by whoever said the remark."""
+    view = question.view
+    how = {"source": view.source, "audience": view.audience, "language": language_tag(view.language)}
+    return act.state(item, "person", question.remarked, sure=view.sure, sitting=sitting.id, **how).id
 
 
 def _made(sitting: Sitting, view: StatementView, name: str, act: Act) -> Subject:

@@ -81,6 +81,8 @@ class Teller:
         self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
         """(act, folded name) -> what it was told of, and the person made of it."""
         self._people_told: dict[str, Placed] = {}
+        self._told_in_remarks: dict[str, tuple[Placed, ...]] = {}
+        """Those named only in remarks of an answer, by its last statement."""
         """Of statements that are not read yet: the person told."""
 
     def tell(
@@ -134,9 +136,10 @@ class Teller:
             who = read_who(words, self.understanding.known_names)
         if not who.people or (replaces and len(who.people) == 1):
             return [self.add_words(act, subject, name, words, how, replaces=replaces)]
-        if len(who.people) == 1 and not who.placed and not who.people[0].unsure:
+        if len(who.people) == 1 and not (who.placed or who.people[0].unsure):
             statement = self.add_words(act, subject, name, words, how)  # one person's words stay as they were told
             self._people_told[statement.id] = replace(who.people[0], position=0)
+            self._told_in_remarks[statement.id] = who.too
             return [statement]
         return self.add_people(act, subject, who, how, replaces=replaces)
 
@@ -150,6 +153,7 @@ class Teller:
             replaces = ""
             self._people_told[statement.id] = person if who.placed else replace(person, position=0)
             statements.append(statement)
+        self._told_in_remarks[statements[-1].id] = who.too
         return statements
 
     def add_words(
@@ -224,6 +228,8 @@ class Teller:
         person = self._people_told.pop(statement.id, None)
         if person is not None:
             self._read_person_told(act, statement, person)
+            for remarked in self._told_in_remarks.pop(statement.id, ()):
+                act.state(statement.subject, "asked", remarked.asks, audience="keeper", sitting=statement.sitting)
         elif reads == "name" and statement.subject.kind is not Kind.PERSON:
             return
         elif reads and statement.words:

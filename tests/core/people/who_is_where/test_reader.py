@@ -59,8 +59,9 @@ IN_THE_PICTURE_TOO = [
 
 @every_row(("words", "names"), IN_THE_PICTURE_TOO)
 def test_who_is_told_in_a_remark_only_is_asked_about(words: str, names: str) -> None:
-    asks = [person.asks.split("”")[0] for person in read_who(words).people if person.asks]
-    assert asks == ([f"{'Are' if ' and ' in names else 'Is'} “{names}"] if names else [])
+    too = read_who(words).too
+    assert [person.words for person in too] == (names.split(" and ") if names else [])
+    assert all(person.asks.startswith(f"Is “{person.words}” in the picture too") for person in too)
 
 
 OWN = [

@@ -60,7 +60,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     OF_AGES,
     TAKE_A_CASE,
 )
-from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful
+from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
 from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -72,6 +72,8 @@ class WhoTold:
 
     people: tuple[Placed, ...] = ()
     placed: bool = False
+    too: tuple[Placed, ...] = ()
+    """Those named only in a remark on somebody (“Anna holding Dot”): each asks whether it is in the picture too."""
 
 
 @lru_cache(maxsize=4096)
@@ -90,7 +92,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
-    return WhoTold(tuple(in_order(items, reader.rtl_groups, reader.totals)), reader.placed)
+    people = tuple(in_order(items, reader.rtl_groups, reader.totals))
+    return WhoTold(people, reader.placed, tuple(told_in_remarks(items, known)))
 
 
 def _nobody_told(text: str) -> list[Item]:

@@ -19,6 +19,7 @@ from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
 _NO_SIGN_OF_NAMES = re.compile(r"[~:=<>*_@{}\\^|%$€£\[\]]")
@@ -32,10 +33,15 @@ def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
     for item in items:
         if item.is_name and item.person.is_person and (question := _question(item, known, shouted)):
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
-        elif item.person.is_person and not item.person.asks and (names := _names_in(item.person.note, known)):
-            too = f"{'Are' if ' and ' in names else 'Is'} “{names}” in the picture too"
-            question = f"{too}, where “{item.person.note}” is told of {item.person.words}?"
-            item.person = replace(item.person, asks=question if item.person.words else "")
+
+
+def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
+    """Whoever is named only in what is noted of somebody: each asks, and nobody is made of them."""
+    return [
+        Placed(name, 0, asks=f"Is “{name}” in the picture too, where “{note}” is told of {words}?", is_person=False)
+        for words, note in ((item.person.words, item.person.note) for item in items if item.person.is_person)
+        for name in (_names_in(note, known) if words else ())
+    ]
 
 
 def _question(item: Item, known: KnownNames, shouted: bool) -> str:
@@ -101,15 +107,15 @@ _SMALL_WORDS = frozenset().union(
 """Words that are no names, whatever the letter that they begin with. `Les` alone is a man, and no French article."""
 
 
-def _names_in(note: str, known: KnownNames) -> str:
+def _names_in(note: str, known: KnownNames) -> Sequence[str]:
     """The names in what is noted of somebody who may be in the picture too: `flanked by Hector`, `hides behind Dot`.
 
     None where the note is a name (`Vi (Violet May)`), and none of those of whom the words say only whose kin somebody
     is, where, or what for: `Ruth's cousin`, `brother of Tom`, `in Florence`, `the Victoria`, `with her pony Daisy`.
     """
     if all(word[:1].isupper() or not word[:1].isalpha() for word in note.split()):
-        return ""
-    return " and ".join(name for part in note.split(", ") for name in _names_in_part(part, known))
+        return ()
+    return [name for part in note.split(", ") for name in _names_in_part(part, known)]
 
 
 def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
