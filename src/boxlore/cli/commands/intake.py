@@ -12,14 +12,23 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.scans.camera_dates import camera_dates as dates_of_cameras
+from boxlore.tasks.scans.camera_dates import question, tell_camera_dates
 from boxlore.tasks.scans.damage import damage_findings, look_closer
+from boxlore.tasks.scans.example_table import example_table as the_example_table
 from boxlore.tasks.scans.given_files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, not_taken, own_line, take_in
-from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
+from boxlore.tasks.scans.pairing import MEANING, Planned, alternating, by_suffix, read_items
 from boxlore.tasks.sitting.recovering import open_for_writing
 
+_COLUMNS = "\n".join(f"  {name:13} {words}" for name, words in MEANING.items())
+_BELOW = f"""\b
+Columns of a table, all but the first may be missing:
+{_COLUMNS}
+"""
 
-@click.command()
+
+@click.command(epilog=_BELOW)
 @click.argument("paths", nargs=-1, type=GivenPath(any_kind=True))
 @click.option("--box", default="", help="The box the originals are kept in.")
 @click.option("--folder", default="", help="The folder in that box.")
@@ -36,8 +45,14 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 @click.option(
     "--table",
     type=GivenPath(dir_okay=False),
-    help="A table (CSV) with a row for each scan: item, file, side (front, back), box, folder, date, place …",
+    help="A table (CSV) with a row for each scan or item; its columns stand below.",
 )
+@click.option("--example-table", is_flag=True, help="Print an example of such a table, and do nothing else.")
+@click.option(
+    "--camera-dates", type=click.Choice(["ask", "picture", "scan"]), default="ask", show_default=True,
+    help="The date that a camera wrote into the files: asked once, or the date of the picture (no picture of a print),"
+    " or of the scan alone.",
+)  # fmt: skip
 @click.option("--without-scan", type=click.IntRange(1, 10_000), help="Make so many items that have no scan yet.")
 @click.option(
     "--backs", type=click.Choice(["ask", "join", "apart"]), default="ask", show_default=True,
@@ -60,6 +75,8 @@ def intake(
     copy: bool,
     pairs: str,
     table: Path | None,
+    example_table: bool,
+    camera_dates: str,
     without_scan: int | None,
     backs: str,
     list_all: bool,
@@ -72,6 +89,10 @@ def intake(
     Backs that are scanned later than their fronts join them, by their names (harbour.jpg, harbour_b.jpg), by the
     item's number (TRA-0042_b.jpg), or by a table whose column item holds that number.
     """
+    if example_table:
+        options.refuse_others(ctx, "with --example-table", "example_table")
+        output.say(the_example_table().rstrip("\r\n"))
+        return
     _refuse_others(ctx, paths, pairs, table, without_scan)
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
@@ -88,6 +109,8 @@ def intake(
         if not stopped:
             with talk.progress() as bar:
                 look_closer(collection, bar)
+        numbers = [result.number for result in results if result.state == "taken"]
+        _camera_dates(collection, numbers, camera_dates, asks=not yes and sys.stdin.isatty())
         damaged = damage_findings(collection, [result.number for result in results if result.number])
         results += not_taken(collection, given.refused)
     if list_all and as_json:
@@ -107,6 +130,21 @@ def intake(
         talk.say(output.safe(f"{number}: {finding.message}"))
     _say_counts(results, given, damaged)
     ctx.exit(1 if stopped or any(result.state == "refused" for result in results) else 0)
+
+
+def _camera_dates(collection: Collection, numbers: Sequence[str], way: str, *, asks: bool) -> None:
+    """Ask once what the camera's own dates are, or do as told; without a terminal they stay those of the scans."""
+    dates = dates_of_cameras(collection, numbers) if way != "scan" else []
+    if not dates:
+        return
+    about = question(dates)
+    if way == "picture" or (
+        asks and click.confirm(f"{about} Were they taken that day, and are no pictures of prints?", err=True)
+    ):
+        tell_camera_dates(collection, dates)
+        talk.say(f"{several(len(dates), 'date')} of the camera told of the pictures.")
+    elif not asks:
+        talk.say(f"{about} It counts as the day of the scan; --camera-dates picture makes it that of the picture.")
 
 
 def _say_counts(results: Sequence[IntakeResult], given: GivenFiles, damaged: Sized) -> None:
@@ -131,7 +169,9 @@ def _refuse_others(
         options.refuse_others(ctx, "with --without-scan", "without_scan", *kept)
     elif table is not None:
         by_table = ("pairs",) if pairs == "table" else ()
-        options.refuse_others(ctx, "with --table", "table", "paths", "copy", "backs", "own", *by_table, *kept)
+        options.refuse_others(
+            ctx, "with --table", "table", "paths", "copy", "backs", "own", "camera_dates", *by_table, *kept
+        )
         if len(paths) > 1:
             raise WrongUse("With --table, one folder is where its pictures lie, and several are named.", "Name one.")
 

@@ -131,22 +131,40 @@ def alternating(files: Iterable[Path]) -> list[Planned]:
 
 LINKS = ("attached_to", "same_picture")
 TOLD_COLUMNS = ("process", "title", "date", "place", "story", "inscription", "photographer", "rights", "care")
-COLUMNS = (
-    "item", "file", "side", "role", "area", "kind", "box", "folder", "position", "found_in", "size", *LINKS,
-    *TOLD_COLUMNS,
-)  # fmt: skip
+MEANING: Mapping[str, str] = {
+    "item": "your own key, the same for all its sides; or the number of one here",
+    "file": "the picture's file; empty for an item without a scan",
+    "side": "front or back",
+    "role": f"{AS_SCANNED}, or {ALTERED} if coloured or retouched",
+    "area": "x y width height from 0 to 1, if only that part shows the item",
+    "kind": "print, card, postcard, negative, slide, album-page, letter …",
+    "box": "the box it is kept in",
+    "folder": "the folder in that box",
+    "position": "its place in the folder",
+    "found_in": "how it lay before",
+    "size": "width x height in millimetres",
+    "attached_to": "the key of the item that it hangs on",
+    "same_picture": "the key of an item with the same picture",
+    "process": "how it was made: albumen print",
+    "title": "a title",
+    "date": "when it was taken, in any words",
+    "place": "where, in any words",
+    "story": "what is told of it",
+    "inscription": "what is written on it",
+    "photographer": "who took it",
+    "rights": "whose the rights are",
+    "care": "what to know before it is shown to somebody",
+}
+"""Each column of a table of items, and what stands in it."""
+COLUMNS = tuple(MEANING)
 """Every column of a table of items."""
 
 
 def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> list[Planned]:
     """The items of a table, given as (line, row); a row is one side of an item, or an item without a scan.
 
-    Its columns are those of COLUMNS.
-
-    Columns, all optional but `item`: item (a key that is the same for all sides of one item), file (relative to
-    `folder`), side, role (as-scanned, or altered for a version coloured or retouched), area (`x y w h`), kind, box,
-    folder, position, found_in, size (`w x h` in mm), attached_to and same_picture (the key of another item), and the
-    fields of TOLD_COLUMNS. Raises WrongUse, which names the line.
+    Its columns are those of MEANING, all optional but `item`; files lie in `folder`. Raises WrongUse, which names the
+    line.
     """
     items: dict[str, Planned] = {}
     for line, row in rows:

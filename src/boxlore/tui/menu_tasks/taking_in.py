@@ -16,7 +16,7 @@ MOST = 10_000
 
 
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.scans import damage, intake, pairing
+    from boxlore.tasks.scans import camera_dates, damage, intake, pairing
     from boxlore.tasks.scans import given_files as scan_files
 
     if not answers["path"]:
@@ -40,6 +40,10 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     results = intake.take_in(collection, plan, options, progress)
     if not progress.stopped():
         damage.look_closer(collection, progress)
+    taken = [result.number for result in results if result.state == "taken"]
+    dates = camera_dates.camera_dates(collection, taken) if answers["camera_dates"] == "picture" else []
+    if dates:
+        camera_dates.tell_camera_dates(collection, dates)
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
     results += intake.not_taken(collection, given.refused)
     lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
@@ -138,6 +142,9 @@ TASKS = {
                   choices=(("suffix", "by name: _f, _b"), ("alternating", "by turns: front, back"))),
             Blank("backs", "Backs whose fronts are here?", "ask", "Joined where it is sure.",
                   choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
+            Blank("camera_dates", "The date a camera wrote into the files?", "scan",
+                  "Of the picture only if it is no picture of a print.",
+                  choices=(("scan", "when it was scanned"), ("picture", "when the picture was taken"))),
             Blank("copy", "Where do the scans stay?", "copy",
                   choices=(("copy", "copied into the collection"), ("place", "where they are now"))),
             Blank("own", "What Boxlore made of scans itself?", "no", "Such as copies, pages, packages.",
