@@ -62,6 +62,9 @@ _WITH_YEAR = frozenset(("year", "dates"))
 _RANGING = ("until", "dash", "to", "to_open")
 _QUALIFYING = ("about", "doubt", "query")
 _HEMISPHERES = frozenset(("south", "north"))
+_SELDOM = AGE_WORDS | _ASKED.keys() | _HEMISPHERES | {"season"}
+"""Kinds of words with which more than the grammar has to be asked."""
+
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 """Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
@@ -97,17 +100,18 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if len(tokens) > MOST_TOKENS or not balanced(words):
         return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
-    if _is_stretch(tokens, words):
+    if "unit" in kinds and _is_stretch(tokens, words):
         context = context._replace(whole=True)
-    if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
-        return outcome
-    for kind, ask in _ASKED.items():
-        if kind in kinds and not (kind == "other_month" and kinds & _WITH_YEAR):
-            return Outcome(None, ask.format(words))
-    if kinds & _HEMISPHERES:
-        tokens, context = _hemisphere(tokens, context)
-    elif "season" in kinds and any(_is_maori(token) for token in tokens):
-        context = context._replace(hemisphere="south")
+    if kinds & _SELDOM:
+        if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
+            return outcome
+        for kind, ask in _ASKED.items():
+            if kind in kinds and not (kind == "other_month" and kinds & _WITH_YEAR):
+                return Outcome(None, ask.format(words))
+        if kinds & _HEMISPHERES:
+            tokens, context = _hemisphere(tokens, context)
+        elif any(_is_maori(token) for token in tokens):
+            context = context._replace(hemisphere="south")
     outcome = _decided(_ways(tokens), context)
     if outcome and outcome.edtf:
         return doubted(outcome, context)
@@ -191,6 +195,8 @@ def _is_meant(edtf: Edtf, context: DateContext) -> str:
 
 def _literal(words: str) -> Edtf | None:
     """EDTF as it stands, but not what people write the same way: `1904-05`, `[1867?]`."""
+    if words[:1].isalpha() and words[0] not in "XY":
+        return None  # most
     if _EDTF.fullmatch(words) is None or _TWO.fullmatch(words):
         return None
     if ((words[0] == "[" and "," not in words) or "." in words) and ".." not in words:
@@ -354,7 +360,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         words.append(sense)
     if words and words[-1].kind == "comma":
         words.pop()
-    words = with_short_years(in_order(without_times(words)), senses)
+    words = with_short_years(words if len(words) < 3 else in_order(without_times(words)), senses)
     if clock and not any(sense.kind in _AT_WHICH for sense in words):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:

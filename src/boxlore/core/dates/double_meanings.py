@@ -26,7 +26,7 @@ _CLOCK = re.compile(
     re.IGNORECASE,
 )
 _GIVE_OR_TAKE = re.compile(
-    r"(?P<date>.+?),? *(?:give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus ou moins"
+    r"(?:give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus ou moins"
     r"|più o meno|más o menos|mais ou menos|plus of min|±|\+/-|\+-) *(?P<count>\w+) (?P<unit>[^\W\d_]+)",
     re.IGNORECASE,
 )
@@ -39,14 +39,15 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     edtf = outcome.edtf
     if edtf is None or outcome.ask:
         return outcome
-    if _MARCH.search(context.text) and edtf.kind == "date" and edtf.text[4:7] == "-03":
+    told, in_a_year = context.text, len(edtf.text) > 4
+    if edtf.text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
         return _asked((edtf.text[:4], edtf.text), context)
-    if (named := _NAMED.fullmatch(context.text)) and edtf.text[4:5] == "-":
+    if in_a_year and (named := _NAMED.fullmatch(told)) and edtf.text[4] == "-":
         return _asked((edtf.text, named["year"]), context)
-    if _OF_A_LIFE.fullmatch(context.text):
+    if not in_a_year and _OF_A_LIFE.fullmatch(told):
         return outcome._replace(ask=f"“{context.text}”: is that when the picture was taken?")
-    clock = _CLOCK.search(context.text)
-    if clock and clock["time"] == edtf.text[:4] and len(edtf.text) > 4:
+    clock = None if told.endswith(edtf.text[:4]) or not in_a_year else _CLOCK.search(told)
+    if clock and clock["time"] == edtf.text[:4]:
         return outcome._replace(ask=f"“{context.text}”: is the year {clock['time']} meant, or a time of day?")
     return outcome
 
@@ -59,14 +60,15 @@ def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
 def give_or_take(words: str) -> tuple[str, int] | None:
     """The words before “give or take two years”, and how many years; None for other words. One year is said as
     “about”, by words of the languages."""
-    match = _GIVE_OR_TAKE.fullmatch(words)
-    if match is None:
+    match = _GIVE_OR_TAKE.search(words)
+    date = words[: match.start()].rstrip(" ,") if match else ""
+    if match is None or not date or match.end() < len(words):
         return None
     counts = [sense.value[0] for token in lex(match["count"]) for sense in token.senses if sense.kind == "day"]  # type: ignore[index]
     units = {sense.value for token in lex(match["unit"]) for sense in token.senses if sense.kind == "unit"}
     if not counts or not 1 < counts[0] <= MOST_YEARS or not units & set(_YEARS):
         return None
-    return match["date"], counts[0]
+    return date, counts[0]
 
 
 def spread(edtf: Edtf, years: int) -> Edtf | None:

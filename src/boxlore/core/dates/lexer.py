@@ -129,11 +129,17 @@ _WITH_NUMBERS = frozenset("and am pm uhr h hr hrs".split())
 
 def _plain_pieces(words: str) -> list[Piece] | None:
     """The pieces of a text of words and numbers with single blanks between, as most are, and no number beside
-    another; None for any other text. They are those of PIECE, found at a third of its cost."""
+    another; a comma may stand behind them, and a full stop behind a word. None for any other text. They are those of
+    PIECE, found at a third of its cost."""
     pieces: list[Piece] = []
     at, after_number = 0, False
     for piece in words.split(" "):
         end = at + len(piece)
+        behind = piece[-1:]
+        if behind == "," or (behind == "." and piece[:-1].isalpha()):
+            piece, end = piece[:-1], end - 1
+        else:
+            behind = ""
         if piece.isalpha():
             if after_number and piece in _WITH_NUMBERS:
                 return None
@@ -144,6 +150,9 @@ def _plain_pieces(words: str) -> list[Piece] | None:
         else:
             pieces.append((piece, "digits", at, end))
             after_number = True
+        if behind:
+            pieces.append((behind, "sign", end, end + 1))
+            after_number, end = False, end + 1
         at = end + 1
     return pieces
 
