@@ -18,6 +18,7 @@ class Doubt(StrEnum):
     INITIALS = "initials alone"
     RUN_TOGETHER = "a part of a name, run together with other letters"
     PART = "a part of a name, in words without spaces"
+    KIN = "a word of kin points to nobody else"
     READ_SO = "characters that are read like the name"
 
 

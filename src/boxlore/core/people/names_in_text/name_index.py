@@ -36,6 +36,7 @@ from boxlore.core.people.names_in_text.inflections import (
     single_consonants,
     without_prefixes,
 )
+from boxlore.core.people.names_in_text.kin_beside_names import KinOfHidden
 from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
 from boxlore.core.people.names_in_text.run_together import NameRuns
 from boxlore.core.people.names_in_text.text_normalising import (
@@ -280,6 +281,7 @@ class NameIndex:
         self.bearers = {person.id: bearer_of(person) for person in everyone}
         self.runs = NameRuns(self.bearers)
         self.wives = _wives(everyone, hidden)
+        self.kin = KinOfHidden(everyone, hidden)
         self.wholes: dict[str, list[tuple[tuple[str, ...], str]]] = {}
         self.unbroken: dict[str, tuple[set[str], bool]] = {}
         self.syllables: dict[tuple[str, ...], set[str]] = {}
@@ -291,6 +293,7 @@ class NameIndex:
             self._add(ident, bearer)
         for person in everyone:
             self._add_unbroken(person)
+            self._add_double(person)
 
     def meant_by(self, word: Word) -> Meant:
         """Whom a word of a text may be part of the name of."""
@@ -357,6 +360,13 @@ class NameIndex:
                 self.syllables.setdefault((*parts[0], *parts[1]), set()).add(person.id)
                 if len(parts[1]) > 1:
                     self.syllables.setdefault(parts[1], set()).add(person.id)
+
+    def _add_double(self, person: Person) -> None:
+        """`ML` for Maarja-Liis, who is called by both names."""
+        for call in person.calls if person.id in self.hidden else ():
+            letters = [letter_key(word.folded[0]) for word in read_text(call).words]
+            if "-" in call and len(letters) > 1:
+                self.initials.setdefault("".join(letters), set()).add(person.id)
 
     def _look_up(self, word: Word) -> Meant:
         if word.script == UNBROKEN:

@@ -61,6 +61,18 @@ def is_english(folded: str) -> bool:
     return folded in english_words() or folded in _TOO_COMMON
 
 
+TWO_LETTERS = frozenset(
+    "am pm ad bc bce ce tv ok uk us nz eu un hq po ps id nr st dr mr ms jr sr ii iv vi ix xi xv xx ss ms mv hm rn rm "
+    "ra cm mm km kg lb oz ft bw rh lh cd tb mp gp qc bt co kc ww".split()
+)
+"""What two capitals stand for besides somebody's initials (common practice, no source)."""
+
+
+def may_be_initials(folded: str) -> bool:
+    """Whether a word of capitals may be somebody's initials, `ML`, `LJR`: two to five letters, and no `TV`."""
+    return 1 < len(folded) < 6 and folded not in TWO_LETTERS
+
+
 _SHIPS = frozenset(
     "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter "
     "laev paat laeva paadi schiff boot пароход лодка".split()

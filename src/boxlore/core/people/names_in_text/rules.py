@@ -12,6 +12,7 @@ from boxlore.core.people.names_in_text.ordinary_words import (
     is_numbered,
     is_something_else,
     may_be_a_ship,
+    may_be_initials,
 )
 from boxlore.core.people.names_in_text.run_together import Run
 from boxlore.core.people.names_in_text.text_normalising import Text, plain
@@ -49,9 +50,9 @@ class Phrases:
         self._index, self._text, self._words, self._meant = index, text, text.words, meant
         self._runs = runs
         self._one_case = text.is_one_case
-        self._full = [full for phrase in self._phrases() for full in self._full_in(phrase)]
-        self._full += self._turned_about()
-        self._full += self._run_together()
+        self.full = [full for phrase in self._phrases() for full in self._full_in(phrase)]
+        self.full += self._turned_about()
+        self.full += self._run_together()
 
     def hits(self) -> Iterator[Hit]:
         """What names somebody hidden, each word once for each person."""
@@ -65,8 +66,6 @@ class Phrases:
 
     def _hit(self, first: int, last: int, people: Iterable[str], doubt: Doubt = Doubt.NONE) -> Hit:
         return Hit(self._words[first].start, self._words[last].end, frozenset(people), doubt)
-
-    # Phrases and full names
 
     def _joins(self, at: int) -> bool:
         """Whether a word belongs to the phrase of the word before it."""
@@ -169,7 +168,7 @@ class Phrases:
 
     def _run_together(self) -> list[_Full]:
         """Full names in runs that were not found word by word."""
-        known = {(at, full.person) for full in self._full for at in range(full.first, full.last + 1)}
+        known = {(at, full.person) for full in self.full for at in range(full.first, full.last + 1)}
         return [
             _Full(run.first, run.last, run.person, As.TOLD)
             for run in self._runs
@@ -187,14 +186,14 @@ class Phrases:
 
     def _doubtful_runs(self) -> Iterator[Hit]:
         for run in self._runs:
-            explained = any(full.first <= run.last and run.first <= full.last for full in self._full)
+            explained = any(full.first <= run.last and run.first <= full.last for full in self.full)
             if not run.is_sure and run.person in self._index.hidden and not explained:
                 yield self._hit(run.first, run.last, {run.person}, Doubt.RUN_TOGETHER)
 
     def _full_hits(self) -> Iterator[Hit]:
         hidden = self._index.hidden
-        free = [full for full in self._full if full.person not in hidden]
-        for full in self._full:
+        free = [full for full in self.full if full.person not in hidden]
+        for full in self.full:
             if full.person in hidden and not self._is_within_another(full):
                 shared = any(
                     named.first <= full.first and full.last <= named.last and named.how <= full.how for named in free
@@ -213,7 +212,7 @@ class Phrases:
             and longer.first <= full.first
             and full.last <= longer.last
             and longer.last - longer.first > size
-            for longer in self._full
+            for longer in self.full
         )
 
     def _whole_hits(self) -> Iterator[Hit]:
@@ -229,7 +228,7 @@ class Phrases:
     def _alone(self, at: int, meant: Meant) -> Iterator[Hit]:
         """A given name or a family name that is no part of a full name."""
         hidden = self._index.hidden
-        around = [full for full in self._full if full.first <= at <= full.last]
+        around = [full for full in self.full if full.first <= at <= full.last]
         if any(full.how < As.MISSPELT for full in around):
             return
         is_capital = self._words[at].spelled[0].isupper()
@@ -357,7 +356,7 @@ class Phrases:
         for phrase in self._phrases():
             for at in phrase:
                 word = self._words[at]
-                letters = "".join(map(letter_key, plain(word.folded))) if 2 < len(word.folded) < LONGEST_NAME else ""
+                letters = "".join(map(letter_key, plain(word.folded))) if may_be_initials(word.folded) else ""
                 if letters in self._index.initials and word.spelled.isupper() and not self._is_shouted(at):
                     yield self._hit(at, at, self._index.initials[letters], Doubt.INITIALS)
             for first, last in self._letters(phrase):
@@ -388,7 +387,7 @@ class Phrases:
             if single and first is None:
                 first = at
             if not single and first is not None:
-                if not any(full.first <= first <= full.last for full in self._full):
+                if not any(full.first <= first <= full.last for full in self.full):
                     yield first, at - 1
                 first = None
 

@@ -34,11 +34,14 @@ from itertools import pairwise
 
 from boxlore.core.people.names.han_characters import plainest, read_as
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
+from boxlore.core.people.names_in_text.kin_beside_names import kin_beside
 from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in, turned_in
-from boxlore.core.people.names_in_text.name_index import NameIndex
-from boxlore.core.people.names_in_text.rules import LONGEST_NAME, Phrases
+from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex
+from boxlore.core.people.names_in_text.ordinary_words import may_be_initials
+from boxlore.core.people.names_in_text.rules import Phrases
 from boxlore.core.people.names_in_text.run_together import runs_in
 from boxlore.core.people.names_in_text.text_normalising import (
+    APOSTROPHES,
     UNBROKEN,
     Change,
     Text,
@@ -73,7 +76,28 @@ def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
     yield from _parted(index, text)
     runs = list(runs_in(index.runs, text.words))
     if runs or any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
-        yield from Phrases(index, text, meant, runs).hits()
+        phrases = Phrases(index, text, meant, runs)
+        hits = list(phrases.hits())
+        yield from hits
+        if index.kin:
+            named = set[str]().union(*(hit.people for hit in hits))
+            for hit in kin_beside(index.kin, text.words, _names_alone(index, text, meant, phrases)):
+                if named.isdisjoint(hit.people):
+                    yield hit
+
+
+def _names_alone(
+    index: NameIndex, text: Text, meant: Sequence[Meant], phrases: Phrases
+) -> Iterator[tuple[int, int, str]]:
+    """(number of the first word, of the last, whose) of each name of somebody who may be named."""
+    full = [name for name in phrases.full if name.how < As.MISSPELT]
+    yield from ((name.first, name.last, name.person) for name in full if name.person not in index.hidden)
+    for at, means in enumerate(meant):
+        callers = [person for person, how in means.calls.items() if how <= As.INFLECTED]
+        is_owner = APOSTROPHES.search(text.words[at].spelled)
+        is_name = text.words[at].spelled[0].isupper() and (is_owner or not means.is_everyday)
+        if len(callers) == 1 and is_name and not any(name.first <= at <= name.last for name in full):
+            yield at, at, callers[0]
 
 
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
@@ -102,7 +126,7 @@ def _halves_asked(hits: Iterable[Hit], words: str, breaks: Sequence[Change]) -> 
 
 
 def _may_begin(index: NameIndex, word: Word) -> bool:
-    return word.folded in index.wholes or (2 < len(word.folded) < LONGEST_NAME and word.spelled.isupper())
+    return word.folded in index.wholes or (may_be_initials(word.folded) and word.spelled.isupper())
 
 
 def _unbroken(index: NameIndex, text: Text) -> Iterator[Hit]:
