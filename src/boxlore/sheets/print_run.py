@@ -8,7 +8,7 @@ from typing import Any
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import StatementView
 from boxlore.sheets.handling_advice import advice_for
-from boxlore.sheets.printable_words import isolated, language_of
+from boxlore.sheets.printable_words import isolated, language_of, printable
 from boxlore.sheets.theme import Theme
 
 PAPERS = {"a4": ("a4", 210.0, 297.0), "letter": ("us-letter", 215.9, 279.4)}
@@ -29,6 +29,8 @@ class Printing:
     title: str
     printed_on: date
     audience: str = ""
+    author: str = ""
+    """Who holds the originals, as this audience may know: the author that a PDF names."""
     language: str = "en"
     paper: str = "a4"
     theme: Theme = field(default_factory=Theme)
@@ -59,7 +61,7 @@ def shared(printing: Printing, output: str = "") -> dict[str, Any]:
     """The data that every template reads; `output` is a key of `handling_advice.ADVICE`, or empty for no advice."""
     return {
         "title": isolated(printing.title),
-        "author": "",
+        "author": printable(printing.author),
         "language": language_of(printing.language) or "en",
         "page": printing.page,
         "audience": isolated(printing.audience),

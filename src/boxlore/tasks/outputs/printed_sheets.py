@@ -122,6 +122,7 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
         title=settings.title,
         printed_on=seen.collection.clock.today(),
         audience=f"for {order.to}",
+        author=seen.holder,
         language=settings.language,
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
@@ -289,7 +290,7 @@ def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printi
     check_pdf(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
-    ask_of_settings(seen)  # no printed output but the labels says the holder
+    ask_of_settings(seen)  # only labels print the holder; elsewhere a PDF's author is left away without a word
     shown, left_out, held = seen_items(seen, order)
     return with_more(printing_of(seen, order), left_out=left_out, held=held), shown, Gate(seen)
 
