@@ -93,7 +93,7 @@ def _is_plainly_a_name(item: Item, names: Sequence[Item], known: KnownNames, *, 
     """Whether words that nobody knows stand where only a name can: in a list of people of whom one is surely known."""
     tokens = tokens_of(item.person.words)
     is_like_one = all(token.text[:1].isupper() and token.text[1:].islower() and _may_name(token) for token in tokens)
-    if not is_like_one or item.joined == "with" or item.is_beside or len(tokens) > 2:
+    if not is_like_one or item.joined == "with" or item.is_beside or item.is_held or len(tokens) > 2:
         return False
     if len(tokens) > 1 and tokens[1].is_given and not tokens[0].is_given:
         return False  # `Bäckermeister Kurt`

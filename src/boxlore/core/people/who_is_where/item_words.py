@@ -186,10 +186,16 @@ def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequen
         and remark
         and all(word.kind == "me" or (word.is_large and word.kind == "word") for word in name)
         and not is_absent(remark)
-        and not any(word.is_large for word in remark)
+        and not any(word.is_large for word in remark if not _behind_article(word, remark))
     ):
         return name, remark
     return words, ()
+
+
+def _behind_article(word: Element, words: Sequence[Element]) -> bool:
+    """Whether a word stands behind an article, and is no given name: a noun in German (`die Kleine`)."""
+    at = words.index(word)
+    return at > 0 and words[at - 1].plain in small_words.ARTICLES and not token_of(word.text).is_given
 
 
 _ALSO_A_PREPOSITION = ("on",)
@@ -217,7 +223,7 @@ def before_place(words: Sequence[Element]) -> list[Element]:
         if kept[-1].kind == "me" or (kept[-1].is_large and (len(kept) > 1 or relation(kept[-1]))):
             break  # `Pa`
         del kept[-1]
-    leads = small_words.ARTICLES.union(small_words.PRONOUNS)
+    leads = small_words.ARTICLES.union(small_words.PRONOUNS, small_words.RELATIVES)
     is_name = len(kept) == 1 and kept[0].is_large and token_of(kept[0].text).is_given  # `Una`, of Spanish an article
     if len(kept) == 1 and kept[0].kind != "me" and not is_name and (kept[0].plain in leads or kept[0].kind == "my"):
         return []
@@ -289,7 +295,14 @@ def begins_person(further: Sequence[Element]) -> bool:
         behind = further[1]
         if behind.plain in table.BEFORE_A_NAME and len(further) > 2 and further[2].is_large:
             return True  # `le petit Émile`
-        return behind.is_large or behind.kind in ("my", "unknown") or _NOUNS.get(behind.plain) == "one" or _kin(behind)
+        of_several = _NOUNS.get(behind.plain) == "many" and len(further) > 2 and further[2].is_large
+        return (
+            of_several
+            or behind.is_large
+            or behind.kind in ("my", "unknown")
+            or _NOUNS.get(behind.plain) == "one"
+            or _kin(behind)
+        )
     if first.kind == "my":
         near = further[1:3]
         is_thing = any(_NOUNS.get(element.plain) == "thing" for element in near)
@@ -416,7 +429,8 @@ _BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK
 
 def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
     """`Reg on her knee` without what stands behind the name."""
-    at = next((at for at, word in enumerate(name) if at and word.plain in _BEGIN_WHAT_FOLLOWS and not word.is_large), 0)
+    follow = (word.plain in _BEGIN_WHAT_FOLLOWS or word.kind == "verb" for word in name)
+    at = next((at for at, follows in enumerate(follow) if at and follows and not name[at].is_large), 0)
     is_remark = at and not any(word.is_large for word in name[at:])
     return name[:at] if is_remark else name
 

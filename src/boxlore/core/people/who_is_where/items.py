@@ -130,8 +130,10 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     side = ahead.side or reader.side_stays
     item = Item(person, reader.row, ahead.number, ahead.position, side, ahead.side_words, is_name, reader.group)
     item.from_right, item.right_words = ahead.from_right, ahead.right_words
-    if reader.items and (ahead.is_beside or _is_held(reader, person)):
-        item.row, item.is_beside = reader.items[-1].row, True
+    item.is_held = bool(reader.items) and (ahead.is_held or _is_held(reader, person))
+    item.is_beside = bool(reader.items) and ahead.is_beside
+    if item.is_held or item.is_beside:
+        item.row = reader.items[-1].row
     item.of_group = reader.family_stays
     if is_name and reader.family_ahead[0]:
         note, item.of_group = reader.family_ahead

@@ -35,6 +35,8 @@ class Item:
     """The family name of `the Tamm brothers`, told before the name."""
     is_beside: bool = False
     """Whether the words tell only that somebody stands beside the one before."""
+    is_held: bool = False
+    """Whether the one before holds her."""
     is_described: bool = False
     """Whether the words only describe somebody."""
     has_place: bool = False
@@ -120,7 +122,11 @@ def _far_from_left(row: Sequence[Item]) -> None:
 
 
 def _beside(row: Sequence[Item]) -> None:
-    """Who is told to stand beside somebody, on a side that is not told, has a place only before one who has a side."""
+    """Who is told to stand beside somebody, on a side that is not told, has a place only before one who has a side; who
+    is held has none."""
+    for item in row:
+        if item.is_held:
+            item.position = -1
     if not any(item.is_beside for item in row) or row[-1].side == "right":
         return
     around_centre = {item.side for item in row} == {"centre", ""}

@@ -153,7 +153,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         after_comma = kind == "and" and reader.previous == "comma"
         reader.after_posture = False
         if element.phrase in HOLDING:
-            reader.ahead.is_beside = True
+            reader.ahead.is_held = True
         reader.joined = "too" if after_comma else kind if kind in ("and", "with") else ""
         if element.kind == "end":
             reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
@@ -165,7 +165,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "verb":
         _verb(reader, further)
     elif kind == "colon":
-        heads = further and (begins_person(further) or further[0].kind in PLACES)
+        heads = further and (begins_person(further) or further[0].kind in (*PLACES, "number"))
         if reader.words and heads and _is_header(reader):
             _end_header(reader)
         elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
@@ -226,8 +226,15 @@ def _names_nobody(reader: Reader) -> bool:
     )
 
 
+_ONLY_HEADS = ("everyone", "everybody", "numbers")
+"""Words before a colon that say nothing of anybody."""
+
+
 def _end_header(reader: Reader) -> None:
     """The words that only open a list: they name nobody, and take no place in it."""
+    if len(reader.words) == 1 and reader.words[0].plain in _ONLY_HEADS:
+        reader.words = []
+        return
     if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
         reader.ahead.note = reader.text[reader.words[0].start : last.end]
@@ -329,6 +336,10 @@ def _note(reader: Reader, element: Element) -> None:
         reader.placed = True
         for place in places:
             place_behind(reader, place, of_all=len(inside) < len(element.inside))
+        return
+    if [piece.kind for piece in inside] == ["ordinal"] and any(item.position > 0 for item in reader.items):
+        end_item(reader)  # `Anna (second from left) and Ruth (fourth)`
+        reader.items[-1].position = inside[0].value
         return
     at = next((at for at, piece in enumerate(inside) if piece.kind == "comma"), 0)
     if at and reader.words and all(piece.kind in (*PLACES, "position", "from the right") for piece in inside[:at]):

@@ -20,6 +20,7 @@ class Ahead:
     side_words: str = ""
     note: str = ""
     is_beside: bool = False
+    is_held: bool = False
 
 
 @dataclass(slots=True)

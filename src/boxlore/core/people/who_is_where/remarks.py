@@ -22,12 +22,17 @@ from boxlore.core.people.who_is_where.tokens import Element
 def is_absent(words: Sequence[Element]) -> bool:
     """Whether the words tell of somebody who is not in the picture: `Tom isn't in it`, `taken by Dad`, `except Tom`."""
     for at, word in enumerate(words):
-        if word.plain not in small_words.NOT_IN_IT or word.kind == "my" or (word.is_large and at):
+        if word.plain not in small_words.NOT_IN_IT or word.kind == "my" or _is_large_name(word, at):
             continue
         names_another = any(behind.is_large or behind.kind in ("me", "my") for behind in words[at + 1 :])
         if word.plain not in _OF_THINGS_TOO or names_another or at == 0:
             return True  # `without Tom`, but not `without a hat`
     return False
+
+
+def _is_large_name(word: Element, at: int) -> bool:
+    """Whether a word is written large where no sentence begins, or is a given name: `Ole`, of Finnish a `not`."""
+    return word.is_large and (at > 0 or token_of(word.text).is_given)
 
 
 _OF_THINGS_TOO = frozenset("without ohne ilma sans sin senza sem zonder uden uten utan ilman без bez".split())

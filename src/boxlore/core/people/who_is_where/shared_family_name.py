@@ -57,6 +57,8 @@ def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
     ends = [n for n, word in enumerate(words) if n > at and table.NOUNS.get(word.plain) == "many" and not word.is_large]
     if len(ends) != 1 or is_family(words[ends[0]]) or not all(word.is_large for word in words[at : ends[0]]):
         return "", "", ""
+    if words[at].plain in small_words.EVERYONE:
+        return "", "", ""  # `Both boys`
     behind = words[ends[0] + 1 :]
     if behind and not all(word.is_large for word in behind):
         return "", "", ""

@@ -132,6 +132,9 @@ LEAVES_OUT_OTHERS = frozenset(
 )
 """Those of them behind which somebody else is told: whoever stands before them is in the picture."""
 
+RELATIVES = frozenset("who whom kes qui que che joka som który która который которая".split())
+"""Words that go on with somebody told before: `Uncle Joe, who is sitting`."""
+
 BEGIN_A_REMARK = frozenset(
     """
     standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing

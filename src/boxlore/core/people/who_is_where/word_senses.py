@@ -254,8 +254,9 @@ def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
 
 def describes_somebody(reader: Reader) -> bool:
     """Whether what was told last describes somebody whom a name may follow: `the girl in front`."""
-    if reader.words:
-        return is_description(reader.words) or is_of_several(reader.words)
+    words = reader.words[1:] if reader.words[1:] and reader.words[0].kind == "unsure" else reader.words
+    if words:
+        return is_description(words) or is_of_several(words)
     return describes_last(reader)
 
 
