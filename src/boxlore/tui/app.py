@@ -118,7 +118,7 @@ class Boxlore(DrawingApp):
         self._ahead = None
         show = self.show_door if self._door else self.show_items
         if not len(listing):
-            await self.push_screen(BareScreen(sitting, listing, show))
+            await self.push_screen(BareScreen(sitting, listing, show, self._other_collection))
             return
         await show(sitting, listing)
         if recovered:
@@ -148,13 +148,14 @@ class Boxlore(DrawingApp):
 
         async def show(position: int, way: Way | None, above: str) -> None:
             screen = ItemScreen(sitting, listing, self.showing, position, way=way)
-            await self.push_screen(screen)
-            if self._first_words:
-                screen.say(self._first_words)
-                self._first_words = ""
             opens = {LIST: screen.action_find, ASK: screen.action_asking, MENU: screen.action_menu}
-            if above in opens:
-                await opens[above]()
+            with self.batch_update():  # drawn at once: an Esc at a photograph without its menu would close the menu
+                await self.push_screen(screen)
+                if self._first_words:
+                    screen.say(self._first_words)
+                    self._first_words = ""
+                if above in opens:
+                    await opens[above]()
 
         return show
 

@@ -33,6 +33,11 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("down", "«ask»", "down", "down")
             await hands.fill("our")
             assert "Nothing is in it yet" in hands.text
+            await hands.press("escape")
+            assert "Start a collection" in hands.text  # another one can be opened from here
+            await hands.press("«o»")
+            await hands.choose("ours")
+            assert "Nothing is in it yet" in hands.text
             await hands.press("f1")
             assert "Guide" in hands.text
             await hands.press("escape", "enter")

@@ -69,6 +69,11 @@ def test_a_person_shows_everything_and_is_called_something_else_everywhere(run: 
             assert "Taken back: Anna Berg is called Anna Bergmann." in hands.text
             await hands.press("ctrl+z")
             assert "Nothing of this sitting is left to take back." in hands.text
+            await hands.press("a")
+            await hands.choose("Another name")
+            await hands.fill("Anna Bergmann")
+            await hands.press("escape", "escape", "ctrl+z")  # at the photograph, of which it was not told
+            assert "Taken back: Anna Berg is called Anna Bergmann." in hands.text and "1 of 8" in hands.text
 
     run(right())
     assert names(collection) == ["Ann Berg", "Anna Berg", "Leida Rourke"]

@@ -134,6 +134,29 @@ def test_undo_goes_back_to_the_item_that_it_was_about(run: Run, collection: Coll
     run(sit())
 
 
+def test_an_answer_of_an_earlier_sitting_that_is_emptied_is_no_trap(run: Run, folder: Path) -> None:
+    async def first() -> None:
+        with open_collection(folder) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("tab", "tab", "«1912»", "tab")
+
+    async def second() -> None:
+        with open_collection(folder) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("tab", "tab", "ctrl+u", "pagedown")
+                assert "1 of 8" in hands.text and "Ctrl+Z puts them back." in hands.text
+                await hands.press("f4")
+                assert "TRA-0001 · who says so" in hands.text
+                await hands.press("escape", "ctrl+u", "ctrl+z")
+                assert "Put back as it was." in hands.text
+                await hands.press("pagedown")
+                assert "2 of 8" in hands.text and "Put back as it was." not in hands.text
+            assert record(collection, 1).words("date") == "1912"
+
+    run(first())
+    run(second())
+
+
 def test_the_language_is_of_this_answer_and_of_what_follows(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection) as hands:

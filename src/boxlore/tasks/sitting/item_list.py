@@ -55,7 +55,9 @@ class Listing:
         return str(uuid.UUID(bytes=self._ids[position * 16 : position * 16 + 16]))
 
     def position(self, item: str) -> int:
-        """Where an item stands, or -1."""
+        """Where an item stands, or -1; '' is no item, as in what was done to a person's entry."""
+        if not item:
+            return -1
         wanted = uuid.UUID(item).bytes
         at = self._ids.find(wanted)
         while at >= 0 and at % 16:

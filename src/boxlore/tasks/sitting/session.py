@@ -360,7 +360,7 @@ class Sitting:
         if not self.steps.made(act):
             raise WrongUse(
                 "These words were kept in an earlier sitting, so emptying does not take them away.",
-                "Write over them to correct them, or strike them under “Who says so”.",
+                "Ctrl+Z puts them back. Write over them to correct them; F4 takes the answer back.",
             )
         self.steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
         return True

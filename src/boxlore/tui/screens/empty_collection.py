@@ -15,17 +15,22 @@ from boxlore.tui.widgets.plain_text import Line
 
 
 class BareScreen(Screen[None]):
-    """Offers the one task that makes sense here; `filled` is called once the collection has items."""
+    """Offers the one task that makes sense here; `filled` is called once the collection has items, and `others` shows
+    the choice of collections."""
 
     AUTO_FOCUS = ""
-    BINDINGS = bound(("t,enter", "take_in"), ("f1", "guide"), ("ctrl+q,q", "leave"))
+    BINDINGS = bound(("t,enter", "take_in"), ("o,escape", "others"), ("f1", "guide"), ("ctrl+q,q", "leave"))
     DEFAULT_CSS = "BareScreen { align: center middle; }"
 
     def __init__(
-        self, sitting: Sitting, listing: Listing, filled: Callable[[Sitting, Listing], Awaitable[None]]
+        self,
+        sitting: Sitting,
+        listing: Listing,
+        filled: Callable[[Sitting, Listing], Awaitable[None]],
+        others: Callable[[], Awaitable[None]],
     ) -> None:
         super().__init__()
-        self.sitting, self._listing, self._filled = sitting, listing, filled
+        self.sitting, self._listing, self._filled, self._others = sitting, listing, filled, others
         self._note = Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -34,6 +39,7 @@ class BareScreen(Screen[None]):
             yield Line(collection.settings.title, classes="title")
             yield Line(f"{collection.folder}\n\nNothing is in it yet.\n")
             yield Line(("  T  ", "bold $primary"), "Take scans in")
+            yield Line(("  O  ", "bold $primary"), "Another collection")
             yield Line(("  F1 ", "bold $primary"), "Guide")
             yield Line(("  Q  ", "bold $primary"), "Leave\n")
             yield self._note
@@ -58,6 +64,10 @@ class BareScreen(Screen[None]):
     async def action_take_in(self) -> None:
         """Take scans in."""
         await start(self, "intake")
+
+    async def action_others(self) -> None:
+        """Open or start another collection."""
+        await self._others()
 
     async def action_guide(self) -> None:
         """Show the guide."""

@@ -241,11 +241,15 @@ class ItemScreen(ItemOver):
         if not self.sitting.writable:
             return
         if block.changed:
-            block.words.load(block.baseline)
-            self.typed(block)
+            self._put_back(block)
             self.say("Put back as it was.")
             return
         self._moved(self.sitting.undo(), "Taken back", "Nothing of this sitting is left to take back.")
+
+    def _put_back(self, block: Block) -> None:
+        """Put the words that are kept into the prompt again, in place of those being typed."""
+        block.words.load(block.baseline)
+        self.typed(block)
 
     async def action_redo(self) -> None:
         if await self.can_write(self.block):
@@ -300,6 +304,12 @@ class ItemScreen(ItemOver):
             await FindScreen(self.sitting, self.listing, self.position, self.open).show(self.app)
 
     async def action_said(self) -> None:
+        """Show who says what. An answer that was emptied and may not be is put back first, for here it is taken
+        back."""
+        if not await self.settled():
+            for block in self.blocks:
+                if block.changed and not block.text.strip():
+                    self._put_back(block)
         if await self.settled():
             await self.app.push_screen(SaidScreen(self.sitting, self.record, self.refresh_record))
 

@@ -96,6 +96,7 @@ class ItemView(KeepingScreen):
         yield Bottom(ITEM_KEYS)
 
     def on_mount(self) -> None:
+        self.open(self.position)
         if not self.sitting.writable:
             for block in self.blocks:
                 block.words.read_only = True
@@ -107,7 +108,6 @@ class ItemView(KeepingScreen):
             self.say(f"Consent to ask for again: {'; '.join(map(due_words, due))}. Esc, then “This sitting”.")
         self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
         self.showing.uncovered = lambda: self._from_page(self.show_picture)
-        self.open(self.position)
         self.call_after_refresh(self._begin_beside)
 
     def _begin_beside(self) -> None:
@@ -143,6 +143,7 @@ class ItemView(KeepingScreen):
 
     def open(self, position: int) -> None:
         """Show the item at a position; the cursor stands in the first prompt when this returns."""
+        self.say("")  # what was said is about the item that is put away
         self.before = self.record.id
         self.position = position
         item = self.listing.id_at(position)
