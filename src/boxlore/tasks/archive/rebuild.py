@@ -86,11 +86,7 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
     if findings := verify_package(package):
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
     things = _read(bags)
-    ident, about = next(
-        (name, described)
-        for name, described in things.items()
-        if PREFIXES["dcmitype"] + "Collection" in described.get("rdf:type", ())
-    )
+    ident, about = _collection_in(package, things)
     items = [name for name, described in things.items() if "dcterms:rights" in described]
     numbers = [_number(things[name]) for name in items]
     start(folder, _settings(bags, about, numbers, series), on_day=on_day, ident=_id(ident))
@@ -130,6 +126,20 @@ def _notes(bags: list[Path]) -> Iterator[str]:
             "This was an update: only what was new or changed since an earlier transfer is in the collection. "
             "Rebuild from the whole transfer, and take the update as a list of what to mend."
         )
+
+
+def _collection_in(package: Path, things: dict[str, Thing]) -> tuple[str, Thing]:
+    """The identifier of the collection that the package is of, and what is told of it. Raises WrongUse for the parts
+    of two, CouldNot where there is none.
+    """
+    is_of = PREFIXES["dcmitype"] + "Collection"
+    told = [(name, described) for name, described in things.items() if is_of in described.get("rdf:type", ())]
+    if not told:
+        raise CouldNot(f"{package} tells of no collection.", "It was not written by Boxlore, or has changed.")
+    if len(told) > 1:
+        titles = " and ".join(f"“{_one(described, 'dcterms:title')[:60]}”" for _, described in told[:2])
+        raise WrongUse(f"{package} holds parts of two collections, {titles}.", "Name a folder with the parts of one.")
+    return told[0]
 
 
 def _read(bags: list[Path]) -> dict[str, Thing]:
