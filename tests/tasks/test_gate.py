@@ -29,7 +29,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
 from boxlore.tasks.archive.name_answers import decide
-from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.gate import Gate
@@ -213,7 +213,7 @@ def test_a_scan_that_names_her_in_any_slot_stays_in_the_closed_part(family: Coll
     """A scan of each carrier that holds texts (tests/formats/test_said), with a row of the name search for each."""
     transfer(family, tmp_path / "t", order=TransferOrder(archive=NOT_SAID.taking(("scans",))))
     left = {path.stem for path in (tmp_path / "t" / "open").rglob("*.*") if path.parent.name == "scans"}
-    rows = [place for place in name_search(family) if place.field == "inside the file"]
+    rows = [place for place in look_for_names(family).namings if place.field == "inside the file"]
     for at, name in enumerate(CARRIERS):
         numbers = {place.number for place in rows if f"scan{at}." in place.words}
         assert numbers or name not in READ, name
@@ -393,7 +393,7 @@ def test_the_gate_knows_what_the_keeper_has_decided(demo: Path, tmp_path: Path) 
         item = find_item(collection, "TRA-0001")
         teller.tell(item, "story", "The ship and the dog Tuulikki in the harbour.", Telling(audience="anyone"))
         some = Selection(items=("TRA-0001",))
-        places = [place for hit in name_search(collection, some) for place in hit.places]
+        places = [place for hit in look_for_names(collection, some).namings for place in hit.places]
         assert decide(collection, [(place, NamingAnswer.OTHER) for place in places if place.person == child.id])
         transfer(collection, tmp_path / "t", order=TransferOrder(selection=some))
         text = (tmp_path / "t" / "open" / "data" / "metadata" / "dcterms.xml").read_text(encoding="utf-8")

@@ -19,7 +19,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
 from boxlore.tasks.archive.name_answers import decide
-from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -103,7 +103,7 @@ def held(tmp_path: Path) -> Iterator[Collection]:
 
 @pytest.mark.parametrize("words", [NamingAnswer.MAY, NamingAnswer.OTHER])
 def test_an_answer_about_an_item_does_not_open_a_setting(held: Collection, tmp_path: Path, words: NamingAnswer) -> None:
-    places = [place for hit in name_search(held) for place in hit.places]
+    places = [place for hit in look_for_names(held).namings for place in hit.places]
     assert decide(held, [(place, words) for place in places])
     seen = seen_by(held, To.OUTSIDE)
     assert [record.words("story") for record in seen.records()] == [ANNA, ""]
@@ -184,7 +184,7 @@ def test_whom_a_file_shows_and_nobody_knows_is_held_with_a_row_to_answer(tmp_pat
         shown_by_files(collection, tmp_path, "Oswin Quillfeather")
         assert [record.closed_scans for record in seen_by(collection, To.OUTSIDE).records()] == [True] * 4
         assert not any(record.closed_scans for record in seen_by(collection, To.FAMILY).records())
-        places = [place for hit in name_search(collection) for place in hit.places]
+        places = [place for hit in look_for_names(collection).namings for place in hit.places]
         assert [(place.sentence, place.why) for place in places] == [
             ("[Oswin Quillfeather]", "nobody here is called so")
         ] * 4

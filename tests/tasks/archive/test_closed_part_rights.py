@@ -14,7 +14,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.consent import make_consent
 from boxlore.core.statements import Kind
 from boxlore.tasks.archive.name_answers import decide
-from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
@@ -40,7 +40,7 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
     (mia,) = collection.people().values()
     consent(collection, mia, make_consent(["picture"], "2026-11-24"))
     consent(collection, mia, make_consent(["picture"], "2026-11-25", given=False, by="Tom", witness="Ida"))
-    title = [place for hit in name_search(collection) for place in hit.places if place.where == "title"]
+    title = [place for hit in look_for_names(collection).namings for place in hit.places if place.where == "title"]
     assert decide(collection, [(title[0], NamingAnswer.MAY)]) == 1
     archive = Archive(takes=("inventory",))
     transfer(collection, tmp_path / "t", order=TransferOrder(archive=archive, go_on=True))

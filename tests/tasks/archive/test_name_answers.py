@@ -11,7 +11,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.name_answers import decide, undecided
-from boxlore.tasks.archive.names_asked import name_search, take_answers, write_names_found
+from boxlore.tasks.archive.names_asked import look_for_names, names_asked, write_names_found
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import seen_by
 from boxlore.tasks.collection.settings import Settings
@@ -38,7 +38,7 @@ def collection(tmp_path: Path) -> Iterator[Collection]:
 
 
 def table(collection: Collection) -> list[dict[str, str]]:
-    with open(write_names_found(collection, name_search(collection)), encoding="utf-8-sig", newline="") as file:
+    with open(write_names_found(collection, look_for_names(collection)), encoding="utf-8-sig", newline="") as file:
         return list(csv.DictReader(file))
 
 
@@ -76,51 +76,51 @@ def test_a_row_that_follows_from_others_says_so_and_takes_no_answer(collection: 
         "not asked: the person is meant, and goes out with a consent"
     ]
     fill(collection, *("hide" for _ in rows))
-    assert take_answers(collection, name_search(collection)) == len(rows) - 1
+    assert names_asked(collection).taken == len(rows) - 1
     fill(collection, *("" if row["Key"] else "may be named" for row in rows))
     with pytest.raises(WrongUse, match=r"line \d: this row takes no answer\. Take it out there\."):
-        take_answers(collection, name_search(collection))
+        names_asked(collection)
 
 
 def test_what_is_undecided_stays_out_and_what_is_answered_is_kept(collection: Collection) -> None:
     assert stories(collection) == ["", ""]
     fill(collection, "Not that  person", "")
-    assert take_answers(collection, name_search(collection)) == 1
+    assert names_asked(collection).taken == 1
     assert stories(collection) == [MAY, ""]
     assert [(row["Where"], row["Answer"]) for row in table(collection)] == [
         ("rights_holder", ""),
         ("story", "not that person"),
     ]
     fill(collection, "may be named", "")
-    assert take_answers(collection, name_search(collection)) == 1
+    assert names_asked(collection).taken == 1
     assert stories(collection) == [MAY, "May Rourke"]
-    assert name_search(collection) == []
+    assert look_for_names(collection).namings == []
     assert {row["Answer"] for row in table(collection)} == {"not that person", "may be named"}
     assert {row["What becomes of it"] for row in table(collection)} == {"may go out, as you answered"}
     fill(collection, "hide", "")
-    assert take_answers(collection, name_search(collection)) == 1
+    assert names_asked(collection).taken == 1
     assert stories(collection) == ["", "May Rourke"], "what was let go is held back again"
 
 
 def test_what_is_hidden_is_not_asked_again(collection: Collection) -> None:
     fill(collection, "hide", "hide")
-    assert take_answers(collection, name_search(collection)) == 2
-    found = [place for hit in name_search(collection) for place in hit.places]
+    assert names_asked(collection).taken == 2
+    found = [place for hit in look_for_names(collection).namings for place in hit.places]
     assert undecided(found) == [] and {place.answer for place in found} == {"hide"}
     assert {row["Answer"] for row in table(collection)} == {"hide"}
-    assert take_answers(collection, name_search(collection)) == 0, "the same answers are not told twice"
+    assert names_asked(collection).taken == 0, "the same answers are not told twice"
     assert decide(collection, [(found[0], NamingAnswer.OTHER)]) == 1
     assert stories(collection) == [MAY, ""], "an answer may be changed"
 
 
 def test_new_words_are_asked_about(collection: Collection) -> None:
     fill(collection, "hide", "hide")
-    take_answers(collection, name_search(collection))
+    names_asked(collection)
     (item,) = [Subject(Kind.ITEM, ident) for _, ident in collection.store.items()]
     act = collection.act("more")
     act.state(item, "story", "Then May sang.")
     act.done()
-    assert [place.sentence for hit in name_search(collection) for place in undecided(hit.places)] == [
+    assert [place.sentence for hit in look_for_names(collection).namings for place in undecided(hit.places)] == [
         "Then [May] sang."
     ]
 
@@ -136,10 +136,10 @@ def test_a_table_that_cannot_be_read_is_left_and_says_why(collection: Collection
     listed = collection.folder / "names-found.csv"
     listed.write_text(text, "utf-8")
     with pytest.raises(WrongUse, match=sentence):
-        take_answers(collection, name_search(collection))
+        names_asked(collection)
     assert listed.read_text("utf-8") == text
 
 
 def test_an_answer_about_words_that_are_gone_is_passed_over(collection: Collection) -> None:
     (collection.folder / "names-found.csv").write_text("Number,Key,Answer\nTRA-0001,x,hide\n", "utf-8")
-    assert take_answers(collection, name_search(collection)) == 0
+    assert names_asked(collection).taken == 0

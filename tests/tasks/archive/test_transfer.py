@@ -31,7 +31,7 @@ from boxlore.exports.bag import safe_path
 from boxlore.exports.inventory import as_csv
 from boxlore.tasks.archive.archive_settings import as_toml, read_archive
 from boxlore.tasks.archive.name_search import names_left
-from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
@@ -298,7 +298,7 @@ def test_fixity_events_are_kept_and_packed(mine: Collection, tmp_path: Path) -> 
 
 
 def test_the_keeper_reads_what_the_name_search_found(mine: Collection) -> None:
-    found = name_search(mine)
+    found = look_for_names(mine).namings
     assert {"TRA-0019"} <= {one.number for one in found}
     assert any("Mia Rourke" in one.people for one in found)
     assert all(one.done for one in found)

@@ -12,7 +12,7 @@ from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, RecordingFacts
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
-from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.transfer_context import moves_of, thing_lines, things_told
 from boxlore.tasks.collection.opening import Act, Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, records, seen_by
@@ -104,9 +104,9 @@ PLACES = {
 
 @pytest.mark.parametrize("where", PLACES)
 def test_the_name_search_lists_what_the_open_part_leaves_out(collection: Collection, where: str) -> None:
-    assert name_search(collection) == []
+    assert look_for_names(collection).namings == []
     PLACES[where](collection)
-    (hit,) = name_search(collection)
+    (hit,) = look_for_names(collection).namings
     assert (hit.number, hit.field, hit.people, hit.done) == (
         "TRA-0001", where, ("Mia Rourke",), "left out of the open part",
     )  # fmt: skip
@@ -119,4 +119,4 @@ def test_the_name_search_of_what_shows_someone_withheld(collection: Collection) 
     told = act.state(item(collection), "person", "my niece")
     act.readings.append((told.id, person_reading(Subject(Kind.PERSON, mia))))
     act.done()
-    assert [hit.words for hit in name_search(collection, Selection(person="Mia"))] == ["my niece"]
+    assert [hit.words for hit in look_for_names(collection, Selection(person="Mia")).namings] == ["my niece"]

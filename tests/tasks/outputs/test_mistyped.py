@@ -7,7 +7,7 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import move
-from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -68,7 +68,7 @@ MAKES: list[Callable[[Collection, Path], object]] = [
     lambda collection, out: list(copies(collection, out, selection=NO_BOX)),
     lambda collection, out: offer(collection, out, selection=NO_BOX),
     lambda collection, out: transfer(collection, out, selection=NO_BOX),
-    lambda collection, out: name_search(collection, NO_BOX),
+    lambda collection, out: look_for_names(collection, NO_BOX).namings,
     lambda collection, out: lists(collection, NO_BOX),
 ]
 

@@ -17,7 +17,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
-from boxlore.tasks.archive.names_asked import name_search, take_answers, write_names_found
+from boxlore.tasks.archive.names_asked import look_for_names, names_asked, said_of_answers, write_names_found
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, in_words
 from boxlore.tasks.archive.transfer import transfer as make
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -53,6 +53,9 @@ class _Request:
     yes: bool
     as_json: bool
     over: bool
+
+
+NOTHING = "Nothing was packed."
 
 
 @click.command()
@@ -115,7 +118,7 @@ def _originals(choice: str | None) -> bool:
     if choice is not None:
         return choice == "yes"
     if sys.stdin.isatty() and sys.stderr.isatty():
-        return click.confirm("Are the originals handed over too (else scans only)?", default=True, err=True)
+        return talk.agreed("Are the originals handed over too (else scans only)?", NOTHING, default=True)
     talk.say("Taken as handing over the originals too; --originals no hands over scans only.")
     return True
 
@@ -126,11 +129,10 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     All places are written to `names-found.csv` in the collection's folder, a table to fill in; what was written there
     since the last time is taken first. Raises click.Abort if the keeper does not want to go on.
     """
-    hits = name_search(collection, order.selection)
-    if count := take_answers(collection, hits):
-        talk.say(f"{several(count, 'answer from the table of names is', 'answers from the table of names are')} taken.")
-        hits = name_search(collection, order.selection)
-    listed = write_names_found(collection, hits, order.selection)
+    asked = names_asked(collection, order.selection)
+    for words in said_of_answers(asked):
+        talk.say(words)
+    listed, hits = write_names_found(collection, asked, order.selection), asked.namings
     if not hits:
         talk.say("The name search found nobody living.")
         return
@@ -138,13 +140,15 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     talk.say(f"The name search found {in_words(hits)}; each is in {listed}.")
     talk.say("That list is for you; do not hand it on.")
     if new:
-        talk.say(f"{len(new)} of them are not decided yet, and stay out until they are: fill in that table.")
+        waiting = several(len(new), "of them is not decided yet, and stays out until it is",
+                          "of them are not decided yet, and stay out until they are")  # fmt: skip
+        talk.say(f"{waiting}: fill in that table.")
     if request.yes or not (sys.stdin.isatty() and sys.stderr.isatty()):
         return
-    if new and collection.store.writable and click.confirm("Go through them now?", default=True, err=True):
+    if new and collection.store.writable and talk.agreed("Go through them now?", NOTHING, default=True):
         decide(collection, list(_asked(new)))
-        write_names_found(collection, name_search(collection, order.selection), order.selection)
-    if not click.confirm("Go on?", default=False, err=True):
+        write_names_found(collection, look_for_names(collection, order.selection), order.selection)
+    if not talk.agreed("Go on?", NOTHING):
         raise click.Abort
 
 

@@ -6,6 +6,7 @@ answer that stands there about another item stays.
 """
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
@@ -29,35 +30,48 @@ MEANT = "not asked: the person is meant, and goes out with a consent"
 """Why a row stands in the table where there is no doubt."""
 
 
-def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[NameFound]:
-    """What every name search finds, for the keeper to read before anything leaves."""
+@dataclass(frozen=True, slots=True)
+class NamesAsked:
+    """What every name search finds, what may go out because the keeper said so, and how many of her answers are new."""
+
+    namings: list[NameFound]
+    let_go: list[NameFound]
+    taken: int = 0
+
+
+def look_for_names(collection: Collection, selection: Selection = EVERYTHING) -> NamesAsked:
+    """What every name search finds, for the keeper to read before anything leaves, and what she let go out: all names
+    are looked for once."""
     check_chosen(collection, selection)
     outside = seen_by(collection, To.OUTSIDE)
-    return list(search(collection, outside, closing_of(collection, outside), selection))
+    namings = list(search(collection, outside, closing_of(collection, outside), selection))
+    return NamesAsked(namings, list(answered(collection, outside)))
 
 
-def take_answers(collection: Collection, namings: list[NameFound]) -> int:
-    """Keep in the log the answers that the keeper wrote into the table about these places. Returns how many are new.
+def names_asked(collection: Collection, selection: Selection = EVERYTHING) -> NamesAsked:
+    """The search, after the answers that the keeper wrote into the table are kept in the log.
 
     Raises WrongUse for an answer that cannot be read.
     """
+    asked = look_for_names(collection, selection)
     listed = collection.folder / NAMES_FOUND
     if not listed.is_file() or not collection.store.writable:
-        return 0
-    every = [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]
-    return read_answers(collection, listed, [place for naming in every for place in naming.places])
+        return asked
+    places = [place for naming in (*asked.namings, *asked.let_go) for place in naming.places]
+    taken = read_answers(collection, listed, places)
+    return replace(look_for_names(collection, selection), taken=taken) if taken else asked
 
 
-def write_names_found(collection: Collection, namings: list[NameFound], selection: Selection = EVERYTHING) -> Path:
+def write_names_found(collection: Collection, asked: NamesAsked, selection: Selection = EVERYTHING) -> Path:
     """Write what the name search found of the selection as a table for the keeper to fill in. What was answered so that
     it may go out stands there too, to be changed, and answers about other items, which were not taken yet.
 
     Raises WrongUse, CouldNot.
     """
     listed = collection.folder / NAMES_FOUND
-    found = [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]
     earlier = {_place(row): row for row in _kept_rows(collection, listed, selection)}
-    rows = [_with_answer(row, earlier.pop(_place(row), ())) for naming in found for row in _rows_of(naming)]
+    every = (*asked.namings, *asked.let_go)
+    rows = [_with_answer(row, earlier.pop(_place(row), ())) for naming in every for row in _rows_of(naming)]
     if rows or earlier:
         listed.unlink(missing_ok=True)  # what was written there is in the log, or kept
         write_own(collection, NAMES_FOUND, b"".join(as_csv([HEADING, *earlier.values(), *rows])))
@@ -70,15 +84,10 @@ def left_out(collection: Collection, to: To, selection: Selection = EVERYTHING) 
     """
     if not to.is_public:
         return []
-    namings = name_search(collection, selection)
-    lines: list[str] = []
-    if count := take_answers(collection, namings):
-        lines.append(
-            f"{several(count, 'answer from the table of names is', 'answers from the table of names are')} taken."
-        )
-        namings = name_search(collection, selection)
+    asked = names_asked(collection, selection)
+    namings, lines = asked.namings, said_of_answers(asked)
     try:
-        listed = write_names_found(collection, namings, selection)
+        listed = write_names_found(collection, asked, selection)
     except (CouldNot, OSError):
         return [*lines, *(_said(namings) if namings else ())]
     if namings:
@@ -91,6 +100,12 @@ def left_out(collection: Collection, to: To, selection: Selection = EVERYTHING) 
                 "make this again. The list is for you; do not hand it on."
             )
     return lines
+
+
+def said_of_answers(asked: NamesAsked) -> list[str]:
+    """A sentence about the answers that were taken just now; none if there were none."""
+    are = several(asked.taken, "answer from the table of names is", "answers from the table of names are")
+    return [f"{are} taken."] if asked.taken else []
 
 
 def _said(namings: Sequence[NameFound]) -> Iterator[str]:

@@ -41,7 +41,8 @@ def _copies(collection: Collection, answers: FormAnswers, progress: Progress) ->
         )
     )
     lines = [f"In {out}: {counted(Counter(str(result.state) for result in results))}."]
-    return lines + [f"{result.number}: {result.why}" for result in results if result.state == "refused"]
+    refused = (f"{result.number}: {result.why}" for result in results if result.state == "refused")
+    return lines + list(dict.fromkeys(refused))  # of a front and its back it is said once
 
 
 def _pages(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -86,7 +87,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     from dataclasses import replace
 
     from boxlore.tasks.archive.archive_settings import archive_of
-    from boxlore.tasks.archive.names_asked import name_search, take_answers, write_names_found
+    from boxlore.tasks.archive.names_asked import names_asked, said_of_answers, write_names_found
     from boxlore.tasks.archive.transfer import TransferOrder, in_words, transfer
 
     out = path_of(collection, answers["out"], "transfer")
@@ -100,12 +101,9 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
         split=int(answers["split"]),
         earlier=earlier,
     )
-    lines: list[str] = []
-    hits = name_search(collection, selection)
-    if count := take_answers(collection, hits):
-        lines.append(f"{several(count, 'answer')} from the table of names taken.")
-        hits = name_search(collection, selection)
-    listed = write_names_found(collection, hits, selection)
+    asked = names_asked(collection, selection)
+    hits, lines = asked.namings, said_of_answers(asked)
+    listed = write_names_found(collection, asked, selection)
     if hits:
         if answers["read"] != "yes":
             raise WrongUse(
