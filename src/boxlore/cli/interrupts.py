@@ -91,6 +91,22 @@ def watched() -> Iterator[None]:
 
 
 @contextmanager
+def at_a_question() -> Iterator[None]:
+    """Context: a question stands and nothing is at work, so that Ctrl+C is an answer, which `KeyboardInterrupt` gives,
+    and the thread above does not end the program while that answer is obeyed."""
+    if not _heard.watching or threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    wakeup = signal.set_wakeup_fd(-1)
+    try:
+        yield
+    finally:
+        signal.set_wakeup_fd(wakeup, warn_on_full_buffer=False)
+        signal.signal(signal.SIGINT, before)
+
+
+@contextmanager
 def task(bar: Stoppable) -> Iterator[None]:
     """Context: while it lasts, the first Ctrl+C asks the task of this bar to stop."""
     with watched():

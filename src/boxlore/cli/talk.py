@@ -20,6 +20,19 @@ def say(words: str) -> None:
     click.echo("\n".join(map(safe, words.split("\n"))), err=True)
 
 
+def agreed(question: str, refused: str, *, default: bool = False) -> bool:
+    """Ask yes or no on stderr. Where Ctrl+C, or the end of what is typed, answers, `refused` is said (what did not
+    happen) and the command ends. No bar may be drawn meanwhile: it would write over the question.
+    """
+    try:
+        with interrupts.at_a_question():
+            return click.confirm(question, default=default, err=True)
+    except click.Abort as stopped:
+        say(f"\n{refused}")
+        was_interrupted = isinstance(stopped.__context__, KeyboardInterrupt)
+        raise click.exceptions.Exit(interrupts.EXIT if was_interrupted else 1) from None
+
+
 def say_findings(findings: Sequence[Finding]) -> int:
     """Write the sentence of each finding; the exit code, 1 if there are any."""
     for finding in findings:

@@ -35,6 +35,7 @@ def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_js
     which_copies: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
     states: list[str] = []
     shortened = 0
+    said: set[str] = set()
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, To(to), options.selected(chosen))
@@ -46,7 +47,10 @@ def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_js
                 row = {name: getattr(result, name) or None for name in ("number", "mark", "scan", "copy", "state")}
                 output.row(row | {"why": " ".join(filter(None, (result.shortened, result.why))) or None})
             elif result.why and result.state != "same":
-                talk.say(f"{result.number}: {result.state}: {result.why}")
+                line = f"{result.number}: {result.state}: {result.why}"
+                if line not in said:  # of a front and its back it is said once
+                    talk.say(line)
+                said.add(line)
         stopped = bar.stopped()
     counted = ", ".join(f"{states.count(state)} {state}" for state in dict.fromkeys(states))
     talk.say(f"Copies for {to} in {out}: {counted or 'none'}.")

@@ -9,7 +9,7 @@ from boxlore.core.statements import Source
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.strike import strike_out
+from boxlore.tasks.strike import carriers, named, still_standing, strike_out, words_about
 from boxlore.tasks.telling import events as by_hand
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.time_line import time_line
@@ -103,7 +103,11 @@ def remove(ctx: click.Context, event: str, for_good: bool) -> None:
         statements = by_hand.statements_of(collection, meant)
         count = by_hand.remove_event(Teller(collection), meant)
         if for_good:
-            strike_out(collection, statements)
+            report = strike_out(collection, statements, waiting=talk.say)
+            left = [*still_standing(collection, report), *map(words_about, carriers(collection, report))]
+            for words in left:
+                talk.say(words)
+            named(collection)
     talk.say(f"“{meant.name}” is off the time line.{_read(count)}")
 
 

@@ -291,7 +291,7 @@ def _do(collection: Collection, house: House, plan: Plan, yes: bool, only_plan: 
         talk.say("Nothing was changed: this is the plan.")
         return
     asks = not yes and not plan.problems and sys.stdin.isatty()
-    if asks and not click.confirm("Do this?", default=True, err=True):
+    if asks and not talk.agreed("Do this?", "Nothing was changed.", default=True):
         talk.say("Nothing was changed.")
         return
     carry_out(collection, plan)
@@ -306,7 +306,7 @@ def undo_(ctx: click.Context, /, yes: bool) -> None:
     with open_for_writing(ctx.obj) as collection:
         last = last_of_housing(collection)
         talk.say(f"Last: {last.what}, {last.recorded_at[:16]}.")
-        if not yes and sys.stdin.isatty() and not click.confirm("Take it back?", default=True, err=True):
+        if not yes and sys.stdin.isatty() and not talk.agreed("Take it back?", "Nothing was changed.", default=True):
             return
         undo(collection, last.id)
     talk.say("Taken back.")

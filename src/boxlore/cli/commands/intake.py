@@ -97,7 +97,7 @@ def intake(
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
     _show(plan)
-    if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
+    if not yes and sys.stdin.isatty() and not talk.agreed("Take these in?", "Nothing was taken in.", default=True):
         talk.say("Nothing was taken in.")
         return
     intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in, backs=backs, own=own)

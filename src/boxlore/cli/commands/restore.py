@@ -9,6 +9,8 @@ from boxlore.cli import options, output, talk
 from boxlore.tasks.collection import backups
 from boxlore.tasks.collection.backups import ListedBackup
 
+NOTHING = "Nothing was changed."
+
 
 @click.command(epilog="Only the database goes back: scans, copies, recordings and papers stay as they are.")
 @click.argument("backup", required=False)
@@ -31,8 +33,11 @@ def restore(ctx: click.Context, backup: str | None, yes: bool, as_json: bool) ->
     if backup.strip() == "newest" and (damaged := backups.passed_over(ctx.obj, chosen)):
         talk.say(output.safe(f"Passed over, for they are damaged: {', '.join(damaged)}."))
     talk.say(output.safe(f"To be brought back: {_line(chosen)}."))
-    if not yes and not (sys.stdin.isatty() and click.confirm("Bring it back?", default=False, err=True)):
+    if not yes and not sys.stdin.isatty():
         talk.say("Nothing was changed. Add --yes where nobody can be asked.")
+        ctx.exit(1)
+    if not yes and not talk.agreed("Bring it back?", NOTHING):
+        talk.say(NOTHING)
         ctx.exit(1)
     brought = backups.restore(ctx.obj, chosen.backup.path)
     if as_json:

@@ -30,6 +30,8 @@ from boxlore.tasks.strike import (
     words_about,
 )
 
+NOTHING = "Nothing was struck; all is as it was."
+
 
 @click.command()
 @click.argument("about", metavar="ITEM|PERSON")
@@ -48,7 +50,7 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
     """
     if words is not None and not words.strip():
         raise WrongUse("--words is empty.", "Say which words, or leave --words out to strike all that is told there.")
-    with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
+    with open_for_writing(ctx.obj) as collection:
         left: list[Target] = []
         asked: list[str] = []
         if about.lower() == EVERYWHERE:
@@ -64,17 +66,21 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
             talk.say("Nothing was struck.")
             ctx.exit(1)
         talk.say(f"{several(len(to_strike), 'statement')} would be struck. This cannot be undone.")
-        if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
+        if not yes and not sys.stdin.isatty():
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")
             ctx.exit(1)
+        if not yes and not talk.agreed("Strike them?", NOTHING):
+            talk.say(NOTHING)
+            ctx.exit(1)
         own = own_files(collection, to_strike)
-        report = strike_out(
-            collection,
-            [target.statement for target in to_strike],
-            asked=asked,
-            waiting=talk.say,
-            stopped=bar.stopped,
-        )
+        with talk.progress() as bar:
+            report = strike_out(
+                collection,
+                [target.statement for target in to_strike],
+                asked=asked,
+                waiting=talk.say,
+                stopped=bar.stopped,
+            )
         printed = pdfs_read(collection, [words] if words else [target.words for target in to_strike])
         carrying = _report(collection, report, printed, as_json=as_json)
         for said in own:

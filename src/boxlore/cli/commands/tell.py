@@ -99,7 +99,7 @@ def _taken(collection: Collection, table: Path, how: Telling, *, again: bool, pr
             raise NoOrigin(error.problem, f"{error.what_to_do} Or say --printed-here.") from None
         talk.say(output.safe(error.problem))
         question = f"Was it printed from “{output.safe(collection.settings.title)}”?"
-        if not click.confirm(question, default=False, err=True):
+        if not talk.agreed(question, "Nothing was told."):
             raise
     return tell_from(collection, table, how, again=again, printed_here=True)
 

@@ -1,0 +1,42 @@
+"""The question of `boxlore strike` at a terminal, answered by Ctrl+C or the end of what is typed (our own contract)."""
+
+import os
+import pty
+import sys
+from collections.abc import Callable
+from contextlib import suppress
+from pathlib import Path
+
+import pytest
+
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.telling.statements import Teller, Telling
+
+
+def at_a_terminal(arguments: list[str], question: bytes, answer: bytes) -> tuple[int, str]:
+    """Run a command at a terminal of its own and type the answer when the question stands; the exit code, the text."""
+    process, handle = pty.fork()
+    if process == 0:
+        os.execv(sys.executable, [sys.executable, "-c", "from boxlore.cli.entry import run; run()", *arguments])
+    text = b""
+    with os.fdopen(handle, "r+b", buffering=0) as terminal, suppress(OSError):  # the terminal goes with the process
+        while data := terminal.read(1000):
+            text += data
+            if question and question in text:
+                terminal.write(answer)
+                question = b""
+    return os.waitstatus_to_exitcode(os.waitpid(process, 0)[1]), text.decode()
+
+
+@pytest.mark.parametrize(
+    ("answer", "code"), [(b"\x03", 130), (b"\x04", 1), (b"n\n", 1)], ids=["Ctrl+C", "Ctrl+D", "no"]
+)
+def test_a_question_that_is_not_answered_changes_nothing(bare: Callable[[int], Path], answer: bytes, code: int) -> None:
+    home = bare(1)
+    with open_collection(home) as collection:
+        Teller(collection).tell(find_item(collection, "TRA-0001"), "story", "It rained", Telling())
+    ended, text = at_a_terminal(["-c", str(home), "strike", "TRA-0001", "story"], b"[y/N]: ", answer)
+    assert ended == code and text.splitlines()[-1].strip() == "Nothing was struck; all is as it was."
+    with open_collection(home, write=False) as collection:
+        assert collection.store.search("rained")
