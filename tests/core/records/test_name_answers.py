@@ -164,6 +164,8 @@ def test_what_says_what_a_picture_shows_holds_the_scan_until_it_is_answered(fiel
         whole = record(told={field: (said(words, field),)})
         assert not answered.seen(whole).closed_scans and not list(answered.namings(whole)), naming
     assert not PLAIN_OUTSIDE.seen(record(told=stories(said("Mia fell in.")))).closed_scans
+    told = record(told=stories(said("The girl on the left is Mia, and Con stands at the back door.")))
+    assert PLAIN_OUTSIDE.seen(told).closed_scans, "a story that says who is seen"
     for innocent in ("The quay at noon", "Tom Rourke on the quay"):
         assert not PLAIN_OUTSIDE.seen(record(told={field: (said(innocent, field),)})).closed_scans
 

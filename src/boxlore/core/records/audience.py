@@ -33,7 +33,8 @@ What always holds:
 4. The scans of an item are closed if the item is kept from the recipient; if what is written on it is, since a scan
    of the back shows it; if the picture, the writing, what is embedded or the name of the file shows or names someone
    withheld; and from outside if the picture shows someone living who has not consented to be shown, or if its title,
-   occasion or a keyword names such a one: these say what is on it, also where nobody told who is.
+   occasion, a keyword, or a story that says who is seen names such a one: these say what is on it, also where nobody
+   told who is.
 5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
    Of one that is the keeper's alone nothing goes to an archive, for nobody there could ask for it (`is_keepers_alone`).
 6. In doubt the answer is no: an audience that cannot be read is the keeper's alone.
@@ -65,6 +66,7 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, OF_THE_MAKER, Embedded
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_where.seen_in_story import says_seen
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
@@ -86,6 +88,9 @@ OF_SCANS = (SHOWN, EMBEDDED, MADE_BY, FILE_NAME)
 
 WHAT_IT_SHOWS = ("title", "occasion", "keyword")
 """Fields that say what is on the picture: whom they name may be on it, though nobody told who is."""
+
+STORY = "story"
+"""It tells of people who are elsewhere, but where it says that they are seen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -352,8 +357,10 @@ class Recipient:
 
     def _says_it_shows(self, record: Record) -> Iterator[Naming]:
         """Where words about what the picture shows name somebody who may not be shown, or may name them."""
-        for view in (view for field in WHAT_IT_SHOWS for view in record.all(field)):
+        for view in (view for field in (*WHAT_IT_SHOWS, STORY) for view in record.all(field)):
             hits = self.withheld.hits_of_shown(view.words, record.id, view.field)
+            if view.field == STORY:
+                hits = [hit for hit in hits if says_seen(view.words, hit.start, hit.end)]
             named = frozenset(ident for hit in hits for ident in hit.people)
             if named:
                 sure = frozenset(ident for hit in hits if not hit.doubt for ident in hit.people)

@@ -1,0 +1,28 @@
+"""Whether a story says of somebody that they are on the picture (a rule of our own; other languages from memory)."""
+
+from tests.every_row import every_row
+
+from boxlore.core.people.who_is_where.seen_in_story import says_seen
+
+STORIES = (
+    (True, "The boy on the left is [Jaan] Tamm."),
+    (True, "Here [Jaan] stands behind the horse."),
+    (True, "This is our [Jaan], on the wall."),
+    (True, "Second from left [Jaan]"),
+    (True, "[Jaan] is the one in front. The boat was new."),
+    (True, "The boat was new.\nVasakult teine on [Jaan]."),
+    (True, "Слева [Jaan]"),
+    (True, "In this photo [Jaan] is six."),
+    (False, "[Jaan] left in 1960."),
+    (False, "[Jaan] was right about it."),
+    (False, "[Jaan] fell in."),
+    (False, "[Toivo] was a standing joke"),
+    (False, "The girl on the left is a stranger. [Jaan] was away."),
+    (False, "[Jaan] was away. On the left lies the boat."),
+)
+
+
+@every_row(("is_seen", "story"), STORIES)
+def test_what_a_story_says_of_who_is_seen(is_seen: bool, story: str) -> None:
+    start, end = story.index("["), story.index("]") - 1
+    assert says_seen(story.replace("[", "").replace("]", ""), start, end) is is_seen
