@@ -71,6 +71,8 @@ class Site:
     """By the path of a person's page: a small picture of the face."""
     known: Mapping[str, Person] = field(default_factory=dict)
     """Those of whose name, dates and kin the audience may know all, by id."""
+    voices: Mapping[str, Sequence[str]] = field(default_factory=dict)
+    """By item id: the paths of sound files in which it is told of."""
     towns: Sequence[tuple[float, float]] = ()
     """Towns of the gazetteer for the map's ground: latitude and longitude."""
 
@@ -245,6 +247,7 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
             }
             for statement in record.all("story")
         ],
+        "voices": site.voices.get(record.id, ()),
         "written": [clean(f"“{captions.one_line(statement.words)}”") for statement in record.all("inscription")],
         "people": [_named(person) for person in once(record.people)],
         "places": [(clean(place.name), place.href)] if place else [],

@@ -80,9 +80,11 @@ def _decade(chapter: Chapter, cards: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def _year(record: Record) -> str:
-    """The year, where the date says one alone."""
+    """The year, where the date says one alone; `About 1910` where it is not sure."""
     years = years_told(record)
-    return str(years[0]) if years and years[0] == years[1] else ""
+    if not years or years[0] != years[1]:
+        return ""
+    return f"About {years[0]}" if record.edtf[-1:] in ("~", "?", "%") else str(years[0])
 
 
 def span_of(records: Sequence[Record]) -> str:

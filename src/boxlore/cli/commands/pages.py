@@ -12,7 +12,9 @@ from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.printed_sheets import PrintOrder
+from boxlore.tasks.outputs.web_pages import NO_VOICES
 from boxlore.tasks.outputs.web_pages import pages as make
+from boxlore.tasks.sitting.voices import heard
 
 
 @click.command()
@@ -23,6 +25,11 @@ from boxlore.tasks.outputs.web_pages import pages as make
     "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml): colours."
 )
 @options.kin_of
+@click.option(
+    "--voice",
+    is_flag=True,
+    help="With --for family: what was told at each photograph, if whoever told it agreed.",
+)
 @options.over
 @options.on_day
 @click.pass_context
@@ -33,6 +40,7 @@ def pages(
     to: str,
     theme: str,
     kin_of: str,
+    voice: bool,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -46,7 +54,8 @@ def pages(
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, order.to, order.selection)
-        written = make(collection, out, order, progress=bar)
+        voices = heard(collection, order.to) if voice else NO_VOICES
+        written = make(collection, out, order, voices=voices, progress=bar)
     talk.say(
         f"{several(written.items, 'photograph')} in {written.path / 'index.html'}, for {to}; {written.why_left_out}."
     )

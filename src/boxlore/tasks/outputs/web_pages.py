@@ -17,6 +17,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.sound import cut_wave
 from boxlore.disk.writing import write_whole
 from boxlore.sheets.picture_on_paper import front_of, jpeg_size
 from boxlore.sheets.typesetting import note
@@ -48,6 +49,20 @@ LISTED = PAGES_LIST
 
 OUTSIDE = PrintOrder(to=To.OUTSIDE)
 
+NO_VOICES: Mapping[str, Sequence["Stretch"]] = {}
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """A stretch of a recording: its path in the collection, its SHA-256 from when it was taken in, and from when to
+    when it is heard, in milliseconds.
+    """
+
+    path: str
+    sha256: str
+    start: int
+    end: int
+
 
 @dataclass(frozen=True, slots=True)
 class _Work:
@@ -60,9 +75,17 @@ class _Work:
 
 
 def pages(
-    collection: Collection, out: Path, order: PrintOrder = OUTSIDE, *, progress: Progress = QUIET
+    collection: Collection,
+    out: Path,
+    order: PrintOrder = OUTSIDE,
+    *,
+    voices: Mapping[str, Sequence[Stretch]] = NO_VOICES,
+    progress: Progress = QUIET,
 ) -> PrintedOutput:
-    """The pages in the folder `out`, which may be new, empty, or one that we made before."""
+    """The pages in the folder `out`, which may be new, empty, or one that we made before.
+
+    `voices` are the stretches of recordings in which an item is told of, by its id; they are for the family alone.
+    """
     check_place(collection, out)
     earlier = _earlier(out)
     check_chosen(collection, order.selection)
@@ -75,6 +98,7 @@ def pages(
         fronts, findings = _pictures(check, _works(shown, front_of, "", small=True), site_folder, progress)
         backs, damaged = _pictures(check, _works(shown, _back_of, "-back", small=False), site_folder, progress)
         faces = _faces(shown, fronts, site_folder)
+        clips, unheard = _clips(collection.folder, shown, voices, site_folder)
         site = Site(
             records=shown,
             fronts=fronts,
@@ -83,6 +107,7 @@ def pages(
             outside=order.to.is_public,
             public=_public(collection, shown, order),
             faces=faces,
+            voices=clips,
             known=known_people(seen),
             towns=_towns(collection),
         )
@@ -94,7 +119,7 @@ def pages(
         gate = Gate(seen)
         gate.check_folder(site_folder)
         _move_in(collection, gate, site_folder, out, earlier)
-    return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged), held)
+    return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged, *unheard), held)
 
 
 def _back_of(record: Record) -> ScanFile | None:
@@ -173,6 +198,33 @@ def _faces(shown: Sequence[Record], fronts: Mapping[str, PageSide], site_folder:
             size = jpeg_size(site_folder / name)
             faces[href] = PageSide(name, size, name, size)
     return faces
+
+
+def _clips(
+    folder: Path, shown: Sequence[Record], voices: Mapping[str, Sequence[Stretch]], site_folder: Path
+) -> tuple[dict[str, list[str]], list[Finding]]:
+    """The paths of what is heard of each item, by its id, cut out of the recordings; findings about those that are not
+    as they were, or cannot be cut.
+    """
+    clips: dict[str, list[str]] = {}
+    sound = {stretch.path: stretch.sha256 for record in shown for stretch in voices.get(record.id, ())}
+    unheard = {path for path, sha256 in sound.items() if not _is_as_kept(folder / path, sha256)}
+    for record in shown:
+        for stretch in voices.get(record.id, ()):
+            clip = None if stretch.path in unheard else cut_wave(folder / stretch.path, stretch.start, stretch.end)
+            if clip is None:
+                unheard.add(stretch.path)
+                continue
+            name = f"voices/{record.number}-{len(clips.get(record.id, ())) + 1}.wav"
+            (site_folder / "voices").mkdir(exist_ok=True)
+            (site_folder / name).write_bytes(clip)
+            clips.setdefault(record.id, []).append(name)
+    told = "is not as it was taken in, or no plain WAV: what is told in it cannot be heard on the pages."
+    return clips, [note("pages.voice", f"{path} {told}") for path in sorted(unheard)]
+
+
+def _is_as_kept(path: Path, sha256: str) -> bool:
+    return path.is_file() and not path.is_symlink() and sha256_of(path) == sha256
 
 
 def _towns(collection: Collection) -> Sequence[tuple[float, float]]:
