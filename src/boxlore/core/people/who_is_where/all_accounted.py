@@ -21,8 +21,6 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from boxlore.core.people.names import lists_table as lists
-from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.parts import Tradition
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import CALLED, Token, tokens_of, written
@@ -33,7 +31,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, NAMES_OF_ANIMALS
-from boxlore.core.people.who_is_where.surely_a_name import is_part_of_names
+from boxlore.core.people.who_is_where.surely_a_name import GIVEN_ELSEWHERE, is_part_of_names
 from boxlore.core.statements import fold
 
 _FAMILY_FIRST = frozenset(
@@ -48,12 +46,6 @@ _FAMILY_FIRST = frozenset(
         Tradition.ETHIOPIAN,
     }
 )
-_GIVEN_ELSEWHERE = frozenset().union(
-    lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
-    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES,
-    {"les", "singh", "kaur", "begum", "bibi", "devi", "kumar"},
-    GIVEN_OR_FAMILY.split(),
-)  # fmt: skip
 
 
 def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool) -> None:
@@ -160,7 +152,7 @@ def _is_surely_known(item: Item, known: KnownNames) -> bool:
 def _is_known(token: Token, known: KnownNames) -> bool:
     """Whether a word is a part of names by knowledge or by the tables."""
     plain = token.plain
-    if is_part_of_names(token, known) or token.is_capitals or plain in _GIVEN_ELSEWHERE or plain in _WORDS_OF_NAMES:
+    if is_part_of_names(token, known) or token.is_capitals or plain in GIVEN_ELSEWHERE or plain in _WORDS_OF_NAMES:
         return True
     if "-" in plain and plain.rsplit("-", 1)[1] in CALLED:  # `Klein-Erna`
         return True

@@ -48,7 +48,7 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.items import end_item, noted
 from boxlore.core.people.who_is_where.order import Item, in_order
-from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS
+from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
@@ -235,6 +235,8 @@ def _end_header(reader: Reader) -> None:
     if len(reader.words) == 1 and reader.words[0].plain in _ONLY_HEADS:
         reader.words = []
         return
+    if reader.words[0].kind in ROW_CLASSES:  # `Standing at her side: Ruth`
+        reader.row, reader.placed, reader.behind = reader.words[0].kind, True, False
     if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
         reader.ahead.note = reader.text[reader.words[0].start : last.end]

@@ -10,6 +10,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import cache
 
+from boxlore.core.people.names import lists_table as lists
+from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.tokens import CALLED, Token, token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
@@ -21,6 +23,14 @@ from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
+
+GIVEN_ELSEWHERE = frozenset().union(
+    lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
+    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES,
+    {"les", "singh", "kaur", "begum", "bibi", "devi", "kumar"},
+    GIVEN_OR_FAMILY.split(),
+)  # fmt: skip
+"""Given names of some lands, and those that are family names too."""
 
 _NO_SIGN_OF_NAMES = re.compile(r"[~:=<>*_@{}\\^|%$€£\[\]]")
 _SHORTEST_FORM = 5
@@ -37,11 +47,19 @@ def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
 
 def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     """Whoever is named only in what is noted of somebody: each asks, and nobody is made of them."""
-    return [
-        Placed(name, 0, asks=f"Is “{name}” in the picture too, where “{note}” is told of {words}?", is_person=False)
-        for words, note in ((item.person.words, item.person.note) for item in items if item.person.is_person)
-        for name in (_names_in(note, known) if words else ())
-    ]
+    too: list[Placed] = []
+    for item in items:
+        told, note = item.person.words, item.person.note
+        if not (item.person.is_person and told):
+            continue
+        where = f"in the picture too, where “{note}” is told of {told}?"
+        too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in _names_in(note, known)]
+        if any(token.text in _ME for token in tokens_of(note)):
+            too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
+    return too
+
+
+_ME = ("me", "me!", "myself", "mich", "mir", "moi")
 
 
 def _question(item: Item, known: KnownNames, shouted: bool) -> str:
@@ -128,7 +146,11 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         role = role if before in _JOIN or before == _KIN else before
         is_kin = token.plain in KIN_WORDS
         behind = tokens[at + 1].text if at + 1 < len(tokens) else ""
-        of_kin = role in _NO_COMPANY or (kin_told and role in _OF) or table.NOUNS.get(role) == "thing"
+        of_kin = (
+            (role in _NO_COMPANY and not (role == "of" and at == 1))
+            or (kin_told and role in _OF)
+            or table.NOUNS.get(role) == "thing"
+        )
         leads = is_kin and behind[:1].isupper()  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()
         held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
@@ -150,7 +172,7 @@ def _may_be_told(token: Token, known: KnownNames) -> bool:
     if token.plain in small_words.TIMES_OF_THE_YEAR or token.plain in small_words.NAMES_OF_ANIMALS:
         return False
     is_name = token.is_given or known.is_given(token.plain) or token.plain in KIN_WORDS
-    return is_name or bool(_name_of_form(token, known))
+    return is_name or token.plain in GIVEN_ELSEWHERE or bool(_name_of_form(token, known))
 
 
 _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
@@ -173,7 +195,8 @@ def _name_of_form(token: Token, known: KnownNames) -> str:
     """The given name of which a word is a form, where it is one of one name alone, or of the family's: `Kaarlon`."""
     plain = token.plain
     if token.text.endswith(("ą", "ę")):  # Polish and Lithuanian forms, which folded are the name
-        return token.text[:-1] + ("a" if token.text.endswith("ą") else "e")
+        stem = plain[:-1]
+        return token.text[:-1] + ("e" if f"{stem}e" in CALLED and f"{stem}a" not in CALLED else "a")
     if token.is_given or known.is_given(plain) or known.is_family(plain) or len(plain) < _SHORTEST_FORM:
         return ""
     if "а" <= plain[0] <= "я":

@@ -26,6 +26,7 @@ _ELIDED = re.compile(r"([lL]['’])(.+)")
 _IS = re.compile(r"([A-Z][^\W\d_]+)['’]s")
 _AT_WORK = re.compile(
     r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
+    r"|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
 )
 _DESCRIBED = re.compile(
     r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b|"

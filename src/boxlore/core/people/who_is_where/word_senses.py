@@ -198,7 +198,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "beside"  # `Anna mit dem Hut`
     if further and (reader.words or reader.items) and begins_person(further[1:] if opens else further):
         return "with"
-    behind_place = reader.previous in PLACES and len(reader.items) > reader.part_begins and bool(reader.behind)
+    behind_place = reader.previous in (*PLACES, "note") and len(reader.items) > reader.part_begins
+    behind_place = behind_place and bool(reader.behind)
     told = any(word.is_large for word in reader.words) or behind_place
     return "beside" if told and len(element.text) > 2 else "word"
 
