@@ -235,7 +235,7 @@ def _end_header(reader: Reader) -> None:
     if len(reader.words) == 1 and reader.words[0].plain in _ONLY_HEADS:
         reader.words = []
         return
-    if reader.words[0].kind in ROW_CLASSES:  # `Standing at her side: Ruth`
+    if reader.words[0].kind in ROW_CLASSES[3:]:  # `Standing at her side: Ruth`
         reader.row, reader.placed, reader.behind = reader.words[0].kind, True, False
     if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
