@@ -50,7 +50,8 @@ class Phrases:
         self._index, self._text, self._words, self._meant = index, text, text.words, meant
         self._runs = runs
         self._one_case = text.is_one_case
-        self.full = [full for phrase in self._phrases() for full in self._full_in(phrase)]
+        self._phrases = list(self._phrases_of_text())
+        self.full = [full for phrase in self._phrases for full in self._full_in(phrase)]
         self.full += self._turned_about()
         self.full += self._run_together()
 
@@ -74,7 +75,7 @@ class Phrases:
             return True
         return len(self._words[at - 1].folded) == 1 and bool(_JOINS_LETTER.fullmatch(before))
 
-    def _phrases(self) -> Iterator[range]:
+    def _phrases_of_text(self) -> Iterator[range]:
         """Runs of words that may be a name: words of names, single letters, particles, one word more between."""
         start = 0
         for at in range(1, len(self._words) + 1):
@@ -83,15 +84,16 @@ class Phrases:
                 start = at
 
     def _full_in(self, phrase: range) -> Iterator[_Full]:
-        for last in phrase:
-            for first in range(max(phrase.start, last - LONGEST_NAME), last):
+        named = [at for at in phrase if self._meant[at]]  # most words are nobody's
+        for last in phrase if named else ():
+            begin = max(phrase.start, last - LONGEST_NAME)
+            firsts = range(begin, last) if self._meant[last] else [at for at in named if begin <= at < last]
+            for first in firsts:
                 yield from self._pair(first, last)
 
     def _pair(self, first: int, last: int) -> Iterator[_Full]:
         """Everybody whose full name begins and ends with these words."""
         begins, ends = self._meant[first], self._meant[last]
-        if not (begins or ends):
-            return  # most words are nobody's
         pairs = (
             (self._called(first, ends.families), ends.families),
             (self._called(last, begins.families), begins.families),
@@ -353,7 +355,7 @@ class Phrases:
     def _initials(self) -> Iterator[Hit]:
         """`J. T.`, `L.J.R.`, `LJR`, `R., L. J.`: initials that are nobody's surely."""
         before: tuple[int, int] | None = None
-        for phrase in self._phrases():
+        for phrase in self._phrases:
             for at in phrase:
                 word = self._words[at]
                 letters = "".join(map(letter_key, plain(word.folded))) if may_be_initials(word.folded) else ""

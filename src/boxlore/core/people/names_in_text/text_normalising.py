@@ -122,11 +122,15 @@ def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:
 
 def _humps(match: re.Match[str]) -> list[tuple[int, int]]:
     """Where the parts of a word begin and end: `RuthAndLeida` is three, `McDonald` and `O'Brien` are one."""
+    if match[0][1:].islower():
+        return [match.span()]
     cuts = [match.start(), *(match.start() + hump.start() for hump in _HUMP.finditer(match[0])), match.end()]
     return list(pairwise(cuts))
 
 
 def _word(spelled: str, start: int, end: int, before: str) -> Word:
+    if spelled.isascii():  # most words are
+        return Word(spelled.lower(), spelled, OTHER if spelled.isdecimal() else LATIN, start, end, before)
     scripts = {script_of(letter) for letter in spelled if letter.isalpha()}
     if LATIN in scripts and len(scripts) > 1 and scripts <= {LATIN, CYRILLIC, GREEK}:
         spelled = _in_one_script(spelled)
