@@ -1,8 +1,10 @@
 """Findings: something to ask or mend, with its reason and its source; never a refusal of what was told.
 
-And how a count stands in a sentence.
+And how a count stands in a sentence, and what is wrong in the lines of a table.
 """
 
+import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -43,3 +45,33 @@ def several(count: int, noun: str, nouns: str = "") -> str:
 def make_finding(rule: str, severity: Severity, message: str, source: str, *because: str, about: str = "") -> Finding:
     """A finding, in the order in which rules are written: its name, how much it asks, the sentence, source, facts."""
     return Finding(rule=rule, severity=severity, message=message, because=because, source=source, about=about)
+
+
+TOLD_EACH = 3
+"""So many lines with faults of one kind are told each."""
+LINES_NAMED = 6
+"""Of more, so many lines are named by their number beside the first, which is told."""
+
+_OWN = re.compile(r"“[^”]*”|\S*\d\S*")
+
+
+def faults_told(faults: Iterable[tuple[int, str]]) -> list[str]:
+    """A sentence for each fault, (line, why); of many of one kind one for the first, with the count of the others: a
+    slip in a heading is in every line.
+
+    Two are of one kind if they read the same but for what is the line's own: what stands in quotation marks, and words
+    with a figure in them, such as an item's number.
+    """
+    by_kind: dict[str, list[tuple[int, str]]] = {}
+    for line, why in faults:
+        by_kind.setdefault(_OWN.sub("", why), []).append((line, why))
+    told: list[tuple[int, str]] = []
+    for alike in by_kind.values():
+        if len(alike) <= TOLD_EACH:
+            told += [(line, f"Line {line}: {why}") for line, why in alike]
+            continue
+        (first, why), *others = alike
+        named = ", ".join(str(line) for line, _ in others[:LINES_NAMED])
+        rest = ", …" if len(others) > LINES_NAMED else ""
+        told.append((first, f"Line {first}: {why} It is so in {len(others):,} more lines: {named}{rest}"))
+    return [sentence for _, sentence in sorted(told)]

@@ -112,8 +112,8 @@ def _report(statement: Statement, *, as_json: bool) -> None:
 
 
 def _report_table(taken: TableTaken, *, as_json: bool) -> None:
-    for refusal in taken.refused:
-        talk.say(f"Line {refusal.line}: {refusal.why}")
+    for words in taken.faults:
+        talk.say(words)
     talk.say(f"{len(taken.told)} told, {taken.known} known already, {len(taken.refused)} refused.")
     for words in taken.unsaid:
         talk.say(words)

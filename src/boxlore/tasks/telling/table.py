@@ -6,6 +6,7 @@ from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import faults_told
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
 from boxlore.core.sitting.worksheet_origin import NAME, SaidOfAnswers, before, read_origin, read_said, write_origin
@@ -39,6 +40,11 @@ class TableTaken:
     refused: tuple[NotTaken, ...]
     unsaid: tuple[str, ...] = ()
     """Of the narrators: who is new here, and who was meant by a part of a name."""
+
+    @property
+    def faults(self) -> list[str]:
+        """The rows that were refused, as sentences; a fault that many have is told once."""
+        return faults_told((row.line, row.why) for row in self.refused)
 
 
 class NoOrigin(WrongUse):

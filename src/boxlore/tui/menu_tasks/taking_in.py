@@ -105,7 +105,7 @@ def _answers(collection: Collection, answers: FormAnswers, progress: Progress) -
     return [
         f"{several(len(taken.told), 'answer')} taken in, told by {answers['by'] or 'you'}.{known}",
         *taken.unsaid,
-        *[f"Line {row.line}: {row.why}" for row in taken.refused],
+        *taken.faults,
     ]
 
 
