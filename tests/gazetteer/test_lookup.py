@@ -43,8 +43,8 @@ def gazetteer() -> Gazetteer:
 def test_towns_by_their_size(gazetteer: Gazetteer) -> None:
     """Tallinn, 59.437 N, 24.754 E (GeoNames 588409): of more than 100,000, and of less than 10 million."""
     large, largest = gazetteer.towns(100_000), gazetteer.towns(10_000_000)
-    assert (59.44, 24.75) in {(round(lat, 2), round(lon, 2)) for lat, lon in large}
-    assert (59.44, 24.75) not in {(round(lat, 2), round(lon, 2)) for lat, lon in largest}
+    assert (59.44, 24.75) in {(round(lat, 2), round(lon, 2)) for lat, lon, _ in large}
+    assert (59.44, 24.75) not in {(round(lat, 2), round(lon, 2)) for lat, lon, _ in largest}
     assert 0 < len(largest) < len(large)
 
 

@@ -263,10 +263,10 @@ class Gazetteer:
         rows = self._db.execute(query, (start, start + "\U0010ffff", limit))
         return tuple(f"{name}, {COUNTRY_NAMES.get(country, country)}" for name, country in rows)
 
-    def towns(self, least: int) -> list[tuple[float, float]]:
-        """Latitude and longitude of every place with at least so many people."""
-        rows = self._db.execute("SELECT lat, lon FROM place WHERE population >= ? ORDER BY id", (least,))
-        return [(float(lat), float(lon)) for lat, lon in rows]
+    def towns(self, least: int) -> list[tuple[float, float, int]]:
+        """Latitude, longitude and people of every place with at least so many of them."""
+        rows = self._db.execute("SELECT lat, lon, population FROM place WHERE population >= ? ORDER BY id", (least,))
+        return [(float(lat), float(lon), int(people)) for lat, lon, people in rows]
 
     def country_at(self, lat: float, lon: float) -> str:
         """ISO 3166-1 code of the country of the town nearest to a point; empty if none is within about 200 km."""

@@ -24,7 +24,7 @@ from boxlore.sheets.print_run import Printing, day_in_words
 from boxlore.sheets.printable_words import clean, language_of, plain_paragraphs
 from boxlore.sheets.web_pages_home import MOST_PLACES, decade_subjects, faces_shown, span_of, story_of
 from boxlore.sheets.web_pages_linked_data import linked
-from boxlore.sheets.web_pages_map import map_of
+from boxlore.sheets.web_pages_map import Town, maps_of
 from boxlore.sheets.web_pages_people import once, people_subjects, person_href
 from boxlore.sheets.web_pages_places import place_of, place_subjects
 from boxlore.sheets.web_pages_search import parts_of, search_files
@@ -73,8 +73,8 @@ class Site:
     """Those of whose name, dates and kin the audience may know all, by id."""
     voices: Mapping[str, Sequence[str]] = field(default_factory=dict)
     """By item id: the paths of sound files in which it is told of."""
-    towns: Sequence[tuple[float, float]] = ()
-    """Towns of the gazetteer for the map's ground: latitude and longitude."""
+    towns: Sequence[Town] = ()
+    """Towns of the gazetteer, for the ground of the maps."""
 
 
 def environment() -> Environment:
@@ -171,8 +171,8 @@ def _lists(
         name = _part_name("people.html", number)
         data = {"heading": "People", "groups": groups, "page": number, "pages": len(chunks), "name": "people.html"}
         yield page(name, "list.html", here="people.html", **data)
-    drawn = map_of(places, site.towns)
-    yield page("places.html", "places.html", here="places.html", places=places, map=drawn)
+    maps = maps_of(places, site.towns)
+    yield page("places.html", "places.html", here="places.html", places=places, maps=maps)
 
 
 def in_parts(subject: Mapping[str, Any]) -> Iterator[tuple[str, Mapping[str, Any]]]:

@@ -4,20 +4,38 @@ Equirectangular: a degree of longitude is as wide as on the middle latitude of w
 meet, the later one stands on the other side of its mark or nowhere: all stand in the list below the map too.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import cos, radians
 from typing import Any
 
+from boxlore.core.crosswalk.captions import listed
+from boxlore.core.places.reading import distance_km
+
 Point = tuple[float, float]
 """Latitude and longitude in degrees (WGS 84)."""
+
+Town = tuple[float, float, int]
+"""Latitude, longitude, and how many people live there."""
+
+MOST_TOWNS = 4000
+"""Towns on one map: the largest of those that lie on it. A page with three maps stays under 300 kB."""
+
+FEW = 400
+"""A map with fewer towns has larger dots."""
+
+FAR_KM = 1500.0
+"""Places farther apart than this, with none between them, stand on maps of their own too."""
+
+MOST_NAMED = 6
+"""Places that the words for those who cannot see a map name."""
 
 WIDE = 1000.0
 TALLEST = 620.0
 LETTER = 24.0
 """Height of a name on the map, in its own units; a letter is about half as wide."""
 
-LEAST_SPAN = 1.2
+LEAST_SPAN = 2.0
 """Degrees of latitude that a map shows at least."""
 
 
@@ -56,13 +74,37 @@ def frame_of(points: Sequence[Point]) -> Frame:
     return Frame(middle[0] - tall / 2, middle[1] - broad / 2, middle[0] + tall / 2, middle[1] + broad / 2, across, up)
 
 
-def map_of(places: Sequence[Mapping[str, Any]], towns: Iterable[Point]) -> dict[str, Any] | None:
-    """The map as the template draws it; None where no place has coordinates."""
+def maps_of(places: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> list[dict[str, Any]]:
+    """The maps as the template draws them: all places; then, where they lie far apart, each region that has several.
+
+    None where no place has coordinates.
+    """
     placed = [place for place in places if place["point"]]
     if not placed:
-        return None
+        return []
+    regions = _regions(placed)
+    closer = [region for region in regions if len(region) > 1] if len(regions) > 1 else []
+    return [_map_of(shown, towns) for shown in (placed, *closer)]
+
+
+def _regions(placed: Sequence[Mapping[str, Any]]) -> list[list[Mapping[str, Any]]]:
+    """Places in groups: of two groups no place of one lies within FAR_KM of a place of the other; the largest first."""
+    regions: list[list[Mapping[str, Any]]] = []
+    for place in placed:
+        near = [region for region in regions if any(_is_near(place, member) for member in region)]
+        joined = [place, *(member for region in near for member in region)]
+        regions = [region for region in regions if region not in near] + [joined]
+    return sorted(regions, key=len, reverse=True)
+
+
+def _is_near(place: Mapping[str, Any], member: Mapping[str, Any]) -> bool:
+    return distance_km(place["point"], member["point"]) < FAR_KM
+
+
+def _map_of(placed: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> dict[str, Any]:
     frame = frame_of([place["point"] for place in placed])
-    dots = {tuple(map(round, frame.at(town))) for town in towns if _inside(frame, town)}
+    inside = sorted((town for town in towns if _inside(frame, town[:2])), key=lambda town: -town[2])[:MOST_TOWNS]
+    dots = {tuple(map(round, frame.at(town[:2]))) for town in inside}
     marks: list[dict[str, Any]] = []
     taken: list[tuple[float, float, float, float]] = []
     for place in sorted(placed, key=lambda place: -place["photographs"]):
@@ -71,7 +113,17 @@ def map_of(places: Sequence[Mapping[str, Any]], towns: Iterable[Point]) -> dict[
         beside = _name_beside(x, y, place["name"], taken)
         marks.append({"x": x, "y": y, "r": radius, "href": place["href"], "name": place["name"], **beside})
     dotted = "".join(f"M{x} {y}h0" for x, y in sorted(dots))
-    return {"high": frame.high, "dots": dotted, "marks": marks, "letter": LETTER}
+    names = listed([mark["name"] for mark in marks[:MOST_NAMED]])
+    further = f" and {len(marks) - MOST_NAMED} more" if len(marks) > MOST_NAMED else ""
+    label = f"Map of {names}{further}; each is in the list below too"
+    return {
+        "high": frame.high,
+        "dots": dotted,
+        "marks": marks,
+        "letter": LETTER,
+        "label": label,
+        "few": len(dots) < FEW,
+    }
 
 
 def _inside(frame: Frame, point: Point) -> bool:

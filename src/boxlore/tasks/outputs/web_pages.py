@@ -22,6 +22,7 @@ from boxlore.disk.writing import write_whole
 from boxlore.sheets.picture_on_paper import front_of, jpeg_size
 from boxlore.sheets.typesetting import note
 from boxlore.sheets.web_pages import PageSide, Site, make_pages
+from boxlore.sheets.web_pages_map import Town
 from boxlore.sheets.web_pages_people import around_head, faces_of
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
@@ -42,8 +43,8 @@ LARGE_ENOUGH = 2000
 FACE = 240
 """Pixels of the longer side of a face."""
 
-TOWN = 30_000
-"""The least number of people of a town that the map's ground shows."""
+TOWN = 1_000
+"""The least number of people of a town that the maps' ground may show."""
 
 LISTED = PAGES_LIST
 
@@ -227,7 +228,7 @@ def _is_as_kept(path: Path, sha256: str) -> bool:
     return path.is_file() and not path.is_symlink() and sha256_of(path) == sha256
 
 
-def _towns(collection: Collection) -> Sequence[tuple[float, float]]:
+def _towns(collection: Collection) -> Sequence[Town]:
     """The towns of the gazetteer for the map's ground; none where it cannot be read."""
     try:
         return gazetteer_of(collection, _unheard).towns(TOWN)
