@@ -56,9 +56,11 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             if unit not in _OF_A_CHILD or units:
                 return None
             units.append(unit)
-        elif "i" in here and _is_of_another_language(token, tokens):
+        elif "i" in here and _is_of_another_language("i", token, tokens):
             unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
         elif here & _AGE:
+            if "doubt" in here and _is_of_another_language("doubt", token, tokens):
+                here = here - {"doubt"}  # “kai” is Lithuanian for “when”, and “perhaps” in Finnish
             kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
         elif here == {"name"}:
             unknown.append(token)
@@ -90,13 +92,13 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     return _within(life, reckoned(life.born), text)
 
 
-def _is_of_another_language(token: Token, tokens: list[Token]) -> bool:
-    """Whether a word for “I” is none in the language of the words of age beside it."""
+def _is_of_another_language(kind: str, token: Token, tokens: list[Token]) -> bool:
+    """Whether a word is “I”, or doubt, in none of the languages of the words of age beside it."""
     own = beside = 0
     for near in tokens:
         for sense in near.senses:
             if near is token:
-                own |= sense.languages if sense.kind == "i" else 0
+                own |= sense.languages if sense.kind == kind else 0
             elif sense.kind in ("when", "was", "aged", "birthday"):
                 beside |= sense.languages
     return bool(beside) and not own & beside

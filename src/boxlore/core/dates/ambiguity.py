@@ -47,7 +47,7 @@ FIRST_PORTRAITS = 1840
 """An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
 daguerreotype was published in August 1839; from memory)."""
 
-_AT_WHICH = frozenset(("month", "season", "feast", "feast_day", "weekday"))
+_AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))

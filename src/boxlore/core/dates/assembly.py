@@ -148,6 +148,8 @@ class Assembly(Gathered):
         if ahead == "feast" and date.month and not date.feast:
             return True
         begun = self.numbers or date.month or date.season or date.feast or date.day
+        if ahead == "part" and date.part:
+            return False  # “end of 1929, beginning of 1930”
         return not begun and bool(date.weekday >= 0 or date.year) and ahead in _BEGIN_A_DAY
 
     @staticmethod
@@ -221,6 +223,10 @@ class Assembly(Gathered):
             return False
         self.date.season, self.latest = value, "month"
         return True
+
+    def _season_part(self, value: tuple[str, int]) -> bool:
+        """“Frühsommer”, “loppukesä”."""
+        return self._part(value[0]) and self._season(value[1])
 
     def _feast(self, value: str) -> bool:
         if self.date.feast or self.date.season:
@@ -358,8 +364,8 @@ SLOTS: dict[str, Callable[[Assembly, Any], bool]] = {
     "decade_digits": Assembly._decade_digits, "decades": Assembly._decades, "century": Assembly._century, "roman":
     Assembly._roman, "hundreds": Assembly._hundreds, "part": Assembly._part, "span": Assembly._span, "years":
     Assembly._years, "dates": Assembly._dates, "dual": Assembly._dual, "event": Assembly._event, "unit":
-    Assembly._unit, "feast_day": Assembly._feast_day, "term": Assembly._term, "turn": Assembly._turn, "no_year":
-    Assembly._no_year, "before_christ": Assembly._before_christ,
+    Assembly._unit, "feast_day": Assembly._feast_day, "season_part": Assembly._season_part, "term":
+    Assembly._term, "turn": Assembly._turn, "no_year": Assembly._no_year, "before_christ": Assembly._before_christ,
 }  # fmt: skip
 """The kinds of senses that are slots, and what puts each into its slot; a value is of the kind's type."""
 

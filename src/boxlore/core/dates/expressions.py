@@ -162,6 +162,9 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
     first, last = (_written(part, context, pick) for part in whole.parts)
     begin, end = _end(first, last=False), _end(last, last=True)
     starts, ends = whole.leaves()[0], whole.leaves()[-1]
+    year = end.rstrip("?~%")
+    if year.isdigit() and begin.startswith(year) and len(begin.rstrip("?~%")) > len(year):
+        raise NoSuchDate("Until when was that?", (begin,))  # a word between them that is none of a span
     if begin[:8] == end[:8] and begin[8:10] > end[8:10] > "":
         raise NoSuchDate("This ends before it begins. Which is meant?")
     if ends.year_from_left and ends.year.isdigit() and _is_backwards(begin, end):

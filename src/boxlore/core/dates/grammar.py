@@ -39,7 +39,7 @@ _TO = ("dash", "to", "to_open")
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
 _DAY_BESIDE = {"eve": -1, "morrow": 1}
-_BEGIN_NEAR = ("eve", "morrow", "day", "few", "unit", "season", "weekday")
+_BEGIN_NEAR = ("eve", "morrow", "day", "ordinal", "few", "unit", "season", "weekday")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
@@ -150,6 +150,8 @@ class Grammar:
             kinds = {"any"}  # “1938, maybe 1939”
         elif joins == ["comma"] and self._is_cut(*items):
             kinds = {"within"}
+        elif joins == ["comma"] and [item.leaves()[0].part for item in items] == ["late", "early"]:
+            kinds = {"any"}  # “end of 1929, beginning of 1930”
         elif len(kinds) != 1 or joins[-1] == "comma":
             raise NoForm
         if any(item.kind not in ("one", "span", *_LIMITS) for item in items):
@@ -206,7 +208,7 @@ class Grammar:
         kind = self.kinds[self.at]
         if kind == "between":
             self.at += 1
-            item = self._range("between", ("and", "or", *_TO))
+            item = self._range("between", ("and", "or", "until", *_TO))
         elif kind in ("from", "since") and (spanned := self._from()) is not None:
             item = spanned
         elif kind in _BEFORE or kind in _AFTER:
@@ -331,6 +333,8 @@ class Grammar:
         elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] == "unit":
             count = -1
             self.at += 1
+        elif self.kinds[self.at] in ("ordinal", "day") and self.kinds[self.at + 1] == "weekday":
+            count = self._counted()  # the second Sunday after Easter
         exact = self.kinds[self.at + 1] == "to_the_day"
         sense, side = self.senses[self.at], _SIDES.get(self.kinds[self.at + 1 + exact], 0)
         if not side or sense.kind not in ("unit", "season", "weekday"):
@@ -347,6 +351,12 @@ class Grammar:
         if unit in ("weekend", "week_from", "week_to"):
             raise NoForm
         return Expression("near", [anchor], distance=Distance(side, unit, count, value, bool(anchor.event), exact))
+
+    def _counted(self) -> int:
+        """Go past an ordinal or a number. Returns it; less than 1 (“last”) has no form here."""
+        value = self.senses[self.at].value
+        self.at += 1
+        return value[0] if isinstance(value, tuple) else int(str(value))
 
     def _operand(self) -> Partial:
         """operand = qualifiers partial qualifiers [ calendar ]"""

@@ -35,7 +35,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),
     (("new year", "new year's", "new year's day", "new years day"), "", 0, 0, ("fixed", 1, 1), "fixed day"),
     (("new year's eve", "new years eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),
-    (("epiphany", "three kings"), "", 0, 0, ("fixed", 1, 6), "fixed day"),
+    (("epiphany", "three kings", "twelfth day"), "", 0, 0, ("fixed", 1, 6), "fixed day"),
     (("candlemas",), "", 0, 0, ("fixed", 2, 2), "fixed day"),
     (("valentine's day", "st valentine's day"), "", 0, 0, ("fixed", 2, 14), "fixed day"),
     (("st patrick's day", "saint patrick's day"), "", 0, 0, ("fixed", 3, 17), "fixed day"),
@@ -44,7 +44,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("midsummer", "midsummer day", "midsummer's day", "st john's day", "jaanipäev", "johannistag"), "", 0, 0, ("fixed", 6, 24), "fixed day"),
     (("midsummer eve", "midsummer's eve", "st john's eve", "jaanilaupäev", "jaaniõhtu"), "", 0, 0, ("fixed", 6, 23), "fixed day"),
     (("michaelmas",), "", 0, 0, ("fixed", 9, 29), "fixed day"),
-    (("halloween", "hallowe'en"), "", 0, 0, ("fixed", 10, 31), "fixed day"),
+    (("halloween", "hallowe'en", "all hallows eve", "all hallows' eve", "hallows eve", "all hallow's eve"), "", 0, 0, ("fixed", 10, 31), "fixed day"),
     (("all saints", "all saints' day"), "", 0, 0, ("fixed", 11, 1), "fixed day"),
     (("all souls", "all souls' day", "hingedepäev"), "", 0, 0, ("fixed", 11, 2), "fixed day"),
     (("martinmas", "martini", "st martin's day"), "", 0, 0, ("fixed", 11, 11), "fixed day"),
@@ -106,7 +106,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("fourth sunday in advent", "fourth sunday of advent", "fourth advent", "vierter advent", "4 advent"), "", 1583, 0, ("before", 12, 25, 6), "three weeks later"),
     (("advent", "adventszeit"), "", 1583, 0, ("advent", 0), "from its first Sunday to Christmas Eve"),
     (("lent", "fastenzeit", "carême", "cuaresma", "quaresima"), "", 1583, 0, ("easter span", -46, -1), "Ash Wednesday to Holy Saturday"),
-    (("holy week", "karwoche", "semaine sainte", "semana santa", "settimana santa"), "", 1583, 0, ("easter span", -7, -1), "Palm Sunday to Holy Saturday"),
+    (("holy week", "karwoche", "semaine sainte", "settimana santa"), "", 1583, 0, ("easter span", -7, -1), "Palm Sunday to Holy Saturday"),
+    (("semana santa",), "", 1583, 0, ("easter span", -7, 0), "Palm Sunday to Easter Sunday, as Spanish and Portuguese have it (from memory)"),
     (("easter week",), "", 1583, 0, ("easter weeks", -7, 0), "from Easter Sunday on, or the one before, as many say"),
     (("low sunday",), "", 1583, 0, ("easter", 7), _EASTER),
     (("rogation sunday",), "", 1583, 0, ("easter", 35), _EASTER),
@@ -351,6 +352,20 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("russian st nicholas' day",), "", 1901, 0, ("fixed", 12, 19), "6 December of the Julian calendar, since 1901"),
     (("russian st tatiana's day",), "", 1901, 0, ("fixed", 1, 25), "12 January of the Julian calendar, since 1901"),
     (("russian st george's day",), "", 1901, 0, ("fixed", 5, 6), "23 April of the Julian calendar, since 1901"),
+    (("septuagesima", "septuagesima sunday",), "", 1583, 0, ("easter", -63), _EASTER),
+    (("sexagesima", "sexagesima sunday",), "", 1583, 0, ("easter", -56), _EASTER),
+    (("invocavit", "invokavit",), "", 1583, 0, ("easter", -42), _EASTER),
+    (("reminiscere", "reminiszere",), "", 1583, 0, ("easter", -35), _EASTER),
+    (("oculi", "okuli",), "", 1583, 0, ("easter", -28), _EASTER),
+    (("laetare", "lätare",), "", 1583, 0, ("easter", -21), _EASTER),
+    (("judica", "judika", "passion sunday",), "", 1583, 0, ("easter", -14), _EASTER),
+    (("jubilate sunday", "sonntag jubilate",), "", 1583, 0, ("easter", 21), _EASTER),
+    (("sonntag kantate", "cantate sunday",), "", 1583, 0, ("easter", 28), _EASTER),
+    (("exaudi", "sonntag exaudi",), "", 1583, 0, ("easter", 42), _EASTER),
+    (("maslenitsa",), "", 1583, 0, ("orthodox easter span", -55, -49), "the week before the Orthodox Lent"),
+    (("orthodox easter monday",), "", 1583, 0, ("orthodox easter", 1), "Easter by the Julian reckoning, as a Gregorian day"),
+    (("orthodox easter tuesday",), "", 1583, 0, ("orthodox easter", 2), "the same"),
+    (("second day of russian christmas",), "", 1901, 0, ("fixed", 1, 8), "26 December of the Julian calendar, since 1901"),
     (("turn of the year", "jahreswende", "jahreswechsel", "aastavahetus", "aastavahetusel", "årsskiftet", "årsskifte", "vuodenvaihde", "vuodenvaihteessa", "jaarwisseling"), "", 0, 0, ("span", 12, 31, 1, 1), "the two days"),
     (("first night of hanukkah", "first night of chanukah"), "", 1000, 0, ("hebrew", 9, 24, 1), "the evening before 25 Kislev"),
     (("seder night", "first seder", "seder"), "", 1000, 0, ("hebrew", 1, 14, 1), "the evening before 15 Nisan"),
@@ -362,9 +377,14 @@ DAYS_OF_FEASTS = {
     "christmas": ("christmas", "boxing day", "third day of christmas", "holy innocents"),
     "easter": ("easter", "easter monday", "easter tuesday"),
     "pentecost": ("pentecost", "whit monday", "whit tuesday"),
+    "orthodox easter": ("orthodox easter", "orthodox easter monday", "orthodox easter tuesday"),
+    "orthodox pentecost": ("orthodox pentecost", "orthodox whit monday"),
     "advent": ("first advent", "second advent", "third advent", "fourth advent"),
 }
 """Feasts of several days, or Sundays, that are told by their number."""
+
+WEEKS = frozenset(("holy week", "easter week", "orthodox holy week", "orthodox easter week", "maslenitsa"))
+"""Feasts that have each day of the week once."""
 
 SHARED = frozenset(
     "memorial day|independence day|victory day|king's birthday|kings birthday|queen's birthday|queens birthday|anniversary day|mother's day|mothers day"

@@ -76,6 +76,9 @@ PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
 FINER: dict[str, tuple[str, object]] = {"nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most")}
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it."""
 
+PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
+"""Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""
+
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
 
@@ -172,12 +175,16 @@ def _entries(language: Language) -> Iterator[Entry]:
             for number, stem in enumerate(row.split(), first):
                 for ending in ("", *endings.split()):
                     yield stem + ending, kind, number
+    of_seasons = dict(_parts_of_seasons(language))
+    yield from ((words, "season_part", value) for words, value in of_seasons.items())
     finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
     for key, words in language.words.items():
-        if key == OF_A_STRETCH:
+        if key == OF_A_STRETCH or key in PREFIXES:
             continue
         kind, value = _SENSE_OF[key]
         for form in words.split("|"):
+            if kind == "season" and form in of_seasons:
+                continue
             if key in FINER or form not in finer or FINER[finer[form]][0] != kind:
                 yield form, kind, value
     for kind, numbered in (("number", language.numbers), ("ordinal_word", language.ordinals)):
@@ -206,6 +213,14 @@ def _entries(language: Language) -> Iterator[Entry]:
     for feast, words in language.feast_days.items():
         for form in words.split("|"):
             yield form, "feast_day", feast
+
+
+def _parts_of_seasons(language: Language) -> Iterator[tuple[str, tuple[str, int]]]:
+    """The words for a part of a season, with the part and the code of the season."""
+    for key, part in PREFIXES.items():
+        for prefix in filter(None, language.words.get(key, "").split("|")):
+            for season, code in SEASONS.items():
+                yield from ((prefix + form, (part, code)) for form in language.words.get(season, "").split("|"))
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

@@ -7,6 +7,7 @@ Words fill slots in any order. Only when every slot that can be filled is filled
 import itertools
 
 from boxlore.core.dates.holidays import came_once
+from boxlore.core.dates.holidays_table import WEEKS
 
 DOUBT, ABOUT = 1, 2
 MARKS = ("", "?", "~", "%")
@@ -102,6 +103,11 @@ class Partial:
     def whole_year(self) -> bool:
         """Whether it is a year and no more."""
         return bool(self.year) and not (self.within_a_year or self.part or self.bare)
+
+    @property
+    def is_day_of_week(self) -> bool:
+        """Whether it is a day of the week within a feast that is a week: “Tuesday in Holy Week”."""
+        return self.weekday >= 0 and self.feast in WEEKS
 
     @property
     def is_part_of_year(self) -> bool:

@@ -1,14 +1,15 @@
 """Parts of a month, a year, a decade, a century → EDTF: early, mid, late; halves and quarters; the how-manieth week or
 weekend of a month.
 
-Conventions are ours unless a source is named: a decade's early, mid and late years are 0-3, 4-6 and 7-9, a century's
-and a year's are its thirds, a month's its three ten-day periods, of which the last goes to its end (the “dekads” of
-World Meteorological Organization reports, from memory). All of these are approximate; halves and quarters are exact.
+Conventions are ours unless a source is named: early, mid and late are a season's three months, a decade's years 0-3,
+4-6 and 7-9, a century's and a year's thirds, a month's ten-day periods, of which the last goes to its end (the
+“dekads” of World Meteorological Organization reports, from memory). All of these are approximate; halves and quarters
+are exact.
 """
 
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import NoSuchDate
-from boxlore.core.dates.edtf_values import month_length
+from boxlore.core.dates.edtf_values import SEASONS, month_length
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
 
@@ -18,6 +19,7 @@ DECADE_PARTS = {
 _CENTURY_PARTS = {"early": (0, 33), "mid": (34, 66), "late": (67, 99)}
 _YEAR_PARTS = {"early": (1, 4), "mid": (5, 8), "late": (9, 12)}
 _MONTH_PARTS = {"early": (1, 10), "mid": (11, 20), "late": (21, 31)}
+_MONTHS_OF_SEASON = {"early": 0, "mid": 1, "late": 2}
 _SATURDAY = 5
 
 
@@ -31,6 +33,15 @@ def part_of_month(part: str, month: str) -> str:
         return month
     first, last = _MONTH_PARTS[part]
     return f"[{month}-{first:02d}~..{month}-{min(last, length)}~]"
+
+
+def part_of_season(part: str, year: str, code: int) -> str:
+    """`late summer 1938`: about the last of its three months; nobody speaks of halves of a season."""
+    season = f"{year}-{code}"
+    if part not in _MONTHS_OF_SEASON or not year.isdigit():
+        return season
+    months = int(year) * 12 + SEASONS[code][0] - 1 + _MONTHS_OF_SEASON[part]
+    return f"{months // 12:04d}-{months % 12 + 1:02d}~"
 
 
 def nth_weekend(date: Partial, year: str) -> str:

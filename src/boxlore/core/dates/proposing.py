@@ -15,6 +15,7 @@ from collections.abc import Callable
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS
+from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.lexer import Token
 
@@ -23,7 +24,7 @@ Decided = Callable[[list[Token]], Outcome | None]
 _YEARS = frozenset(
     ("year", "dates", "short", "years", "decade", "decade_digits", "hundreds", "century", "dual", "roman")
 )
-_NAMED = frozenset(("month", "season", "feast", "feast_day", "span", "hebrew_month", "turn"))
+_NAMED = frozenset(("month", "season", "season_part", "feast", "feast_day", "span", "hebrew_month", "turn"))
 """Kinds of words of which a piece has at least one of these or of those."""
 
 _SAYING = frozenset(
@@ -136,6 +137,7 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
     """What each piece may mean, from left to right, the longest first; the places of the words that they use; and
     whether a date is told at which it was not, which is no piece."""
     pieces: list[tuple[str, ...]] = []
+    years: list[bool] = []
     read: set[int] = set()
     first, denied = 0, False
     while first < len(tokens):
@@ -152,10 +154,27 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
                 last -= 1
         if texts:
             pieces.append(texts)
+            years.append(any(_has(token, _YEARS) for token in tokens[first:last]))
         if texts or is_not:
             read.update(range(first, last))
         first, denied = (last if texts or is_not else first + 1), denied or is_not
-    return pieces, read, denied
+    return _that_fit(pieces, years), read, denied
+
+
+def _that_fit(pieces: list[tuple[str, ...]], years: list[bool]) -> list[tuple[str, ...]]:
+    """The pieces, but where a year is told apart from a war (“the day war broke out, 1939”): the year first, and of the
+    wars those that fit it."""
+    wars = [not year and not texts[0].startswith("XXXX") for texts, year in zip(pieces, years, strict=True)]
+    told = [texts for texts, year in zip(pieces, years, strict=True) if year]
+    if not told or not any(wars):
+        return pieces
+    dates = [standard.parse(text) for texts in told for text in texts]
+    fitting = list(told)
+    for texts, is_war in zip(pieces, wars, strict=True):
+        if is_war:
+            those = tuple(text for text in texts if any(can_both_be(standard.parse(text), date) for date in dates))
+            fitting.append(those or texts)
+    return fitting
 
 
 def _cuts_off(tokens: list[Token], last: int) -> bool:

@@ -118,7 +118,10 @@ def _days_near(first: Day, last: Day, distance: Distance) -> str:
         if start != end:
             raise NoSuchDate("On which day exactly was that?")
         step = (distance.value - (start - 1)) % 7 or 7
-        return str(from_number(start + step if distance.side > 0 else start + step - (7 if step < 7 else 14)))
+        further = 7 * (max(distance.count, 1) - 1)
+        if distance.side > 0:
+            return str(from_number(start + step + further))
+        return str(from_number(start + step - (7 if step < 7 else 14) - further))
     days = DAYS_OF[distance.unit]
     if end - start > 200:
         if not distance.event:

@@ -1,7 +1,7 @@
 """A partial date whose slots are filled → EDTF, and the question that it raises.
 
-Conventions are ours unless a source is named: early and late in a season are the whole season; seasons are northern
-codes (21-24), in the south 29-32; two-digit years are of the 1900s, and ask.
+Conventions are ours unless a source is named: seasons are northern codes (21-24), in the
+south 29-32; two-digit years are of the 1900s, and ask.
 """
 
 import re
@@ -13,7 +13,7 @@ from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.holidays import HolidayDate, holiday, is_within, titled
 from boxlore.core.dates.partial import MARKS, Partial
-from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month
+from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month, part_of_season
 from boxlore.core.dates.relative import of_event
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of
 
@@ -57,7 +57,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return _of_years(date, context, pick)
     if date.feast and not date.day:
         days = _feast(date, context, year, pick).edtf
-        return nth_weekday(days, date.weekday, date.nth) if date.nth else days
+        return nth_weekday(days, date.weekday, date.nth or 1) if date.nth or date.is_day_of_week else days
     if date.part and year and not date.within_a_year:
         return part_of(date, year)
     if date.season:
@@ -65,7 +65,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
             raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
         if pick == (3 if date.short else 1) and _may_begin_before(date, context):
             year = f"{int(year) - 1:04d}"
-        return f"{year}-{date.season + (8 if context.hemisphere == 'south' else 0)}"
+        return part_of_season(date.part, year, date.season + (8 if context.hemisphere == "south" else 0))
     if date.grouping:
         return f"{year}-{date.grouping}"
     return _plain(date, year)

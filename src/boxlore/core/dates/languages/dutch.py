@@ -191,6 +191,7 @@ DUTCH = Language(
         "advent": "advent|adventstijd",
         "lent": "vasten|vastentijd|de vasten",
         "epiphany eve": "driekoningenavond",
+        "turn of the year": "oud en nieuw|de jaarwisseling",
     },
     feast_days={
         "christmas": "kerstdag",
