@@ -15,6 +15,11 @@ BY_COUNTRY = [
     ("United States", UsualWays("mdy", "north", "en")),
     ("Canada", UsualWays("", "north", "en")),
     ("Niger", UsualWays("dmy", "north", "en")),  # not Nigeria, though that begins so too
+    ("England", UsualWays("dmy")),  # ISO 3166-2:GB has it as a country of the United Kingdom
+    ("scotland", UsualWays("dmy")),
+    ("UK", UsualWays("dmy")),  # not Ukraine, though that begins so too
+    ("u.s.a.", UsualWays("mdy", "north", "en")),
+    ("Deutschland", UsualWays("dmy", "north", "de")),  # CLDR
     ("", UsualWays()),
 ]
 

@@ -22,11 +22,11 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             assert "Name a folder for it." in hands.text
             await hands.fill("Our photographs", "Atlantis", str(tmp_path / "ours"))
             assert "“Atlantis” may be no country, or several." in hands.text
-            await hands.fill("Our photographs", "new zeal", str(tmp_path / "ours"))
+            await hands.fill("Our photographs", "Aotearoa", str(tmp_path / "ours"))
             assert "7 April 1952" in hands.text and "December to February" in hands.text and " OP " in hands.text
             await hands.press("«English please»", "ctrl+s")
             assert "Write a language tag: en, et, mi, de-AT." in hands.text
-            await hands.fill("mi")
+            await hands.fill("te reo Māori")
             await hands.press("right", "enter", "enter")
             await hands.fill("lower case")
             assert "prefix is “LOWER CASE”. It must be two to seven capital letters or digits" in hands.text

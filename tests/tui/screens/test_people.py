@@ -151,6 +151,10 @@ def test_a_birth_a_mother_and_a_consent_are_added(run: Run, collection: Collecti
             await hands.press("a")
             await hands.choose("Consent")
             await hands.press("ctrl+s")
+            assert "Choose what may be shown, whether it is allowed, and who says so" in hands.text
+            await hands.press("f1")
+            assert "You cannot break anything." in hands.text  # the guide, at any time
+            await hands.press("escape", "right", "enter", "«yes»", "enter", "right", "ctrl+s")
             assert "Ctrl+Z takes it back." in hands.text
             await hands.press("enter")
             await hands.choose("History")

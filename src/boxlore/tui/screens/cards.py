@@ -12,6 +12,7 @@ from textual.containers import Vertical, VerticalScroll
 from textual.screen import ModalScreen
 
 from boxlore.tui.keys import bound
+from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.plain_text import Line, short
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
@@ -22,15 +23,19 @@ OnAnswer = Callable[[str], Awaitable[None] | None]
 
 
 class Card(ModalScreen[None]):
-    """The base of all cards: Esc closes it without an answer, Ctrl+Q leaves the program."""
+    """The base of all cards: Esc closes it without an answer, F1 shows the guide over it, Ctrl+Q leaves the program."""
 
     AUTO_FOCUS = ""
 
-    BINDINGS = bound(("escape", "close"), ("ctrl+q", "leave"))
+    BINDINGS = bound(("escape", "close"), ("f1", "guide"), ("ctrl+q", "leave"))
 
     async def action_close(self) -> None:
         """Go back without an answer."""
         self.app.pop_screen()
+
+    async def action_guide(self) -> None:
+        """Show the guide; what is on the card stays as it is."""
+        await self.app.push_screen(GuideScreen())
 
     async def action_leave(self) -> None:
         """Leave the program."""

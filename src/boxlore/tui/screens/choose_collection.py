@@ -18,7 +18,7 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.screens.language_line import language_blank, language_fault
+from boxlore.tui.screens.language_line import language_blank, language_read
 from boxlore.tui.widgets.form_lines import typed_path
 from boxlore.tui.widgets.plain_text import Line, short
 
@@ -146,12 +146,13 @@ class StartScreen(Screen[None]):
     async def _ask_ways(self, first: dict[str, str], usual: UsualWays) -> None:
         async def answer(answers: dict[str, str]) -> str:
             folder = typed_path(first["folder"])
-            if fault := language_fault(answers["language"]):
+            language, fault = language_read(answers["language"])
+            if fault:
                 return fault
             settings = Settings(
                 title=first["title"] or "Family photographs",
                 prefix=answers["prefix"].upper(),
-                language=answers["language"],
+                language=language,
                 day_order=answers["day_order"],
                 hemisphere=answers["hemisphere"],
             )

@@ -144,6 +144,8 @@ class Form(Card):
     def on_descendant_focus(self) -> None:
         for at in range(len(self._blanks)):
             self._show_hint(at)
+        if self._here() == 0:  # what stands above the first line is seen with it
+            self.call_after_refresh(lambda: self.query_one(VerticalScroll).scroll_home(animate=False))
 
     async def action_tab(self) -> None:
         """Complete a path as far as that goes; else go to the next line."""

@@ -1,15 +1,18 @@
-"""A form's line for a language tag, and what is said of one that is none."""
+"""A form's line for a language, by its tag or its name, and what is said of one that is neither."""
 
 from boxlore.core.fields.language import why_no_language
+from boxlore.core.fields.language_names import language_named
 from boxlore.tui.screens.forms import Blank
 
 
-def language_fault(tag: str) -> str:
-    """What is wrong with `tag`, and what to write in its place; an empty string where it is a language tag."""
-    why = why_no_language(tag)
-    return f"{why if tag else ''} Write a language tag: en, et, mi, de-AT.".strip() if why else ""
+def language_read(words: str) -> tuple[str, str]:
+    """The tag of the language meant, and '' or what is wrong with the words."""
+    if tag := language_named(words):
+        return tag, ""
+    why = why_no_language(words) if words else ""
+    return "", f"{why} Write a language tag: en, et, mi, de-AT. Its name will do too: Estonian.".strip()
 
 
 def language_blank(now: str) -> Blank:
-    """The line of a form that asks for a language tag; `now` is the tag that it begins with."""
-    return Blank("tag", "Language tag", now, "en English, et Estonian, mi te reo Māori, de German")
+    """The line of a form that asks for a language; `now` is the tag that it begins with."""
+    return Blank("tag", "Language", now, "Its name or its tag: English or en, Estonian or et, te reo Māori or mi.")

@@ -7,6 +7,7 @@ from textual.screen import Screen
 
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import LIST_MOVES, bound
+from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.row_list import Rows
@@ -31,7 +32,7 @@ class ListScreen(Screen[None]):
     """
 
     AUTO_FOCUS = ""
-    BINDINGS = bound(*LIST_MOVES, ("enter", "take"), ("escape", "close"), ("ctrl+q", "leave"))
+    BINDINGS = bound(*LIST_MOVES, ("enter", "take"), ("escape", "close"), ("f1", "guide"), ("ctrl+q", "leave"))
 
     def __init__(self, title: str = "") -> None:
         super().__init__()
@@ -65,6 +66,10 @@ class ListScreen(Screen[None]):
     def action_close(self) -> None:
         """Go back."""
         self.app.pop_screen()
+
+    async def action_guide(self) -> None:
+        """Show the guide."""
+        await self.app.push_screen(GuideScreen())
 
     async def action_leave(self) -> None:
         """Leave the program."""

@@ -40,8 +40,11 @@ ABOUT = (
     Choice("part", "Part what was made one", "“the same person” is taken back"),
     Choice("consent", "Consent", "shown outside? who says so"),
 )
-MATTERS = tuple((str(matter), str(matter)) for matter in Matter)
-CAPACITIES = tuple((str(capacity), str(capacity)) for capacity in Capacity)
+CHOOSE = ("", "→ to choose")
+"""What a line shows in which nothing is chosen: nobody's consent is filled in for them."""
+MATTERS = (CHOOSE, *((str(matter), str(matter)) for matter in Matter))
+CAPACITIES = (CHOOSE, *((str(capacity), str(capacity)) for capacity in Capacity))
+ALLOWED = (CHOOSE, ("yes", "yes"), ("no", "no, or no longer"))
 
 
 class AboutHost(Protocol):
@@ -138,6 +141,8 @@ async def _add(host: AboutHost) -> None:
 
 async def _consent(host: AboutHost) -> None:
     def answer(answers: dict[str, str]) -> str:
+        if not (answers["matter"] and answers["given"] and answers["capacity"]):
+            return "Choose what may be shown, whether it is allowed, and who says so, with ←, → or a letter."
         day = host.sitting.collection.clock.today().isoformat()
         try:
             given = make_consent(
@@ -151,9 +156,9 @@ async def _consent(host: AboutHost) -> None:
         return ""
 
     blanks = [
-        Blank("matter", "What may be shown outside the family?", MATTERS[0][0], choices=MATTERS),
-        Blank("given", "Is it allowed?", "yes", choices=(("yes", "yes"), ("no", "no, or no longer"))),
-        Blank("capacity", "Who says so?", CAPACITIES[0][0], choices=CAPACITIES),
+        Blank("matter", "What may be shown outside the family?", choices=MATTERS),
+        Blank("given", "Is it allowed?", choices=ALLOWED),
+        Blank("capacity", "Who says so?", choices=CAPACITIES),
         Blank("by", "Their name", "", "Where it is not the person."),
         Blank("witness", "Before whom?", "", "Where somebody else speaks for the person."),
     ]

@@ -18,7 +18,7 @@ from boxlore.tui.screens.cards import Notice
 from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.forms import Form
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.screens.language_line import language_blank, language_fault
+from boxlore.tui.screens.language_line import language_blank, language_read
 from boxlore.tui.screens.large_picture import LargeScreen
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.sitting_more_keys import ItemOver
@@ -196,8 +196,8 @@ class ItemScreen(ItemOver):
         own = self.sitting.own(self.record, block.prompt)
 
         def answer(answers: dict[str, str]) -> str:
-            tag = answers["tag"]
-            if fault := language_fault(tag):
+            tag, fault = language_read(answers["tag"])
+            if fault:
                 return fault
             self.sitting.language = tag
             if own is not None and own.language != tag:

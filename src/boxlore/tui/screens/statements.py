@@ -17,7 +17,7 @@ from boxlore.tasks.strike import BEYOND, carriers, named, proved, still_standing
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
-from boxlore.tui.screens.language_line import language_blank, language_fault
+from boxlore.tui.screens.language_line import language_blank, language_read
 from boxlore.tui.screens.list_screen import ListScreen
 from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.widgets.plain_text import Line, short
@@ -156,8 +156,8 @@ class SaidScreen(ListScreen):
 
     async def _language(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
-            tag = value["tag"]
-            if fault := language_fault(tag):
+            tag, fault = language_read(value["tag"])
+            if fault:
                 return fault
             correcting.change(self._sitting, self._record, view, language=tag)
             self._load()

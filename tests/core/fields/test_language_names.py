@@ -1,0 +1,23 @@
+"""Names of languages, as Unicode CLDR has them; each tag is the one of ISO 639-1 in pycountry's list."""
+
+import pycountry
+from tests.every_row import every_row
+
+from boxlore.core.fields.language_names import language_named
+
+NAMES = [
+    ("English", "en"), ("eesti", "et"), ("Deutsch", "de"), ("te reo Māori", "mi"), ("Māori", "mi"), ("français", "fr"),
+    ("en", "en"), (" de-AT ", "de-AT"), ("Welsh", "cy"), ("Cymraeg", "cy"), ("русский", "ru"), ("Ukrainian", "uk"),
+    ("", ""), ("Atlantean", ""), ("English please", ""),
+]  # fmt: skip
+
+
+@every_row(("words", "tag"), NAMES)
+def test_a_language_by_its_name(words: str, tag: str) -> None:
+    assert language_named(words) == tag
+
+
+def test_the_names_of_the_standard_are_no_other_language() -> None:
+    named = {row.alpha_2: language_named(row.name) for row in pycountry.languages if hasattr(row, "alpha_2")}
+    assert {code: tag for code, tag in named.items() if tag not in ("", code)} == {}
+    assert sum(tag == code for code, tag in named.items()) > 140
