@@ -47,10 +47,13 @@ def _copies(collection: Collection, answers: FormAnswers, progress: Progress) ->
 
 def _pages(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.outputs.printed_sheets import PrintOrder
-    from boxlore.tasks.outputs.web_pages import pages
+    from boxlore.tasks.outputs.web_pages import NO_VOICES, pages
+    from boxlore.tasks.sitting.voices import heard
 
     order = PrintOrder(to=audience_of(answers), selection=selection_of(answers), kin_of=answers["kin_of"])
-    written = pages(collection, path_of(collection, answers["out"], "pages"), order, progress=progress)
+    voices = heard(collection, order.to) if answers["voice"] == "yes" else NO_VOICES
+    out = path_of(collection, answers["out"], "pages")
+    written = pages(collection, out, order, voices=voices, progress=progress)
     lines = [
         f"{written.path / 'index.html'}: {several(written.items, 'photograph')}; {written.why_left_out}.",
         "Open index.html in any browser; the folder can be copied to a stick.",
@@ -173,6 +176,7 @@ TASKS = {
             to_anyone(),
             *which(),
             Blank("kin_of", "Whose pages are they?", "", "A name: then people are named as kin of this one."),
+            Blank("voice", "What was told aloud too?", "no", "For the family, of whoever agreed.", choices=YES_NO),
         ],
         names_first(_pages),
     ),
