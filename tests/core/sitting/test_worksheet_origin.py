@@ -47,5 +47,8 @@ def test_what_a_file_says_of_where_its_answers_belong() -> None:
 
 
 def test_a_mistyped_code_of_a_collection_above_the_answers_is_said() -> None:
-    with pytest.raises(WrongUse, match="“7KQ2M9-9” is no code of a collection"):
-        read_said("\nCollection: 7KQ2M9-9\nA1-S-B: A long day")
+    for typed in ("7KQ2M9-9", "7KQ2M99", "", "Tamm"):
+        with pytest.raises(WrongUse, match=f"“{typed}” is no code of a collection"):
+            read_said(f"\nCollection: {typed}\nA1-S-B: A long day")
+    assert read_said("# Collection: of the Tamms\nA1-S-B: x").origins == ()
+    assert read_said(f"Collection: {OURS.replace('-', '')} (leave it)\nA1-S-B: x").origins == ((1, OURS),)

@@ -27,6 +27,7 @@ _LETTERS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LOOK_ALIKE = str.maketrans("ILO", "110")
 _ORIGIN = re.compile(r"([0-9A-Z]{6})[- ]?([0-9A-Z])")
 _LINE = re.compile(r"\s*#?\s*collection\s*[:=]\s*([0-9A-Za-z]{6}[- ][0-9A-Za-z])\b.*", re.IGNORECASE)
+_FIRST_LINE = re.compile(r"\s*collection\s*[:=]\s*([^(]*)(?:\(.*)?", re.IGNORECASE)
 _HEADING = re.compile(r"\s*#\s*([A-Z][A-Z0-9]*-[0-9]{4,})(?![-0-9A-Za-z]).*")
 
 
@@ -69,7 +70,8 @@ def read_said(text: str) -> SaidOfAnswers:
     has_begun = False
     for at, line in enumerate(lines):
         has_begun = has_begun or begins_answer(line)
-        if (match := _LINE.fullmatch(line)) and not (has_begun and _is_wrong(match[1])):
+        match = _LINE.fullmatch(line) or (None if has_begun else _FIRST_LINE.fullmatch(line))
+        if match and not (has_begun and _is_wrong(match[1])):
             origins.append((at + 1, read_origin(match[1])))
             lines[at] = ""
         elif match := _HEADING.fullmatch(line):
