@@ -17,6 +17,7 @@ from boxlore.store.values import Draft
 from boxlore.tasks.collection import backups
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.people.registry import find_person, merge
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
     StrikeReport,
@@ -117,6 +118,28 @@ def test_other_tellings_in_backups_are_named_and_reached_everywhere(home: Path) 
         report = strike_out(collection, [row.statement for row in to_strike], asked=["kalamaja"])
         assert said(collection, report) == [CLEAN]
     assert holding(home, "kalamaja") == [] and holding(home, "rained 1")
+
+
+def test_the_lines_that_say_what_was_done_go_with_the_words(home: Path) -> None:
+    """Words of several, or that were asked for by themselves, in the log and in a branch that was left."""
+    for _ in range(2):
+        tell(home, "person", "Ants Saar")
+        tell(home, "person", "Liisi Kask")
+        with open_for_writing(home) as collection:
+            merge(collection, find_person(collection, "Ants Saar"), find_person(collection, "Liisi Kask"))
+            act = collection.act("Marigold was here")
+            act.state(find_item(collection, "TRA-0002"), "keyword", "flowers")
+            act.done()
+        bring_back_the_oldest(home)
+    backups.restore(home, listed(home)[0].path)
+    with open_for_writing(home) as collection:
+        to_strike, _ = targets_everywhere(collection, "Ants Saar")
+        report = strike_out(collection, [row.statement for row in to_strike], asked=["Ants Saar"])
+        assert said(collection, report) == [CLEAN]
+        told = Teller(collection).tell(find_item(collection, "TRA-0003"), "note", "Marigold", Telling())
+        report = strike_out(collection, [told.id], asked=["Marigold"])
+        assert said(collection, report) == [CLEAN]
+    assert holding(home) == holding(home, "marigold") == []
 
 
 def test_what_was_taken_back_is_struck_with_what_was_told_again(home: Path) -> None:

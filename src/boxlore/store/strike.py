@@ -70,10 +70,11 @@ from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
-from boxlore.store.strike_branches import Draft, TextOf, drafts_holding, only_in_backups, same_words
+from boxlore.store.strike_branches import TextOf, Traces, only_in_backups, same_words, traces_of
 from boxlore.store.strike_proof import files_holding, search_folder
 from boxlore.store.strike_rewriting import (
-    DRAFTS,
+    TRACES,
+    blank_lines,
     delete_statements,
     empty_log,
     is_pending,
@@ -133,9 +134,9 @@ def strike(
     gone = _gather_all(store, asked)
     words = [*gone.words, *words_besides]
     elsewhere = search_folder(store.folder, words, ours=False)
-    drafts = drafts_holding(store.folder, words)
+    traces = traces_of(store.db, store.folder, words, words_besides)
     try:
-        count = store.writer.do(lambda db: _take_out(db, gone, _Noted(by, now, elsewhere.left_in, drafts)))
+        count = store.writer.do(lambda db: _take_out(db, gone, _Noted(by, now, elsewhere.left_in, traces)))
     except CouldNot as error:
         raise CouldNot(f"Nothing was struck: {_cause(error)}", error.what_to_do) from error
     forget_values()
@@ -232,12 +233,12 @@ class _Gone:
 
 @dataclass(frozen=True, slots=True)
 class _Noted:
-    """What is noted with a strike: by whom, when, the files that carry the words, the drafts to go from backups."""
+    """What is noted with a strike: by whom, when, the files that carry the words, and what else does."""
 
     by: str
     now: str
     left_in: Sequence[str]
-    drafts: Sequence[Draft]
+    traces: Traces
 
 
 def _gather_all(store: Store, asked: list[str]) -> _Gone:
@@ -291,8 +292,8 @@ def _take_out(db: sqlite3.Connection, gone: _Gone, noted: _Noted) -> int:
     """
     ids, struck = gone.ids, gone.rows
     words = [statement.words for statement, _ in struck if statement.words.strip()]
-    _note(db, LEFT_IN, noted.left_in)
-    _note(db, DRAFTS, noted.drafts)
+    _note(db, LEFT_IN, json.dumps(noted.left_in) if noted.left_in else "")
+    _note(db, TRACES, noted.traces.to_json())
     meant = db.execute(f"SELECT {MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
     of_log = [(statement.id, statement.subject.kind, statement.subject.id, statement.field) for statement, _ in struck]
     of_backups = [(ident, kind, told.subject, told.field) for ident, kind, told in gone.only_in_backups]
@@ -302,12 +303,13 @@ def _take_out(db: sqlite3.Connection, gone: _Gone, noted: _Noted) -> int:
         _drop_drafts(db, statement.subject.id, statement.field, ids, words)
     delete_statements(db, [statement.id for statement, _ in struck])
     quiet_acts(db, words)
+    blank_lines(db, noted.traces.acts)
     forget(db, struck, {ident for (ident,) in meant if ident})
     return len(of_log) + len(of_backups)
 
 
-def _note(db: sqlite3.Connection, name: str, values: Sequence[object]) -> None:
-    db.execute("INSERT OR REPLACE INTO meta VALUES (?, ?)", (name, json.dumps(values) if values else ""))
+def _note(db: sqlite3.Connection, name: str, value: str) -> None:
+    db.execute("INSERT OR REPLACE INTO meta VALUES (?, ?)", (name, value))
 
 
 def _list(ids: Collection[str]) -> str:

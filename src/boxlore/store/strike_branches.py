@@ -13,8 +13,10 @@ so that whatever asks the log for statements asks them too. A strike takes out o
 
 Shorter words of others (the town of fifty pictures) stay: they are named after the strike, and go when they are struck
 `everywhere`, which lists the rows of all branches. Drafts that hold the words go from every backup; nobody types there.
+So do the words from every line that says what an act did, in the log too (“Leida is the same person as …”).
 """
 
+import json
 import sqlite3
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager, suppress
@@ -57,6 +59,26 @@ class TextOf:
     subject: str
     field: str
     words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Traces:
+    """What is no statement, and holds struck words: drafts in backups, and the acts (ids) whose lines do."""
+
+    drafts: Sequence[Draft] = ()
+    acts: Sequence[str] = ()
+
+    def to_json(self) -> str:
+        """Without any of the words; '' of none."""
+        return json.dumps([self.drafts, self.acts]) if self.drafts or self.acts else ""
+
+    @classmethod
+    def from_json(cls, text: str) -> "Traces":
+        drafts, acts = json.loads(text) if text else ([], [])
+        return cls([(subject, field, slot) for subject, field, slot in drafts], acts)
+
+
+NO_TRACES = Traces()
 
 
 @contextmanager
@@ -111,14 +133,28 @@ def _tells(told: TextOf, asked: Iterable[tuple[TextOf, list[str]]]) -> bool:
     return False
 
 
-def drafts_holding(folder: Path, struck: Iterable[str]) -> list[Draft]:
-    """The drafts in backups that hold any of these words."""
-    asked = [words for words in map(tokens, struck) if words]
+def traces_of(db: sqlite3.Connection, folder: Path, struck: Iterable[str], asked: Iterable[str]) -> Traces:
+    """The drafts in backups that hold any of the struck words; the acts of the log and of backups whose lines do, of a
+    text of one word only if that was `asked` for by itself.
+    """
+    struck, asked = list(struck), list(asked)
+    texts = [words for words in map(tokens, struck) if words]
+    of_lines = [words for words in texts if len(words) > 1] + [words for words in map(tokens, asked) if words]
     drafts: dict[Draft, None] = {}
+    acts = dict.fromkeys(_acts_holding(db, of_lines))
     for backup in backup_files(folder):
-        with suppress(sqlite3.Error), closing(read_only(backup)) as db:
-            for subject, field, slot, words in db.execute("SELECT subject, field, slot, words FROM draft"):
-                own = tokens(words)
-                if any(holds(own, words_asked) for words_asked in asked):
+        with suppress(sqlite3.Error), closing(read_only(backup)) as copy:
+            for subject, field, slot, words in copy.execute("SELECT subject, field, slot, words FROM draft"):
+                if _holds_any(words, texts):
                     drafts[subject, field, slot] = None
-    return list(drafts)
+            acts |= dict.fromkeys(_acts_holding(copy, of_lines))
+    return Traces(list(drafts), list(acts))
+
+
+def _acts_holding(db: sqlite3.Connection, asked: Sequence[list[str]]) -> list[str]:
+    return [act for act, line in db.execute("SELECT id, what FROM act") if _holds_any(line, asked)]
+
+
+def _holds_any(text: str, asked: Iterable[list[str]]) -> bool:
+    own = tokens(text)
+    return any(holds(own, words) for words in asked)

@@ -4,8 +4,8 @@ The theory of operation of the whole strike opens `strike`. In short, the first 
 database and left a tombstone for each, marked as not finished. But SQLite leaves deleted bytes behind, and backups
 still have the rows. So this step, for the unfinished tombstones,
 
-1. deletes the rows from every backup too, and the drafts noted in `meta`, adds the tombstones there, and writes anew
-   each backup that had such rows;
+1. deletes the rows from every backup too, and what is noted in `meta` (drafts, lines about acts), adds the tombstones
+   there, and writes anew each backup that had such rows;
 2. makes the full-text index again, because it keeps the words of deleted rows until its parts are merged;
 3. writes the database file anew (VACUUM), so that it has no free pages with old bytes;
 4. empties the write-ahead log, which still holds the old pages, and marks the tombstones as finished.
@@ -28,11 +28,12 @@ from boxlore.store.backup_sums import forget, is_altered, note
 from boxlore.store.copying import PART, WAIT_SECONDS
 from boxlore.store.projections import rebuild
 from boxlore.store.schema import PROJECTIONS, VERSION, version_of
+from boxlore.store.strike_branches import NO_TRACES, Traces
 
 _BUSY = (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
 
-DRAFTS = "strike_drafts"
-"""The name in `meta` of the drafts (JSON: subject, field, slot) that hold struck words in backups and go from each."""
+TRACES = "strike_traces"
+"""The name in `meta` of what else holds struck words in backups (`strike_branches.Traces`) and goes from each."""
 
 STRUCK = "struck"
 """Replaces the line that says what an act did (`act.what`), if that line may repeat struck words."""
@@ -84,7 +85,7 @@ def empty_log(db: sqlite3.Connection) -> bool:
         if _log_is_held(db):
             return False
         db.execute("UPDATE tombstone SET finished = 1 WHERE finished = 0")
-        db.execute("DELETE FROM meta WHERE name = ?", (DRAFTS,))
+        db.execute("DELETE FROM meta WHERE name = ?", (TRACES,))
         _log_is_held(db)
     return True
 
@@ -110,8 +111,8 @@ def _is_busy(error: sqlite3.Error) -> bool:
 
 def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
     tombs = db.execute(f"SELECT {TOMB} FROM tombstone WHERE finished = 0").fetchall()
-    noted = db.execute("SELECT value FROM meta WHERE name = ? AND value <> ''", (DRAFTS,)).fetchone()
-    drafts = [tuple(draft) for draft in json.loads(noted[0])] if noted else []
+    noted = db.execute("SELECT value FROM meta WHERE name = ?", (TRACES,)).fetchone()
+    traces = Traces.from_json(noted[0] if noted else "")
     backups = folder / "backups"
     for left_over in backups.glob(f"*{PART}*"):
         left_over.unlink()
@@ -121,7 +122,7 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
         altered = is_altered(backup)
         try:
             was = forget(backup)
-            strike_backup(backup, tombs, drafts)
+            strike_backup(backup, tombs, traces)
             if not altered:
                 note(backup, was)
         except sqlite3.DatabaseError as error:
@@ -130,10 +131,8 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
             # a backup that cannot be changed is named by the proof, which follows
 
 
-def strike_backup(
-    path: Path, tombs: Sequence[Tomb], drafts_noted: Sequence[tuple[str, ...]] = (), *, finished: bool = True
-) -> int:
-    """Delete the rows of these tombstones, and these drafts, from a backup, and write its file anew if there were any.
+def strike_backup(path: Path, tombs: Sequence[Tomb], traces: Traces = NO_TRACES, *, finished: bool = True) -> int:
+    """Delete the rows of these tombstones, and these traces, from a backup, and write its file anew if there were any.
 
     It works for a backup of any version, because the table `statement` keeps its name and columns for ever. The
     tombstones go in, `finished` or not, so that the backup knows what was struck if it is brought back. Returns how
@@ -145,7 +144,8 @@ def strike_backup(
         db.execute("BEGIN IMMEDIATE")
         words = _words_of(db, [tomb[0] for tomb in tombs])
         drafts = sum(db.execute(_DROP_DRAFTS, (tomb[2], tomb[3])).rowcount for tomb in tombs)
-        drafts += sum(db.execute(f"{_DROP_DRAFTS} AND slot = ?", draft).rowcount for draft in drafts_noted)
+        drafts += sum(db.execute(f"{_DROP_DRAFTS} AND slot = ?", draft).rowcount for draft in traces.drafts)
+        lines = blank_lines(db, traces.acts)
         if words or drafts:
             delete_statements(db, [tomb[0] for tomb in tombs])
             quiet_acts(db, words)
@@ -155,7 +155,7 @@ def strike_backup(
             [(*tomb, int(finished)) for tomb in tombs],
         )
         db.execute("COMMIT")
-        if words or drafts:
+        if words or drafts or lines:
             db.execute("VACUUM")
         return len(words)
 
@@ -187,6 +187,12 @@ def quiet_acts(db: sqlite3.Connection, words: Iterable[str]) -> None:
         start = struck_words.strip()[:PIECE]
         if len(start) > PIECE // 4:
             db.execute("UPDATE act SET what = ? WHERE instr(lower(what), lower(?))", (STRUCK, start))
+
+
+def blank_lines(db: sqlite3.Connection, acts: Iterable[str]) -> int:
+    """Blank the lines about these acts. Returns how many were not blank."""
+    query = "UPDATE act SET what = ? WHERE id = ? AND what <> ?"
+    return sum(db.execute(query, (STRUCK, act, STRUCK)).rowcount for act in acts)
 
 
 def delete_statements(db: sqlite3.Connection, ids: Iterable[str]) -> None:
