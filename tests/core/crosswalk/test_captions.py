@@ -68,6 +68,7 @@ TITLES = [
         "Photograph of Anna (perhaps), Ruth and Joe (perhaps)",
     ),
     (record(person("perhaps one of the boys")), "Photograph, perhaps of one of the boys"),
+    (record(place="תל אביב"), "Photograph, \u2068תל אביב\u2069"),
     (
         record(person("לאה", **GUESS), person("משה"), person("Ruth")),
         "Photograph of \u2068לאה\u2069 (perhaps), \u2068משה\u2069 and Ruth",
@@ -438,3 +439,10 @@ def test_a_files_name_is_the_title_where_nothing_else_is_known(
     views = tuple(told("file_name", name, **FILE) for name in names)
     made = record(**words)
     assert captions.title(replace(made, told={**made.told, "file_name": views})) == title
+
+
+def test_a_place_from_right_to_left_leaves_the_date_behind_it() -> None:
+    """Unicode Standard Annex 9, 3.3.2 (P2): what stands in an isolate does not decide the direction of the line."""
+    made = record(place="תל אביב", date=told("date", "1936", value=DateReading.from_edtf("1936")))
+    assert captions.where_when(made) == "\u2068תל אביב\u2069, 1936"
+    assert captions.alt_text(made) == "Photograph, not yet described, \u2068תל אביב\u2069, 1936."

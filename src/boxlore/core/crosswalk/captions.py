@@ -3,7 +3,8 @@
 1. The words as told come first, and what they were read as stands behind them: `the summer Joe came home (1946)`.
 2. A name that is not sure says so: `perhaps Anna`; among other names behind itself, so that the doubt is nobody
    else's: `Anna (perhaps), Ruth and Joe`.
-   Each name that is written from right to left stands in an isolate, so that “left to right” holds for its neighbours.
+   Each name and place that is written from right to left stands in an isolate, so that “left to right” holds for its
+   neighbours.
 3. No preposition or article of ours stands before told words, for they may begin with their own (`in the garden`).
 4. Every sentence is right with any field missing.
 5. A title made by us follows DACS 2.3.3 (name, nature and topic, no brackets), or stands in brackets if the collection
@@ -301,7 +302,7 @@ def _says(words: str, shown: str) -> bool:
 
 def _place_words(record: Record) -> str:
     """The place in few words; of places that cannot all be so each, without who says it."""
-    places = " or ".join(dict.fromkeys(bare(view.words) for view in record.rests_on("place")))
+    places = " or ".join(dict.fromkeys(isolated(bare(view.words)) for view in record.rests_on("place")))
     conflict = record.disputed("place")
     return f"{places} (disputed)" if conflict and conflict.hidden else places
 
@@ -324,7 +325,7 @@ def _place_told(view: StatementView) -> str:
 
 def where_when(record: Record, style: Style = PLAIN) -> str:
     """Place and date, with a comma between."""
-    return ", ".join(part for part in (place_line(record), date_line(record, style)) if part)
+    return ", ".join(part for part in (isolated(place_line(record)), date_line(record, style)) if part)
 
 
 def occasion_line(record: Record) -> str:
