@@ -151,7 +151,47 @@ def guessed(
     folded = [fold_place(name) for name in names]
     rows, slips = _guessed(db, folded)
     ranked = [_rank(row, slips[ident], folded, contexts, year, family) for ident, row in rows.items()]
+    similar = _best_first(candidate for candidate in ranked if candidate.fits)
+    if similar:
+        return similar
+    rows = _shortened(db, folded, alone=not contexts)
+    ranked = [_rank(row, SHORTENED, folded, contexts, year, family) for row in rows.values()]
     return _best_first(candidate for candidate in ranked if candidate.fits)
+
+
+_Row = tuple[int, str, str, str, str, float, float, int, int]
+"""The columns of table `place` (see `index`), and 1 if the name asked for is the main name."""
+
+SHORTENED = 1
+"""A name told short counts as one misspelled letter."""
+
+
+def _shortened(db: sqlite3.Connection, folded: Iterable[str], *, alone: bool) -> dict[int, _Row]:
+    """The places of whose names of several words these are a short form, by id.
+
+    The first word is told whole, the others by their beginnings or not at all (`Halle a. S.`, `Burton on T.`); the
+    first word alone counts only beside a larger part (`Merthyr, Glamorgan`), not `alone`.
+    """
+    longer: set[str] = set()
+    for first, *others in (name.split() for name in folded if name):
+        shortened = any(len(word) <= LONGEST_ABBREVIATION for word in others)
+        if shortened or not (others or alone or len(first) < 5):
+            bounds = (f"{first} ", f"{first}!")
+            spellings = db.execute("SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ?", bounds)
+            longer |= {spelling for (spelling,) in spellings if _begin_in_order(others, spelling.split()[1:])}
+    return _exact(db, longer)
+
+
+LONGEST_ABBREVIATION = 3
+"""Letters of a word of a name that may be an abbreviation."""
+
+
+def _begin_in_order(told: Sequence[str], words: Sequence[str]) -> bool:
+    """Whether each told word begins one of the words, in their order, and the last one the last."""
+    if not told:
+        return True
+    remaining = iter(words)
+    return words[-1].startswith(told[-1]) and all(any(word.startswith(short) for word in remaining) for short in told)
 
 
 def _best_first(ranked: Iterable[Ranked]) -> list[Ranked]:
@@ -170,10 +210,6 @@ def exact(
 def kilometres(from_place: Ranked, to_place: Ranked) -> float:
     """The distance of two places in kilometres, on a sphere of 6,371 km (the haversine formula)."""
     return distance_km((from_place.lat, from_place.lon), (to_place.lat, to_place.lon))
-
-
-_Row = tuple[int, str, str, str, str, float, float, int, int]
-"""The columns of table `place` (see `index`), and 1 if the name asked for is the main name."""
 
 
 def _exact(db: sqlite3.Connection, folded: Iterable[str]) -> dict[int, _Row]:

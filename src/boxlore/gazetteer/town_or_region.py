@@ -16,6 +16,8 @@ from boxlore.gazetteer.matching import Family, exact, is_description, is_generic
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
 """A word between a town and its region: `Allenstein i. Ostpr.`"""
+_SMALL_BEFORE = re.compile(r"\s[a-zà-ÿ]{1,4}\.?$")
+"""A small word before the last one, which is then a part of the name: `Rothenburg o. d. T.`, `Stoke on T.`."""
 SMALL = 100_000
 """A town of fewer people is not meant where a country or a large area bears the same name."""
 
@@ -96,8 +98,10 @@ def _last_words(
     if is_ship(words) or exact(db, words):
         return [words], []
     for count in range(min(3, len(tokens) - 1), 0, -1):
-        last = " ".join(tokens[-count:])
-        meanings = [] if is_generic(last) or is_description(last) else meanings_of(db, last, year)
+        last, start = " ".join(tokens[-count:]), " ".join(tokens[:-count])
+        goes_on = last[0].islower() or (_SMALL_BEFORE.search(start) and not _JOINING.search(start))
+        is_name = is_generic(last) or is_description(last) or (goes_on and words[0].isupper())
+        meanings = [] if is_name else meanings_of(db, last, year)
         if meanings:
             before = _JOINING.sub("", " ".join(tokens[:-count]))
             return [before], [_likeliest(db, meanings, [before], [], family, year)]
