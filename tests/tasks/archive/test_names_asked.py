@@ -116,3 +116,25 @@ def test_somebody_told_whom_nobody_knows_is_asked_about_wherever_the_name_stands
     answer(collection.folder, "not that person")
     assert left_out(collection, To.OUTSIDE) == ["4 answers from the table of names are taken."]
     assert [record.words("care") for record in seen_by(collection, To.OUTSIDE).records()] == ["", "Taanieli kätte"]
+
+
+def test_a_name_that_words_tell_of_somebody_who_may_live_is_asked_about_everywhere(collection: Collection) -> None:
+    """Of nobody known, told once with a birth: in its own words, and in those of other items."""
+    first, second = (Subject(Kind.ITEM, ident) for _, ident in collection.store.items())
+    act = collection.act("told")
+    act.state(first, "title", "Rasmus Saarepuu (b. 1983) on the pier")
+    act.state(first, "keyword", "Mia Rourke")  # who is known, and asked about as herself
+    act.state(second, "care", "Ask Rasmus")
+    act.done()
+    seen = seen_by(collection, To.OUTSIDE)
+    (titled,) = (record for record in seen.records() if record.id == first.id)
+    assert titled.closed_scans and not titled.told.get("title")
+    left_out(collection, To.OUTSIDE)
+    asked = {
+        (row["Where"], row["Words"]) for row in rows(collection.folder) if "nobody known" in row["Why it is asked"]
+    }
+    assert asked == {("title", "[Rasmus Saarepuu (b. 1983) on the pier]"), ("care", "[Ask Rasmus]")}
+    answer(collection.folder, "not that person")
+    left_out(collection, To.OUTSIDE)
+    (record,) = (record for record in seen_by(collection, To.OUTSIDE).records() if record.id == second.id)
+    assert record.words("care") == "Ask Rasmus"

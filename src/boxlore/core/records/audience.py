@@ -350,6 +350,9 @@ class Recipient:
                 return True
         if self._strangers(record) or any(self._says_it_shows(record)):
             return True
+        titles = (view for field in WHAT_IT_SHOWS for view in record.all(field))
+        if self.strangers and any(self.strangers.are_named(view.words, record.id, view.field) for view in titles):
+            return True
         if not all(self._passes(view, record.audiences, record.id) for view in record.all("inscription")):
             return True
         texts = [text for scan in record.scans for text in _texts_of(scan)]

@@ -48,7 +48,7 @@ class Strangers:
         return answer in (None, NamingAnswer.HIDE)
 
     def are_named(self, words: str, item: str, where: str) -> bool:
-        """Whether words name, or may name, somebody who was told elsewhere and made nobody yet."""
+        """Whether words name, or may name, somebody of whom the registry knows nothing."""
         if self.unknown is None or not self.unknown.are_in(words):
             return False
         return self.decided.answers.get((item, where, STRANGER, stranger_digest(words))) in (None, NamingAnswer.HIDE)

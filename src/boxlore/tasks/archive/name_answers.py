@@ -72,7 +72,7 @@ def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator
     """The places of one naming, each person's own."""
     if naming.where != WHO_SAYS and not naming.people:
         is_shown = naming.where in (EMBEDDED, *WHO)
-        why = "nobody here is called so" if is_shown else "a name that was told elsewhere, of nobody known yet"
+        why = "nobody here is called so" if is_shown else "a name of nobody known yet"
         digest = stranger_digest(naming.text)
         yield NamePlace(
             whole.number, whole.id, naming.where, STRANGER, naming.text, naming.text, f"[{naming.text}]", why, digest

@@ -7,16 +7,15 @@ from functools import partial
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING, NamingAnswer
+from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.latest_birth import BornBy, Pictured, latest_births
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
-from boxlore.core.people.reference import PersonRef, id_meant
+from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To, is_keepers_alone
-from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import Life, life_of
@@ -24,12 +23,13 @@ from boxlore.core.records.marks import bare_label
 from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.people_and_kin import Wedding
-from boxlore.core.statements import Kind, Reading, Said, Statement, Subject, Sure, fold
+from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.files_read_again import read_files_again
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.names_found import answers_in_table
 from boxlore.tasks.collection.names_left import decisions_given
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.unknown_people import strangers_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -212,29 +212,11 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         to=to,
         on_day=today,
         withheld=withhold(collection.people().values(), lives, to, today, answers),
-        strangers=_strangers(collection, answers) if to.is_public else None,
+        strangers=strangers_of(collection, answers) if to.is_public else None,
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)
     return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
-
-
-def _is_known(row: Statement, reading: Reading | None) -> bool:
-    """Whether words are read as somebody, or stand in a scan's file alone, where they are asked about."""
-    return row.source.said is Said.FILE or bool(reading and id_meant(reading))
-
-
-def _strangers(collection: Collection, answers: Decided) -> Strangers:
-    """Who knows whom the registry has, and the words of who is somewhere that were made nobody and not let out."""
-    known = strangers_to(collection.people().values(), answers)
-    told = []
-    for subject, name, words in collection.store.words_of(WHO):
-        answer = answers.answers.get((subject, name, STRANGER, stranger_digest(words)))
-        if fold(words) not in known.known and answer in (None, NamingAnswer.HIDE):
-            rows = collection.store.statements(Subject(Kind.ITEM, subject))
-            if not any(row.words == words and _is_known(row, reading) for row, reading in rows):
-                told.append(words)
-    return strangers_to(collection.people().values(), answers, told) if told else known
 
 
 def given(person: Person) -> tuple[Consent, ...]:

@@ -1,0 +1,96 @@
+"""Names in words of which nobody told who bears them, where the words say that the bearer may well live.
+
+A name in a caption may be anybody's, long dead most often, and is no question. It is one where something beside it
+says otherwise: a birth in brackets (`Rasmus Saarepuu (b. 1983)`), an age (`Kaisa Vesterinen, 14, on the bus`), a late
+year in the sentence, that the name is of who gave, lent or copied something, or that it stands as a keyword of its own.
+
+A name is here a known given name with a word behind it that is no English word, both written large. A rule of our own;
+the words are from memory.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+
+from boxlore.core.people.names.tokens import CALLED
+from boxlore.core.people.names_in_text.ordinary_words import is_english, is_thing
+from boxlore.core.people.names_in_text.text_normalising import Word, read_text
+
+LATELY = 30
+"""Who did something in a year of so many years is taken as living."""
+
+GIVERS = ("donor", "lender", "owner", "keyword", "custody")
+"""Fields in which a name is told of somebody who had to do with the pictures, or is what they are about."""
+
+_BIRTH = re.compile(
+    r"\s*,?\s*(?:[(\[]\s*)?(?P<born>b\.|born\b|bn\b|s\.|sünd\w*\.?|snd\.?|geb\.?|geboren|род\.?|р\.|ur\.|född|f\.|synt\.?|"
+    r"syntynyt|°|\*|[(\[])\s*(?:in\s+)?(?P<year>\d{4})\b(?!\s*[-–—]\s*\d)",
+    re.IGNORECASE,
+)
+_AGE = re.compile(
+    r"\s*(?:[,(\[]\s*(?:aged?\s+)?|\s+aged?\s+)(?P<age>\d{1,2})(?=\s*[,)\].;]|\s*$|\s*(?:years|yrs|a\.|aastat))",
+    re.IGNORECASE,
+)
+_YEAR = re.compile(r"(?<!\d)(?:1[89]|20)\d\d(?!\d)")
+_GAVE = re.compile(
+    r"\b(?:given|gift|donated|lent|loaned|sent|courtesy|scanned|copied|keeper|kingitud|laenatud|annetanud|geschenkt|от|"
+    r"lahjoittanut|dar)\b[^.!?\n]{0,25}$",
+    re.IGNORECASE,
+)
+_SIGNS = re.compile(r"\d|" + _GAVE.pattern.replace("[^.!?\\n]{0,25}$", ""), re.IGNORECASE)
+"""What the words have at least, before they are looked at."""
+_SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
+_JOINS = frozenset((" ", "-", "_", ""))
+
+
+@lru_cache(1 << 14)
+def names_of_the_living(words: str, field: str, year: int, longest_life: int) -> tuple[str, ...]:
+    """The names that the words of a field tell of somebody who may well live in the `year`. Nobody does who was born
+    more than `longest_life` years before."""
+    if field not in GIVERS and not _SIGNS.search(words):
+        return ()
+    names = ((name, _told_beside(words, name[0].start, name[-1].end)) for name in _names(words))
+    return tuple(
+        "".join((word.before or " ") + words[word.start : word.end] for word in name)[len(name[0].before or " ") :]
+        for name, beside in names
+        if _may_live(*beside, field, year, longest_life)
+    )
+
+
+def _names(words: str) -> Iterator[Sequence[Word]]:
+    """Each name: a given name, and all words written large that follow it."""
+    text = read_text(words)
+    at = 0
+    while at < len(text.words):
+        last = at
+        if _is_given(text.words[at]):
+            while last + 1 < len(text.words) and _goes_on(text.words, last + 1):
+                last += 1
+        if last > at and not is_thing(text.words, at):
+            yield text.words[at : last + 1]
+        at = last + 1
+
+
+def _is_given(word: Word) -> bool:
+    return word.spelled[0].isupper() and word.folded in CALLED and not is_english(word.folded)
+
+
+def _goes_on(words: Sequence[Word], at: int) -> bool:
+    word = words[at]
+    is_name = word.spelled[0].isupper() and len(word.folded) > 2 and not word.spelled.isupper()
+    return word.before in _JOINS and is_name and not is_english(word.folded)
+
+
+def _told_beside(words: str, start: int, end: int) -> tuple[str, str]:
+    """What stands before and behind a name in its sentence."""
+    ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
+    return words[max(at for at in ends if at <= start) : start], words[end : min(at for at in ends if at >= end)]
+
+
+def _may_live(before: str, after: str, field: str, year: int, longest_life: int) -> bool:
+    years = [int(told) for told in _YEAR.findall(before + after)]
+    if birth := _BIRTH.match(after):
+        return year - longest_life <= int(birth["year"]) <= year
+    if age := _AGE.match(after):
+        return year - max(years, default=year) + int(age["age"]) <= longest_life
+    return field in GIVERS or bool(_GAVE.search(before)) or any(year - LATELY <= told <= year for told in years)

@@ -1,0 +1,53 @@
+"""Names of which nobody told who bears them, where the words say that the bearer may well live (a rule of our own)."""
+
+from tests.every_row import every_row
+
+from boxlore.core.people.names_in_text.finder import forget_finders
+from boxlore.core.people.names_in_text.names_of_the_living import names_of_the_living
+
+YEAR, LONGEST = 2026, 100
+
+TOLD = (
+    ("story", "Rasmus Saarepuu (b. 1983) carried the box down.", "Rasmus Saarepuu"),
+    ("story", "With Leida Tohver (*1941) and the dog", "Leida Tohver"),
+    ("title", "Kaisa Vesterinen, 14, on the bus, 2009", "Kaisa Vesterinen"),
+    ("title", "Kaisa Vesterinen aged 9", "Kaisa Vesterinen"),
+    ("story", "Given to us by Oleg Sidorchuk last spring.", "Oleg Sidorchuk"),
+    ("story", "The mill burnt. Our keeper Tiiu Saarepera saw it.", "Tiiu Saarepera"),
+    ("story", "In 2015 Hilda Quaine sold the mill.", "Hilda Quaine"),
+    ("donor", "Halina Dudziak, Gdynia", "Halina Dudziak"),
+    ("custody", "from Mrs Elsa Lindqvist-Pohl", "Elsa Lindqvist-Pohl"),
+    ("keyword", "#KaisaVesterinen", "Kaisa Vesterinen"),
+)
+NOT_TOLD = (
+    ("title", "Hilda Quaine, butcher"),
+    ("title", "Hilda Quaine, 1938"),
+    ("title", "Hilda Quaine, 72, with her catch, 1931"),
+    ("title", "Hilda Quaine (1888–1962)"),
+    ("title", "Hilda Quaine (1888)"),
+    ("title", "Hilda Quaine, 14 May 1938"),
+    ("title", "HILDA QUAINE, 14"),
+    ("title", "the hilda quaine, 14"),
+    ("story", "Hilda Quaine rowed. Given by the school in 2019."),
+    ("title", "Victoria Park, 2019"),
+    ("title", "Olive oil and Hazel Grove, 2019"),
+    ("keyword", "Hilda"),
+    ("keyword", "Port Chalmers"),
+    ("donor", "the school"),
+)
+
+
+@every_row(("field", "words", "name"), TOLD)
+def test_words_that_say_that_somebody_lives(field: str, words: str, name: str) -> None:
+    assert names_of_the_living(words, field, YEAR, LONGEST) == (name,)
+
+
+@every_row(("field", "words"), NOT_TOLD)
+def test_words_that_do_not(field: str, words: str) -> None:
+    assert names_of_the_living(words, field, YEAR, LONGEST) == ()
+
+
+def test_a_strike_forgets_the_words() -> None:
+    names_of_the_living("Halina Dudziak", "donor", YEAR, LONGEST)
+    forget_finders()
+    assert names_of_the_living.cache_info().currsize == 0
