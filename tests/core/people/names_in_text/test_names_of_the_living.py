@@ -25,6 +25,8 @@ NOT_TOLD = (
     ("title", "Hilda Quaine, 72, with her catch, 1931"),
     ("title", "Hilda Quaine (1888–1962)"),
     ("title", "Hilda Quaine (1888)"),
+    ("title", "Hilda Quaine (1937-2011)"),
+    ("keyword", "Hilda Quaine, died 2011"),
     ("title", "Hilda Quaine, 14 May 1938"),
     ("title", "HILDA QUAINE, 14"),
     ("title", "the hilda quaine, 14"),

@@ -27,6 +27,10 @@ _BIRTH = re.compile(
     r"syntynyt|°|\*|[(\[])\s*(?:in\s+)?(?P<year>\d{4})\b(?!\s*[-–—]\s*\d)",
     re.IGNORECASE,
 )
+_DEAD = re.compile(
+    r"\s*[(\[][^)\]]*\d{4}\s*[-–—]\s*\d|\s*[,(\[]?\s*(?:who\s+)?(?:d\.|died\b|late\b|†|surn?|suri\b|gest\.|kuol|ум\.|zm\.)",
+    re.IGNORECASE,
+)
 _AGE = re.compile(
     r"\s*(?:[,(\[]\s*(?:aged?\s+)?|\s+aged?\s+)(?P<age>\d{1,2})(?=\s*[,)\].;]|\s*$|\s*(?:years|yrs|a\.|aastat))",
     re.IGNORECASE,
@@ -89,6 +93,8 @@ def _told_beside(words: str, start: int, end: int) -> tuple[str, str]:
 
 def _may_live(before: str, after: str, field: str, year: int, longest_life: int) -> bool:
     years = [int(told) for told in _YEAR.findall(before + after)]
+    if _DEAD.match(after):
+        return False
     if birth := _BIRTH.match(after):
         return year - longest_life <= int(birth["year"]) <= year
     if age := _AGE.match(after):
