@@ -166,7 +166,10 @@ def printing_on(papers: Iterable[str]) -> Decorator:
             selection,
             click.option("--paper", type=click.Choice(list(papers)), help="The paper; else the collection's setting."),
             click.option(
-                "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml)."
+                "--theme",
+                default="",
+                metavar="THEME",
+                help="plain, large-print, linen, slate, or a file of your own (.toml).",
             ),
             kin_of,
             over,

@@ -47,7 +47,18 @@ LARGE_PRINT = Theme(
     fonts=(SANS,), size=18.0, leading=0.75, ink="#000000", soft="#333333", line="#777777", paper="#ffffff",
 )  # fmt: skip
 
-THEMES = {"plain": Theme(), "large-print": LARGE_PRINT}
+LINEN = Theme(
+    size=12.0, leading=0.65, ink="#35261a", soft="#55402c", line="#d8c4a4", paper="#fbf3e4",
+    margin_side=20.0, margin_top=20.0, margin_bottom=18.0,
+)  # fmt: skip
+"""A book with wide margins and brown ink."""
+
+SLATE = Theme(
+    fonts=(SANS,), leading=0.62, ink="#1a242e", soft="#3a4754", line="#b8c4cf", paper="#eef2f5", margin_side=16.0,
+)  # fmt: skip
+"""A plain face in blue-grey ink."""
+
+THEMES = {"plain": Theme(), "large-print": LARGE_PRINT, "linen": LINEN, "slate": SLATE}
 
 _RANGES = {
     "size": (6.0, 40.0),

@@ -22,7 +22,10 @@ from boxlore.tasks.sitting.voices import heard
 @options.audience("outside")
 @options.selection
 @click.option(
-    "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml): colours."
+    "--theme",
+    default="",
+    metavar="THEME",
+    help="plain, large-print, linen, slate, or a file of your own (.toml): colours.",
 )
 @options.kin_of
 @click.option(

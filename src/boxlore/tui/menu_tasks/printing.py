@@ -19,7 +19,10 @@ from boxlore.tui.menu_tasks.task import (
 )
 from boxlore.tui.screens.forms import Blank
 
-THEMES = (("plain", "plain"), ("large-print", "large print"))
+THEMES = (
+    ("plain", "plain"), ("large-print", "large print"), ("linen", "wide margins, brown ink"),
+    ("slate", "a plain face, blue-grey ink"),
+)  # fmt: skip
 PAPERS = (("a4", "A4"), ("letter", "Letter"))
 
 
