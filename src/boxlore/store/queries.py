@@ -122,8 +122,12 @@ def number_of(db: sqlite3.Connection, ident: str) -> str:
 
 
 def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
+    """What a statement of another field replaces, which says nothing of its own here, is withdrawn."""
     query = f"""
-        SELECT {SELECT}, s.act IN (SELECT act FROM withdrawn), EXISTS (SELECT 1 FROM past p WHERE p.row = s.row)
+        SELECT {SELECT}, s.act IN (SELECT act FROM withdrawn) OR EXISTS (
+            SELECT 1 FROM statement r WHERE r.replaces = s.id AND r.replaces <> '' AND r.field <> s.field
+            AND r.act NOT IN (SELECT act FROM withdrawn)
+        ), EXISTS (SELECT 1 FROM past p WHERE p.row = s.row)
         FROM statement s WHERE s.subject = ? AND s.field = ? ORDER BY s.row"""
     return [
         Past(statement_of(row), "withdrawn" if row[16] else "replaced" if row[17] else "in force")

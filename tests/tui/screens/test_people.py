@@ -9,7 +9,7 @@ from tests.tui.conftest import hands_on
 
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Kind, Subject, read_source
+from boxlore.core.statements import Kind, Said, Subject, read_source
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.people.registry import find_person
@@ -118,7 +118,14 @@ def test_one_of_two_and_two_of_one(run: Run, collection: Collection) -> None:
             await hands.choose("The same person as …")
             await hands.fill("Nobody")
             assert "Nobody here is called “Nobody”. The list of people shows everyone." in hands.text
+            await hands.press("ctrl+u", "«ann b»", "tab", "enter")  # a name is completed
+            assert "Anna Berg, no birth told, in 3 pictures Ann Berg, no birth told, in 1 picture" in hands.text
+            await hands.choose("Not sure")
+            assert "Nothing was changed." in hands.text
+            await hands.press("a")
+            await hands.choose("The same person as …")
             await hands.fill("Ann Berg")
+            await hands.choose("The same person")
             assert "Ann Berg is the same person now." in hands.text and "Anna Berg · 4 pictures" in hands.text
             await hands.press("a")
             await hands.choose("Part what was made one")
@@ -164,6 +171,49 @@ def test_a_birth_a_mother_and_a_consent_are_added(run: Run, collection: Collecti
     anna = person(collection, "Anna Berg")
     assert anna.born is not None and anna.born.display == "approximately 1912"
     assert anna.parents == (person(collection, "Mari Lepik").id,) and anna.consents[0].given
+
+
+def test_a_name_that_somebody_has_is_asked_about(run: Run, collection: Collection) -> None:
+    anna = person(collection, "Anna Berg").id
+
+    async def right() -> None:
+        async with hands_on(collection, narrator="Leida Rourke") as hands:
+            await hands.press("escape")
+            await hands.choose("Put right", "People")
+            await hands.press("«ann»", "down", "enter", "a")  # typed at a run: the row that is shown then
+            await hands.choose("Another name")
+            await hands.fill("Ann Berg")
+            assert "Somebody is called Ann Berg already. The same person?" in hands.text
+            await hands.choose("Two people")
+            assert "Called Ann Berg everywhere; Ann Berg is somebody else." in hands.text
+            await hands.press("ctrl+z", "a")
+            await hands.choose("Another name")
+            await hands.fill("Ann Berg")
+            await hands.choose("The same person")
+            assert "Anna Berg is the same person now." in hands.text and "Ann Berg · 4 pictures" in hands.text
+
+    run(right())
+    past = [row.statement for row in collection.store.history(anna, "name")]
+    assert [(said.words, said.source.said) for said in past] == [
+        ("Anna Berg", Said.NARRATOR),
+        ("Ann Berg", Said.KEEPER),
+    ]
+
+
+def test_nobody_knows_who_it_is(run: Run, collection: Collection) -> None:
+    async def right() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "enter")
+            await hands.choose("Not them, and not known who")
+            assert "TRA-0001: not Anna Berg; who it is, is not known." in hands.text
+            await hands.press("escape", "pagedown", "f4", "enter")
+            await hands.choose("Not this person here")
+            await hands.fill("Mari Lepik")
+            assert "TRA-0002 shows Mari Lepik." in hands.text
+
+    run(right())
+    assert "person" in read(collection)["TRA-0001"].not_known
+    assert [shown.name for shown in read(collection)["TRA-0002"].shown()] == ["Mari Lepik"]
 
 
 def test_own_words_are_corrected_with_their_history(run: Run, collection: Collection) -> None:

@@ -104,7 +104,7 @@ def test_a_dispute_is_settled_and_all_stays_on_record(
             await hands.press("f4", "down", "enter")
             await hands.choose("Choose which answer is used", choice)
             assert "Settled. What the others said stays on record; a later statement opens it again." in hands.text
-            assert "disputed" not in hands.text
+            assert "disputed" not in hands.text and "left open" not in hands.text
         record = first_record(collection)
         assert not record.conflicts
         assert [view.words for view in record.all("date")] == order
@@ -135,7 +135,7 @@ def test_words_are_struck_only_after_a_yes(run: Run, collection: Collection) -> 
             assert first_record(collection).words("story") == STORY
             await hands.press("enter")
             await hands.choose("Erase for good")
-            assert f"Erase {STORY} for good?" in hands.text
+            assert f"Erase “{STORY}” for good?" in hands.text
             assert (
                 "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
                 in hands.text
@@ -159,6 +159,29 @@ def test_opened_for_reading_only_nothing_is_changed(run: Run, folder: Path, coll
     run(look())
 
 
+def test_an_answer_is_taken_back_with_what_it_corrected_and_the_history_keeps_it(
+    run: Run, collection: Collection
+) -> None:
+    async def put_right() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Correct the words")
+            await hands.press("«!»", "enter", "enter")
+            await hands.choose("Take this answer back")
+            assert "Taken back: it holds no more." in hands.text and STORY not in hands.text
+            assert not first_record(collection).told.get("story")
+            history = collection.store.history(first_record(collection).id, "story")
+            assert [(past.statement.words, past.state) for past in history] == [
+                (STORY, "replaced"),
+                (f"{STORY}!", "withdrawn"),
+            ]
+            await hands.press("ctrl+z")
+            assert "Taken back: story: taken back." in hands.text
+        assert first_record(collection).words("story") == f"{STORY}!"
+
+    run(put_right())
+
+
 def test_words_are_corrected_and_given_to_who_said_them(run: Run, collection: Collection) -> None:
     """The words before stay in the history, under who was said to have said them."""
 
@@ -175,6 +198,11 @@ def test_words_are_corrected_and_given_to_who_said_them(run: Run, collection: Co
             await hands.press("escape", "enter")
             await hands.choose("Somebody else said it")
             await hands.fill("Ellen Rourke")
+            await hands.press("enter")
+            await hands.choose("Somebody else said it")
+            await hands.fill("Elen Rourke")
+            assert "Nobody here is called “Elen Rourke”. Who is meant?" in hands.text
+            await hands.choose("Ellen Rourke")
             assert f"Ellen Rourke: “{STORY}!”" in hands.text and "Said by Ellen Rourke from now on." in hands.text
             await hands.press("enter")
             await hands.choose("History")

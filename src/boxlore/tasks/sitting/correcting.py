@@ -56,6 +56,15 @@ def correct(sitting: Sitting, record: Record, view: StatementView, words: str) -
     sitting.finish(act, record.id)
 
 
+def withdraw(sitting: Sitting, record: Record, view: StatementView) -> None:
+    """Take an answer back that was given at any time: it holds no more, nor does what it corrected, and the history
+    keeps both. A question of the item that is done with stands in its place (`still_to_ask`)."""
+    act = sitting.collection.act(f"{view.field}: taken back")
+    item = Subject(Kind.ITEM, record.id)
+    act.state(item, "asked", "", audience="keeper", sitting=sitting.id, replaces=view.statement)
+    sitting.finish(act, record.id)
+
+
 def settle(
     sitting: Sitting,
     record: Record,

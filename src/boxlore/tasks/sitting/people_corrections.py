@@ -4,15 +4,17 @@ Every function is one act and one step of the sitting, so that one undo takes it
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.pictures import SHOWS_WORDS
+from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent
+from boxlore.core.people.names.forms import close
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
-from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
+from boxlore.core.statements import KEEPER, Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.outputs.made_before import to_make_again
 from boxlore.tasks.people import registry
@@ -61,32 +63,60 @@ def told_of(collection: Collection, person: Person) -> list[tuple[Statement, Rea
     return [row for ident in person.ids for row in collection.store.statements(Subject(Kind.PERSON, ident))]
 
 
-def rename(sitting: Sitting, person: Person, name: str) -> None:
-    """Call the person so everywhere; the name before stays in the history, and words told are as they were."""
-    if not name.strip():
-        raise WrongUse("There is no name.", "Write the whole name, as captions shall give it.")
+def rename(sitting: Sitting, person: Person, name: str, *, apart_from: Person | None = None) -> None:
+    """Call the person so everywhere, on the keeper's word; the name before stays in the history, and words told are as
+    they were. `apart_from` has the same name and is somebody else: the two are proposed as one no more."""
     subject = Subject(Kind.PERSON, person.id)
     names = [said for said, _ in sitting.collection.store.statements(subject) if said.field == "name"]
     act = sitting.collection.act(f"{person.name} is called {name.strip()[:40]}")
-    how = sitting.telling
+    how = replace(sitting.telling, source=KEEPER)
     sitting.teller.add(act, subject, "name", name, how, replaces=names[-1].id if names else "")
+    if apart_from is not None:
+        act.state(subject, "different", apart_from.id, audience="keeper")
     sitting.finish(act, "")
 
 
-def same_person(sitting: Sitting, keep: Person, name: str) -> Person:
-    """Say that somebody else is this person too. Returns who that was."""
-    second = found(sitting.collection, name)
+def namesake(collection: Collection, person: Person, name: str) -> Person | None:
+    """Somebody else who is called so already."""
+    asked = fold(name).strip()
+    others = (known for known in collection.people().values() if known.id != person.id)
+    return next((known for known in others if fold(known.name) == asked), None)
+
+
+def same_person(sitting: Sitting, keep: Person, second: Person) -> None:
+    """Say that somebody else is this person too."""
     act = registry.merge(sitting.collection, keep, second)
     sitting.steps.remember(Done(act, f"{second.name} is {keep.name}", ""))
-    return second
 
 
-def two_people(sitting: Sitting, person: Person, name: str) -> Person:
-    """Say that somebody else is not this person, so that it is proposed no more. Returns who that was."""
-    second = found(sitting.collection, name)
+def in_short(collection: Collection, person: Person) -> str:
+    """Who a person is, to tell two apart: “Ruby Brackenbury, born 1921, in 5 pictures”."""
+    born = f", born {person.born.display}" if person.born else ", no birth told"
+    pictures = len({naming.item for naming in namings(collection, person)})
+    return f"{person.name}{born}, in {several(pictures, 'picture')}"
+
+
+def names_begun(collection: Collection, words: str) -> list[str]:
+    """The names of people that begin so, any word of them."""
+    people = collection.people()
+    begun = (people.get(ident) for ident, _ in collection.store.complete_people(words.strip(), 8))
+    return list(dict.fromkeys(person.name for person in begun if person is not None))
+
+
+def alike(sitting: Sitting, name: str) -> list[Person]:
+    """Those who may be meant by a name that nobody has: each word of it the same, or one slip apart."""
+    if not name.strip() or sitting.teller.understanding.person_called(name) is not None:
+        return []
+    asked = fold(name).split()
+    people = sitting.collection.people().values()
+    parted = [(person, fold(person.name).split()) for person in people]
+    return [person for person, words in parted if len(words) == len(asked) and all(map(close, words, asked))]
+
+
+def two_people(sitting: Sitting, person: Person, second: Person) -> None:
+    """Say that somebody else is not this person, so that it is proposed no more."""
     if act := registry.apart(sitting.collection, person, second):
         sitting.steps.remember(Done(act, f"{person.name} and {second.name} are two", ""))
-    return second
 
 
 def somebody_else(sitting: Sitting, person: Person, naming: Naming, name: str) -> str:
@@ -104,6 +134,14 @@ def somebody_else(sitting: Sitting, person: Person, naming: Naming, name: str) -
     act.readings.append((naming.statement.id, person_reading(meant)))
     sitting.finish(act, naming.item)
     return registered.name if registered else name.strip()
+
+
+def nobody_known(sitting: Sitting, person: Person, naming: Naming) -> None:
+    """In this one place it is not this person, and nobody knows who it is; the words told stay in the history."""
+    act = sitting.collection.act(f"{naming.number}: not {person.name}, not known who")
+    said = naming.statement
+    act.state(said.subject, said.field, "", source=KEEPER, sure=Sure.NOT_KNOWN, sitting=sitting.id, replaces=said.id)
+    sitting.finish(act, naming.item)
 
 
 def add(sitting: Sitting, person: Person, field: str, words: str) -> None:
@@ -137,24 +175,31 @@ def allow(sitting: Sitting, person: Person, answer: Consent) -> list[str]:
     return [] if answer.given else to_make_again(sitting.collection, [sitting.collection.people()[person.id]])
 
 
-def found(collection: Collection, name: str) -> Person:
-    """The one person of this name. Raises WrongUse where it is nobody's, or several people's."""
-    if (person := _named(collection, name)) is None:
-        raise WrongUse(f"Nobody here is called “{name.strip()[:60]}”.", "The list of people shows everyone.")
-    return person
+def called(collection: Collection, name: str, *, but: Person) -> list[Person]:
+    """Everybody else of this name. Raises WrongUse where there is nobody."""
+    people = [person for person in _all_named(collection, name) if person.id != but.id]
+    if not people:
+        raise WrongUse(f"Nobody {'else ' if fold(name).strip() == fold(but.name) else ''}here is called "
+                       f"“{name.strip()[:60]}”.", "The list of people shows everyone.")  # fmt: skip
+    return people
 
 
 def _named(collection: Collection, name: str) -> Person | None:
+    whole = _all_named(collection, name)
+    if len(whole) > 1:
+        raise WrongUse(f"{len(whole)} people are called “{name.strip()[:60]}”.", "Write the name in full.")
+    return whole[0] if whole else None
+
+
+def _all_named(collection: Collection, name: str) -> list[Person]:
+    """Those whose whole name it is; else those who are called so too."""
     asked = fold(name).strip()
     matches = [
         person
         for person in collection.people().values()
         if asked in map(fold, (person.name, *person.forms, *person.calls))
     ]
-    whole = [person for person in matches if fold(person.name) == asked] or matches
-    if len(whole) > 1:
-        raise WrongUse(f"{len(whole)} people are called “{name.strip()[:60]}”.", "Write the name in full.")
-    return whole[0] if whole else None
+    return [person for person in matches if fold(person.name) == asked] or matches
 
 
 def listed(collection: Collection, words: str = "") -> Iterator[Person]:

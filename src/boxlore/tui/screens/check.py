@@ -117,7 +117,7 @@ class CheckScreen(ListScreen):
         source = f"\n{finding.source}" if finding.source not in NOT_SOURCES else ""
         self._whole.say(finding.message, (because, "$secondary"), (source, "$faint"))
 
-    def action_move(self, by: int) -> None:
+    async def action_move(self, by: int) -> None:
         """Move the cursor."""
         self._rows.move(by)
         if self._groups:

@@ -4,11 +4,10 @@ from typing import Any, Protocol
 
 from textual.app import App
 
-from boxlore.core.errors import BoxloreError
-from boxlore.tasks.people.registry import apart, duplicates, merge
+from boxlore.tasks.people.registry import duplicates
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.one_person import ask_if_one
 
 MOST = 30
 
@@ -41,24 +40,9 @@ async def ask_pairs(host: PairsHost) -> None:
         pair = pairs[int(value)]
         first, second = people[pair.one], people[pair.other]
 
-        async def answer(outcome: str) -> None:
-            try:
-                if outcome == "same":
-                    act = merge(collection, first, second)
-                    host.sitting.steps.remember(Done(act, f"{second.name} is {first.name}", ""))
-                elif outcome == "two" and (act := apart(collection, first, second)):
-                    host.sitting.steps.remember(Done(act, f"{first.name} and {second.name} are two", ""))
-            except BoxloreError as error:
-                host.say(str(error), bad=True)
-                return
+        async def again(_: str) -> None:
             await ask_pairs(host)
 
-        below = f"{', '.join(pair.because)}. No words are lost either way, and Ctrl+Z takes it back."
-        ways = [
-            Choice("same", "The same person", f"called {first.name}"),
-            Choice("two", "Two people", "proposed no more"),
-            Choice("later", "Not sure", "it stays on the list"),
-        ]
-        await host.app.push_screen(Choices(f"{first.name} and {second.name}?", ways, answer, below=below))
+        await ask_if_one(host.app, host.sitting, (first, second), again, because=", ".join(pair.because))
 
     await host.app.push_screen(Choices("Perhaps the same person", choices, chosen))

@@ -14,7 +14,7 @@ from textual.containers import VerticalScroll
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.browser import Browser
 from boxlore.tui.screens.cards import Card
-from boxlore.tui.widgets.form_lines import ChoiceLine, PathLine
+from boxlore.tui.widgets.form_lines import ChoiceLine, NameLine, PathLine
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.text_input import Words
 
@@ -39,6 +39,8 @@ class Blank:
     choices: tuple[tuple[str, str], ...] = ()
     path: str = ""
     base: Path = Path()
+    known: Callable[[str], list[str]] | None = None
+    """For a name: the names known that begin as a text; below the line, and Tab takes the first."""
     keeps: bool = False
     """Whether the words are there to be corrected: typing goes on after them."""
 
@@ -92,6 +94,8 @@ class Form(Card):
             return PathLine(
                 blank.text, base=blank.base, folders=folders, seen=lambda paths: self._show_paths(at, paths)
             )
+        if blank.known is not None:
+            return NameLine(blank.text, known=blank.known, seen=lambda names: self._show_paths(at, names))
         return Words(text=blank.text)
 
     def compose(self) -> ComposeResult:
@@ -110,6 +114,7 @@ class Form(Card):
         paths = (
             "Tab completes a path, F3 looks through the folders. " if any(blank.path for blank in self._blanks) else ""
         )
+        paths += "Tab takes the first name shown. " if any(blank.known for blank in self._blanks) else ""
         at_once = " Ctrl+S: the rest as it stands." if len(self._blanks) > 2 else ""
         return f"{paths}Enter goes on; after the last line it is done.{at_once} Esc goes back."
 
@@ -132,7 +137,7 @@ class Form(Card):
         hint.display = bool(words) and (self._words[at] is self.focused or not self.has_class("-low"))
 
     def _show_paths(self, at: int, paths: list[str]) -> None:
-        """Below the line, what the path may go on to."""
+        """Below the line, what the path or the name may go on to."""
         names = [path.rstrip("/").rpartition("/")[2] + "/" * path.endswith("/") for path in paths]
         if not names:
             self._show_hint(at)
@@ -148,10 +153,10 @@ class Form(Card):
             self.call_after_refresh(lambda: self.query_one(VerticalScroll).scroll_home(animate=False))
 
     async def action_tab(self) -> None:
-        """Complete a path as far as that goes; else go to the next line."""
+        """Complete a path as far as that goes, or a name; else go to the next line."""
         await self._drained()
         words = self._words[self._here()]
-        if not (isinstance(words, PathLine) and not words.selected_text and words.complete()):
+        if not (isinstance(words, PathLine | NameLine) and not words.selected_text and words.complete()):
             await self.action_move(1)
 
     async def action_move(self, by: int) -> None:

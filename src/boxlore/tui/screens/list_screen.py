@@ -48,7 +48,7 @@ class ListScreen(Screen[None]):
     def _at_row(self) -> None:
         """What is done when the cursor stands on another row: for a list that shows it whole."""
 
-    def action_move(self, by: int) -> None:
+    async def action_move(self, by: int) -> None:
         """Move the cursor."""
         self._rows.move(by)
         self._at_row()

@@ -61,6 +61,11 @@ class PeopleScreen(ListScreen):
         name = short(person.sort_name, max(width - 30, 10))
         return ((f"{name:<{max(width - 30, 10)}}", "plain"), (f"  {short(dates if dates != '–' else '', 28)}", "faint"))
 
+    async def action_move(self, by: int) -> None:
+        """Move the cursor, once every letter is typed in: among the rows that are shown then."""
+        await self._words.drained()
+        self._rows.move(by)
+
     async def action_take(self) -> None:
         """Show the person at the cursor."""
         await self._words.drained()

@@ -13,7 +13,9 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
-from boxlore.tui.screens.person_actions import ask_about
+from boxlore.tui.screens.not_this_person import NOT_THIS, put_right
+from boxlore.tui.screens.person_actions import ask_about, names_known
+from boxlore.tui.screens.which_teller import ask_which_teller
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import source_words
 from boxlore.tui.widgets.row_list import Cells
@@ -137,29 +139,17 @@ class PersonScreen(ListScreen):
         async def answer(value: str) -> None:
             if value == "open":
                 self._host.show_item(naming.item)
-            elif self._writable() and value == "other":
-                await self._ask_other(naming)
-            elif self._writable():
+            elif self._writable() and value == "said":
                 await self._ask_source(naming.statement, naming.item)
+            elif self._writable():
+                await put_right(self, value, self.person, naming)
 
         choices = [
             Choice("open", f"Show {naming.number}"),
-            Choice("other", "Not this person here", "somebody else is meant in this one"),
+            *NOT_THIS,
             Choice("said", "Somebody else said it"),
         ]
         await self.app.push_screen(Choices(f"{self.person.name} in {naming.number}", choices, answer))
-
-    async def _ask_other(self, naming: people_corrections.Naming) -> None:
-        def answer(answers: dict[str, str]) -> str:
-            try:
-                name = people_corrections.somebody_else(self.sitting, self.person, naming, answers["name"])
-            except BoxloreError as error:
-                return str(error)
-            self.done(f"{naming.number} shows {name}.")
-            return ""
-
-        blank = Blank("name", "Who is it?", "", "A name; somebody not known yet is made.")
-        await Form(f"Not {self.person.name} in {naming.number}", [blank], answer).open(self.app)
 
     async def _statement(self, said: Statement) -> None:
         async def answer(value: str) -> None:
@@ -200,15 +190,19 @@ class PersonScreen(ListScreen):
         await Form("Correct the words", [blank], answer).open(self.app)
 
     async def _ask_source(self, said: Statement, item: str) -> None:
-        def answer(answers: dict[str, str]) -> str:
+        async def take(name: str) -> str:
             try:
-                source = reassign(self.sitting, said, answers["name"], item)
+                source = reassign(self.sitting, said, name, item)
             except BoxloreError as error:
                 return str(error)
             self.done(f"Said by {self.sitting.collection.people().names().get(source.ref, 'the keeper')}.")
             return ""
 
-        blank = Blank("name", "Name of the teller", self.sitting.narrator, "Empty: you.")
+        async def answer(answers: dict[str, str]) -> str:
+            return await ask_which_teller(self.app, self.sitting, answers["name"], take)
+
+        known = names_known(self.sitting)
+        blank = Blank("name", "Name of the teller", self.sitting.narrator, "Empty: you.", known=known)
         await Form("Who said it?", [blank], answer).open(self.app)
 
     async def action_about(self) -> None:

@@ -15,6 +15,7 @@ from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.one_person import ask_if_one
 
 ADDED = (
     "born",
@@ -92,27 +93,81 @@ async def _ask(host: AboutHost, title: str, blank: Blank, do: Callable[[str], st
 
 
 async def _rename(host: AboutHost) -> None:
-    def do(name: str) -> str:
-        people_corrections.rename(host.sitting, host.person, name)
-        return f"Called {name} everywhere."
+    """Ask for the name; where somebody else has it, whether the two are one."""
+    sitting, person = host.sitting, host.person
 
-    blank = Blank("name", "The whole name, as captions give it", host.person.name, keeps=True)
-    await _ask(host, "Another name", blank, do)
+    async def answer(answers: dict[str, str]) -> str:
+        name = answers["name"]
+        if not name:
+            return "There is no name. Write the whole name, as captions shall give it."
+        if (second := people_corrections.namesake(sitting.collection, person, name)) is None:
+            return renamed(name)
+
+        def two() -> str:
+            people_corrections.rename(sitting, person, name, apart_from=second)
+            return f"Called {name} everywhere; {second.name} is somebody else."
+
+        title = f"Somebody is called {second.name} already. The same person?"
+        await ask_if_one(host.app, sitting, (second, person), _done(host), title=title, two=two)
+        return ""
+
+    def renamed(name: str) -> str:
+        try:
+            people_corrections.rename(sitting, person, name)
+        except BoxloreError as error:
+            return str(error)
+        host.done(f"Called {name} everywhere.")
+        return ""
+
+    blank = Blank("name", "The whole name, as captions give it", person.name, keeps=True)
+    await Form("Another name", [blank], answer).open(host.app)
+
+
+def _done(host: AboutHost) -> Callable[[str], None]:
+    return lambda words: host.done(words) if words else host.say("Nothing was changed.")
 
 
 async def _same(host: AboutHost) -> None:
-    def do(name: str) -> str:
-        return f"{people_corrections.same_person(host.sitting, host.person, name).name} is the same person now."
-
-    blank = Blank("name", "Whose other entry is it?", "", f"That entry becomes {host.person.name}.")
-    await _ask(host, "The same person as …", blank, do)
+    hint = f"That entry and {host.person.name}'s are shown before they become one."
+    await _ask_whom(host, "The same person as …", "Whose other entry is it?", hint)
 
 
 async def _two(host: AboutHost) -> None:
-    def do(name: str) -> str:
-        return f"{people_corrections.two_people(host.sitting, host.person, name).name} is somebody else."
+    await _ask_whom(host, "Not the same as …", "Who is somebody else?", "", two=True)
 
-    await _ask(host, "Not the same as …", Blank("name", "Who is somebody else?"), do)
+
+async def _ask_whom(host: AboutHost, title: str, label: str, hint: str, *, two: bool = False) -> None:
+    """Ask for somebody else by name, then, of the one meant, whether it is one person; `two` says that it is not."""
+    sitting, person = host.sitting, host.person
+
+    async def meant(second: Person) -> None:
+        if two:
+            people_corrections.two_people(sitting, person, second)
+            host.done(f"{second.name} is somebody else.")
+        else:
+            await ask_if_one(host.app, sitting, (person, second), _done(host))
+
+    async def answer(answers: dict[str, str]) -> str:
+        try:
+            people = people_corrections.called(sitting.collection, answers["name"], but=person)
+        except BoxloreError as error:
+            return str(error)
+        if len(people) == 1:
+            await meant(people[0])
+            return ""
+        choices = [
+            Choice(str(at), people_corrections.in_short(sitting.collection, known)) for at, known in enumerate(people)
+        ]
+        await host.app.push_screen(Choices("Which of them?", choices, lambda value: meant(people[int(value)])))
+        return ""
+
+    blank = Blank("name", label, "", hint, known=names_known(sitting))
+    await Form(title, [blank], answer).open(host.app)
+
+
+def names_known(sitting: Sitting) -> Callable[[str], list[str]]:
+    """What completes a name in a form: the names of the registry that begin so."""
+    return lambda words: people_corrections.names_begun(sitting.collection, words)
 
 
 async def _part(host: AboutHost) -> None:

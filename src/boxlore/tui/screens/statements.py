@@ -10,6 +10,7 @@ from boxlore.core.records.item_record import Conflict, Record, StatementView
 from boxlore.core.statements import Said
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
+from boxlore.tasks.sitting.people_corrections import Naming
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.sitting.who_said_it import reassign
@@ -18,21 +19,30 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.language_line import language_blank, language_read
-from boxlore.tui.screens.list_screen import ListScreen
+from boxlore.tui.screens.list_screen import ListScreen, taken_back
 from boxlore.tui.screens.long_task import WorkingScreen
+from boxlore.tui.screens.not_this_person import NOT_THIS, put_right
+from boxlore.tui.screens.person_actions import names_known
+from boxlore.tui.screens.which_teller import ask_which_teller
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import marks, source_words, who_says
 from boxlore.tui.widgets.row_list import Cells
 
-ACTIONS = (
-    Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
-    Choice("language", "Which language it is in", "the words stay as they are"),
-    Choice("settle", "Choose which answer is used", "the others stay on record"),
-    Choice("history", "History", "what was said, what became of it"),
-    Choice("strike", "Erase for good", "out of the log and every backup"),
+WHO = ("person", "named", "photographer")
+"""Fields that say who somebody is."""
+CORRECT = (
     Choice("correct", "Correct the words", "what was there stays in the history"),
     Choice("said", "Somebody else said it", "a teller by name, or you"),
 )
+REST = (
+    Choice("withdraw", "Take this answer back", "it holds no more; the history keeps it"),
+    Choice("settle", "Choose which answer is used", "the others stay on record"),
+    Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
+    Choice("language", "Which language it is in", "the words stay as they are"),
+    Choice("history", "History", "what was said, what became of it"),
+    Choice("strike", "Erase for good", "out of the log and every backup"),
+)
+"""What can be done with a statement, what cannot be undone last; between the two, where it names the wrong person."""
 
 
 def _among(view: StatementView, conflicts: Iterable[Conflict]) -> bool:
@@ -45,14 +55,14 @@ def _state(view: StatementView, record: Record) -> str:
     if _among(view, record.conflicts):
         return "disputed"
     if _among(view, record.undecided):
-        return "left open"
+        return "all kept"
     return "used" if FIELDS[view.field].many or view in record.rests_on(view.field) else "also said"
 
 
 class SaidScreen(ListScreen):
     """The statements as a list; Enter offers what can be done with one. `changed` is called when the screen closes."""
 
-    BINDINGS = bound(("f4", "close"))
+    BINDINGS = bound(("f4", "close"), ("ctrl+z", "undo"))
     DEFAULT_CSS = (
         "SaidScreen Rows { margin: 1 1 0 1; } SaidScreen #whole { height: auto; max-height: 40%; padding: 1 2; }"
     )
@@ -131,15 +141,42 @@ class SaidScreen(ListScreen):
             "strike": self._strike,
             "correct": self._correct,
             "said": self._said,
+            "withdraw": self._withdraw,
         }
+        person = self._sitting.collection.people().get(view.meant) if view.field in WHO else None
 
         async def answer(value: str) -> None:
             try:
-                await answers[value](view)
+                if value in answers:
+                    await answers[value](view)
+                elif person is not None:
+                    statement = correcting.statement_of(self._sitting, self._record, view)
+                    await put_right(self, value, person, Naming(self._record.id, self._record.number, statement))
             except BoxloreError as error:
                 self.say(str(error), bad=True)
 
-        await self.app.push_screen(Choices(short(f"“{view.words}”", 60), ACTIONS, answer))
+        choices = [*CORRECT, *(NOT_THIS if person is not None else ()), *REST]
+        await self.app.push_screen(Choices(short(f"“{view.words}”", 60), choices, answer))
+
+    @property
+    def sitting(self) -> Sitting:
+        """The sitting in which things are put right."""
+        return self._sitting
+
+    def done(self, words: str) -> None:
+        """Show the statements anew after a change, and say what was done."""
+        self._load()
+        self.say(f"{words} Ctrl+Z takes it back.")
+
+    def action_undo(self) -> None:
+        """Take back the last thing done."""
+        words = taken_back(self._sitting)
+        self._load()
+        self.say(words)
+
+    async def _withdraw(self, view: StatementView) -> None:
+        correcting.withdraw(self._sitting, self._record, view)
+        self.done("Taken back: it holds no more.")
 
     async def _audience(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
@@ -200,19 +237,22 @@ class SaidScreen(ListScreen):
         await Form("Correct the words", [blank], answer).open(self.app)
 
     async def _said(self, view: StatementView) -> None:
-        def answer(value: dict[str, str]) -> str:
+        async def take(name: str) -> str:
             try:
                 statement = correcting.statement_of(self._sitting, self._record, view)
-                source = reassign(self._sitting, statement, value["name"], self._record.id)
+                source = reassign(self._sitting, statement, name, self._record.id)
             except BoxloreError as error:
                 return str(error)
-            self._load()
             by = self._sitting.collection.people().names().get(source.ref, "the keeper")
-            self.say(f"Said by {by} from now on. Ctrl+Z, at the photograph, takes it back.")
+            self.done(f"Said by {by} from now on.")
             return ""
 
+        async def answer(value: dict[str, str]) -> str:
+            return await ask_which_teller(self.app, self._sitting, value["name"], take)
+
         name = view.said_by if view.source.said is Said.NARRATOR else self._sitting.narrator
-        await Form("Who said it?", [Blank("name", "Name of the teller", name, "Empty: you.")], answer).open(self.app)
+        blank = Blank("name", "Name of the teller", name, "Empty: you.", known=names_known(self._sitting))
+        await Form("Who said it?", [blank], answer).open(self.app)
 
     async def _history(self, view: StatementView) -> None:
         parts: list[str | tuple[str, str]] = []
@@ -236,7 +276,7 @@ class SaidScreen(ListScreen):
 
         below = "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
         choices = [Choice("no", "No, leave them"), Choice("yes", "Yes, erase them for good")]
-        title = f"Erase {short(view.words, 44)} for good?"
+        title = f"Erase “{short(view.words, 44)}” for good?"
         await self.app.push_screen(Choices(title, choices, answer, below=below))
 
     def _struck(self, view: StatementView, progress: Progress) -> list[str]:

@@ -11,6 +11,8 @@ from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.person_actions import names_known
+from boxlore.tui.screens.which_teller import ask_which_teller
 
 Then = Callable[[], Awaitable[None]]
 """What follows once it is answered."""
@@ -57,11 +59,15 @@ async def _ask_name(app: App[Any], sitting: Sitting, then: Then) -> None:
     async def answer(answers: dict[str, str]) -> str:
         if not answers["narrator"]:
             return "Write who tells."
-        await _agreed(app, sitting, KnownTeller(answers["narrator"], "", 0, ""), then)
+        return await ask_which_teller(app, sitting, answers["narrator"], take)
+
+    async def take(name: str) -> str:
+        await _agreed(app, sitting, KnownTeller(name, "", 0, ""), then)
         return ""
 
+    known = names_known(sitting)
     hint = "The whole name, as it shall stand beside what is told. One at a time."
-    await Form("Somebody else", [Blank("narrator", "Who tells?", "", hint)], answer).open(app)
+    await Form("Somebody else", [Blank("narrator", "Who tells?", "", hint, known=known)], answer).open(app)
 
 
 async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then) -> None:

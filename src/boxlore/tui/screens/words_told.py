@@ -64,6 +64,11 @@ class WordsToldScreen(ListScreen):
         count = "one picture" if len(group.items) == 1 else f"{len(group.items)} pictures"
         return ((f"{short(group.words, width - 16):<{max(width - 16, 8)}}", "plain"), (f"  {count}", "faint"))
 
+    async def action_move(self, by: int) -> None:
+        """Move the cursor, once every letter is typed in: among the rows that are shown then."""
+        await self._words.drained()
+        self._rows.move(by)
+
     async def action_take(self) -> None:
         """Offer the pictures, and other words everywhere."""
         await self._words.drained()

@@ -90,6 +90,26 @@ class PathLine(Words):
         return True
 
 
+class NameLine(Words):
+    """A name that is completed from those known. `known` gives the names that begin as a text; `seen` is told them."""
+
+    def __init__(self, text: str, *, known: Callable[[str], list[str]], seen: Callable[[list[str]], None]) -> None:
+        super().__init__(text=text, heard=lambda _: seen(self.completions()))
+        self._known = known
+
+    def completions(self) -> list[str]:
+        """The names that the words may go on to; none while nothing is typed, and none but the words themselves."""
+        return [name for name in self._known(self.text) if name != self.text] if self.text.strip() else []
+
+    def complete(self) -> bool:
+        """Take the first of them. False if there is none."""
+        if not (names := self.completions()):
+            return False
+        self.load(names[0])
+        self._heard(self)
+        return True
+
+
 def typed_path(text: str, base: Path = Path()) -> Path:
     """The path that is meant by what was typed: `~` is home, a relative one begins at `base`."""
     return base / os.path.expanduser(text.strip())
