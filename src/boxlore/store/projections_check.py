@@ -4,7 +4,7 @@ A bit that turns in the full-text index is seen by nobody: SQLite's own checks o
 it, the log has no sum over it, and a search merely misses a word. So both tables are held against the log. Of the
 full-text index that is two questions: whether it holds the folded words of just the rows that are told, and whether
 its tree of tokens is that of these words, which FTS5 answers itself ("integrity-check", SQLite FTS5, 6.4). As it
-answers only where it may write, the tables below the index are copied into a database of its own for that.
+answers only where it may write, the tables below the index are copied into a database in memory for that.
 """
 
 import sqlite3
@@ -19,10 +19,14 @@ _BELOW = ("data", "idx", "content", "docsize", "config")
 
 
 def are_words_in_step(db: sqlite3.Connection) -> bool:
-    """Whether the full-text index and the names are those that the log makes."""
+    """Whether the full-text index and the names are those that the log makes. Raises sqlite3.OperationalError."""
     try:
         return _are_told(db) and _is_sound(db)
-    except sqlite3.DatabaseError:  # a text that is none any more, or a table that cannot be read
+    except sqlite3.OperationalError as error:  # a text that is none any more; else the disk does not answer
+        if "decode" not in str(error):
+            raise
+        return False
+    except sqlite3.DatabaseError:  # a table that cannot be read
         return False
 
 
@@ -39,7 +43,7 @@ def _are_told(db: sqlite3.Connection) -> bool:
 
 
 def _is_sound(db: sqlite3.Connection) -> bool:
-    with closing(sqlite3.connect("", isolation_level=None)) as copy:
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as copy:
         copy.execute(WORDS_INDEX)
         for table in _BELOW:
             rows = db.execute(f"SELECT * FROM words_index_{table}")
