@@ -12,6 +12,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import SIZE_WORDS
+from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, AS_SCANNED
 from boxlore.disk.tables import lacks_column, read_table
 
@@ -120,7 +121,7 @@ def alternating(files: Iterable[Path]) -> list[Planned]:
     ordered = sorted(files)
     if len(ordered) % 2:
         raise WrongUse(
-            f"{len(ordered)} files cannot be fronts and backs by turns.",
+            f"{several(len(ordered), 'file')} cannot be fronts and backs by turns.",
             "Pair them by --pairs suffix, or by a table.",
         )
     return [
