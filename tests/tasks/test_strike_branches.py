@@ -17,12 +17,14 @@ from boxlore.store.values import Draft
 from boxlore.tasks.collection import backups
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.outputs.struck_words_found import struck_findings
 from boxlore.tasks.people.registry import find_person, merge
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
     StrikeReport,
     carriers,
     meant,
+    named,
     proved,
     still_standing,
     strike_out,
@@ -140,6 +142,26 @@ def test_the_lines_that_say_what_was_done_go_with_the_words(home: Path) -> None:
         report = strike_out(collection, [told.id], asked=["Marigold"])
         assert said(collection, report) == [CLEAN]
     assert holding(home) == holding(home, "marigold") == []
+
+
+def test_names_of_files_that_hold_the_words_are_said_and_kept_nowhere(home: Path) -> None:
+    """A file that holds the words is noted, and so would its name be, in the database and in each backup."""
+    (home / "copies").mkdir()
+    (home / "copies" / "Ants Saar.txt").write_text("Ants Saar, who owed us money", "utf-8")
+    (home / "papers" / "Ants_SAAR").mkdir(parents=True)
+    (home / "papers" / "Saar.txt").write_text("The river", "utf-8")
+    tell(home, "note", "Ants Saar")
+    with open_for_writing(home) as collection:
+        assert said(collection, strike(collection, "note")) == [
+            "Still in the name of papers/Ants_SAAR: give it another one.",
+            "Still in copies/Ants Saar.txt: made before; make it again, or delete it.",
+        ]
+        named(collection)
+    with open_for_writing(home) as collection:
+        assert [finding.message[:43] for finding in struck_findings(collection)] == [
+            "copies/Ants Saar.txt holds words that were "
+        ]
+    assert holding(home) == []
 
 
 def test_what_was_taken_back_is_struck_with_what_was_told_again(home: Path) -> None:

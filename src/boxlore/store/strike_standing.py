@@ -33,6 +33,8 @@ class Place(StrEnum):
     DRAFT = "draft"
     BY = "by"
     ACT = "act"
+    NAME = "name"
+    """The name of a file or a folder, which the task finds."""
 
 
 _ROWS = {

@@ -3,18 +3,16 @@
 import os
 import re
 from collections.abc import Callable, Container, Iterable, Iterator
-from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.crosswalk.captions import listed
-from boxlore.core.errors import ByteFault, WrongUse
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Subject, fold
-from boxlore.formats import document_texts
 from boxlore.store.backups import FOLDER
 from boxlore.store.queries import every_words
 from boxlore.store.strike import StrikeReport as StrikeReport
@@ -24,6 +22,7 @@ from boxlore.store.strike_standing import Place, Standing
 from boxlore.store.strike_words import can_be_struck, holds, tokens
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
+from boxlore.tasks.collection.struck_in_pdfs import pdfs_read
 from boxlore.tasks.collection.struck_rows import forget_rows
 from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
@@ -41,8 +40,6 @@ WRITTEN_BY_HAND = ("boxlore.toml", "prompts.toml", "archive.toml")
 
 ANSWERS = re.compile(r".*-answers(-\d+)?\.txt")
 """The name of a file of answers: the keeper types into it what a teller wrote on a worksheet."""
-
-COMPRESSED = (".pdf", ".zip", ".gz", ".xz", ".7z", ".docx", ".xlsx", ".odt", ".ods", ".epub")
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,8 +204,25 @@ def strike_out(
     report = strike(collection.store, statements, by=by, now=now, also=also, waiting=waiting, stopped=stopped)
     printed = [str(collection.folder / name) for name, holds in pdfs_read(collection, words).items() if holds]
     report = replace(report, left_in=tuple(dict.fromkeys([*report.left_in, *printed])))
+    report = replace(report, standing=(*report.standing, *_names_holding(collection, report, words, also)))
     note_files(collection, filter(_is_output, carriers(collection, report)))
     return report
+
+
+def _names_holding(
+    collection: Collection, report: StrikeReport, struck: Iterable[str], asked: Iterable[str]
+) -> Iterator[Standing]:
+    """Files and folders of the collection's folder whose name holds struck words; of a text of one word only if it was
+    asked for by itself. What the report names already is left out.
+    """
+    of_names = [words for words in map(tokens, struck) if len(words) > 1] + [
+        words for words in map(tokens, asked) if words
+    ]
+    said = {*carriers(collection, report), *(standing.text for standing in report.standing)}
+    for path in sorted(collection.folder.rglob("*")) if of_names else ():
+        inside, own = path.relative_to(collection.folder).as_posix(), tokens(path.name)
+        if any(holds(own, words) for words in of_names) and not any(inside in text for text in said):
+            yield Standing(Place.NAME, "", "", "", inside)
 
 
 def _is_output(path: str) -> bool:
@@ -231,6 +245,8 @@ def _still_in(collection: Collection, standing: Standing) -> str:
     text = f"“{standing.text[:80]}”"
     if standing.backups:
         return _still_in_backups(collection, standing)
+    if standing.place is Place.NAME:
+        return f"Still in the name of {standing.text}: give it another one."
     if standing.place is Place.BY:
         return f"Still in the keeper's name, {text}, which stands beside all that was written down; it stays."
     if standing.place is Place.ACT:
@@ -370,24 +386,3 @@ def proved(report: StrikeReport, carrying: Iterable[str]) -> str:
             "or within other words by chance."
         )
     return f"No byte of the collection's {clean} holds the words any more."
-
-
-def not_searched(collection: Collection) -> list[str]:
-    """Files of the folder that hold their words compressed, where a search of bytes does not see them."""
-    paths = sorted(path for path in collection.folder.rglob("*") if path.suffix.lower() in COMPRESSED)
-    return [path.relative_to(collection.folder).as_posix() for path in paths if path.is_file()]
-
-
-WORDS_KNOWN = 6
-"""By so many words from its beginning a statement is known again on a page, where lines and pages part it."""
-
-
-def pdfs_read(collection: Collection, struck: Iterable[str]) -> dict[str, bool]:
-    """The PDFs of the folder that can be read to their end, and whether any of the struck words stand in them."""
-    asked = [words[:WORDS_KNOWN] for words in map(tokens, struck) if words]
-    read: dict[str, bool] = {}
-    for name in (name for name in not_searched(collection) if name.lower().endswith(".pdf")):
-        with open(collection.folder / name, "rb") as file, suppress(ByteFault):
-            told = [token for text in document_texts.texts(name, file) for token in tokens(text.words)]
-            read[name] = any(holds(told, words) for words in asked)
-    return read

@@ -8,6 +8,7 @@ from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.struck_in_pdfs import not_searched, pdfs_read
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
     ANY,
@@ -19,9 +20,7 @@ from boxlore.tasks.strike import (
     left_words,
     meant,
     named,
-    not_searched,
     own_files,
-    pdfs_read,
     proved,
     still_standing,
     strike_out,
