@@ -162,7 +162,9 @@ def _is_note(piece: Sequence[Token]) -> bool:
 
 
 def _is_suffix(token: Token) -> bool:
-    return token.plain in words_of.SUFFIXES
+    """Whether a word is a suffix; so are letters of an honour, which have no vowel (`RRC`)."""
+    is_honour = 2 < len(token.text) < 5 and token.is_capitals and not set(token.plain) & set("aeiouy")
+    return token.plain in words_of.SUFFIXES or (is_honour and token.plain.isascii())
 
 
 def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str, int] | None:
@@ -275,7 +277,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     suffixes: list[Token] = []
     large_behind_small = len(tokens) > 2 and tokens[-2].is_small and not tokens[-1].is_small
     if large_behind_small and (
-        (len(tokens) < 5 and tokens[-2].plain in ("of", "z", "ze"))  # `Jan z Tarnowa`
+        (len(tokens) < 5 and tokens[-2].text in ("of", "z", "ze", "frá"))  # `Jan z Tarnowa`
         or (len(tokens) > 3 and tokens[-2].plain == "the")  # `Dai Jones the Milk`
     ):
         suffixes[:0] = tokens[-2:]

@@ -529,12 +529,14 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
     """Syllables alone, and a family name of the table at one end: first as told, or last as abroad."""
     plain = [token.plain for token in tokens]
     families = lists.CHINESE_FAMILY | lists.KOREAN_FAMILY
+    if plain[-2:-1] == ["ah"] and len(tokens) < 4 and not tokens[-1].is_given:  # Cantonese: `Ah Moy`, `Chan Ah Moy`
+        at = len(tokens) - 2
+        if at == 0 or plain[0] in families:
+            return with_particle(tokens[at:], tokens[:at], Tradition.CHINESE)
     if not 2 <= len(tokens) <= 3 or any(not (word in families or _is_syllable(word, len(tokens))) for word in plain):
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):
         return None
-    if plain[0] == "ah" and len(tokens) == 2:  # Cantonese: before a name by which one is called
-        return NameParts(given=written(tokens), tradition=Tradition.CHINESE)
     first, last = plain[0] in families, plain[-1] in families
     korean = plain[0 if first else -1] in lists.KOREAN_FAMILY and _looks_korean(plain[1:] if first else plain[:-1])
     tradition = Tradition.KOREAN if korean else Tradition.CHINESE

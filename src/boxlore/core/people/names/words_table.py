@@ -44,7 +44,7 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman leading staff seaman mons baby little old young wee widow p/o f/o w/o
+    aircraftman aircraftwoman leading staff seaman mons baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
@@ -213,14 +213,14 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
     for part, row in (
         (
             "born_as",
-            "nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
+            "nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
             "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",
         ),
         (
             "married_as",
-            "married name|married as|mrs|later mrs|now mrs|later|m|verh|verheiratete|verehelichte|gift|abielus|"
+            "married name|married as|mrs|later mrs|now mrs|later|m|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
             "po muzu|po meze|zamezna|замужем|по мужу|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),
@@ -242,6 +242,7 @@ NOT_IN_OPEN = frozenset(
     {
         "mrs",
         "m",
+        "s",
         "f",
         "in",
         "or",
