@@ -14,6 +14,7 @@ from boxlore.core.people.consent import Consent
 from boxlore.core.people.names.forms import close
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
+from boxlore.core.people.who_is_meant import known_by
 from boxlore.core.statements import KEEPER, Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.outputs.made_before import to_make_again
@@ -105,10 +106,10 @@ def names_begun(collection: Collection, words: str) -> list[str]:
 
 def alike(sitting: Sitting, name: str) -> list[Person]:
     """Those who may be meant by a name that nobody has: each word of it the same, or one slip apart."""
-    if not name.strip() or sitting.teller.understanding.person_called(name) is not None:
+    people = sitting.collection.people().values()
+    if not name.strip() or known_by(people, name, sitting.teller.understanding.known_names):
         return []
     asked = fold(name).split()
-    people = sitting.collection.people().values()
     parted = [(person, fold(person.name).split()) for person in people]
     return [person for person, words in parted if len(words) == len(asked) and all(map(close, words, asked))]
 

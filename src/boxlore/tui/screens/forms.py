@@ -101,13 +101,13 @@ class Form(Card):
     def compose(self) -> ComposeResult:
         with VerticalScroll(classes="card", can_focus=False):
             yield Line(self._title, classes="title")
+            yield self._fault  # seen wherever the cursor is put then
             if self._above:
                 yield Line(self._above, classes="above")
             for blank, words, hint in zip(self._blanks, self._words, self._hints, strict=True):
                 yield Line(blank.label, classes="label")
                 yield words
                 yield hint
-            yield self._fault
             yield Line(f"\n{self._how()}", classes="faint")
 
     def _how(self) -> str:
@@ -126,7 +126,7 @@ class Form(Card):
                 words.select_all()  # typing takes the place of what was put there for the keeper
             self._show_hint(at)
         self.set_focus(self._words[0])
-        self._fault.say(("\n" + self._said, "bold $error"))
+        self._fault.say((self._said + "\n" * (not self.has_class("-low")), "bold $error"))
         self._fault.display = bool(self._said)
 
     def _show_hint(self, at: int) -> None:

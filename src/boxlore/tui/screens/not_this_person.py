@@ -12,10 +12,10 @@ from boxlore.tui.screens.cards import Choice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.person_actions import names_known
 
-OTHER, NOBODY = "other", "nobody"
+OTHER, NOT_KNOWN = "other", "not_known"
 NOT_THIS = (
     Choice(OTHER, "Not this person here", "somebody else is meant in this one"),
-    Choice(NOBODY, "Not them, and not known who", "nobody knows who it is"),
+    Choice(NOT_KNOWN, "Not them, and not known who", "nobody knows who it is"),
 )
 
 
