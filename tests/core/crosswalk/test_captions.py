@@ -446,3 +446,11 @@ def test_a_place_from_right_to_left_leaves_the_date_behind_it() -> None:
     made = record(place="תל אביב", date=told("date", "1936", value=DateReading.from_edtf("1936")))
     assert captions.where_when(made) == "\u2068תל אביב\u2069, 1936"
     assert captions.alt_text(made) == "Photograph, not yet described, \u2068תל אביב\u2069, 1936."
+
+
+def test_writing_on_both_sides_is_said_once() -> None:
+    front, back = (Source(Said.INSCRIPTION, side) for side in ("recto", "verso"))
+    rows = {"date": told("date", "1912", source=back), "place": told("place", "Reval", source=front)}
+    assert captions.source_line(record(**rows)) == "as written on the front and the back"
+    with_story = record(**rows, story="The band played.")
+    assert captions.source_line(with_story) == "told by Leida Rourke; as written on the front and the back"

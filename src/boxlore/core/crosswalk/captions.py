@@ -336,6 +336,7 @@ def occasion_line(record: Record) -> str:
 
 
 _SIDES = {"recto": "as written on the front", "verso": "as written on the back"}
+_BOTH_SIDES = "as written on the front and the back"
 
 
 def source_line(record: Record) -> str:
@@ -344,8 +345,10 @@ def source_line(record: Record) -> str:
     rests_on += [*record.all("story"), *own_views(record), *(person.told for person in record.people)]
     tellers = dict.fromkeys(_teller(view) for view in rests_on if view.source.said is Said.NARRATOR)
     clauses = [f"told by {listed(list(tellers))}"] if tellers else []
-    clauses += dict.fromkeys(filter(None, map(_written, rests_on)))
-    return "; ".join(clauses)
+    written = dict.fromkeys(filter(None, map(_written, rests_on)))
+    if all(side in written for side in _SIDES.values()):
+        written = {_BOTH_SIDES: None} | {words: None for words in written if words not in _SIDES.values()}
+    return "; ".join([*clauses, *written])
 
 
 def _teller(view: StatementView) -> str:
