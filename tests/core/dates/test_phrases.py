@@ -60,6 +60,7 @@ FAMILY = [
     ("when Ruth was 5", "1935~"),
     ("when Ruth was about twenty-one", "1951~"),
     ("when Aunt Aino was ten", "[1930-05..1931-05]"),
+    ("Aunt Aino aged 4½", "[1924-05..1925-05]"),
     ("kai Aunt Aino buvo dešimt metų", "[1930-05..1931-05]"),
     ("kai Aunt Aino buvo penkeri metai", "[1925-05..1926-05]"),
     ("Aunt Aino 5 gadu vecumā", "[1925-05..1926-05]"),

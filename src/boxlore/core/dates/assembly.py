@@ -11,6 +11,7 @@ from collections.abc import Callable
 from typing import Any
 
 from boxlore.core.dates.day_month_year import Gathered
+from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import PART_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 
@@ -339,6 +340,9 @@ class Assembly(Gathered):
         told = self.date.year or self.date.years or self.taken[-1:] in (["day"], ["ordinal"])
         if not finer or self.at + 1 == len(self.senses) or told:
             return True
+        following = self.senses[self.at + 1]
+        if unit == "year" and following.kind == "feast" and came_once(str(following.value)):
+            return True  # the year of the Coronation
         ahead = [sense.kind for sense in self.senses[self.at + 1 : self.at + 3]]
         if unit == "year" and ahead[0] in ("day", "ordinal"):
             return ahead[-1] != "month"

@@ -1,6 +1,7 @@
 """What the numbers of a date are, once all its words are there: which is the day, which the year, a decade or a
 century."""
 
+from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.holidays_table import DAYS_OF_FEASTS
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
@@ -179,6 +180,8 @@ class Gathered:
             of_month = unit in ("week", "weekend") and self.date.nth and self.date.month and not self.date.day
             if of_event or of_month or (unit in OF_A_DAY and (self.date.day or self.date.feast or self.date.bare)):
                 self.date.unit = unit
+            elif unit == "year" and self.date.feast and not self.date.year and came_once(self.date.feast):
+                self.date.unit = unit  # the year of the Coronation
             elif unit in (*OF_A_DAY, "fortnight") or not self._is_of(unit):
                 return False
         date = self.date

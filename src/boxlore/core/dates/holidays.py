@@ -51,7 +51,8 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
         return _any_year(name, year, rows)
     days_by_country = _by_country(rows, int(year), hemisphere)
     if not days_by_country:
-        return HolidayDate("", f"{titled(name)} was not kept in {year}, as far as the table knows. Which year?")
+        not_kept = f"{titled(name)} was not kept in {year}, as far as the table knows. Which year?"
+        return HolidayDate("", not_kept, (year,))
     wanted = [days for country, days in days_by_country.items() if not country or _is_in(country, countries)]
     everywhere = list(dict.fromkeys(days for rows_days in (wanted or days_by_country.values()) for days in rows_days))
     ask = None

@@ -11,7 +11,7 @@ from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words, 
 OLDEST = 120
 """No age is told that is greater (common practice, no source)."""
 
-JOINS = frozenset(("and", "und", "en", "og", "och", "y", "e", "et", "ja", "-", "i"))
+JOINS = frozenset(("and", "und", "en", "og", "och", "y", "e", "et", "ja", "-", "i", "mā"))
 _COMPOUND_JOINS = ("und", "en", "og", "ën", "a", "")
 _KINDS = ("number", "ordinal_word")
 Piece = tuple[str, str | None, int, int]

@@ -215,6 +215,9 @@ def _feast(date: Partial, context: DateContext, year: str, pick: int) -> Holiday
     if date.old_style and name in _EASTER:
         name = "orthodox easter"
     feast = holiday(name, year, context.countries, context.hemisphere)
+    if date.unit == "year":
+        years = list(dict.fromkeys(day[:4] for day in (feast.edtf, *feast.alternatives) if day))
+        feast = HolidayDate(years[0]) if len(years) == 1 else HolidayDate("", feast.ask, tuple(years))
     if not feast.edtf:
         raise NoSuchDate(str(feast.ask), feast.alternatives)
     if date.month and not date.day:

@@ -55,7 +55,7 @@ DUTCH = Language(
         "not": "niet|niet in|behalve|maar niet|nooit|nooit in|het was niet|was niet",
         "one_week": "een week",
         "one_month": "een maand",
-        "today": "gisteren|vandaag|vorig jaar|vorige",
+        "today": "gisteren|vandaag|vorig jaar|vorige|geleden",
         "noise": "de|het|'t|in|op|in de|in het|te|een|van|van het|uit|foto|genomen|gemaakt|gemaakt in|datum|gedateerd|tijdens|ergens in|was|is|dit is|kiekje|opname|den|precies|zeker|gedurende|achterop|op de achterkant|achterkant|achterzijde|op de achterzijde|met potlood|brief van|brief|kaart|ja|nou|foto uit|foto van|ergens|ergens rond|aan|bij|tijdens de|deze|die|dat|op een|ochtend|avond|middag|nacht|'s avonds|'s morgens|'s middags|uur",
         "undated": "zonder datum|z d|ongedateerd|onbekend|datum onbekend|weet niet|weet ik niet|zonder jaar|z j",
         "no_year": "jaar onbekend|jaartal onbekend",

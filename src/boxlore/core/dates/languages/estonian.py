@@ -62,7 +62,7 @@ ESTONIAN = Language(
         "late_prefix": "hilis|lõpu",
         "few": "paar|mõni|mõned|mõne",
         "not": "mitte|aga mitte|ainult mitte|mitte kunagi|polnud|ei olnud|see polnud|see ei olnud|iialgi",
-        "today": "eile|täna|mullu|möödunud aastal|möödunud|eelmisel aastal",
+        "today": "eile|täna|mullu|möödunud aastal|möödunud|eelmisel aastal|tagasi",
         "noise": "oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|hommikul|õhtul|pärastlõunal|öösel|keskpäeval|hommik|õhtu|kell",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu",
         "no_year": "aasta teadmata|aasta pole teada",

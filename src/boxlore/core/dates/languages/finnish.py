@@ -60,7 +60,7 @@ FINNISH = Language(
         "late_prefix": "loppu",
         "few": "muutama|muutamia|pari",
         "not": "ei|ei vuonna|mutta ei|ei koskaan|ei ollut|se ei ollut",
-        "today": "eilen|tänään|viime vuonna|viime",
+        "today": "eilen|tänään|viime vuonna|viime|sitten",
         "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä|klo|kello",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",

@@ -53,7 +53,7 @@ LATVIAN = Language(
         "aged": "gadu vecumā|gadus veca|gadus vecs|gadus vecai|gadus vecam|gadu veca|gadu vecs",
         "few": "daži|dažas|pāris",
         "not": "nevis|bet ne|nekad|tas nebija|nebija",
-        "today": "vakar|šodien|pērn",
+        "today": "vakar|šodien|pērn|atpakaļ",
         "noise": "tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|no rīta|vakarā|pēcpusdienā|naktī|rīts|vakars",
         "undated": "bez datuma|nezināms|nezinu|nav zināms|nedatēts",
         "no_year": "gads nezināms",

@@ -53,7 +53,7 @@ MAORI = Language(
         "labour day": "te rā whakanui i ngā kaimahi|rā whakanui i ngā kaimahi",
     },
     numbers={
-        1: "tahi",
+        1: "tahi|kotahi",
         2: "rua",
         3: "toru",
         4: "whā",
@@ -74,6 +74,14 @@ MAORI = Language(
         19: "tekau mā iwa",
         20: "rua tekau",
         30: "toru tekau",
+        40: "whā tekau",
+        50: "rima tekau",
+        60: "ono tekau",
+        70: "whitu tekau",
+        80: "waru tekau",
+        90: "iwa tekau",
+        100: "rau",
+        1000: "mano",
     },
     ordinals={
         1: "tuatahi",

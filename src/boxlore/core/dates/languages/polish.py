@@ -51,7 +51,7 @@ POLISH = Language(
         "feast_day": "świąt",
         "few": "kilka|parę",
         "not": "nie|nie w|ale nie|oprócz|nigdy|nigdy w|to nie było|nie było to",
-        "today": "wczoraj|dzisiaj|dziś|w zeszłym roku",
+        "today": "wczoraj|dzisiaj|dziś|w zeszłym roku|temu",
         "noise": "dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|rano|wieczorem|po południu|w nocy|w południe|wieczór|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane",
         "no_year": "rok nieznany",
