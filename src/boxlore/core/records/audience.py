@@ -250,6 +250,10 @@ class Recipient:
             yield from self._naming(record, view.field, view.words, view.meant)
             for naming in self._naming(record, view.field, _called(view)):
                 yield replace(naming, words=view.words)
+            if hits := self._kin_told(view, record.id):
+                kin = frozenset(ident for hit in hits for ident in hit.people)
+                doubtful = frozenset(ident for hit in hits if hit.doubt for ident in hit.people)
+                yield Naming(view.field, view.words, kin, doubtful, view.words, hits)
             if not self.may_name_source(view):
                 name, known = view.said_by or view.source.ref, view.source.ref in self.withheld.people
                 naming = self._meant_or_named(record, WHO_SAYS, view.source.ref, "" if known else name)
@@ -320,7 +324,13 @@ class Recipient:
             and view.meant not in self.withheld.people
             and not self._is_stranger(view, item)
             and self.may_read(view.words, item, view.field)
+            and not self._kin_told(view, item)
         )
+
+    def _kin_told(self, view: StatementView, item: str) -> Sequence[Hit]:
+        """Where a teller who is named tells somebody withheld by kin alone."""
+        is_named = view.source.said is Said.NARRATOR and view.said_by and self.may_name_source(view)
+        return self.withheld.hits_of_kin(view.words, view.source.ref, item, view.field) if is_named else ()
 
     def _may_show(self, shown: PersonShown, record: Record) -> bool:
         name, where = self._name_of(shown.person, shown.name), shown.told.field

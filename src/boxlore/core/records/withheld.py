@@ -14,6 +14,7 @@ from boxlore.core.people.names_in_text.finder import NameFinder, name_finder
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience_levels import To, may_see
+from boxlore.core.records.kin_of_tellers import KinOfTellers
 from boxlore.core.records.living import Life
 from boxlore.core.records.name_answers import NOTHING_DECIDED, Decided
 
@@ -34,6 +35,8 @@ class Withheld:
     finder: NameFinder | None = None
     finder_of_shown: NameFinder | None = None
     """Knows the names of those who may not be shown, whether they may be named or not."""
+    kin_of_tellers: KinOfTellers | None = None
+    """Knows whom of them a teller tells by kin alone."""
     by_answer: frozenset[str] = frozenset()
     """The first ids of those who may be named, but whom the keeper has answered to hide in some place."""
     finder_of_answers: NameFinder | None = None
@@ -55,6 +58,11 @@ class Withheld:
         if not self.finder_of_answers or not item:
             return hits
         return [*hits, *self.decided.hidden(self.finder_of_answers.hits(words), words, item, where)]
+
+    def hits_of_kin(self, words: str, teller: str, item: str, where: str) -> Sequence[Hit]:
+        """Every place where the words of a teller (id) who is named point by kin to somebody withheld alone."""
+        hits = self.kin_of_tellers.hits(words, teller) if self.kin_of_tellers else ()
+        return self.decided.left(hits, words, item, where)
 
     def hits_of_shown(self, words: str, item: str = "", where: str = "") -> Sequence[Hit]:
         """Every place of words about what a picture shows that names somebody who may not be shown, or may."""
@@ -95,6 +103,7 @@ def withhold(
         finder=name_finder(tuple(everyone), frozenset(person.id for person in hidden)) if hidden else None,
         finder_of_shown=name_finder(tuple(everyone), neither),
         by_answer=answered,
+        kin_of_tellers=KinOfTellers(everyone, frozenset(person.id for person in hidden)) if hidden else None,
         finder_of_answers=name_finder(tuple(everyone), answered) if answered else None,
         decided=decided,
         whole_names=frozenset(

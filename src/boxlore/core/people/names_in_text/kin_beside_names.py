@@ -90,7 +90,7 @@ def kin_beside(kin: KinOfHidden, words: Sequence[Word], names: Iterable[Referenc
     """The one hidden whom a word of kin beside one of the names points to."""
     for first, last, named in names:
         for at, is_owned in (*_behind(words, last), *_before(words, first)):
-            relations = _relations(words[at], is_owned=is_owned)
+            relations = relations_of(words[at], is_owned=is_owned)
             if relations and (pointed := kin.one(named, relations)):
                 start, end = words[min(at, first)].start, words[max(at, last)].end
                 yield Hit(start, end, frozenset((pointed,)), Doubt.KIN)
@@ -119,7 +119,7 @@ def _before(words: Sequence[Word], first: int) -> Iterator[tuple[int, bool]]:
         is_owned = True
 
 
-def _relations(word: Word, *, is_owned: bool) -> tuple[str, ...]:
+def relations_of(word: Word, *, is_owned: bool = False) -> tuple[str, ...]:
     """The relations that a word tells, also in a form of a sentence and with `'s`."""
     stems = {word.folded, APOSTROPHES.split(word.folded)[0]}
     if _is_cyrillic(word.folded):
