@@ -54,6 +54,7 @@ IN_THE_PICTURE_TOO = [
     ("Hildegard steht neben ihrem Bruder Walter", ""), ("Ida with Mrs. Oakapple", ""),
     ("The little girl in front of Great-Gran is Betty", "Great-Gran"), ("Mum with the new baby (that's me!)", "me"),
     ("La nonna con i nipoti Marco e Lucia", "Marco"),
+    ("Les deux garçons sont Luc et Rémi", ""), ("Peg peeks round Dot's skirt", "Dot"),
     ("Ruth, wife of Joe", ""), ("Anna in Florence", ""), ("Nora with her pony Daisy", ""), ("Vi (Violet May)", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip

@@ -55,7 +55,7 @@ SEX = {
 
 PRONOUNS = tuple(
     (
-        "of him|of her|her|us|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
+        "of him|of her|her|us|sig|sich|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
         "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
         "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
         "vina|vinas|vinu|jo|jos|ju|nim|ni|nimi|temast|neist|minust|meist|hanesta|heista|minusta|ia"
@@ -165,7 +165,7 @@ TIMES_OF_THE_YEAR = frozenset(
 """Words that are names of people too, but that alone before a remark tell a time: `May in Leith`."""
 
 HELD_ON = frozenset(
-    "hand hands neck side head lap knee knees arm arms shoulder shoulders hip back schoss arme armen knie knien schultern rucken sules polvel polvedel "
+    "skirt apron hand hands neck side head lap knee knees arm arms shoulder shoulders hip back schoss arme armen knie knien schultern rucken sules polvel polvedel "
     "kaenlas olgadel kukil genoux bras epaules dos rodillas regazo brazos hombros braccio ginocchia spalle colo joelhos bracos "
     "ombros schoot knieen schouders skodet fanget knaet kneet armene knat famnen axlarna sylissa polvella olkapailla "
     "harteilla kolanach rekach barana ramionach руках коленях плечах kline naruci ramenou klepi rokas pleciem keliu rankose "

@@ -151,7 +151,9 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             or (kin_told and role in _OF)
             or table.NOUNS.get(role) == "thing"
         )
-        leads = is_kin and behind[:1].isupper()  # `Vi` of `Aunt Vi`
+        leads = (token.plain in small_words.ARTICLES and at == 0) or (
+            is_kin and behind[:1].isupper()
+        )  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()
         held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
         bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`

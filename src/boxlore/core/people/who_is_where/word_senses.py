@@ -220,6 +220,8 @@ def _is_thing(element: Element) -> bool:
 def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "ordinal" or not further:
         return ""
+    if further[0].kind in ROW_KINDS and further[0].phrase.partition(" ")[0] in table.BEFORE_A_PLACE:
+        return "position"  # `fifth in the front row`
     many = len(reader.items) - reader.part_begins + bool(reader.words) > 1
     if many and [piece.kind for piece in further[:2]] == ["and", "position"]:
         return "position before"
