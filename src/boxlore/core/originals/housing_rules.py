@@ -71,7 +71,7 @@ def holds(words: str, terms: Iterable[str]) -> bool:
     whole word; one that begins with `=` must be the whole text.
     """
     text = words.casefold()
-    return any(
+    return bool(text) and any(
         text.strip() == term[1:] if term.startswith("=") else any(_in_clause(f" {part} ", term) for part in parts)
         for parts in [_CLAUSES.split(text)]
         for term in terms

@@ -18,17 +18,17 @@ AROUND = 24
 class ByteSearch:
     """Full names in any file's bytes, in any case, in UTF-8 or UTF-16; single given names would hit by chance.
 
-    A file is gone through once, for any number of names: each spelling is known by its longest run of Latin letters,
+    A file is gone through once for many names: each spelling is known by its longest run of Latin letters,
     which stands in a text between bytes that are no Latin letters, as it does in the name. So the runs of the text are
     looked up, and only where one is known is the spelling held against what stands around it. Spellings with no such
-    run, in other scripts, are sought one by one.
+    run, in other scripts, are sought one by one; so are all where they are few, which is quicker then.
     """
 
     by_run: Mapping[bytes, tuple[tuple[bytes, int], ...]]
     """The spellings that are known by a run, each with how far from its beginning the run stands."""
     runs: re.Pattern[bytes]
     """A run of Latin letters as long as the shortest of those, or longer."""
-    without_run: tuple[bytes, ...]
+    one_by_one: tuple[bytes, ...]
 
     def around(self, file: BinaryIO) -> Iterator[str]:
         """The text around each place where any of the names stands as words of its own, each text once.
@@ -53,12 +53,12 @@ class ByteSearch:
 
     def _places(self, low: bytes) -> Iterator[tuple[int, int]]:
         """(start, end) of each place where a spelling stands between bytes that are no Latin letters."""
-        for match in self.runs.finditer(low):
+        for match in self.runs.finditer(low) if self.by_run else ():
             for spelling, before in self.by_run.get(match[0], ()):
                 start = match.start() - before
                 if start >= 0 and low.startswith(spelling, start) and _is_apart(low, start, start + len(spelling)):
                     yield start, start + len(spelling)
-        for spelling in self.without_run:
+        for spelling in self.one_by_one:
             at = low.find(spelling)
             while at >= 0:
                 if _is_apart(low, at, at + len(spelling)):
@@ -67,7 +67,8 @@ class ByteSearch:
 
 
 _RUN = re.compile(rb"[a-z]+")
-_NOTHING = re.compile(rb"(?!)")
+MOST_ONE_BY_ONE = 20
+"""So many spellings are found in 20 MB as fast as all runs are (0.35 s)."""
 SHORTEST_RUN = 3
 """Letters of a run that a spelling is known by: shorter ones stand by chance in bytes that are no text."""
 
@@ -89,13 +90,12 @@ def _search_for(names: frozenset[str]) -> ByteSearch | None:
     if not spelled:
         return None
     by_run: dict[bytes, list[tuple[bytes, int]]] = {}
-    without_run: list[bytes] = []
+    one_by_one: list[bytes] = []
     for spelling in sorted(spelled):
         run = max(_RUN.finditer(spelling), key=lambda match: len(match[0]), default=None)
-        if run is None or len(run[0]) < SHORTEST_RUN:
-            without_run.append(spelling)
+        if run is None or len(run[0]) < SHORTEST_RUN or len(spelled) <= MOST_ONE_BY_ONE:
+            one_by_one.append(spelling)
         else:
             by_run.setdefault(run[0], []).append((spelling, run.start()))
-    shortest = min(map(len, by_run), default=0)
-    runs = re.compile(rb"(?<![a-z])[a-z]{%d,}" % shortest) if shortest else _NOTHING
-    return ByteSearch({run: tuple(these) for run, these in by_run.items()}, runs, tuple(without_run))
+    runs = re.compile(rb"[a-z]{%d,}" % min(map(len, by_run), default=SHORTEST_RUN))
+    return ByteSearch({run: tuple(these) for run, these in by_run.items()}, runs, tuple(one_by_one))
