@@ -2,7 +2,7 @@
 century."""
 
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.holidays_table import DAYS_OF_FEASTS
+from boxlore.core.dates.holidays_table import DAYS_OF_FEASTS, OF_WEEKDAYS
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.weeks import OF_A_DAY
@@ -226,7 +226,7 @@ class Gathered:
             return False  # late on Christmas Day, but no mid-Christmas
         if date.part_of_decade and (date.year.endswith("XX") or date.part.endswith("quarter")):
             return False
-        if date.nth and (date.day or (date.feast and date.feast != "lent")):
+        if date.nth and (date.day or (date.feast and date.feast not in OF_WEEKDAYS)):
             return False
         if date.span and date.part:
             return not (date.within_a_year or date.bare or date.year or date.years or date.event or date.calendar)

@@ -126,6 +126,8 @@ class Expression:
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
         dates = self.leaves() if self.kind != "known" else self.leaves()[:1]
+        if self.kind == "one" and len(dates[0].span) == 1 and not dates[0].part:
+            return 1 + choices_of(dates[0], context)
         return max(choices_of(date, context) for date in dates)
 
 
@@ -135,14 +137,11 @@ def _written(part: Partial | Expression, context: DateContext, pick: int) -> str
 
 def _one(whole: Expression, context: DateContext, pick: int) -> str:
     (part,) = whole.parts
-    if (
-        isinstance(part, Partial)
-        and len(part.span) == 1
-        and not part.part
-        and not pick
-        and len(spans := spans_of(part, context)) > 1
-    ):
-        return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"
+    if isinstance(part, Partial) and len(part.span) == 1 and not part.part:
+        spans = spans_of(part, context)
+        if len(spans) > 1 and not pick:
+            return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"
+        pick = max(pick - 1, 0)  # the years of all its theatres are the first choice
     return _written(part, context, pick)
 
 

@@ -37,7 +37,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("new year's eve", "new years eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),
     (("epiphany", "three kings", "twelfth day"), "", 0, 0, ("fixed", 1, 6), "fixed day"),
     (("candlemas",), "", 0, 0, ("fixed", 2, 2), "fixed day"),
-    (("valentine's day", "st valentine's day"), "", 0, 0, ("fixed", 2, 14), "fixed day"),
+    (("valentine's day", "st valentine's day", "st valentine's", "valentine's"), "", 0, 0, ("fixed", 2, 14), "fixed day"),
     (("st patrick's day", "saint patrick's day"), "", 0, 0, ("fixed", 3, 17), "fixed day"),
     (("st george's day",), "", 0, 0, ("fixed", 4, 23), "fixed day"),
     (("may day", "mayday",), "", 0, 0, ("fixed", 5, 1), "fixed day"),
@@ -50,15 +50,15 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("martinmas", "martini", "st martin's day"), "", 0, 0, ("fixed", 11, 11), "fixed day"),
     (("mardipäev",), "", 0, 0, ("fixed", 11, 10), "fixed day (Estonian use)"),
     (("guy fawkes", "guy fawkes night", "bonfire night"), "", 1606, 0, ("fixed", 11, 5), "Observance of 5th November Act 1605"),
-    (("easter", "easter sunday", "easter day", "pâques", "ostern", "lihavõtted", "pascua"), "", 1583, 0, ("easter", 0), _EASTER),
+    (("easter", "easter sunday", "easter day", "easter sun", "pâques", "ostern", "lihavõtted", "pascua"), "", 1583, 0, ("easter", 0), _EASTER),
     (("orthodox easter", "greek easter", "russian easter", "pascha", "paskha"), "", 1583, 0, ("orthodox easter", 0), "Easter by the Julian reckoning, as a Gregorian day"),
     (("ash wednesday",), "", 1583, 0, ("easter", -46), _EASTER),
     (("shrove tuesday", "pancake day", "mardi gras", "vastlapäev"), "", 1583, 0, ("easter", -47), _EASTER),
     (("palm sunday",), "", 1583, 0, ("easter", -7), _EASTER),
     (("maundy thursday",), "", 1583, 0, ("easter", -3), _EASTER),
-    (("good friday", "karfreitag", "suur reede"), "", 1583, 0, ("easter", -2), _EASTER),
+    (("good friday", "good fri", "karfreitag", "suur reede"), "", 1583, 0, ("easter", -2), _EASTER),
     (("easter saturday", "holy saturday", "easter eve"), "", 1583, 0, ("easter", -1), _EASTER),
-    (("easter monday", "ostermontag"), "", 1583, 0, ("easter", 1), _EASTER),
+    (("easter monday", "easter mon", "ostermontag"), "", 1583, 0, ("easter", 1), _EASTER),
     (("easter tuesday",), "", 1583, 0, ("easter", 2), _EASTER),
     (("whit tuesday",), "", 1583, 0, ("easter", 51), _EASTER),
     (("ascension", "ascension day"), "", 1583, 0, ("easter", 39), _EASTER),
@@ -366,6 +366,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("orthodox easter monday",), "", 1583, 0, ("orthodox easter", 1), "Easter by the Julian reckoning, as a Gregorian day"),
     (("orthodox easter tuesday",), "", 1583, 0, ("orthodox easter", 2), "the same"),
     (("second day of russian christmas",), "", 1901, 0, ("fixed", 1, 8), "26 December of the Julian calendar, since 1901"),
+    (("after trinity", "after trinity sunday"), "", 1583, 0, ("easter span", 57, 245), "the Sundays after Trinity, up to Advent"),
+    (("whit week", "whitsun week"), "", 1583, 0, ("easter span", 49, 55), "from Whit Sunday"),
     (("turn of the year", "jahreswende", "jahreswechsel", "aastavahetus", "aastavahetusel", "årsskiftet", "årsskifte", "vuodenvaihde", "vuodenvaihteessa", "jaarwisseling"), "", 0, 0, ("span", 12, 31, 1, 1), "the two days"),
     (("first night of hanukkah", "first night of chanukah"), "", 1000, 0, ("hebrew", 9, 24, 1), "the evening before 25 Kislev"),
     (("seder night", "first seder", "seder"), "", 1000, 0, ("hebrew", 1, 14, 1), "the evening before 15 Nisan"),
@@ -383,7 +385,20 @@ DAYS_OF_FEASTS = {
 }
 """Feasts of several days, or Sundays, that are told by their number."""
 
-WEEKS = frozenset(("holy week", "easter week", "orthodox holy week", "orthodox easter week", "maslenitsa"))
+OF_WEEKDAYS = frozenset(("lent", "after trinity", "after trinity sunday"))
+"""Feasts of many weeks, of which a day of the week is told by its number."""
+
+WEEKS = frozenset(
+    (
+        "holy week",
+        "whit week",
+        "whitsun week",
+        "easter week",
+        "orthodox holy week",
+        "orthodox easter week",
+        "maslenitsa",
+    )
+)
 """Feasts that have each day of the week once."""
 
 SHARED = frozenset(

@@ -186,6 +186,7 @@ NORWEGIAN = Language(
         "epiphany eve": "helligtrekongersaften",
         "twentieth day of christmas": "tjuendedag jul|tyvendedag jul",
         "martinmas eve": "mortensaften",
+        "between the years": "romjulen|romjula|mellomjulen",
     },
     feast_days={
         "christmas": "juledag",

@@ -189,6 +189,7 @@ SWEDISH = Language(
         "holy week": "stilla veckan|påskveckan",
         "advent": "adventstiden",
         "st nicholas' day": "nikolausdagen",
+        "between the years": "mellandagarna|mellandagar",
     },
     feast_days={
         "christmas": "juldagen|juldag",
