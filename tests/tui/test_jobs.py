@@ -40,7 +40,7 @@ def folder(bare: Callable[[int], Path], tmp_path: Path) -> Path:
     for name, colour in (("quay_f.jpg", (90, 70, 50)), ("quay_b.jpg", (230, 220, 200))):
         Image.new("RGB", (60, 40), colour).save(scans / name)
     folder = bare(1)
-    assert start(folder, "intake", path=str(scans), box="3", folder="12") == ["2 files: 1 taken."]
+    assert start(folder, "intake", path=str(scans), box="3", folder="12") == ["1 photograph taken in, with its back."]
     return folder
 
 
@@ -292,10 +292,15 @@ def test_the_intake_form_asks_what_becomes_of_backs_whose_fronts_are_here(folder
         (tmp_path / day).mkdir()
         name = "pier_f.jpg" if day == "monday" else "pier_b.jpg"
         Image.new("RGB", (60, 40), (shade, 0, 0)).save(tmp_path / day / name)
-    assert start(folder, "intake", path=str(tmp_path / "monday")) == ["1 file: 1 taken."]
+    assert start(folder, "intake", path=str(tmp_path / "monday")) == ["1 photograph taken in."]
     unsure = start(folder, "intake", path=str(tmp_path / "tuesday"))
-    assert unsure[0] == "1 file: 1 unsure." and "say whether such backs join" in unsure[1]
-    assert start(folder, "intake", path=str(tmp_path / "tuesday"), backs="join") == ["1 file: 1 joined."]
+    assert (
+        unsure[0] == "Nothing new taken in; 1 not taken, for it is not sure where it belongs."
+        and "say whether such backs join" in unsure[1]
+    )
+    assert start(folder, "intake", path=str(tmp_path / "tuesday"), backs="join") == [
+        "Nothing new taken in; 1 joined to one that was here."
+    ]
 
 
 def test_the_intake_form_asks_whether_what_boxlore_made_itself_is_taken(folder: Path) -> None:
@@ -304,9 +309,15 @@ def test_the_intake_form_asks_whether_what_boxlore_made_itself_is_taken(folder: 
     start(folder, "sheet")
     (folder / "print/notes.gif").write_bytes(b"GIF89a")
     lines = start(folder, "intake", path=str(folder / "print"))
-    assert lines[0] == "1 file: 1 refused, 1 own." and "notes.gif cannot be opened" in lines[1]
+    assert (
+        lines[0] == "Nothing new taken in; 1 refused; 1 made by Boxlore itself."
+        and "notes.gif cannot be opened" in lines[1]
+    )
     assert "album.pdf" in lines[2] and len(lines) == 3
     lines = start(folder, "intake", path=str(folder / "copies"))
-    assert lines[0] == "2 files: 1 own." and "no scans, for Boxlore made them itself" in lines[1]
+    assert (
+        lines[0] == "Nothing new taken in; 1 made by Boxlore itself."
+        and "no scans, for Boxlore made them itself" in lines[1]
+    )
     assert "say that they are taken too" in lines[1]
-    assert start(folder, "intake", path=str(folder / "copies"), own="yes")[0] == "2 files: 1 taken."
+    assert start(folder, "intake", path=str(folder / "copies"), own="yes")[0] == "1 photograph taken in, with its back."

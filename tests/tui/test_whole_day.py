@@ -58,7 +58,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
 
     # take in
     day.press("t", "Folder or file with the scans")
-    day.press(f"{scans}⟨Enter⟩1⟨Enter⟩⟨^S⟩", f"{count + 1} files: {count} taken.")
+    day.press(f"{scans}⟨Enter⟩1⟨Enter⟩⟨^S⟩", f"{count} photographs taken in, 1 of them with a back.")
     day.press("⟨Enter⟩", "Who tells today?")
 
     # sit: who tells, the agreement, the first photograph, all of them

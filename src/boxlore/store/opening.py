@@ -434,6 +434,10 @@ class Store:
         """Places told before, any word of which begins with `prefix`."""
         return [words for _, words in self._ask(searching.complete, "place", prefix, limit)]
 
+    def places_told(self, words: str) -> list[ToldRow]:
+        """The places of items that are told in these words, with their readings, oldest first."""
+        return self._ask(queries.places_told, words)
+
     def places_used(self) -> set[int]:
         """GeoNames ids of the places that readings in this collection name."""
         return self._ask(queries.places_used)

@@ -22,7 +22,7 @@ from boxlore.core.fields.originals import (
     series_of,
 )
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, STRUCK_SQL, FileFacts
-from boxlore.core.fields.plain_values import YES_NO_WORDS
+from boxlore.core.fields.plain_values import START, START_SQL, YES_NO_WORDS
 from boxlore.core.fields.table import OWN
 from boxlore.core.originals.location_history import Stated
 from boxlore.core.statements import Sure
@@ -353,6 +353,12 @@ def meaning(db: sqlite3.Connection, ids: Sequence[str]) -> list[ToldRow]:
 def own_fields(db: sqlite3.Connection) -> list[str]:
     rows = db.execute("SELECT DISTINCT field FROM in_force WHERE field GLOB ? ORDER BY field", (f"{OWN}*",))
     return [name for (name,) in rows]
+
+
+def places_told(db: sqlite3.Connection, words: str) -> list[ToldRow]:
+    """The places of items that are told in these words, with their readings, oldest first."""
+    told = f"s.field = 'place' AND s.subject_kind = 'item' AND {START_SQL} = ? AND s.words = ? ORDER BY s.row"
+    return list(rows_in_force(db, told, (words[:START], words)))
 
 
 def places_used(db: sqlite3.Connection) -> set[int]:

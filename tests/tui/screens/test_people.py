@@ -200,6 +200,17 @@ def test_a_name_that_somebody_has_is_asked_about(run: Run, collection: Collectio
     ]
 
 
+def test_who_is_understood_stands_beside_the_words_told(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection, (80, 24), narrator="Leida Rourke") as hands:
+            await hands.press("tab", "«me»", "enter")
+            assert "Anna Berg · me (= Leida Rourke)" in hands.text
+            await hands.press("tab", "tab", "tab", "tab")
+            assert "Enter: a new line" in hands.text or "Tab goes on." in hands.text
+
+    run(look())
+
+
 def test_nobody_knows_who_it_is(run: Run, collection: Collection) -> None:
     async def right() -> None:
         async with hands_on(collection) as hands:

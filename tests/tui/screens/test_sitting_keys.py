@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from tests.tui.conftest import hands_on
 
+from boxlore.core.places.reading import full_name
 from boxlore.core.statements import Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
@@ -276,7 +277,10 @@ def test_a_place_in_question_is_numbered_and_chosen_by_its_key(run: Run, collect
             await hands.press("1")
             assert "Noted: Milton, " in hands.text and "Ctrl+P chooses" not in hands.text
             assert record(collection, 1).place.name == "Milton"
-            await hands.press("ctrl+z")
+            await hands.press("pagedown", "tab", "tab", "tab", "«Milton»", "enter")  # the same words: said, not asked
+            assert "Ctrl+P chooses" not in hands.text and "= Milton" in hands.text
+            assert full_name(record(collection, 2).place) == full_name(record(collection, 1).place)
+            await hands.press("ctrl+z", "ctrl+z")
             assert "Ctrl+P chooses: 1 Milton" in hands.text
 
     run(sit())

@@ -141,6 +141,8 @@ class Understanding:
             read = self.gazetteer.read(words, year=year, used=self.used)
         if read is None:
             return None
+        if read.kind not in ("match", "kept") and (chosen := self._chosen_before(words)) is not None:
+            read = replace(read, kind="match", choices=(chosen,))
         if read.kind == "match" and read.best and read.best.geonames:
             self._used = self.used | {read.best.geonames}
         reading = place_reading(read, year)
@@ -148,6 +150,12 @@ class Understanding:
         first = names[0] if names else "kept as told"
         asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
         return Understood(reading, first, asks, names[1:])
+
+    def _chosen_before(self, words: str) -> Place | None:
+        """The place that was chosen last where the same words left it open."""
+        rows = self._collection.store.places_told(words.strip())
+        chosen = [reading.value for _, reading in rows if reading is not None and reading.confirmed]
+        return next((value.best for value in reversed(chosen) if isinstance(value, PlaceReading)), None)
 
     @property
     def known_names(self) -> KnownNames:

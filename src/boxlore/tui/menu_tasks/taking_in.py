@@ -1,7 +1,9 @@
 """Take in: scans, items without one, a table of items, a family tree, answers on paper, a list of places."""
 
 from collections import Counter
+from collections.abc import Container, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
@@ -10,6 +12,9 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress, counting
 from boxlore.tui.menu_tasks.task import YES_NO, FormAnswers, Group, Task, counted, file_blank, given_file, path_of
 from boxlore.tui.screens.forms import Blank
+
+if TYPE_CHECKING:
+    from boxlore.tasks.scans.intake import IntakeResult
 
 MOST = 10_000
 """Items without a scan that one run makes at most."""
@@ -46,7 +51,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
         camera_dates.tell_camera_dates(collection, dates)
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
     results += intake.not_taken(collection, given.refused)
-    lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
+    lines = [_taken_in(results, {item.key for item in plan if len(item.sides) > 1})]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
     if own_line := intake.own_line(results):
         lines.append(f"{own_line} Take the folder in again, and say that they are taken too, if you want them.")
@@ -55,6 +60,24 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     lines += [f"{number}: {finding.message}" for number, finding in damaged]
     lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
     return lines
+
+
+_STATES = {"joined": "joined to one that was here", "known": "here already", "refused": "refused",
+           "own": "made by Boxlore itself", "unsure": "not taken, for it is not sure where it belongs"}  # fmt: skip
+
+
+def _taken_in(results: "Sequence[IntakeResult]", with_backs: Container[str]) -> str:
+    """“18 photographs taken in, 6 of them with backs; 2 here already.” `with_backs` are the keys of those with more
+    than a front."""
+    taken = [result.key for result in results if result.state == "taken"]
+    backs = sum(key in with_backs for key in taken)
+    states = Counter(result.state for result in results)
+    rest = [f"{states[state]} {words}" for state, words in _STATES.items() if states[state]]
+    of_them = f", {backs} of them with {'a back' if backs == 1 else 'backs'}" if backs else ""
+    if backs == len(taken) and backs:
+        of_them = ", with its back" if backs == 1 else ", all with their backs"
+    told = f"{several(len(taken), 'photograph')} taken in{of_them}" if taken else "Nothing new taken in"
+    return f"{'; '.join([told, *rest])}."
 
 
 def _without_scan(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:

@@ -35,9 +35,9 @@ CORRECT = (
     Choice("said", "Somebody else said it", "a teller by name, or you"),
 )
 REST = (
-    Choice("withdraw", "Take this answer back", "it holds no more; the history keeps it"),
+    Choice("withdraw", "Take this answer back", "the history keeps it"),
     Choice("settle", "Choose which answer is used", "the others stay on record"),
-    Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
+    Choice("audience", "Who may see it", "anyone, family, keeper; or later"),
     Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("history", "History", "what was said, what became of it"),
     Choice("strike", "Erase for good", "out of the log and every backup"),

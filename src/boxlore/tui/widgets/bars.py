@@ -31,7 +31,7 @@ class Top(Line):
 
     def _draw(self) -> None:
         room = self.size.width
-        right = short(self._right, max(room // 2, 12))
+        right = short(self._right, max(room // 2, room - cell_len(self._left) - 2, 12))
         left = short(self._left, max(room - cell_len(right) - 2, 0))
         gap = " " * max(room - cell_len(left) - cell_len(right), 1)
         self.say((left, "bold $primary"), gap, right)

@@ -9,12 +9,13 @@ from textual.containers import Vertical
 
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.places.reading import PlaceReading, full_name
+from boxlore.core.places.reading import PlaceReading
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Said, Source, Sure
+from boxlore.core.statements import Said, Source, Sure, fold
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion
+from boxlore.tasks.sitting.which_place import names_apart
 from boxlore.tasks.telling.understanding import Understood
 from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words
@@ -58,7 +59,9 @@ class Block(Vertical):
         self.asking = ""
         """The question to ask instead of the prompt's own, such as who is at a marker; '' for none."""
         self._typist = typist
-        self._state = ""
+        self._state = self._means = ""
+        self._names: dict[str, str] = {}
+        """Who is meant by each answer (its id) of this record that names somebody."""
         self.words = Words(lines=prompt.lines, heard=lambda _: typist.typed(self), left=lambda _: self._lost())
         self._question = Line(classes="question")
         self._others = Line(classes="others")
@@ -79,6 +82,8 @@ class Block(Vertical):
         self.replaces = own.statement if own else ""
         self.suggestions, self.understood = [], ()
         self._state = _state(record, self.prompt, own)
+        self._names = {shown.told.statement: shown.name for shown in record.people}
+        self._means = self._meant(own) if own else ""
         if keeps:
             self.words.load(self.baseline)
         self.say_others(others)
@@ -89,12 +94,17 @@ class Block(Vertical):
         parts: list[StyledText] = []
         room = max(self.size.width - 4, 40) if self.screen.has_class("-low") else MOST_SHOWN
         if self.prompt.gathers and others:
-            parts.append(" · ".join(_named(view) for view in others))
+            parts.append(" · ".join(_named(view, self._meant(view)) for view in others))
         else:
             for view in others:
                 parts += [("\n" if parts else ""), short(_said(view), room)]
         self._others.display = bool(parts)
         self._others.say(*parts)
+
+    def _meant(self, view: StatementView) -> str:
+        """The name of the person meant, where the words told do not give it: “me” and “Stan” say little alone."""
+        name = self._names.get(view.statement, "")
+        return name if fold(name) not in fold(view.words) else ""
 
     @property
     def text(self) -> str:
@@ -141,7 +151,12 @@ class Block(Vertical):
             return (("Tab", "bold"), f" takes {names[0]}{others}")
         if self.understood:
             return self.understood
-        return (self.prompt.hint,) if here and not self.text else ()
+        if self._means and not self.changed:
+            return ("= ", self._means)
+        goes_on = "Enter: a new line · Tab goes on." if self.prompt.lines > 1 else ""
+        if here and not self.text:
+            return (f"{self.prompt.hint} {goes_on}".strip(),)
+        return (goes_on,) if here and goes_on else ()
 
     def on_descendant_focus(self) -> None:
         self.draw()
@@ -185,7 +200,7 @@ def made_of(meant: Understood | StatementView, way: FamilyWay) -> tuple[StyledTe
         return ("= ", best.town) if best else _date_parts(meant.date, way)
     value = meant.reading.value
     if isinstance(value, PlaceReading) and value.kind != "match":
-        return places_asked([full_name(place) for place in value.choices])
+        return places_asked(names_apart(value.choices))
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
     if isinstance(value, DateReading):
@@ -233,9 +248,10 @@ def _said(view: StatementView) -> str:
     return f"{who_says(view)}: “{' '.join(view.words.split())}”{extra}"
 
 
-def _named(view: StatementView) -> str:
-    """A name among several, without who says so: F4 shows that."""
-    return f"{' '.join(view.words.split())} ({marks(view)})" if marks(view) else " ".join(view.words.split())
+def _named(view: StatementView, meant: str) -> str:
+    """A name among several and who is `meant` by it, without who says so: F4 shows that."""
+    extra = ", ".join(part for part in (f"= {meant}" if meant else "", marks(view)) if part)
+    return " ".join(view.words.split()) + (f" ({extra})" if extra else "")
 
 
 def _state(record: Record, prompt: Prompt, own: StatementView | None) -> str:
