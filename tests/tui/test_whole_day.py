@@ -53,7 +53,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
 
     # start: the title, the country, and the folder as it is proposed; then what is usual there
     day.press("s", "What is it called?")
-    day.press("Tamm and Rourke⟨Enter⟩New Z⟨Enter⟩⟨Enter⟩", "How things are said there", "December to February")
+    day.press("Tamm and Rourke⟨Enter⟩New Z⟨Enter⟩⟨Enter⟩", "Language, dates and seasons", "December to February")
     day.press("⟨^S⟩", "Nothing is in it yet")
 
     # take in
@@ -80,7 +80,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     day.press("3", "People")
     day.press("2", "2 people")
     day.press("jaan⟨Enter⟩", f"Jaan Tamm · {count - 1} pictures")
-    day.press("a", "Another name")
+    day.press("a", "Correct the name")
     day.press("1", "The whole name, as captions give it")
     day.press(" the elder⟨Enter⟩", "Called Jaan Tamm the elder everywhere.")
     day.press("⟨Esc⟩⟨Esc⟩", "Tell me about this photograph.")
@@ -110,7 +110,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     # the next day: three keys to where it stopped
     again = Day(terminal("-c", str(collection), HOME=str(home), columns=size[0], rows=size[1]))
     again.window.wait_for_words("Who tells today?", "Leida Rourke")
-    again.press("⟨Enter⟩", "It stands as before")
+    again.press("⟨Enter⟩", "Still as agreed")
     again.press("⟨Enter⟩", f"Where you stopped: TRA-{count - 2:04d}")
     again.press("⟨Enter⟩", f"Leida Rourke tells · {count - 2} of {count}")
     assert again.pressed == 3

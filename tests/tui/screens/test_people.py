@@ -59,7 +59,7 @@ def test_a_person_shows_everything_and_is_called_something_else_everywhere(run: 
             assert "Anna Berg · 3 pictures" in hands.text
             assert "In it TRA-0001" in hands.text and "Took it TRA-0004" in hands.text
             await hands.press("a")
-            await hands.choose("Another name")
+            await hands.choose("Correct the name")
             await hands.fill("")
             assert "There is no name. Write the whole name, as captions shall give it." in hands.text
             await hands.fill("Anna Bergmann")
@@ -70,7 +70,7 @@ def test_a_person_shows_everything_and_is_called_something_else_everywhere(run: 
             await hands.press("ctrl+z")
             assert "Nothing of this sitting is left to take back." in hands.text
             await hands.press("a")
-            await hands.choose("Another name")
+            await hands.choose("Correct the name")
             await hands.fill("Anna Bergmann")
             await hands.press("escape", "escape", "ctrl+z")  # at the photograph, of which it was not told
             assert "Taken back: Anna Berg is called Anna Bergmann." in hands.text and "1 of 8" in hands.text
@@ -128,10 +128,10 @@ def test_one_of_two_and_two_of_one(run: Run, collection: Collection) -> None:
             await hands.choose("The same person")
             assert "Ann Berg is the same person now." in hands.text and "Anna Berg · 4 pictures" in hands.text
             await hands.press("a")
-            await hands.choose("Part what was made one")
+            await hands.choose("Take two apart again")
             assert "They stand apart again." in hands.text and "Anna Berg · 3 pictures" in hands.text
             await hands.press("a")
-            await hands.choose("Part what was made one")
+            await hands.choose("Take two apart again")
             assert "Anna Berg was not made of two." in hands.text
             await hands.press("a")
             await hands.choose("Not the same as …")

@@ -46,7 +46,7 @@ def test_one_who_told_before_is_two_keys_away_from_her_questions(run: Run, colle
         async with hands_on(collection, door=True) as hands:
             assert "Who tells today?" in hands.text and "▸ 1 Leida Rourke one sitting, last on " in hands.text
             await hands.press("enter")
-            assert "It stands as before" in hands.text
+            assert "Still as agreed" in hands.text
             assert "Agreed last: the family, and an archive that keeps it closed for now." in hands.text
             await hands.press("enter")
             assert "Where you stopped: TRA-0005 on " in hands.text
@@ -108,7 +108,7 @@ def test_the_same_box_on(run: Run, collection: Collection) -> None:
 
     async def enter() -> None:
         async with hands_on(collection, door=True) as hands:
-            await hands.choose("I myself", "The same box on")
+            await hands.choose("I myself", "Go on in the same box")
             assert "Box 2, 1 of 3" in hands.text
             await hands.press("pagedown")
             assert "TRA-0006" in hands.text and "Box 2, 2 of 3" in hands.text

@@ -131,16 +131,16 @@ def test_words_are_struck_only_after_a_yes(run: Run, collection: Collection) -> 
     async def strike() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "pagedown", "enter")
-            await hands.choose("Erase for good", "No, leave them")
+            await hands.choose("Strike for good", "No, leave them")
             assert first_record(collection).words("story") == STORY
             await hands.press("enter")
-            await hands.choose("Erase for good")
-            assert f"Erase “{STORY}” for good?" in hands.text
+            await hands.choose("Strike for good")
+            assert f"Strike “{STORY}” for good?" in hands.text
             assert (
                 "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
                 in hands.text
             )
-            await hands.choose("Yes, erase them for good")
+            await hands.choose("Yes, strike them for good")
             await hands.until("Erased. No byte of the collection's database or backups")
             await hands.press("enter")
             assert STORY not in hands.text

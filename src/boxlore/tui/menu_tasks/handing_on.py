@@ -201,7 +201,7 @@ TASKS = {
         "records and scans, open and closed",
         lambda collection: [
             folder_blank(collection, "out", "Into which folder?", "transfer", "New or empty."),
-            Blank("originals", "Are the originals handed over too?", "yes", choices=YES_NO),
+            Blank("originals", "Are the prints themselves handed over too?", "yes", choices=YES_NO),
             *which(),
             Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
             file_blank(collection, "archive", "The archive’s own settings", "", "archive.toml. May stay empty."),

@@ -14,7 +14,7 @@ from boxlore.tui.screens.forms import Blank
 
 SHOWN_STEPS = 40
 
-DO = Blank("do", "Do it?", "yes", choices=(("yes", "yes"), ("no", "show what would change")))
+DO = Blank("do", "Change it now?", "yes", choices=(("yes", "yes"), ("no", "show what would change")))
 """Whether a plan of moves is carried out."""
 
 
@@ -264,7 +264,7 @@ TASKS = {
         "Put one box into another",
         "all that is in it, after what is there",
         lambda collection: [
-            Blank("what", "Which one?", "", "Its mark: 3, or 3/12 for a folder."),
+            Blank("what", "Which box or folder?", "", "Its mark: 3, or 3/12 for a folder."),
             Blank("into", "Into which?", "", "Its mark."),
             DO,
         ],
@@ -273,7 +273,7 @@ TASKS = {
     ),
     "renumber": Task(
         Group.KEEP_SAFE,
-        "New labels for boxes",
+        "New numbers for boxes",
         "all at once; old marks still find them",
         lambda collection: [Blank("pairs", "Which become which?", "", "OLD=NEW with ; between: 3=4; 4=3."), DO],
         _renumber,

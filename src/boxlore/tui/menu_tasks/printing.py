@@ -29,7 +29,7 @@ PAPERS = (("a4", "A4"), ("letter", "Letter"))
 def _paper(collection: Collection, papers: tuple[tuple[str, str], ...] = PAPERS) -> list[Blank]:
     return [
         Blank("paper", "Paper", collection.settings.paper, choices=papers),
-        Blank("theme", "Letters", "plain", choices=THEMES),
+        Blank("theme", "Type size", "plain", choices=THEMES),
     ]
 
 
@@ -132,7 +132,7 @@ TASKS = {
             FOR,
             *which(),
             Blank("by", "Chapters", "decade", choices=_chapters()),
-            Blank("kin_of", "Whose album is it?", "", "A name: people are then named as kin of this one."),
+            Blank("kin_of", "Kinship told from whose side?", "", "A name: people are then named as kin of this one."),
             *_paper(collection, (*PAPERS, ("a5", "A5"), ("square", "square"))),
         ],
         names_first(_sheet),

@@ -128,7 +128,9 @@ def which() -> list[Blank]:
     )
     return [
         Blank("which", "Which photographs?", "all", "", choices=kinds),
-        Blank("of", "Which one?", "", "A box (3, or 3/12 for one folder), a name, or numbers. Empty for all."),
+        Blank(
+            "of", "Which boxes, people, numbers?", "", "3 for a box, 3/12 for a folder, names, numbers; empty for all."
+        ),
     ]
 
 

@@ -96,7 +96,7 @@ class StartScreen(Screen[None]):
                 ("  S  ", "bold $primary"), "Start a collection\n",
                 ("  O  ", "bold $primary"), "Open one that is there\n",
                 ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
-                ("  T  ", "bold $primary"), "Make one again from a transfer, as an archive has it\n",
+                ("  T  ", "bold $primary"), "Rebuild one from a transfer, as an archive has it\n",
             )  # fmt: skip
             yield self._way_back
             yield self._five
@@ -166,12 +166,12 @@ class StartScreen(Screen[None]):
         summer = (("north", "June to August"), ("south", "December to February"))
         blanks = [
             replace(language_blank(usual.language), name="language", label="Which language do they mostly tell in?"),
-            Blank("day_order", "What is 7/4/52?", usual.day_order, choices=order),
+            Blank("day_order", "How is 7/4/52 read?", usual.day_order, choices=order),
             Blank("hemisphere", "When is summer?", usual.hemisphere, choices=summer),
-            Blank("prefix", "Letters of the numbers", letters_of(first["title"]),
+            Blank("prefix", "Letters before each number", letters_of(first["title"]),
                   "Two to seven letters that begin every number: FAM gives FAMA-0001."),
         ]  # fmt: skip
-        await Form("How things are said there", blanks, answer).open(self.app)
+        await Form("Language, dates and seasons", blanks, answer).open(self.app)
 
     async def action_open(self) -> None:
         """Open a collection."""

@@ -34,11 +34,11 @@ ADDED = (
 """What can be told of a person from the screen, in the order of the menu."""
 
 ABOUT = (
-    Choice("rename", "Another name", "everywhere, with its history"),
+    Choice("rename", "Correct the name", "everywhere, with its history"),
     Choice("add", "Add something told", "a birth, a mother, a nickname"),
     Choice("same", "The same person as …", "two entries become one"),
     Choice("two", "Not the same as …", "so that it is proposed no more"),
-    Choice("part", "Part what was made one", "“the same person” is taken back"),
+    Choice("part", "Take two apart again", "“the same person” is taken back"),
     Choice("consent", "Consent", "shown outside? who says so"),
 )
 CHOOSE = ("", "→ to choose")
@@ -120,7 +120,7 @@ async def _rename(host: AboutHost) -> None:
         return ""
 
     blank = Blank("name", "The whole name, as captions give it", person.name, keeps=True)
-    await Form("Another name", [blank], answer).open(host.app)
+    await Form("Correct the name", [blank], answer).open(host.app)
 
 
 def _done(host: AboutHost) -> Callable[[str], None]:
@@ -214,8 +214,8 @@ async def _consent(host: AboutHost) -> None:
         Blank("matter", "What may be shown outside the family?", choices=MATTERS),
         Blank("given", "Is it allowed?", choices=ALLOWED),
         Blank("capacity", "Who says so?", choices=CAPACITIES),
-        Blank("by", "Their name", "", "Where it is not the person."),
-        Blank("witness", "Before whom?", "", "Where somebody else speaks for the person."),
+        Blank("by", "Name of who speaks for the person", "", "Where it is not the person."),
+        Blank("witness", "Witness", "", "Where somebody else speaks for the person."),
     ]
     await Form(f"Consent of {host.person.name}", blanks, answer).open(host.app)
 

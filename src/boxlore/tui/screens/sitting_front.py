@@ -72,7 +72,7 @@ class FrontScreen(Screen[None]):
         choices = [
             first,
             Choice("next", "The next with open questions", "after the one where you stopped" if stopped else ""),
-            Choice("box", "The same box on", f"{row.mark}, and what lies with it" if row.mark else ""),
+            Choice("box", "Go on in the same box", f"{row.mark}, and what lies with it" if row.mark else ""),
             Choice(ASK, f"What to ask {teller}", "notes, faces without a name"),
             Choice(LIST, "A list", "find words, a number, a box"),
         ]

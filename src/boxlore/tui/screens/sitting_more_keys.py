@@ -145,7 +145,7 @@ class ItemOver(ItemView):
 
     def _who_tells(self) -> str:
         if self.sitting.id:
-            return f"{self.sitting.narrator} tells. The time log runs."
+            return f"{self.sitting.narrator} tells. Times are noted."
         return "You tell." if self.sitting.myself else "Nobody is named yet. Answers wait for a teller: Esc, “Sit”."
 
     async def _offer_waiting(self) -> None:

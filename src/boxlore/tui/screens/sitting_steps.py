@@ -175,7 +175,7 @@ async def _before_whom(host: StepsHost, person: Person, then: Callable[[], Await
         await then()
         return ""
 
-    blank = Blank("witness", "Before whom was it said?", "", "Somebody else than who speaks for them.")
+    blank = Blank("witness", "Witness", "", "Somebody else than who speaks for them.")
     await Form(f"Consent for {person.name}", [blank], answer).open(host.app)
 
 

@@ -40,7 +40,7 @@ REST = (
     Choice("audience", "Who may see it", "anyone, family, keeper; or later"),
     Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("history", "History", "what was said, what became of it"),
-    Choice("strike", "Erase for good", "out of the log and every backup"),
+    Choice("strike", "Strike for good", "out of the log and every backup"),
 )
 """What can be done with a statement, what cannot be undone last; between the two, where it names the wrong person."""
 
@@ -271,12 +271,12 @@ class SaidScreen(ListScreen):
         async def answer(value: str) -> None:
             if value == "yes":
                 await self.app.push_screen(
-                    WorkingScreen("Erase for good", lambda progress: self._struck(view, progress), self._load)
+                    WorkingScreen("Strike for good", lambda progress: self._struck(view, progress), self._load)
                 )
 
         below = "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
-        choices = [Choice("no", "No, leave them"), Choice("yes", "Yes, erase them for good")]
-        title = f"Erase “{short(view.words, 44)}” for good?"
+        choices = [Choice("no", "No, leave them"), Choice("yes", "Yes, strike them for good")]
+        title = f"Strike “{short(view.words, 44)}” for good?"
         await self.app.push_screen(Choices(title, choices, answer, below=below))
 
     def _struck(self, view: StatementView, progress: Progress) -> list[str]:

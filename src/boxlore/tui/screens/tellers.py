@@ -88,7 +88,7 @@ async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Th
         Choice("later", "Not now", "“Sit”, “This sitting” has it too"),
     ]
     if teller.terms:
-        choices.insert(0, Choice("stands", "It stands as before", "asked again today"))
+        choices.insert(0, Choice("stands", "Still as agreed", "I asked again today"))
     below = f"Agreed last: {teller.terms}." if teller.terms else ""
     await app.push_screen(Choices(f"Is there an agreement with {teller.name}?", choices, answer, below=below))
 

@@ -98,7 +98,7 @@ class WordsToldScreen(ListScreen):
             self.say(f"{count} put right. Ctrl+Z takes it back.")
             return ""
 
-        hint = "The words of another one make one of the two."
+        hint = "If that name stands here already, the two become one."
         blank = Blank("words", "What is it called?", group.words, hint, keeps=True)
         await Form("Everywhere", [blank], answer).open(self.app)
 
