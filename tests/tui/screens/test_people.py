@@ -181,13 +181,13 @@ def test_a_name_that_somebody_has_is_asked_about(run: Run, collection: Collectio
             await hands.press("escape")
             await hands.choose("Put right", "People")
             await hands.press("«ann»", "down", "enter", "a")  # typed at a run: the row that is shown then
-            await hands.choose("Another name")
+            await hands.choose("Correct the name")
             await hands.fill("Ann Berg")
             assert "Somebody is called Ann Berg already. The same person?" in hands.text
             await hands.choose("Two people")
             assert "Called Ann Berg everywhere; Ann Berg is somebody else." in hands.text
             await hands.press("ctrl+z", "a")
-            await hands.choose("Another name")
+            await hands.choose("Correct the name")
             await hands.fill("Ann Berg")
             await hands.choose("The same person")
             assert "Anna Berg is the same person now." in hands.text and "Ann Berg · 4 pictures" in hands.text

@@ -141,7 +141,7 @@ def test_words_are_struck_only_after_a_yes(run: Run, collection: Collection) -> 
                 in hands.text
             )
             await hands.choose("Yes, strike them for good")
-            await hands.until("Erased. No byte of the collection's database or backups")
+            await hands.until("Struck. No byte of the collection's database or backups")
             await hands.press("enter")
             assert STORY not in hands.text
         assert not first_record(collection).told.get("story")

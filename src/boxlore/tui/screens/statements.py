@@ -292,4 +292,4 @@ class SaidScreen(ListScreen):
             ]
         traces += still_standing(self._sitting.collection, report)
         gone = proved(report, carrying)
-        return [f"Erased. {gone}" if gone else "Erased from the records.", *traces, BEYOND]
+        return [f"Struck. {gone}" if gone else "Struck from the records.", *traces, BEYOND]
