@@ -16,9 +16,10 @@ from boxlore.tasks.scans.camera_dates import camera_dates as dates_of_cameras
 from boxlore.tasks.scans.camera_dates import question, tell_camera_dates
 from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.example_table import example_table as the_example_table
+from boxlore.tasks.scans.find_prints import as_table, with_prints
 from boxlore.tasks.scans.given_files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, not_taken, own_line, take_in
-from boxlore.tasks.scans.pairing import MEANING, Planned, alternating, by_suffix, read_items
+from boxlore.tasks.scans.pairing import MEANING, Planned, ScanSide, alternating, by_suffix, read_items
 from boxlore.tasks.sitting.recovering import open_for_writing
 
 _COLUMNS = "\n".join(f"  {name:13} {words}" for name, words in MEANING.items())
@@ -47,6 +48,11 @@ Columns of a table, all but the first may be missing:
     type=GivenPath(dir_okay=False),
     help="A table (CSV) with a row for each scan or item; its columns stand below.",
 )
+@click.option(
+    "--find-prints", type=click.Choice(["no", "take", "table"]), default="no", show_default=True,
+    help="Find the prints on flatbed sheets and telephone pictures: an item for each is shown and taken in, or written"
+    " as a table whose areas you put right. Needs the extra `see`.",
+)  # fmt: skip
 @click.option("--example-table", is_flag=True, help="Print an example of such a table, and do nothing else.")
 @click.option(
     "--camera-dates", type=click.Choice(["ask", "picture", "scan"]), default="ask", show_default=True,
@@ -75,6 +81,7 @@ def intake(
     copy: bool,
     pairs: str,
     table: Path | None,
+    find_prints: str,
     example_table: bool,
     camera_dates: str,
     without_scan: int | None,
@@ -96,6 +103,15 @@ def intake(
     _refuse_others(ctx, paths, pairs, table, without_scan)
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
+    if find_prints != "no":
+        with talk.progress() as bar:
+            plan, remarks = with_prints(plan, bar)
+        for remark in remarks:
+            talk.say(output.safe(readable(remark)))
+    if find_prints == "table":
+        output.say(as_table(plan).rstrip("\r\n"))
+        talk.say("Nothing is taken in yet. Keep this as items.csv, put areas right, then: intake --table items.csv")
+        return
     _show(plan)
     if not yes and sys.stdin.isatty() and not talk.agreed("Take these in?", "Nothing was taken in.", default=True):
         talk.say("Nothing was taken in.")
@@ -225,13 +241,21 @@ def _plan(
     return alternating(files) if pairs == "alternating" else by_suffix(files)
 
 
+def _part(side: ScanSide) -> str:
+    """`, 45 % by 30 % of it, at 3 %, 50 %`: which part of a picture shows the item; '' for the whole."""
+    if not side.area:
+        return ""
+    left, top, wide, high = (f"{part:.0%}" for part in side.area)
+    return f" ({wide} by {high} of it, from {left} across, {top} down)"
+
+
 def _show(plan: Sequence[Planned]) -> None:
     """Say how many items there are, and how the first five are paired."""
     fronts = sum(1 for planned in plan if planned.sides)
     backs = sum(1 for planned in plan for side in planned.sides if side.side == "verso")
     talk.say(f"{several(len(plan), 'item')}: {fronts} with a scan, {backs} with a back.")
     for planned in plan[:5]:
-        sides = ", ".join(f"{side.side} {side.path.name}" for side in planned.sides)
+        sides = ", ".join(f"{side.side} {side.path.name}{_part(side)}" for side in planned.sides)
         talk.say(output.safe(readable(f"  {Path(planned.key).name}: {sides or 'without a scan'}")))
     if len(plan) > 5:
         talk.say(f"  … and {len(plan) - 5} more.")

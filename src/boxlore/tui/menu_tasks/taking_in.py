@@ -21,7 +21,7 @@ MOST = 10_000
 
 
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.scans import camera_dates, damage, intake, pairing
+    from boxlore.tasks.scans import camera_dates, damage, find_prints, intake, pairing
     from boxlore.tasks.scans import given_files as scan_files
 
     if not answers["path"]:
@@ -34,6 +34,9 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
     wanted = [path for path in files if path not in already_here]
     plan = pairing.alternating(wanted) if answers["pairs"] == "alternating" else pairing.by_suffix(wanted)
+    remarks: list[str] = []
+    if answers["find_prints"] == "yes":
+        plan, remarks = find_prints.with_prints(plan, progress)
     options = intake.IntakeOptions(
         copy=answers["copy"] == "copy",
         box=answers["box"],
@@ -51,7 +54,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
         camera_dates.tell_camera_dates(collection, dates)
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
     results += intake.not_taken(collection, given.refused)
-    lines = [_taken_in(results, {item.key for item in plan if len(item.sides) > 1})]
+    lines = [_taken_in(results, {item.key for item in plan if len(item.sides) > 1}), *remarks]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
     if own_line := intake.own_line(results):
         lines.append(f"{own_line} Take the folder in again, and say that they are taken too, if you want them.")
@@ -165,6 +168,8 @@ TASKS = {
                   choices=(("suffix", "by name: _f, _b"), ("alternating", "by turns: front, back"))),
             Blank("backs", "Backs of photographs that are in already?", "ask", "Joined where it is sure.",
                   choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
+            Blank("find_prints", "Several prints on one scan?", "no", "Found by their outlines; undo takes all back.",
+                  choices=(("no", "one item a file"), ("yes", "find the prints on them"))),
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
                   "Of the picture only if it is no picture of a print.",
                   choices=(("scan", "when it was scanned"), ("picture", "when the picture was taken"))),

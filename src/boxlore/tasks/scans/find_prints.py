@@ -1,0 +1,91 @@
+"""Prints found on flatbed sheets and on telephone pictures of prints, as the plan of an intake: one item for each.
+
+Proposed, never decided: the plan is shown before anything is taken in, or written as a table whose areas can be put
+right. The scan stays as it is; each item has the upright box around its print as its area, so that of a print that
+lies aslant a little of the bed is seen at its corners. What shows no print, or nothing but one that fills it, is one
+item as a whole.
+"""
+
+import math
+from collections.abc import Iterable
+from dataclasses import replace
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot
+from boxlore.core.fields.cells import write_row
+from boxlore.core.records.marker_positions import stored_at
+from boxlore.disk.outlines import Quad
+from boxlore.disk.pictures import turn_of
+from boxlore.disk.seeing import need_eyes, outlines_in
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.scans.pairing import Planned
+
+SLANTED = 2.0
+"""From so many degrees on it is said that a print lies aslant."""
+WHOLE = 0.94
+"""A box that is so wide and high, as part of the picture, is the whole picture."""
+
+
+def with_prints(plan: Iterable[Planned], progress: Progress = QUIET) -> tuple[list[Planned], list[str]]:
+    """The plan with an item for each print that the front of an item shows, and sentences about what to look at.
+
+    Items with a back, or with a part of a picture already, stay as they are. Raises CouldNot where the part that looks
+    at pictures is not installed.
+    """
+    need_eyes()
+    planned = list(plan)
+    items: list[Planned] = []
+    remarks: list[str] = []
+    progress.begin("Looking for prints", len(planned))
+    for item in planned:
+        if progress.stopped():
+            break
+        found = _found_on(item, remarks)
+        items += found or [item]
+        progress.step()
+    return items, remarks
+
+
+def _found_on(item: Planned, remarks: list[str]) -> list[Planned]:
+    if len(item.sides) != 1 or item.sides[0].area:
+        return []
+    side = item.sides[0]
+    try:
+        quads = outlines_in(side.path)
+    except CouldNot:
+        return []  # the intake, which follows, says what is wrong with the file
+    areas = [area_of(quad, turn_of(side.path)) for quad in quads]
+    if not areas or (len(areas) == 1 and min(areas[0][2:]) > WHOLE):
+        return []
+    if slanted := [str(at) for at, quad in enumerate(quads, 1) if abs(slant_of(quad)) >= SLANTED]:
+        remarks.append(f"{side.path.name}: aslant, with some of the bed around: print {', '.join(slanted)}.")
+    return [
+        replace(item, key=f"{item.key} print {at}", sides=(replace(side, area=area),))
+        for at, area in enumerate(areas, 1)
+    ]
+
+
+def area_of(quad: Quad, turn: int) -> tuple[float, float, float, float]:
+    """The box around four corners of the upright picture, in parts of the stored one (Exif orientation `turn`)."""
+    xs, ys = zip(*quad, strict=True)
+    (first_x, first_y), (last_x, last_y) = (
+        stored_at((x, y), (), turn) for x, y in ((min(xs), min(ys)), (max(xs), max(ys)))
+    )
+    left, top = min(first_x, last_x), min(first_y, last_y)
+    return round(left, 4), round(top, 4), round(abs(last_x - first_x), 4), round(abs(last_y - first_y), 4)
+
+
+def slant_of(quad: Quad) -> float:
+    """By how many degrees the upper side of a print falls to the right; the corners are parts of a square picture."""
+    (left, top), (right, low) = quad[0], quad[1]
+    return math.degrees(math.atan2(low - top, right - left))
+
+
+def as_table(plan: Iterable[Planned]) -> str:
+    """The plan as a table for intake (CSV), with the areas to be put right."""
+    rows = [
+        (Path(item.key).name, str(side.path.absolute()), side.side, " ".join(f"{part:g}" for part in side.area))
+        for item in plan
+        for side in item.sides
+    ]
+    return "".join(map(write_row, [("item", "file", "side", "area"), *rows]))
