@@ -48,9 +48,9 @@ def test_answers_come_back_as_text_and_as_a_table(run, demo: Path, tmp_path: Pat
     home = tmp_path / "mine"
     shutil.copytree(demo, home)
     (tmp_path / "a.txt").write_text("# from Con\nA3-W6-5: Villem Lepik\n", encoding="utf-8")
-    assert run("-c", home, "tell", "--from", tmp_path / "a.txt", "--by", "narrator:Con")[0] == 0
+    assert run("-c", home, "tell", "--from", tmp_path / "a.txt", "--by", "narrator:Con", "--printed-here")[0] == 0
     (tmp_path / "b.csv").write_text("code,text,sure\nA3-P-6,Tallinn,likely\nA3-P-7,Riga,\n", encoding="utf-8")
-    code, _, err = run("-c", home, "tell", "--from", tmp_path / "b.csv")
+    code, _, err = run("-c", home, "tell", "--from", tmp_path / "b.csv", "--printed-here")
     assert code == 1 and "Line 3" in err and "Look at the worksheet again" in err
     code, out, _ = run("-c", home, "find", "Villem", "--json")
     assert code == 0 and '"number": "TRA-0003"' in out
