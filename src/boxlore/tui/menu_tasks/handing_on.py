@@ -111,8 +111,9 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
         if answers["read"] != "yes":
             raise WrongUse(
                 f"The name search found {in_words(hits)}; each is a row of {listed}, with what is done about it.",
-                "Read that list (it is for you alone), and write hide, not that person or may be named into its column "
-                "Answer; then come back and say that you have. What has no answer stays hidden.",
+                "Read that list (it is for you alone). Answer one by one under “Hand on”, “Names in question”, or "
+                "write hide, not that person or may be named into its column Answer; then come back and say that you "
+                "have. What has no answer stays hidden.",
             )
         lines.append(f"The places where living people are named: {listed}. That list is for you alone.")
     transferred = transfer(collection, out, order=order, progress=progress)

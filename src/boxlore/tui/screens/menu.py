@@ -29,6 +29,7 @@ class MenuHost(Protocol):
 
 
 THIS, COLOURS, GUIDE, LEAVE, SURVEY, BACKUPS = "this", "light", "guide", "leave", "survey", "backups"
+NAMES = "names"
 TASK = "task:"
 
 GROUPS: tuple[Choice, ...] = (
@@ -60,6 +61,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("events", "What happened when", "weddings, moves, voyages"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
     ),
+    Group.HAND_ON: (Choice(NAMES, "Names in question", "the living, one by one: may they be named?"),),
     Group.KEEP_SAFE: (
         Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
@@ -123,6 +125,13 @@ def _doing(screen: MenuHost) -> Callable[[str], Awaitable[None]]:
             from boxlore.tui.screens.survey import ask_box
 
             await ask_box(screen)
+        elif value == NAMES:
+            from boxlore.tui.screens.names_in_question import ask_names
+
+            if screen.sitting.writable:
+                await ask_names(screen)
+            else:
+                screen.say("Open for reading only; nothing can be changed.", bad=True)
         elif value == BACKUPS:
             await screen.app.run_action(BACKUPS, default_namespace=screen.app)
         else:

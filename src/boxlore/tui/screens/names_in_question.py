@@ -1,0 +1,68 @@
+"""The places where somebody living is named, or may be, answered one by one before anything goes outside."""
+
+from typing import Any, Protocol
+
+from textual.app import App
+
+from boxlore.core.fields.name_answers import NamingAnswer
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
+from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
+from boxlore.tasks.archive.names_asked import names_asked
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.long_task import WorkingScreen
+
+
+class NamesHost(Protocol):
+    """What the cards need of the screen below them."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+
+SKIP, LATER = "skip", "later"
+_ANSWERS = (
+    Choice(NamingAnswer.HIDE, "Hide it", "it stays out of what leaves the family"),
+    Choice(NamingAnswer.OTHER, "Not that person", "the words mean somebody else, or nobody"),
+    Choice(NamingAnswer.MAY, "May be named", "there is consent"),
+    Choice(SKIP, "Skip", "it stays hidden, and is asked again"),
+    Choice(LATER, "Leave the rest", "for another time"),
+)
+
+
+async def ask_names(screen: NamesHost) -> None:
+    """Look for names in a thread, then ask about each place that nobody has decided. Each answer is kept at once."""
+    collection = screen.sitting.collection
+    waiting: list[NamePlace] = []
+
+    def job(progress: Progress) -> list[str]:
+        progress.begin("Looking for names", 0)
+        waiting[:] = undecided([place for naming in names_asked(collection).namings for place in naming.places])
+        return [] if waiting else ["No name is in question. What nobody may see of the living stays out."]
+
+    def after() -> None:
+        if waiting:
+            screen.app.pop_screen()  # the card of the search has nothing to say
+            screen.app.call_later(_ask, screen, waiting, 0)
+
+    await screen.app.push_screen(WorkingScreen("Names in question", job, after))
+
+
+async def _ask(screen: NamesHost, places: list[NamePlace], at: int) -> None:
+    place = places[at]
+
+    async def answer(value: str) -> None:
+        if value in tuple(NamingAnswer):
+            decide(screen.sitting.collection, [(place, NamingAnswer(value))])
+        if value != LATER and at + 1 < len(places):
+            await _ask(screen, places, at + 1)
+
+    where = FIELDS[place.where].label if place.where in FIELDS else place.where
+    doubt = f" ({place.why})" if place.why else ""
+    title = f"{at + 1} of {several(len(places), 'place')}: {place.name}{doubt}"
+    below = f"{place.number}, {where}: {place.sentence}"
+    await screen.app.push_screen(Choices(title, _ANSWERS, answer, below=below))

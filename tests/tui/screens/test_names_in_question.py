@@ -1,0 +1,47 @@
+"""The places where somebody living is named are answered one by one from the menu (our own contract)."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from tests.tui.conftest import hands_on
+
+from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.archive.names_asked import look_for_names
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.telling.statements import Teller, Telling
+
+Run = Callable[..., None]
+
+
+def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
+    async def answer() -> None:
+        with open_collection(folder) as collection:
+            teller = Teller(collection)
+            act = collection.act("somebody living")
+            mia = act.new(Kind.PERSON)
+            teller.add(act, mia, "name", "Mia Tamm", Telling())
+            teller.add(act, mia, "born", "1990", Telling())
+            act.done()
+            for number in (1, 2, 3):
+                item = Subject(Kind.ITEM, collection.store.item_by_number(f"TRA-{number:04d}") or "")
+                teller.tell(item, "story", f"Mia Tamm on pier {number}.", Telling())
+            async with hands_on(collection, (80, 24)) as hands:
+                await hands.press("escape")
+                await hands.choose("Hand on", "Names in question")
+                assert (
+                    "1 of 3 places: Mia Tamm" in hands.text and "TRA-0001, Story: [Mia Tamm] on pier 1." in hands.text
+                )
+                await hands.choose("Hide it", "Not that person", "Skip")
+                assert "Tell me about this photograph." in hands.text
+                await hands.press("escape")
+                await hands.choose("Hand on", "Names in question")
+                assert "1 of 1 place: Mia Tamm" in hands.text and "TRA-0003" in hands.text
+                await hands.choose("May be named")
+                await hands.press("escape")
+                await hands.choose("Hand on", "Names in question")
+                assert "No name is in question." in hands.text
+            asked = look_for_names(collection)
+        places = {place.number: place.answer for naming in asked.namings for place in naming.places}
+        assert places == {"TRA-0001": "hide"}  # the second names somebody else, the third may be named
+
+    run(answer())
