@@ -86,7 +86,8 @@ def test_a_birth_that_is_worked_out_counts_for_every_entry_of_a_person() -> None
     mia = person("mia", "Mia", also=("mia-too",))
     made = closing(mia, latest={"mia": BornBy(date(1975, 8, 1), Sign.PICTURE, "TRA-0023")})
     assert until(made, record(people=(shown("mia-too", "Mia Rourke"),))) == date(2075, 8, 1)
-    assert [one.id for one in made.named_in(record(people=(shown("mia-too", "Mia Rourke"),)))] == ["mia"]
+    namings = made.outside.namings(record(people=(shown("mia-too", "Mia Rourke"),)))
+    assert [one.id for one in made.named_in(namings)] == ["mia"]
 
 
 def test_a_wife_by_her_husbands_name_is_named() -> None:

@@ -61,11 +61,8 @@ class Closing:
             return None
         return Closure(max(day for day, _ in reasons), tuple(dict.fromkeys(why for _, why in reasons)))
 
-    def named_in(self, record: Record) -> list[Person]:
-        """Everyone withheld from outside whom the item names or shows, each once, by their ids."""
-        return self._people(self.outside.namings(record))
-
-    def _people(self, namings: Iterable[Naming]) -> list[Person]:
+    def named_in(self, namings: Iterable[Naming]) -> list[Person]:
+        """Everyone withheld from outside whom these places of an item name or show, each once, by their ids."""
         ids = {self.people[ident].id for naming in namings for ident in naming.people}
         return [self.people[ident] for ident in sorted(ids)]
 

@@ -49,7 +49,7 @@ def search(
         namings = [naming for naming in every if _is_first(naming, of_makers)]
         if not every:
             continue
-        people = tuple(sorted(person.name for person in closing.named_in(whole)))
+        people = tuple(sorted(person.name for person in closing.named_in(every)))
         for naming in namings:
             done = TO_THE_CLOSED_PART if naming.where in OF_SCANS else "left out of the open part"
             places = tuple(with_answers(before, places_of(collection, whole, naming)))

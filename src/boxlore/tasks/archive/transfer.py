@@ -6,7 +6,7 @@ checked before a bag is; before the open part takes its name it is searched for 
 """
 
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
@@ -15,7 +15,8 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.fixity import FixityEvent
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
-from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.closing_dates import Closing, Closure
+from boxlore.core.records.item_record import Record
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
@@ -141,7 +142,7 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
     closed = seen.to.is_closed_part
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
-    facts = replace(facts, closure_of=run.closing.of) if closed else facts
+    facts = replace(facts, closure_of=_closures(run.closing)) if closed else facts
     earlier = read_earlier(run.collection, run.order.earlier, folder.name) if run.order.earlier else None
     with unfinished_folder(folder.with_name(f"{folder.name}-files")) as work:
         stage, cleaned = work / "made", work / "cleaned"
@@ -163,6 +164,21 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
         if run.order.archive.wants("copies"):
             _copies(run, making)
         return _bag(run, making, folder)
+
+
+def _closures(closing: Closing) -> Callable[[Record], Closure | None]:
+    """The closure of each item, worked out once: every format of the closed part asks for it again. Of closures that
+    read the same, as most do, one is kept."""
+    by_item: dict[str, Closure | None] = {}
+    kept: dict[Closure | None, Closure | None] = {}
+
+    def closure_of(record: Record) -> Closure | None:
+        if record.id not in by_item:
+            closure = closing.of(record)
+            by_item[record.id] = kept.setdefault(closure, closure)
+        return by_item[record.id]
+
+    return closure_of
 
 
 def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
