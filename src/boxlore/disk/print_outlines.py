@@ -253,13 +253,18 @@ def _seams(upright: Array, shape: Array, axis: int) -> list[tuple[int, float]]:
 
 
 def _all_along(values: Array, inside: Array) -> Array:
-    """For each line of a picture the least of the medians of its stretches, as far as the print reaches; else 0."""
+    """For each line of a picture the least of the medians of its stretches, as far as the print reaches; else 0.
+
+    The two ends are stretches of their own, no longer than a border is wide: what ends there is of one print's picture.
+    """
     high = values.shape[0]
-    stretches = [part for part in np.array_split(np.arange(high), 7) if len(part) > 3]
+    ends = [slice(round(high * part), round(high * (part + 0.03))) for part in (0.015, 0.955)]
+    cuts = np.linspace(0.1, 0.9, 6) * high
     weakest = np.full(values.shape[1], 99.0)
-    for rows in stretches[1:-1] if len(stretches) > 4 else stretches:
-        held = inside[rows].mean(0) > 0.6
-        weakest = np.where(held, np.minimum(weakest, np.median(values[rows], 0)), weakest)
+    for rows in (*ends, *(slice(round(cuts[at]), round(cuts[at + 1])) for at in range(5))):
+        if rows.stop - rows.start > 2:
+            held = inside[rows].mean(0) > 0.6
+            weakest = np.where(held, np.minimum(weakest, np.median(values[rows], 0)), weakest)
     weakest[(inside.mean(0) < 0.3) | (weakest == 99.0)] = 0
     return weakest
 
