@@ -1,9 +1,10 @@
 """How many prints of made sheets are found, how well, and how many are invented.
 
-    python tests/benchmarks/bench_prints.py [EACH]
+    python tests/benchmarks/bench_prints.py [EACH] [SEED] [-v]
 
-Wanted: at least 95 % found with an overlap (intersection over union) of 0.9, and at most 2 % invented. EACH sheets of
-each kind (default 40); nothing of them was seen when the rules were made but their kinds.
+EACH sheets of each kind (default 40). Wanted: at least 95 % found with an overlap (intersection over union) of 0.9, and
+at most 2 % invented. Not reached yet: with EACH 10, seeds 2027 and 2028, 280 of 301 are found (93 %) and 5 invented
+(1.7 %); of those missed 9 have a deckle edge, and 8 touch another print.
 """
 
 import sys
