@@ -106,7 +106,8 @@ async def open_group(screen: MenuHost, group: str) -> None:
     """Show the tasks of one group; Esc goes back to the groups."""
     own = [_now(screen, choice) for choice in SCREEN.get(group, ())]
     tasks = of_group(Group(group)) if group != THIS else {}
-    choices = own + [Choice(f"{TASK}{key}", task.name, task.about) for key, task in tasks.items()]
+    choices = [Choice(f"{TASK}{key}", task.name, task.about) for key, task in tasks.items()]
+    choices = choices + own if group == Group.HAND_ON else own + choices  # what is made stands first there
     title = "This photograph" if group == THIS else group
     await screen.app.push_screen(Choices(title, choices, _doing(screen), back=lambda: open_menu(screen)))
 
