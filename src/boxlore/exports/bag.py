@@ -230,8 +230,11 @@ def verify_bag(folder: Path) -> list[Finding]:
 
 def _check(folder: Path, path: str, algorithm: str, digest: str) -> list[Finding]:
     """A finding if the file is missing or has another digest than `digest` (hexadecimal)."""
+    named = PurePosixPath(path)
+    if named.is_absolute() or ".." in named.parts:  # RFC 8493, 5.1
+        return [_fault("bag.outside", f"{path} is listed, but leads out of the package.")]
     target = folder / path
-    if ".." in PurePosixPath(path).parts or not target.is_file():
+    if not target.is_file():
         return [_fault("bag.missing", f"{path} is listed but not there.")]
     with open(target, "rb") as file:
         actual = hashlib.file_digest(file, algorithm).hexdigest()

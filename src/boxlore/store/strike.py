@@ -94,7 +94,10 @@ LEFT_IN = "strike_left_in"
 _AMONG = "IN (SELECT value FROM json_each(?))"
 _NAMES = "kind IN ('person', 'event', 'place')"
 
-_WAITING = "Another program has the collection open; the strike finishes when it is closed."
+_WAITING = (
+    "Another program has the collection open; the strike finishes when it is closed. Stop here if you like: the next "
+    "command that writes finishes it."
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -57,6 +57,12 @@ def test_a_package_is_held_against_its_manifests(run, demo: Path, tmp_path: Path
     code, out, err = run("verify", bag, "--json")
     assert code == 1 and f"{len(rows(out))} findings." in err
     assert any(changed.name in str(row["message"]) for row in rows(out))
+    with open(bag / "manifest-sha512.txt", "a", encoding="utf-8") as file:
+        file.write(f"{'0' * 128}  {changed}\n{'0' * 128}  data/../../{bag.name}/bagit.txt\n")
+    outside = [
+        row for row in rows(run("verify", bag, "--json")[1]) if "leads out of the package" in str(row["message"])
+    ]
+    assert len(outside) == 2  # RFC 8493, 5.1: neither is looked at, though both are there
 
 
 def test_the_events_of_fixity_are_listed(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
