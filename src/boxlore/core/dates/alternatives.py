@@ -4,13 +4,16 @@ months share, one season of two years."""
 import itertools
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.calendars import from_julian, julian_month_length
+from boxlore.core.dates.calendars import from_julian, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.writing import written
 
 LAST_JULIAN = 1923
 """The last year in which a land changed from the Julian calendar to the Gregorian one: Greece (from memory)."""
+
+NEAR_BY = 62
+"""So many days from a date another one is meant to be near it: about two months."""
 
 
 def in_two_calendars(dates: list[Partial], context: DateContext, pick: int) -> str:
@@ -36,18 +39,49 @@ def _is_plain_day(date: Partial) -> bool:
     return bool(told) and not (date.short or date.mark or date.calendar)
 
 
-def in_order(dates: list[Partial], context: DateContext, pick: int) -> None:
-    """“Christmas or New Year 1938”: where the year was said with the later of two, the earlier may be of another
-    year."""
+def turned_about(dates: list[Partial], context: DateContext, pick: int) -> list[list[str]]:
+    """The years that dates may have of which one stands behind a later one, the likeliest first; none where they are
+    in order, or each was told with its own year. Common practice, no source.
+
+    “Christmas 1938 or New Year” is the next New Year and “June 1938 or May” the May before it, since these are about
+    two months away; “autumn 1938 or spring” may be both. Of “Christmas or New Year 1938” the year may be that of
+    either.
+    """
+    offsets, gaps, told_last = [0], [], False
     for left, right in itertools.pairwise(dates):
-        if left.year_from_right and right.year and not right.year_from_right:
-            first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
-            if first.earliest and last.earliest and first.earliest > last.earliest:
-                raise NoSuchDate("Of which year is the first of these?", (first.text, last.text))
-        if left.year.isdigit() and right.year_from_left and right.year == left.year:
-            first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
-            if first.text.endswith("-12-31") and last.text.endswith("-01-01"):
-                right.year = right.shifted(1).year  # “New Year's Eve 1958, or New Year's Day”
+        offsets.append(offsets[-1] if right.year_from_left or left.year_from_right else 0)
+        if not (left.year_from_right or right.year_from_left) or not (left.year + right.year).isdigit():
+            continue
+        back, ahead = _days_between(left, right, context, pick)
+        if back > 0:
+            gaps.append((back, ahead))
+            offsets[-1] += 1
+            told_last = told_last or not right.year_from_left
+    if not gaps:
+        return []
+    as_told = [date.year for date in dates]
+    ahead_of_it, behind_it = (
+        [_later(date, step - most) for date, step in zip(dates, offsets, strict=True)] for most in (0, max(offsets))
+    )
+    if len(gaps) == 1 and min(gaps[0]) <= NEAR_BY and (gaps[0][0] < gaps[0][1] or not told_last):
+        return [as_told if gaps[0][0] < gaps[0][1] else ahead_of_it]
+    return [ahead_of_it, behind_it, as_told] if told_last else [ahead_of_it, as_told]
+
+
+def _later(date: Partial, years: int) -> str:
+    return date.shifted(years).year if years else date.year
+
+
+def _days_between(left: Partial, right: Partial, context: DateContext, pick: int) -> tuple[int, int]:
+    """The days from the right date up to the left one, and from this to the right one a year later; 0 for the first
+    where the right one is not before the left one, and nothing near for a season over New Year, which may be of two
+    years, or two calendars."""
+    first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
+    if not (first.earliest and first.latest and last.earliest and last.latest) or first.earliest <= last.latest:
+        return 0, 0
+    apart = NEAR_BY if first.earliest.year != first.latest.year or left.old_style != right.old_style else 0
+    back = to_number(*first.earliest) - to_number(*last.latest)
+    return back + apart, 365 + to_number(*last.earliest) - to_number(*first.latest) + apart
 
 
 def with_shared_day(dates: list[Partial]) -> list[Partial]:

@@ -8,7 +8,7 @@ leave their date out, “by”, “since”, “not before” hold it, as BEF an
 from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.alternatives import in_order, in_two_calendars, of_two_years, with_shared_day, with_years
+from boxlore.core.dates.alternatives import in_two_calendars, of_two_years, turned_about, with_shared_day, with_years
 from boxlore.core.dates.before_and_after import beside
 from boxlore.core.dates.context import NOT_THEN, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
@@ -252,7 +252,7 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
         return written(season, context, pick)
     if whole.beside == "slash" and (day := in_two_calendars(dates, context, pick)):
         return day
-    in_order(dates, context, pick)
+    _put_in_order(whole, context, pick)
     if whole.beside != "own" and whole.kind == "any" and (shared := with_shared_day(dates)):
         _ask_whose_day(dates, shared, context, pick)
     texts: list[str] = []
@@ -270,6 +270,22 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if len(texts) == 1 and ".." not in texts[0]:
         return texts[0]
     return f"[{','.join(texts)}]" if whole.kind == "any" else f"{{{','.join(texts)}}}"
+
+
+def _put_in_order(whole: Expression, context: DateContext, pick: int) -> None:
+    """“Christmas 1938 or New Year” is the next New Year; what may be of several years is asked."""
+    dates = whole.leaves()
+    ways = turned_about(dates, context, pick)
+    choices = []
+    for years in ways:
+        for date, year in zip(dates, years, strict=True):
+            date.year, date.year_from_left, date.year_from_right = year, False, False
+        if len(ways) > 1:
+            choices.append(whole.text(context, pick))
+    if choices:
+        raise NoSuchDate(
+            "Of which year is the first of these, and of which what follows?", tuple(dict.fromkeys(choices))
+        )
 
 
 def _ask_whose_day(dates: list[Partial], shared: list[Partial], context: DateContext, pick: int) -> None:
