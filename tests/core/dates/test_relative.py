@@ -182,7 +182,7 @@ AGES = [  # words, EDTF, a word of the question
     ("I must have been six", "1926~", None),
     ("Leida hadn't turned five", "[1904-02-29..1909-02-27]", None),
     ("hadn't turned five", None, None),
-    ("just before Ruth turned ten", "[..1911-12-30]", None),
+    ("just before Ruth turned ten", "[1911-11-30~..1911-12-30~]", None),
     ("the summer Ruth turned ten", None, "another season"),
     ("the week before my 21st birthday", "[1941-02-22..1941-03-30]", None),
     ("the day after Ruth's 21st birthday", "1922-12-31", None),

@@ -12,6 +12,9 @@ from boxlore.core.dates.writing import written
 LAST_JULIAN = 1923
 """The last year in which a land changed from the Julian calendar to the Gregorian one: Greece (from memory)."""
 
+MOST_SLIP = 2
+"""So many days apart two days may still have been meant as one in two calendars."""
+
 NEAR_BY = 62
 """So many days from a date another one is meant to be near it: about two months."""
 
@@ -24,6 +27,7 @@ def in_two_calendars(dates: list[Partial], context: DateContext, pick: int) -> s
         return ""
     julian, gregorian = dates
     day = written(gregorian, context, pick)
+    _ask_where_it_does_not_tally(julian, gregorian, day)
     for year in (int(julian.year), int(julian.year) - 1) if julian.year_from_right else (int(julian.year),):
         length = julian_month_length(year, julian.month)
         if julian.day <= length and str(from_julian(year, julian.month, julian.day)) == day:
@@ -32,6 +36,20 @@ def in_two_calendars(dates: list[Partial], context: DateContext, pick: int) -> s
             both = ",".join(written(date, context, pick) for date in dates)
             raise NoSuchDate("Is that one day in two calendars, or one of two days?", (day, f"[{both}]"))
     return ""
+
+
+def _ask_where_it_does_not_tally(julian: Partial, gregorian: Partial, day: str) -> None:
+    """`12 (24) May 1903`: two days of one month as far apart as the calendars are, but for a slip of up to two days.
+    Raises NoSuchDate with the day that the first is, what was told, and both as two days."""
+    if (julian.year, julian.month) != (gregorian.year, gregorian.month) or int(julian.year) > LAST_JULIAN:
+        return
+    if julian.day > julian_month_length(int(julian.year), julian.month):
+        return
+    reckoned = str(from_julian(int(julian.year), julian.month, julian.day))
+    slip = to_number(*map(int, reckoned.split("-"))) - to_number(*map(int, day.split("-")))
+    if 0 < abs(slip) <= MOST_SLIP:
+        ask = "These are no one day in two calendars. Which day is meant?"
+        raise NoSuchDate(ask, (reckoned, day, f"[{day[:8]}{julian.day:02d},{day}]"))
 
 
 def _is_plain_day(date: Partial) -> bool:

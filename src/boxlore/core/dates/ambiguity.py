@@ -355,6 +355,9 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
             continue  # “n.d., but about 1925”
         if kind == "dates" and context.order and sense.value.order not in ("", context.order):  # type: ignore[attr-defined]
             return None
+        if sense.value == "should_be" and not words:
+            words.append(Sense("doubt"))  # “it should be 1938”; behind a date it corrects it
+            continue
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
             continue
         words.append(sense)

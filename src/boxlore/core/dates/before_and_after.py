@@ -7,8 +7,11 @@ says no more than was told, with the qualifier that it had.
 import re
 
 from boxlore.core.dates.calendars import from_number, to_number
+from boxlore.core.dates.context import qualified
 
 _PLAIN = re.compile(r"(\d{4}|\d{3}X|\d\dXX)(?:-(\d\d)(?:-(\d\d))?)?([?~%]?)", re.ASCII)
+_FULL_DAY = re.compile(r"\d{4}-\d\d-\d\d", re.ASCII)
+_A_MONTH = 30
 _SEASONS = (21, 22, 23, 24), (31, 32, 29, 30)
 """Seasons in the order in which they begin in a year, in the north and in the south."""
 
@@ -23,6 +26,19 @@ def beside(text: str, side: int) -> str:
         return text if month else f"{int(year.replace('X', '0' if side < 0 else '9')) + side:04d}{mark}"
     neighbour = _neighbour(int(year), int(month or 0), int(day or 0), side)
     return f"{neighbour}{mark}" if neighbour else text
+
+
+def not_far(end: str, side: int, *, of_years: bool) -> str:
+    """“Just before Christmas 1936”, “shortly after 1900”: about a month up to a day or from it, about a year beside a
+    stretch of years, else about the date beside it (common practice, no source)."""
+    bare = end.rstrip("?~%")
+    far = ""
+    if of_years:
+        far = f"{int(bare[:4]) + side:04d}{bare[4:]}"
+    elif _FULL_DAY.fullmatch(bare):
+        far = str(from_number(to_number(*map(int, bare.split("-"))) + side * _A_MONTH))
+    stretch = f"[{'..'.join(sorted((bare, far)))}]" if far else bare
+    return qualified(qualified(stretch, "~"), end[len(bare) :])
 
 
 def left_out(text: str) -> str:

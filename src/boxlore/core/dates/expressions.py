@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.alternatives import in_two_calendars, of_two_years, turned_about, with_shared_day, with_years
-from boxlore.core.dates.before_and_after import beside
+from boxlore.core.dates.before_and_after import beside, not_far
 from boxlore.core.dates.context import NOT_THEN, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
@@ -26,7 +26,8 @@ class Expression:
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
     stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or
-    the second only doubted (`doubt`), or each with its own day and month (`own`).
+    the second only doubted (`doubt`), or each with its own day and month (`own`); of a limit that it is not far away
+    (`just`).
     """
 
     kind: str
@@ -221,6 +222,8 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     end = _end(text, last=(side < 0) != inner)
     if leaves_out and not (held or any(date.span or date.event for date in whole.leaves())):
         end = beside(end, side)
+    if whole.beside == "just":
+        return not_far(end, side, of_years=spans)
     return f"[..{end}]" if side < 0 else f"[{end}..]"
 
 

@@ -215,8 +215,9 @@ class Grammar:
             if kind == "at_latest" and self.kinds[self.at + 1] in _BEFORE:  # “printed before 1914”
                 self.at += 1
                 kind = self.kinds[self.at]
+            just = "just" if self.senses[self.at].value == "just" else ""
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
-            item = Expression(_LIMIT_OF[kind], [self._operand()])
+            item = Expression(_LIMIT_OF[kind], [self._operand()], beside=just)
             if self.kinds[self.at] in _BEHIND and _LIMIT_OF[self.kinds[self.at]] == _LIMIT_OF[kind]:
                 self.at += 1  # “by 1919 at the latest”
         elif kind == "to_open":
