@@ -97,6 +97,18 @@ def test_what_was_read_is_forgotten_when_words_are_struck() -> None:
     assert not read_who.cache_info().currsize
 
 
+GUESSES = [
+    ("(I think) Muriel", [True]), ("(perhaps) Muriel, Ann", [True, False]),
+    ("Tilly, and (I think) Muriel", [False, True]),
+    ("Muriel (I think), Ann", [True, False]), ("Edna (or is it Vi?), Ann", [True, False]),
+]  # fmt: skip
+
+
+@every_row(("words", "unsure"), GUESSES)
+def test_a_name_told_as_a_guess_is_one(words: str, unsure: list[bool]) -> None:
+    assert [person.unsure for person in read_who(words).people] == unsure
+
+
 SHARED = [
     ("Tom and Leida Rourke", ["Rourke", ""]),
     ("Mia, Tom and Leida Rourke", ["", "Rourke", ""]),

@@ -164,6 +164,8 @@ def _is_note(piece: Sequence[Token]) -> bool:
 def _is_suffix(token: Token) -> bool:
     """Whether a word is a suffix; so are letters of an honour, which have no vowel (`RRC`)."""
     is_honour = 2 < len(token.text) < 5 and token.is_capitals and not set(token.plain) & set("aeiouy")
+    if token.plain in words_of.KIN_WORDS and not (token.text.isupper() or token.is_small or "." in token.text[:-1]):
+        return False  # `Len, Ma`: a degree is `MA` or `M.A.`
     return token.plain in words_of.SUFFIXES or (is_honour and token.plain.isascii())
 
 

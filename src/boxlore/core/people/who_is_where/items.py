@@ -36,7 +36,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     named, remark = name_and_remark(bare)
     words = list(named)
     notes = [note.text for note in reader.notes]
-    doubted = any(note.text.endswith("?") and len(note.text) > 1 for note in reader.notes)  # `Edna (or is it Vi?)`
+    doubted = any(_doubts(note) for note in reader.notes)
     if remark:
         notes.insert(0, between(remark, reader.text))
     if reader.aside:
@@ -75,7 +75,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         if before == "and" and not last.person.asks:
             last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
         return
-    if reader.items and words[0].kind != "or" and _goes_on(reader, told):
+    if len(reader.items) > reader.part_begins and words[0].kind != "or" and _goes_on(reader, told):
         last = reader.items[-1]
         last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
         return
@@ -103,6 +103,12 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if words:
         reader.ahead = Ahead()
     reader.joined, reader.place_since = "", False
+
+
+def _doubts(note: Element) -> bool:
+    """`Edna (or is it Vi?)`, `(I think) Muriel`: a note that asks, or that says nothing but how unsure the name is."""
+    only_unsure = bool(note.inside) and all(piece.kind == "unsure" for piece in note.inside)
+    return only_unsure or (note.text.endswith("?") and len(note.text) > 1)
 
 
 def _heads_a_list(following: Sequence[Element]) -> bool:

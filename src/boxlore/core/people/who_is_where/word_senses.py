@@ -70,6 +70,9 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
 def _joins_family_names(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
     """Whether `y` stands between two family names: `José Ruibarbo y Cifuentes`."""
     names = [token_of(word.text) for word in reader.words]
+    particles = [*names[-1:], token_of(element.text), *(token_of(piece.text) for piece in further[:1])]
+    if len(particles) > 2 and all(token.is_particle for token in particles):
+        return True  # `Otto von und zu Waldeneck`
     if element.text not in ("y", "i", "e") or len(names) < 2 or names[-1].is_given:
         return False
     if not (names[0].is_given or names[0].plain in IBERIAN_GIVEN):
