@@ -53,6 +53,11 @@ SAME = [
     ("labor day", "US", None, "Labor Day", range(1894, 2026)),
     ("martin luther king day", "US", None, "Martin Luther King Jr. Day", range(1986, 2026)),
     ("columbus day", "US", None, "Columbus Day", range(1970, 2026)),
+    ("pyhäinpäivä", "FI", None, "All Saints' Day", range(1955, 2026)),
+    ("alla helgons dag", "SE", None, "All Saints' Day", range(1953, 2026)),
+    ("loppiainen", "FI", None, "Epiphany", range(1950, 2026)),
+    ("helatorstai", "FI", None, "Ascension Day", range(1950, 2026)),
+    ("italian republic day", "IT", None, "Republic Day", range(1950, 2026)),
     ("veterans day", "US", None, "Veterans Day", range(1954, 2026)),
 ]
 
@@ -91,6 +96,12 @@ ONCE = [  # “in 1968 and 1969 bank holiday Monday fell in September” (accoun
     ("august bank holiday", "1968", "1968-09-02"),
     ("august bank holiday", "1969", "1969-09-01"),
     ("otago anniversary", "2025", "2025-03-24"),  # the `holidays` package, NZ-OTA
+    ("french mother's day", "2015", "2015-05-31"),  # calendars of the year: last Sunday of May
+    ("french mother's day", "2020", "2020-06-07"),  # Pentecost was on 31 May
+    ("koninginnedag", "1967", "1967-05-01"),  # the `holidays` package, NL with days moved
+    ("koninginnedag", "1989", "1989-04-29"),  # the same
+    ("koningsdag", "2014", "2014-04-26"),  # the same
+    ("koningsdag", "2015", "2015-04-27"),  # the same
     ("first advent", "2022", "2022-11-27"),  # calendars of the year; the earliest day it can be
     ("first advent", "2023", "2023-12-03"),  # and the latest
 ]

@@ -27,7 +27,8 @@ from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, ENGLISH, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
+from boxlore.core.dates.numbers_in_digits import is_day_first
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
@@ -100,6 +101,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if len(tokens) > MOST_TOKENS or not balanced(words):
         return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+    if context.order == "mdy" and (is_day_first(words) or _is_told_day_first(tokens)):
+        context = context._replace(order="dmy")
     if "unit" in kinds and _is_stretch(tokens, words):
         context = context._replace(whole=True)
     if kinds & _SELDOM:
@@ -158,6 +161,14 @@ def _mistyped(words: str, context: DateContext, own: Node | None) -> Outcome | N
     return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
+def _is_told_day_first(tokens: list[Token]) -> bool:
+    """Whether a word beside numerals is of no English: of the languages here, only English is written with the month
+    first (CLDR, the short dates of en-US)."""
+    return any(sense.kind == "dates" for token in tokens for sense in token.senses) and any(
+        not any(sense.languages & ENGLISH or sense.kind == "name" for sense in token.senses) for token in tokens
+    )
+
+
 def _is_maori(token: Token) -> bool:
     """Whether a token is a season in Māori only: its seasons are those of the south, wherever the words are read."""
     return all(sense.kind == "season" and sense.languages == ONLY_MAORI for sense in token.senses)
@@ -174,17 +185,22 @@ def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | N
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
-    """What it would be if its one unknown word is a slip; that is asked, however sure it looks."""
+    """What it would be if its one unknown word is a slip; that is asked, however sure it looks, with the year alone
+    beside it: the word may be none of a date."""
     outcomes: dict[str, Outcome] = {}
     for repair in repairs(tokens, words):
         outcome = _decided(_ways(lex(repair, own)), context)
         if outcome is not None and outcome.edtf is not None:
             outcomes.setdefault(outcome.edtf.text, outcome)
+    years = tuple(str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year")
+    only_year = years if len(years) == 1 and years[0] not in outcomes else ()
     if len(outcomes) > 1:
-        return _several(list(outcomes), order=False, context=context)
+        several = _several(list(outcomes), order=False, context=context)
+        return several._replace(alternatives=(*several.alternatives, *only_year))
     for outcome in outcomes.values():
         assert outcome.edtf is not None  # it is kept by it
-        return outcome._replace(ask=_is_meant(outcome.edtf, context))
+        others = (*outcome.alternatives, *only_year)
+        return outcome._replace(ask=_is_meant(outcome.edtf, context), alternatives=others)
     return None
 
 

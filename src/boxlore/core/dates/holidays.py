@@ -175,6 +175,15 @@ def day_of(rule: Reckoning, year: int) -> date:
         case ("before", int(month), int(day), int(weekday)):
             end = date(year, month, day) - timedelta(1)
             return end - timedelta((end.weekday() - weekday) % 7)
+        case ("from", int(month), int(day), int(weekday)):
+            begin = date(year, month, day)
+            return begin + timedelta((weekday - begin.weekday()) % 7)
+        case ("no sunday", int(month), int(day), int(days)):
+            birthday = date(year, month, day)
+            return birthday + timedelta(days) if birthday.weekday() == 6 else birthday
+        case ("french mother's day", _):
+            sunday = _nth(year, 5, 6, -1)
+            return sunday + timedelta(7) if sunday == easter(year) + timedelta(49) else sunday
         case ("on", str(day)):
             return date.fromisoformat(day)
         case ("victoria", _):

@@ -2,7 +2,9 @@
 
 A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1
 is the last) · ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that
-weekday before the day · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on
+weekday before the day · ("from", month, day, weekday): the first one from that day on · ("no sunday", month, day,
+days): so many days away where it would be a Sunday · ("french mother's day", 0): the last Sunday of May, the next one
+where that is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on
 the 25th if that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span",
 month, day, month, day): from that day to this, of the next year if it lies before · ("months", first, last, first and
 last in the south) · ("either", month, day, month, day) · ("advent", 0): its four weeks · ("hebrew", month, day, days)
@@ -46,6 +48,14 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("michaelmas",), "", 0, 0, ("fixed", 9, 29), "fixed day"),
     (("halloween", "hallowe'en", "all hallows eve", "all hallows' eve", "hallows eve", "all hallow's eve"), "", 0, 0, ("fixed", 10, 31), "fixed day"),
     (("all saints", "all saints' day"), "", 0, 0, ("fixed", 11, 1), "fixed day"),
+    (("pyhäinpäivä",), "", 0, 1954, ("fixed", 11, 1), "fixed day"),
+    (("pyhäinpäivä",), "", 1955, 0, ("from", 10, 31, 5), "first Saturday from 31 October, since 1955 (from memory; as the `holidays` package has it)"),
+    (("alla helgons dag",), "", 0, 1952, ("fixed", 11, 1), "fixed day"),
+    (("alla helgons dag",), "", 1953, 0, ("from", 10, 31, 5), "first Saturday from 31 October, since 1953 (from memory; as the `holidays` package has it)"),
+    (("loppiainen",), "", 1973, 1990, ("from", 1, 6, 5), "first Saturday from 6 January, 1973-1990 (from memory; as the `holidays` package has it)"),
+    (("loppiainen",), "", 0, 0, ("fixed", 1, 6), "fixed day"),
+    (("helatorstai",), "", 1973, 1990, ("easter", 34), "Saturday before Ascension, 1973-1990 (from memory; as the `holidays` package has it)"),
+    (("helatorstai",), "", 1583, 0, ("easter", 39), _EASTER),
     (("all souls", "all souls' day", "hingedepäev"), "", 0, 0, ("fixed", 11, 2), "fixed day"),
     (("martinmas", "martini", "st martin's day"), "", 0, 0, ("fixed", 11, 11), "fixed day"),
     (("mardipäev",), "", 0, 0, ("fixed", 11, 10), "fixed day (Estonian use)"),
@@ -156,8 +166,9 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("stir-up sunday", "sunday before advent", "totensonntag"), "", 1583, 0, ("before", 11, 27, 6), "last Sunday before Advent"),
     (("store bededag", "great prayer day"), "", 1687, 2023, ("easter", 26), "fourth Friday after Easter, Denmark"),
     (("olsok", "olsokdagen"), "", 0, 0, ("fixed", 7, 29), "fixed day"),
-    (("koninginnedag",), "", 1891, 1948, ("fixed", 8, 31), "birthday of Wilhelmina (from memory)"),
-    (("koninginnedag",), "", 1949, 2013, ("fixed", 4, 30), "birthday of Juliana (from memory)"),
+    (("koninginnedag",), "", 1891, 1948, ("no sunday", 8, 31, 1), "birthday of Wilhelmina; on Monday if a Sunday (as the `holidays` package has it)"),
+    (("koninginnedag",), "", 1949, 1979, ("no sunday", 4, 30, 1), "birthday of Juliana; on Monday if a Sunday (as the `holidays` package has it)"),
+    (("koninginnedag",), "", 1980, 2013, ("no sunday", 4, 30, -1), "birthday of Juliana; on Saturday if a Sunday (as the `holidays` package has it)"),
     (("armistice",), "", 1918, 1918, ("on", "1918-11-11"), "Armistice of 11 November 1918"),
     (("bastille day", "fête nationale"), "FR", 1880, 0, ("fixed", 7, 14), "law of 6 July 1880"),
     (("international women's day", "women's day", "naistepäev", "internationaler frauentag"), "", 1921, 0, ("fixed", 3, 8), "8 March since 1921"),
@@ -197,7 +208,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("buß- und bettag", "bußtag"), "DE", 1893, 0, ("before", 11, 23, 2), "Wednesday before 23 November"),
     (("nikolaustag", "nikolaus", "st nicholas' day", "st nicholas day"), "", 0, 0, ("fixed", 12, 6), "fixed day"),
     (("reformationstag", "reformation day"), "", 1667, 0, ("fixed", 10, 31), "fixed day"),
-    (("french mother's day",), "FR", 1926, 0, ("nth", 5, 6, -1), "last Sunday of May; in June where that is Whitsun (from memory)"),
+    (("french mother's day",), "FR", 1926, 0, ("french mother's day", 0), "last Sunday of May; in June where that is Whitsun (from memory)"),
     (("muttertag",), "DE", 1923, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
     (("tag der deutschen einheit", "german unity day"), "DE", 1954, 1989, ("fixed", 6, 17), "law of 4 August 1953 (from memory)"),
     (("tag der deutschen einheit", "german unity day"), "DE", 1990, 0, ("fixed", 10, 3), "Unification Treaty, art. 2"),
@@ -301,7 +312,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("sedan day",), "DE", 1871, 1918, ("fixed", 9, 2), "battle of 1 and 2 September 1870"),
     (("dutch liberation day",), "NL", 1945, 0, ("fixed", 5, 5), "capitulation of 5 May 1945"),
     (("dutch remembrance day",), "NL", 1946, 0, ("fixed", 5, 4), "from memory"),
-    (("koningsdag",), "NL", 2014, 0, ("fixed", 4, 27), "birthday of Willem-Alexander (from memory)"),
+    (("koningsdag",), "NL", 2014, 0, ("no sunday", 4, 27, -1), "birthday of Willem-Alexander; on Saturday if a Sunday (as the `holidays` package has it)"),
     (("prinsjesdag",), "NL", 1887, 0, ("nth", 9, 1, 3), "third Tuesday of September (from memory)"),
     (("belgian national day",), "BE", 1890, 0, ("fixed", 7, 21), "law of 27 May 1890 (from memory)"),
     (("danish constitution day",), "DK", 1849, 0, ("fixed", 6, 5), "constitution of 5 June 1849"),
@@ -310,6 +321,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("norwegian liberation day",), "NO", 1945, 0, ("fixed", 5, 8), "surrender of 8 May 1945"),
     (("swedish flag day",), "SE", 1916, 0, ("fixed", 6, 6), "from memory"),
     (("italian liberation day",), "IT", 1946, 0, ("fixed", 4, 25), "decree of 22 April 1946 (from memory)"),
+    (("italian republic day",), "IT", 1977, 2000, ("nth", 6, 6, 1), "first Sunday of June: law 54 of 1977, undone by law 336 of 2000 (as the `holidays` package has it)"),
     (("italian republic day",), "IT", 1947, 0, ("fixed", 6, 2), "referendum of 2 June 1946"),
     (("polish constitution day",), "PL", 1919, 0, ("fixed", 5, 3), "constitution of 3 May 1791"),
     (("polish independence day",), "PL", 1918, 0, ("fixed", 11, 11), "11 November 1918"),

@@ -23,6 +23,7 @@ ANY_LANGUAGE = -1
 
 
 ONLY_MAORI = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code == "mi")
+ENGLISH = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code == "en")
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 

@@ -49,6 +49,15 @@ def roman_number(letters: str) -> int:
     return sum(-value if value < max(values[at:]) else value for at, value in enumerate(values))
 
 
+_DAY_FIRST = re.compile(r"(?<![\d.])\d{1,2}\. ?(?:\d{1,2}\. ?)?[-–]|(?<![\d.])\d{1,2}\. \d{1,2}\. ?\d")
+
+
+def is_day_first(words: str) -> bool:
+    """Whether full stops behind numbers make them ordinals, which only a day is before a month: `2.-4.6.1935`,
+    `3. 4. 1938` (common practice, no source)."""
+    return _DAY_FIRST.search(words) is not None
+
+
 _CLOCK = re.compile(r"\d{1,2}(?:[:.]\d\d$|:\d\d|.*(?:m\.?|uhr|h|h\d\d|clock|hrs?)$)")
 _DIGITS = re.compile(r"\d+|[ivx]+")
 _CLOCK_TIME = (Sense("clock"),)

@@ -61,6 +61,17 @@ def nth_weekday(days: str, weekday: int, nth: int) -> str:
     return str(from_number(fitting[nth - 1] if nth > 0 else fitting[-1]))
 
 
+def weekdays_within(days: str, weekday: int) -> str:
+    """“Thursday, early August 1914”: such days of the week among one of some days; what is no such set (a month of
+    which nobody says a quarter) is itself."""
+    ends = days.strip("[]").replace("~", "").split("..")
+    if len(ends) != 2:
+        return days
+    first, last = (to_number(*map(int, end.split("-"))) for end in ends)
+    fitting = [str(from_number(day)) for day in range(first, last + 1) if (day - 1) % 7 == weekday]
+    return fitting[0] if len(fitting) == 1 else f"[{','.join(fitting)}]"
+
+
 def _year_that_fits(year: int, step: int, month: int, day: int, weekday: int) -> int:
     """The nearest year before (-1) or after (1) in which a day of the year is such a day of the week: within 12 years,
     or within 40 for 29 February."""

@@ -15,7 +15,7 @@ from boxlore.core.dates.holidays import HolidayDate, holiday, is_within, titled
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month, part_of_season
 from boxlore.core.dates.relative import of_event
-from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of
+from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
 CENTURIES = ("19", "18", "20")
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
@@ -80,7 +80,10 @@ def _plain(date: Partial, year: str) -> str:
     after, before, mark = MARKS[date.year_mark], MARKS[date.month_mark], MARKS[date.day_mark]
     if not day:
         text = f"{year or 'XXXX'}{after}-{before}{date.month:02d}"
-        return part_of_month(date.part, text) if date.part and text[:4].isdigit() and len(text) == 7 else text
+        if not date.part or not text[:4].isdigit() or len(text) != 7:
+            return text
+        days = part_of_month(date.part, text)
+        return weekdays_within(days, date.weekday) if date.weekday >= 0 else days
     length_of = julian_month_length if date.old_style else month_length
     if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
         month = f"{year or 'XXXX'}-{date.month:02d}"

@@ -155,7 +155,7 @@ SWEDISH = Language(
         "may day": "första maj",
         "candlemas": "kyndelsmässodagen|kyndelsmässan|kyndelsmässa",
         "martinmas": "mårten|mårtensdagen|mårten gås",
-        "all saints": "alla helgons dag|allhelgonadagen|allhelgona|allhelgonahelgen",
+        "alla helgons dag": "alla helgons dag|allhelgonadagen|allhelgona|allhelgonahelgen",
         "palm sunday": "palmsöndagen|palmsöndag",
         "christmas": "jul|julen|juldagen|juldag|julhelgen|jultid",
         "boxing day": "annandag jul|annandag juldagen",
