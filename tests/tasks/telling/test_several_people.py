@@ -176,3 +176,19 @@ def test_where_the_registry_has_another_of_that_name_it_asks(collection: Collect
     assert "Is “Tom” Tom Rourke, or Tom Pell?" in to_ask(collection)
     assert record.all("person")[-2].asks
     assert {person.name for person in collection.people().values()} == {"Tom Pell", "Leida Rourke"}
+
+
+UNHELD = [
+    "Cousin Kit, twice removed, can't remember his surname",
+    "Standing behind Lottie is her son Max",
+    "Tagareas vasakult: Jaan Kask; ees istub ema, süles väike Tiiu",
+]
+
+
+def test_every_told_word_is_kept(collection: Collection) -> None:
+    for words in UNHELD:
+        tell(collection, words)
+    tell_placed(Teller(collection), collection, item(collection), "Clockwise from top left: Ruby, Pearl", Telling())
+    tell(collection, "Left to right: Anna (my sister), Ruth")
+    notes = [row.words for row, _ in collection.store.statements(item(collection)) if row.field == "note"]
+    assert notes == [*UNHELD, "Clockwise from top left: Ruby, Pearl"]

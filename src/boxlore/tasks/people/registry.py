@@ -244,7 +244,8 @@ def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str
     if not who.people:
         raise WrongUse("Nobody is named there.", "Write: back row, left to right: Anna, ?, Ruth (Anna's cousin)")
     act = collection.act(f"who stands where: {text[:40]}")
-    for statement in teller.add_people(act, item, replace(who, placed=True), how):
+    people = teller.add_people(act, item, replace(who, placed=True), how)
+    for statement in (*people, *teller.add_whole_answer(act, item, text, who, how)):
         teller.read_into(act, statement)
     act.done()
     return [*who.people, *who.too]

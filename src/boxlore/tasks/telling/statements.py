@@ -23,6 +23,7 @@ from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.people.who_is_meant import named
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.reader import WhoTold, read_who
+from boxlore.core.people.who_is_where.words_left import leaves_words
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
@@ -141,7 +142,16 @@ class Teller:
             self._people_told[statement.id] = replace(who.people[0], position=0)
             self._told_in_remarks[statement.id] = who.too
             return [statement]
-        return self.add_people(act, subject, who, how, replaces=replaces)
+        return [
+            *self.add_people(act, subject, who, how, replaces=replaces),
+            *self.add_whole_answer(act, subject, words, who, how),
+        ]
+
+    def add_whole_answer(self, act: Act, item: Subject, words: str, who: WhoTold, how: Telling) -> list[Statement]:
+        """The answer as it was told, as a note, where it has words that nobody told of holds: nothing told is lost."""
+        if not leaves_words(words, who.people, placed=who.placed):
+            return []
+        return [self.add_words(act, item, "note", words, replace(how, sure=Sure.SURE))]
 
     def add_people(self, act: Act, item: Subject, who: WhoTold, how: Telling, *, replaces: str = "") -> list[Statement]:
         """The words of each person told, in that order. They are not read yet."""

@@ -6,8 +6,10 @@ from tests.every_row import every_row
 
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.reader import forget_names, one_by_one, read_who
+from boxlore.core.people.who_is_where.words_left import leaves_words, words_in
 from boxlore.core.people.who_is_where.written_out import Placed
 
 CASES = [
@@ -15,6 +17,43 @@ CASES = [
     for line in (Path(__file__).parent / "cases" / "who.txt").read_text(encoding="utf-8").splitlines()
     if line and not line.startswith("#")
 ]
+
+
+LEFT = [
+    ("Cousin Kit, twice removed, can't remember his surname", True),
+    ("Ann, Bea, don't know who lent us the pram", True),
+    ("Standing behind Lottie is her son Max", True),
+    ("Tagareas vasakult: Jaan Kask; ees istub ema, süles väike Tiiu", True),
+    ("Clockwise from top left: Ruby, Pearl", True),
+    ("Clockwise: Ruby, Pearl", False),
+    ("Back row, left to right: Anna Tamm, my sister, and Juhan; 3rd from left in front: Tom with the dog", False),
+    ("Anna (on the left), Ruth (in white)", False),
+    ("1 Anna, 2 unknown", False),
+]
+
+
+@every_row(("words", "left"), LEFT)
+def test_an_answer_of_which_words_are_left_is_known(words: str, left: bool) -> None:
+    who = read_who(words)
+    assert leaves_words(words, who.people, placed=who.placed) is left
+
+
+_TABLES = " ".join(Path(source.__file__).read_text(encoding="utf-8") for source in (table, small_words))
+JOINED_OR_ENDED = {"iii", "seduta", "linksboven", "rechtsboven"}
+"""A number in letters, a word of the table with another ending, two words of it written as one."""
+OF_THE_TABLES = JOINED_OR_ENDED.union(words_in(_TABLES))
+STEMS = tuple(words_in(" ".join(word for word in _TABLES.split() if word.endswith("*"))))
+
+
+@every_row("case", CASES)
+def test_every_word_is_held_or_the_answer_is_kept_whole(case: tuple[str, str]) -> None:
+    text = case[0].replace(r"\n", "\n")
+    who = read_who(text)
+    if leaves_words(text, who.people, placed=who.placed):
+        return
+    held = words_in(" ".join(f"{person.words} {person.note}" for person in who.people if person.words))
+    dropped = {word for word in words_in(text) if len(word) > 2 and not word[0].isdigit()}.difference(held)
+    assert [word for word in dropped - OF_THE_TABLES if not word.startswith(STEMS)] == []
 
 
 def told(person: Placed, placed: bool) -> str:
