@@ -31,6 +31,11 @@ PROPOSED = [  # words, what the question holds, the choices in their order
     (" ".join(f"word{'s' * at}" for at in range(16)) + " 4 May 1917", "4 May 1917", ("1917-05-04",)),
     ("a " * 45 + "stone of 1931", "1931", ("1931",)),
     ("and summer to '51", "until 1951", ("../1951",)),
+    ("born 1912, about six here", "1918", ("1918~",)),
+    ("Aino, geboren 1912, hier 6", "1918", ("1918~",)),
+    ("born 1912, 3 June 1918", "1918", ("1912-06-03", "1918", "[1912-06-03,1918]", "1912-06-03/1918")),
+    ("born 1912, in the garden", "1912", ("1912",)),
+    ("copied in 1958 from a picture taken 1899", "1899", ("1958", "1899", "1899/..")),
     ("the Rotorua in the 9th", None, ()),
     ("Smith and his dog", None, ()),
 ]  # fmt: skip

@@ -53,6 +53,13 @@ _PASSED_OVER = frozenset(("noise",))
 _YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
 """The year in what is no date by its form: `negative 1938/17`."""
 
+_BORN = re.compile(
+    r"\b(?:born|geboren|née?|född|født|sündinud|syntynyt|nacid[oa]|nat[oa]|nascid[oa]|urodzon[ya]|narozena?|родил(?:ся|ась)"
+    r"|dzim(?:is|usi)|gim(?:ęs|usi)) (?:in |en |i |im |le |nel |em |w |v |в )?(?P<year>1[89]\d\d|20\d\d)(?![\w/])",
+    re.IGNORECASE,
+)
+"""A birth and its year, of whoever is in the picture, in the languages."""
+
 MOST_WORDS = 12
 """The longest piece that is looked for."""
 
@@ -73,10 +80,15 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
     choices = [*_with_its_year(pieces), *choices]
+    if reckoned := _of_birth_and_age([token for at, token in enumerate(tokens) if at not in read], words):
+        born, year = reckoned
+        choices = [year, *(text for text in choices if text != born)]
     choices = list(dict.fromkeys((*(() if denied else _whole(tokens, decided, choices)), *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
     if _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
+    if any(token.senses[0].kind == "name" for token in tokens):
+        choices = list(dict.fromkeys(date for text in choices for date in _with_its_begin(text)))
     choices = choices[:MOST_CHOICES]
     if not choices:
         return None
@@ -88,6 +100,24 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     left = _left_over(tokens, read, words)
     unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""
     return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+
+
+def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:
+    """“Born 1912, about six here”: the year of the birth, which is not that of the picture, and the year that follows
+    from the one age among the words that no piece uses; None where they are not told."""
+    born = _BORN.search(words)
+    numbers = [
+        sense.value[0]  # type: ignore[index]  # a number and its count of digits
+        for token in unread
+        for sense in token.senses
+        if born and token.start >= born.end() and sense.kind == "day"
+    ]
+    return (born["year"], f"{int(born['year']) + numbers[0]:04d}~") if born and len(numbers) == 1 else None
+
+
+def _with_its_begin(text: str) -> tuple[str, ...]:
+    """“From a picture taken 1899” may be no time from then on: the date itself is a choice too."""
+    return (text.removesuffix("/.."), text) if text.endswith("/..") else (text,)
 
 
 def _with_its_year(pieces: list[tuple[str, ...]]) -> list[str]:
