@@ -328,6 +328,10 @@ def _note(reader: Reader, element: Element) -> None:
         reader.words = inside
         return
     places = [piece for piece in inside if piece.kind in (*PLACES, "position", "from the right")]
+    in_a_line = reader.group > 0 and not reader.behind
+    if in_a_line and reader.words and all(piece.kind in ROW_CLASSES[3:] for piece in inside):
+        reader.notes.append(element)  # `Left to right: Ann, Bea (standing), Cora`: she keeps her place in the line
+        return
     if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
         if not reader.words and not reader.items:
             for place in places:
