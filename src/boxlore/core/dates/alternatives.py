@@ -81,7 +81,8 @@ def turned_about(dates: list[Partial], context: DateContext, pick: int) -> list[
     ahead_of_it, behind_it = (
         [_later(date, step - most) for date, step in zip(dates, offsets, strict=True)] for most in (0, max(offsets))
     )
-    if len(gaps) == 1 and min(gaps[0]) <= NEAR_BY and (gaps[0][0] < gaps[0][1] or not told_last):
+    of_one_year = gaps[0][0] < gaps[0][1] and not any(date.day for date in dates)  # “July or June 1938”
+    if len(gaps) == 1 and min(gaps[0]) <= NEAR_BY and (of_one_year or not told_last):
         return [as_told if gaps[0][0] < gaps[0][1] else ahead_of_it]
     return [ahead_of_it, behind_it, as_told] if told_last else [ahead_of_it, as_told]
 
