@@ -88,7 +88,7 @@ def turned_about(dates: list[Partial], context: DateContext, pick: int) -> list[
 
 
 def _later(date: Partial, years: int) -> str:
-    return date.shifted(years).year if years else date.year
+    return date.shifted(years).year if years and date.year.isdigit() else date.year
 
 
 def _days_between(left: Partial, right: Partial, context: DateContext, pick: int) -> tuple[int, int]:
