@@ -61,7 +61,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("events", "What happened when", "weddings, moves, voyages"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
     ),
-    Group.HAND_ON: (Choice(NAMES, "Names in question", "the living, one by one: may they be named?"),),
+    Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?"),),
     Group.KEEP_SAFE: (
         Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
