@@ -2,6 +2,7 @@
 
 import os
 import pty
+import select
 import sys
 from collections.abc import Callable
 from contextlib import suppress
@@ -15,17 +16,27 @@ from boxlore.tasks.telling.statements import Teller, Telling
 
 
 def at_a_terminal(arguments: list[str], question: bytes, answer: bytes) -> tuple[int, str]:
-    """Run a command at a terminal of its own and type the answer when the question stands; the exit code, the text."""
+    """Run a command at a terminal of its own and type the answer when the question stands; the exit code, the text.
+
+    A key that comes while the program sets its terminal up to read a line is lost, as in any terminal: it is typed
+    again then.
+    """
     process, handle = pty.fork()
     if process == 0:
         os.execv(sys.executable, [sys.executable, "-c", "from boxlore.cli.entry import run; run()", *arguments])
     text = b""
     with os.fdopen(handle, "r+b", buffering=0) as terminal, suppress(OSError):  # the terminal goes with the process
-        while data := terminal.read(1000):
+        while True:
+            if not select.select([terminal], [], [], 2)[0]:
+                if question in text:
+                    terminal.write(answer)
+                continue
+            if not (data := terminal.read(1000)):
+                break
+            is_asked = question in text
             text += data
-            if question and question in text:
+            if question in text and not is_asked:
                 terminal.write(answer)
-                question = b""
     return os.waitstatus_to_exitcode(os.waitpid(process, 0)[1]), text.decode()
 
 
