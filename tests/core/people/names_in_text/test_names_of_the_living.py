@@ -18,6 +18,11 @@ TOLD = (
     ("donor", "Halina Dudziak, Gdynia", "Halina Dudziak"),
     ("custody", "from Mrs Elsa Lindqvist-Pohl", "Elsa Lindqvist-Pohl"),
     ("keyword", "#KaisaVesterinen", "Kaisa Vesterinen"),
+    ("story", "With Timotheus Brandlacher, born 2001, who lives in Vaasa.", "Timotheus Brandlacher"),
+    ("story", "Brandulf Quaffle (b. 1990) held the lamp", "Brandulf Quaffle"),
+    ("story", "Brandulf Quaffle still lives in the yellow house.", "Brandulf Quaffle"),
+    ("story", "Hilda Quaine lives in Vaasa now", "Hilda Quaine"),
+    ("story", "Tante Leida Tohver (*1941) and the dog", "Leida Tohver"),
 )
 NOT_TOLD = (
     ("title", "Hilda Quaine, butcher"),
@@ -36,6 +41,12 @@ NOT_TOLD = (
     ("keyword", "Hilda"),
     ("keyword", "Port Chalmers"),
     ("donor", "the school"),
+    ("story", "Brandulf Quaffle (1990)"),
+    ("story", "Brandulf Quaffle (b. 1890)"),
+    ("story", "Brandulf Quaffle, 14, on the bus"),
+    ("title", "Brandulf Quaffle, 2009"),
+    ("inscription", "Hilda Quaine lives here, 1911"),
+    ("story", "Nobody lives in Quaffle Brandlacher House"),
 )
 
 

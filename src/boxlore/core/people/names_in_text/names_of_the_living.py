@@ -2,10 +2,12 @@
 
 A name in a caption may be anybody's, long dead most often, and is no question. It is one where something beside it
 says otherwise: a birth in brackets (`Rasmus Saarepuu (b. 1983)`), an age (`Kaisa Vesterinen, 14, on the bus`), a late
-year in the sentence, that the name is of who gave, lent or copied something, or that it stands as a keyword of its own.
+year in the sentence, that the bearer lives somewhere, that the name is of who gave, lent or copied something, or that
+it stands as a keyword of its own.
 
-A name is here a known given name with a word behind it that is no English word, both written large. A rule of our own;
-the words are from memory.
+A name is here a known given name with a word behind it that is no English word, both written large. Where a birth or
+that somebody lives is told of it, the given name need not be known: nothing but a person is born, or lives in Vaasa. A
+rule of our own; the words are from memory.
 """
 
 import re
@@ -31,17 +33,19 @@ _DEAD = re.compile(
     r"\s*[(\[][^)\]]*\d{4}\s*[-–—]\s*\d|\s*[,(\[]?\s*(?:who\s+)?(?:d\.|died\b|late\b|†|surn?|suri\b|gest\.|kuol|ум\.|zm\.)",
     re.IGNORECASE,
 )
+_LIVING = r"\b(?:lives|is\s+living|resides|elab|wohnt|lebt|bor|asuu|mieszka|жив[её]т)\b"
+_LIVES = re.compile(rf"\s*,?\s*(?:who\s+|and\s+)?(?:now\s+|still\s+|today\s+|currently\s+)?{_LIVING}", re.IGNORECASE)
 _AGE = re.compile(
     r"\s*(?:[,(\[]\s*(?:aged?\s+)?|\s+aged?\s+)(?P<age>\d{1,2})(?=\s*[,)\].;]|\s*$|\s*(?:years|yrs|a\.|aastat))",
     re.IGNORECASE,
 )
 _YEAR = re.compile(r"(?<!\d)(?:1[89]|20)\d\d(?!\d)")
-_GAVE = re.compile(
+_GIVING = (
     r"\b(?:given|gift|donated|lent|loaned|sent|courtesy|scanned|copied|keeper|kingitud|laenatud|annetanud|geschenkt|от|"
-    r"lahjoittanut|dar)\b[^.!?\n]{0,25}$",
-    re.IGNORECASE,
+    r"lahjoittanut|dar)\b"
 )
-_SIGNS = re.compile(r"\d|" + _GAVE.pattern.replace("[^.!?\\n]{0,25}$", ""), re.IGNORECASE)
+_GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
+_SIGNS = re.compile(rf"\d|{_GIVING}|{_LIVING}", re.IGNORECASE)
 """What the words have at least, before they are looked at."""
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
 _JOINS = frozenset((" ", "-", "_", ""))
@@ -57,18 +61,18 @@ def names_of_the_living(words: str, field: str, year: int, longest_life: int) ->
     return tuple(
         "".join((word.before or " ") + words[word.start : word.end] for word in name)[len(name[0].before or " ") :]
         for name, beside in names
-        if _may_live(*beside, field, year, longest_life)
+        if _may_live(*beside, field, year, longest_life, is_known=_is_given(name[0]))
     )
 
 
 def _names(words: str) -> Iterator[Sequence[Word]]:
-    """Each name: a given name, and all words written large that follow it."""
+    """Each name: a given name, and all words written large that follow it; or several such words before the next."""
     text = read_text(words)
     at = 0
     while at < len(text.words):
-        last = at
-        if _is_given(text.words[at]):
-            while last + 1 < len(text.words) and _goes_on(text.words, last + 1):
+        last, is_known = at, _is_given(text.words[at])
+        if is_known or _is_large(text.words[at]):
+            while last + 1 < len(text.words) and _goes_on(text.words, last + 1, is_known):
                 last += 1
         if last > at and not is_thing(text.words, at):
             yield text.words[at : last + 1]
@@ -79,10 +83,14 @@ def _is_given(word: Word) -> bool:
     return word.spelled[0].isupper() and word.folded in CALLED and not is_english(word.folded)
 
 
-def _goes_on(words: Sequence[Word], at: int) -> bool:
-    word = words[at]
+def _is_large(word: Word) -> bool:
     is_name = word.spelled[0].isupper() and len(word.folded) > 2 and not word.spelled.isupper()
-    return word.before in _JOINS and is_name and not is_english(word.folded)
+    return is_name and not is_english(word.folded)
+
+
+def _goes_on(words: Sequence[Word], at: int, is_known: bool) -> bool:
+    """Whether a word is of the name before it, which begins with a known given name or not."""
+    return words[at].before in _JOINS and _is_large(words[at]) and (is_known or not _is_given(words[at]))
 
 
 def _told_beside(words: str, start: int, end: int) -> tuple[str, str]:
@@ -91,12 +99,18 @@ def _told_beside(words: str, start: int, end: int) -> tuple[str, str]:
     return words[max(at for at in ends if at <= start) : start], words[end : min(at for at in ends if at >= end)]
 
 
-def _may_live(before: str, after: str, field: str, year: int, longest_life: int) -> bool:
+def _may_live(before: str, after: str, field: str, year: int, longest_life: int, *, is_known: bool) -> bool:
+    """By what stands beside a name; of one that `is_known` to be a name, less is enough."""
     years = [int(told) for told in _YEAR.findall(before + after)]
     if _DEAD.match(after):
         return False
     if birth := _BIRTH.match(after):
-        return year - longest_life <= int(birth["year"]) <= year
+        is_told = is_known or birth["born"] not in ("(", "[")
+        return is_told and year - longest_life <= int(birth["year"]) <= year
+    if _LIVES.match(after):
+        return year - max(years, default=year) <= longest_life
+    if not is_known:
+        return False
     if age := _AGE.match(after):
         return year - max(years, default=year) + int(age["age"]) <= longest_life
     return field in GIVERS or bool(_GAVE.search(before)) or any(year - LATELY <= told <= year for told in years)
