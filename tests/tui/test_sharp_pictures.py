@@ -64,6 +64,14 @@ class Drawing(Terminal):
         self._rest = data[-1:] if data.endswith(b"\x1b") else b""
         return data[: len(data) - len(self._rest)], b"", b""
 
+    def rest(self) -> None:
+        """Read on until the program has drawn nothing for half a second."""
+        drawn = -1
+        while drawn != self._drawn:
+            drawn = self._drawn
+            with self._lock:
+                self._lock.wait_for(lambda: self._drawn != drawn, 0.5)  # noqa: B023
+
     def kitty_picture(self) -> Image.Image | None:
         """The last picture sent whole, but for markers."""
         data, whole = b"", None
@@ -124,6 +132,7 @@ def test_the_picture_is_drawn_sharp_and_cleaned_away(language: str, pictured: Pa
         # typing sends nothing of it again
         window.send("The ")
         window.wait_for("The ")
+        window.rest()  # else it may be a picture of the card that went, drawn late
         before = len(window.sent)
         window.send("harbour")
         window.wait_for("The harbour")
