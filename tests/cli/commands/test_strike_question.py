@@ -9,10 +9,14 @@ from contextlib import suppress
 from pathlib import Path
 
 import pytest
+from tests.cli.test_interrupts import unmeasured
 
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.telling.statements import Teller, Telling
+
+SILENCES = 60
+"""How many waits of two seconds without a word are borne: a busy machine is waited for, a program that hangs fails."""
 
 
 def at_a_terminal(arguments: list[str], question: bytes, answer: bytes) -> tuple[int, str]:
@@ -23,11 +27,14 @@ def at_a_terminal(arguments: list[str], question: bytes, answer: bytes) -> tuple
     """
     process, handle = pty.fork()
     if process == 0:
-        os.execv(sys.executable, [sys.executable, "-c", "from boxlore.cli.entry import run; run()", *arguments])
-    text = b""
+        program = [sys.executable, "-c", "from boxlore.cli.entry import run; run()", *arguments]
+        os.execve(sys.executable, program, unmeasured())
+    text, silent = b"", 0
     with os.fdopen(handle, "r+b", buffering=0) as terminal, suppress(OSError):  # the terminal goes with the process
         while True:
             if not select.select([terminal], [], [], 2)[0]:
+                silent += 1
+                assert silent < SILENCES, f"it goes on waiting: {text!r}"
                 if question in text:
                     terminal.write(answer)
                 continue
