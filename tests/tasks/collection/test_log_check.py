@@ -120,16 +120,24 @@ def test_a_search_that_misses_what_is_told_is_noticed_and_made_again(home: Path)
             assert len(collection.store.search("haapsalu", 99)) == MOST + 3, script
 
 
-@pytest.mark.parametrize("damage", ["block = x'00ff00ff00ff00ff' WHERE id > 10", "block = zeroblob(9) WHERE id = 10"])
-def test_a_damaged_index_is_told_from_a_damaged_log(home: Path, damage: str) -> None:
+DAMAGED = [
+    ("block = x'00ff00ff00ff00ff' WHERE id > 10", lambda collection, item: collection.store.search("nets")),
+    (
+        "block = zeroblob(9) WHERE id = 10",
+        lambda collection, item: Teller(collection).tell(item, "note", "x", Telling()),
+    ),
+]
+
+
+@pytest.mark.parametrize(("damage", "ask"), DAMAGED, ids=["search", "tell"])
+def test_a_damaged_index_is_told_from_a_damaged_log(home: Path, damage: str, ask: Callable[..., object]) -> None:
     """Whoever searches, or tells, is sent to verify and not to a backup, which would lose what was told since."""
     with closing(sqlite3.connect(home / DATABASE)) as db, db:
         db.execute(f"UPDATE words_index_data SET {damage}")
     with open_collection(home) as collection:
         item = find_item(collection, "TRA-0001")
         with pytest.raises(CouldNot, match=r"index of what can be searched is damaged.*boxlore verify"):
-            collection.store.search("nets")
-            Teller(collection).tell(item, "note", "x", Telling())
+            ask(collection, item)
     assert rules(home, write=True) == ["log.out-of-step"] and rules(home) == ["log.out-of-step"]
     with open_collection(home) as collection:
         assert len(collection.store.search("nets", 99)) == MOST + 2
