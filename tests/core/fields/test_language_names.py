@@ -1,7 +1,11 @@
 """Names of languages, as Unicode CLDR has them; each tag is the one of ISO 639-1 in pycountry's list."""
 
+from pathlib import Path
+
 import pycountry
+import pytest
 from tests.every_row import every_row
+from tests.made_tables import check_table
 
 from boxlore.core.fields.language_names import language_named
 
@@ -21,3 +25,8 @@ def test_the_names_of_the_standard_are_no_other_language() -> None:
     named = {row.alpha_2: language_named(row.name) for row in pycountry.languages if hasattr(row, "alpha_2")}
     assert {code: tag for code, tag in named.items() if tag not in ("", code)} == {}
     assert sum(tag == code for code, tag in named.items()) > 140
+
+
+def test_the_table_is_what_the_script_makes() -> None:
+    pytest.importorskip("babel", reason="babel is needed for making the table only (extra `dev`)")
+    check_table(Path(__file__).parent / "make_language_names.py", "babel has another CLDR")
