@@ -26,6 +26,9 @@ PARENTS = {
 PAINTS = frozenset("Tj TJ ' \" Do sh S s f F f* B B* b b* BI INLINE IMAGE".split())
 """Operators that put something on the page (ISO 32000-1, Annex A)."""
 
+FONT_FILES = ("/FontFile", "/FontFile2", "/FontFile3")
+"""Where the font itself stands, by its kind (ISO 32000-1, 9.9)."""
+
 
 def faults(path: Path) -> list[str]:
     """Every fault found, each as `clause: what`."""
@@ -52,9 +55,11 @@ def _document(pdf: pikepdf.Pdf) -> Iterator[str]:
         yield "A 6.2.3: no output intent"
     if "/Encrypt" in pdf.trailer or "/ID" not in pdf.trailer:
         yield "A 6.1.3: encrypted, or without an ID"
-    for name in ("/OpenAction", "/AA"):
-        if name in root and isinstance(root[name], pikepdf.Dictionary) and root[name].get("/S") == "/JavaScript":
-            yield "A 6.5.1: an action that runs a script"
+    opening = root.get("/OpenAction")
+    if isinstance(opening, pikepdf.Dictionary) and opening.get("/S") == "/JavaScript":
+        yield "A 6.5.1: an action that runs a script"
+    if "/AA" in root:
+        yield "A 6.5.2: an action that something other than the reader sets off"
 
 
 def _tree(pdf: pikepdf.Pdf) -> Iterator[str]:
@@ -112,7 +117,7 @@ def _fonts(pdf: pikepdf.Pdf) -> Iterator[str]:
     for page in pdf.pages:
         for font in (page.get("/Resources", {}).get("/Font") or {}).values():
             inner = font.get("/DescendantFonts", [font])[0]
-            if not any(key in inner.FontDescriptor for key in ("/FontFile", "/FontFile2", "/FontFile3")):
+            if not any(name in inner.FontDescriptor for name in FONT_FILES):
                 yield "A 6.2.11.4: a font that is not embedded"
             if "/ToUnicode" not in font:
                 yield "A 6.2.11.7: a font whose letters have no Unicode"

@@ -1,16 +1,18 @@
 """What is printed, held against clauses of PDF/UA-1 and PDF/A-2a; and the checker, held against PDFs with one fault."""
 
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 from typing import Any
 
 import pikepdf
 import pytest
 from tests.every_row import every_row
-from tests.sheets.pdf_clauses import elements, faults
+from tests.sheets.pdf_clauses import FONT_FILES, elements, faults
 
 from boxlore.sheets.album import make_sheet
 from boxlore.sheets.labels import make_labels
+from boxlore.sheets.print_run import Printing
 from boxlore.sheets.slips import make_slips
 from boxlore.sheets.worksheet import USUAL, make_worksheet
 
@@ -31,10 +33,6 @@ def test_nothing_printed_has_a_fault(output: str, hard, pictures, printing, tmp_
 
 @pytest.fixture(scope="module")
 def album(hard, pictures, tmp_path_factory: pytest.TempPathFactory) -> Path:  # type: ignore[no-untyped-def]
-    from datetime import date  # noqa: PLC0415  # the fixture's only use
-
-    from boxlore.sheets.print_run import Printing  # noqa: PLC0415
-
     path = tmp_path_factory.mktemp("clauses") / "album.pdf"
     printing = Printing(title="Tamm and Rourke", author="the Rourke family", printed_on=date(2026, 11, 25))
     path.write_bytes(make_sheet(hard[:4], pictures, printing)[0])
@@ -60,6 +58,28 @@ def without_letters(pdf: pikepdf.Pdf) -> None:
     del next(iter(pdf.pages[0].Resources.Font.values()))["/ToUnicode"]
 
 
+def without_font_file(pdf: pikepdf.Pdf) -> None:
+    font = next(iter(pdf.pages[0].Resources.Font.values()))
+    described = font.get("/DescendantFonts", [font])[0].FontDescriptor
+    del described[next(name for name in FONT_FILES if name in described)]
+
+
+def unsaid(name: str) -> Harm:
+    """Take a property out of the metadata."""
+
+    def harm(pdf: pikepdf.Pdf) -> None:
+        with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as meta:
+            del meta[name]
+
+    return harm
+
+
+def acting(name: str, action: pikepdf.Object) -> Harm:
+    return lambda pdf: pdf.Root.__setitem__(name, action)
+
+
+SCRIPT = pikepdf.Dictionary(S=pikepdf.Name("/JavaScript"), JS="app.beep()")
+
 BROKEN: list[tuple[str, Harm]] = [
     ("UA 7.1", lambda pdf: pdf.Root.MarkInfo.__setitem__("/Marked", False)),
     ("UA 7.1", lambda pdf: pdf.Root.ViewerPreferences.__delitem__("/DisplayDocTitle")),
@@ -80,6 +100,12 @@ BROKEN: list[tuple[str, Harm]] = [
     ("A 6.3.2", lambda pdf: with_link(pdf).Annots[0].__setitem__("/F", 0)),
     ("UA 7.1", loose),
     ("A 6.2.11.7", without_letters),
+    ("A 6.2.11.4", without_font_file),
+    ("UA 5", unsaid("pdfuaid:part")),
+    ("A 6.6.4", unsaid("pdfaid:conformance")),
+    ("UA 7.1", unsaid("dc:title")),
+    ("A 6.5.1", acting("/OpenAction", SCRIPT)),
+    ("A 6.5.2", acting("/AA", pikepdf.Dictionary(WC=SCRIPT))),
 ]
 """(the clause that is broken, how)."""
 
