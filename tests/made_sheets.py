@@ -37,6 +37,13 @@ def sheets(each: int, seed: int = 1) -> Iterator[Sheet]:
             yield _telephone(chance) if kind == "telephone" else _flat(kind, chance)
 
 
+def overlap(first: Array, second: Array) -> float:
+    """The area in both quadrilaterals, as a part of that in either (intersection over union)."""
+    both, _ = cv2.intersectConvexConvex(first.astype(np.float32), second.astype(np.float32))
+    either = cv2.contourArea(first.astype(np.float32)) + cv2.contourArea(second.astype(np.float32)) - both
+    return float(both) / max(float(either), 1.0)
+
+
 def _smooth(chance: Any, high: int, wide: int, cells: int, spread: float) -> Array:
     grid = chance.normal(0, spread, (cells, cells)).astype(np.float32)
     return cv2.resize(grid, (wide, high), interpolation=cv2.INTER_CUBIC)
@@ -172,7 +179,7 @@ def _apart(chance: Any) -> list[Array]:
 
 
 def _touching(chance: Any) -> list[Array]:
-    """Two to four prints, edge to edge, of one tilt; of the same height or not."""
+    """Two or three prints, edge to edge, of one tilt; of the same height or not."""
     tilt = float(chance.uniform(-MOST_TILT, MOST_TILT))
     turn = np.deg2rad(tilt)
     across, down = np.array([np.cos(turn), np.sin(turn)]), np.array([-np.sin(turn), np.cos(turn)])

@@ -12,22 +12,14 @@ import time
 from collections import Counter
 from pathlib import Path
 
-import cv2
 import numpy as np
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
-from tests.made_sheets import HIGH, WIDE, Array, sheets
+from tests.made_sheets import HIGH, WIDE, overlap, sheets
 
 from boxlore.disk.print_outlines import find_outlines
 
 WELL = 0.9
-
-
-def overlap(first: Array, second: Array) -> float:
-    """The area in both quadrilaterals, as a part of that in either."""
-    both, _ = cv2.intersectConvexConvex(first.astype(np.float32), second.astype(np.float32))
-    either = cv2.contourArea(first.astype(np.float32)) + cv2.contourArea(second.astype(np.float32)) - both
-    return float(both) / max(float(either), 1.0)
 
 
 def main() -> None:

@@ -6,21 +6,14 @@ Our own contract. How many are found of many sheets is measured by tests/benchma
 import sys
 from pathlib import Path
 
-import cv2
 import numpy as np
 import pytest
 from PIL import Image
-from tests.made_sheets import HIGH, KINDS, WIDE, Array, sheets
+from tests.made_sheets import HIGH, KINDS, WIDE, overlap, sheets
 
 from boxlore.core.errors import CouldNot
 from boxlore.disk.print_outlines import find_outlines
 from boxlore.disk.seeing import outlines_in
-
-
-def overlap(first: Array, second: Array) -> float:
-    both, _ = cv2.intersectConvexConvex(first.astype(np.float32), second.astype(np.float32))
-    either = cv2.contourArea(first.astype(np.float32)) + cv2.contourArea(second.astype(np.float32)) - both
-    return float(both) / float(either)
 
 
 def test_the_prints_of_a_sheet_of_each_kind_are_found_and_no_others() -> None:
