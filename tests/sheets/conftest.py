@@ -167,6 +167,10 @@ class Browser:
         assert "exceptionDetails" not in done, done
         return done["result"].get("value")
 
+    def until(self, words: str) -> None:
+        """Wait until an expression in the page is true; fails after SILENT seconds."""
+        self.look(f"new Promise(ok => {{ const wait = () => ({words}) ? ok(true) : setTimeout(wait, 10); wait() }})")
+
     def key(self, name: str) -> None:
         codes = {"Tab": 9, "Enter": 13, "Escape": 27, "ArrowLeft": 37, "ArrowRight": 39}
         text = {"text": "\r"} if name == "Enter" else {}

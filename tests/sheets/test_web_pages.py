@@ -227,8 +227,7 @@ def test_slides_go_on_and_back_by_keys(browser, folder: Path) -> None:  # type: 
     browser.key("ArrowLeft")
     assert browser.look(said) == first
     browser.key("Escape")
-    gone = "ok => { const wait = () => document.querySelector('dialog') ? setTimeout(wait, 10) : ok(true); wait() }"
-    assert browser.look(f"new Promise({gone})")
+    browser.until("!document.querySelector('dialog')")
     assert list(errors(browser)) == []
 
 
@@ -239,7 +238,7 @@ def test_axe_finds_nothing(browser, folder: Path, scheme: str) -> None:  # type:
         pytest.skip("BOXLORE_AXE does not name axe-core's axe.min.js")
     axe = Path(where).read_text("utf-8")
     browser.send("Emulation.setEmulatedMedia", features=[{"name": "prefers-color-scheme", "value": scheme}])
-    person = next(iter(sorted(path.relative_to(folder) for path in folder.glob("person/*.html"))))
+    person = min(path.relative_to(folder) for path in folder.glob("person/*.html"))
     names = ("index.html", "time.html", "people.html", "places.html", "photographs.html", "about.html", str(person),
              "photo/TRA-0001.html", "photo/TRA-0003.html", "time/1910s.html", "place/g588409.html")  # fmt: skip
     wrong = []
@@ -311,8 +310,7 @@ def test_the_enlarged_view_opens_and_closes_by_keyboard(browser, folder: Path) -
     assert browser.look("document.querySelector('dialog').open && document.querySelector('dialog img').alt.length > 9")
     assert browser.look("document.activeElement.textContent") == "Close"
     browser.key("Escape")
-    gone = "ok => { const wait = () => document.querySelector('dialog') ? setTimeout(wait, 10) : ok(true); wait() }"
-    assert browser.look(f"new Promise({gone})")
+    browser.until("!document.querySelector('dialog')")
     assert browser.look("document.activeElement.className") == "enlarge"
     assert list(errors(browser)) == []
 

@@ -58,8 +58,7 @@ def test_the_parts_are_loaded_when_somebody_searches(browser, printing, tmp_path
     browser.open(tmp_path / "index.html")
     browser.look("document.getElementById('words').focus()")
     browser.write(f"tra-{IN_A_PART:05d}")
-    come = "ok => { const wait = () => document.querySelector('#hits a') ? ok(true) : setTimeout(wait, 10); wait() }"
-    assert browser.look(f"new Promise({come})")
+    browser.until("document.querySelector('#hits a')")
     assert browser.look("document.querySelector('#hits a').getAttribute('href')") == f"photo/TRA-{IN_A_PART:05d}.html"
 
 
