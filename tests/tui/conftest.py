@@ -36,6 +36,7 @@ from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tui.app import Boxlore
 from boxlore.tui.widgets.text_input import Words
 
@@ -306,6 +307,16 @@ def _pressed(key: str) -> Key:
     if len(key) == 1:
         return Key(_character_to_key(key), key)
     return Key(key, key_to_character(key))
+
+
+def tell_births(collection: Collection, births: dict[str, str]) -> None:
+    """People of these names, each with when they were born."""
+    teller, act = Teller(collection), collection.act("people")
+    for name, born in births.items():
+        person = act.new(Kind.PERSON)
+        teller.add(act, person, "name", name, Telling())
+        teller.add(act, person, "born", born, Telling())
+    act.done()
 
 
 class _Frames(Compositor):

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from tests.tui.conftest import hands_on
+from tests.tui.conftest import hands_on, tell_births
 
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import open_collection
@@ -53,12 +53,7 @@ def test_an_event_is_told_dated_renamed_and_taken_off(run: Run, folder: Path) ->
 def test_what_follows_from_a_life_is_shown_and_put_right_elsewhere(run: Run, folder: Path) -> None:
     async def shown() -> None:
         with open_collection(folder) as collection:
-            teller = Teller(collection)
-            act = collection.act("a life")
-            anna = act.new(Kind.PERSON)
-            teller.add(act, anna, "name", "Anna Tamm", Telling())
-            teller.add(act, anna, "born", "1928", Telling())
-            act.done()
+            tell_births(collection, {"Anna Tamm": "1928"})
             async with hands_on(collection) as hands:
                 await hands.press("escape")
                 await hands.choose("Put right", "What happened when")

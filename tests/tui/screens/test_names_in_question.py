@@ -3,10 +3,10 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from tests.tui.conftest import hands_on
+from tests.tui.conftest import hands_on, tell_births
 
-from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.names_asked import look_for_names
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -16,15 +16,10 @@ Run = Callable[..., None]
 def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
     async def answer() -> None:
         with open_collection(folder) as collection:
-            teller = Teller(collection)
-            act = collection.act("somebody living")
-            mia = act.new(Kind.PERSON)
-            teller.add(act, mia, "name", "Mia Tamm", Telling())
-            teller.add(act, mia, "born", "1990", Telling())
-            act.done()
+            tell_births(collection, {"Mia Tamm": "1990"})
             for number in (1, 2, 3):
-                item = Subject(Kind.ITEM, collection.store.item_by_number(f"TRA-{number:04d}") or "")
-                teller.tell(item, "story", f"Mia Tamm on pier {number}.", Telling())
+                item = find_item(collection, f"TRA-{number:04d}")
+                Teller(collection).tell(item, "story", f"Mia Tamm on pier {number}.", Telling())
             async with hands_on(collection, (80, 24)) as hands:
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")

@@ -9,14 +9,13 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from tests.tui.conftest import Hands, hands_on
+from tests.tui.conftest import Hands, hands_on, tell_births
 
 from boxlore.core.people.consent import make_consent
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.people.registry import consent as keep_consent
 from boxlore.tasks.people.registry import find_person
-from boxlore.tasks.telling.statements import Teller, Telling
 
 Run = Callable[..., None]
 
@@ -152,13 +151,7 @@ def test_a_story_of_no_picture(run: Run, collection: Collection) -> None:
 
 
 def test_consent_is_asked_again_and_for_a_ward_before_a_witness(run: Run, collection: Collection) -> None:
-    teller = Teller(collection)
-    act = collection.act("people")
-    for name, born in (("Joan Tamm", "1961"), ("Ruth Rourke", "2015"), ("Mia Tamm", "1990")):
-        person = act.new(Kind.PERSON)
-        teller.add(act, person, "name", name, Telling())
-        teller.add(act, person, "born", born, Telling())
-    act.done()
+    tell_births(collection, {"Joan Tamm": "1961", "Ruth Rourke": "2015", "Mia Tamm": "1990"})
     guarded = {"capacity": "guardian", "by": "Joan Tamm", "witness": "Con Rourke"}
     for name, more in (("Joan Tamm", {}), ("Ruth Rourke", guarded), ("Mia Tamm", {})):
         keep_consent(collection, find_person(collection, name), make_consent(["name"], "2026-01-05", **more))
