@@ -1,5 +1,6 @@
 """A database is looked at before it is opened; errors of SQLite become sentences (SQLite file format, 1.3)."""
 
+import resource
 import sqlite3
 from contextlib import closing
 from pathlib import Path
@@ -25,6 +26,18 @@ def test_a_collection_is_made_once_and_only_where_it_can_be(path: Path, tmp_path
     with pytest.raises(CouldNot, match="No collection could be made in "):
         make_database(tmp_path / "none" / DATABASE, "d")
     assert sorted(each.name for each in tmp_path.iterdir()) == [DATABASE]
+
+
+def test_a_collection_that_could_not_be_made_leaves_nothing_behind(tmp_path: Path) -> None:
+    """A limit on the size of files is met while the tables are made (setrlimit(2), RLIMIT_FSIZE)."""
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (20_000, before[1]))
+    try:
+        with pytest.raises(CouldNot, match="No collection could be made in "):
+            make_database(tmp_path / DATABASE, "c")
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+    assert not list(tmp_path.iterdir())
 
 
 def test_what_is_no_collection_of_ours_is_not_touched(path: Path, tmp_path: Path) -> None:

@@ -42,6 +42,9 @@ def make_database(path: Path, collection: str) -> None:
     except (OSError, sqlite3.Error) as error:
         why = f"No collection could be made in {path.parent} ({in_words(error)})."
         raise CouldNot(why, "Choose another folder.") from error
+    finally:
+        with suppress(OSError):  # on a disk that cannot be written to nothing was begun
+            sweep(unfinished)
 
 
 def check_file(path: Path) -> None:
