@@ -133,13 +133,15 @@ def holdings_of(path: Path) -> Holdings | None:
 
 
 def read_only(path: Path) -> sqlite3.Connection:
-    """A connection to a database that nobody writes to. A missing file is an error, not a new database.
+    """A connection to a database that nobody writes to. A missing file is an error, not a new database."""
+    return sqlite3.connect(address(path), uri=True, isolation_level=None, timeout=1)
 
-    Where no log lies beside it, none is made (SQLite URI, `immutable=1`).
-    """
+
+def address(path: Path) -> str:
+    """Where a database that nobody writes to is read: where no log lies beside it, none is made (SQLite URI,
+    `immutable=1`)."""
     has_log = any(path.with_name(path.name + suffix).exists() for suffix in BESIDE)
-    mode = "mode=ro" if has_log else "immutable=1"
-    return sqlite3.connect(f"{path.resolve().as_uri()}?{mode}", uri=True, isolation_level=None, timeout=1)
+    return f"{path.resolve().as_uri()}?{'mode=ro' if has_log else 'immutable=1'}"
 
 
 def is_kept(store: OpenDatabase) -> bool:

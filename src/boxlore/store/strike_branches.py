@@ -25,8 +25,7 @@ from pathlib import Path
 
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.statements import fold
-from boxlore.store.backups import FOLDER, read_only
-from boxlore.store.copying import BESIDE
+from boxlore.store.backups import FOLDER, address, read_only
 from boxlore.store.database_file import DATABASE
 from boxlore.store.rows import COLUMNS
 from boxlore.store.strike_words import LONG_ENOUGH, can_be_struck, holds, tokens
@@ -90,10 +89,10 @@ def only_in_backups(folder: Path) -> Iterator[sqlite3.Connection]:
     with closing(sqlite3.connect(":memory:", isolation_level=None, uri=True)) as db:
         db.text_factory = lambda data: data.decode("utf-8", "replace")
         db.executescript(_TABLES)
-        db.execute("ATTACH ? AS log", (_address(folder / DATABASE),))
+        db.execute("ATTACH ? AS log", (f"{(folder / DATABASE).resolve().as_uri()}?mode=ro",))
         for backup in backup_files(folder):
             with suppress(sqlite3.Error):
-                db.execute("ATTACH ? AS backup", (_address(backup),))
+                db.execute("ATTACH ? AS backup", (address(backup),))
                 try:
                     for copy in _COPY:
                         db.execute(copy)
@@ -106,12 +105,6 @@ def only_in_backups(folder: Path) -> Iterator[sqlite3.Connection]:
 def backup_files(folder: Path) -> list[Path]:
     """Every database among the backups, also one that cannot be read."""
     return sorted((folder / FOLDER).glob("*.sqlite"))
-
-
-def _address(path: Path) -> str:
-    """For reading alone; beside a backup without a log none is made (SQLite URI, `immutable=1`)."""
-    has_log = path.name == DATABASE or any(path.with_name(path.name + suffix).exists() for suffix in BESIDE)
-    return f"{path.resolve().as_uri()}?{'mode=ro' if has_log else 'immutable=1'}"
 
 
 def same_words(db: sqlite3.Connection, struck: Sequence[TextOf]) -> list[str]:

@@ -25,10 +25,11 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 
 from boxlore.store.backup_sums import forget, is_altered, note
+from boxlore.store.backups import FOLDER, read_only
 from boxlore.store.copying import PART, WAIT_SECONDS
 from boxlore.store.projections import rebuild
 from boxlore.store.schema import PROJECTIONS, VERSION, version_of
-from boxlore.store.strike_branches import NO_TRACES, Traces
+from boxlore.store.strike_branches import NO_TRACES, Traces, backup_files
 
 _BUSY = (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
 
@@ -113,10 +114,9 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
     tombs = db.execute(f"SELECT {TOMB} FROM tombstone WHERE finished = 0").fetchall()
     noted = db.execute("SELECT value FROM meta WHERE name = ?", (TRACES,)).fetchone()
     traces = Traces.from_json(noted[0] if noted else "")
-    backups = folder / "backups"
-    for left_over in backups.glob(f"*{PART}*"):
+    for left_over in (folder / FOLDER).glob(f"*{PART}*"):
         left_over.unlink()
-    for backup in sorted(backups.glob("*.sqlite")):
+    for backup in backup_files(folder):
         if not backup.stat().st_size:
             continue  # SQLite would delete the log beside an empty file, which may be all that is left
         altered = is_altered(backup)
@@ -162,7 +162,7 @@ def strike_backup(path: Path, tombs: Sequence[Tomb], traces: Traces = NO_TRACES,
 
 def still_holds(backup: Path, ids: Iterable[str]) -> bool:
     """Whether a backup has any of these statements yet, for it could not be changed."""
-    with closing(sqlite3.connect(f"{backup.resolve().as_uri()}?mode=ro", uri=True)) as db:
+    with closing(read_only(backup)) as db:
         query = "SELECT EXISTS (SELECT 1 FROM statement WHERE id IN (SELECT value FROM json_each(?)))"
         return bool(db.execute(query, (json.dumps(list(ids)),)).fetchone()[0])
 
