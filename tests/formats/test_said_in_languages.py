@@ -9,7 +9,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats.said_in_languages import default_text, further_languages, places_shown
+from boxlore.formats.said_in_languages import default_text, descriptions, further_languages, places_shown
 
 HEAD = (
     '<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#" '
@@ -30,9 +30,9 @@ def jpeg(packet: str = "") -> io.BytesIO:
 
 
 def test_places_are_read_from_the_smallest_part_to_the_country() -> None:
-    file = jpeg(HEAD + AS_ELEMENTS + AS_ATTRIBUTES + AS_ELEMENTS + TAIL)
-    assert places_shown(file) == ["The old mill, Haapsalu, Estonia", "Port Chalmers, New Zealand"]
-    assert places_shown(jpeg(HEAD + "<rdf:li/>" + TAIL)) == places_shown(jpeg()) == []
+    described = descriptions(jpeg(HEAD + AS_ELEMENTS + AS_ATTRIBUTES + AS_ELEMENTS + TAIL))
+    assert places_shown(described) == ["The old mill, Haapsalu, Estonia", "Port Chalmers, New Zealand"]
+    assert places_shown(descriptions(jpeg(HEAD + "<rdf:li/>" + TAIL))) == places_shown(descriptions(jpeg())) == []
 
 
 def test_each_language_is_read_once(tmp_path: Path) -> None:
@@ -42,11 +42,12 @@ def test_each_language_is_read_once(tmp_path: Path) -> None:
     with pyexiv2.Image(str(path)) as image:
         image.modify_xmp({"Xmp.dc.title": words})
     with open(path, "rb") as file:
-        assert default_text(file, "dc:title") == "Nets"
-        assert sorted(further_languages(file, "dc:title")) == [("et", "Võrgud"), ("mi", "Kupenga")]
-        assert (default_text(file, "dc:description"), further_languages(file, "dc:description")) == ("", [])
+        described = descriptions(file)
+    assert default_text(described, "dc:title") == "Nets"
+    assert sorted(further_languages(described, "dc:title")) == [("et", "Võrgud"), ("mi", "Kupenga")]
+    assert (default_text(described, "dc:description"), further_languages(described, "dc:description")) == ("", [])
 
 
 def test_a_file_that_is_no_picture_is_a_fault() -> None:
     with pytest.raises(ByteFault):
-        places_shown(io.BytesIO(b"no picture at all"))
+        descriptions(io.BytesIO(b"no picture at all"))

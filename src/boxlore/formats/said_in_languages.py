@@ -4,7 +4,7 @@ A language alternative (ISO 16684-1, 8.2.2.4) holds the same text in several lan
 reader shows who knows none of them. LocationShown is of the IPTC Photo Metadata Standard, Extension 1.9.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import BinaryIO
 
 from lxml import etree
@@ -15,26 +15,35 @@ from boxlore.formats.xmp_names import LANG, RDF, clark_name
 DEFAULT = "x-default"
 _PARTS_OF_A_PLACE = ("LocationName", "Sublocation", "City", "ProvinceState", "CountryName")
 
+Descriptions = Sequence[etree._Element]
+"""The elements of a file's XMP that hold its properties."""
 
-def further_languages(file: BinaryIO, name: str) -> list[tuple[str, str]]:
-    """(language, words) of each text of a property besides the default one; none where it has no languages.
+
+def descriptions(file: BinaryIO) -> Descriptions:
+    """What the XMP of a file describes, read once for all that is asked of it.
 
     Raises ByteFault for a file or a packet that cannot be read.
     """
-    texts = [(item.get(LANG, ""), _line(item)) for item in _items(file, name) if not len(item)]
+    packet, further = picture_files.packets(file)
+    return xmp.descriptions(xmp.tree(packet, further))
+
+
+def further_languages(described: Descriptions, name: str) -> list[tuple[str, str]]:
+    """(language, words) of each text of a property besides the default one; none where it has no languages."""
+    texts = _texts(described, name)
     default = next((words for language, words in texts if language in ("", DEFAULT)), texts[0][1] if texts else "")
     return [(language, words) for language, words in texts if words and words != default and language != DEFAULT]
 
 
-def default_text(file: BinaryIO, name: str) -> str:
+def default_text(described: Descriptions, name: str) -> str:
     """The text of a language alternative that a reader shows who knows none of its languages, or ''."""
-    texts = [(item.get(LANG, ""), _line(item)) for item in _items(file, name) if not len(item)]
+    texts = _texts(described, name)
     return next((words for language, words in texts if language == DEFAULT), texts[0][1] if texts else "")
 
 
-def places_shown(file: BinaryIO) -> list[str]:
-    """The places of LocationShown, each as its parts from the smallest to the country. Raises ByteFault."""
-    places = (_place(item) for item in _items(file, "Iptc4xmpExt:LocationShown"))
+def places_shown(described: Descriptions) -> list[str]:
+    """The places of LocationShown, each as its parts from the smallest to the country."""
+    places = (_place(item) for item in _items(described, "Iptc4xmpExt:LocationShown"))
     return [place for place in dict.fromkeys(places) if place]
 
 
@@ -63,9 +72,13 @@ def _part(item: etree._Element, tag: str) -> str:
     return _line(inner)
 
 
-def _items(file: BinaryIO, name: str) -> Iterator[etree._Element]:
-    packet, further = picture_files.packets(file)
-    for description in xmp.descriptions(xmp.tree(packet, further)):
+def _texts(described: Descriptions, name: str) -> list[tuple[str, str]]:
+    """(language, words) of each text of a property."""
+    return [(item.get(LANG, ""), _line(item)) for item in _items(described, name) if not len(item)]
+
+
+def _items(described: Descriptions, name: str) -> Iterator[etree._Element]:
+    for description in described:
         for element in description.iterfind(clark_name(name)):
             yield from element.iterfind(f"*/{{{RDF}}}li")
 

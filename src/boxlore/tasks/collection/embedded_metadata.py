@@ -11,7 +11,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
 from boxlore.disk.regular_file import open_regular
 from boxlore.formats import picture_files, said
-from boxlore.formats.said_in_languages import default_text, further_languages, joined_place, places_shown
+from boxlore.formats.said_in_languages import default_text, descriptions, further_languages, joined_place, places_shown
 
 _TOLD_IN_FILES = (
     ("title", ("dc:title",), (2, 5), ""),
@@ -62,11 +62,12 @@ def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
     """The lines of _TOLD_IN_FILES, and what is wrong with the file."""
     try:
         metadata = picture_files.read(file)
-        place = "; ".join(places_shown(file)) or _place(metadata)
-        further = {name: further_languages(file, of_file) for name, of_file in _IN_LANGUAGES.items()}
-        defaults = {name: default_text(file, of_file) for name, of_file in _IN_LANGUAGES.items()}
+        described = descriptions(file)
     except BoxloreError as fault:
         return [("unreadable", str(fault))]
+    place = "; ".join(places_shown(described)) or _place(metadata)
+    further = {name: further_languages(described, of_file) for name, of_file in _IN_LANGUAGES.items()}
+    defaults = {name: default_text(described, of_file) for name, of_file in _IN_LANGUAGES.items()}
     instead = {"people": "; ".join(shown), "place": place, **{name: text for name, text in defaults.items() if text}}
     lines: list[tuple[str, str]] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
