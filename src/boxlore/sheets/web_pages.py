@@ -5,7 +5,7 @@ are escaped, and a policy in every page forbids loading anything from elsewhere 
 WCAG 2.2 AA. Only the search, the enlarged view and the slides need a script.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -73,8 +73,8 @@ class Site:
     """Those of whose name, dates and kin the audience may know all, by id."""
     voices: Mapping[str, Sequence[str]] = field(default_factory=dict)
     """By item id: the paths of sound files in which it is told of."""
-    towns: Sequence[Town] = ()
-    """Towns of the gazetteer, for the ground of the maps."""
+    towns: Callable[[], Sequence[Town]] = tuple
+    """Reads the towns of the gazetteer for the ground of the maps; asked only where there is a map."""
 
 
 def environment() -> Environment:

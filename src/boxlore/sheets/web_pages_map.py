@@ -4,7 +4,7 @@ Equirectangular: a degree of longitude is as wide as on the middle latitude of w
 meet, the later one stands on the other side of its mark or nowhere: all stand in the list below the map too.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from math import cos, radians
 from typing import Any
@@ -74,7 +74,7 @@ def frame_of(points: Sequence[Point]) -> Frame:
     return Frame(middle[0] - tall / 2, middle[1] - broad / 2, middle[0] + tall / 2, middle[1] + broad / 2, across, up)
 
 
-def maps_of(places: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> list[dict[str, Any]]:
+def maps_of(places: Sequence[Mapping[str, Any]], towns: Callable[[], Sequence[Town]]) -> list[dict[str, Any]]:
     """The maps as the template draws them: all places; then, where they lie far apart, each region that has several.
 
     None where no place has coordinates.
@@ -84,7 +84,8 @@ def maps_of(places: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> list[
         return []
     regions = _regions(placed)
     closer = [region for region in regions if len(region) > 1] if len(regions) > 1 else []
-    return [_map_of(shown, towns) for shown in (placed, *closer)]
+    ground = towns()
+    return [_map_of(shown, ground) for shown in (placed, *closer)]
 
 
 def _regions(placed: Sequence[Mapping[str, Any]]) -> list[list[Mapping[str, Any]]]:

@@ -9,6 +9,7 @@ import os
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
@@ -110,7 +111,7 @@ def pages(
             faces=faces,
             voices=clips,
             known=known_people(seen),
-            towns=_towns(collection),
+            towns=partial(_towns, collection),
         )
         for name, text in make_pages(site):
             path = site_folder / name
@@ -231,13 +232,9 @@ def _is_as_kept(path: Path, sha256: str) -> bool:
 def _towns(collection: Collection) -> Sequence[Town]:
     """The towns of the gazetteer for the map's ground; none where it cannot be read."""
     try:
-        return gazetteer_of(collection, _unheard).towns(TOWN)
+        return gazetteer_of(collection).towns(TOWN)
     except CouldNot:
         return ()
-
-
-def _unheard(words: str, done: int, total: int) -> None:
-    """The index of places is made without a word: the pages' own progress goes on."""
 
 
 def _longest(scan: ScanFile) -> float:

@@ -48,7 +48,7 @@ def read_places(
         yield read_own(words, owns) or gazetteer.read(words, year=year, used=used)
 
 
-def gazetteer_of(collection: Collection, built: BuildProgress) -> Gazetteer:
+def gazetteer_of(collection: Collection, built: BuildProgress | None = None) -> Gazetteer:
     """The gazetteer with this collection's own file, its index built if it must be."""
     return open_anyway(collection.unsaid.append, built, extra=own_gazetteer(collection))
 
