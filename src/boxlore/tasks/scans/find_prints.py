@@ -54,7 +54,8 @@ def _found_on(item: Planned, remarks: list[str]) -> list[Planned]:
         quads = outlines_in(side.path)
     except CouldNot:
         return []  # the intake, which follows, says what is wrong with the file
-    areas = [area_of(quad, turn_of(side.path)) for quad in quads]
+    turn = turn_of(side.path)
+    areas = [area_of(quad, turn) for quad in quads]
     if not areas or (len(areas) == 1 and min(areas[0][2:]) > WHOLE):
         return []
     if slanted := [str(at) for at, quad in enumerate(quads, 1) if abs(slant_of(quad)) >= SLANTED]:

@@ -113,7 +113,8 @@ class Sides:
         waiting = [
             (folder, item) for folder, item in self._called_so(path, _OPPOSITE[side]) if side not in self.sides[item]
         ]
-        here = tuple(dict.fromkeys(item for folder, item in waiting if folder == came_from(path).folder))
+        folder_here = came_from(path).folder if waiting else ""
+        here = tuple(dict.fromkeys(item for folder, item in waiting if folder == folder_here))
         if len(here) == 1:
             return Match(here, sure=True)
         items = here or tuple(dict.fromkeys(item for _, item in waiting))
@@ -128,6 +129,6 @@ class Sides:
 
     def _called_so(self, path: Path, side: str) -> list[tuple[str, str]]:
         """(digest of the folder, item id) of the scans of that side whose name is that of a file without its suffix."""
-        written = _digest(split_suffix(path.resolve().stem)[0])
-        names = dict.fromkeys((came_from(path).name, written))
+        path = path.resolve()
+        names = dict.fromkeys((_came_from(path).name, _digest(split_suffix(path.stem)[0])))
         return [row for name in names for row in self._named[name, side]]

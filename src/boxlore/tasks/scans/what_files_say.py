@@ -64,8 +64,7 @@ class WhatFilesSay:
         past = [] if is_new else self.collection.store.history(item.id, told.field)
         if any(earlier.statement.words == words for earlier in past):
             return
-        here = self.act.statements
-        if any((row.subject, row.field, row.words) == (item, told.field, words) for row in here):
+        if any((row.field, row.words) == (told.field, words) for row in self.act.index.of(item)):
             return
         language = told.language if told.language and not why_no_language(told.language) else ""
         how = Telling(source=source, sure=sure, language=language)
