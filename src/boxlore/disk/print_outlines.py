@@ -61,15 +61,13 @@ def find_outlines(pixels: Array) -> list[Quad]:
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A picture made ready: which pixels are no bed (0 or 1), how strongly its shade changes, and its noise."""
+    """A picture made ready: which pixels are no bed (0 or 1), and its shades (CIE Lab), a little smoothed."""
 
     mask: Array
     lab: Array
-    noise: float
 
 
 def _look(pixels: Array) -> _Look:
-
     lab = cv2.cvtColor(np.ascontiguousarray(pixels), cv2.COLOR_RGB2LAB).astype(np.float32)
     smooth = cv2.GaussianBlur(lab, (0, 0), 1.0)
     bed, noise = _bed_of(smooth)
@@ -80,7 +78,7 @@ def _look(pixels: Array) -> _Look:
     filled = np.zeros_like(mask)
     cv2.drawContours(filled, contours, -1, 1, cv2.FILLED)
     filled = cv2.morphologyEx(filled, cv2.MORPH_OPEN, np.ones((9, 9), np.uint8))
-    return _Look(filled, smooth, noise)
+    return _Look(filled, smooth)
 
 
 def _bed_of(lab: Array) -> tuple[Array, float]:
@@ -356,7 +354,6 @@ def _is_print(quad: Array, wide: int, high: int) -> bool:
 
 
 def _lies_in(quad: Array, outer: Array) -> bool:
-
     middle = quad.mean(0)
     smaller = cv2.contourArea(quad.astype(np.float32)) < cv2.contourArea(outer.astype(np.float32))
     return smaller and cv2.pointPolygonTest(outer.astype(np.float32), (float(middle[0]), float(middle[1])), False) > 0

@@ -251,7 +251,7 @@ def _still_in(collection: Collection, standing: Standing) -> str:
         return f"Still in the keeper's name, {text}, which stands beside all that was written down; it stays."
     if standing.place is Place.ACT:
         return f"Still in the line that says what was done, {text}; it stays."
-    number = collection.store.number_of(standing.subject) if standing.kind == Kind.ITEM else ""
+    number = _number(collection, standing)
     where = _where(standing, number)
     if standing.place is Place.READING:
         return f"Still in what {where} is read as, {text}; it goes when that statement is struck."
@@ -266,6 +266,10 @@ def _still_in(collection: Collection, standing: Standing) -> str:
     if number:
         return f"Still in {where}, {text}: boxlore strike {number} {standing.field} takes it out."
     return f"Still in {where}, {text}: boxlore strike everywhere {standing.field} --words, with those words, does."
+
+
+def _number(collection: Collection, standing: Standing) -> str:
+    return collection.store.number_of(standing.subject) if standing.kind == Kind.ITEM else ""
 
 
 def _where(standing: Standing, number: str) -> str:
@@ -284,8 +288,7 @@ def _still_in_backups(collection: Collection, standing: Standing) -> str:
     delete = f"delete {'it' if len(standing.backups) == 1 else 'them'} if the words must go."
     if standing.place in (Place.BY, Place.ACT) or standing.field not in FIELDS:
         return f"Still in {files}, {text}; {delete}"
-    number = collection.store.number_of(standing.subject) if standing.kind == Kind.ITEM else ""
-    where = f"in {_where(standing, number)}, {text}"
+    where = f"in {_where(standing, _number(collection, standing))}, {text}"
     if standing.place is Place.WORDS and can_be_struck(standing.field):
         return f"Still in {files}, {where}: boxlore strike everywhere {standing.field} --words, with those words, does."
     return f"Still in {files}, {where}; {delete}"

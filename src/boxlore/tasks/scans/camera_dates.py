@@ -14,6 +14,7 @@ from boxlore.core.records.item_record import AS_SCANNED, Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import Selection, records
+from boxlore.tasks.scans.what_files_say import NAME
 from boxlore.tasks.telling.statements import Teller, Telling
 
 CAMERA = Source(Said.FILE, "the camera's clock")
@@ -48,7 +49,7 @@ def _day_of(record: Record) -> str:
 
 def _is_dated(record: Record) -> bool:
     """Whether the date is told by more than the name of the file."""
-    return any(view.source != Source(Said.FILE, "file name") for view in record.all("date"))
+    return any(view.source != NAME for view in record.all("date"))
 
 
 def question(dates: Sequence[CameraDate]) -> str:

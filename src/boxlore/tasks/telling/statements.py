@@ -82,9 +82,9 @@ class Teller:
         self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
         """(act, folded name) -> what it was told of, and the person made of it."""
         self._people_told: dict[str, Placed] = {}
+        """Of statements that are not read yet: the person told."""
         self._told_in_remarks: dict[str, tuple[Placed, ...]] = {}
         """Those named only in remarks of an answer, by its last statement."""
-        """Of statements that are not read yet: the person told."""
 
     def tell(
         self,
