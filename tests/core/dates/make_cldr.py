@@ -8,7 +8,7 @@ from pathlib import Path
 from babel import Locale
 from babel.core import get_cldr_version
 
-LANGUAGES = "en et de fr es it pt nl da sv nb fi ru pl lv lt cs mi"
+LANGUAGES = "en et de fr es it pt nl da sv nb fi ru pl lv lt cs hu mi"
 TABLE = Path(__file__).parents[3] / "src" / "boxlore" / "core" / "dates" / "cldr_table.py"
 
 

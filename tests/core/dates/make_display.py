@@ -9,7 +9,7 @@ from pathlib import Path
 from babel import Locale
 from babel.core import get_cldr_version
 
-LANGUAGES = "en_GB en_US et de fr es it pt nl da sv nb fi ru pl lv lt cs mi"
+LANGUAGES = "en_GB en_US et de fr es it pt nl da sv nb fi ru pl lv lt cs hu mi"
 TABLE = Path(__file__).parents[3] / "src" / "boxlore" / "core" / "dates" / "display_patterns.py"
 MENDED = {"y. 'gada'. MMMM": "y. 'gada' MMMM"}
 """A pattern of CLDR with a full stop too much, which the same language's pattern with a day does not have."""

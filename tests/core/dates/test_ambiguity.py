@@ -131,7 +131,7 @@ CENTURIES = [
     ("the 1800s", "“the 1800s”: is the century meant, or its first ten years?", "18XX", ("180X",)),
     ("1904-05", "“1904-05”: is May 1904 or 1904–1905 meant?", "1904/1905", ("1904-05", "1904/1905")),
     ("1999-01", "“1999-01”: is January 1999 or 1999–2001 meant?", "1999-01", ("1999-01", "1999/2001")),
-    ("1943 nyara", "“1943 nyara”: is 1 January 1943 meant?", "1943-01-01", ("1943",)),
+    ("1943 Neujhar", "“1943 Neujhar”: is 1 January 1943 meant?", "1943-01-01", ("1943",)),
     ("Form II, 1931", "“Form II, 1931”: is from February 1931 meant?", "1931-02/..", ("1931",)),
     (
         "Junli 1938",

@@ -268,6 +268,21 @@ TOLD: dict[str, tuple[str, ...]] = {
         "začátek června 1938",
         "12. června 1938 nebo 13. června 1938",
     ),
+    "hu": (
+        "1938. június 12-én",
+        "1938 júniusában",
+        "1938 nyara",
+        "1938 körül",
+        "talán 1938",
+        "1936 vagy 1938",
+        "1936 és 1938 között",
+        "1938 előtt",
+        "1938 után",
+        "1938 óta",
+        "1938 karácsonyán",
+        "1938. június elején",
+        "1938. június 12. vagy 1938. június 13.",
+    ),
     "mi": (
         "12 Hune 1938",
         "Hune 1938",
@@ -304,6 +319,7 @@ TWELFTH_AND_TWENTY_FIRST = {
     "lv": ("divpadsmitais jūnijs 1938", "divdesmit pirmais jūnijs 1938"),
     "lt": ("birželio dvylikta 1938", "birželio dvidešimt pirma 1938"),
     "cs": ("dvanáctého června 1938", "dvacátého prvního června 1938"),
+    "hu": ("1938 június tizenkettedikén", "1938 június huszonegyedikén"),
     "mi": ("tekau mā rua Hune 1938", ""),
 }
 """The 12th and the 21st of June in words, as dates are said (everyday usage; Māori has no form of 21 in its row)."""
@@ -316,7 +332,7 @@ YEARS = {
     "ru": "тысяча девятьсот тридцать восьмого года", "lv": "tūkstoš deviņi simti trīsdesmit astotais gads",
     "lt": "tūkstantis devyni šimtai trisdešimt aštunti metai", "nl": "negentienhonderdachtendertig",
     "fi": "tuhatyhdeksänsataakolmekymmentäkahdeksan", "pt": "mil novecentos e trinta e oito",
-    "nb": "nittenhundreogtrettiåtte",
+    "nb": "nittenhundreogtrettiåtte", "hu": "ezerkilencszázharmincnyolc",
 }  # fmt: skip
 """1938 in words (everyday usage)."""
 IN_WORDS = [

@@ -36,7 +36,7 @@ CASES = cases()
 
 
 def test_how_many_cases_there_are() -> None:
-    assert sum(map(len, CASES.values())) >= 2600
+    assert sum(map(len, CASES.values())) >= 2780
 
 
 @every_row_by_group(("words", "edtf", "ask", "setting"), CASES)
@@ -64,6 +64,24 @@ FAMILY = [
     ("kai Aunt Aino buvo dešimt metų", "[1930-05..1931-05]"),
     ("kai Aunt Aino buvo penkeri metai", "[1925-05..1926-05]"),
     ("Aunt Aino 5 gadu vecumā", "[1925-05..1926-05]"),
+    ("kui Aunt Aino oli kuueaastane", "[1926-05..1927-05]"),
+    ("als Aunt Aino sechs war", "[1926-05..1927-05]"),
+    ("Aunt Aino mit sechs Jahren", "[1926-05..1927-05]"),
+    ("quand Aunt Aino avait six ans", "[1926-05..1927-05]"),
+    ("Aunt Aino à six ans", "[1926-05..1927-05]"),
+    ("cuando Aunt Aino tenía seis años", "[1926-05..1927-05]"),
+    ("a los seis años de Aunt Aino", "[1926-05..1927-05]"),
+    ("quando Aunt Aino aveva sei anni", "[1926-05..1927-05]"),
+    ("quando a Aunt Aino tinha seis anos", "[1926-05..1927-05]"),
+    ("toen Aunt Aino zes was", "[1926-05..1927-05]"),
+    ("da Aunt Aino var seks år", "[1926-05..1927-05]"),
+    ("när Aunt Aino var sex år", "[1926-05..1927-05]"),
+    ("kun Aunt Aino oli kuusivuotias", "[1926-05..1927-05]"),
+    ("когда Aunt Aino было шесть лет", "[1926-05..1927-05]"),
+    ("gdy Aunt Aino miała sześć lat", "[1926-05..1927-05]"),
+    ("kad Aunt Aino bija seši gadi", "[1926-05..1927-05]"),
+    ("když bylo Aunt Aino šest let", "[1926-05..1927-05]"),
+    ("amikor Aunt Aino hatéves volt", "[1926-05..1927-05]"),
     ("the year after the wedding", "1953~"),
     ("the year of the wedding", "1952~"),
     ("the summer Joe came home", "1946-22~"),
@@ -83,6 +101,33 @@ def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
     """Reckoned from the person's or the event's own date, about (our convention);
     an age of somebody whose day of birth is known is the days from one birthday to the day before the next."""
     assert read(words, PhraseSettings(), KNOWN).to_json()["edtf"] == edtf
+
+
+I_WAS_SIX = (
+    "amikor hatéves voltam",
+    "kui ma olin kuuene",
+    "quand j'avais six ans",
+    "cuando yo tenía seis años",
+    "quando avevo sei anni",
+    "quando eu tinha seis anos",
+    "toen ik zes was",
+    "da jeg var seks år gammel",
+    "när jag var sex",
+    "da jeg var seks",
+    "kun olin kuusivuotias",
+    "когда мне было шесть лет",
+    "kiedy miałem sześć lat",
+    "kad man bija seši gadi",
+    "kai man buvo šešeri metai",
+    "když mi bylo šest",
+)
+
+
+@every_row("words", I_WAS_SIX)
+def test_when_i_was_six_in_every_language(words: str) -> None:
+    """From one birthday to the day before the next (everyday usage)."""
+    reading = read(words, PhraseSettings(), KnownDates(narrator="1930-05-10"))
+    assert (reading.edtf and reading.edtf.text, reading.ask) == ("[1936-05-10..1937-05-09]", None)
 
 
 @hypothesis_settings(max_examples=400)

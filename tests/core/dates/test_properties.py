@@ -17,6 +17,7 @@ from boxlore.core.dates.context import qualified
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.phrases import PhraseSettings, read
+from boxlore.core.dates.reading import DateReading
 
 DAYS = st.dates(date(1851, 1, 1), date(1999, 12, 31))
 LATER = st.integers(1, 9000).map(lambda days: timedelta(days=days))
@@ -175,7 +176,17 @@ def test_a_phrase_reads_as_its_translation_does_with_any_numbers(code: str, numb
             here = PhraseSettings(hemisphere="south" if code == "mi" else "north")
             meant, reading = read(with_numbers(english, numbers), here), read(with_numbers(told, numbers))
             asked = meant.ask and meant.ask.replace(meant.text, reading.text)
-            assert (reading.edtf, reading.ask) == (meant.edtf, asked), reading.text
+            assert reading.edtf == meant.edtf, reading.text
+            assert reading.ask == asked or _is_of_the_old_style(code, reading), reading.text
+
+
+def _is_of_the_old_style(code: str, reading: DateReading) -> bool:
+    """Whether it is only asked whether a day before 1918 is Julian."""
+    return (
+        code in ("et", "lt", "lv", "ru")
+        and bool(reading.first_year and reading.first_year < 1919)
+        and ("old style" in str(reading.ask))
+    )
 
 
 def test_every_language_is_among_them() -> None:

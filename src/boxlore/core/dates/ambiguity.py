@@ -59,6 +59,7 @@ _ASKED = {
 }
 """Kinds of words with which nothing is read, and what is said then."""
 _WITH_YEAR = frozenset(("year", "dates"))
+_YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_digits", "dual"))
 
 _RANGING = ("until", "dash", "to", "to_open")
 _QUALIFYING = ("about", "doubt", "query")
@@ -375,6 +376,11 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
             words.append(Sense("doubt"))  # “it should be 1938”; behind a date it corrects it
             continue
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
+            continue
+        if kind == "either" and words and words[-1].kind not in _NO_COMMA_AFTER:
+            continue  # “Christmas in either 1938 or 1939”
+        if kind == "either" and words and words[-1].kind == "comma" and not _YEARS_TOLD & {word.kind for word in words}:
+            words.pop()  # “New Year’s Day, either 1938 or 1939”
             continue
         words.append(sense)
     if words and words[-1].kind == "comma":

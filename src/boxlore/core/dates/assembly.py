@@ -47,6 +47,7 @@ class Assembly(Gathered):
         self.latest = ""
         self.dashed = False
         self.sign = ""
+        self.languages = -1
 
     def run(self, at: int) -> tuple[Partial | None, int]:
         """The partial date that begins at a sense, and where it ends; None if there is none, or its slots do not
@@ -73,6 +74,7 @@ class Assembly(Gathered):
                 at += 1
         if at == begin:
             return None, at
+        self.date.languages = self.languages
         return (self.date if self.settled() else None), at
 
     def _filler(self, kind: str, following: Sense, beyond: list[Sense]) -> bool:
@@ -175,6 +177,7 @@ class Assembly(Gathered):
         if not SLOTS[sense.kind](self, sense.value):
             return False
         self.pending, self.sign = 0, ""
+        self.languages &= sense.languages
         self.taken.append(sense.kind)
         if sense.kind == "part":
             self.part_behind = not sense.languages & ~PART_BEHIND

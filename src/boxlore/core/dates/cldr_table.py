@@ -18,6 +18,7 @@ MONTHS: dict[str, tuple[str, ...]] = {
     "lv": ("janvāris|janv", "februāris|febr", "marts", "aprīlis|apr", "maijs", "jūnijs|jūn", "jūlijs|jūl", "augusts|aug", "septembris|sept", "oktobris|okt", "novembris|nov", "decembris|dec"),
     "lt": ("sausio|saus|sausis", "vasario|vas|vasaris", "kovo|kov|kovas", "balandžio|bal|balandis", "gegužės|geg|gegužė", "birželio|birž|birželis", "liepos|liep|liepa", "rugpjūčio|rugp|rugpjūtis", "rugsėjo|rugs|rugsėjis", "spalio|spal|spalis", "lapkričio|lapkr|lapkritis", "gruodžio|gruod|gruodis"),
     "cs": ("ledna|led|leden", "února|úno|únor", "března|bře|březen", "dubna|dub|duben", "května|kvě|květen", "června|čvn|červen", "července|čvc|červenec", "srpna|srp|srpen", "září|zář", "října|říj|říjen", "listopadu|lis|listopad", "prosince|pro|prosinec"),
+    "hu": ("január|jan", "február|febr", "március|márc", "április|ápr", "május|máj", "június|jún", "július|júl", "augusztus|aug", "szeptember|szept", "október|okt", "november|nov", "december|dec"),
     "mi": ("hānuere|hān", "pēpuere|pēp", "māehe|māe", "āperira|āpe", "mei", "hune|hun", "hūrae|hūr", "ākuhata|āku", "hepetema|hep", "oketopa|oke", "noema|noe", "tīhema|tīh"),
 }  # fmt: skip
 """January to December, each with its forms."""
@@ -40,6 +41,7 @@ WEEKDAYS: dict[str, tuple[str, ...]] = {
     "lv": ("pirmdiena|pirmd", "otrdiena|otrd", "trešdiena|trešd", "ceturtdiena|ceturtd", "piektdiena|piektd", "sestdiena|sestd", "svētdiena|svētd"),
     "lt": ("pirmadienis|pr", "antradienis|an", "trečiadienis|tr", "ketvirtadienis|kt", "penktadienis|pn", "šeštadienis|št", "sekmadienis|sk"),
     "cs": ("pondělí|po", "úterý|út", "středa|st", "čtvrtek|čt", "pátek|pá", "sobota|so", "neděle|ne"),
+    "hu": ("hétfő|h", "kedd|k", "szerda|sze", "csütörtök|cs", "péntek|p", "szombat|szo", "vasárnap|v"),
     "mi": ("mane|man", "tūrei|tūr", "wenerei|wen", "tāite|tāi", "paraire|par", "rāhoroi|rāh", "rātapu|rāt"),
 }  # fmt: skip
 """Monday to Sunday."""

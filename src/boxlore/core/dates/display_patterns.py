@@ -181,6 +181,16 @@ PATTERNS: dict[str, tuple[str, str, str, str, str, str, str, str]] = {
         "leden|únor|březen|duben|květen|červen|červenec|srpen|září|říjen|listopad|prosinec",
         "1. čtvrtletí|2. čtvrtletí|3. čtvrtletí|4. čtvrtletí",
     ),
+    "hu": (
+        "{y}. {m} {d}.",
+        "{y}. {m}",
+        "{m} {d}.",
+        "{0} – {1}",
+        "{y} i. e.",
+        "január|február|március|április|május|június|július|augusztus|szeptember|október|november|december",
+        "január|február|március|április|május|június|július|augusztus|szeptember|október|november|december",
+        "I. negyedév|II. negyedév|III. negyedév|IV. negyedév",
+    ),
     "mi": (
         "{d} {m} {y}",
         "{m} {y}",

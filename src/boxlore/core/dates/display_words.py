@@ -102,6 +102,11 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         " a ;do {};od {};léta {0}–{1};{s} {y}",
         "jaro|léto|podzim|zima",
     ),
+    "hu": _words(
+        "körülbelül {};valószínűleg {};valószínűleg körülbelül {};legkésőbb {};legkorábban {};{} és {} között;"
+        " vagy ; és ;– {};{} –;{0}–{1};{y} {s}",
+        "tavasza|nyara|ősze|tele",
+    ),
     "mi": _words(
         "tata ki {};{} pea;tata ki {} pea;tae noa ki {};mai i {};i waenga i {} me {};-; me ;tae noa ki {};"
         "mai i {};ngā tau {};{s} {y}",

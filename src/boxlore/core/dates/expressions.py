@@ -254,6 +254,8 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.beside == "slash" and (season := of_two_years(*dates[:2])) is not None and len(dates) == 2:
         return written(season, context, pick)
     if whole.beside == "slash" and (day := in_two_calendars(dates, context, pick)):
+        for date in dates:
+            date.new_style = True  # told in both
         return day
     _put_in_order(whole, context, pick)
     if whole.beside != "own" and whole.kind == "any" and (shared := with_shared_day(dates)):

@@ -24,12 +24,12 @@ _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": A
 _LIMIT_OF = {
     "before": "before", "until": "at_latest", "at_latest": "at_latest", "or_earlier": "at_latest", "until_behind":
     "at_latest", "after": "after", "since": "at_earliest", "at_earliest": "at_earliest", "or_later": "at_earliest",
-    "since_behind": "at_earliest", "after_behind": "after",
+    "since_behind": "at_earliest", "after_behind": "after", "before_behind": "before",
 }  # fmt: skip
 """The limit that a word says: “before” and “after” leave their own date out, the others hold it."""
 
 _BEFORE, _AFTER = ("before", "until", "at_latest"), ("after", "since", "at_earliest")
-_BEHIND = ("or_later", "after_behind", "since_behind", "or_earlier", "until_behind")
+_BEHIND = ("or_later", "before_behind", "after_behind", "since_behind", "or_earlier", "until_behind")
 _ENDS = ("", "comma", "or", "and", "dash", "to", "to_open", "slash", "query", "about", "doubt")
 """What may follow a qualifier that stands behind its date."""
 
@@ -152,6 +152,8 @@ class Grammar:
             kinds = {"within"}
         elif joins == ["comma"] and [item.leaves()[0].part for item in items] == ["late", "early"]:
             kinds = {"any"}  # “end of 1929, beginning of 1930”
+        elif joins[-1] == "comma" and self._doubted and kinds == {"any"}:
+            pass  # “1936 or 37, maybe 38”
         elif len(kinds) != 1 or joins[-1] == "comma":
             raise NoForm
         if any(item.kind not in ("one", "span", *_LIMITS) for item in items):
@@ -363,14 +365,15 @@ class Grammar:
         """operand = qualifiers partial qualifiers [ calendar ]"""
         kind = self.kinds[self.at]
         mark = self._marks() if kind in ("about", "doubt") else 0
-        old_style = self._style()
+        style = self._style()
         date, at = assemble(self.senses, self.at)
         if date is None:
             raise NoForm
         self.at = at
         if at == self.count:  # most dates end here
             date.mark |= mark
-            date.old_style = date.old_style or old_style
+            date.old_style = date.old_style or style == "old_style"
+            date.new_style = style == "new_style"
             self._last_mark = 0
             return date
         if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "about_behind":
@@ -382,7 +385,8 @@ class Grammar:
         self._last_mark = behind
         if self.kinds[self.at] == "comma" and self.kinds[self.at + 1] in ("old_style", "new_style"):
             self.at += 1
-        date.old_style = self._style() or old_style
+        style = self._style() or style
+        date.old_style, date.new_style = style == "old_style", style == "new_style"
         date.mark |= mark | behind
         return date
 
@@ -393,13 +397,13 @@ class Grammar:
             return following in ("doubt", "about_behind") and self.kinds[self.at + 2] in _ENDS
         return kind in ("query", "about_behind") or (kind in ("about", "doubt") and following in _ENDS)
 
-    def _style(self) -> bool:
-        """Whether the words say that the day is Julian; those that say it is Gregorian add nothing."""
-        if self.kinds[self.at] in ("old_style", "new_style"):
-            old = self.kinds[self.at] == "old_style"
-            self.at += 1
-            return old
-        return False
+    def _style(self) -> str:
+        """The words that say whether the day is Julian (old_style) or Gregorian (new_style); empty for none."""
+        kind = self.kinds[self.at]
+        if kind not in ("old_style", "new_style"):
+            return ""
+        self.at += 1
+        return kind
 
     def _marks(self) -> int:
         mark = 0

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cache, lru_cache
 
-from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, hebrew_leap, orthodox_easter
+from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, from_julian, hebrew_leap, orthodox_easter
 from boxlore.core.dates.holidays_table import HOLIDAYS, NORTHERN_SUMMER, SHARED, HolidayRow, Reckoning
 
 
@@ -22,6 +22,15 @@ _NAMES: dict[str, list[HolidayRow]] = {}
 for _row in HOLIDAYS:
     for _name in _row[0]:
         _NAMES.setdefault(_name, []).append(_row)
+
+
+def reckoned_by(name: str) -> frozenset[str]:
+    """The kinds of rules by which a feast has been reckoned."""
+    return frozenset(row[4][0] for row in _NAMES[name])
+
+
+LAST_OLD_STYLE = 1917
+"""The last whole year in which Russia told its days by the Julian calendar."""
 
 _INITIALS = ("ve", "vj", "v-e", "v-j", "d-day")
 
@@ -114,6 +123,11 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             return [
                 f"{date(year, month, day)}/{date(year + ((last_month, last_day) < (month, day)), last_month, last_day)}"
             ]
+        case ("julian", int(month), int(day)):
+            return _of_julian(year, month, day)
+        case ("julian", int(month), int(day), 0):
+            of_the_church = _of_julian(year, month, day)
+            return [of_the_church[0], str(date(year, month, day)), *of_the_church[1:]]
         case ("months", int(first), int(last), int(southern_first), int(southern_last)):
             begin, end = (southern_first, southern_last) if hemisphere == "south" else (first, last)
             return [f"{year}-{begin:02d}/{year + (end < begin)}-{end:02d}"]
@@ -145,6 +159,15 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
                 [date(*from_islamic(near + step, month, day)) for step in (-1, 0, 1, 2)], year, days, "~"
             )
     return [str(day_of(rule, year))]
+
+
+def _of_julian(year: int, month: int, day: int) -> list[str]:
+    """A day of the Julian calendar: in its own year while that was the civil one, in 1917 and before, and in the
+    Gregorian year later, with the other behind it where these differ (Christmas Eve)."""
+    own, before = (str(from_julian(one, month, day)) for one in (year, year - 1))
+    if own[:4] == f"{year:04d}":
+        return [own]
+    return [own, before] if year <= LAST_OLD_STYLE else [before, own]
 
 
 def _of_calendar(starts: list[date], year: int, days: int, mark: str) -> list[str]:

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ROMAN, Node, Sense
-from boxlore.core.dates.numbers_in_digits import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number
+from boxlore.core.dates.numbers_in_digits import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number, year_ending
 from boxlore.core.dates.numbers_in_words import number_and_ending, spoken
 
 Senses = tuple[Sense, ...]
@@ -28,7 +28,8 @@ class Token(NamedTuple):
 
 _DASHES = str.maketrans(
     {"–": "-", "—": "-", "‒": "-", "−": "-", "‐": "-", "‑": "-", "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'",
-     "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " ", "½": " "}
+     "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " ", "½": " ",
+     "ѣ": "е", "Ѣ": "Е", "і": "и", "І": "И", "ѳ": "ф", "ѵ": "и"}
 )  # fmt: skip
 
 PIECE = re.compile(rf"(?P<word>[^\W\d_]+)|(?P<numeral>(?=[\d'])(?:{NUMERAL}))|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)")
@@ -75,10 +76,18 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             tokens.append(Token(month, start, end))
             at += 1
             continue
-        if group == "digits" and len(piece) == 4 and piece[0] == "0" and _HOURS.fullmatch(piece):
-            tokens.append(Token(_CLOCK, start, end))  # a postmark's 0915; no picture is of the year 915
-            at += 1
-            continue
+        if group == "digits" and len(piece) == 4:
+            if piece[0] == "0" and _HOURS.fullmatch(piece):
+                tokens.append(Token(_CLOCK, start, end))  # a postmark's 0915; no picture is of the year 915
+                at += 1
+                continue
+            if at + 1 < count and pieces[at + 1][2] == end and (ending := year_ending(words, piece, end)):
+                said, last = ending  # before the year, as other languages have it
+                tokens += (Token(said, start, last), Token((Sense("year", piece),), start, last))
+                at += 1
+                while at < count and pieces[at][2] < last:
+                    at += 1
+                continue
         if own is None and (simple := _simple(pieces, at, root)):
             tokens.append(Token(simple, start, end))
             at += 1
@@ -216,10 +225,8 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
         return month
     senses, following = entry or ((), at + 1)
     number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
-    counts = bool(senses) and (
-        senses[0].kind in ("number", "ordinal_word")
-        or (senses[0].kind == "month" and senses[-1].kind == "number")  # “sept”
-    )
+    kinds = {sense.kind for sense in senses}
+    counts = not kinds.isdisjoint(("number", "ordinal_word")) and "noise" not in kinds  # “one Sunday in June”
     if number is not None and (number[1] > following or not entry or counts):
         value, following = number
         others = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))

@@ -27,13 +27,20 @@ ENGLISH = sum(1 << place for place, language in enumerate(LANGUAGES) if language
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
-PART_BEHIND = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "fi", "lv", "lt"))
+PART_BEHIND = sum(
+    1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "fi", "lv", "lt", "hu")
+)
 """The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
 
 YEAR_BY_ORDINAL = sum(
     1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "lv", "lt", "ru", "pl", "cs")
 )
 """The languages as bits in which a year is told by an ordinal (`в тридцать восьмом`)."""
+
+_OLD_STYLE = ("ru", "et", "lv", "lt")
+OLD_STYLE_LANGUAGES = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in _OLD_STYLE)
+"""The languages as bits of countries that told their days by the Julian calendar until 1918: a feast by one of their
+names is of that language, also where it stands among the names of `holidays_table`."""
 
 _NUMBERS = ("number", "ordinal_word")
 
@@ -62,14 +69,15 @@ PARTS = ("early", "mid", "late", *FRACTIONS)
 
 KINDS = (
     "noise", "about", "about_behind", "doubt", "or", "and", "either", "between", "between_behind", "before",
-    "at_latest", "after", "after_behind", "at_earliest", "since", "since_behind", "until", "until_behind", "from",
-    "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
-    "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
-    "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
-    "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older", "to_the_day", "feast_day", "eve_behind",
-    "clock", "clock_part", "clock_behind",
+    "before_behind", "at_latest", "after", "after_behind", "at_earliest", "since", "since_behind", "until",
+    "until_behind", "from", "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few",
+    "undated", "no_year", "correction", "old_style", "new_style", "hebrew", "republican", "before_christ",
+    "calculated", "when", "was", "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life",
+    "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
+    "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name",
 )  # fmt: skip
-"""Kinds of words that a language may have rows for, besides seasons, units and parts."""
+"""Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
+of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""
 
 PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
 
@@ -143,12 +151,18 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
                 short.append((words, kind, value, 1 << place))
         taken.update(words for words, _, _ in entries)
         yield from ((words, kind, value, 1 << place) for words, kind, value in entries)
+    own = {form for language in LANGUAGES if language.code in _OLD_STYLE for form in _feasts_of(language)}
     taken.update(HOLIDAY_NAMES, SPAN_NAMES)
-    yield from ((words, "feast", words, ANY_LANGUAGE) for words in HOLIDAY_NAMES)
+    yield from ((words, "feast", words, ANY_LANGUAGE) for words in HOLIDAY_NAMES - own)
     yield from ((words, "span", theatres, ANY_LANGUAGE) for words, theatres in SPAN_NAMES.items())
     for name, months in HEBREW_MONTH_NAMES.items():
         yield from ((name, "hebrew_month", month, ANY_LANGUAGE) for month in months)
     yield from (entry for entry in short if entry[0] not in taken)
+
+
+def _feasts_of(language: Language) -> Iterator[str]:
+    for words in language.feasts.values():
+        yield from words.split("|")
 
 
 WEAKER = (("since", "from"), ("until", "to"), ("until", "before"))
@@ -180,6 +194,8 @@ def _entries(language: Language) -> Iterator[Entry]:
             for number, stem in enumerate(row.split(), first):
                 for ending in ("", *endings.split()):
                     yield stem + ending, kind, number
+    for number, words in language.month_names.items():
+        yield from ((form, "month", number) for form in words.split("|"))
     of_seasons = dict(_parts_of_seasons(language))
     yield from ((words, "season_part", value) for words, value in of_seasons.items())
     finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
@@ -265,6 +281,18 @@ def endings(which: str) -> re.Pattern[str]:
     """A pattern for what may follow a number at once: `decade_endings` (1950s) or `ordinal_endings` (3rd)."""
     words = {form for language in LANGUAGES for form in getattr(language, which).split("|") if form}
     return re.compile(f"(?:{'|'.join(map(re.escape, sorted(words, key=len, reverse=True)))})(?!\\w)")
+
+
+@cache
+def number_endings() -> tuple[re.Pattern[str], Mapping[str, tuple[str, int]]]:
+    """A pattern for the `number_endings` of all languages, and of each the kind of its word and its languages."""
+    rows: dict[str, tuple[str, int]] = {}
+    for place, language in enumerate(LANGUAGES):
+        for kind, forms in language.number_endings.items():
+            for form in forms.split("|"):
+                rows[form] = (kind, rows.get(form, (kind, 0))[1] | 1 << place)
+    longest_first = sorted(rows, key=len, reverse=True)
+    return re.compile(f"(?:{'|'.join(map(re.escape, longest_first))})(?!\\w)"), rows
 
 
 @cache

@@ -7,7 +7,7 @@ NUMERAL is what is one piece of text; `compound` gives its senses, `numeral` tho
 import re
 
 from boxlore.core.dates.edtf_values import month_length
-from boxlore.core.dates.lexicon import ROMAN, Sense, endings
+from boxlore.core.dates.lexicon import ROMAN, Sense, endings, number_endings
 from boxlore.core.dates.partial import DOUBT, Partial
 
 _ROMAN_MONTH = "(?:x|xi|xii|ix|iv|v|vi{1,3}|i{1,3})"
@@ -173,6 +173,18 @@ def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:
 def _short_years(parts: list[str]) -> tuple[Sense, ...]:
     first, last = int(parts[0]), int(parts[1])
     return (Sense("years", (1900 + first, 1900 + last, "short")),) if first < last else _NAME
+
+
+def year_ending(words: str, piece: str, end: int) -> tuple[tuple[Sense, ...], int] | None:
+    """What an ending that follows a year's digits at once says (`1938:ssa`, `1914-től`), and where it ends; None where
+    none does, or it makes a decade of the year."""
+    if piece[-1] == "0" and endings("decade_endings").match(words, end):
+        return None
+    pattern, meant = number_endings()
+    if not (match := pattern.match(words, end)):
+        return None
+    kind, languages = meant[match[0]]
+    return (Sense(kind, None, languages),), match.end()
 
 
 def numeral(words: str, piece: str, start: int, end: int) -> tuple[tuple[Sense, ...], int]:

@@ -29,7 +29,8 @@ class Partial:
     the year was told with the date after it, `year_from_left` with the one before it;
     `plain_year` the year that a word for years stands with: “in the years
     1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”;
-    `season_alone` that it is all that is told: “winter 1946” may have begun the year before.
+    `season_alone` that it is all that is told: “winter 1946” may have begun the year before; `languages` of its words,
+    as bits; `new_style` that it is told to be Gregorian.
     """
 
     # Defaults stand in the class: a date has two or three slots filled of these, and thousands are made.
@@ -64,6 +65,8 @@ class Partial:
     plain_year: str = ""
     is_ordinal: bool = False
     season_alone: bool = False
+    languages: int = -1
+    new_style: bool = False
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""
@@ -129,6 +132,7 @@ class Partial:
     def take_month(self, neighbour: "Partial") -> None:
         """Fill the month from a neighbour, with its calendar (`14 or 15 Adar`)."""
         self.month = neighbour.month
+        self.languages &= neighbour.languages
         if neighbour.calendar == "hebrew":
             self.calendar = "hebrew"
 
@@ -145,6 +149,7 @@ class Partial:
         """Fill the slots below the year from a neighbour (`June 1938 or 1939`)."""
         for slot in ("month", "day", "season", "feast", "part", "weekday", "nth"):
             setattr(self, slot, getattr(neighbour, slot))
+        self.languages &= neighbour.languages
 
 
 def fill(parts: list[Partial], *, span: bool) -> bool:

@@ -30,9 +30,9 @@ _NAMED = frozenset(("month", "season", "season_part", "feast", "feast_day", "spa
 _SAYING = frozenset(
     (
         *SLOTS,
-        *"about about_behind doubt query or and either between between_behind before at_latest after after_behind "
-        "at_earliest since since_behind until until_behind from to to_open or_later or_earlier few eve eve_behind "
-        "morrow not correction old_style new_style comma dash slash no_such".split(),
+        *"about about_behind doubt query or and either between between_behind before before_behind at_latest after "
+        "after_behind at_earliest since since_behind until until_behind from to to_open or_later or_earlier few "
+        "eve eve_behind morrow not correction old_style new_style comma dash slash no_such".split(),
     )
 )
 """Kinds of words that the grammar has a use for; the others are passed over where a whole is read."""

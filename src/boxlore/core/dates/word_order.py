@@ -5,7 +5,7 @@ from boxlore.core.dates.assembly import SLOTS
 from boxlore.core.dates.lexicon import Sense
 
 _STYLES = frozenset(("old_style", "new_style"))
-_BEHIND = frozenset(("about_behind", "eve_behind", "after_behind", "until_behind", "since_behind"))
+_BEHIND = frozenset(("about_behind", "eve_behind", "before_behind", "after_behind", "until_behind", "since_behind"))
 _YEARS = frozenset(("year", "short"))
 
 

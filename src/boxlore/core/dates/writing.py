@@ -12,6 +12,7 @@ from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, 
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.holidays import HolidayDate, holiday, is_within, titled
+from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month, part_of_season
 from boxlore.core.dates.relative import of_event
@@ -27,8 +28,9 @@ _FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
 
 def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     """The EDTF of a date; `pick` is the how-manieth of what it may mean. Raises NoSuchDate."""
-    text = _unmarked(date, context, pick)
-    if pick and (days := _other_days(date, context)):
+    styles = old_styles(date, context)
+    text = styles[pick] if pick < len(styles) else _unmarked(date, context, pick)
+    if pick and not styles and (days := _other_days(date, context)):
         text = days[pick - 1] if pick <= len(days) else text
     part_marks = date.year_mark | date.month_mark | date.day_mark
     if part_marks and not (date.month and not date.calendar):
@@ -298,6 +300,8 @@ def question(date: Partial, context: DateContext) -> str:
         return _war_question(date, context)
     if date.short:
         return _century_question(date, context)
+    if len(styles := old_styles(date, context)) > 1:
+        return style_question(styles, context)
     if date.hundreds:
         return f"“{context.text}”: is the century meant, or its first ten years?"
     if date.feast:
@@ -357,7 +361,7 @@ def _war_question(date: Partial, context: DateContext) -> str:
 
 
 def _weekday_question(date: Partial, context: DateContext) -> str:
-    if date.weekday < 0 or date.nth:
+    if date.weekday < 0 or date.nth or old_styles(date, context):
         return ""
     match = _FULL_DAY.fullmatch(_unmarked(date, context, 0))
     if match is None:
@@ -385,6 +389,8 @@ def _other_days(date: Partial, context: DateContext) -> tuple[str, ...]:
 
 def choices_of(date: Partial, context: DateContext) -> int:
     """In how many ways it may be meant."""
+    if styles := old_styles(date, context):
+        return len(styles)
     if days := _other_days(date, context):
         return 1 + len(days)
     if date.span:

@@ -8,6 +8,7 @@ from boxlore.core.dates.languages.estonian import ESTONIAN
 from boxlore.core.dates.languages.finnish import FINNISH
 from boxlore.core.dates.languages.french import FRENCH
 from boxlore.core.dates.languages.german import GERMAN
+from boxlore.core.dates.languages.hungarian import HUNGARIAN
 from boxlore.core.dates.languages.italian import ITALIAN
 from boxlore.core.dates.languages.language import Language
 from boxlore.core.dates.languages.latvian import LATVIAN
@@ -22,5 +23,5 @@ from boxlore.core.dates.languages.swedish import SWEDISH
 
 LANGUAGES: tuple[Language, ...] = (
     ENGLISH, ESTONIAN, GERMAN, FRENCH, SPANISH, ITALIAN, PORTUGUESE, DUTCH, DANISH, SWEDISH, NORWEGIAN, FINNISH, RUSSIAN,
-    POLISH, LATVIAN, LITHUANIAN, CZECH, MAORI,
+    POLISH, LATVIAN, LITHUANIAN, CZECH, HUNGARIAN, MAORI,
 )  # fmt: skip

@@ -22,11 +22,15 @@ class Language:
     `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`), `feast_days` words for a day of a
     feast that is numbered (`[zweiter] Pfingsttag`); `age_endings`
     words of age written as one with their number (`seitsmeaastane`), `decade_word_endings` words of decades (`viisikymmentäluvun`).
+    `month_names` are further names of a month by its number, of several words or without the endings of `months`: old
+    ones (`küünlakuu`), and two for one month. `number_endings` are what may follow a year's digits at once, by the kind
+    of word that it stands for (`1914-től 1918-ig`; `noise` where it says no more than “in”: `1938:ssa`).
     """
 
     code: str
     months: tuple[str, ...] = ()
     month_endings: str = ""
+    month_names: Mapping[int, str] = field(default_factory=dict)
     weekdays: tuple[str, ...] = ()
     weekday_endings: str = ""
     words: Mapping[str, str] = field(default_factory=dict)
@@ -36,6 +40,7 @@ class Language:
     ordinals: Mapping[int, str] = field(default_factory=dict)
     decade_endings: str = ""
     ordinal_endings: str = ""
+    number_endings: Mapping[str, str] = field(default_factory=dict)
     feast_endings: str = ""
     age_endings: str = ""
     decade_word_endings: str = ""

@@ -1,0 +1,77 @@
+"""Days told in the languages of the Russian empire before it changed its calendar: old style or new is asked.
+
+There the Julian calendar was the civil one until 31 January 1918, after which came 14 February (decree of the Council
+of People's Commissars of 24 January 1918; in the Baltic provinces in the same month; from memory), and the feasts of
+the Lutherans there went by it too (common practice, no source). Whoever reads a day off a print of 1910 tells it in the
+old style, whoever tells it from later papers in the new: so both are offered. A day of the week told with it may
+decide.
+"""
+
+from datetime import date as calendar_date
+from datetime import timedelta
+
+from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.calendars import easter, from_julian, julian_month_length, orthodox_easter, to_number
+from boxlore.core.dates.context import DateContext
+from boxlore.core.dates.edtf_values import month_length
+from boxlore.core.dates.holidays import holiday, reckoned_by
+from boxlore.core.dates.lexicon import OLD_STYLE_LANGUAGES
+from boxlore.core.dates.partial import Partial
+
+_LAST = (1918, 1, 31)
+"""The last Julian day."""
+
+
+def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
+    """The days that are meant in one style and in the other, as EDTF, the likelier first; one where only the old
+    style has such a day, none where only the new one may be meant."""
+    if not date.languages or date.languages & ~OLD_STYLE_LANGUAGES:
+        return ()  # most
+    if date.old_style or date.new_style or date.short or not date.year.isdigit() or int(date.year) > _LAST[0]:
+        return ()
+    if date.calendar or date.part or date.nth or date.unit or date.year_mark or date.month_mark or date.day_mark:
+        return ()
+    if date.feast:
+        return () if date.month or date.day or date.weekday >= 0 else _of_feast(date.feast, int(date.year), context)
+    return _of_day(date, int(date.year)) if date.month and date.day else ()
+
+
+def style_question(styles: tuple[str, ...], context: DateContext) -> str:
+    """The question which of them is meant."""
+    shown = [asked(text, context) for text in styles]
+    return f"“{context.text}”: is {' or '.join(shown)} meant? Days were told there in the old style until 1918."
+
+
+def _of_day(date: Partial, year: int) -> tuple[str, ...]:
+    day = (year, date.month, date.day)
+    if day > _LAST or date.day > julian_month_length(*day[:2]):
+        return ()
+    told, moved = f"{year:04d}-{date.month:02d}-{date.day:02d}", from_julian(*day)
+    if date.day > month_length(*day[:2]):
+        return (str(moved),)  # 29 February 1900, of the old calendar only
+    if date.weekday < 0:
+        return (told, str(moved))
+    if (to_number(*moved) - 1) % 7 != date.weekday or (to_number(*day) - 1) % 7 == date.weekday:
+        return ()
+    return (str(moved), told)
+
+
+def _of_feast(name: str, year: int, context: DateContext) -> tuple[str, ...]:
+    """The feast by both calendars; the Orthodox Easter beside the western one."""
+    kept = holiday(name, f"{year:04d}", context.countries, context.hemisphere)
+    if kept.ask or year > _LAST[0] - 1:
+        return ()
+    if name == "orthodox easter":  # whose name is that of every church's Easter
+        western = str(easter(year))
+        return (kept.edtf, western) if western != kept.edtf else ()
+    if reckoned_by(name) == {"fixed"}:
+        return (kept.edtf, str(from_julian(year, int(kept.edtf[5:7]), int(kept.edtf[8:]))))
+    if reckoned_by(name) <= {"easter", "easter span"}:
+        later = orthodox_easter(year) - easter(year)
+        moved = "/".join(str(_later(day, later)) for day in kept.edtf.split("/"))
+        return (kept.edtf, moved) if later else ()
+    return ()
+
+
+def _later(day: str, by: timedelta) -> calendar_date:
+    return calendar_date.fromisoformat(day) + by
