@@ -463,7 +463,7 @@ OTHERWISE = [
     (person("idris", name="Idris Benhaddou"), "asked", ("M. Benhaddou I.", "Driss came")),
     (person("idris", name="Idris Benhaddou"), "sure", ("إدريس",)),
     (person("idris", name="Idris Benhaddou"), "none", ("M. Benhaddou A.",)),
-    (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "asked", ("Wee cottage by the sea",)),
+    (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "none", ("Wee cottage by the sea",)),
     (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "sure", ("Eoghan came", "Wee Eoghan")),
     (person("grace", name="Grace May Rose"), "none", ("Rosemary in pots",)),
     (person("grace", name="Grace May Rose"), "sure", ("gracemayrose.jpg", "#RoseMary", "Mary Rose")),

@@ -96,7 +96,7 @@ def is_something_else(words: Sequence[Word], at: int) -> bool:
     return is_thing(words, at) or _is_place(words, at) or _is_time(words, at) or _is_verb(words, at)
 
 
-def _behind(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
+def behind_of(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
     """The words right behind, as far as nothing but blanks and hyphens parts them."""
     behind: list[Word] = []
     for word in words[at + 1 : at + 1 + count]:
@@ -108,14 +108,14 @@ def _behind(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
 
 def is_thing(words: Sequence[Word], at: int) -> bool:
     things = _things().get(plain(words[at].folded), frozenset())
-    behind = _behind(words, at, 4)
+    behind = behind_of(words, at, 4)
     rest = [plain(word.folded) for word in behind]
     long = max((len(thing) for thing in things if tuple(rest[: len(thing)]) == thing), default=0)
     return bool(long) and not (len(rest) > long and rest[long] in _ONLY_A_THING)
 
 
 def _is_place(words: Sequence[Word], at: int) -> bool:
-    behind = _behind(words, at)
+    behind = behind_of(words, at)
     before = words[at - 1] if at and words[at].before in (" ", ". ") else None
     if behind and behind[0].folded in _PLACES_BEHIND and behind[0].spelled[0].isupper():
         return before is None or before.folded not in TITLES
@@ -127,7 +127,7 @@ def _is_place(words: Sequence[Word], at: int) -> bool:
 
 def _is_time(words: Sequence[Word], at: int) -> bool:
     """`in May`, `end of May`, `May–June 1930`; not `in May and Leida’s room`, nor `from May to June`."""
-    behind = _behind(words, at, 2)
+    behind = behind_of(words, at, 2)
     if words[at].folded not in TIMES or _is_large(behind):
         return False
     if behind and behind[0].folded in ("and", "or") and _is_large(behind[1:]) and behind[1].folded not in TIMES:
@@ -147,7 +147,7 @@ def _is_large(words: Sequence[Word]) -> bool:
 def _is_verb(words: Sequence[Word], at: int) -> bool:
     """`May I …`, `Will you …` at the beginning of a sentence."""
     begins = not at or any(sign in words[at].before for sign in '.!?:;"“„«\n')
-    behind = _behind(words, at)
+    behind = behind_of(words, at)
     return begins and words[at].folded in ("may", "will") and bool(behind) and behind[0].folded in _DOES
 
 

@@ -4,6 +4,8 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.people.names.short_forms_table import EVERYDAY
+from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
@@ -15,7 +17,8 @@ from boxlore.core.people.names_in_text.ordinary_words import (
     may_be_initials,
 )
 from boxlore.core.people.names_in_text.run_together import Run
-from boxlore.core.people.names_in_text.text_normalising import Text, plain
+from boxlore.core.people.names_in_text.text_normalising import LATIN, Text, plain
+from boxlore.core.people.names_in_text.words_in_sentences import is_read_as_a_word, is_title_case
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +53,7 @@ class Phrases:
         self._index, self._text, self._words, self._meant = index, text, text.words, meant
         self._runs = runs
         self._one_case = text.is_one_case
+        self._titled: bool | None = None
         self._phrases = list(self._phrases_of_text())
         self.full = [full for phrase in self._phrases for full in self._full_in(phrase)]
         self.full += self._turned_about()
@@ -236,6 +240,8 @@ class Phrases:
         is_capital = self._words[at].spelled[0].isupper()
         if (not self._one_case or not is_capital) and is_something_else(self._words, at):
             return
+        if self._is_read_as_a_word(at, meant):
+            return
         own = {full.person for full in around}
         by_doubt: dict[Doubt, set[str]] = {}
         for person, how in meant.calls.items():
@@ -252,6 +258,25 @@ class Phrases:
             by_doubt.setdefault(Doubt.FAMILY, set()).update(read_so)
         for doubt, people in by_doubt.items():
             yield self._hit(at, at, people, doubt)
+
+    def _is_read_as_a_word(self, at: int, meant: Meant) -> bool:
+        """Whether the sentence tells that it is a word of every day, not a name."""
+        if not (meant.is_everyday or meant.is_word) or self._words[at].script != LATIN:
+            return False
+        folded = self._words[at].folded
+        ways = [how for person, how in (*meant.calls.items(), *meant.families.items()) if person in self._index.hidden]
+        return is_read_as_a_word(
+            self._words,
+            at,
+            is_called=not self._index.hidden.isdisjoint(meant.calls),
+            is_told=As.TOLD in ways or folded in CALLED or folded in EVERYDAY,
+            capitals_tell=not (self._one_case or self._is_title_case()),
+        )
+
+    def _is_title_case(self) -> bool:
+        if self._titled is None:
+            self._titled = is_title_case(self._words)
+        return self._titled
 
     def _read_so(self, at: int, meant: Meant) -> set[str]:
         """Those hidden whose family name in Han characters is read like this word, `Wang`, where it is no other."""
@@ -306,13 +331,18 @@ class Phrases:
     def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
         if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
             return False
-        if how is As.INFLECTED and meant.is_everyday and not self._another_follows(at):
+        if how is As.INFLECTED and meant.is_everyday and not (self._another_follows(at) or self._is_the_family(at)):
             return False
         if meant.is_word and self._is_small(at, if_one_case=False):
             return False
         if meant.is_everyday and (self._is_small(at) or is_numbered(self._words, at)):
             return False
         return not (self._has_other_initial(at, person) or self._is_of_family(at, meant))
+
+    def _is_the_family(self, at: int) -> bool:
+        """`the Hills next door`: a plural written large in the midst of a sentence."""
+        is_plural = self._words[at].folded.endswith("s") and self._words[at].spelled[0].isupper()
+        return is_plural and at > 0 and self._words[at].before == " " and self._words[at - 1].folded == "the"
 
     def _is_of_family(self, at: int, meant: Meant) -> bool:
         """Whether a family is named that has members who may be: `the Tamm and Rourke families`, `perekond Tamm`."""

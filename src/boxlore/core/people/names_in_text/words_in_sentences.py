@@ -1,0 +1,314 @@
+"""Whether a word of every day that is a name too is plainly read as the word, by its sentence.
+
+The problem. Where a living May, Mark, Rose, Box and Church are in one collection, each sentence with such a word would
+be a question, and stay out until it is answered.
+
+The idea. A capital says that a name is meant only where nothing else makes the word large: at the beginning of a
+sentence, in a title in which every word is large, and in a text all in small letters or all in capitals it tells
+nothing. There what follows tells, for a name is followed by what somebody does or has, and no name by
+
+    a thing             `Church picnic`, `Stone walls`, `Rose petals`: a noun alone is no verb in the form that stands
+                        behind a name. Of a given name only plants and stuff, and plurals that are no verbs: `Rose
+                        school photo` is written of her in haste
+    a quality's owner   `Young women`, `White and blue dress`
+    `of`                `Box of plates`; of a given name only before things in the plural: `Miles of fences`
+    its object          `Mark the back`, `Hope you are well`: what somebody is told, or wishes, to do
+    `unknown`, `torn`   what is said of things
+
+Anywhere in a sentence a word is one behind `the` (`the Church was full`; not `the Hill girl`, `the Mark I knew`), a
+month between words of time (`one May evening`), and the last word of a place or a day (`Signal Hill`, `at Knox Church`,
+`Anzac Day`). Behind a title or a given name it is never one.
+
+What each word can be is counted in WordNet 3.0 (`word_classes_table`); the rest is of our own. All else is a question.
+"""
+
+from collections.abc import Sequence
+
+from boxlore.core.people.names.short_forms_table import EVERYDAY, TIMES
+from boxlore.core.people.names.tokens import CALLED
+from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
+from boxlore.core.people.names_in_text.ordinary_words import behind_of, english_words, is_english
+from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Word
+from boxlore.core.people.names_in_text.word_classes_table import (
+    COMMANDS,
+    GROWN,
+    PEOPLE,
+    QUALITIES,
+    THINGS,
+    THINGS_DONE,
+)
+
+_SHORTEST_OF_A_TITLE, _FEWEST_OF_A_TITLE = 4, 2
+_ENDS = '.!?:;"“„«(\n'
+_OBJECTS = frozenset("the a an this these those each every any no all both it them".split())
+_WHOLE_OBJECTS = frozenset("it them".split())
+"""Behind a verb these need no noun."""
+_MAKES_A_VERB = frozenset("the a an her his its their my our your it them us me him this that".split())
+"""Behind `Rose petals …` these make the second word what somebody does."""
+_DOES = frozenset(
+    "i you he she it we they the this that these those god there somebody someone anybody anyone nobody everybody "
+    "everyone anything something never not be have".split()
+)
+_WISHES = {
+    "may": _DOES,
+    "will": _DOES,
+    "hope": _DOES - {"be", "have", "the", "god"} | {"all"},
+    "grant": frozenset(("us",)),
+}
+"""What stands behind these at the beginning of a sentence, where they are no names."""
+_DONE_IN_HOPE = frozenset("see hear be come get go send write find have visit bring".split())
+_AUXILIARIES = frozenset(("may", "will"))
+_DOERS = frozenset("i you he she it we they that this there who which what one nobody somebody".split())
+_OF_SOMEBODY = frozenset("i we who whom whose that you he she they my our".split())
+"""Behind `the Mark …` these tell of somebody."""
+_KEPT_APART = frozenset(
+    "wedding funeral christening baptism confirmation reunion engagement birthday grave birth".split()
+)
+"""What a family has, written behind its name: `Hill wedding, 1950`."""
+_SAID_OF_THINGS = frozenset("unknown uncertain illegible torn blank".split())
+_ONE_TIME = frozenset("last next one every each".split())
+_WHEN = frozenset("in of by until since from during".split())
+_TILL = frozenset("by until till since before after".split())
+_GOES_ON = frozenset("the we he she it they i all there everything nobody".split())
+_A_TIME = _ONE_TIME | frozenset("a an the".split())
+_OF_TIMES = frozenset(
+    "morning evening afternoon night day days weekend week weeks holiday holidays weather sun sunshine rain frost wind "
+    "dust heat moon sky storm flood floods blossom flowers flower snow light sale fair".split()
+)
+_HEADS = frozenset(
+    "hill church chapel field fields river rivers wood woods park bay lake street place hall house lane cross ford "
+    "pool pond marsh bridge mill forest cliff harbour brook spring springs gate day glen dale garden gardens".split()
+)
+"""The last words of names of places (common practice, no source)."""
+_AT_PLACES = frozenset(("the", "at", "in"))
+_BEHIND_PLURALS = frozenset(
+    "of in on by at were are from for with along around round over under near behind beside above below".split()
+)
+_BEFORE_NAMES = TITLES | FAMILY_WORDS
+_NO_THINGS = CALLED | FAMILY_WORDS | _KEPT_APART
+_NO_PLACES = CALLED | EVERYDAY
+_COLOURS = frozenset("black white brown green grey gray blue red yellow pink purple orange".split())
+_MORE_QUALITIES = QUALITIES - EVERYDAY | _COLOURS
+_PARTICLES = frozenset("up out down off away".split())
+_FAMILYS_OWN = frozenset("place home side lot clan crowd end".split())
+"""What stands behind a family name, besides `THINGS`."""
+_MANY_PEOPLE = frozenset("women men children people folk ladies".split())
+_OWNERS = frozenset("my our your his her its their".split())
+_WHERE = frozenset("on near under over above along".split())
+_PARTS_OF_THINGS = frozenset("back front top bottom edge side corner reverse verso".split())
+_ARTICLES = frozenset("a an the its no any some each every another".split())
+
+
+def is_title_case(words: Sequence[Word]) -> bool:
+    """Whether every word of some length is large, so that a capital tells nothing: `Church Picnic at Long Beach`."""
+    long = [word for word in words if len(word.folded) >= _SHORTEST_OF_A_TITLE and word.spelled[0].isalpha()]
+    return len(long) > _FEWEST_OF_A_TITLE and all(word.spelled[0].isupper() for word in long)
+
+
+def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_told: bool, capitals_tell: bool) -> bool:
+    """Whether an English word that is a name too is the word here.
+
+    `is_called` says that somebody is called so by a given name, `is_told` that the name was told in this
+    form; `capitals_tell` that it is not the whole text that makes words large or small.
+    """
+    folded = words[at].folded
+    if _is_behind_a_name(words, at):
+        return False
+    begins = not at or any(sign in words[at].before for sign in _ENDS)
+    behind = behind_of(words, at, 3)
+    if not is_called and _ends_a_place(words, at, begins=begins):
+        return True
+    if behind and behind[0].before == "-" and behind[0].spelled[0].islower() and behind[0].folded not in CALLED:
+        return begins  # `Ivy-covered`
+    if not is_told:
+        return (begins or not capitals_tell) and _is_another_form(folded, behind)
+    if not _is_ordinary(folded):
+        return False
+    if _is_behind_the(words, at, behind, is_called=is_called) or _is_a_time(words, at, behind):
+        return True
+    if not is_called and folded in TITLES and behind and behind[0].folded in CALLED and behind[0].spelled[0].isupper():
+        return True  # `King George`
+    if capitals_tell and not begins:
+        return False
+    if not capitals_tell and words[at].spelled[0].islower() and _is_small_word(words, at, behind):
+        return True
+    return bool(behind) and _goes_on_as_a_word(folded, behind, is_called=is_called, capitals_tell=capitals_tell)
+
+
+def _is_ordinary(folded: str) -> bool:
+    if folded in english_words() or folded in TIMES or folded in COMMANDS or folded in PEOPLE:
+        return True
+    return _is_noun(folded) or any(map(_is_noun, _singulars(folded)))
+
+
+def _is_noun(folded: str) -> bool:
+    return folded in THINGS or folded in THINGS_DONE
+
+
+def _is_behind_a_name(words: Sequence[Word], at: int) -> bool:
+    """Whether a title, a given name or a word of kin stands right before."""
+    if not at or words[at].before not in (" ", ". ", "-"):
+        return False
+    before = words[at - 1].folded
+    return before in _BEFORE_NAMES or (before in CALLED and not is_english(before) and before not in THINGS)
+
+
+def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, capitals_tell: bool) -> bool:
+    """By what stands behind a word that is large, or small, for no reason of its own."""
+    after = behind[0]
+    then = behind[1].folded if len(behind) > 1 else ""
+    if after.folded in _WISHES.get(folded, ()) or (folded == "hope" and after.folded == "to" and then in _DONE_IN_HOPE):
+        return True
+    if folded in COMMANDS and folded not in TIMES and _is_object(behind):
+        return True
+    if not is_called and (after.folded in _SAID_OF_THINGS or _lies_somewhere(folded, behind)):
+        return True
+    if after.folded == "of":
+        is_of_a_name = capitals_tell and any(word.spelled[0].isupper() for word in behind)
+        return bool(then) and not is_of_a_name and (not is_called or _is_plural_thing(then))
+    if capitals_tell and after.spelled[0].isupper() and is_called:
+        return False
+    if folded in QUALITIES and (_is_owner(after.folded, is_called=is_called) or _is_and_another(behind)):
+        return not _is_person(then)
+    is_done_up = then in _PARTICLES and len(behind) > 2 and behind[2].folded in _MAKES_A_VERB
+    if then in _MAKES_A_VERB or (is_done_up and after.folded.endswith("s")):
+        return False
+    if is_called and after.folded in GROWN and (then in english_words() or _is_noun(then)):
+        return False
+    return _is_thing(folded, after.folded, is_called=is_called)
+
+
+def _is_thing(folded: str, after: str, *, is_called: bool) -> bool:
+    """Whether the word behind is a thing that the word tells more of."""
+    if after in _NO_THINGS or after.removesuffix("s") in _KEPT_APART:
+        return False
+    if folded in TIMES:
+        return after in _OF_TIMES
+    return _is_plural_thing(after) or (after in GROWN if is_called else _is_noun(after))
+
+
+def _singulars(folded: str) -> tuple[str, ...]:
+    """What a plural may be the plural of."""
+    ends = [
+        folded[: -len(end)] + instead for end, instead in (("ies", "y"), ("es", ""), ("s", "")) if folded.endswith(end)
+    ]
+    return tuple(stem for stem in ends if len(stem) > 2 and not folded.endswith("ss"))
+
+
+def _is_plural_thing(folded: str) -> bool:
+    return any(stem in THINGS for stem in _singulars(folded)) and folded not in FAMILY_WORDS
+
+
+def _is_person(folded: str) -> bool:
+    stem = APOSTROPHES.split(folded)[0]
+    return stem in FAMILY_WORDS | _MANY_PEOPLE or any(word in PEOPLE for word in (stem, *_singulars(stem)))
+
+
+def _is_owner(folded: str, *, is_called: bool) -> bool:
+    """Whether a quality may be of it: of a given name, `Sandy`, only a thing or many people."""
+    return _is_noun(folded) or _is_plural_thing(folded) or (_is_person(folded) and not (is_called and folded in PEOPLE))
+
+
+def _is_and_another(behind: Sequence[Word]) -> bool:
+    return behind[0].folded == "and" and len(behind) > 1 and behind[1].folded in _MORE_QUALITIES
+
+
+def _lies_somewhere(folded: str, behind: Sequence[Word]) -> bool:
+    """`Label on the tin`, `Rivers and lakes`; not `Hill on the left`."""
+    is_many = any(stem in THINGS for stem in _singulars(folded))
+    if behind[0].folded == "and" and len(behind) > 1:
+        return is_many and behind[1].spelled[0].islower() and _is_plural_thing(behind[1].folded)
+    if behind[0].folded not in _WHERE or folded in PEOPLE:
+        return False
+    noun = next((word.folded for word in behind[1:] if word.folded not in _ARTICLES | QUALITIES), "")
+    return noun in _PARTS_OF_THINGS or _is_told_thing(noun)
+
+
+def _is_told_thing(noun: str) -> bool:
+    is_known = _is_noun(noun) or is_english(noun) or _is_plural_thing(noun)
+    return is_known and not _is_person(noun) and noun not in CALLED
+
+
+def _is_object(behind: Sequence[Word]) -> bool:
+    """Whether a thing that something is done to follows; not somebody: `Mark the baker`."""
+    first = behind[0].folded
+    if first not in _OBJECTS:
+        return False
+    noun = next((word.folded for word in behind[1:] if word.folded not in QUALITIES), "")
+    return first in _WHOLE_OBJECTS or _is_told_thing(noun)
+
+
+def _is_behind_the(words: Sequence[Word], at: int, behind: Sequence[Word], *, is_called: bool) -> bool:
+    """`the Church was full`, and `our Church`, where nobody is called so; not `the Hill girl`, `the Hill farm`, `the
+    Rose I knew`, `the Will Tamm of …`."""
+    before = words[at - 1].folded if at and words[at].before == " " else ""
+    if before != "the" and (is_called or before not in _OWNERS):
+        return False
+    if not behind:
+        return True
+    after = behind[0]
+    if after.spelled[0].isupper() and after.spelled[1:].islower():
+        return False
+    is_somebodys = after.folded in _OF_SOMEBODY or after.folded in _FAMILYS_OWN
+    is_of_it = _is_noun(after.folded) and after.folded not in _AUXILIARIES
+    return not (is_somebodys or _is_person(after.folded) or is_of_it)
+
+
+def _is_a_time(words: Sequence[Word], at: int, behind: Sequence[Word]) -> bool:
+    """`last May`, `a May morning`, `a hot August day`, `in late June`, `from April to August`, `By May the …`."""
+    if words[at].folded not in TIMES or not at or words[at].before not in (" ", "-"):
+        return False
+    before = [words[number].folded if number >= 0 else "" for number in range(at - 3, at)]
+    after = [*(word.folded for word in behind), "", "", ""]
+    if before[2] == "from" and after[0] == "to":
+        return after[1] in TIMES and after[2] in _GOES_ON
+    if before[2] == "to":
+        return before[0] == "from" and before[1] in TIMES and after[0] in _GOES_ON
+    if behind and behind[0].spelled[0].isupper():
+        return False
+    if before[2] in _ONE_TIME or (before[2] == "late" and before[1] in _WHEN):
+        return True
+    is_first = at == 1 or any(sign in words[at - 1].before for sign in _ENDS)
+    if before[2] in _TILL and is_first and after[0] in _GOES_ON:
+        return True
+    return after[0] in _OF_TIMES and not _A_TIME.isdisjoint(before[1:])
+
+
+def _ends_a_place(words: Sequence[Word], at: int, *, begins: bool) -> bool:
+    """`Signal Hill`, `at Knox Church`, `the Ohio River`, `St Paul’s Church`, `Anzac Day`, `a Catholic Church`; not
+    `Bunny Hill`, which may be somebody's pet name, nor `Poor Hill`."""
+    if begins or words[at].before != " " or words[at].folded not in _HEADS:
+        return False
+    before = words[at - 1]
+    if not before.spelled[0].isupper() or before.folded in _NO_PLACES:
+        return False
+    if words[at].folded == "day":
+        return True
+    before_that = words[at - 2].folded if at > 1 and before.before == " " else ""
+    if _is_noun(before.folded) or APOSTROPHES.search(before.folded):
+        return before.folded not in GROWN
+    return before_that in _AT_PLACES or bool(before_that and before.folded in QUALITIES)
+
+
+def _is_another_form(folded: str, behind: Sequence[Word]) -> bool:
+    """Whether a form that nobody told of a name is an English word: `Marked`, `Market`, `Roses by the gate`."""
+    if folded in CALLED or (behind and behind[0].spelled[0].isupper()):
+        return False
+    if any(_is_ordinary(stem) for stem in _singulars(folded)):
+        is_two = len(behind) > 1 and behind[0].folded == "and" and _is_plural_thing(behind[1].folded)
+        return is_two or (bool(behind) and (behind[0].folded in _BEHIND_PLURALS or behind[0].spelled[0].isdigit()))
+    is_done = folded.endswith("ed") and any(
+        stem in COMMANDS or is_english(stem) for stem in (folded[:-2], folded[:-1], folded[:-3])
+    )
+    return is_done or (folded in english_words() and (_is_noun(folded) or folded in QUALITIES))
+
+
+def _is_small_word(words: Sequence[Word], at: int, behind: Sequence[Word]) -> bool:
+    """In a text all in small letters: `the sun rose`, `we may go`, `a mark on the wall`."""
+    folded, before = words[at].folded, words[at - 1].folded if at and words[at].before == " " else ""
+    after = behind[0].folded if behind else ""
+    if before in _ARTICLES:
+        return not (_is_person(after) or after in CALLED)
+    if folded in _AUXILIARIES:
+        return before in _DOERS or after in ("be", "not", "never", "have")
+    return folded == "rose" and (before in THINGS or before in _DOERS)
