@@ -7,7 +7,6 @@ from boxlore.core.dates.phrases import read
 PROPOSED = [  # words, what the question holds, the choices in their order
     ("the year the ferry sank, 1931 I believe, or so Dad told us", "is probably 1931 meant? Not understood: “year the "
      "ferry sank”, “or so Dad told us”.", ("1931?",)),
-    ("house no. 1912", "“house”", ("1912", "1912/..")),
     ("not before the railway came in 1874", "not earlier than 1874", ("[1874..]", "1874")),
     ("after 1920 but before they pulled the mill down in 1934", "between 1921 and 1933", ("[1921..1933]", "[1921..]",
      "1934")),

@@ -73,6 +73,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         or (unknown and (lives or "i" in kinds))
     ):
         return None
+    if len(numbers) == 2 and "nearly" in kinds and numbers[1][0] == numbers[0][0] + 1:
+        del numbers[0]  # “I was 3 going on 4”
     reckon: Callable[[str, int], str] | None
     if units:
         reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(lives))

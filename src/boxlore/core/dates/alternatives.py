@@ -20,12 +20,16 @@ NEAR_BY = 62
 
 
 def in_two_calendars(dates: list[Partial], context: DateContext, pick: int) -> str:
-    """`29 March / 11 April 1905`: the Gregorian day, where that is the second date and the first the same day in the
+    """`29 March / 11 April 1905`: the Gregorian day, where that is one of the dates and the other the same day in the
     Julian calendar; else empty. Of `25 December / 7 January 1911` the first is of the year before. Raises NoSuchDate
     where no land had the Julian calendar any more."""
     if len(dates) != 2 or not all(_is_plain_day(date) for date in dates):
         return ""
-    julian, gregorian = dates
+    first, last = dates
+    return _of_two(first, last, context, pick) or _of_two(last, first, context, pick)
+
+
+def _of_two(julian: Partial, gregorian: Partial, context: DateContext, pick: int) -> str:
     day = written(gregorian, context, pick)
     _ask_where_it_does_not_tally(julian, gregorian, day)
     for year in (int(julian.year), int(julian.year) - 1) if julian.year_from_right else (int(julian.year),):
@@ -33,7 +37,7 @@ def in_two_calendars(dates: list[Partial], context: DateContext, pick: int) -> s
         if julian.day <= length and str(from_julian(year, julian.month, julian.day)) == day:
             if int(day[:4]) <= LAST_JULIAN:
                 return day
-            both = ",".join(written(date, context, pick) for date in dates)
+            both = ",".join(written(date, context, pick) for date in (julian, gregorian))
             raise NoSuchDate("Is that one day in two calendars, or one of two days?", (day, f"[{both}]"))
     return ""
 
@@ -108,7 +112,9 @@ def with_shared_day(dates: list[Partial]) -> list[Partial]:
     days. None where no day is told before such a month, or every month has its own."""
     days = [date for date in dates if date.month and (date.day or date.nth)]
     months = [date for date in dates if date.month and not (date.day or date.nth)]
-    if not days or not months or dates[: len(days)] != days or not all(day.year_from_right for day in days):
+    if not days or not months or dates[: len(days)] != days:
+        return []
+    if not all(day.year_from_right for day in days) and not (len(dates) == 2 and months[0].year_from_left):
         return []
     shared = list(days)
     for month in months:

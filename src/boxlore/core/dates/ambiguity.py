@@ -78,6 +78,7 @@ _LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "clock_part", "clock_behind", 
 """Kinds of words without which the date would be the same, or no less certain."""
 
 
+_MARKS = "?~%"
 _QUOTES = "'‘’"
 _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
 _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??")
@@ -218,8 +219,8 @@ def _literal(words: str) -> Edtf | None:
         return None
     if ((words[0] == "[" and "," not in words) or "." in words) and ".." not in words:
         return None
-    if words.count("/") > 1:
-        return None
+    if words.count("/") > 1 or (words[0] in _MARKS and words[-1] in _MARKS):
+        return None  # “?1926?” is doubted, and no form of the standard's
     try:
         return standard.parsed(words)
     except TextFault:

@@ -100,7 +100,7 @@ class Assembly(Gathered):
             return False  # “1921, 22 and 25”
         if kind == "comma":
             return (
-                (year_ahead and not date.span)
+                ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
                 or (date.within_a_year and not date.year and self._is_decade_ahead(following, beyond))
             ) or (self._after_comma(following) and not (date.year and self._short_year_ahead(following)))
         if kind == "dash":
@@ -233,6 +233,9 @@ class Assembly(Gathered):
         return self._part(value[0]) and self._season(value[1])
 
     def _feast(self, value: str) -> bool:
+        if self.date.season and not self.date.year and len(years := came_once(value)) == 1:
+            (self.date.year,) = years  # the summer of the General Strike
+            return True
         if self.date.feast or self.date.season:
             return False
         self.date.feast, self.latest = value, "day"

@@ -257,9 +257,9 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
         for date in dates:
             date.new_style = True  # told in both
         return day
-    _put_in_order(whole, context, pick)
     if whole.beside != "own" and whole.kind == "any" and (shared := with_shared_day(dates)):
         _ask_whose_day(dates, shared, context, pick)
+    _put_in_order(whole, context, pick)
     texts: list[str] = []
     for part in whole.parts:
         text = _written(part, context, pick)
@@ -378,7 +378,7 @@ def _short(day: Day | None, *, start: bool) -> str:
 def _near(whole: Expression, context: DateContext, pick: int) -> str:
     assert whole.distance is not None  # it has one by its kind
     text = _written(whole.parts[0], context, pick)
-    if whole.leaves()[0].span:
+    if whole.leaves()[0].span or (whole.leaves()[0].feast and "/" in text):  # “the Sunday before Lent”
         text = _end(text, last=whole.distance.side > 0)
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 

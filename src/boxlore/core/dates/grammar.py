@@ -38,8 +38,8 @@ _TO = ("dash", "to", "to_open")
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
-_DAY_BESIDE = {"eve": -1, "morrow": 1}
-_BEGIN_NEAR = ("eve", "morrow", "day", "ordinal", "few", "unit", "season", "weekday")
+_DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
+_BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
@@ -110,7 +110,7 @@ class Grammar:
         while self.at < self.count:
             kind = self.kinds[self.at]
             following = self.kinds[self.at + 1]
-            if kind == "comma" and following in ("or", "and"):
+            if (kind == "comma" and following in ("or", "and")) or (kind == "dash" and following == "or"):
                 self.at += 1
                 continue
             if kind in ("or_later", "or_earlier"):  # “before 1938 or after 1940”
@@ -275,7 +275,7 @@ class Grammar:
         first = self._operand()
         if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to_open":
             self.at += 1  # mid-to-late
-        if self.kinds[self.at] in ("until", *_TO) and self.kinds[self.at + 1] not in ("", "correction"):
+        if self.kinds[self.at] in ("until", *_TO) and self.kinds[self.at + 1] not in ("", "correction", "or"):
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             last = self._operand()
             first.mark |= self._last_mark  # “1915-1918?”
@@ -329,7 +329,7 @@ class Grammar:
             return None
         if self.kinds[begin] in _DAY_BESIDE:
             self.at += 1
-            return Expression("near", [self._operand()], distance=Distance(_DAY_BESIDE[self.kinds[begin]], "day"))
+            return Expression("near", [self._operand()], distance=Distance(*_DAY_BESIDE[self.kinds[begin]]))
         if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
             count = self.senses[self.at].value[0]  # type: ignore[index]
             self.at += 1

@@ -29,6 +29,9 @@ def reckoned_by(name: str) -> frozenset[str]:
     return frozenset(row[4][0] for row in _NAMES[name])
 
 
+OF_JULIAN = frozenset(name for name, rows in _NAMES.items() if rows[0][4][0] in ("julian", "orthodox easter"))
+"""The feasts that are reckoned by the Julian calendar."""
+
 LAST_OLD_STYLE = 1917
 """The last whole year in which Russia told its days by the Julian calendar."""
 
@@ -42,7 +45,18 @@ HOLIDAY_NAMES = frozenset(_NAMES)
 def came_once(name: str) -> frozenset[str]:
     """The years of a day that came only then (the Armistice); none for a feast that comes every year."""
     rows = _NAMES[name]
-    return frozenset(str(row[4][1])[:4] for row in rows) if all(row[4][0] == "on" for row in rows) else frozenset()
+    if all(row[4][0] == "on" for row in rows):
+        return frozenset(str(row[4][1])[:4] for row in rows)
+    return frozenset(str(row[2]) for row in rows) if all(row[2] == row[3] != 0 for row in rows) else frozenset()
+
+
+def julian_day(name: str, year: int) -> str:
+    """The Gregorian day of a feast with a fixed day in the Julian calendar, of a year of that calendar; empty for
+    another feast."""
+    match _NAMES[name][0][4]:
+        case ("julian", int(month), int(day), *_):
+            return str(from_julian(year, month, day))
+    return ""
 
 
 @lru_cache(2048)

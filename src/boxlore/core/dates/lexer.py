@@ -38,6 +38,7 @@ SIGNS: dict[str, Senses | None] = {
     ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),
     "?": (Sense("query"),), "&": (Sense("and"),), "+": (Sense("and"),), "~": (Sense("about"), Sense("about_behind")),
     "±": (Sense("about"), Sense("about_behind")), "<": (Sense("before"),), ">": (Sense("after"),),
+    "£": (Sense("numbered"),), "$": (Sense("numbered"),), "€": (Sense("numbered"),), "№": (Sense("numbered"),),
 } | dict.fromkeys(".'\"()[]:!•·*|…#^@", None)  # fmt: skip
 """What a sign means between dates; None is passed over."""
 
@@ -100,8 +101,8 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             if piece == "(" and tokens:
                 if _is_doubt(pieces, at, root):
                     signs = SIGNS[","]  # “1938 (maybe 1939)”
-                elif _is_another_day(pieces, at):
-                    signs = SIGNS["/"]  # “11 (24) June 1912”
+                elif _is_another_day(pieces, at) or _is_another_date(tokens, pieces, at, root):
+                    signs = SIGNS["/"]  # “11 (24) June 1912”, “10 April (23 April) 1905”
             elif piece == "-" and (short := _short_year(pieces, at, words)):
                 signs, at = short, at + 1
             if signs is None:
@@ -184,6 +185,17 @@ def _is_another_day(pieces: list[Piece], at: int) -> bool:
     """Whether a number stands alone in brackets, behind a number: a day in two calendars."""
     inside = [piece[1] if piece[1] == "digits" else piece[0] for piece in (pieces[at - 2], *pieces[at : at + 2])]
     return inside == ["digits", "digits", ")"] and len(pieces[at - 2][0]) < 3
+
+
+def _is_another_date(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> bool:
+    """Whether a day and a month stand alone in brackets, behind a month: the same day in another calendar."""
+    if not any(sense.kind == "month" for sense in tokens[-1].senses):
+        return False
+    inside = [piece for piece in pieces[at : at + 5] if piece[0] != "."][:3]
+    if [piece[1] for piece in inside] != ["digits", "word", "sign"] or inside[2][0] != ")":
+        return False
+    node = root.following.get(inside[1][0])
+    return node is not None and any(sense.kind == "month" for sense in node.senses)
 
 
 def _short_year(pieces: list[Piece], at: int, words: str) -> Senses | None:

@@ -74,7 +74,8 @@ KINDS = (
     "undated", "no_year", "correction", "old_style", "new_style", "hebrew", "republican", "before_christ",
     "calculated", "when", "was", "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life",
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
-    "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name",
+    "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to", "numbered",
+    "measured",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""
@@ -165,6 +166,11 @@ def _feasts_of(language: Language) -> Iterator[str]:
         yield from words.split("|")
 
 
+_SAINTS = dict.fromkeys("san santo santa são szent".split(), ("s",)) | dict.fromkeys(
+    "saint sainte sankt sint święty święta svatý svatá".split(), ("s", "st", "ste", "sv", "św")
+)
+"""How “saint” is written short."""
+
 WEAKER = (("since", "from"), ("until", "to"), ("until", "before"))
 """Where a word of one language is both, the grammar knows the first also where the second may stand (`desde`, `до`)."""
 
@@ -225,6 +231,9 @@ def _entries(language: Language) -> Iterator[Entry]:
             if form in with_number:
                 continue  # “Pfingsttag” is a day of the feast, the first where no number is told
             yield form, "feast", feast
+            saint, _, named = form.partition(" ")
+            if saint in _SAINTS and named:  # “S. Stefano”, “St. Johann”
+                yield from ((f"{short} {named}", "feast", feast) for short in _SAINTS[saint])
             yield from ((form + ending, "feast", feast) for ending in language.feast_endings.split())
             begin, _, rest = form.partition(" ")
             if begin in ordinals and rest:  # “2. pinsedag”

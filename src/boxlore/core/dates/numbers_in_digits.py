@@ -31,6 +31,7 @@ NUMERAL = "|".join(
         r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
         r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|\d\d[_x]\d(?!\d))",
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
+        r"(?<![\w'])'\d[?_-](?!\w)",
     )
 )
 """In this order: times of day (three), year-month-day (two), day-month-year (two), month-year, two years, a day and a
@@ -66,6 +67,8 @@ _NAME = (Sense("name"),)
 
 def compound(piece: str) -> tuple[Sense, ...]:
     """The senses of a whole numeral."""
+    if piece[0] == "'" and not piece[-1].isdigit():
+        return (Sense("decade", int(piece[1]) * 10),)  # Summer '4?
     if piece[0] == "'":
         return (Sense("short", piece[1:]),)
     if _CLOCK.match(piece):
@@ -175,6 +178,10 @@ def _short_years(parts: list[str]) -> tuple[Sense, ...]:
     return (Sense("years", (1900 + first, 1900 + last, "short")),) if first < last else _NAME
 
 
+_NEVER_OF_A_YEAR = ("st", "nd", "rd", "th")
+"""Endings of English: the 51st Highlanders are of no year."""
+
+
 def year_ending(words: str, piece: str, end: int) -> tuple[tuple[Sense, ...], int] | None:
     """What an ending that follows a year's digits at once says (`1938:ssa`, `1914-től`), and where it ends; None where
     none does, or it makes a decade of the year."""
@@ -199,6 +206,7 @@ def numeral(words: str, piece: str, start: int, end: int) -> tuple[tuple[Sense, 
     if words[end : end + 1].isalpha() or words[end : end + 1] in ("º", "ª", "°", "-", ":"):
         match = endings("ordinal_endings").match(words, end)
         if match:
-            short = (Sense("short", piece),) if int(piece) > 31 else ()  # 9 мая 45-го
+            is_year = int(piece) > 31 and match[0] not in _NEVER_OF_A_YEAR
+            short = (Sense("short", piece),) if is_year else ()  # 9 мая 45-го
             return (Sense("ordinal", int(piece)), *short), match.end()
     return (Sense("day", (int(piece), length)),), end

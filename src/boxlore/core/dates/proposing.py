@@ -18,6 +18,7 @@ from boxlore.core.dates.assembly import SLOTS
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import Sense
 
 Decided = Callable[[list[Token]], Outcome | None]
 
@@ -32,7 +33,7 @@ _SAYING = frozenset(
         *SLOTS,
         *"about about_behind doubt query or and either between between_behind before before_behind at_latest after "
         "after_behind at_earliest since since_behind until until_behind from to to_open or_later or_earlier few "
-        "eve eve_behind morrow not correction old_style new_style comma dash slash no_such".split(),
+        "eve eve_behind night_to morrow not correction old_style new_style comma dash slash no_such".split(),
     )
 )
 """Kinds of words that the grammar has a use for; the others are passed over where a whole is read."""
@@ -40,15 +41,22 @@ _SAYING = frozenset(
 _PART = frozenset(("comma", "dash", "noise", "query"))
 """Kinds of words that say nothing by themselves: they are not named as not read."""
 
+_NAMED_OF_A_YEAR = frozenset(("month", "season", "season_part", "feast", "feast_day"))
+_ONE_YEAR = frozenset(("year", "short", "years"))
+_DAY_OR_PART = frozenset(("day", "ordinal", "part"))
 _DENYING = frozenset(("not",))
 _FEAST = frozenset(("feast",))
 _ORDINAL = frozenset(("ordinal", "last"))
 _MAY_BE_NAMES = frozenset(("month", "season"))
 _MONTH_OF_A_YEAR = re.compile(r"\d{4}-\d\d[?~%]?")
+_YEAR_ALONE = re.compile(r"\d{4}(?:/\d{4})?")
 _YEARLESS_DAY = re.compile(r"XXXX-\d\d-\d\d")
 _YEARLESS_MONTH = re.compile(r"XXXX-\d\d|\{XXXX-\d\d(?:,XXXX-\d\d)*\}|\[XXXX-\d\d(?:,XXXX-\d\d)*\]")
 
 _PASSED_OVER = frozenset(("noise",))
+_NUMBERED, _MEASURED = frozenset(("numbered",)), frozenset(("measured",))
+_COUNTING = _NUMBERED | _MEASURED
+_NUMBERS = frozenset(("year", "day", "short", "dates", "years", "decade_digits"))
 
 _YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
 """The year in what is no date by its form: `negative 1938/17`."""
@@ -70,12 +78,13 @@ MOST_NAMED = 3
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question whether a piece of these words is the date; None where there is none."""
+    tokens = _without_counted(tokens)
     pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
     if not pieces and denied:
         return Outcome(None, NOT_THEN)
     if _is_of_names(tokens, pieces):
         return None
-    if not pieces:
+    if not pieces and not any(_has(token, _COUNTING) for token in tokens):
         pieces = [(year,) for year in dict.fromkeys(_YEAR_WITHIN.findall(words))]
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
@@ -83,7 +92,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     if reckoned := _of_birth_and_age([token for at, token in enumerate(tokens) if at not in read], words):
         born, year = reckoned
         choices = [year, *(text for text in choices if text != born)]
-    choices = list(dict.fromkeys((*(() if denied else _whole(tokens, decided, choices)), *choices)))
+    whole = () if denied else _whole(tokens, decided, choices)
+    apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
+    choices = list(dict.fromkeys((*whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
     if _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
@@ -100,6 +111,22 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     left = _left_over(tokens, read, words)
     unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""
     return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+
+
+def _without_counted(tokens: list[Token]) -> list[Token]:
+    """The tokens with names for numbers that count something or are one of a row: “print no. 1938”, “£19 10s”, “1950 ft
+    above the sea”."""
+    if not any(_has(token, _COUNTING) for token in tokens):
+        return tokens
+    kept = list(tokens)
+    for at, token in enumerate(tokens):
+        if _has(token, _MEASURED) and at and _has(tokens[at - 1], _NUMBERS):
+            kept[at - 1] = tokens[at - 1]._replace(senses=(Sense("name"),))
+        following = at + 1
+        while _has(token, _NUMBERED) and following < len(tokens) and _has(tokens[following], _NUMBERS):
+            kept[following] = tokens[following]._replace(senses=(Sense("name"),))
+            following += 1
+    return kept
 
 
 def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:
@@ -261,6 +288,25 @@ def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
     texts = [text for text in _dates(saying, decided) if not text.startswith("XXXX")]
     is_limit = any(text[0] in "[{" or "/" in text for text in texts)
     return texts if is_limit else [*pieces, *texts]
+
+
+def _apart(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str]:
+    """“The summer before I went to the Grammar, so ’32”: a season, a feast or a month, and the one year that is told
+    apart from it."""
+    named = [at for at, token in enumerate(tokens) if _has(token, _NAMED_OF_A_YEAR)]
+    years = [at for at, token in enumerate(tokens) if _has(token, _ONE_YEAR)]
+    if (
+        len(years) != 1
+        or not named
+        or not any(_YEAR_ALONE.fullmatch(text) for text in pieces)
+        or (len(named) > 1 and named[-1] - named[0] >= len(named))
+    ):
+        return []
+    first = named[0]
+    while first and _has(tokens[first - 1], _DAY_OR_PART) and first - 1 not in years:
+        first -= 1
+    stretch = [*tokens[first : named[-1] + 1], tokens[years[0]]]
+    return [text for text in _dates(stretch, decided) if not text.startswith("XXXX") and text not in pieces]
 
 
 def _joined(pieces: list[tuple[str, ...]]) -> list[str]:

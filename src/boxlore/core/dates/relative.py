@@ -18,7 +18,7 @@ DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 
 @dataclass(frozen=True, slots=True)
 class Distance:
-    """How far before (-1) or after (1) a date. `unit` is day, week, fortnight, month, year, season or weekday;
+    """How far before (-1) or after (1) a date. `unit` is day, night, week, fortnight, month, year, season or weekday;
     `count` how many (0: the one next to it, -1: a few, -2: those next to it); `value` the season or the day of the
     week; `event` whether it is the family's; `exact` that it is told to the day."""
 
@@ -48,6 +48,8 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
         return str(begin) if begin == end else f"[{begin}..{end}]"
     if context.whole and (distance.count > 0 or distance.unit == "fortnight"):
         return _stretch(first, last, distance)
+    if distance.unit == "night" and first == last:  # “ööl vastu 14. juunit”: that of two days
+        return f"{from_number(to_number(*first) - 1)}/{first}"
     if distance.unit == "season":
         return _season_near(first, last, distance, context)
     if distance.unit == "fortnight":  # two weeks, to about a day

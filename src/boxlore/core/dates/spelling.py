@@ -20,7 +20,9 @@ FEWEST_LETTERS_OF_A_MONTH = 6
 
 _WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)")
 _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
-_LIKE_A_DAY = re.compile(r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!\w)")
+_LIKE_A_DAY = re.compile(
+    r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
+)
 _MIXED = re.compile(r"[0-9][a-zA-Z|]|[a-zA-Z|][0-9]|[lI]O")
 """What both have in common: a digit beside a letter, or `lO` for 10."""
 ORDINAL_O = re.compile(r"\do(?!\w)")
@@ -60,7 +62,40 @@ def repairs(tokens: list[Token], words: str) -> list[str]:
         return []
     start, end = unknown[0].start, unknown[0].end
     slip = words[start:end].lower()
-    return [f"{words[:start]}{word}{words[end:]}" for word in _known_words_near(slip)] if slip.isalpha() else []
+    if not slip.isalpha():
+        return []
+    near = _known_words_near(slip) or _season_within(slip) or (_begun(slip) if words[end : end + 1] == "." else [])
+    return [f"{words[:start]}{word}{words[end:]}" for word in near]
+
+
+def _season_within(word: str) -> list[str]:
+    """The season with which a compound ends: “Kriegswinter”, “hungersommer”."""
+    seasons = (name for name, node in trie().following.items() if any(sense.kind == "season" for sense in node.senses))
+    ending = max((name for name in seasons if len(name) >= FEWEST_LETTERS and word.endswith(name)), key=len, default="")
+    first = trie().following.get(word.removesuffix(ending))
+    if not ending or (first is not None and any(sense.kind == "season" for sense in first.senses)):
+        return []  # “kevättalvi” is between two seasons
+    return [ending]
+
+
+def _begun(short: str) -> list[str]:
+    """The words of one meaning that an abbreviation begins (“omstr.”), one for each meaning; none where they are too
+    many."""
+    if len(short) < FEWEST_LETTERS - 1:
+        return []
+    meant: dict[object, str] = {}
+    for word, node in trie().following.items():
+        if word.startswith(short) and node.senses and node.senses[0].kind in _SHORTENED:
+            meant.setdefault((node.senses[0].kind, node.senses[0].value), word)
+    return list(meant.values()) if len(meant) <= MOST_MEANT else []
+
+
+_SHORTENED = frozenset(
+    ("month", "weekday", "season", "about", "doubt", "before", "after", "feast", "at_latest", "at_earliest")
+)
+"""Kinds of words that are written short, with a full stop."""
+
+MOST_MEANT = 3
 
 
 def months_mended(tokens: list[Token], words: str) -> str:

@@ -9,6 +9,9 @@ _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
 """What may be the last one before the day on which it is told."""
 
 
+_DATED = frozenset(("month", "season", "feast"))
+
+
 def told_from(tokens: list[Token], words: str) -> Outcome | None:
     """“Yesterday”, “last Christmas”: reckoned from the day on which it was said, which nobody knows here."""
     kinds = {sense.kind for token in tokens for sense in token.senses}
@@ -24,6 +27,8 @@ def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     kinds = [{sense.kind for sense in token.senses} for token in tokens]
     if any(here & {"year", "short", "dates", "years", "event"} for here in kinds):
         return None
+    if any(here & _DATED for here in kinds) and any(here & {"day", "ordinal"} for here in kinds):
+        return None  # “le jour de la mobilisation, août 14” has more of a date in it
     names = [at for at, here in enumerate(kinds) if here & {"name", "life"}]
     if not names or any(words[token.start].isdigit() for token in tokens if token.senses[0].kind == "name"):
         return None

@@ -8,13 +8,13 @@ Theatres = tuple[tuple[str, str, str], ...]
 
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
-        "first world war|first war|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
+        "first world war|first war|gt war|the gt war|pierwsza wojna|pierwszą wojną|pierwszej wojny|pierwszej wojnie|pierwszą wojnę|první válka|první války|první válkou|první válce|první válku|первая война|первой войны|первой войной|первой войне|первую войну|империалистическая война|империалистическую войну|империалистической войны|германская война|германскую войну|германской войны|pirmais karš|pirmā kara|pirmajā karā|pirmo karu|pirmasis karas|pirmojo karo|pirmąjį karą|pirmajame kare|esimene sõda|esimese sõja|esimest sõda|esimeses sõjas|ensimmäinen sota|ensimmäisen sodan|ensimmäistä sotaa|första kriget|första krigets|første krig|første krigen|den første krig|eerste oorlog|erster krieg|erste krieg|ersten krieg|ersten krieges|première guerre|guerre de 14|guerre de 14-18|primera guerra|prima guerra|primeira guerra|første verdenskrigen|első háború|első világháború|első világháborúban|i világháború|nagy háború|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
         "|erster weltkrieg|erste weltkrieg|ersten weltkrieg|ersten weltkriegs|1 weltkrieg|i weltkrieg|première guerre mondiale|grande guerre|primera guerra mundial|prima guerra mondiale|eerste wereldoorlog"
         "|första världskriget|første verdenskrig|ensimmäinen maailmansota|первая мировая|первая мировая война|i wojna światowa|pierwsza wojna światowa|pirmais pasaules karš|pirmasis pasaulinis karas|první světová válka",
         (("", "1914-07", "1918-11"), ("US", "1917-04", "1918-11"), ("IT", "1915-05", "1918-11")),
     ),
     (
-        "second world war|second war|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine ilmasõda|teise ilmasõja|teise ilmasõja ajal|teine maailmasõda|teise maailmasõja ajal"
+        "second world war|second war|druga wojna|drugą wojną|drugiej wojny|drugiej wojnie|drugą wojnę|druhá válka|druhé války|druhou válkou|druhé válce|druhou válku|вторая война|второй войны|второй войной|второй войне|вторую войну|otrais karš|otrā kara|otrajā karā|otro karu|antrasis karas|antrojo karo|antrąjį karą|antrajame kare|teine sõda|teise sõja|teist sõda|teises sõjas|toinen sota|toisen sodan|toista sotaa|andra kriget|andra krigets|anden krig|andre krigen|annen verdenskrig|annen krig|tweede oorlog|zweiter krieg|zweite krieg|zweiten krieg|zweiten krieges|seconde guerre|deuxième guerre|segunda guerra|seconda guerra|második háború|második világháború|második világháborúban|ii világháború|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine ilmasõda|teise ilmasõja|teise ilmasõja ajal|teine maailmasõda|teise maailmasõja ajal"
         "|zweiter weltkrieg|zweite weltkrieg|zweiten weltkrieg|zweiten weltkriegs|2 weltkrieg|ii weltkrieg|seconde guerre mondiale|deuxième guerre mondiale|segunda guerra mundial|seconda guerra mondiale|tweede wereldoorlog"
         "|andra världskriget|anden verdenskrig|andre verdenskrig|toinen maailmansota|вторая мировая|вторая мировая война|ii wojna światowa|druga wojna światowa|otrais pasaules karš|antrasis pasaulinis karas|druhá světová válka",
         (("", "1939-09", "1945-09"), ("US", "1941-12", "1945-09"), ("EE", "1941-06", "1944-11"), ("IT", "1940-06", "1945-05")),
@@ -44,6 +44,10 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("occupation of norway|okkupasjonen", (("NO", "1940-04", "1945-05"),)),
     ("okupacja|okupacji|pod okupacją", (("PL", "1939-09", "1945-01"),)),
     ("první republika|první republiky|first czechoslovak republic", (("CZ", "1918-10", "1938-09"),)),
+    ("ulmaņlaiki|ulmaņlaikos|ulmaņa laiki|ulmaņa laikos|ulmaņa laikā", (("LV", "1934-05", "1940-06"),)),
+    ("protektorát|protektorátu|za protektorátu|protektorátě", (("CZ", "1939-03", "1945-05"),)),
+    ("smetonos laikai|smetonos laikais|prie smetonos", (("LT", "1926-12", "1940-06"),)),
+    ("beredskapen|beredskapstiden|beredskapsåren|under beredskapen", (("SE", "1939-09", "1945-05"),)),
     ("american civil war", (("US", "1861-04", "1865-04"),)),
     ("spanish-american war", (("US", "1898-04", "1898-08"),)),
     ("vietnam war", (("US", "1965-03", "1973-03"),)),
@@ -64,7 +68,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
 
 WHICH_WAR = (
     "war|war years|wartime|wartimes|war time|last war|wars|sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|krieg|krieges|kriegs|kriegszeit|kriege|guerre|guerra|oorlog|oorlogstijd"
-    "|krig|krigen|krigens tid|kriget|sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|война|войны|войну|войной|военное время|wojna|wojny|wojną|wojnie|karš|kara|karam|kara laikā|karas|karo|karą|karo metu|válka|války|válce|válkou|pakanga"
+    "|háború|háborúban|háborús évek|háborús években|a háború idején|krig|krigen|krigens tid|kriget|sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|война|войны|войну|войной|военное время|wojna|wojny|wojną|wojnie|karš|kara|karam|kara laikā|karas|karo|karą|karo metu|válka|války|válce|válkou|pakanga"
 )
 """Names of a war that does not say which one: it is asked, with the two world wars as choices."""
 

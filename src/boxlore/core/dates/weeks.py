@@ -19,15 +19,15 @@ _MONDAY, _FRIDAY, _SATURDAY, _SUNDAY = 0, 4, 5, 6
 
 def stretch_of(text: str, unit: str, *, feast: bool = False) -> str:
     """The days of a week or weekend, one of them; what is no single day (a month, a day without its year) is itself.
-    The weekend of a feast on a Sunday is from Friday to Monday (common practice, no source). Raises NoSuchDate, with
-    both weekends beside it, for the weekend of a day in the middle of a week."""
+    The weekend of a feast on a Sunday or a Monday is from Friday to Monday (common practice, no source). Raises
+    NoSuchDate, with both weekends beside it, for the weekend of a day in the middle of a week."""
     match = _DAY.fullmatch(text)
     if match is None:
         return text
     day = to_number(*map(int, match.groups()))
     first, last = _weekend(day) if unit == "weekend" else _week(day, unit)
     if unit == "weekend" and feast and last == day:
-        first, last = first - 1, last + 1
+        first, last = first - 1, last + ((day - 1) % 7 == _SUNDAY)
     return _days(first, last)
 
 

@@ -11,7 +11,7 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
-from boxlore.core.dates.holidays import HolidayDate, holiday, is_within, titled
+from boxlore.core.dates.holidays import OF_JULIAN, HolidayDate, holiday, is_within, julian_day, titled
 from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month, part_of_season
@@ -219,6 +219,8 @@ def _feast(date: Partial, context: DateContext, year: str, pick: int) -> Holiday
     name = date.feast
     if date.old_style and name in _EASTER:
         name = "orthodox easter"
+    if date.old_style and year.isdigit() and (julian := julian_day(name, int(year))):
+        return HolidayDate(julian)
     feast = holiday(name, year, context.countries, context.hemisphere)
     if date.unit == "year":
         years = list(dict.fromkeys(day[:4] for day in (feast.edtf, *feast.alternatives) if day))
@@ -279,7 +281,7 @@ def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
 
 def _from_julian(date: Partial, text: str) -> str:
     """The Gregorian day of a Julian one; a month or a year cannot be reckoned over and stays, with a question."""
-    if date.feast in _EASTER:
+    if date.feast in _EASTER or date.feast in OF_JULIAN:
         return text
     match = _FULL_DAY.fullmatch(text)
     if match is None:

@@ -7,6 +7,8 @@ ENGLISH = Language(
     months=(
         "january feb march april may june july august sept october november december",
         "janry febry mar apr may jun jul augt septr octr novr decr",
+        "januarie februarie marche apr maye iune iulie auguste septembre octobre nouember decembre",
+        "jan feb mar apr may june julye aug sept oct november dec",
         "jany feby mar apr may jun jul aug septbr octbr novbr decbr",
         "jan feb mar apr may jun jul aug 7ber 8ber 9ber 10ber",
         "jan feb mar apr may jun jul aug 7bre 8bre 9bre 10bre",
@@ -17,7 +19,7 @@ ENGLISH = Language(
     words={
         "about": "about|around|towards|toward|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"
         "|in or about|on or about|in or around|somewhere around|somewhere about|round about|around about|at about|estimated at|close to|around the time of|about the time of",
-        "nearly": "nearly|almost|close to|not quite|going on|coming up to|just short of|just under",
+        "nearly": "nearly|almost|close to|not quite|going on|coming up to|just short of|just under|rising|getting on for|rising to",
         "at_most": "no more than|not more than|no older than|not older than|at most",
         "stretch": "the|in|in the|during|during the|over|throughout|all|all the|these|those|the whole|the entire|for the|all through",
         "older": "over|more than|older than",
@@ -26,7 +28,7 @@ ENGLISH = Language(
         "|i guess|we think|we believe|must have been|might have been|may have been|could have been|could be|might be|must be|would have been"
         "|i would say|i'd say|i suppose|i'm guessing|guess|uncertain|unsure|not sure|doubtful|questionable|it seems|seems to be|if i remember"
         "|if i remember rightly|as far as i remember|as far as i know|as i recall|i reckon|reckon|we reckon|i fancy|not certain|i'm not sure|said to be",
-        "or": "or|nor|nor in|or else|or possibly in|or in|or on",
+        "or": "or|nor|nor in|or else|or possibly in|or in|or on|or was it|or was that|or is it|or was it in|or perhaps it was|or maybe it was|or was it perhaps",
         "and": "and|plus|and also|and in|and again in|and again",
         "either": "either|one of",
         "between": "between|bet|btw|betw|in between|any time between|somewhere between|anywhere between|btwn",
@@ -56,7 +58,7 @@ ENGLISH = Language(
         "summer": "summer|summertime|summer time|summers|sum|summ",
         "autumn": "autumn|fall|autumn time|autumns|aut",
         "winter": "winter|midwinter|wintertime|winter time|winters",
-        "day": "day",
+        "day": "day|daye",
         "days": "days",
         "week": "week|wk",
         "week_from": "week beginning|week commencing|week starting|w/c",
@@ -65,7 +67,7 @@ ENGLISH = Language(
         "fortnight": "fortnight|fortnights",
         "month": "month",
         "months": "months",
-        "year": "year|yr",
+        "year": "year|yr|yeare",
         "years": "years|yrs",
         "weekend": "weekend",
         "decades": "decade of the|the decade of the|decade of|decade|something|odd|and something|something or other",
@@ -81,7 +83,7 @@ ENGLISH = Language(
         "one_week": "a week|one week",
         "one_month": "a month|one month",
         "today": "yesterday|today|this morning|tonight|ago|this year|next year|next",
-        "noise": "the|one|some|whole|the whole|entire|the entire|but|on back|back|caption|caption says|in|on|of|a|an|it was|it is|it's|its|was|is|it|this|this is|this was|taken|took|made|date|dated|date is|during|over|sometime|some time|sometime in|some time in|at some time in|at some point in|some point in|at one point in|photo|photograph|picture|print|snapshot|snap|portrait|postcard|card|image|negative|slide|written|marked|inscribed|shot|photo taken|picture taken|taken in|taken on|made in|made on|on the back|back says|the back says|says|reads|ad|a d|ce|anno|anno domini|back in|way back in|that was|that would be|then|all of|the whole of|throughout|well|let me see|we were|i was told|they say|he said|she said|mum says|written on the back|on a|on the|all through|right through|right in|that|time of|at the time of|night of|evening of|morning of|afternoon of|in the morning|in the evening|in the afternoon|at night|date of|exactly|definitely|certainly|surely|precisely|for sure|of course|reverse|the reverse|on reverse|verso|front|pencil|in pencil|in pen|ink|in ink|in red ink|handwritten|written in|noted|labelled|labeled|titled|captioned|reading|on the reverse|on the front|on the mount|on the frame|oh|um|er|hmm|ah|yes|yeah|right|you know|any time|anytime|at any time|at some time|i remember|around about then|i'm sure|i am sure|picture dated|photo dated|letter|letter of|letter dated|photographed|scanned from|exposed|from about then|all|all the|these|those|one day|one day in|a day in|any day in|some day|some day in|once|once in|in about then|into|upon|at the|for the|during the|hot|cold|long|hard|lovely|late one|mount|frame|the mount|the frame|envelope|the envelope|sleeve|the sleeve|album|the album|the film|film|the slide|morning|evening|afternoon|night|noon|midday|at noon|at midnight|early morning|late evening|dating|dates|photos|photographs|pictures|prints|snapshots|slides|negatives|at exactly|dear me|ladies and gentlemen|stop|if you please|so there|honest|for certain|no mistake|believe it or not|in the early hours|in the early afternoon|in the late afternoon|in the forenoon|in the small hours|at dawn|at dusk|at teatime|at lunchtime|at dinner time|before lunch|after lunch|after supper|at sunset|at sunrise|a fine day|a wet day|a sunny day|a rainy day|that'd be|that'll be|that will be|it'd be|it'll be|would be|recto|the recto|roaring|golden|swinging|hungry|it says|which was|which is|a girl of|a boy of|a lad of|a lass of|a child of|a little girl of|a little boy of|girl of|boy of|anyway|anyhow|at any rate|in any case|of the last century|midnight",
+        "noise": "the|one|some|whole|the whole|entire|the entire|but|on back|back|caption|caption says|in|on|of|a|an|it was|it is|it's|its|was|is|it|this|this is|this was|taken|took|made|date|dated|date is|during|over|sometime|some time|sometime in|some time in|at some time in|at some point in|some point in|at one point in|photo|photograph|picture|print|snapshot|snap|portrait|postcard|card|image|negative|slide|written|marked|inscribed|shot|photo taken|picture taken|taken in|taken on|made in|made on|on the back|back says|the back says|says|reads|ad|a d|ce|anno|anno domini|back in|way back in|that was|that would be|then|all of|the whole of|throughout|well|let me see|we were|i was told|they say|he said|she said|mum says|written on the back|on a|on the|all through|right through|right in|that|time of|at the time of|night of|evening of|morning of|afternoon of|in the morning|in the evening|in the afternoon|at night|date of|exactly|definitely|certainly|surely|precisely|for sure|of course|reverse|the reverse|on reverse|verso|front|pencil|in pencil|in pen|ink|in ink|in red ink|handwritten|written in|noted|labelled|labeled|titled|captioned|reading|on the reverse|on the front|on the mount|on the frame|oh|um|er|hmm|ah|yes|yeah|right|you know|any time|anytime|at any time|at some time|i remember|around about then|i'm sure|i am sure|picture dated|photo dated|letter|letter of|letter dated|photographed|scanned from|exposed|from about then|all|all the|these|those|one day|one day in|a day in|any day in|some day|some day in|once|once in|in about then|into|upon|at the|for the|during the|hot|cold|long|hard|lovely|late one|mount|frame|the mount|the frame|envelope|the envelope|sleeve|the sleeve|album|the album|the film|film|the slide|morning|evening|afternoon|night|noon|midday|at noon|at midnight|early morning|late evening|dating|dates|photos|photographs|pictures|prints|snapshots|slides|negatives|at exactly|dear me|ladies and gentlemen|stop|if you please|so there|honest|for certain|no mistake|believe it or not|in the early hours|in the early afternoon|in the late afternoon|in the forenoon|in the small hours|at dawn|at dusk|at teatime|at lunchtime|at dinner time|before lunch|after lunch|after supper|at sunset|at sunrise|a fine day|a wet day|a sunny day|a rainy day|that'd be|that'll be|that will be|it'd be|it'll be|would be|recto|the recto|roaring|golden|swinging|hungry|it says|which was|which is|a girl of|a boy of|a lad of|a lass of|a child of|a little girl of|a little boy of|girl of|boy of|anyway|anyhow|at any rate|in any case|of the last century|midnight|ye|hols|so",
         "name": "tel",
         "undated": "undated|n d|nd|s d|no date|without date|without a date|not dated|unknown|date unknown|unknown date|don't know|do not know|dont know|not known|no idea|long ago|date not known|not recorded|can't remember|i don't know|i can't remember|who knows|a long time ago|ages ago|years ago|some day|one day|once|the year dot",
         "no_year": "year unknown|unknown year|year not known|no year|year not given|without a year|don't know the year|year uncertain|not sure of the year|year illegible|no year given",
@@ -93,6 +95,8 @@ ENGLISH = Language(
         "republican": "french republican|french_r|dfrench r|french r",
         "before_christ": "bc|b c|bce|b c e|before christ",
         "calculated": "cal|calculated|int",
+        "numbered": "print no|negative no|neg no|house no|number|lot|plate no|page|fig|flat|platform|room|regiment no|order no",
+        "measured": "ft|feet|foot|metres|meters|metre|km|miles|yards|kg|lbs|lb|pounds|men|souls|guineas|shillings|acres|tons|dollars|cents|sheep",
         "when": "when|the time|the time when",
         "was": "was|became|must have been|would have been|might have been",
         "not_yet": "hadn't turned|had not turned|hadn't yet turned|wasn't yet|was not yet|not yet|under|less than|younger than",

@@ -36,7 +36,7 @@ HUNGARIAN = Language(
         "about_behind": "körül|táján|tájékán|tájt|tájban|környékén|felé|magasságában",
         "doubt": "talán|valószínűleg|valószínű|lehet|lehet hogy|feltehetően|feltehetőleg|feltételezhetően|esetleg|azt hiszem|úgy hiszem|úgy tudom"
         "|bizonytalan|nem biztos|alighanem|gondolom|azt gondolom|szerintem|úgy emlékszem|ha jól emlékszem|ha nem tévedek|ha jól tudom|lehetett|úgy rémlik|netán|állítólag|nyilván|kérdéses",
-        "or": "vagy|avagy|vagy pedig|vagy talán",
+        "or": "vagy|avagy|vagy pedig|vagy talán|vagy volt|vagy inkább",
         "and": "és|meg|valamint",
         "either": "vagy",
         "between": "valamikor",
@@ -87,6 +87,8 @@ HUNGARIAN = Language(
         "should_be": "helyesen|kellene legyen|kell legyen|lenne helyes",
         "old_style": "régi naptár szerint|a régi naptár szerint|régi időszámítás szerint|julián naptár szerint|a julián naptár szerint|julián",
         "new_style": "új naptár szerint|az új naptár szerint|új időszámítás szerint|gergely-naptár szerint",
+        "numbered": "házszám|szám",
+        "measured": "méter|korona|forint|pengő|fő",
         "when": "amikor|mikor",
         "was": "volt|voltam|lett|lettem|múlt|múltam",
         "aged": "korában|koromban|éves korában|éves koromban|évesen",
