@@ -70,12 +70,18 @@ def repairs(tokens: list[Token], words: str) -> list[str]:
 
 def _season_within(word: str) -> list[str]:
     """The season with which a compound ends: “Kriegswinter”, “hungersommer”."""
-    seasons = (name for name, node in trie().following.items() if any(sense.kind == "season" for sense in node.senses))
-    ending = max((name for name in seasons if len(name) >= FEWEST_LETTERS and word.endswith(name)), key=len, default="")
+    ending = next((name for name in _seasons() if word.endswith(name)), "")
     first = trie().following.get(word.removesuffix(ending))
     if not ending or (first is not None and any(sense.kind == "season" for sense in first.senses)):
         return []  # “kevättalvi” is between two seasons
     return [ending]
+
+
+@cache
+def _seasons() -> tuple[str, ...]:
+    """The words for seasons, the longest first."""
+    words = (word for word, node in trie().following.items() if any(sense.kind == "season" for sense in node.senses))
+    return tuple(sorted((word for word in words if len(word) >= FEWEST_LETTERS), key=len, reverse=True))
 
 
 def _begun(short: str) -> list[str]:
