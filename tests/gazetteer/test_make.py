@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from boxlore.core.places.area_names_table import AREA_NAMES, REPLACED
 from boxlore.gazetteer import make
 
 LONG = "A name of more than sixty letters which no printed caption would bear is left out"
@@ -37,3 +38,20 @@ def test_the_data_are_made_of_the_tables(tmp_path: Path, monkeypatch: pytest.Mon
 
 def test_the_shipped_data_say_what_they_were_made_of() -> None:
     assert (make.DATA / "version.txt").read_text("utf-8").strip() == make.VERSION
+
+
+CAPITALS = {
+    "Thanh Hóa": "VN.34", "Long Xuyên": "VN.01", "Ho Chi Minh City": "VN.20", "Hanoi": "VN.44", "Da Nang": "VN.78",
+    "Vinh": "VN.58", "Nha Trang": "VN.54", "Huế": "VN.66", "Drammen": "NO.30", "Skien": "NO.38", "Tromsø": "NO.54",
+}  # fmt: skip
+"""Towns, and the code of the province that they are the seat of (general knowledge, from memory)."""
+
+
+def test_areas_whose_codes_the_list_lacks_have_a_name_of_ours() -> None:
+    """Each lies in the shipped data under the code that our table names."""
+    rows = [line.split("\t") for line in unpacked(make.DATA / "cities.tsv.xz")]
+    assert {row[1]: f"{row[2]}.{row[3]}" for row in rows if row[1] in CAPITALS and row[2] in "VN NO"} == CAPITALS
+    borne = {f"{row[2]}.{row[3]}" for row in rows if row[2] in (*REPLACED, "NO", "ET", "MT") and row[3]}
+    listed = {code for code, _ in (line.split("\t") for line in unpacked(make.DATA / "areas.tsv.xz"))}
+    assert not borne - AREA_NAMES.keys() - {code for code in listed if code[:2] not in REPLACED}
+    assert not AREA_NAMES.keys() - borne

@@ -16,6 +16,7 @@ from contextlib import closing
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, in_words
+from boxlore.core.places.area_names_table import AREA_NAMES, REPLACED
 from boxlore.core.places.other_names_table import ALSO
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.taking_apart import fold_place
@@ -67,7 +68,7 @@ def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Pa
     """The path of the index for this version of the data and of our tables of names, and this state (size, time) of
     the keeper's own file.
     """
-    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT + repr(ALSO) + repr(RENAMED)
+    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT + repr((ALSO, RENAMED, AREA_NAMES))
     if extra is not None:
         status = extra.stat()
         version += f"{extra.resolve()} {status.st_size} {status.st_mtime_ns}"
@@ -132,7 +133,8 @@ def _fill(db: sqlite3.Connection, progress: BuildProgress, data: Path, extra: Pa
     if extra is not None:
         _add_extra(db, extra)
     add_names_of_tables(db)
-    areas = [line.split("\t") for line in _lines(data / "areas.tsv.xz")]
+    shipped = dict(line.split("\t") for line in _lines(data / "areas.tsv.xz"))
+    areas = list(({code: name for code, name in shipped.items() if code[:2] not in REPLACED} | AREA_NAMES).items())
     db.executemany("INSERT OR IGNORE INTO area VALUES (?, ?)", areas)
     names = ((fold_place(name), code) for code, name in areas)
     db.executemany("INSERT OR IGNORE INTO area_name VALUES (?, ?)", names)

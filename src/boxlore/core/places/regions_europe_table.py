@@ -9,6 +9,7 @@ _SOURCE_4 = "lands by custom; edges from memory"
 _SOURCE_5 = "lands of Latvia by custom; edges from memory"
 _SOURCE_6 = "provinces of Prussia, governments of Russia, lands by custom; edges from memory"
 _SOURCE_7 = "states and provinces of the German Empire 1871; edges from memory"
+_SOURCE_8 = "counties of Norway to 2017, and by their names before 1919; edges from memory"
 
 REGIONS_EUROPE: tuple[Region, ...] = (
     Region(
@@ -723,7 +724,208 @@ REGIONS_EUROPE: tuple[Region, ...] = (
     ),
     Region("Scania", ("scania", "skane", "schonen"), ("SE",), (55.3, 12.4, 56.6, 14.6), (), _SOURCE_4),
     Region("Dalarna", ("dalarna", "dalecarlia"), ("SE",), (59.8, 12.1, 62.3, 16.9), (), _SOURCE_4),
-    Region("Telemark", ("telemark", "telemarken"), ("NO",), (58.7, 7.0, 60.3, 9.9), (), _SOURCE_4),
+    Region(
+        "Østfold",
+        (
+            "ostfold",
+            "smaalenene",
+            "smalenene",
+        ),
+        ("NO",),
+        (58.9, 10.5, 59.8, 11.9),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Akershus",
+        ("akershus",),
+        ("NO",),
+        (59.4, 10.3, 60.7, 11.9),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Hedmark",
+        (
+            "hedmark",
+            "hedmarken",
+        ),
+        ("NO",),
+        (59.8, 9.6, 62.8, 12.9),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Oppland",
+        (
+            "oppland",
+            "kristians amt",
+        ),
+        ("NO",),
+        (60.1, 7.3, 62.4, 11.2),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Buskerud",
+        ("buskerud",),
+        ("NO",),
+        (59.4, 7.4, 61.1, 10.7),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Vestfold",
+        (
+            "vestfold",
+            "jarlsberg",
+            "jarlsberg og larvik",
+        ),
+        ("NO",),
+        (58.8, 9.7, 59.75, 10.7),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Aust-Agder",
+        (
+            "aust agder",
+            "nedenes",
+        ),
+        ("NO",),
+        (58.0, 7.1, 59.7, 9.5),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Vest-Agder",
+        (
+            "vest agder",
+            "lister og mandal",
+        ),
+        ("NO",),
+        (57.9, 6.3, 59.2, 8.4),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Rogaland",
+        (
+            "rogaland",
+            "stavanger amt",
+        ),
+        ("NO",),
+        (58.2, 4.8, 59.9, 7.3),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Hordaland",
+        (
+            "hordaland",
+            "sondre bergenhus",
+        ),
+        ("NO",),
+        (59.4, 4.6, 61.0, 8.0),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Sogn og Fjordane",
+        (
+            "sogn og fjordane",
+            "sogn",
+            "nordre bergenhus",
+        ),
+        ("NO",),
+        (60.7, 4.4, 62.3, 8.4),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Møre og Romsdal",
+        (
+            "more og romsdal",
+            "romsdal",
+            "romsdalen",
+            "sunnmore",
+            "nordmore",
+        ),
+        ("NO",),
+        (61.9, 5.2, 63.7, 9.4),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Sør-Trøndelag",
+        (
+            "sor trondelag",
+            "sondre trondhjem",
+            "sondre trondhjems amt",
+        ),
+        ("NO",),
+        (62.2, 8.2, 64.5, 12.3),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Nord-Trøndelag",
+        (
+            "nord trondelag",
+            "nordre trondhjem",
+            "nordre trondhjems amt",
+        ),
+        ("NO",),
+        (63.2, 9.9, 65.3, 14.4),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Nordland",
+        (
+            "nordland",
+            "nordlands amt",
+        ),
+        ("NO",),
+        (64.9, 10.9, 69.4, 18.2),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Lofoten",
+        (
+            "lofoten",
+            "lofoten islands",
+        ),
+        ("NO",),
+        (67.3, 12.0, 68.6, 15.2),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Troms",
+        (
+            "troms",
+            "tromso amt",
+        ),
+        ("NO",),
+        (68.3, 15.5, 70.3, 21.9),
+        (),
+        _SOURCE_8,
+    ),
+    Region(
+        "Finnmark",
+        (
+            "finnmark",
+            "finmark",
+            "finnmarken",
+        ),
+        ("NO",),
+        (68.5, 20.4, 71.3, 31.2),
+        (),
+        _SOURCE_8,
+    ),
+    Region("Telemark", ("telemark", "telemarken", "bratsberg"), ("NO",), (58.7, 7.0, 60.3, 9.9), (), _SOURCE_4),
     Region(
         "North Schleswig",
         ("north schleswig", "nordschleswig", "sonderjylland", "sudjutland"),
