@@ -4,7 +4,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from rapidfuzz.distance import OSA
 
-from boxlore.gazetteer.matching import _pieces
+from boxlore.gazetteer.guessing import LONGEST_OF_ONE_SLIP, _pieces
 
 NAMES = st.text("abc ", min_size=4, max_size=14)
 
@@ -16,7 +16,7 @@ def test_one_piece_of_a_misspelled_name_stands_as_it_is(name: str, slips: list[t
     for kind, at, letter in slips:
         put = {"+": letter + told[at : at + 1], "-": "", "=": letter, "x": told[at + 1 : at + 2] + told[at : at + 1]}
         told = told[:at] + put[kind] + told[at + (2 if kind == "x" else 1) :]
-    most_slips = 1 if len(name) <= 7 else 2
+    most_slips = 1 if len(name) <= LONGEST_OF_ONE_SLIP else 2
     assume(OSA.distance(name, told) <= most_slips)
     first, middle, last = _pieces(name, most_slips + 1)
     assert first and last

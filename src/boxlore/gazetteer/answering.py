@@ -47,7 +47,7 @@ def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, n
     formers = [part.former for part in told.contexts if part.former and not part.doubtful]
     former = next((row.name for row in formers if _in_time(row, told.year)), "")
     choices = tuple(replace(choice, country_then=choice.country_then or former) for choice in choices)
-    findings = [*_anachronisms(told.contexts, told.year), *_coined_later(ranked[0], names[:1], told.year)]
+    findings = [*_anachronisms(told.contexts, told.year), *_coined_later(db, ranked[0], names[:1], told.year)]
     return PlaceReading(told.text, kind, choices, tuple(findings))
 
 
@@ -59,7 +59,10 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
     """
     choices = [_area_place(db, told.contexts, told.year, told.before)]
     smallest = told.contexts[-1]
-    if len(told.contexts) == 1 and not told.before:
+    if smallest.natural:
+        towns = exact(db, smallest.words, told.contexts[:-1], told.year)
+        choices += [place_of(db, town, told.year, told.before, told.near_km) for town in towns]
+    elif len(told.contexts) == 1 and not told.before:
         areas = [code for code in sorted(smallest.areas) if code.count(".") == 1]
         if smallest.country or len(areas) > 1:
             choices += [_one_area(db, code, told.year) for code in areas]
@@ -159,9 +162,9 @@ def _anachronisms(contexts: Sequence[LargerPart], year: int | None) -> list[Find
     return findings
 
 
-def _coined_later(best: Ranked, names: Sequence[str], year: int | None) -> list[Finding]:
+def _coined_later(db: sqlite3.Connection, best: Ranked, names: Sequence[str], year: int | None) -> list[Finding]:
     """A finding if the told name was given to the place by an authority only after the year of the picture."""
-    renamed = renamed_of(best.name, best.country)
+    renamed = renamed_of(db, best)
     if renamed is None or year is None:
         return []
     for name, first, _last in renamed.names:

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from boxlore.core.places.abbreviations_table import AREAS, COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.country_words_table import COUNTRY_WORDS
+from boxlore.core.places.features_table import FEATURES
 from boxlore.core.places.former_countries_table import FORMER, Former
 from boxlore.core.places.historic_regions_table import REGIONS, Region
 from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
@@ -52,6 +53,8 @@ class LargerPart:
     former: Former | None = None
     country: str = ""
     """ISO 3166-1 code if the part is a country of today."""
+    natural: bool = False
+    """Whether it is a mountain, a lake or the like, so that a town of its name is another thing."""
     doubtful: bool = False
     """Whether it is an abbreviation that might as well mean another part that fits (`Adelaide, S.A.`)."""
 
@@ -98,6 +101,20 @@ for _region_row in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE
         _REGIONS_OF.setdefault(_folded, []).append(_region_row)
 
 
+_FEATURE_OF = {
+    fold_place(name): region for region in (feature.region for feature in FEATURES) for name in region.aliases
+}
+
+
+def feature_of(words: str) -> LargerPart | None:
+    """The mountain, lake or the like of this name."""
+    folded = fold_place(words)
+    row = _FEATURE_OF.get(folded) or _FEATURE_OF.get(folded.removeprefix("the "))
+    if row is None or words.islower():
+        return None
+    return LargerPart(words=words, name=row.name, countries=frozenset(row.now), box=row.box, natural=True)
+
+
 _COUNTRY_IN_OTHER_WORDS = {
     name: code for code, names in COUNTRY_WORDS.items() for name in names.split("|") if name not in _REGIONS_OF
 }
@@ -123,6 +140,8 @@ def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[La
         meanings += _of_other_years(words, folded)
     if meanings and len(folded) > LONGEST_SHORT:
         return meanings
+    feature = feature_of(words)
+    meanings += [feature] if feature else []
     meanings += _regions(words, folded)
     abbreviation = _abbreviation(words, folded)
     return [*meanings, *([abbreviation] if abbreviation else []), *_areas(db, words, folded)]

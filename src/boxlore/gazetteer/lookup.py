@@ -15,10 +15,13 @@ from pathlib import Path
 from tempfile import mkdtemp
 
 from boxlore.core.errors import CouldNot, in_words
+from boxlore.core.places.alternatives import either_of, without_denied
 from boxlore.core.places.between import between_of
 from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.reading import PlaceReading, distance_km
 from boxlore.core.places.taking_apart import (
+    MOST_LETTERS,
     Parts,
     fold_place,
     is_district,
@@ -26,15 +29,17 @@ from boxlore.core.places.taking_apart import (
     take_apart,
     without_district,
 )
+from boxlore.core.places.within_words import Within, is_joined, names_within, pieces_of
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
-from boxlore.gazetteer.between_two import reading_between
+from boxlore.gazetteer.between_two import reading_between, reading_either
+from boxlore.gazetteer.guessing import guessed, inflected
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
+from boxlore.gazetteer.larger_parts import LargerPart, feature_of
 from boxlore.gazetteer.matching import (
     Family,
     Ranked,
     exact,
     family_of,
-    guessed,
     is_description,
     is_generic,
     is_ship,
@@ -127,17 +132,19 @@ class Gazetteer:
         return self._read(text, year, used)
 
     def _read_anew(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading:
-        if (pair := between_of(text)) is not None:
-            between = reading_between(pair, text, lambda words, near: self._read(words, year, used | near))
-            if between is not None:
-                return between
-        told_words = self._taken_apart(text)
+        if len(text) > MOST_LETTERS:
+            return PlaceReading(text, "kept")
+        of_two = self._of_pair(text, year, used)
+        if of_two is not None:
+            return of_two
+        told_words = self._taken_apart(without_denied(text))
         if not told_words.parts:
             return PlaceReading(text, "kept")
         family = self._family(used)
         parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
         if parts and (inside := parted_at_in(parts[-1])) is not None and not exact(self._db, parts[-1]):
             around = [context.words for context in reversed(contexts)]
+            inside = self._without_epithet(inside, contexts)
             told_words = replace(told_words, parts=(*parts[:-1], *inside, *around))
             parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
             told_words = replace(told_words, unsure=told_words.unsure or not contexts)  # `at Eden Park`: of many
@@ -151,6 +158,17 @@ class Gazetteer:
                 return reading
         return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
 
+    def _of_pair(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading | None:
+        """The reading of words that tell of two places: between them, or one of them; None where they do not."""
+
+        def read(words: str, near: frozenset[int]) -> PlaceReading:
+            return self._read(words, year, used | near)
+
+        for pair, reading_of in ((between_of(text), reading_between), (either_of(text), reading_either)):
+            if pair is not None and (reading := reading_of(pair, text, read)) is not None:
+                return reading
+        return None
+
     def _taken_apart(self, text: str) -> Parts:
         """The words taken apart; nearness in the place's own name stays there (`Bernau bei Berlin`)."""
         told_words = take_apart(text)
@@ -159,6 +177,15 @@ class Gazetteer:
             if undivided.parts and exact(self._db, undivided.parts[0]):
                 return undivided
         return told_words
+
+    def _without_epithet(self, inside: tuple[str, ...], contexts: Sequence[LargerPart]) -> tuple[str, ...]:
+        """The town alone where the words behind its preposition are none around it: `Köln am Rhein`, not in Canada."""
+        if len(inside) < 2 or not inside[0][:1].isupper():
+            return inside
+        towns = exact(self._db, inside[0], contexts)
+        around = exact(self._db, inside[1], contexts) if towns else []
+        is_near = any(kilometres(towns[0], place) <= NEAR_KM for place in around)
+        return inside if not towns or is_near or towns[0].population < SMALL else inside[:1]
 
     def _among(self, told_words: Parts, parts: Sequence[str], told: Told, family: Family) -> PlaceReading | None:
         """The place that the parts left name: exactly if any of them does, else at a guess; None if none does."""
@@ -169,12 +196,15 @@ class Gazetteer:
             ranked[at] = [place for place in ranked[at] if fold_place(place.name) == fold_place(parts[at])]
         exactly = {at: places for at, places in ranked.items() if places}
         if not exactly:
+            within = self._within(told_words, parts, may_be, told, family)
+            if within is not None:
+                return within
             for at in (at for at in names if not is_description(parts[at])):
                 similar = guessed(self._db, names[at], told.contexts, told.year, family)
                 if similar:
                     told = _beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])
-            return None
+            return self._of_pieces(told_words, parts, may_be, told, family)
         at = max(exactly)
         # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere
         unknown_larger = any(right > at for right in names)
@@ -189,6 +219,44 @@ class Gazetteer:
             before = _beside(smaller, told_words, parts[: at - 1])
             return self._of_two(exactly[at - 1], exactly[at], (before, told), (names[at - 1], names[at]))
         return place_answer(self._db, exactly[at], told, names[at])
+
+    def _within(
+        self, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
+    ) -> PlaceReading | None:
+        """The place whose name stands within the words of a part, as it is or inflected: always with a question."""
+        runs = [(at, run) for at in may_be for run in names_within(parts[at])]
+        wholes = [(at, Within("", parts[at], "")) for at in may_be]
+        for at, run in (*wholes, *runs):
+            features = [feature_of(name) for name in (run.name, *map(str.title, uninflected(run.name)))]
+            if (feature := next(filter(None, features), None)) is not None:
+                beside = _beside_run(told, told_words, parts[:at], run)
+                return area_answer(self._db, replace(beside, contexts=[*told.contexts, feature]))
+        pieces = [(at, piece) for at, run in runs for piece in pieces_of(run)]
+        return self._one_of(runs, told_words, parts, told, family) or self._one_of(
+            pieces, told_words, parts, told, family
+        )
+
+    def _of_pieces(
+        self, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
+    ) -> PlaceReading | None:
+        """The place that a part of a name is called, where none is called the whole: `Strand von Hapsal`."""
+        joined = [Within("", parts[at], "") if is_joined(parts[at]) else Within("", "", "") for at in may_be]
+        pieces = [(at, piece) for at, whole in zip(may_be, joined, strict=True) for piece in pieces_of(whole)]
+        best = {piece: named(self._db, [piece.name], told.contexts, told.year, family)[:1] for _, piece in pieces}
+        pieces.sort(key=lambda piece: -max((place.score for place in best[piece[1]]), default=0))
+        return self._one_of(pieces, told_words, parts, told, family)
+
+    def _one_of(
+        self, runs: Sequence[tuple[int, Within]], told_words: Parts, parts: Sequence[str], told: Told, family: Family
+    ) -> PlaceReading | None:
+        """The first of these names, each within the part of its number, that is one of a place; None if none is."""
+        for find in (named, inflected):
+            for at, run in runs:
+                names = [] if is_generic(run.name) or is_ship(run.name) else [run.name]
+                places = find(self._db, names, told.contexts, told.year, family)
+                if fitting := [place for place in places if place.fits]:
+                    return place_answer(self._db, fitting, _beside_run(told, told_words, parts[:at], run), names)
+        return None
 
     def _itself(self, before: str, anchors: list[Ranked], told: Told, family: Family) -> PlaceReading | None:
         """The place that stands before “near” where the gazetteer has it there (`Portobello, near Dunedin`)."""
@@ -283,6 +351,12 @@ def _beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
     return replace(told, before=_before(told_words, parts), near_km=0.0 if parts else told.near_km)
 
 
+def _beside_run(told: Told, told_words: Parts, parts: Sequence[str], run: Within) -> Told:
+    """What was told, with `parts` before the place and the words beside its name; never sure."""
+    beside = _beside(told, told_words, parts)
+    return replace(beside, before=", ".join(part for part in (beside.before, run.words) if part), unsure=True)
+
+
 def _before(told_words: Parts, parts: Sequence[str]) -> str:
     """What was told before the place, such as a house or a street."""
     near_it = [f"{told_words.near_words} {parts[0]}".strip(), *parts[1:]] if parts else []
@@ -292,4 +366,6 @@ def _before(told_words: Parts, parts: Sequence[str]) -> str:
 def _names(told_words: Parts, parts: Sequence[str], at: int) -> list[str]:
     """The told names of one part: its words, without the word for a district, and other names of the same place."""
     others = told_words.names if at == 0 or len(parts) == 1 else ()
-    return [without_district(parts[at]), *others]
+    bare = parts[at].removeprefix("the ")
+    also = (bare,) if bare != parts[at] and bare[:1].isupper() else ()  # `the Bluff`
+    return [without_district(parts[at]), *also, *others]

@@ -1,4 +1,4 @@
-"""From told names to ranked places: by exact name, and by a guess at the spelling only where no name is exact.
+"""From told names to ranked places; `guessing` makes those of other names that a told one may mean.
 
 The score of a place is the sum of
     1, less 0.18 for each letter misspelled (Optimal String Alignment distance of the folded names)
@@ -10,8 +10,7 @@ The score of a place is the sum of
     USED_BONUS if this collection uses the place already; else NEAR_BONUS if it lies about a degree from one that it
         uses, and COUNTRY_BONUS if it lies in the same country
 The weights are ours, chosen by the cases in `tests/gazetteer`. No bonus for the family's whereabouts alone makes a
-match, but for a place used already. A guess that contradicts any larger part is dropped, and so is a place of the
-right name outside a told country or region.
+match, but for a place used already. A place of the right name outside a told country or region is dropped.
 """
 
 import math
@@ -19,9 +18,6 @@ import re
 import sqlite3
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-
-from rapidfuzz import process
-from rapidfuzz.distance import OSA
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed import governed_by
@@ -44,7 +40,8 @@ LARGE_NAMESAKE = 20_000
 """A place of so many people that bears the name as its main one is meant before any place of that old name."""
 GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
-    "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island".split()
+    "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island north "
+    "south east west up down out over see meer garten haus wald ufer bahnhof kirche schule".split()
 )
 """Words that name a place only together with a larger part (common practice, no source)."""
 
@@ -118,8 +115,8 @@ def named(
     `contexts` are the larger parts told, `year` is that of the picture.
     """
     folded = [fold_place(name) for name in names]
-    ranked = [_rank(row, 0, folded, contexts, year, family) for row in _exact(db, folded).values()]
-    plausible = _best_first(candidate for candidate in ranked if candidate.fits or not candidate.elsewhere)
+    ranked = [rank(row, 0, folded, contexts, year, family) for row in exactly_named(db, folded).values()]
+    plausible = best_first(candidate for candidate in ranked if candidate.fits or not candidate.elsewhere)
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
     is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
@@ -144,57 +141,11 @@ def _has_old_names(candidate: Ranked, year: int) -> bool:
     return state not in ("", COUNTRY_NAMES[candidate.country]) and not own
 
 
-def guessed(
-    db: sqlite3.Connection, names: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
-) -> list[Ranked]:
-    """Places of names similar to these that lie in every larger part told, best first."""
-    folded = [fold_place(name) for name in names]
-    rows, slips = _guessed(db, folded)
-    ranked = [_rank(row, slips[ident], folded, contexts, year, family) for ident, row in rows.items()]
-    similar = _best_first(candidate for candidate in ranked if candidate.fits)
-    if similar:
-        return similar
-    rows = _shortened(db, folded, alone=not contexts)
-    ranked = [_rank(row, SHORTENED, folded, contexts, year, family) for row in rows.values()]
-    return _best_first(candidate for candidate in ranked if candidate.fits)
-
-
-_Row = tuple[int, str, str, str, str, float, float, int, int]
+Row = tuple[int, str, str, str, str, float, float, int, int]
 """The columns of table `place` (see `index`), and 1 if the name asked for is the main name."""
 
-SHORTENED = 1
-"""A name told short counts as one misspelled letter."""
 
-
-def _shortened(db: sqlite3.Connection, folded: Iterable[str], *, alone: bool) -> dict[int, _Row]:
-    """The places of whose names of several words these are a short form, by id.
-
-    The first word is told whole, the others by their beginnings or not at all (`Halle a. S.`, `Burton on T.`); the
-    first word alone counts only beside a larger part (`Merthyr, Glamorgan`), not `alone`.
-    """
-    longer: set[str] = set()
-    for first, *others in (name.split() for name in folded if name):
-        shortened = any(len(word) <= LONGEST_ABBREVIATION for word in others)
-        if shortened or not (others or alone or len(first) < 5):
-            bounds = (f"{first} ", f"{first}!")
-            spellings = db.execute("SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ?", bounds)
-            longer |= {spelling for (spelling,) in spellings if _begin_in_order(others, spelling.split()[1:])}
-    return _exact(db, longer)
-
-
-LONGEST_ABBREVIATION = 3
-"""Letters of a word of a name that may be an abbreviation."""
-
-
-def _begin_in_order(told: Sequence[str], words: Sequence[str]) -> bool:
-    """Whether each told word begins one of the words, in their order, and the last one the last."""
-    if not told:
-        return True
-    remaining = iter(words)
-    return words[-1].startswith(told[-1]) and all(any(word.startswith(short) for word in remaining) for short in told)
-
-
-def _best_first(ranked: Iterable[Ranked]) -> list[Ranked]:
+def best_first(ranked: Iterable[Ranked]) -> list[Ranked]:
     return sorted(ranked, key=lambda candidate: (-candidate.score, candidate.id))
 
 
@@ -203,8 +154,8 @@ def exact(
 ) -> list[Ranked]:
     """Places of exactly this name that lie in every larger part, best first."""
     folded = [fold_place(name)]
-    ranked = [_rank(row, 0, folded, contexts, year, NO_FAMILY) for row in _exact(db, folded).values()]
-    return _best_first(candidate for candidate in ranked if candidate.fits)
+    ranked = [rank(row, 0, folded, contexts, year, NO_FAMILY) for row in exactly_named(db, folded).values()]
+    return best_first(candidate for candidate in ranked if candidate.fits)
 
 
 def kilometres(from_place: Ranked, to_place: Ranked) -> float:
@@ -212,56 +163,14 @@ def kilometres(from_place: Ranked, to_place: Ranked) -> float:
     return distance_km((from_place.lat, from_place.lon), (to_place.lat, to_place.lon))
 
 
-def _exact(db: sqlite3.Connection, folded: Iterable[str]) -> dict[int, _Row]:
+def exactly_named(db: sqlite3.Connection, folded: Iterable[str]) -> dict[int, Row]:
     """The places of these folded names, by id."""
     query = "SELECT p.*, n.main FROM name n JOIN place p ON p.id = n.place WHERE n.folded = ?"
     return {row[0]: row for name in folded if name for row in db.execute(query, (name,))}
 
 
-def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _Row], dict[int, int]]:
-    """The places of similar names, and the number of letters misspelled, both by id.
-
-    The first letter must be right. One misspelled letter is allowed up to seven letters, two up to forty.
-    """
-    rows: dict[int, _Row] = {}
-    slips: dict[int, int] = {}
-    for name in folded:
-        if not 4 <= len(name) <= 40:
-            continue
-        most_slips = 1 if len(name) <= 7 else 2
-        first_letter = name[:1]
-        bounds = (first_letter, first_letter + "\U0010ffff", len(name) - most_slips, len(name) + most_slips)
-        first, middle, last = _pieces(name, most_slips + 1)
-        begins = db.execute(_BEGINS, (first, first + "\U0010ffff", *bounds[2:]))
-        others = db.execute(_HOLDS if middle else _ENDS, (*bounds, -len(last), last, *([middle] if middle else [])))
-        spellings = list(dict.fromkeys(spelling for (spelling,) in (*begins, *others)))
-        for spelling, distance, _ in process.extract(
-            name, spellings, scorer=OSA.distance, score_cutoff=most_slips, limit=50
-        ):
-            for ident, row in _exact(db, [spelling]).items():
-                if distance < slips.get(ident, 9):
-                    rows[ident], slips[ident] = row, int(distance)
-    return rows, slips
-
-
-_BEGINS = "SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ? AND length(folded) BETWEEN ? AND ?"
-_ENDS = f"{_BEGINS} AND substr(folded, ?) = ?"
-_HOLDS = f"{_BEGINS} AND (substr(folded, ?) = ? OR instr(folded, ?))"
-
-
-def _pieces(name: str, count: int) -> tuple[str, str, str]:
-    """The first, the middle (of three) and the last piece of a name parted in two or three.
-
-    One letter between two pieces belongs to none, so that a slip (a letter more, less, other, or two exchanged) spoils
-    one piece at most: of a name with fewer slips than pieces, one piece stands as it is.
-    """
-    size = (len(name) - count + 1) // count
-    middle = name[size + 1 : len(name) - size - 1] if count > 2 else ""
-    return name[:size], middle, name[len(name) - size :]
-
-
-def _rank(
-    row: _Row, slips: int, folded: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
+def rank(
+    row: Row, slips: int, folded: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
 ) -> Ranked:
     ident, name, country, area1, area2, lat, lon, population, main = row
     context_scores = [context.score(country, area1, area2, (lat, lon)) for context in contexts]
@@ -272,7 +181,7 @@ def _rank(
             for context, context_score in zip(contexts, context_scores, strict=True)
         ]
     score = 1 - 0.18 * slips + 0.05 * main + 0.06 * math.log10(population + 10) + sum(context_scores)
-    renamed = renamed_of(name, country)
+    renamed = _RENAMED.get((fold_place(name), country))
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
         score += 0.3
@@ -285,9 +194,12 @@ def _rank(
 _RENAMED = {(fold_place(row.now), row.country): row for row in RENAMED}
 
 
-def renamed_of(name: str, country: str) -> Renamed | None:
-    """The row of our table for a city that was renamed; None for any other. `name` is its name of today."""
-    return _RENAMED.get((fold_place(name), country))
+def renamed_of(db: sqlite3.Connection, candidate: Ranked) -> Renamed | None:
+    """The row of our table for a city that was renamed; None for any other, and for a smaller place of its name."""
+    renamed = _RENAMED.get((fold_place(candidate.name), candidate.country))
+    query = "SELECT id FROM place WHERE name = ? AND country = ? ORDER BY population DESC LIMIT 1"
+    largest = db.execute(query, (candidate.name, candidate.country)).fetchone() if renamed else None
+    return renamed if largest == (candidate.id,) else None
 
 
 def _in_use(renamed: Renamed, folded: Sequence[str], year: int) -> str:
@@ -310,7 +222,7 @@ def place_of(db: sqlite3.Connection, candidate: Ranked, year: int | None, subloc
     lat, lon, radius = round(candidate.lat, 4), round(candidate.lon, 4), 5.0
     if near_km:
         lat, lon, radius = round(candidate.lat, 1), round(candidate.lon, 1), max(near_km, 15.0)
-    renamed = renamed_of(candidate.name, candidate.country)
+    renamed = renamed_of(db, candidate)
     called_then = ""
     if renamed is not None and year is not None:
         called_then = candidate.in_use or next(
@@ -359,8 +271,8 @@ def may_be_a_house(name: str) -> bool:
 
 
 def is_generic(name: str) -> bool:
-    """Whether every word is a generic one, such as `lake` or `the farm`."""
-    words = re.findall(r"\w+", fold_place(name))
+    """Whether every word is a generic one, such as `lake` or `the farm`; `Ísland` is none."""
+    words = re.findall(r"\w+", name.casefold())
     return not words or all(word in GENERIC for word in words)
 
 

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.places.taking_apart import fold_place
+from boxlore.core.places.within_words import without_leading
 from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, meanings_of
 from boxlore.gazetteer.matching import Family, exact, is_description, is_generic, is_ship
 
@@ -33,10 +34,14 @@ def take_larger_parts(
     left, contexts = list(parts), list[LargerPart]()
     while left:
         meanings = [part for part in meanings_of(db, left[-1], year) if _agrees(part, contexts)]
+        if is_generic(left[-1]):
+            meanings = [part for part in meanings if left[:-1] and exact(db, left[-2], [*contexts, part])]
         if not meanings:
             break
         if len(left) == 1:
             is_place = _names_a_place(db, left[0], contexts) if contexts else means_town(db, left[0], meanings[0])
+            if meanings[0].natural and not any(context.areas for context in contexts):
+                is_place = False  # a mountain rather than a suburb of its name, unless the suburb's region is told
             if is_place:
                 break
         contexts.append(_likeliest(db, meanings, left[:-1], contexts, family, year))
@@ -100,12 +105,17 @@ def _last_words(
     for count in range(min(3, len(tokens) - 1), 0, -1):
         last, start = " ".join(tokens[-count:]), " ".join(tokens[:-count])
         goes_on = last[0].islower() or (_SMALL_BEFORE.search(start) and not _JOINING.search(start))
-        is_name = is_generic(last) or is_description(last) or (goes_on and words[0].isupper())
+        is_name = is_generic(last) or is_description(last) or (goes_on and _has_name(tokens[:-count]))
         meanings = [] if is_name else meanings_of(db, last, year)
         if meanings:
-            before = _JOINING.sub("", " ".join(tokens[:-count]))
-            return [before], [_likeliest(db, meanings, [before], [], family, year)]
+            before = without_leading(_JOINING.sub("", " ".join(tokens[:-count])))
+            left = [before] if before else []
+            return left, [_likeliest(db, meanings, left, [], family, year)]
     return [words], []
+
+
+def _has_name(tokens: Sequence[str]) -> bool:
+    return any(token[0].isupper() for token in tokens)
 
 
 def means_town(db: sqlite3.Connection, words: str, context: LargerPart) -> bool:
@@ -140,7 +150,7 @@ def may_name_town(smallest: LargerPart) -> bool:
     That is a second-level area (`Kadriorg, Tallinn`), or a small region of our tables.
     """
     if smallest.box:
-        return _is_small(smallest)
+        return _is_small(smallest) and not smallest.natural
     return bool(smallest.areas) and all(code.count(".") == 2 for code in smallest.areas)
 
 

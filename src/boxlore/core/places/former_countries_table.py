@@ -266,7 +266,7 @@ FORMER: tuple[Former, ...] = (
         "CA-NL; to 31; from memoryar 1949; from memory",
     ),
     Former("Formosa", ("formosa",), 1895, 1945, "", ("TW",), "from memory"),
-    Former("Manchukuo", ("manchukuo", "manchuria"), 1932, 1945, "", ("CN",), "from memory"),
+    Former("Manchukuo", ("manchukuo", "manchoukuo"), 1932, 1945, "", ("CN",), "from memory"),
     Former("Korea (Japanese rule)", ("korea", "chosen", "corea"), 1910, 1945, "", ("KR", "KP"), "from memory"),
     Former("United Arab Republic", ("united arab republic", "uar"), 1958, 1971, "", ("EG", "SY"), "from memory"),
     Former("South Vietnam", ("south vietnam", "republic of vietnam"), 1955, 1975, "", ("VN",), "from memory"),

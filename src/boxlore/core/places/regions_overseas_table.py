@@ -529,4 +529,12 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
     Region("Celebes", ("celebes", "sulawesi"), ("ID",), (-6.0, 118.7, 1.9, 125.3), (), _SOURCE_4),
     Region("Luzon", ("luzon", "luzon island"), ("PH",), (12.4, 119.7, 18.8, 124.3), (), _SOURCE_4),
     Region("Mindanao", ("mindanao", "mindanao island"), ("PH",), (5.3, 121.8, 9.9, 126.7), (), _SOURCE_4),
+    Region(
+        "Manchuria",
+        ("manchuria", "manchurei", "mandschurei", "mandchourie", "mandzuria", "маньчжурия", "mantsuuria"),
+        ("CN",),
+        (38.6, 115.4, 53.6, 135.2),
+        (),
+        _SOURCE_4,
+    ),
 )

@@ -79,7 +79,13 @@ RENAMED: tuple[Renamed, ...] = (
     Renamed(
         "Cluj-Napoca",
         "RO",
-        (("Klausenburg", 0, 1918), ("Kolozsvár", 0, 1918), ("Cluj", 1918, 1974), ("Cluj-Napoca", 1974, 0)),
+        (
+            ("Kolozsvár", 0, 1918),
+            ("Klausenburg", 0, 1918),
+            ("Kolozsvár", 1940, 1944),
+            ("Cluj", 1918, 1974),
+            ("Cluj-Napoca", 1974, 0),
+        ),
     ),
     Renamed("Rijeka", "HR", (("Fiume", 0, 1947), ("Rijeka", 1947, 0))),
     Renamed("Chemnitz", "DE", (("Chemnitz", 1143, 1953), ("Karl-Marx-Stadt", 1953, 1990), ("Chemnitz", 1990, 0))),

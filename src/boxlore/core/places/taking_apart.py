@@ -29,6 +29,8 @@ _NOW = re.compile(
     r"^(?P<one>[^,(]+?)\s*(?:\(\s*(?:now|today|formerly|later|nyní|heute|jetzt|nüüd)\s+(?P<two>[^)]+)\)|,\s*now\s+(?P<three>[^,]+))(?P<rest>.*)$",
     re.IGNORECASE,
 )
+_BY_A_LETTER = re.compile(r"(?<=\b\w)/(?=\w)|/(?=\w\b)")
+"""A stroke in an abbreviation, which parts no names: `Halle a/S`, `Neisse O/S`, `Frankfurt a/Main`."""
 _BRACKET = re.compile(r"^(?P<one>[^(]+?)\s*\((?P<two>[^)]+)\)(?P<rest>.*)$")
 MOST_LETTERS = 400
 
@@ -61,7 +63,8 @@ def _names(words: str) -> tuple[str, tuple[str, ...]]:
         rest = bracket["rest"].strip(" ,")
         joined = ", ".join(part for part in (bracket["one"], bracket["two"], rest) if part)
         return joined, ()
-    first, slash, second = words.partition("/")
+    first, slash, second = _BY_A_LETTER.sub(". ", words).partition("/")
+    words = first + slash + second
     if slash and first.strip() and second.strip():
         name, comma, rest = second.partition(",")
         return first.strip() + (f", {rest.strip()}" if comma else ""), (name.strip(),)

@@ -1,0 +1,130 @@
+"""Places whose names are not the told one: of a similar spelling, of a longer name, of a name that was told inflected.
+
+Only where no place bears the name itself; a guess that contradicts any larger part is dropped.
+"""
+
+import sqlite3
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from boxlore.core.places.inflections import uninflected
+from boxlore.core.places.taking_apart import fold_place
+from boxlore.gazetteer.larger_parts import LargerPart
+from boxlore.gazetteer.matching import Family, Ranked, Row, best_first, exactly_named, rank
+
+AT_HOME_BONUS = 0.1
+"""Added to the score of a place of an inflected name that lies where its language is spoken."""
+LONGEST_OF_ONE_SLIP = 8
+"""Letters of the longest name that may have one slip only: two of eight would make any name of it."""
+SHORTENED = INFLECTED = 1
+"""A name told short, or as a form of itself, counts as one misspelled letter."""
+
+
+def guessed(
+    db: sqlite3.Connection, names: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
+) -> list[Ranked]:
+    """Places of names similar to these that lie in every larger part told, best first."""
+    folded = [fold_place(name) for name in names]
+    rows, slips = _guessed(db, folded)
+    forms = inflected(db, names, contexts, year, family)
+    told_inflected = {place.id for place in forms}
+    ranked = [
+        rank(row, slips[ident], folded, contexts, year, family)
+        for ident, row in rows.items()
+        if ident not in told_inflected
+    ]
+    similar = best_first(candidate for candidate in (*ranked, *forms) if candidate.fits)
+    if similar:
+        return similar
+    rows = _shortened(db, folded, alone=not contexts)
+    ranked = [rank(row, SHORTENED, folded, contexts, year, family) for row in rows.values()]
+    return best_first(candidate for candidate in ranked if candidate.fits)
+
+
+def inflected(
+    db: sqlite3.Connection, names: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
+) -> list[Ranked]:
+    """Places of whose names these are forms, as they stand in sentences, in every larger part told; best first."""
+    folded, found = [fold_place(name) for name in names], list[Ranked]()
+    for form, lands in (pair for name in names for pair in uninflected(name).items()):
+        for row in exactly_named(db, [form]).values():
+            place = rank(row, INFLECTED, folded, contexts, year, family)
+            at_home = AT_HOME_BONUS if place.country in lands else 0.0
+            found += [replace(place, score=place.score + at_home)] if place.fits else []
+    best: dict[int, Ranked] = {}
+    for place in best_first(found):
+        best.setdefault(place.id, place)
+    return list(best.values())
+
+
+def _shortened(db: sqlite3.Connection, folded: Iterable[str], *, alone: bool) -> dict[int, Row]:
+    """The places of whose names of several words these are a short form, by id.
+
+    The first word is told whole, the others by their beginnings or not at all (`Halle a. S.`, `Burton on T.`); the
+    first word alone counts only beside a larger part (`Merthyr, Glamorgan`), not `alone`.
+    """
+    longer: set[str] = set()
+    for first, *others in (name.split() for name in folded if name):
+        shortened = any(len(word) <= LONGEST_ABBREVIATION for word in others)
+        if shortened or not (others or alone or len(first) < 5):
+            bounds = (f"{first} ", f"{first}!")
+            spellings = db.execute("SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ?", bounds)
+            longer |= {spelling for (spelling,) in spellings if _begin_in_order(others, spelling.split()[1:])}
+    return exactly_named(db, longer)
+
+
+LONGEST_ABBREVIATION = 3
+"""Letters of a word of a name that may be an abbreviation."""
+
+
+def _begin_in_order(told: Sequence[str], words: Sequence[str]) -> bool:
+    """Whether each told word begins one of the words, in their order, and the last one the last."""
+    if not told:
+        return True
+    remaining = iter(words)
+    return words[-1].startswith(told[-1]) and all(any(word.startswith(short) for word in remaining) for short in told)
+
+
+def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, Row], dict[int, int]]:
+    """The places of similar names, and the number of letters misspelled, both by id.
+
+    The first letter must be right. One misspelled letter is allowed up to LONGEST_OF_ONE_SLIP, two up to forty.
+    """
+    rows: dict[int, Row] = {}
+    slips: dict[int, int] = {}
+    for name in folded:
+        if not 4 <= len(name) <= 40:
+            continue
+        most_slips = 1 if len(name) <= LONGEST_OF_ONE_SLIP else 2
+        first_letter = name[:1]
+        bounds = (first_letter, first_letter + "\U0010ffff", len(name) - most_slips, len(name) + most_slips)
+        first, middle, last = _pieces(name, most_slips + 1)
+        begins = db.execute(_BEGINS, (first, first + "\U0010ffff", *bounds[2:]))
+        others = db.execute(_HOLDS if middle else _ENDS, (*bounds, -len(last), last, *([middle] if middle else [])))
+        spellings = list(dict.fromkeys(spelling for (spelling,) in (*begins, *others)))
+        for spelling, distance, _ in process.extract(
+            name, spellings, scorer=OSA.distance, score_cutoff=most_slips, limit=50
+        ):
+            for ident, row in exactly_named(db, [spelling]).items():
+                if distance < slips.get(ident, 9):
+                    rows[ident], slips[ident] = row, int(distance)
+    return rows, slips
+
+
+_BEGINS = "SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ? AND length(folded) BETWEEN ? AND ?"
+_ENDS = f"{_BEGINS} AND substr(folded, ?) = ?"
+_HOLDS = f"{_BEGINS} AND (substr(folded, ?) = ? OR instr(folded, ?))"
+
+
+def _pieces(name: str, count: int) -> tuple[str, str, str]:
+    """The first, the middle (of three) and the last piece of a name parted in two or three.
+
+    One letter between two pieces belongs to none, so that a slip (a letter more, less, other, or two exchanged) spoils
+    one piece at most: of a name with fewer slips than pieces, one piece stands as it is.
+    """
+    size = (len(name) - count + 1) // count
+    middle = name[size + 1 : len(name) - size - 1] if count > 2 else ""
+    return name[:size], middle, name[len(name) - size :]
