@@ -198,7 +198,8 @@ def _climate(collection: Collection, answers: FormAnswers, progress: Progress) -
     if answers["log"]:
         if not where:
             raise WrongUse("It is not said where the log was kept.", "Write the name of the room or shelf.")
-        judged = [keep_log(collection, given_file(collection, answers["log"]), where)]
+        log, unit, order = given_file(collection, answers["log"]), answers["unit"], answers["order"]
+        judged = [keep_log(collection, log, where, unit=unit, order=order)]
     else:
         judged = judge_locations(collection)
     lines: list[str] = []
@@ -316,6 +317,10 @@ TASKS = {
             file_blank(collection, "log", "A logger’s file", "", "A CSV. Empty: judge what is kept."),
             Blank("at", "Where?", "", "The room or shelf, noted before."),
             Blank("reading", "A reading by hand", "", "Temperature and humidity: 18C 45%. May stay empty."),
+            Blank("order", "How is 7/4 read in it?", "",
+                  choices=(("", "as in this collection"), ("dmy", "7 April"), ("mdy", "July 4"))),
+            Blank("unit", "Celsius or Fahrenheit?", "",
+                  choices=(("", "as the file says"), ("C", "Celsius"), ("F", "Fahrenheit"))),
         ],
         _climate,
         writes=True,

@@ -8,6 +8,7 @@ from textual.screen import Screen
 
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.menu import start
@@ -51,7 +52,7 @@ class BareScreen(Screen[None]):
         """Show one sentence below the choices; '' takes it away."""
         self._note.display = bool(words)
         self._note.set_class(bad, "-bad")
-        self._note.say(words)
+        self._note.say(from_inside(words))
 
     def task_done(self, *, wrote: bool) -> None:
         """Read the list again after a task; the items are shown once its report is closed."""

@@ -6,6 +6,7 @@ from textual.app import App
 from textual.screen import Screen
 
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import LIST_MOVES, bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
@@ -43,7 +44,7 @@ class ListScreen(Screen[None]):
         """Show a sentence below the list; '' takes it away."""
         self._note.display = bool(words)
         self._note.set_class(bad, "-bad")
-        self._note.say(words)
+        self._note.say(from_inside(words))
 
     def _at_row(self) -> None:
         """What is done when the cursor stands on another row: for a list that shows it whole."""

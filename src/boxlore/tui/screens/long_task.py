@@ -10,6 +10,7 @@ from textual.containers import Vertical, VerticalScroll
 from boxlore.core.errors import BoxloreError, WrongUse, in_words
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.desktop import can_open, folder_named, open_folder
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Card
 from boxlore.tui.widgets.plain_text import Line
@@ -113,7 +114,7 @@ class WorkingScreen(Card):
         self._over = True
         self._beat.stop()
         self._bar.display = False
-        self._result.say("\n".join(lines))
+        self._result.say("\n".join(from_inside(line) for line in lines))
         self._folder = folder_named(lines)
         opens = "O opens the folder. " if self._folder is not None and can_open() else ""
         self._hint.say(f"\n{opens}Enter or Esc goes back.")
@@ -147,12 +148,11 @@ class WorkingScreen(Card):
             self._watch.stop()
             self._hint.say("\nStopping after what is at hand …")
 
-    async def action_leave(self) -> None:
-        """Leave the program if the task is over; otherwise only ask it to stop."""
-        if self._over:
-            await super().action_leave()
-        else:
+    async def may_leave(self) -> bool:
+        """Yes, if the task is over; otherwise it is only asked to stop."""
+        if not self._over:
             await self.action_close()
+        return self._over
 
     def action_roll(self, by: int) -> None:
         """Scroll what is longer than the screen."""

@@ -27,6 +27,7 @@ from boxlore.tasks.sitting.which_meant import open_question
 from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.telling.markers import Marked
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.saving import KeepingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
@@ -220,7 +221,7 @@ class ItemView(KeepingScreen):
         self._note = words
         self.note.display = bool(words) or not self.has_class("-low")
         self.note.set_class(bad, "-bad")
-        self.note.say(words)
+        self.note.say(from_inside(words))
 
     def _say_asks(self) -> None:
         parts: list[str | tuple[str, str]] = []

@@ -1,0 +1,97 @@
+"""What a sentence tells somebody to do, said for who sits inside: a place in the menu instead of a command.
+
+Sentences of errors, findings and reports are made for all fronts and name commands of the shell and their options.
+Inside, the same thing is a line of the menu, a key or a line of a form. A command stands in a sentence as `boxlore`,
+its name, and arguments: capitals (`MARK`) belong to it alone, from a quoted word or an option on all up to the next
+mark of punctuation does. What can only be done at the shell is said to be there.
+"""
+
+import re
+
+PLACES: dict[str, str] = {
+    "copies": "“Hand on”, “Captioned copies”",
+    "events": "“Put right”, “What happened when”",
+    "find": "“List and find” (F3)",
+    "housing": "“Keep safe”",
+    "housing lend": "“Keep safe”, “On loan to you”",
+    "housing move": "“Keep safe”, “Move things”",
+    "housing off": "“Take in”, “Prints without a scan”",
+    "housing place": "“Keep safe”, “A room or shelf”",
+    "housing what": "“List and find” (F3)",
+    "intake": "“Take in”, “Scans”",
+    "new": "“From a transfer”",
+    "offer": "“Hand on”, “The archive’s answer”",
+    "people": "“Put right”, “People”",
+    "people audience": "“Who says so” (F4), “Who may see it”",
+    "people consent": "“Put right”, “People”, “Consent”",
+    "people shown": "“Who is in it?”",
+    "places": "“Put right”, “A place of the family’s own”",
+    "recording": "“Sit”, “This sitting”",
+    "restore": "“Keep safe”, “Bring back a backup”",
+    "show": "“Who says so” (F4)",
+    "sit": "“Who says so” (F4)",
+    "strike everywhere": "`boxlore strike everywhere` at the shell, for",
+    "strike": "“Who says so” (F4), “Strike for good”",
+    "tell": "the photograph’s own prompt",
+    "tell --help": "the guide (F1)",
+    "tell --from": "“Take in”, “Answers on paper”",
+    "transfer": "“Hand on”, “Transfer to an archive”",
+    "verify": "“Keep safe”, “Read the scans again”",
+}
+"""Command, with its first word or option where that matters -> where its task is inside, as the menu calls it."""
+
+LINES: dict[str, str] = {
+    "--archive": "“The archive’s own settings”",
+    "--backs": "“Backs of photographs that are in already?”",
+    "--box": "“Box”",
+    "--copy": "“copied into the collection”",
+    "--due": "“Due back on”",
+    "--folder": "“Folder in that box”",
+    "--for": "“For whom?”",
+    "--inside": "“In or near which town?”",
+    "--kin-of": "“Whose pages are they?”",
+    "--look-in": "“A further folder to look in”",
+    "--mend": "“Note the new place of moved ones?”",
+    "--order": "“How is 7/4 read in it?”",
+    "--unit": "“Celsius or Fahrenheit?”",
+    "--longest": "“How large?”",
+    "--pairs": "“How do fronts and backs belong together?”",
+    "--update": "“An earlier transfer to update”",
+    "--voice": "“What was told aloud too?”",
+}
+"""Option -> the line of a form that asks the same."""
+
+OF_TWO_WORDS = ("events", "housing", "people", "places")
+"""Commands whose second word is a part of their name."""
+
+_COMMAND = re.compile(
+    r"`?\bboxlore (?:-c \S+ )?(?P<name>[a-z]+)(?P<second> [a-z]+\b)?"
+    r"(?P<more>(?: [A-Z][A-Z\d.-]*[A-Z\d]\b(?:\.csv)?)*(?: (?=--|[“\"])(?:“[^”]*”|\"[^\"]*\"|\.\w|[^.,;:()`“\"])*)?)`?"
+)
+_OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?: (?:[a-z]+(?=[.,;)`])|[A-Z]+\b|\d+\b))?`?")
+
+
+def from_inside(words: str) -> str:
+    """A sentence with each command, and each option, as it is called inside."""
+    if "boxlore " in words:
+        words = _COMMAND.sub(_place, words)
+    return _OPTION.sub(_line, words) if "--" in words else words
+
+
+def _place(command: re.Match[str]) -> str:
+    name, second = command["name"], command["second"] or ""
+    option = re.match(r" --[a-z]+", command["more"])
+    if option is not None and name + option[0] in PLACES:
+        return PLACES[name + option[0]]
+    if name + second in PLACES:
+        return PLACES[name + second]
+    if name not in PLACES:
+        return command[0]
+    return PLACES[name] if name in OF_TWO_WORDS else PLACES[name] + second  # which goes on with the sentence
+
+
+def _line(option: re.Match[str]) -> str:
+    if option["name"] in LINES:
+        return LINES[option["name"]]
+    shell = "" if "shell" in option.string[: option.start()] else " (at the shell)"
+    return f"{option[0].strip('`')}{shell}"
