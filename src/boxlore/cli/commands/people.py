@@ -260,7 +260,7 @@ def unmerge(ctx: click.Context, person_words: str) -> None:
     """Take back every merging that made PERSON."""
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
-        count = registry.unmerge(collection, person)
+        count = len(registry.unmerge(collection, person))
     taken_back = f"{several(count, 'merging')} taken back. What was closed while they were one is closed for each."
     talk.say(taken_back if count else f"{person.name} was not merged.")
     ctx.exit(0 if count else 1)

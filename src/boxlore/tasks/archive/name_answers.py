@@ -5,7 +5,7 @@ decided stays out of the open part, so that a transfer can always be made. The a
 terminal, or all together in the table that the name search writes.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -22,7 +22,7 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import TableRow
 from boxlore.tasks.collection.names_found import KEY, NUMBER, answer_of, rows_of
 from boxlore.tasks.collection.names_left import ANSWERS, WRITTEN
-from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.opening import Act, Collection
 
 CONTEXT = 60
 """Letters of the sentence that are shown on either side of a name."""
@@ -106,8 +106,13 @@ def undecided(places: Iterable[NamePlace]) -> list[NamePlace]:
     return [place for place in places if not place.answer]
 
 
-def decide(collection: Collection, answers: Sequence[tuple[NamePlace, NamingAnswer]]) -> int:
-    """Keep the keeper's answers in the log, as one act. Returns how many are new."""
+def decide(
+    collection: Collection,
+    answers: Sequence[tuple[NamePlace, NamingAnswer]],
+    *,
+    write: Callable[[Act], None] = Act.done,
+) -> int:
+    """Keep the keeper's answers in the log, as one act that `write` writes. Returns how many are new."""
     earlier = {(item, key): ident for item, key, _, ident in _told(collection)}
     new = [(place, answer) for place, answer in answers if ANSWERS.get(place.answer) is not answer]
     if not new:
@@ -117,7 +122,7 @@ def decide(collection: Collection, answers: Sequence[tuple[NamePlace, NamingAnsw
         words = NAMING_WORDS.write(NamingDecision(answer, place.person, place.where, place.digest))
         replaces = earlier.get((place.item, place.key), "")
         act.state(Subject(Kind.ITEM, place.item), "naming", words, audience="keeper", replaces=replaces)
-    act.done()
+    write(act)
     return len(new)
 
 

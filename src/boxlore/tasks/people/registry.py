@@ -112,11 +112,12 @@ def _said_apart(collection: Collection, person: Person, namesake: Person) -> boo
     )
 
 
-def take_back(collection: Collection, act: str) -> None:
-    """Withdraw an act of the registry; all its statements stay in the history."""
+def take_back(collection: Collection, act: str) -> str:
+    """Withdraw an act of the registry; all its statements stay in the history. Returns the act that does so."""
     clock = collection.clock
     change = Change(act=clock.new_id(), what="taken back", by=collection.by, recorded_at=clock.now(), withdraws=(act,))
     collection.store.write(change)
+    return change.act
 
 
 def split(
@@ -163,8 +164,8 @@ def _point_over(
     return len(readings) - before
 
 
-def unmerge(collection: Collection, person: Person) -> int:
-    """Take back every merging that made this person; the entries stand apart again. Returns how many.
+def unmerge(collection: Collection, person: Person) -> list[str]:
+    """Take back every merging that made this person; the entries stand apart again. Returns the acts that do so.
 
     What was closed while they were one stays closed for each of them.
     """
@@ -177,9 +178,7 @@ def unmerge(collection: Collection, person: Person) -> int:
     if acts:
         collection.back_up_before("parting people")
         restrict_each(collection, person)
-    for act in acts:
-        take_back(collection, act)
-    return len(acts)
+    return [take_back(collection, act) for act in acts]
 
 
 def duplicates(collection: Collection) -> list[Proposal]:

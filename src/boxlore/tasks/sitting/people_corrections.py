@@ -90,6 +90,14 @@ def same_person(sitting: Sitting, keep: Person, second: Person) -> None:
     sitting.steps.remember(Done(act, f"{second.name} is {keep.name}", ""))
 
 
+def parted_again(sitting: Sitting, person: Person) -> bool:
+    """Take back every merging that made this person, each a step of the sitting. False if it was made of one."""
+    acts = registry.unmerge(sitting.collection, person)
+    for act in acts:
+        sitting.steps.remember(Done(act, f"{person.name} parted again", ""))
+    return bool(acts)
+
+
 def in_short(collection: Collection, person: Person) -> str:
     """Who a person is, to tell two apart: “Ruby Brackenbury, born 1921, in 5 pictures”."""
     born = f", born {person.born.display}" if person.born else ", no birth told"

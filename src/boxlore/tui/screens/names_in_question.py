@@ -23,6 +23,8 @@ class NamesHost(Protocol):
     @property
     def app(self) -> App[Any]: ...
 
+    def say(self, words: str, *, bad: bool = False) -> None: ...
+
 
 SKIP, LATER = "skip", "later"
 _ANSWERS = (
@@ -47,19 +49,26 @@ async def ask_names(screen: NamesHost) -> None:
     def after() -> None:
         if waiting:
             screen.app.pop_screen()  # the card of the search has nothing to say
-            screen.app.call_later(_ask, screen, waiting, 0)
+            screen.app.call_later(_ask, screen, waiting, 0, 0)
 
     await screen.app.push_screen(WorkingScreen("Names in question", job, after))
 
 
-async def _ask(screen: NamesHost, places: list[NamePlace], at: int) -> None:
+async def _ask(screen: NamesHost, places: list[NamePlace], at: int, kept: int) -> None:
+    """Ask about a place, then about those after it; `kept` answers were given before. Each is a step of the sitting, so
+    that Ctrl+Z takes back the last of them and nothing else."""
     place = places[at]
 
     async def answer(value: str) -> None:
+        count = kept
         if value in tuple(NamingAnswer):
-            decide(screen.sitting.collection, [(place, NamingAnswer(value))])
+            sitting = screen.sitting
+            answered = [(place, NamingAnswer(value))]
+            count += decide(sitting.collection, answered, write=lambda act: sitting.finish(act, place.item))
         if value != LATER and at + 1 < len(places):
-            await _ask(screen, places, at + 1)
+            await _ask(screen, places, at + 1, count)
+        elif count:
+            screen.say(f"{several(count, 'answer is', 'answers are')} kept. Ctrl+Z takes back the last one.")
 
     where = FIELDS[place.where].label if place.where in FIELDS else place.where
     doubt = f" ({place.why})" if place.why else ""

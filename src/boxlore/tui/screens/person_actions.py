@@ -10,7 +10,6 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind
-from boxlore.tasks.people.registry import unmerge
 from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.screens.cards import Choice, Choices
@@ -172,7 +171,7 @@ def names_known(sitting: Sitting) -> Callable[[str], list[str]]:
 
 async def _part(host: AboutHost) -> None:
     name = host.person.name
-    if unmerge(host.sitting.collection, host.person):
+    if people_corrections.parted_again(host.sitting, host.person):
         host.done("They stand apart again. What was closed while they were one is closed for each.")
     else:
         host.say(f"{name} was not made of two.")
