@@ -119,6 +119,8 @@ TEN = 10
 _GRAVITY = {Severity.ERROR: 0, Severity.ASK: 1, Severity.NOTE: 2}
 _URGENT = ("hazard", "climate", "scan")
 """First parts of the names of rules whose findings grow worse while they wait."""
+_ORIGINALS = ("climate", "condition", "fixity", "hazard", "housing", "kept", "loan", "scan")
+"""First parts of the names of rules about the things themselves, of which no teller is asked."""
 _LAST = ("missing",)
 """Rules with such a name only say that a question was never asked; they come after those that found something."""
 
@@ -135,6 +137,11 @@ class FindingGroup:
     def field(self) -> str:
         """The first part of the rule's name: the question that it is about, if it is about one."""
         return self.rule.partition(".")[0]
+
+    @property
+    def about_originals(self) -> bool:
+        """Whether it is about prints, boxes and scans, and not about what is told."""
+        return self.field in _ORIGINALS
 
 
 def grouped(findings: Iterable[ItemFinding]) -> list[FindingGroup]:

@@ -12,6 +12,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Subject, read_source
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import records
+from boxlore.tasks.originals.housing_changes import About, note_container
 from boxlore.tasks.people.registry import find_person
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -300,12 +301,15 @@ def test_a_place_is_called_something_else_everywhere(run: Run, collection: Colle
 
 
 def test_check_leads_to_the_photograph_at_its_question(run: Run, collection: Collection) -> None:
+    note_container(collection, "7", About(materials="PVC"))
+
     async def look() -> None:
         async with hands_on(collection) as hands:
             await hands.press("escape")
             await hands.choose("Put right", "Check")
             await hands.until("Esc back")
             assert "Check · most worth doing first" in hands.text
+            assert "do Box 7 is PVC: house it in" in hands.text  # done, not asked; and named once
             await hands.press("tab")
             while not re.search(r"▸ ask \d+ × TRA-0001 Nobody has said when", shown := hands.text):
                 await hands.press("down")

@@ -1,5 +1,6 @@
 """The screen of who says so: each statement whole, restricted, settled, with its history, struck (our own contract)."""
 
+import re
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -45,6 +46,20 @@ def test_the_cursor_shows_each_statement_whole(run: Run, collection: Collection)
             assert "“1930” Con · " in hands.text
             await hands.press("escape")
             assert "▸ Tell me about this photograph." in hands.text
+
+    run(look())
+
+
+def test_two_that_read_alike_are_told_apart_by_when_they_were_said(run: Run, collection: Collection) -> None:
+    item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+    for _ in range(2):
+        Teller(collection).tell(item, "person", "Anna Berg", Telling())
+
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4")
+            rows = re.findall(r"used the keeper: “Anna Berg” \((\d{4}-\d\d-\d\d \d\d:\d\d:\d\d)\)", hands.text)
+            assert len(rows) == 2 and f"the keeper: “{STORY}” " in hands.text
 
     run(look())
 
@@ -195,7 +210,7 @@ def test_words_are_corrected_and_given_to_who_said_them(run: Run, collection: Co
             await hands.choose("Correct the words")
             await hands.fill("")
             assert "There are no words. Write what it should say, or erase it." in hands.text
-            await hands.press("escape", "enter")
+            await hands.press("escape", "escape", "enter")
             await hands.choose("Somebody else said it")
             await hands.fill("Ellen Rourke")
             await hands.press("enter")

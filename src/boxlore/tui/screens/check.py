@@ -5,7 +5,9 @@ from collections.abc import Sequence
 from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import Severity
 from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost
 from boxlore.tui.screens.person import PersonScreen
@@ -83,12 +85,12 @@ class CheckScreen(ListScreen):
         group = self._shown[at]
         first = group.findings[0]
         many = f"{len(group.findings)} ×" if len(group.findings) > 1 else ""
-        where = first.number or first.mark
+        where = _where(first)
         return (
-            (f"{_LEVELS[group.severity]:<7} ", "strong"),
+            (f"{_level(group):<7} ", "strong"),
             (f"{many:>6}  ", "faint"),
             (
-                short(f"{where}  {first.finding.message}".strip(), max(width - 18, 8)),
+                short(f"{where}  {from_inside(first.finding.message)}".strip(), max(width - 18, 8)),
                 "plain",
             ),
         )
@@ -98,8 +100,8 @@ class CheckScreen(ListScreen):
             return ()
         located = self._open.findings[at]
         return (
-            (f"{located.number or located.mark or '-':<10} ", "strong"),
-            (short(located.finding.message, max(width - 12, 8)), "plain"),
+            (f"{_where(located) or '-':<10} ", "strong"),
+            (short(from_inside(located.finding.message), max(width - 12, 8)), "plain"),
         )
 
     def _here(self) -> ItemFinding | None:
@@ -115,7 +117,7 @@ class CheckScreen(ListScreen):
         finding = located.finding
         because = "".join(f"\n· {fact}" for fact in finding.because)
         source = f"\n{finding.source}" if finding.source not in NOT_SOURCES else ""
-        self._whole.say(finding.message, (because, "$secondary"), (source, "$faint"))
+        self._whole.say(from_inside(finding.message), (because, "$secondary"), (source, "$faint"))
 
     async def action_move(self, by: int) -> None:
         """Move the cursor."""
@@ -145,7 +147,9 @@ class CheckScreen(ListScreen):
         elif located.finding.about in collection.people():
             await self.app.push_screen(PersonScreen(self._host, located.finding.about))
         else:
-            self._whole.say(f"{located.finding.message}\n", ("This is about no single photograph.", "$faint"))
+            self._whole.say(
+                f"{from_inside(located.finding.message)}\n", ("This is about no single photograph.", "$faint")
+            )
 
     def action_close(self) -> None:
         """Go back from a group to all of them, else to the photograph."""
@@ -157,4 +161,14 @@ class CheckScreen(ListScreen):
         self._draw(at)
 
 
-_LEVELS = {"error": "mend", "ask": "ask", "note": "note"}
+def _where(located: ItemFinding) -> str:
+    """The number of the item, where the sentence of the finding does not name it; one about a box names the box."""
+    return "" if located.number in located.finding.message else located.number
+
+
+def _level(group: FindingGroup) -> str:
+    """What findings of this kind want: something mended, asked, or done with the originals; or nothing."""
+    return "do" if group.severity is Severity.ASK and group.about_originals else _LEVELS[group.severity]
+
+
+_LEVELS = {Severity.ERROR: "mend", Severity.ASK: "ask", Severity.NOTE: "note"}

@@ -1,5 +1,6 @@
 """The screen of everything told of one item: who says so, how surely, for whom; and what can be done with each."""
 
+from collections import Counter
 from collections.abc import Callable, Iterable
 
 from textual.app import ComposeResult
@@ -40,9 +41,10 @@ REST = (
     Choice("audience", "Who may see it", "anyone, family, keeper; or later"),
     Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("history", "History", "what was said, what became of it"),
-    Choice("strike", "Strike for good", "out of the log and every backup"),
 )
-"""What can be done with a statement, what cannot be undone last; between the two, where it names the wrong person."""
+STRIKE = Choice("strike", "Strike for good", "out of the log and every backup", key="x")
+"""What can be done with a statement; then, where it names a person, that it is the wrong one; what cannot be undone
+last, by a letter of its own."""
 
 
 def _among(view: StatementView, conflicts: Iterable[Conflict]) -> bool:
@@ -71,6 +73,9 @@ class SaidScreen(ListScreen):
         super().__init__()
         self._sitting, self._record, self._changed = sitting, record, changed
         self._views: list[StatementView] = []
+        self._numbers: dict[str, int] = {}
+        self._alike: set[str] = set()
+        """The ids of statements that another one reads like, so that each is told with when it was said."""
         self._whole = Line(id="whole")
 
     def compose(self) -> ComposeResult:
@@ -88,15 +93,26 @@ class SaidScreen(ListScreen):
         known_ids = {view.statement for rows in self._record.told.values() for view in rows}
         self._views = [view for name in FIELDS.in_order(self._record.told) for view in self._record.all(name)]
         self._views += [view for view in marked if view.statement not in known_ids]
+        rows = Counter(self._read(view) for view in self._views)
+        self._alike = {view.statement for view in self._views if rows[self._read(view)] > 1}
+        self._numbers = {person.told.statement: person.number for person in self._record.shown() if person.number}
         self._top.tell(f"{self._record.number} · who says so", "Enter what can be done · Esc back")
         self._rows.show(len(self._views), self._cells, self._rows.at)
         self._at_row()
 
+    def _read(self, view: StatementView) -> tuple[str, ...]:
+        """What the row of a statement says of it."""
+        words = f"{who_says(view)}: “{' '.join(view.words.split())}”"
+        return FIELDS[view.field].label, _state(view, self._record), words, marks(view)
+
     def _cells(self, at: int, width: int) -> Cells:
         view = self._views[at]
-        state = _state(view, self._record)
-        about = f"{who_says(view)}: “{' '.join(view.words.split())}”"
-        extra = f"  ({marks(view)})" if marks(view) else ""
+        _, state, about, extra = self._read(view)
+        if view.statement in self._alike:
+            number = self._numbers.get(view.statement)
+            apart = (f"at {number}" if number else "", view.recorded_at[: len("2026-11-27T10:20:30")].replace("T", " "))
+            extra = ", ".join(part for part in (extra, *apart) if part)
+        extra = f"  ({extra})" if extra else ""
         return (
             (f"{FIELDS[view.field].label:<15.15} ", "strong"),
             (f"{state:<9} ", "faint"),
@@ -155,7 +171,7 @@ class SaidScreen(ListScreen):
             except BoxloreError as error:
                 self.say(str(error), bad=True)
 
-        choices = [*CORRECT, *(NOT_THIS if person is not None else ()), *REST]
+        choices = [*CORRECT, *REST, *(NOT_THIS if person is not None else ()), STRIKE]
         await self.app.push_screen(Choices(short(f"“{view.words}”", 60), choices, answer))
 
     @property
