@@ -371,6 +371,12 @@ class Hands:
             self.app.focused.load("")
             await self.press(*([f"«{words}»"] if words else []), "enter")
 
+    async def refill(self, *answers: str) -> None:
+        """The same from the first line on, of a form that was wrong: its cursor is in the line with the fault."""
+        self.app.screen.query(Words).first().focus()
+        await self.press()
+        await self.fill(*answers)
+
     async def until(self, words: str, seconds: float = PATIENCE) -> None:
         """Wait for the end of a task that works in a thread: until the screen shows these words."""
         end = time.monotonic() + seconds

@@ -62,9 +62,9 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     day.press("⟨Enter⟩", "Who tells today?")
 
     # sit: who tells, the agreement, the first photograph, all of them
-    day.press("2", "Who tells?")
+    day.press("s", "Who tells?")
     day.press("Leida Rourke⟨Enter⟩", "Is there an agreement with Leida Rourke?")
-    day.press("1", "Who may read and hear it?")
+    day.press("r", "Who may read and hear it?")
     day.press("⟨^S⟩", "Where do we begin?")
     day.press("1", f"Leida Rourke tells · 1 of {count}")
     before = day.pressed

@@ -29,9 +29,10 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui import colours
 from boxlore.tui.drawing import DrawingApp
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.backups import choose_backup
-from boxlore.tui.screens.cards import Notice
+from boxlore.tui.screens.cards import Card, Notice
 from boxlore.tui.screens.choose_collection import StartScreen
 from boxlore.tui.screens.empty_collection import BareScreen
 from boxlore.tui.screens.long_task import WorkingScreen
@@ -57,19 +58,20 @@ class Boxlore(DrawingApp):
         showing: Showing | None = None,
         broken: tuple[Path, str] | None = None,
         door: bool = False,
+        opened: ExitStack | None = None,
     ) -> None:
-        """`broken` is a folder whose collection could not be opened, and why. `door`: ask first who tells, and where to
-        begin; without it the first item is shown at once."""
+        """`opened` closes the collection, where it is to be closed before the app ends. `broken` is a folder whose
+        collection could not be opened, and why. `door`: ask first who tells, and where to begin; without it the first
+        item is shown at once."""
         super().__init__()
         self.showing = showing or Showing()
         self.collection = collection
         self.made: Path | None = None
-        self.wanted: ListedBackup | None = None
         self._broken, self._door = broken, door
         self.lost: list[str] = []
         """Words that could not be kept when the keeper left; they are printed, so that they can be kept elsewhere."""
         self._narrator, self._interviewer = narrator, interviewer
-        self._opened = ExitStack()
+        self._opened = opened or ExitStack()
         self._first_words = ""
         self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
@@ -217,13 +219,7 @@ class Boxlore(DrawingApp):
         """Ask which backup shall come back, bring it back, and open it when its report is closed. Returns ''."""
 
         async def chosen(wanted: ListedBackup) -> None:
-            def job(progress: Progress) -> list[str]:
-                progress.begin("Bringing it back", 0)
-                lines = said(restore(folder, wanted.backup.path), wanted)
-                self.made = folder
-                return lines
-
-            await self.push_screen(WorkingScreen("Bring back a backup", job, lambda: None))
+            await self._bring_back(folder, wanted)
 
         await choose_backup(self, folder, chosen)
         return ""
@@ -234,18 +230,45 @@ class Boxlore(DrawingApp):
         return "" if folder is None else await self.open_folder(folder)
 
     async def action_backups(self) -> None:
-        """Ask which backup shall come back, then leave: it is brought back when the collection is closed."""
+        """Ask which backup shall come back. Everything typed is kept, the collection is closed, the backup brought
+        back, and what is there then is opened: as chosen, or as it was, where that could not be done."""
+        collection = self.collection
+        if collection is None:
+            return
+        folder = collection.folder
 
         async def chosen(wanted: ListedBackup) -> None:
             if await self._kept():
-                self.wanted = wanted
-                self.exit(0)
+                await self._put_away()
+                self.made = folder
+                await self._bring_back(folder, wanted)
 
-        if self.collection is not None:
-            await choose_backup(self, self.collection.folder, chosen)
+        await choose_backup(self, folder, chosen)
+
+    async def _put_away(self) -> None:
+        """Close the collections that are open, once no thread reads in them; the first screen stands then."""
+        reading = [worker for worker in self.workers if worker.is_running]
+        await asyncio.gather(*(worker.wait() for worker in reading), return_exceptions=True)
+        with self.batch_update():
+            while len(self.screen_stack) > 1:
+                await self.pop_screen()
+            self.collection = self.showing.collection = None
+            self.close_collections()
+            await self._other_collection()
+
+    async def _bring_back(self, folder: Path, wanted: ListedBackup) -> None:
+        """Bring a backup back on a card; the collection is opened when its report is closed."""
+
+        def job(progress: Progress) -> list[str]:
+            progress.begin("Bringing it back", 0)
+            lines = said(restore(folder, wanted.backup.path), wanted)
+            self.made = folder
+            return lines
+
+        await self.push_screen(WorkingScreen("Bring back a backup", job, lambda: None))
 
     def close_collections(self) -> None:
-        """Close the collections that were opened from the first screen."""
+        """Close the collections that are open."""
         self._opened.close()
 
     async def run_action(self, *action: Any, **named: Any) -> bool:
@@ -256,7 +279,7 @@ class Boxlore(DrawingApp):
             if screens := self._item_screens():
                 screens[0].say(str(error), bad=True)
             else:
-                await self.push_screen(Notice("This could not be done", str(error)))
+                await self.push_screen(Notice("This could not be done", from_inside(str(error))))
             return True
 
     # leaving
@@ -272,7 +295,15 @@ class Boxlore(DrawingApp):
         return not item_screens or await item_screens[0].settled()
 
     async def action_leave(self) -> None:
-        """Keep everything, then leave. If something cannot be kept, say so and stay; asked again, leave anyway."""
+        """Keep everything, then leave. If something cannot be kept, say so and stay; asked again, leave anyway.
+
+        A card may stand against it: a form that holds words, a task at work. It is shown then, and says why.
+        """
+        for card in [screen for screen in reversed(self.screen_stack) if isinstance(screen, Card)]:
+            if not await card.may_leave():
+                while self.screen is not card:
+                    self.pop_screen()
+                return
         if await self._kept() or self._asked_to_leave:
             self.lost = [words for screen in self._item_screens() for words in screen.unsaved]
             self.exit(0)
@@ -318,7 +349,7 @@ def run(
     folder = collection
     if folder is None or (folder == Path() and not (folder / DATABASE).is_file()):
         folder = Path() if has_backups(Path()) else last_collection()
-    with ExitStack() as stack:
+    with ExitStack() as stack, ThreadPoolExecutor(1) as reader:
         opened, broken = None, None
         try:
             if folder is not None:
@@ -329,15 +360,11 @@ def run(
             if folder is None or not has_backups(folder) or not sys.stdin.isatty():
                 raise
             broken = folder, str(error)
-        app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing, broken=broken, door=door)
-        app.read_ahead(stack.enter_context(ThreadPoolExecutor(1)))
-        try:
-            code = app.run()
-        finally:
-            app.close_collections()
+        app = Boxlore(
+            opened, narrator=narrator, interviewer=interviewer, showing=showing, broken=broken, door=door, opened=stack
+        )
+        app.read_ahead(reader)
+        code = app.run()
     for words in app.lost:
         print(f"NOT KEPT, for the disk refused: {words}", file=sys.stderr)
-    if app.wanted is not None and app.collection is not None:
-        for words in said(restore(app.collection.folder, app.wanted.backup.path), app.wanted):
-            print(words)
     return 3 if app.return_code else code or 0

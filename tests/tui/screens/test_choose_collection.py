@@ -20,9 +20,9 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("«s»")
             await hands.fill("", "", "")
             assert "Name a folder for it." in hands.text
-            await hands.fill("Our photographs", "Atlantis", str(tmp_path / "ours"))
+            await hands.refill("Our photographs", "Atlantis", str(tmp_path / "ours"))
             assert "“Atlantis” may be no country, or several." in hands.text
-            await hands.fill("Our photographs", "Aotearoa", str(tmp_path / "ours"))
+            await hands.fill("Aotearoa", str(tmp_path / "ours"))
             assert "7 April 1952" in hands.text and "December to February" in hands.text and " OP " in hands.text
             await hands.press("«English please»", "ctrl+s")
             assert "Write a language tag: en, et, mi, de-AT." in hands.text
@@ -30,7 +30,7 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("right", "enter", "enter")
             await hands.fill("lower case")
             assert "prefix is “LOWER CASE”. It must be two to seven capital letters or digits" in hands.text
-            await hands.press("down", "«ask»", "down", "down")
+            await hands.press("up", "up", "«ask»", "down", "down")
             await hands.fill("our")
             assert "Nothing is in it yet" in hands.text
             await hands.press("escape")
@@ -105,11 +105,11 @@ def test_a_collection_is_made_again_from_a_transfer(run: Run, pictured: Path, tm
             await hands.press("«t»")
             await hands.fill("", str(tmp_path / "again"))
             assert "Name both folders." in hands.text
-            await hands.fill(str(tmp_path / "nowhere"), str(tmp_path / "again"))
+            await hands.refill(str(tmp_path / "nowhere"), str(tmp_path / "again"))
             assert "There is no folder" in hands.text
-            await hands.fill(str(tmp_path), str(tmp_path / "again"))
+            await hands.refill(str(tmp_path), str(tmp_path / "again"))
             await hands.until("holds no transfer with linked data")
-            await hands.fill(str(tmp_path / "for the archive"), str(tmp_path / "again"))
+            await hands.refill(str(tmp_path / "for the archive"), str(tmp_path / "again"))
             await hands.until("2 items, 1 scan")
             await hands.press("enter")
             await hands.until("Tell me about this photograph.")

@@ -96,7 +96,7 @@ def test_a_range_is_picked_and_told_one_thing(run: Run, collection: Collection) 
             await hands.choose("Occasion")
             await hands.fill("The regatta")
             assert "All of them say that already." in hands.text
-            await hands.press("escape", "f8")
+            await hands.press("escape", "escape", "f8")
             await hands.choose("Who may see them")
             await hands.press("right", "enter")
             assert "3 are for only you now." in hands.text

@@ -7,7 +7,8 @@ from pathlib import Path
 import pytest
 from tests.tui.conftest import Hands, hands_on
 
-from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.forms import Answers, Blank, Form
+from boxlore.tui.widgets.text_input import Words
 
 Run = Callable[..., None]
 
@@ -122,3 +123,60 @@ def test_on_a_low_screen_only_the_line_at_hand_has_its_hint(run: Run) -> None:
             assert "About b." in hands.text and "About a." not in hands.text
 
     run(look())
+
+
+FAULTS = [
+    ("“12 mm” is not a size.", {"size": "12 mm", "mark": "1"}, "", "size"),
+    ("There is no file /nowhere/tree.ged.", {"mark": "3", "size": "/nowhere/tree.ged"}, "", "size"),
+    ("There is nothing in box 3.", {"mark": "3", "size": "13 x 18"}, "size", "mark"),
+    ("Box 13 is not here.", {"mark": "3", "size": ""}, "size", "size"),
+    ("No size is given.", {"mark": "3", "size": ""}, "size", "size"),
+    ("Not so.", {"mark": "3", "size": "5"}, "", "mark"),
+]
+"""A fault, the answers, the one that was looked at last, and the line that the cursor goes to."""
+
+
+def test_the_cursor_goes_to_the_line_that_a_fault_is_about(run: Run) -> None:
+    async def fill() -> None:
+        async with hands_on(None) as hands:
+            for fault, answers, looked_at, goes_to in FAULTS:
+
+                def answer(given: Answers, looked_at: str = looked_at, fault: str = fault) -> str:
+                    return fault if not looked_at or given[looked_at] is not None else ""
+
+                blanks = [Blank(name, name, text) for name, text in answers.items()]
+                await Form("Try", blanks, answer).open(hands.app)
+                await hands.press("ctrl+s", "«!»")
+                (shown,) = [line.text for line in hands.app.screen.query(Words) if line.text.endswith("!")]
+                assert shown == f"{answers[goes_to]}!", fault
+                await hands.press("escape", "escape")
+
+    run(fill())
+
+
+def test_what_was_typed_is_put_away_by_the_second_esc_alone(run: Run) -> None:
+    async def fill() -> None:
+        async with form(Blank("a", "First", "album"), Blank("b", "Second")) as (hands, answered):
+            await hands.press("«x»", "escape")
+            assert "This is not kept yet. Esc again lets go of it" in hands.text
+            await hands.press("tab")  # who goes on does not leave
+            assert "not kept yet" not in hands.text
+            await hands.press("ctrl+q", "escape")  # another key asks anew
+            assert "Esc again" in hands.text
+            await hands.press("escape")
+            assert "Start a collection" in hands.text and answered == []
+
+    run(fill())
+
+
+def test_the_second_of_two_forms_goes_back_to_the_first_with_its_words(run: Run) -> None:
+    async def fill() -> None:
+        async with hands_on(None) as hands:
+            await hands.press("s", "«Our boxes»", "enter", "«New Zealand»", "enter", "enter")
+            assert "Which language do they mostly tell in?" in hands.text
+            await hands.press("escape")
+            assert "Our boxes" in hands.text and "New Zealand" in hands.text
+            await hands.press("escape", "escape")
+            assert "Open one that is there" in hands.text
+
+    run(fill())

@@ -108,20 +108,20 @@ def test_a_recording_and_a_paper_are_kept(run: Run, collection: Collection, tmp_
             await step(hands, "Keep a recording")
             await hands.fill(str(sound), "twelve", "1")
             assert "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1." in hands.text
-            await hands.fill(str(tmp_path / "none.wav"), "", "")
+            await hands.refill(str(tmp_path / "none.wav"), "", "")
             assert "There is no file " in hands.text
-            await hands.fill(str(text), "", "")
+            await hands.refill(str(text), "", "")
             assert "notes.txt is no sound file." in hands.text
-            await hands.fill(str(sound), "0:01", "1")
+            await hands.refill(str(sound), "0:01", "1")
             assert "There is no clap 1: " in hands.text
-            await hands.fill(str(sound), "", "")
+            await hands.refill(str(sound), "", "")
             assert re.search(r"recordings/sitting-\d{4}-\d\d-\d\d-1\.wav is kept \(", hands.text)
             await step(hands, "Keep a signed paper")
             await hands.fill(str(tmp_path / "none.pdf"), "agreement")
             assert "There is no file " in hands.text
-            await hands.fill(str(text), "agreement")
+            await hands.refill(str(text), "agreement")
             assert "notes.txt is no scanned paper." in hands.text
-            await hands.fill(str(paper), "agreement")
+            await hands.refill(str(paper), "agreement")
             assert "is kept." in hands.text
         assert len(list((collection.folder / "recordings").iterdir())) == 1
         assert len(list((collection.folder / "papers").iterdir())) == 1
@@ -136,14 +136,14 @@ def test_a_story_of_no_picture(run: Run, collection: Collection) -> None:
             await hands.choose("Of this sitting")
             await hands.fill("She sang.")
             assert "No sitting with a teller has begun." in hands.text
-            await hands.press("escape")
+            await hands.press("escape", "escape")
             await step(hands, "A story of no picture")
             await hands.choose("Of a person")
             await hands.fill("", "He kept bees.")
             assert "It is not said about whom or what. Write a name." in hands.text
-            await hands.fill("Jaan Tamm", "")
+            await hands.refill("Jaan Tamm", "")
             assert "There is no story yet. Write what was told." in hands.text
-            await hands.fill("Jaan Tamm", "He kept bees.")
+            await hands.refill("Jaan Tamm", "He kept bees.")
             assert "The story is kept. Ctrl+Z takes it back." in hands.text
         assert fields(collection, Kind.PERSON) == [("name", "Jaan Tamm"), ("story", "He kept bees.")]
 

@@ -23,13 +23,15 @@ PATIENCE = 1.0
 
 @dataclass(frozen=True, slots=True)
 class KnownTeller:
-    """Somebody who told before: the name, how many sittings, the day of the last one, and the terms last agreed."""
+    """Somebody who told before: the name, how many sittings, the day of the last one, the terms last agreed, and the
+    place among all who told, by their first sitting."""
 
     name: str
     person: str
     sittings: int
     last: str
     terms: str = ""
+    place: int = 0
 
 
 def check_teller(collection: Collection, name: str) -> None:
@@ -58,6 +60,7 @@ def known_tellers(collection: Collection) -> list[KnownTeller]:
             sittings=(before.sittings if before else 0) + 1,
             last=words_of.get("date", "") if is_later or before is None else before.last,
             terms=_terms(words_of.get("consent", "")) or (before.terms if before else ""),
+            place=before.place if before else len(tellers),
         )
     return sorted(tellers.values(), key=lambda teller: (teller.last, teller.name), reverse=True)
 

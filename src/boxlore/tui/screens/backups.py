@@ -28,7 +28,9 @@ async def choose_backup(app: App[Any], folder: Path, chosen: OnChosen) -> None:
     async def answer(name: str) -> None:
         await _ask(app, names[name], chosen)
 
-    older = f"{len(listed) - SHOWN} older ones: boxlore restore lists them." if len(listed) > SHOWN else ""
+    older = (
+        f"{len(listed) - SHOWN} older ones: boxlore restore, at the shell, lists them." if len(listed) > SHOWN else ""
+    )
     choices = [Choice(name, f"{entry.backup.day}  {entry.backup.why}", entry.contents) for name, entry in names.items()]
     await app.push_screen(Choices("Bring back a backup", choices, answer, below=older))
 

@@ -16,7 +16,7 @@ from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.plain_text import Line, short
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
-"""The keys of the lines of a list, in order."""
+"""The keys of the lines of a list, in order; but for those that a line of it has for its own."""
 
 OnAnswer = Callable[[str], Awaitable[None] | None]
 """Called with the `value` of the choice taken."""
@@ -37,6 +37,10 @@ class Card(ModalScreen[None]):
         """Show the guide; what is on the card stays as it is."""
         await self.app.push_screen(GuideScreen())
 
+    async def may_leave(self) -> bool:
+        """Whether the program may be left while this card stands; where not, the card says why."""
+        return True
+
     async def action_leave(self) -> None:
         """Leave the program."""
         await self.app.run_action("leave")
@@ -44,11 +48,15 @@ class Card(ModalScreen[None]):
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """One line of a list: the `value` that the answer gets, its name, and a few words about it."""
+    """One line of a list: the `value` that the answer gets, its name, and a few words about it.
+
+    `key` is a letter of its own, for a line that stands now here, now there: what a hand has learnt stays so.
+    """
 
     value: str
     name: str
     about: str = ""
+    key: str = ""
 
 
 class Choices(Card):
@@ -69,12 +77,17 @@ class Choices(Card):
         *,
         below: str = "",
         back: Callable[[], Awaitable[None]] | None = None,
+        at: int = 0,
     ) -> None:
-        """`below` is a text under the lines; `back` is where Esc goes, else the screen below."""
+        """`below` is a text under the lines; `back` is where Esc goes, else the screen below; `at` is the line where
+        the cursor stands first."""
         super().__init__()
+        own_keys = {choice.key for choice in choices}
+        others = (key for key in KEYS if key not in own_keys)
+        self._keys = [choice.key or next(others) for choice in choices]
         self._title, self._choices, self._answer, self._below = title, list(choices), answer, below
         self._back = back
-        self._at = 0
+        self._at = at
         self._lines = [Line() for _ in choices]
 
     def compose(self) -> ComposeResult:
@@ -98,7 +111,7 @@ class Choices(Card):
             style = "bold $primary" if here else "bold"
             line.say(
                 ("▸ " if here else "  ", "$primary"),
-                (f"{KEYS[at]}  ", "$primary"),
+                (f"{self._keys[at]}  ", "$primary"),
                 (choice.name.ljust(width), style),
                 (f"   {short(choice.about, max(room - width, 8))}" if choice.about else "", "$faint"),
             )
@@ -112,9 +125,8 @@ class Choices(Card):
 
     async def action_press(self, key: str) -> None:
         """Take the line of this letter or digit."""
-        at = KEYS.find(key)
-        if at < len(self._choices):
-            await self._take(at)
+        if key in self._keys:
+            await self._take(self._keys.index(key))
 
     async def action_take(self) -> None:
         """Take the line at the cursor."""

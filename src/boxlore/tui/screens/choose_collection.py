@@ -14,9 +14,10 @@ from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
 from boxlore.tasks.collection.opening import DATABASE, start
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.forms import Answers, Back, Blank, Form
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.language_line import language_blank, language_read
 from boxlore.tui.widgets.form_lines import typed_path
@@ -118,7 +119,7 @@ class StartScreen(Screen[None]):
         """Show what went wrong, in a sentence."""
         self._note.display = bool(words)
         self._note.add_class("-bad")
-        self._note.say(words)
+        self._note.say(from_inside(words))
 
     async def on_screen_resume(self) -> None:
         if words := await self._resumed():
@@ -127,13 +128,13 @@ class StartScreen(Screen[None]):
     async def action_start(self) -> None:
         """Start a collection: what it is called and where the family lives, then how that country says things."""
 
-        async def answer(answers: dict[str, str]) -> str:
+        async def answer(answers: Answers) -> str:
             if not answers["folder"]:
                 return "Name a folder for it."
             usual = usual_ways(answers["country"])
             if usual is None:
                 return f"“{answers['country'][:40]}” may be no country, or several. Write its whole English name."
-            await self._ask_ways(answers, usual)
+            await self._ask_ways(answers, usual, back=lambda: form.anew(answers, "").open(self.app))
             return ""
 
         blanks = [
@@ -141,9 +142,10 @@ class StartScreen(Screen[None]):
             Blank("country", "In which country does the family live?", "", "In English. May stay empty."),
             Blank("folder", "Folder", "~/photographs", "Made if it is not there.", path="folder"),
         ]
-        await Form("Start a collection", blanks, answer).open(self.app)
+        form = Form("Start a collection", blanks, answer)
+        await form.open(self.app)
 
-    async def _ask_ways(self, first: dict[str, str], usual: UsualWays) -> None:
+    async def _ask_ways(self, first: Answers, usual: UsualWays, back: Back) -> None:
         async def answer(answers: dict[str, str]) -> str:
             folder = typed_path(first["folder"])
             language, fault = language_read(answers["language"])
@@ -171,7 +173,7 @@ class StartScreen(Screen[None]):
             Blank("prefix", "Letters before each number", letters_of(first["title"]),
                   "Two to seven letters that begin every number: FAM gives FAMA-0001."),
         ]  # fmt: skip
-        await Form("Language, dates and seasons", blanks, answer).open(self.app)
+        await Form("Language, dates and seasons", blanks, answer, back=back).open(self.app)
 
     async def action_open(self) -> None:
         """Open a collection."""
@@ -234,13 +236,13 @@ class StartScreen(Screen[None]):
                 return f"There is no folder {package}."
 
             async def again(fault: str) -> None:
-                filled = [blank.with_answer(answers) for blank in blanks]
-                await Form("From a transfer", filled, answer, fault=fault).open(self.app)
+                await form.anew(answers, fault).open(self.app)
 
             await self._rebuild(typed_path(answers["folder"]), package, again)
             return ""
 
-        await Form("From a transfer", blanks, answer).open(self.app)
+        form = Form("From a transfer", blanks, answer)
+        await form.open(self.app)
 
     async def action_restore(self) -> None:
         """Bring a backup back: of the collection that could not be opened, else of one that is named."""

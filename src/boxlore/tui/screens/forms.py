@@ -1,8 +1,12 @@
 """A form to fill in: free words, one of a few choices, or a path. What is wrong with the answers is said on it.
 
-The function that is given the answers has finished before the next key is handled.
+The function that is given the answers has finished before the next key is handled. Where it finds something wrong the
+form stands again with all that was typed, and the cursor is in the line that the fault is about: the one whose words
+the fault quotes, else the one whose answer was looked at last. What was typed is never put away by one key: Esc and
+Ctrl+Q first say that it is not kept yet.
 """
 
+import re
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from inspect import isawaitable
@@ -11,10 +15,11 @@ from pathlib import Path
 from textual.app import App, ComposeResult
 from textual.containers import VerticalScroll
 
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.browser import Browser
 from boxlore.tui.screens.cards import Card
-from boxlore.tui.widgets.form_lines import ChoiceLine, NameLine, PathLine
+from boxlore.tui.widgets.form_lines import ChoiceLine, NameLine, PathLine, typed_path
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.text_input import Words
 
@@ -48,9 +53,31 @@ class Blank:
         """The same line, beginning with what was answered before."""
         return replace(self, text=answers[self.name])
 
+    def quoted(self, answers: Mapping[str, str], fault: str) -> int:
+        """How many letters of this line's own words stand in a fault; 0 where they do not stand there whole."""
+        words = "" if self.choices else answers[self.name].rstrip("/")
+        if words and self.path and str(typed_path(words, self.base)) in fault:
+            return len(words)
+        return len(words) if words and re.search(rf"(?<!\w){re.escape(words)}(?!\w)", fault, re.IGNORECASE) else 0
 
-Filled = Callable[[dict[str, str]], Awaitable[str] | str]
-"""Called with the answers, by the names of the blanks. Returns '' or what is wrong with them."""
+
+class Answers(dict[str, str]):
+    """The answers of a form, by the names of its blanks. `looked_at` is the name of the one that was read last."""
+
+    looked_at = ""
+
+    def __getitem__(self, name: str) -> str:
+        self.looked_at = name
+        return super().__getitem__(name)
+
+
+Filled = Callable[[Answers], Awaitable[str] | str]
+"""Called with the answers. Returns '' or what is wrong with them."""
+
+Back = Callable[[], Awaitable[None]]
+"""Shows again what stood before a form."""
+
+NOT_YET = "This is not kept yet. {key} again lets go of it; Ctrl+S takes it as it stands."
 
 
 class Form(Card):
@@ -74,15 +101,18 @@ class Form(Card):
     )
 
     def __init__(
-        self, title: str, blanks: Sequence[Blank], answer: Filled, *, fault: str = "", above: str = ""
+        self, title: str, blanks: Sequence[Blank], answer: Filled, *, above: str = "", back: Back | None = None
     ) -> None:
         """`above` is a text over the lines. `answer` returns '', or what is wrong: then the form opens again with the
-        same words and the `fault`."""
+        same words and that fault. `back` is where Esc goes, else the screen below."""
         super().__init__()
-        self._title, self._blanks, self._answer = title, list(blanks), answer
+        self._title, self._blanks, self._answer, self._back = title, list(blanks), answer, back
+        self._first, self._asked_to_go = 0, ""
         self._hints = [Line(classes="faint") for _ in blanks]
         self._words = [self._line(at, blank) for at, blank in enumerate(blanks)]
-        self._said, self._above = fault, above
+        self._said, self._above = "", above
+        self._begun = self._answers()
+        """The answers before anything was typed; of a form that opens again, those of the first time."""
         self._fault = Line(classes="fault")
 
     def _line(self, at: int, blank: Blank) -> Words:
@@ -125,9 +155,35 @@ class Form(Card):
             if not (self._said or self._blanks[at].keeps or isinstance(words, ChoiceLine)):
                 words.select_all()  # typing takes the place of what was put there for the keeper
             self._show_hint(at)
-        self.set_focus(self._words[0])
-        self._fault.say((self._said + "\n" * (not self.has_class("-low")), "bold $error"))
-        self._fault.display = bool(self._said)
+        self.set_focus(self._words[self._first])
+        self._say(self._said)
+
+    def _say(self, words: str) -> None:
+        """Show a sentence above the lines; '' takes it away."""
+        self._fault.say((from_inside(words) + "\n" * (not self.has_class("-low")), "bold $error"))
+        self._fault.display = bool(words)
+
+    def anew(self, answers: Mapping[str, str], fault: str) -> "Form":
+        """The same form with these answers, what is wrong with them, and the cursor in the line that it is about."""
+        first = self._at_fault(answers, fault)
+        form = Form(
+            self._title,
+            [blank.with_answer(answers) for blank in self._blanks],
+            self._answer,
+            above=self._above,
+            back=self._back,
+        )
+        form._said, form._begun, form._first = fault, self._begun, first
+        return form
+
+    def _at_fault(self, answers: Mapping[str, str], fault: str) -> int:
+        """The line that a fault is about."""
+        names = [blank.name for blank in self._blanks]
+        looked_at = answers.looked_at if isinstance(answers, Answers) else ""
+        quoted = {at: found for at, blank in enumerate(self._blanks) if (found := blank.quoted(answers, fault))}
+        if quoted:
+            return max(quoted, key=quoted.__getitem__)
+        return names.index(looked_at) if looked_at in names else 0
 
     def _show_hint(self, at: int) -> None:
         blank, hint = self._blanks[at], self._hints[at]
@@ -162,6 +218,7 @@ class Form(Card):
     async def action_move(self, by: int) -> None:
         """Put the cursor into another line."""
         await self._drained()
+        self._stay()
         self.set_focus(self._words[(self._here() + by) % len(self._words)])
 
     async def action_browse(self) -> None:
@@ -178,6 +235,7 @@ class Form(Card):
         await self._drained()
         here = self._here()
         if here + 1 < len(self._words):
+            self._stay()
             self.set_focus(self._words[here + 1])
             return
         await self.action_done()
@@ -185,20 +243,47 @@ class Form(Card):
     async def action_done(self) -> None:
         """Close the form and give the answers, the lines not reached as they stand."""
         await self._drained()
-        answers = {
-            blank.name: _answer(blank, words.text) for blank, words in zip(self._blanks, self._words, strict=True)
-        }
+        answers = Answers(self._answers())
         self.app.pop_screen()
         answered = self._answer(answers)
         fault = await answered if isawaitable(answered) else answered
         if fault:
-            blanks = [blank.with_answer(answers) for blank in self._blanks]
-            await Form(self._title, blanks, self._answer, fault=fault, above=self._above).open(self.app)
+            await self.anew(answers, fault).open(self.app)
+
+    def _answers(self) -> dict[str, str]:
+        return {blank.name: _answer(blank, words.text) for blank, words in zip(self._blanks, self._words, strict=True)}
+
+    async def action_close(self) -> None:
+        """Go back without an answer; where something was typed, once it was said that it is not kept."""
+        if await self._may_go("Esc"):
+            await super().action_close()
+            if self._back is not None:
+                await self._back()
+
+    async def may_leave(self) -> bool:
+        """Yes, where nothing was typed, or once it was said that it is not kept."""
+        return await self._may_go("Ctrl+Q")
+
+    def _stay(self) -> None:
+        """Another line is gone to: nobody leaves."""
+        if self._asked_to_go:
+            self._asked_to_go = ""
+            self._say(self._said)
+
+    async def _may_go(self, key: str) -> bool:
+        """Whether the form may close without an answer: nothing was typed, or the same key was pressed before."""
+        await self._drained()
+        if self._answers() == self._begun or self._asked_to_go == key:
+            return True
+        self._asked_to_go = key
+        self._say(NOT_YET.format(key=key))
+        self.query_one(VerticalScroll).scroll_home(animate=False)
+        return False
 
     async def open(self, app: App[int]) -> None:
-        """Show the form; when this returns, the next key is typed into its first line."""
+        """Show the form; when this returns, the next key is typed into its first line, or the one with the fault."""
         await app.push_screen(self)
-        self.set_focus(self._words[0])
+        self.set_focus(self._words[self._first])
 
     def _here(self) -> int:
         return self._words.index(self.focused) if self.focused in self._words else 0

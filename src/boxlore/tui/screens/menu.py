@@ -10,7 +10,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.menu_tasks.table import TASKS, of_group
 from boxlore.tui.menu_tasks.task import Group
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.forms import Form
+from boxlore.tui.screens.forms import Answers, Back, Form
 from boxlore.tui.screens.long_task import WorkingScreen
 
 
@@ -109,7 +109,7 @@ async def open_group(screen: MenuHost, group: str) -> None:
     choices = [Choice(f"{TASK}{key}", task.name, task.about) for key, task in tasks.items()]
     choices = choices + own if group == Group.HAND_ON else own + choices  # what is made stands first there
     title = "This photograph" if group == THIS else group
-    await screen.app.push_screen(Choices(title, choices, _doing(screen), back=lambda: open_menu(screen)))
+    await screen.app.push_screen(Choices(title, choices, _doing(screen, group), back=lambda: open_menu(screen)))
 
 
 def _now(screen: MenuHost, choice: Choice) -> Choice:
@@ -118,10 +118,10 @@ def _now(screen: MenuHost, choice: Choice) -> Choice:
     return choice
 
 
-def _doing(screen: MenuHost) -> Callable[[str], Awaitable[None]]:
+def _doing(screen: MenuHost, group: str) -> Callable[[str], Awaitable[None]]:
     async def answer(value: str) -> None:
         if value.startswith(TASK):
-            await start(screen, value.removeprefix(TASK))
+            await start(screen, value.removeprefix(TASK), back=lambda: open_group(screen, group))
         elif value == SURVEY:
             from boxlore.tui.screens.survey import ask_box
 
@@ -141,9 +141,9 @@ def _doing(screen: MenuHost) -> Callable[[str], Awaitable[None]]:
     return answer
 
 
-async def start(screen: MenuHost, name: str) -> None:
+async def start(screen: MenuHost, name: str, back: Back | None = None) -> None:
     """Ask for what a task needs with a form, then run it on a card of its own. What was wrong with the answers is said
-    on the form, which keeps them."""
+    on the form, which keeps them. `back` is where Esc goes from the form."""
     task = TASKS[name]
     collection = screen.sitting.collection
     if task.writes and not screen.sitting.writable:
@@ -151,12 +151,12 @@ async def start(screen: MenuHost, name: str) -> None:
         return
     blanks = task.blanks(collection)
 
-    async def run(answers: dict[str, str]) -> str:
+    async def run(answers: Answers) -> str:
         def job(progress: Progress) -> list[str]:
             return task.job(collection, answers, progress)
 
         async def again(fault: str) -> None:
-            await Form(task.name, [blank.with_answer(answers) for blank in blanks], run, fault=fault).open(screen.app)
+            await form.anew(answers, fault).open(screen.app)
 
         def after() -> None:
             screen.task_done(wrote=task.writes)
@@ -164,7 +164,8 @@ async def start(screen: MenuHost, name: str) -> None:
         await screen.app.push_screen(WorkingScreen(task.name, job, after, again=again if blanks else None))
         return ""
 
+    form = Form(task.name, blanks, run, back=back)
     if blanks:
-        await Form(task.name, blanks, run).open(screen.app)
+        await form.open(screen.app)
     else:
-        await run({})
+        await run(Answers())

@@ -9,6 +9,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.people.person import Person
 from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 
 Then = Callable[[str], Awaitable[None] | None]
@@ -48,7 +49,7 @@ async def ask_if_one(
         try:
             words = do[value]()
         except BoxloreError as error:
-            await app.push_screen(Notice("This could not be done", str(error)))
+            await app.push_screen(Notice("This could not be done", from_inside(str(error))))
             return
         done = then(words)
         if done is not None:
@@ -56,12 +57,11 @@ async def ask_if_one(
 
     choices = [
         Choice("same", "The same person", f"called {first.name}"),
-        Choice("second", "The same, other name", f"called {second.name}"),
         Choice("two", "Two people", "proposed no more"),
         Choice("later", "Not sure", "all stays as it is"),
     ]
-    if first.name == second.name:
-        del choices[1]
+    if first.name != second.name:
+        choices.append(Choice("second", "The same, other name", f"called {second.name}"))
     told = "\n".join(people_corrections.in_short(collection, person) for person in pair)
     below = f"{told}\n{because + '. ' if because else ''}No words are lost either way, and Ctrl+Z takes it back."
     await app.push_screen(Choices(title or f"{first.name} and {second.name}?", choices, answer, below=below))

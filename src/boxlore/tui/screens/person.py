@@ -161,12 +161,12 @@ class PersonScreen(ListScreen):
                 await self._ask_source(said, "")
 
         choices = [
+            Choice("history", "History"),
             Choice("correct", "Correct the words", "what was there stays in the history"),
             Choice("said", "Somebody else said it"),
-            Choice("history", "History"),
         ]
         if not FIELDS[said.field].told:
-            del choices[:2]
+            del choices[1:]
         await self.app.push_screen(Choices(short(f"“{self._words(said)}”", 60), choices, answer))
 
     async def _history(self, said: Statement) -> None:

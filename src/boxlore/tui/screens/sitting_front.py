@@ -22,8 +22,8 @@ LIST, ASK, MENU = "list", "ask", "menu"
 """What may be opened above the sitting's screen: the list, what to ask the teller, the menu."""
 
 _MORE = (
-    Choice("menu", "No sitting today", "put right, print, hand on, keep safe"),
-    Choice("others", "Another collection", "open or start one"),
+    Choice("menu", "No sitting today", "put right, print, hand on, keep safe", key="t"),
+    Choice("others", "Another collection", "open or start one", key="c"),
 )
 
 
@@ -72,12 +72,11 @@ class FrontScreen(Screen[None]):
         choices = [
             first,
             Choice("next", "The next with open questions", "after the one where you stopped" if stopped else ""),
-            Choice("box", "Go on in the same box", f"{row.mark}, and what lies with it" if row.mark else ""),
             Choice(ASK, f"What to ask {teller}", "notes, faces without a name"),
             Choice(LIST, "A list", "find words, a number, a box"),
         ]
-        if not row.mark:
-            del choices[2]
+        if row.mark:  # last: the others keep their digits where it is missing
+            choices.append(Choice("box", "Go on in the same box", f"{row.mark}, and what lies with it"))
 
         async def answer(value: str) -> None:
             await self._begin(value, at)

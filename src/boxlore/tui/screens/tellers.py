@@ -9,6 +9,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.person_actions import names_known
@@ -18,28 +19,36 @@ Then = Callable[[], Awaitable[None]]
 """What follows once it is answered."""
 
 MOST = 9
-"""So many of those who told before are offered, the last one first."""
+"""So many of those who told before are offered, those who told last."""
 
 MYSELF, SOMEBODY, LATER = "myself", "somebody", "later"
 _LAST = (
-    Choice(MYSELF, "I myself", "what you tell stands as told by the keeper"),
-    Choice(SOMEBODY, "Somebody else"),
-    Choice(LATER, "Not sure yet", "answers can be given to a teller later"),
+    Choice(MYSELF, "I myself", "what you tell stands as told by the keeper", key="i"),
+    Choice(SOMEBODY, "Somebody else", key="s"),
+    Choice(LATER, "Not sure yet", "answers can be given to a teller later", key="n"),
 )
 
 
 async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice, back: Then | None = None,
                      chosen: Callable[[str], Awaitable[None]] | None = None) -> None:  # fmt: skip
-    """Ask who tells, then what was agreed, and go on with `then`. `more` are further lines, which `chosen` does."""
-    tellers = known_tellers(sitting.collection)[:MOST]
+    """Ask who tells, then what was agreed, and go on with `then`. `more` are further lines, which `chosen` does.
+
+    The tellers stand in the order in which they first told, so that a digit means the same one every day; the cursor
+    is at the one who told last.
+    """
+    latest = known_tellers(sitting.collection)[:MOST]
+    tellers = sorted(latest, key=lambda teller: teller.place)
     known = {f"teller:{at}": teller for at, teller in enumerate(tellers)}
     choices = [Choice(value, teller.name, _about(teller)) for value, teller in known.items()]
 
+    async def again() -> None:
+        await ask_teller(app, sitting, then, *more, back=back, chosen=chosen)
+
     async def answer(value: str) -> None:
         if value in known:
-            await _agreed(app, sitting, known[value], then)
+            await _agreed(app, sitting, known[value], then, again)
         elif value == SOMEBODY:
-            await _ask_name(app, sitting, then)
+            await _ask_name(app, sitting, then, again)
         elif value in (MYSELF, LATER):
             sitting.nobody(myself=value == MYSELF)
             await then()
@@ -47,7 +56,8 @@ async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice,
             await chosen(value)
 
     title = "Who tells today?" if not sitting.id else f"{sitting.narrator} tells. Who tells now?"
-    await app.push_screen(Choices(title, [*choices, *_LAST, *more], answer, back=back))
+    at = tellers.index(latest[0]) if latest else 0
+    await app.push_screen(Choices(title, [*choices, *_LAST, *more], answer, back=back, at=at))
 
 
 def _about(teller: KnownTeller) -> str:
@@ -55,45 +65,50 @@ def _about(teller: KnownTeller) -> str:
     return f"{often}, last on {teller.last}" if teller.last else often
 
 
-async def _ask_name(app: App[Any], sitting: Sitting, then: Then) -> None:
+async def _ask_name(app: App[Any], sitting: Sitting, then: Then, back: Then) -> None:
     async def answer(answers: dict[str, str]) -> str:
         if not answers["narrator"]:
             return "Write who tells."
         return await ask_which_teller(app, sitting, answers["narrator"], take)
 
     async def take(name: str) -> str:
-        await _agreed(app, sitting, KnownTeller(name, "", 0, ""), then)
+        await _agreed(app, sitting, KnownTeller(name, "", 0, ""), then, back)
         return ""
 
     known = names_known(sitting)
     hint = "The whole name, as it shall stand beside what is told. One at a time."
-    await Form("Somebody else", [Blank("narrator", "Who tells?", "", hint, known=known)], answer).open(app)
+    blank = Blank("narrator", "Who tells?", "", hint, known=known)
+    await Form("Somebody else", [blank], answer, back=back).open(app)
 
 
-async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then) -> None:
+async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then, back: Then) -> None:
     """Ask about the agreement, then let the teller's sitting begin."""
+
+    async def again() -> None:
+        await _agreed(app, sitting, teller, then, back)
 
     async def answer(value: str) -> None:
         if value == "read":
-            await _read_out(app, sitting, teller, then)
+            await _read_out(app, sitting, teller, then, again)
             return
         answers = {"narrator": teller.name}
         if value == "stands":
             answers |= {"terms": teller.terms, "agreed_by": teller.name}
         if fault := await _begin(app, sitting, answers, then):
-            await app.push_screen(Notice(teller.name, fault))
+            await app.push_screen(Notice(teller.name, from_inside(fault)))
 
     choices = [
-        Choice("read", "Read it out and note it", "before anything is asked"),
-        Choice("later", "Not now", "“Sit”, “This sitting” has it too"),
+        Choice("read", "Read it out and note it", "before anything is asked", key="r"),
+        Choice("later", "Not now", "“Sit”, “This sitting” has it too", key="n"),
     ]
     if teller.terms:
-        choices.insert(0, Choice("stands", "Still as agreed", "I asked again today"))
+        choices.insert(0, Choice("stands", "Still as agreed", "I asked again today", key="a"))
     below = f"Agreed last: {teller.terms}." if teller.terms else ""
-    await app.push_screen(Choices(f"Is there an agreement with {teller.name}?", choices, answer, below=below))
+    title = f"Is there an agreement with {teller.name}?"
+    await app.push_screen(Choices(title, choices, answer, below=below, back=back))
 
 
-async def _read_out(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then) -> None:
+async def _read_out(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then, back: Then) -> None:
     async def answer(answers: dict[str, str]) -> str:
         return await _begin(app, sitting, {"narrator": teller.name, **answers}, then)
 
@@ -104,7 +119,8 @@ async def _read_out(app: App[Any], sitting: Sitting, teller: KnownTeller, then: 
         Blank("place", "Where?", "", "“The teller’s home” is enough; no street. May stay empty."),
         Blank("recorder", "Does a recorder run?", "no", choices=(("no", "no"), ("yes", "yes"))),
     ]  # fmt: skip
-    await Form(f"Agreement with {teller.name}", blanks, answer, above=f"Read this out: “{course.READ_OUT}”").open(app)
+    above = f"Read this out: “{course.READ_OUT}”"
+    await Form(f"Agreement with {teller.name}", blanks, answer, above=above, back=back).open(app)
 
 
 async def _begin(app: App[Any], sitting: Sitting, answers: dict[str, str], then: Then) -> str:
