@@ -303,6 +303,17 @@ def test_the_list_says_bare_begun_told(sitting: Sitting) -> None:
     assert listing.position("01900000-0000-7000-8000-000000000000") == -1
 
 
+def test_an_occasion_is_completed_by_those_told_before(sitting: Sitting) -> None:
+    say(sitting, 1, OCCASION, "the regatta")
+    say(sitting, 2, OCCASION, "The day of the Regatta")
+    again = Sitting(sitting.collection)
+    again.prepare()
+    for known in (sitting, again):
+        assert known.complete(OCCASION, "reg") == [("", "The day of the Regatta"), ("", "the regatta")]
+        assert known.complete(OCCASION, "the day of the regatta") == [] == known.complete(OCCASION, " ")
+        assert known.complete(STORY, "reg") == []
+
+
 def test_completion_and_understanding(sitting: Sitting) -> None:
     say(sitting, 1, WHO, "Kristjan Tamm")
     assert [words for _, words in sitting.complete(WHO, "Anna; kri")] == ["Kristjan Tamm"]

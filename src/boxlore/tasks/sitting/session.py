@@ -66,6 +66,7 @@ from boxlore.tasks.collection.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.sitting.beginning import note_out
 from boxlore.tasks.sitting.item_list import still_to_ask
+from boxlore.tasks.sitting.occasions_told import OccasionsTold
 from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.strike import finish_pending, strike_out
 from boxlore.tasks.telling.markers import Markers
@@ -111,6 +112,7 @@ class Sitting:
     prompts: tuple[Prompt, ...] = PROMPTS
     prompts_fault: str = ""
     """What is wrong with the collection's own prompts; the usual ones are asked then."""
+    occasions: OccasionsTold = field(default_factory=OccasionsTold)
     end_suggested: bool = False
     """Whether `course.suggest_end` has said that it has lasted long."""
 
@@ -283,6 +285,8 @@ class Sitting:
         act.clears += sorted(slots)
         self.finish(act, record.id)
         self._drafted -= slots
+        if prompt.field == "occasion":
+            self.occasions.heard(words)
         return True
 
     def _parts(self, prompt: Prompt, words: str) -> list[str]:
@@ -427,12 +431,14 @@ class Sitting:
     # looking
 
     def prepare(self) -> None:
-        """Open the list of places, which is built on its first use; call it in a thread of its own."""
+        """Read the occasions told, and open the list of places, which is built on its first use; call it in a thread of
+        its own."""
+        self.occasions.read(self.collection)
         with self._places:
             self._ready = self.teller.understanding.gazetteer is not None
 
     def complete(self, prompt: Prompt, words: str) -> list[tuple[str, str]]:
-        """(id, words) of people, or places (without id), that begin as the last of the words typed."""
+        """(id, words) of people, or places and occasions (without id), that begin as the last of the words typed."""
         typed = words.split(";")[-1].strip()
         if prompt.reads == "person":
             people = self.collection.people()
@@ -442,7 +448,7 @@ class Sitting:
         if prompt.reads == "place":
             places = self.collection.store.complete_places(typed, 8)
             return [("", place) for place in places if fold(place) != fold(typed)]
-        return []
+        return [("", told) for told in self.occasions.begun(typed)] if prompt.field == "occasion" else []
 
     def understand(self, prompt: Prompt, words: str, record: Record) -> Understood | None:
         """What is made of the words so far, for a prompt that is read; nothing while the places are prepared."""
