@@ -216,7 +216,33 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
     assert start(folder, "verify")[0] == "2 scans read; 1 not as they were."
 
 
+def test_how_good_the_scans_are_and_what_was_taken_off_a_print(folder: Path) -> None:
+    assert any(line.startswith("TRA-0002  ") for line in start(folder, "scans"))
+    assert start(folder, "scans", what="prints") == [
+        "TRA-0002 front: sharp up to 5 × 3 mm, usable up to 8 × 5 mm",  # 60 × 40 pixels at 300 and 200 to an inch
+        "TRA-0002 back: sharp up to 5 × 3 mm, usable up to 8 × 5 mm",
+    ]
+    assert start(folder, "taken_off", item="TRA-0002", kind="letter", text="for Ann") == [
+        "TRA-0003: a letter that was attached to TRA-0002. “Move things” says where it lies."
+    ]
+
+
+def test_words_are_struck_everywhere_once_the_list_was_seen(folder: Path) -> None:
+    with open_collection(folder) as collection:
+        item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+        Teller(collection).tell(item, "story", "He sold the farm to Pihlak.", Telling())
+    seen = start(folder, "strike", words="Pihlak")
+    assert seen[0] == "1 statement would be struck. Nothing is struck yet; do it again with “yes”."
+    assert seen[1] == "  story: He sold the farm to Pihlak."
+    assert start(folder, "strike", words="Pihlak", do="yes")[0].startswith("Struck.")
+    with pytest.raises(WrongUse, match="Those words stand nowhere"):
+        start(folder, "strike", words="Pihlak")
+    assert b"Pihlak" not in (folder / "collection.sqlite").read_bytes()
+
+
 REFUSED = [
+    ("strike", {}, "No words are given."),
+    ("taken_off", {}, "It is not said off which print."),
     ("intake", {}, "No folder is named."),
     ("without_scan", {"count": "many"}, "“many” is not how many. Write a number from 1 to 10,000."),
     ("tree", {}, "No file is named. Write its path, or look for it with F3."),

@@ -15,7 +15,7 @@ PLACES: dict[str, str] = {
     "housing": "“Keep safe”",
     "housing lend": "“Keep safe”, “On loan to you”",
     "housing move": "“Keep safe”, “Move things”",
-    "housing off": "“Take in”, “Prints without a scan”",
+    "housing off": "“Keep safe”, “A note taken off a print”",
     "housing place": "“Keep safe”, “A room or shelf”",
     "housing what": "“List and find” (F3)",
     "intake": "“Take in”, “Scans”",
@@ -30,7 +30,7 @@ PLACES: dict[str, str] = {
     "restore": "“Keep safe”, “Bring back a backup”",
     "show": "“Who says so” (F4)",
     "sit": "“Who says so” (F4)",
-    "strike everywhere": "`boxlore strike everywhere` at the shell, for",
+    "strike everywhere": "“Put right”, “Strike words everywhere”",
     "strike": "“Who says so” (F4), “Strike for good”",
     "tell": "the photograph’s own prompt",
     "tell --help": "the guide (F1)",
@@ -42,24 +42,29 @@ PLACES: dict[str, str] = {
 
 LINES: dict[str, str] = {
     "--archive": "“The archive’s own settings”",
+    "--backs apart": "“items of their own”",
     "--backs": "“Backs of photographs that are in already?”",
     "--box": "“Box”",
     "--copy": "“copied into the collection”",
     "--due": "“Due back on”",
     "--folder": "“Folder in that box”",
+    "--for family": "“the family”",
     "--for": "“For whom?”",
     "--inside": "“In or near which town?”",
     "--kin-of": "“Whose pages are they?”",
     "--look-in": "“A further folder to look in”",
     "--mend": "“Note the new place of moved ones?”",
+    "--order dmy": "“7 April”",
+    "--order mdy": "“July 4”",
     "--order": "“How is 7/4 read in it?”",
     "--unit": "“Celsius or Fahrenheit?”",
     "--longest": "“How large?”",
+    "--pairs suffix": "“by name: _f, _b”",
     "--pairs": "“How do fronts and backs belong together?”",
     "--update": "“An earlier transfer to update”",
     "--voice": "“What was told aloud too?”",
 }
-"""Option -> the line of a form that asks the same."""
+"""Option, with its value where that matters -> the line of a form that asks the same, or the answer to it."""
 
 OF_TWO_WORDS = ("events", "housing", "people", "places")
 """Commands whose second word is a part of their name."""
@@ -68,7 +73,7 @@ _COMMAND = re.compile(
     r"`?\bboxlore (?:-c \S+ )?(?P<name>[a-z]+)(?P<second> [a-z]+\b)?"
     r"(?P<more>(?: [A-Z][A-Z\d.-]*[A-Z\d]\b(?:\.csv)?)*(?: (?=--|[“\"])(?:“[^”]*”|\"[^\"]*\"|\.\w|[^.,;:()`“\"])*)?)`?"
 )
-_OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?: (?:[a-z]+(?=[.,;)`])|[A-Z]+\b|\d+\b))?`?")
+_OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?P<value> (?:[a-z]+|[A-Z]+|\d+)\b)?(?P<end>`?)")
 
 
 def from_inside(words: str) -> str:
@@ -91,7 +96,12 @@ def _place(command: re.Match[str]) -> str:
 
 
 def _line(option: re.Match[str]) -> str:
-    if option["name"] in LINES:
-        return LINES[option["name"]]
+    name, value = option["name"], option["value"] or ""
+    if name + value in LINES:
+        return LINES[name + value]
+    ends = option["end"] or option.string[option.end() :][:1] in tuple(".,;:)")
+    word = "" if ends or not value.islower() else value  # which goes on with the sentence
+    if name in LINES:
+        return LINES[name] + word
     shell = "" if "shell" in option.string[: option.start()] else " (at the shell)"
-    return f"{option[0].strip('`')}{shell}"
+    return f"{name}{value.removesuffix(word)}{shell}{word}"

@@ -98,8 +98,8 @@ def test_a_range_is_picked_and_told_one_thing(run: Run, collection: Collection) 
             assert "All of them say that already." in hands.text
             await hands.press("escape", "escape", "f8")
             await hands.choose("Who may see them")
-            await hands.press("right", "enter")
-            assert "3 are for only you now." in hands.text
+            await hands.press("right", "ctrl+s")
+            assert "3 are for the keeper only now." in hands.text
             await hands.press("up", "up", "up", "up", "insert", "f8")
             await hands.choose("Another box or folder")
             await hands.fill("9")

@@ -164,6 +164,12 @@ def test_a_birth_a_mother_and_a_consent_are_added(run: Run, collection: Collecti
             assert "You cannot break anything." in hands.text  # the guide, at any time
             await hands.press("escape", "right", "enter", "«yes»", "enter", "right", "ctrl+s")
             assert "Ctrl+Z takes it back." in hands.text
+            await hands.press("a")
+            await hands.choose("Who may see them")
+            await hands.press("left", "left", "ctrl+s")
+            assert "Anna Berg is for the family only from now on. Ctrl+Z takes it back." in hands.text
+            await hands.press("ctrl+z")
+            assert "Taken back: Anna Berg: family." in hands.text
             await hands.press("enter")
             await hands.choose("History")
             assert "History: Name" in hands.text

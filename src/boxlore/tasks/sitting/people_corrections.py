@@ -177,6 +177,14 @@ def correct(sitting: Sitting, statement: Statement, words: str) -> None:
     sitting.steps.remember(Done(corrected.act, f"{statement.field} corrected", ""))
 
 
+def keep_to(sitting: Sitting, person: Person, audience: str) -> None:
+    """Keep a person, wherever they are named, to an audience."""
+    before = sitting.collection.store.version
+    statement = registry.set_audience(sitting.collection, Subject(Kind.PERSON, person.id), audience)
+    if sitting.collection.store.version != before:  # else it was so already
+        sitting.steps.remember(Done(statement.act, f"{person.name}: {audience}", ""))
+
+
 def allow(sitting: Sitting, person: Person, answer: Consent) -> list[str]:
     """Note a consent, or its withdrawal. Returns sentences on the outputs that a withdrawal makes out of date."""
     statement = registry.consent(sitting.collection, person, answer)

@@ -1,4 +1,4 @@
-"""Keep safe: what the originals need, where they stand, their climate, and whether the scans are as they were."""
+"""Keep safe: what the originals need, where they stand, and their climate."""
 
 from datetime import date, datetime
 
@@ -9,7 +9,14 @@ from boxlore.core.records.marks import KINDS, LOCATION_KINDS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.originals.housing_now import House
-from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, file_blank, folder_blank, given_file, parted, path_of
+from boxlore.tui.menu_tasks.task import (
+    FormAnswers,
+    Group,
+    Task,
+    file_blank,
+    given_file,
+    parted,
+)
 from boxlore.tui.screens.forms import Blank
 
 SHOWN_STEPS = 40
@@ -30,35 +37,6 @@ def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -
         where = " ".join(part for part in (located.number, located.mark) if part)
         lines.append(f"{where}  {located.finding.message} ({located.finding.source})")
     return lines or ["Nothing to mend."]
-
-
-def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.collection.log_check import log_findings, said_of_older
-    from boxlore.tasks.outputs.struck_words_found import struck_findings
-    from boxlore.tasks.scans.damage import damage_findings
-    from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
-    from boxlore.tasks.sitting.recordings import verify_kept
-
-    look_in = (path_of(collection, answers["look_in"], ""),) if answers["look_in"] else ()
-    wrong, count = [], 0
-    lines = [f"{number} {finding.message}".strip() for number, finding in log_findings(collection)]
-    lines += [finding.message for finding in struck_findings(collection)]
-    lines += [words for words in (said_of_older(collection),) if words]
-    for verified in verify_scans(collection, progress, look_in=look_in):
-        count += 1
-        if (finding := finding_of(verified)) is not None:
-            wrong.append(verified)
-            lines.append(finding.message)
-    if progress.stopped():
-        lines.append("Stopped; the next time it goes on from here.")
-    if answers["mend"] == "yes" and (mended := register_again(collection, wrong)):
-        lines.append(f"The new place of {several(mended, 'scan')} is noted.")
-    lines += [finding.message for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
-    lines += [f"{number}: {finding.message}" for number, finding in damage_findings(collection)]
-    head = f"{several(count, 'scan')} read; {len(wrong)} not as they were." if wrong else (
-        f"{several(count, 'scan')} read; all as they were."
-    )  # fmt: skip
-    return [head, *lines]
 
 
 def _container(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -211,10 +189,14 @@ def _climate(collection: Collection, answers: FormAnswers, progress: Progress) -
     return lines or ["No log is kept yet. Name a logger’s CSV file, and where it lay."]
 
 
-def _backup(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    progress.begin("Making a backup", 0)
-    collection.back_up("asked for")
-    return [f"A backup lies in {collection.folder / 'backups'}. It holds no scans: copy those yourself."]
+def _taken_off(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.collection.items_by_mark import find_item
+    from boxlore.tasks.originals.housing_changes import take_off
+
+    if not answers["item"]:
+        raise WrongUse("It is not said off which print.", "Write its number (TRA-0042) or where it is kept (3/12/4).")
+    number = take_off(collection, find_item(collection, answers["item"]), answers["text"], kind=answers["kind"])
+    return [f"{number}: a {answers['kind']} that was attached to {answers['item']}. “Move things” says where it lies."]
 
 
 TASKS = {
@@ -233,6 +215,19 @@ TASKS = {
             Blank("tested", "Test mark", "", "For instance: PAT passed (ISO 18916)."),
         ],
         _container,
+        writes=True,
+    ),
+    "taken_off": Task(
+        Group.KEEP_SAFE,
+        "A note taken off a print",
+        "a number of its own; what it was on",
+        lambda collection: [
+            Blank("item", "Off which print?", "", "Its number (TRA-0042) or where it is kept (3/12/4)."),
+            Blank("kind", "What is it?", "note",
+                  choices=tuple((kind, kind) for kind in ("note", "letter", "clipping", "envelope"))),
+            Blank("text", "What is written on it?", "", "Exactly as it stands. May stay empty."),
+        ],
+        _taken_off,
         writes=True,
     ),
     "location": Task(
@@ -324,19 +319,5 @@ TASKS = {
         ],
         _climate,
         writes=True,
-    ),
-    "verify": Task(
-        Group.KEEP_SAFE,
-        "Read the scans again",
-        "each byte, against what it was",
-        lambda collection: [
-            folder_blank(collection, "look_in", "A further folder to look in", "", "For scans that are gone."),
-            Blank("mend", "Note the new place of moved ones?", "yes", choices=(("yes", "yes"), ("no", "no"))),
-        ],
-        _verify,
-        writes=True,
-    ),
-    "backup": Task(
-        Group.KEEP_SAFE, "Make a backup now", "of the database", lambda collection: [], _backup, writes=True
     ),
 }  # fmt: skip

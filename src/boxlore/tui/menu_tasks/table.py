@@ -1,14 +1,16 @@
 """All tasks of the menu, by their keys. A task's module imports what loads heavy libraries when it is started."""
 
-from boxlore.tui.menu_tasks import handing_on, keeping_safe, printing, putting_right, taking_in
+from boxlore.tui.menu_tasks import handing_on, keeping_safe, keeping_scans, printing, putting_right, striking, taking_in
 from boxlore.tui.menu_tasks.task import Group, Task
 
 TASKS: dict[str, Task] = {
     **taking_in.TASKS,
     **putting_right.TASKS,
+    **striking.TASKS,
     **printing.TASKS,
     **handing_on.TASKS,
     **keeping_safe.TASKS,
+    **keeping_scans.TASKS,
 }
 
 

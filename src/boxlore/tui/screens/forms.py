@@ -11,9 +11,10 @@ from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from inspect import isawaitable
 from pathlib import Path
+from textwrap import wrap
 
 from textual.app import App, ComposeResult
-from textual.containers import VerticalScroll
+from textual.containers import Vertical, VerticalScroll
 
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
@@ -87,6 +88,7 @@ class Form(Card):
     """
 
     DEFAULT_CSS = """
+    Form VerticalScroll { height: auto; scrollbar-size-vertical: 1; }
     Form .label { margin-top: 1; text-style: bold; }
     Form .faint { height: auto; }
     Form.-low .label { margin-top: 0; }
@@ -110,7 +112,7 @@ class Form(Card):
         self._first, self._asked_to_go = 0, ""
         self._hints = [Line(classes="faint") for _ in blanks]
         self._words = [self._line(at, blank) for at, blank in enumerate(blanks)]
-        self._said, self._above = "", above
+        self._said, self._above, self._shown = "", above, ""
         self._begun = self._answers()
         """The answers before anything was typed; of a form that opens again, those of the first time."""
         self._fault = Line(classes="fault")
@@ -129,15 +131,16 @@ class Form(Card):
         return Words(text=blank.text)
 
     def compose(self) -> ComposeResult:
-        with VerticalScroll(classes="card", can_focus=False):
+        with Vertical(classes="card"):
             yield Line(self._title, classes="title")
-            yield self._fault  # seen wherever the cursor is put then
-            if self._above:
-                yield Line(self._above, classes="above")
-            for blank, words, hint in zip(self._blanks, self._words, self._hints, strict=True):
-                yield Line(blank.label, classes="label")
-                yield words
-                yield hint
+            yield self._fault  # seen wherever the cursor is put then, as the last line is
+            with VerticalScroll(can_focus=False):
+                if self._above:
+                    yield Line(self._above, classes="above")
+                for blank, words, hint in zip(self._blanks, self._words, self._hints, strict=True):
+                    yield Line(blank.label, classes="label")
+                    yield words
+                    yield hint
             yield Line(f"\n{self._how()}", classes="faint")
 
     def _how(self) -> str:
@@ -158,10 +161,24 @@ class Form(Card):
         self.set_focus(self._words[self._first])
         self._say(self._said)
 
+    def on_resize(self) -> None:
+        self._fit()
+
+    def _fit(self) -> None:
+        """Give the lines the height that the sentences above and below them leave; further ones are scrolled to."""
+        columns, rows = self.app.size
+        wide = max(min(76, columns * 96 // 100) - 6, 10)
+        said = [*wrap(self._how(), wide), *wrap(self._shown, wide), *([""] if self._shown and rows >= LOW else [])]
+        self.query_one(VerticalScroll).styles.max_height = max(
+            rows - len(said) - len(("frame", "title", "", "", "")), 3
+        )
+
     def _say(self, words: str) -> None:
         """Show a sentence above the lines; '' takes it away."""
-        self._fault.say((from_inside(words) + "\n" * (not self.has_class("-low")), "bold $error"))
+        self._shown = from_inside(words)
+        self._fault.say((self._shown + "\n" * (not self.has_class("-low")), "bold $error"))
         self._fault.display = bool(words)
+        self._fit()
 
     def anew(self, answers: Mapping[str, str], fault: str) -> "Form":
         """The same form with these answers, what is wrong with them, and the cursor in the line that it is about."""
@@ -277,7 +294,6 @@ class Form(Card):
             return True
         self._asked_to_go = key
         self._say(NOT_YET.format(key=key))
-        self.query_one(VerticalScroll).scroll_home(animate=False)
         return False
 
     async def open(self, app: App[int]) -> None:

@@ -10,6 +10,7 @@ from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.who_said_it import reassign
 from boxlore.tui.keys import bound
+from boxlore.tui.screens.audience_lines import for_whom
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
@@ -106,7 +107,7 @@ class PersonScreen(ListScreen):
             return
         self._whole.say(
             f"“{self._words(said)}”\n",
-            (f"{self._says(said)} · {said.recorded_at[:10]} · for {said.audience}", "$faint"),
+            (f"{self._says(said)} · {said.recorded_at[:10]} · {for_whom(said.audience)}", "$faint"),
         )
 
     def action_undo(self) -> None:

@@ -12,8 +12,9 @@ from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind
 from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, for_whom
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.forms import Answers, Blank, Form
 from boxlore.tui.screens.one_person import ask_if_one
 
 ADDED = (
@@ -39,6 +40,7 @@ ABOUT = (
     Choice("two", "Not the same as …", "so that it is proposed no more"),
     Choice("part", "Take two apart again", "“the same person” is taken back"),
     Choice("consent", "Consent", "shown outside? who says so"),
+    Choice("audience", "Who may see them", "the person, wherever they are named"),
 )
 CHOOSE = ("", "→ to choose")
 """What a line shows in which nothing is chosen: nobody's consent is filled in for them."""
@@ -219,6 +221,20 @@ async def _consent(host: AboutHost) -> None:
     await Form(f"Consent of {host.person.name}", blanks, answer).open(host.app)
 
 
+async def _audience(host: AboutHost) -> None:
+    def answer(answers: Answers) -> str:
+        try:
+            audience = audience_read(answers)
+            people_corrections.keep_to(host.sitting, host.person, audience)
+        except BoxloreError as error:
+            return str(error)
+        host.done(f"{host.person.name} is {for_whom(audience)} from now on.")
+        return ""
+
+    blanks = audience_blanks(host.person.audience, "Who may see the person?")
+    await Form(f"Who may see {host.person.name}", blanks, answer).open(host.app)
+
+
 _DO: dict[str, Callable[[AboutHost], Awaitable[None]]] = {
     "rename": _rename,
     "add": _add,
@@ -226,6 +242,7 @@ _DO: dict[str, Callable[[AboutHost], Awaitable[None]]] = {
     "two": _two,
     "part": _part,
     "consent": _consent,
+    "audience": _audience,
 }
 
 _HINTS = {

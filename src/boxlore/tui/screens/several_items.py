@@ -15,10 +15,10 @@ from boxlore.tasks.originals.housing_now import house_of
 from boxlore.tasks.sitting.linking import OF_ALL, SAME, had, keep_all_to, same_as, say_of_all
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.undoing import Done
+from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, for_whom
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.forms import Blank, Form
-
-AUDIENCES = (("family", "the family"), ("keeper", "only you"), ("anyone", "anyone"))
+from boxlore.tui.screens.forms import Answers, Blank, Form
+from boxlore.tui.screens.person_actions import names_known
 
 
 class ManyHost(Protocol):
@@ -75,19 +75,29 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
         return ""
 
     label = FIELDS[field].label
+    completed = {
+        "occasion": sitting.occasions.begun,
+        "place": sitting.collection.store.complete_places,
+        "person": names_known(sitting),
+        "photographer": names_known(sitting),
+    }
+    known = completed.get(field)
     await Form(
-        f"{label} of {len(items)}", [Blank("words", label, "", "The same of all that are picked.")], answer
+        f"{label} of {len(items)}", [Blank("words", label, "", "The same of all that are picked.", known=known)], answer
     ).open(host.app)
 
 
 async def _audience(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:
-    def answer(answers: dict[str, str]) -> str:
-        count = keep_all_to(sitting, _records(sitting, items), answers["to"])
-        host.said_of_many(f"{several(count, 'is', 'are')} for {dict(AUDIENCES)[answers['to']]} now.")
+    def answer(answers: Answers) -> str:
+        try:
+            audience = audience_read(answers)
+            count = keep_all_to(sitting, _records(sitting, items), audience)
+        except BoxloreError as error:
+            return str(error)
+        host.said_of_many(f"{several(count, 'is', 'are')} {for_whom(audience)} now.")
         return ""
 
-    blank = Blank("to", "Who may see them?", "family", choices=AUDIENCES)
-    await Form(f"Who may see {len(items)}", [blank], answer).open(host.app)
+    await Form(f"Who may see {len(items)}", audience_blanks("family", "Who may see them?"), answer).open(host.app)
 
 
 async def _move(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:

@@ -14,6 +14,7 @@ from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
+from boxlore.tui.screens.audience_lines import for_whom
 from boxlore.tui.screens.cards import Notice
 from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.forms import Form
@@ -168,7 +169,7 @@ class ItemScreen(ItemOver):
             level = view.audience.partition(":")[0]
             at = AUDIENCES.index(level) if level in AUDIENCES else -1
             audience = AUDIENCES[(at + 1) % len(AUDIENCES)]
-            self._change(view, f"{_quoted(view)}: for {audience}.", audience=audience)
+            self._change(view, f"{_quoted(view)}: {for_whom(audience)}.", audience=audience)
 
     async def action_which(self) -> None:
         """Ask which date, place or person is meant, or how a name is taken apart, if that is open; the prompt's own

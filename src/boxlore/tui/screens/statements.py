@@ -12,13 +12,15 @@ from boxlore.core.statements import Said
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.people_corrections import Naming
-from boxlore.tasks.sitting.session import AUDIENCES, Sitting
+from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.sitting.who_said_it import reassign
-from boxlore.tasks.strike import BEYOND, carriers, named, proved, still_standing, words_about
+from boxlore.tasks.strike import named
 from boxlore.tui.keys import bound
+from boxlore.tui.menu_tasks.striking import struck_lines
+from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, for_whom
 from boxlore.tui.screens.cards import Choice, Choices, Notice
-from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.forms import Answers, Blank, Form
 from boxlore.tui.screens.language_line import language_blank, language_read
 from boxlore.tui.screens.list_screen import ListScreen, taken_back
 from boxlore.tui.screens.long_task import WorkingScreen
@@ -38,7 +40,7 @@ CORRECT = (
 REST = (
     Choice("withdraw", "Take this answer back", "the history keeps it"),
     Choice("settle", "Choose which answer is used", "the others stay on record"),
-    Choice("audience", "Who may see it", "anyone, family, keeper; or later"),
+    Choice("audience", "Who may see it", "anyone, family, keeper, an archive later"),
     Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("history", "History", "what was said, what became of it"),
 )
@@ -195,17 +197,16 @@ class SaidScreen(ListScreen):
         self.done("Taken back: it holds no more.")
 
     async def _audience(self, view: StatementView) -> None:
-        def answer(value: dict[str, str]) -> str:
+        def answer(value: Answers) -> str:
             try:
-                correcting.change(self._sitting, self._record, view, audience=value["audience"])
+                audience = audience_read(value)
+                correcting.change(self._sitting, self._record, view, audience=audience)
             except BoxloreError as error:
                 return str(error)
-            self._load()
-            self.say(f"For {value['audience']} from now on. Ctrl+Z, back at the photograph, takes it back.")
+            self.done(f"It is {for_whom(audience)} from now on.")
             return ""
 
-        hint = f"{', '.join(AUDIENCES)}, or archive:2060-01-01 (closed until that day)"
-        await Form("Who may see it?", [Blank("audience", "Audience", view.audience, hint)], answer).open(self.app)
+        await Form("Who may see it?", audience_blanks(view.audience), answer).open(self.app)
 
     async def _language(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
@@ -213,8 +214,7 @@ class SaidScreen(ListScreen):
             if fault:
                 return fault
             correcting.change(self._sitting, self._record, view, language=tag)
-            self._load()
-            self.say(f"Noted as told in “{tag}”.")
+            self.done(f"Noted as told in “{tag}”.")
             return ""
 
         blank = language_blank(view.language)
@@ -245,8 +245,7 @@ class SaidScreen(ListScreen):
                 correcting.correct(self._sitting, self._record, view, value["words"])
             except BoxloreError as error:
                 return str(error)
-            self._load()
-            self.say("Corrected. What was there stays in the history.")
+            self.done("Corrected. What was there stays in the history.")
             return ""
 
         blank = Blank("words", f"{FIELDS[view.field].label}, as {who_says(view)} said it", view.words, keeps=True)
@@ -297,15 +296,5 @@ class SaidScreen(ListScreen):
 
     def _struck(self, view: StatementView, progress: Progress) -> list[str]:
         report = self._sitting.strike(view.statement, progress)
-        carrying = carriers(self._sitting.collection, report)
-        traces = [words_about(path) for path in carrying]
         named(self._sitting.collection)
-        if not report.finished:
-            return [
-                "The words are erased. Another program still reads the collection;",
-                "the last traces go when it closes.",
-                *traces,
-            ]
-        traces += still_standing(self._sitting.collection, report)
-        gone = proved(report, carrying)
-        return [f"Struck. {gone}" if gone else "Struck from the records.", *traces, BEYOND]
+        return struck_lines(self._sitting.collection, report)

@@ -9,6 +9,7 @@ from textual.containers import Vertical
 
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.audiences import audience_shown
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Source, Sure, fold
@@ -173,8 +174,7 @@ SURE_WORDS = {Sure.SURE: "", Sure.LIKELY: "likely", Sure.GUESS: "a guess", Sure.
 
 def marks(view: StatementView) -> str:
     """How sure a statement is and who may see it, in words; '' if it is sure and for anyone."""
-    audience = "" if view.audience == "anyone" else f"for {view.audience} only"
-    return ", ".join(part for part in (SURE_WORDS[view.sure], audience) if part)
+    return ", ".join(part for part in (SURE_WORDS[view.sure], audience_shown(view.audience)) if part)
 
 
 def who_says(view: StatementView) -> str:

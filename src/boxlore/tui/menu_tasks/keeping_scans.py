@@ -1,0 +1,91 @@
+"""Keep safe: whether the scans are as they were, how good they are, and the backups of what is told."""
+
+from boxlore.core.findings import several
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, folder_blank, path_of, selection_of, which
+from boxlore.tui.screens.forms import Blank
+from boxlore.tui.widgets.prompt_block import SIDES
+
+
+def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.collection.log_check import log_findings, said_of_older
+    from boxlore.tasks.outputs.struck_words_found import struck_findings
+    from boxlore.tasks.scans.damage import damage_findings
+    from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
+    from boxlore.tasks.sitting.recordings import verify_kept
+
+    look_in = (path_of(collection, answers["look_in"], ""),) if answers["look_in"] else ()
+    wrong, count = [], 0
+    lines = [f"{number} {finding.message}".strip() for number, finding in log_findings(collection)]
+    lines += [finding.message for finding in struck_findings(collection)]
+    lines += [words for words in (said_of_older(collection),) if words]
+    for verified in verify_scans(collection, progress, look_in=look_in):
+        count += 1
+        if (finding := finding_of(verified)) is not None:
+            wrong.append(verified)
+            lines.append(finding.message)
+    if progress.stopped():
+        lines.append("Stopped; the next time it goes on from here.")
+    if answers["mend"] == "yes" and (mended := register_again(collection, wrong)):
+        lines.append(f"The new place of {several(mended, 'scan')} is noted.")
+    lines += [finding.message for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
+    lines += [f"{number}: {finding.message}" for number, finding in damage_findings(collection)]
+    head = f"{several(count, 'scan')} read; {len(wrong)} not as they were." if wrong else (
+        f"{several(count, 'scan')} read; all as they were."
+    )  # fmt: skip
+    return [head, *lines]
+
+
+def _scan_quality(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.housing_check import check_scans, print_sizes
+
+    selection = selection_of(answers)
+    progress.begin("Looking at every scan", collection.store.count("item"))
+    if answers["what"] == "prints":
+        return [
+            f"{row.number} {SIDES.get(row.side, row.side)}: sharp up to {_by(row.sharp)} mm, usable up to "
+            f"{_by(row.usable)} mm"
+            for row in print_sizes(collection, selection)
+        ] or ["There is no scan to print."]
+    found = [f"{row.number}  {row.finding.message}" for row in check_scans(collection, selection)]
+    return found or ["Every scan is as it should be."]
+
+
+def _by(size: tuple[float, float]) -> str:
+    return " × ".join(str(round(length)) for length in size)
+
+
+def _backup(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    progress.begin("Making a backup", 0)
+    collection.back_up("asked for")
+    return [f"A backup lies in {collection.folder / 'backups'}. It holds no scans: copy those yourself."]
+
+
+TASKS = {
+    "verify": Task(
+        Group.KEEP_SAFE,
+        "Read the scans again",
+        "each byte, against what it was",
+        lambda collection: [
+            folder_blank(collection, "look_in", "A further folder to look in", "", "For scans that are gone."),
+            Blank("mend", "Note the new place of moved ones?", "yes", choices=(("yes", "yes"), ("no", "no"))),
+        ],
+        _verify,
+        writes=True,
+    ),
+    "scans": Task(
+        Group.KEEP_SAFE,
+        "How good the scans are",
+        "sharp, upright; how large to print",
+        lambda collection: [
+            *which(),
+            Blank("what", "What is listed?", "faults",
+                  choices=(("faults", "what could be better"), ("prints", "how large each may be printed"))),
+        ],
+        _scan_quality,
+    ),
+    "backup": Task(
+        Group.KEEP_SAFE, "Make a backup now", "of the database", lambda collection: [], _backup, writes=True
+    ),
+}  # fmt: skip
