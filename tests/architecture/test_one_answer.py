@@ -18,7 +18,6 @@ MAKES_RECIPIENTS = {"tasks/collection/records_for_outputs.py"}
 SHOWS_OR_CHOOSES = {
     "core/fields/audiences.py",  # the grammar of the words
     "tasks/sitting/recovering.py",  # a draft for anyone takes the audience of its field
-    "tui/widgets/prompt_block.py",  # says beside a statement for whom it is
 }
 """Files that compare the words of an audience and decide nothing by it."""
 

@@ -257,7 +257,7 @@ def test_the_demonstration_from_inside(terminal: Opens, tmp_path: Path) -> None:
     window.wait_for("Enter or Esc goes back")
     window.send("⟨Enter⟩")
     window.wait_for("Who tells today?")
-    window.send("21")
+    window.send("i1")
     window.wait_for("Tell me about this photograph")
     window.send("⟨^Q⟩")
     assert window.wait() == 0

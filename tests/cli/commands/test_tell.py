@@ -68,7 +68,7 @@ REFUSED = [
     (["housing", "box", "2", "--size", "380"], "“380” is not the whole size: its depth is missing."),
     (["housing", "box", "2", "--size", "380 x 260"], "Write millimetres, wide by high by deep: 380 x 260 x 130."),
     (["copies", "copies", "--box", ""], "--box is empty."),
-    (["copies", "copies", "--box", "99"], "Nothing here is of box “99”. boxlore housing what, people list and find"),
+    (["copies", "copies", "--box", "99"], "Nothing here is of box “99”. boxlore housing what, boxlore people list"),
     (["copies", "copies", "--person", "Xyzzy"], "Nothing here is of person “Xyzzy”."),
     (["copies", "copies", "--event", "Xyzzy", "--find", "qq"], "Nothing here is of occasion “Xyzzy”, words “qq”."),
     (["survey", "99", "--json"], "Nothing here is of box “99”."),

@@ -34,7 +34,7 @@ def collection(bare: Callable[[int], Path]) -> Iterator[Collection]:
         yield opened
 
 
-THERE_IS = "boxlore housing what, people list and find show them."
+THERE_IS = "boxlore housing what, boxlore people list and boxlore find show them."
 MISTYPED = [
     (Selection(box="Bx2"), f"Nothing here is of box “Bx2”. Is “Bx1” meant? {THERE_IS}"),
     (Selection(person="Aino Tam"), ""),

@@ -87,7 +87,8 @@ def check_chosen(collection: Collection, selection: Selection) -> None:
     meant = f"Is {' or '.join(f'“{name}”' for name in nearest)} meant? " if nearest else ""
     together = "" if unknown or len(alone) == 1 else " together"
     raise WrongUse(
-        f"Nothing here is of {words}{together}.", f"{meant}boxlore housing what, people list and find show them."
+        f"Nothing here is of {words}{together}.",
+        f"{meant}boxlore housing what, boxlore people list and boxlore find show them.",
     )
 
 
