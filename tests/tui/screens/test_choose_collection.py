@@ -20,8 +20,14 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("«s»")
             await hands.fill("", "", "")
             assert "Name a folder for it." in hands.text
+            (tmp_path / "a file").write_text("mine", "utf-8")
+            await hands.refill("Our photographs", "Aotearoa", str(tmp_path / "a file" / "ours"))
+            assert "Nothing can be written in" in hands.text  # said where the folder stands, before more is asked
+            await hands.fill(str(tmp_path / "a file"))
+            assert "a file is a file. Choose a folder." in " ".join(hands.text.split())
             await hands.refill("Our photographs", "Atlantis", str(tmp_path / "ours"))
             assert "“Atlantis” may be no country, or several." in hands.text
+            assert not (tmp_path / "ours").exists()  # it was tried, and nothing is left
             await hands.fill("Aotearoa", str(tmp_path / "ours"))
             assert "7 April 1952" in hands.text and "December to February" in hands.text and " OP " in hands.text
             await hands.press("«English please»", "ctrl+s")

@@ -8,13 +8,14 @@ import logging
 import os
 import sys
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import TypeVar, cast
 
-from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.errors import CouldNot, WrongUse, in_words
 from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
 from boxlore.core.people.person import Registry, build_registry
@@ -179,10 +180,7 @@ READ_BY = "files read by"
 
 def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident: str = "") -> None:
     """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
-    if has_collection(folder):
-        raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
-    if has_backups(folder):
-        raise WrongUse(f"{folder} holds the backups of a collection. {way_back(folder)}", "Or choose another folder.")
+    check_no_collection(folder)
     check_settings(settings)
     _check_untouched(folder, as_toml(settings).encode())
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
@@ -190,6 +188,32 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
         (folder / name).mkdir(parents=True, exist_ok=True)
     with create(folder, clock=Clock(on_day=on_day, right_on=settings.clock_right_on), ident=ident) as store:
         store.set_meta(READ_BY, READER)
+
+
+def check_no_collection(folder: Path) -> None:
+    """Raises WrongUse where a collection, or its backups, lie in the folder."""
+    if has_collection(folder):
+        raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
+    if has_backups(folder):
+        raise WrongUse(f"{folder} holds the backups of a collection. {way_back(folder)}", "Or choose another folder.")
+
+
+def check_new_folder(folder: Path) -> None:
+    """Raises WrongUse, CouldNot where no collection can be made in the folder; it leaves nothing there."""
+    check_no_collection(folder)
+    if folder.exists() and not folder.is_dir():
+        raise WrongUse(f"{folder} is a file.", "Choose a folder.")
+    missing = [path for path in (folder, *folder.parents) if not path.exists()]
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        with TemporaryDirectory(dir=folder):
+            pass
+    except OSError as error:
+        raise CouldNot(f"Nothing can be written in {folder}: {in_words(error)}.", "Choose another folder.") from error
+    finally:
+        for path in missing:
+            with suppress(OSError):
+                path.rmdir()
 
 
 def _check_untouched(folder: Path, settings: bytes) -> None:

@@ -12,7 +12,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.places.country_defaults import UsualWays, usual_ways
 from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
-from boxlore.tasks.collection.opening import DATABASE, start
+from boxlore.tasks.collection.opening import DATABASE, check_new_folder, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
@@ -131,6 +131,8 @@ class StartScreen(Screen[None]):
         async def answer(answers: Answers) -> str:
             if not answers["folder"]:
                 return "Name a folder for it."
+            if fault := _cannot_be_made(answers["folder"]):
+                return fault
             usual = usual_ways(answers["country"])
             if usual is None:
                 return f"“{answers['country'][:40]}” may be no country, or several. Write its whole English name."
@@ -209,7 +211,7 @@ class StartScreen(Screen[None]):
         """Make the demonstration and open it."""
 
         async def answer(answers: dict[str, str]) -> str:
-            return await self._demo(typed_path(answers["folder"]))
+            return _cannot_be_made(answers["folder"]) or await self._demo(typed_path(answers["folder"]))
 
         blank = Blank(
             "folder",
@@ -234,6 +236,8 @@ class StartScreen(Screen[None]):
             package = typed_path(answers["package"])
             if not package.is_dir():
                 return f"There is no folder {package}."
+            if fault := _cannot_be_made(answers["folder"]):
+                return fault
 
             async def again(fault: str) -> None:
                 await form.anew(answers, fault).open(self.app)
@@ -248,7 +252,8 @@ class StartScreen(Screen[None]):
         """Bring a backup back: of the collection that could not be opened, else of one that is named."""
 
         async def answer(answers: dict[str, str]) -> str:
-            return await self._restore(typed_path(answers["folder"]))
+            folder = typed_path(answers["folder"])
+            return await self._restore(folder) if has_backups(folder) else f"There are no backups in {folder}."
 
         if self._broken is not None:
             await self._restore(self._broken[0])
@@ -279,6 +284,15 @@ class StartScreen(Screen[None]):
     async def action_leave(self) -> None:
         """Leave the program."""
         await self.app.run_action("leave")
+
+
+def _cannot_be_made(folder: str) -> str:
+    """Why no collection can be made in a folder; '' where one can."""
+    try:
+        check_new_folder(typed_path(folder))
+    except BoxloreError as error:
+        return str(error)
+    return ""
 
 
 def letters_of(title: str) -> str:

@@ -116,6 +116,7 @@ class Form(Card):
         self._begun = self._answers()
         """The answers before anything was typed; of a form that opens again, those of the first time."""
         self._fault = Line(classes="fault")
+        self._lines = VerticalScroll(can_focus=False)
 
     def _line(self, at: int, blank: Blank) -> Words:
         if blank.choices:
@@ -134,7 +135,7 @@ class Form(Card):
         with Vertical(classes="card"):
             yield Line(self._title, classes="title")
             yield self._fault  # seen wherever the cursor is put then, as the last line is
-            with VerticalScroll(can_focus=False):
+            with self._lines:
                 if self._above:
                     yield Line(self._above, classes="above")
                 for blank, words, hint in zip(self._blanks, self._words, self._hints, strict=True):
@@ -147,7 +148,7 @@ class Form(Card):
         paths = (
             "Tab completes a path, F3 looks through the folders. " if any(blank.path for blank in self._blanks) else ""
         )
-        paths += "Tab takes the first name shown. " if any(blank.known for blank in self._blanks) else ""
+        paths += "Tab takes the first one shown. " if any(blank.known for blank in self._blanks) else ""
         at_once = " Ctrl+S: the rest as it stands." if len(self._blanks) > 2 else ""
         return f"{paths}Enter goes on; after the last line it is done.{at_once} Esc goes back."
 
@@ -169,9 +170,7 @@ class Form(Card):
         columns, rows = self.app.size
         wide = max(min(76, columns * 96 // 100) - 6, 10)
         said = [*wrap(self._how(), wide), *wrap(self._shown, wide), *([""] if self._shown and rows >= LOW else [])]
-        self.query_one(VerticalScroll).styles.max_height = max(
-            rows - len(said) - len(("frame", "title", "", "", "")), 3
-        )
+        self._lines.styles.max_height = max(rows - len(said) - len(("frame", "title", "", "", "")), 3)
 
     def _say(self, words: str) -> None:
         """Show a sentence above the lines; '' takes it away."""
@@ -223,7 +222,7 @@ class Form(Card):
         for at in range(len(self._blanks)):
             self._show_hint(at)
         if self._here() == 0:  # what stands above the first line is seen with it
-            self.call_after_refresh(lambda: self.query_one(VerticalScroll).scroll_home(animate=False))
+            self.call_after_refresh(self._lines.scroll_home, animate=False)
 
     async def action_tab(self) -> None:
         """Complete a path as far as that goes, or a name; else go to the next line."""
