@@ -40,6 +40,7 @@ _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
+_YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
@@ -119,6 +120,12 @@ class Grammar:
                 items.append(Expression("after" if kind == "or_later" else "before", [self._operand()]))
                 marks.append(self._last_mark)
                 continue
+            if years := _YEAR_BESIDE.get(kind) or self._year_beside():
+                self.at += 1 if kind in _YEAR_BESIDE else 3
+                joins.append("or")
+                items.append(Expression("one", [self._a_year_on(items[-1], years)]))
+                marks.append(0)
+                continue
             limit = kind if kind not in ("comma", "and") else following
             if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
                 self.at += 1 if kind in ("comma", "and") else 0
@@ -133,6 +140,20 @@ class Grammar:
             if joins == ["comma"] and (known := self._beside_a_war(items)):
                 items, joins, marks = [known], [], marks[:1]
         return self._joined(items, joins, marks, first_mark)
+
+    def _year_beside(self) -> int:
+        """“1938 or the year after”, where nothing is told after which it was: 1, or -1 for the year before; else 0."""
+        begins = self.kinds[self.at : self.at + 2] == ["or", "unit"] and self.senses[self.at + 1].value == "year"
+        ends = begins and self.kinds[self.at + 3] in ("", "query")
+        return _SIDES.get(self.kinds[self.at + 2], 0) if ends else 0
+
+    @staticmethod
+    def _a_year_on(item: Expression, years: int) -> Partial:
+        """“Guy Fawkes, 1938 or the year after”: the same a year on."""
+        date = item.leaves()[-1]
+        if not date.year.isdigit() or item.kind != "one":
+            raise NoForm
+        return date.shifted(years)
 
     @staticmethod
     def _beside_a_war(items: list[Expression]) -> Expression | None:

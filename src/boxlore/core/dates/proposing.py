@@ -33,7 +33,8 @@ _SAYING = frozenset(
         *SLOTS,
         *"about about_behind doubt query or and either between between_behind before before_behind at_latest after "
         "after_behind at_earliest since since_behind until until_behind from to to_open or_later or_earlier few "
-        "eve eve_behind night_to morrow not correction old_style new_style comma dash slash no_such".split(),
+        "eve eve_behind night_to or_year_after or_year_before morrow not correction old_style new_style comma dash "
+        "slash no_such".split(),
     )
 )
 """Kinds of words that the grammar has a use for; the others are passed over where a whole is read."""

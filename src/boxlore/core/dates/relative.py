@@ -46,6 +46,9 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
     if distance.exact and distance.unit == "year":
         begin, end = (_later(day, distance.side * max(distance.count, 1)) for day in (first, last))
         return str(begin) if begin == end else f"[{begin}..{end}]"
+    if distance.exact and distance.unit == "month":
+        begin, end = (_so_old(day, "month", distance.side * max(distance.count, 1)) for day in (first, last))
+        return str(begin) if begin == end else f"[{begin}..{end}]"
     if context.whole and (distance.count > 0 or distance.unit == "fortnight"):
         return _stretch(first, last, distance)
     if distance.unit == "night" and first == last:  # “ööl vastu 14. juunit”: that of two days

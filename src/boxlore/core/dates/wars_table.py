@@ -8,13 +8,13 @@ Theatres = tuple[tuple[str, str, str], ...]
 
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
-        "first world war|first war|gt war|the gt war|pierwsza wojna|pierwszą wojną|pierwszej wojny|pierwszej wojnie|pierwszą wojnę|první válka|první války|první válkou|první válce|první válku|первая война|первой войны|первой войной|первой войне|первую войну|империалистическая война|империалистическую войну|империалистической войны|германская война|германскую войну|германской войны|pirmais karš|pirmā kara|pirmajā karā|pirmo karu|pirmasis karas|pirmojo karo|pirmąjį karą|pirmajame kare|esimene sõda|esimese sõja|esimest sõda|esimeses sõjas|ensimmäinen sota|ensimmäisen sodan|ensimmäistä sotaa|första kriget|första krigets|første krig|første krigen|den første krig|eerste oorlog|erster krieg|erste krieg|ersten krieg|ersten krieges|première guerre|guerre de 14|guerre de 14-18|primera guerra|prima guerra|primeira guerra|første verdenskrigen|első háború|első világháború|első világháborúban|i világháború|nagy háború|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
+        "first world war|first war|gt war|the gt war|империалистическая война|империалистическую войну|империалистической войны|германская война|германскую войну|германской войны|den første krig|guerre de 14|guerre de 14-18|i világháború|nagy háború|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
         "|erster weltkrieg|erste weltkrieg|ersten weltkrieg|ersten weltkriegs|1 weltkrieg|i weltkrieg|première guerre mondiale|grande guerre|primera guerra mundial|prima guerra mondiale|eerste wereldoorlog"
         "|första världskriget|første verdenskrig|ensimmäinen maailmansota|первая мировая|первая мировая война|i wojna światowa|pierwsza wojna światowa|pirmais pasaules karš|pirmasis pasaulinis karas|první světová válka",
         (("", "1914-07", "1918-11"), ("US", "1917-04", "1918-11"), ("IT", "1915-05", "1918-11")),
     ),
     (
-        "second world war|second war|druga wojna|drugą wojną|drugiej wojny|drugiej wojnie|drugą wojnę|druhá válka|druhé války|druhou válkou|druhé válce|druhou válku|вторая война|второй войны|второй войной|второй войне|вторую войну|otrais karš|otrā kara|otrajā karā|otro karu|antrasis karas|antrojo karo|antrąjį karą|antrajame kare|teine sõda|teise sõja|teist sõda|teises sõjas|toinen sota|toisen sodan|toista sotaa|andra kriget|andra krigets|anden krig|andre krigen|annen verdenskrig|annen krig|tweede oorlog|zweiter krieg|zweite krieg|zweiten krieg|zweiten krieges|seconde guerre|deuxième guerre|segunda guerra|seconda guerra|második háború|második világháború|második világháborúban|ii világháború|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine ilmasõda|teise ilmasõja|teise ilmasõja ajal|teine maailmasõda|teise maailmasõja ajal"
+        "second world war|second war|ii világháború|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine ilmasõda|teise ilmasõja|teise ilmasõja ajal|teine maailmasõda|teise maailmasõja ajal"
         "|zweiter weltkrieg|zweite weltkrieg|zweiten weltkrieg|zweiten weltkriegs|2 weltkrieg|ii weltkrieg|seconde guerre mondiale|deuxième guerre mondiale|segunda guerra mundial|seconda guerra mondiale|tweede wereldoorlog"
         "|andra världskriget|anden verdenskrig|andre verdenskrig|toinen maailmansota|вторая мировая|вторая мировая война|ii wojna światowa|druga wojna światowa|otrais pasaules karš|antrasis pasaulinis karas|druhá světová válka",
         (("", "1939-09", "1945-09"), ("US", "1941-12", "1945-09"), ("EE", "1941-06", "1944-11"), ("IT", "1940-06", "1945-05")),
@@ -51,7 +51,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("american civil war", (("US", "1861-04", "1865-04"),)),
     ("spanish-american war", (("US", "1898-04", "1898-08"),)),
     ("vietnam war", (("US", "1965-03", "1973-03"),)),
-    ("interwar|interwar years|interwar period|between the wars|between the two wars|zwischenkriegszeit|mellankrigstiden|mellomkrigstiden|mellemkrigstiden|interbellum|entre-deux-guerres|tarpukaris|tarpukariu|tarpukario|starpkaru laiks|starpkaru laikā|dwudziestolecie międzywojenne|sõdadevaheline aeg|sõdadevahelisel ajal|maailmansotien välissä", (("", "1918-11", "1939-09"),)),
+    ("interwar|zwischen den kriegen|zwischen den beiden kriegen|zwischen den weltkriegen|zwischen den beiden weltkriegen|entre les deux guerres|entre deux guerres|entre les guerres|entre guerras|entre as guerras|entre as duas guerras|entre las guerras|entre las dos guerras|periodo de entreguerras|entreguerras|fra le due guerre|tra le due guerre|tussen de oorlogen|tussen de twee oorlogen|tussen de wereldoorlogen|mellan krigen|mellan världskrigen|mellom krigene|mellom verdenskrigene|mellem krigene|mellem verdenskrigene|sotien välillä|sotien välinen aika|maailmansotien välillä|sõdade vahel|sõdadevaheline aeg|kahe sõja vahel|между войнами|между двумя войнами|между двух войн|między wojnami|dwudziestolecie międzywojenne|okres międzywojenny|mezi válkami|mezi dvěma válkami|starp kariem|starpkaru laiks|starp abiem kariem|tarp karų|tarp dviejų karų|két háború között|a két háború között|a két világháború között|interwar years|interwar period|between the wars|between the two wars|zwischenkriegszeit|mellankrigstiden|mellomkrigstiden|mellemkrigstiden|interbellum|entre-deux-guerres|tarpukaris|tarpukariu|tarpukario|starpkaru laiks|starpkaru laikā|dwudziestolecie międzywojenne|sõdadevaheline aeg|sõdadevahelisel ajal|maailmansotien välissä", (("", "1918-11", "1939-09"),)),
     ("victorian times|victorian era|reign of victoria|under queen victoria|victoria's reign|under victoria|queen victoria's reign|reign of queen victoria|victorian period|victorian", (("GB", "1837-06", "1901-01"),)),
     ("edwardian times|edwardian era|reign of edward vii|under edward vii|edward vii's reign|edwardian period|edwardian", (("GB", "1901-01", "1910-05"),)),
     ("reign of george v|under george v", (("GB", "1910-05", "1936-01"),)),
@@ -72,8 +72,32 @@ WHICH_WAR = (
 )
 """Names of a war that does not say which one: it is asked, with the two world wars as choices."""
 
+_FIRST_OR_SECOND = (
+    ("esimene esimese esimest esimeses", "teine teise teist teises", "maailmasõda maailmasõja maailmasõjas ilmasõda ilmasõja ilmasõjas sõda sõja sõjas"),
+    ("erster erste ersten", "zweiter zweite zweiten", "weltkrieg weltkriegs weltkrieges weltkriege krieg kriegs krieges kriege"),
+    ("первая первой первую", "вторая второй вторую", "мировая мировой мировую мировая-война мировой-войны мировой-войной мировой-войне мировую-войну война войны войной войне войну"),
+    ("pierwsza pierwszej pierwszą", "druga drugiej drugą", "wojna wojny wojnie wojnę wojną wojna-światowa wojny-światowej wojnie-światowej wojnę-światową wojną-światową"),
+    ("první", "druhá druhé druhou druhá", "válka války válce válku válkou světová světové světovou světová-válka světové-války světové-válce světovou-válku světovou-válkou"),
+    ("pirmais pirmā pirmajā pirmo", "otrais otrā otrajā otro", "karš kara karā karu pasaules-karš pasaules-kara pasaules-karā pasaules-karu"),
+    ("pirmasis pirmojo pirmąjį pirmajame pirmajam", "antrasis antrojo antrąjį antrajame antrajam", "karas karo karą kare karui pasaulinis pasaulinio pasaulinis-karas pasaulinio-karo pasaulinį-karą pasauliniame-kare pasauliniam-karui"),
+    ("ensimmäinen ensimmäisen ensimmäistä ensimmäisessä", "toinen toisen toista toisessa", "maailmansota maailmansodan maailmansotaa maailmansodassa sota sodan sotaa sodassa"),
+    ("första", "andra", "världskriget världskrigets kriget krigets"),
+    ("første", "anden andre annen", "verdenskrig verdenskrigen krig krigen"),
+    ("eerste", "tweede", "wereldoorlog oorlog"),
+    ("première 1ère", "seconde deuxième 2e 2ème", "guerre guerre-mondiale"),
+    ("primera", "segunda", "guerra guerra-mundial"),
+    ("prima", "seconda", "guerra guerra-mondiale"),
+    ("primeira", "segunda", "guerra guerra-mundial grande-guerra"),
+    ("első", "második", "háború háborúban háborút háborús világháború világháborúban világháborút"),
+)  # fmt: skip
+"""Forms of “first” and of “second”, and of the wars that they may stand before, in each language (a stroke for a blank)."""
+
 SPAN_NAMES: dict[str, object] = {}
 for _names, _theatres in SPANS:
     for _name in _names.split("|"):
         SPAN_NAMES[_name] = (*SPAN_NAMES.get(_name, ()), _theatres)  # type: ignore[misc]
+for _firsts, _seconds, _wars in _FIRST_OR_SECOND:
+    for _ordinals, _row in ((_firsts, SPANS[0]), (_seconds, SPANS[1])):
+        for _name in (f"{ordinal} {war.replace('-', ' ')}" for ordinal in _ordinals.split() for war in _wars.split()):
+            SPAN_NAMES.setdefault(_name, (_row[1],))
 SPAN_NAMES |= dict.fromkeys(WHICH_WAR.split("|"), (SPANS[0][1], SPANS[1][1]))

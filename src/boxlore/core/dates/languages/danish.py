@@ -81,6 +81,8 @@ DANISH = Language(
         "night_to": "natten til|natten til den",
         "numbered": "nr|nummer|husnr",
         "measured": "meter|kroner|kronor|mann|mand|mil",
+        "or_year_after": "eller året efter|eller et år senere|eller året derpå|eller det følgende år",
+        "or_year_before": "eller året før|eller et år før|eller et år tidligere",
         "when": "da|dengang|dengang da",
         "was": "var|blev|var blevet|fyldte",
         "aged": "i en alder af|i alderen",

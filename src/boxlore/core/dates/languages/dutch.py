@@ -70,6 +70,8 @@ DUTCH = Language(
         "fortnight": "veertien dagen|14 dagen",
         "numbered": "nr|huisnr|huisnummer|nummer",
         "measured": "meter|gulden|man",
+        "or_year_after": "of het jaar erna|of het jaar daarna|of een jaar later|of het jaar erop|of het volgende jaar|of een jaar erna",
+        "or_year_before": "of het jaar ervoor|of het jaar daarvoor|of een jaar eerder|of een jaar ervoor",
         "when": "toen|wanneer",
         "was": "was|werd|waren|geworden is|werden",
         "at_years": "op",

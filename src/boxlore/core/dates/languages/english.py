@@ -97,6 +97,8 @@ ENGLISH = Language(
         "calculated": "cal|calculated|int",
         "numbered": "print no|negative no|neg no|house no|number|lot|plate no|page|fig|flat|platform|room|regiment no|order no",
         "measured": "ft|feet|foot|metres|meters|metre|km|miles|yards|kg|lbs|lb|pounds|men|souls|guineas|shillings|acres|tons|dollars|cents|sheep",
+        "or_year_after": "or the year following|or the next year|or the following year|or a year later|or one year later|or the year after that|or the next|or the year later",
+        "or_year_before": "or the previous year|or a year earlier|or the year before that|or one year earlier|or a year before",
         "when": "when|the time|the time when",
         "was": "was|became|must have been|would have been|might have been",
         "not_yet": "hadn't turned|had not turned|hadn't yet turned|wasn't yet|was not yet|not yet|under|less than|younger than",

@@ -87,6 +87,8 @@ ESTONIAN = Language(
         "night_to": "ööl vastu|öö vastu|öösel vastu",
         "numbered": "nr|maja nr|maja number|number",
         "measured": "krooni|rubla|meetrit|kilomeetrit|meest",
+        "or_year_after": "või järgmisel aastal|või aasta hiljem|või aasta pärast|või aasta peale seda|või järgmine aasta|või järgneval aastal",
+        "or_year_before": "või aasta varem|või aasta enne|või aasta enne seda|või eelneval aastal|või aasta tagasi",
         "when": "kui|siis kui",
         "was": "oli|sai|olin|sain|täitus|saanud",
         "years_old": "aastane|aastaselt|aastasena|aastaseks|aastat vana|aasta vanune|aastat vanana|aastat vanuselt|vanuses|aastat",

@@ -80,7 +80,7 @@ HUNGARIAN = Language(
         "today": "tavaly|tegnap|múlt évben|idén|ezelőtt",
         "noise": "a|az|ez|ezen|készült|készítették|készítve|fénykép|fénykép készült|fotó|kép|a kép|felvétel|a felvétel|képeslap|levelezőlap|lap"
         "|hátoldalán|a hátoldalán|hátulján|a kép hátulján|dátum|kelt|keltezve|keltezés|valamikor|során|folyamán|idején|pontosan|biztosan|ceruzával|ráírva"
-        "|volt|reggel|este|délután|délelőtt|éjjel|hajnalban|délben|ekkor|akkor|még|már|úgy|fényképezve|írva|lehet ez",
+        "|volt|reggel|este|délután|délelőtt|éjjel|hajnalban|délben|ekkor|akkor|még|már|úgy|fényképezve|írva|lehet ez|alatt|idejében",
         "undated": "dátum nélkül|ismeretlen|nem tudom|nem tudni|keltezetlen|dátum ismeretlen|nem emlékszem|régen|réges-régen|ki tudja",
         "no_year": "év ismeretlen|évszám nélkül|év nélkül|az év ismeretlen",
         "correction": "nem|bocsánat|pontosabban|azaz|vagyis|illetve|helyesebben|akarom mondani|inkább|jobban mondva|hanem|nem is|dehogy|várj|tévedtem|javítok",
@@ -89,6 +89,8 @@ HUNGARIAN = Language(
         "new_style": "új naptár szerint|az új naptár szerint|új időszámítás szerint|gergely-naptár szerint",
         "numbered": "házszám|szám",
         "measured": "méter|korona|forint|pengő|fő",
+        "or_year_after": "vagy egy évvel később|vagy a következő évben|vagy a rákövetkező évben|vagy rá egy évre",
+        "or_year_before": "vagy egy évvel korábban|vagy az előző évben|vagy egy évvel előbb",
         "when": "amikor|mikor",
         "was": "volt|voltam|lett|lettem|múlt|múltam",
         "aged": "korában|koromban|éves korában|éves koromban|évesen",

@@ -81,6 +81,8 @@ LATVIAN = Language(
         "possessive": "savā|viņas|viņa|manā",
         "should_be": "vajadzētu būt|jābūt|būtu jābūt|jālasa|vajadzēja būt",
         "night_to": "naktī uz|nakts uz",
+        "or_year_after": "vai gadu vēlāk|vai nākamajā gadā|vai gadu pēc tam",
+        "or_year_before": "vai gadu agrāk|vai gadu iepriekš|vai iepriekšējā gadā",
         "when": "kad|tad kad",
         "was": "bija|palika|kļuva|apritēja|biju",
         "years_old": "gadi|gadu|gads|gadus veca|gadus vecs|gadu veca|gadu vecs|gadi veca",

@@ -78,6 +78,8 @@ LITHUANIAN = Language(
         "they": "ji|jis|jai|jam|mergaitei|berniukui|vaikui",
         "should_be": "turėtų būti|turi būti|turėjo būti|reikėtų skaityti",
         "night_to": "naktį į|nakties į",
+        "or_year_after": "arba metais vėliau|ar metais vėliau|arba kitais metais|ar kitais metais",
+        "or_year_before": "arba metais anksčiau|ar metais anksčiau|arba praėjusiais metais",
         "when": "kai|kada|tuomet kai",
         "was": "buvo|suėjo|sukako|buvau|tapo",
         "years_old": "metai|metų|metus|metukai|metukų",

@@ -77,6 +77,8 @@ NORWEGIAN = Language(
         "night_to": "natten til|natt til|natta til|natten mot",
         "numbered": "nr|nummer|husnr",
         "measured": "meter|kroner|kronor|mann|mand|mil",
+        "or_year_after": "eller året etter|eller et år senere|eller året derpå",
+        "or_year_before": "eller året før|eller et år før|eller et år tidligere",
         "when": "da|den gang|den gangen|den gang da",
         "was": "var|ble|hadde fylt|fylte",
         "aged": "i en alder av|i alderen",

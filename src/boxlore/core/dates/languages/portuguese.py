@@ -65,6 +65,8 @@ PORTUGUESE = Language(
         "possessive": "seu|meu|no seu|no meu",
         "should_be": "deveria ser|deve ser|devia ser|devia estar|há de ser",
         "fortnight": "quinze dias|quinzena|uma quinzena",
+        "or_year_after": "ou no ano seguinte|ou o ano seguinte|ou um ano depois|ou um ano mais tarde",
+        "or_year_before": "ou no ano anterior|ou o ano anterior|ou um ano antes",
         "when": "quando",
         "was": "tinha|fez|fiz|completou|completei|fazia|faziam",
         "at_years": "aos|com",

@@ -84,6 +84,8 @@ SWEDISH = Language(
         "night_to": "natten till|natten till den|natten mot|natten mot den",
         "numbered": "nr|nummer|husnr",
         "measured": "meter|kroner|kronor|mann|mand|mil",
+        "or_year_after": "eller året efter|eller ett år senare|eller året därpå|eller nästa år|eller året därefter",
+        "or_year_before": "eller året innan|eller året före|eller ett år tidigare",
         "when": "när|då|den gång|den gången",
         "was": "var|blev|hade fyllt|fyllde",
         "at_years": "vid",
