@@ -36,7 +36,7 @@ CASES = cases()
 
 
 def test_how_many_cases_there_are() -> None:
-    assert sum(map(len, CASES.values())) >= 2780
+    assert sum(map(len, CASES.values())) >= 3000
 
 
 @every_row_by_group(("words", "edtf", "ask", "setting"), CASES)
@@ -104,6 +104,77 @@ def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
     """Reckoned from the person's or the event's own date, about (our convention);
     an age of somebody whose day of birth is known is the days from one birthday to the day before the next."""
     assert read(words, PhraseSettings(), KNOWN).to_json()["edtf"] == edtf
+
+
+TWO_LIVES = KnownDates(
+    births=MappingProxyType({"ruth": "1932-03-04"}),
+    events=MappingProxyType({"the wedding": "1952-06-14"}),
+    narrator="1930-05-10",
+    pictured=MappingProxyType({"Ruth": "1932-03-04"}),
+)
+WHOSE_AGE = [
+    ("in her thirties", "1962/1972"),
+    ("Ruth's first birthday", "1933-03-04"),
+    ("the day Ruth turned six", "1938-03-04"),
+    ("Ruth's tenth year", "[1941-03-04..1942-03-03]"),
+    ("Ruth not yet two", "[1932-03-04..1934-03-03]"),
+    ("a week before Ruth's sixth birthday", "1938-02-25~"),
+    ("aged about six", "[1937~..1940~]"),
+    ("Ruth at 6 mths", "[1932-09-04..1932-10-03]"),
+    ("Ruth, 3 weeks old", "[1932-03-25..1932-03-31]"),
+    ("my 21st", "1951-05-10"),
+    ("my twenty-first birthday", "1951-05-10"),
+    ("the summer before I turned ten", "1939-22"),
+    ("a fortnight after the wedding", "1952-06-28~"),
+    ("three years to the day after the wedding", "1955-06-14"),
+    ("a few months after the wedding", "[1952-08-14..1952-12-14]"),
+    ("the Christmas after the wedding", "1952-12-25"),
+    ("Ruths sechster Geburtstag", "1938-03-04"),
+    ("zu Ruths sechstem Geburtstag", "1938-03-04"),
+    ("le jour de mes 20 ans", "1950-05-10"),
+    ("à l'âge de six ans", "[1938-03-04..1939-03-03]"),
+    ("Ruth âgée de 6 mois", "[1932-09-04..1932-10-03]"),
+    ("con seis años", "[1938-03-04..1939-03-03]"),
+    ("cuando cumplí diez años", "1940-05-10"),
+    ("a sei anni", "[1938-03-04..1939-03-03]"),
+    ("quando ho compiuto dieci anni", "1940-05-10"),
+    ("aos seis anos", "[1938-03-04..1939-03-03]"),
+    ("op mijn zesde verjaardag", "1936-05-10"),
+    ("Ruth op zesjarige leeftijd", "[1938-03-04..1939-03-03]"),
+    ("på min tioårsdag", "1940-05-10"),
+    ("på hennes sjätte födelsedag", "1938-03-04"),
+    ("på min 50-årsdag", "1980-05-10"),
+    ("på 6-årsdagen", "1938-03-04"),
+    ("da jeg fylte seks", "1936-05-10"),
+    ("Ruth seks år gammel", "[1938-03-04..1939-03-03]"),
+    ("som seksårig", "[1938-03-04..1939-03-03]"),
+    ("kuusivuotiaana", "[1938-03-04..1939-03-03]"),
+    ("Ruth 6-vuotiaana", "[1938-03-04..1939-03-03]"),
+    ("50-vuotispäivänäni", "1980-05-10"),
+    ("kuueaastaselt", "[1938-03-04..1939-03-03]"),
+    ("minu kümnendal sünnipäeval", "1940-05-10"),
+    ("в шесть лет", "[1938-03-04..1939-03-03]"),
+    ("w wieku sześciu lat", "[1938-03-04..1939-03-03]"),
+    ("na moje dziesiąte urodziny", "1940-05-10"),
+    ("když mi bylo deset", "[1940-05-10..1941-05-09]"),
+    ("v šesti letech", "[1938-03-04..1939-03-03]"),
+    ("k mým desátým narozeninám", "1940-05-10"),
+    ("sešu gadu vecumā", "[1938-03-04..1939-03-03]"),
+    ("manā desmitajā dzimšanas dienā", "1940-05-10"),
+    ("būdama šešerių", "[1938-03-04..1939-03-03]"),
+    ("per mano dešimtąjį gimtadienį", "1940-05-10"),
+    ("hatévesen", "[1938-03-04..1939-03-03]"),
+    ("a tizedik születésnapomon", "1940-05-10"),
+    ("hatéves koromban", "[1936-05-10..1937-05-09]"),
+    ("le jour de mes 20 ans", "1950-05-10"),
+]
+
+
+@every_row(("words", "edtf"), WHOSE_AGE)
+def test_whose_age_it_is_in_every_language(words: str, edtf: str) -> None:
+    """“My” is the narrator's, “her” or nobody's that of who is in the picture (everyday usage)."""
+    reading = read(words, PhraseSettings(), TWO_LIVES)
+    assert (reading.edtf and reading.edtf.text, reading.ask) == (edtf, None)
 
 
 I_WAS_SIX = (

@@ -44,23 +44,27 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     lives: list[Life] = []
     unknown: list[Token] = []
     units: list[str] = []
-    for token in tokens:
+    counted = -1  # the place behind the last number
+    for at, token in enumerate(tokens):
         here = {sense.kind for sense in token.senses}
         number = next((sense for sense in token.senses if sense.kind in _NUMBERS), None)
         if number is not None:
             value = number.value[0] if isinstance(number.value, tuple) else number.value
             numbers.append((int(str(value)), number.kind))
+            counted = at + 1
         elif token.senses[0].kind == "person":
             lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
         elif token.senses[0].kind == "unit" and (unit := _unit(token)) != "year":
-            if unit not in _OF_A_CHILD or units:
+            if unit not in _OF_A_CHILD or units or (counted != at and unit != "day"):
                 return None
-            units.append(unit)
-        elif "i" in here and _is_of_another_language("i", token, tokens):
+            if counted == at:
+                units.append(unit)
+            else:
+                kinds.add("birthday")  # “le jour de mes 20 ans”
+        elif "i" in here and not (here := here - _of_another_language(token, tokens)) & _AGE:
             unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
         elif here & _AGE:
-            if "doubt" in here and _is_of_another_language("doubt", token, tokens):
-                here = here - {"doubt"}  # “kai” is Lithuanian for “when”, and “perhaps” in Finnish
+            here = here - _of_another_language(token, tokens)
             kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
         elif here == {"name"}:
             unknown.append(token)
@@ -94,16 +98,21 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     return _within(life, reckoned(life.born), text)
 
 
-def _is_of_another_language(kind: str, token: Token, tokens: list[Token]) -> bool:
-    """Whether a word is “I”, or doubt, in none of the languages of the words of age beside it."""
-    own = beside = 0
+_TOLD_APART = frozenset(("i", "they", "possessive", "doubt"))
+
+
+def _of_another_language(token: Token, tokens: list[Token]) -> set[str]:
+    """What a word is in none of the languages of the words of age beside it: “kai” is Lithuanian for “when”, and
+    “perhaps” in Finnish; “mit” is German for “at”, and “my” in Danish."""
+    beside = 0
     for near in tokens:
-        for sense in near.senses:
-            if near is token:
-                own |= sense.languages if sense.kind == kind else 0
-            elif sense.kind in ("when", "was", "aged", "birthday"):
+        for sense in near.senses if near is not token else ():
+            if sense.kind in ("when", "was", "aged", "birthday", "years_old"):
                 beside |= sense.languages
-    return bool(beside) and not own & beside
+    if not beside:
+        return set()
+    own = {sense.kind for sense in token.senses if sense.kind in _TOLD_APART and sense.languages & beside}
+    return {sense.kind for sense in token.senses if sense.kind in _TOLD_APART} - own
 
 
 def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:

@@ -36,18 +36,21 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
     return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
 
 
+_SAID_OF_AN_AGE = {"age_endings": "years_old", "aged_endings": "aged", "birthday_endings": "birthday"}
+
+
 def number_and_ending(word: str) -> list[Sense]:
     """`seitsmeaastane`, `siebenjährig`: a number and the word of age written as one with it, as two senses, one after
     the other; `viisikymmentäluvun`: a decade, as one. None for another word."""
-    for which in ("age_endings", "decade_word_endings"):
+    for which in ("aged_endings", "birthday_endings", "age_endings", "decade_word_endings"):
         for ending, bits in word_endings(which):
             if not word.endswith(ending):
                 continue
             for values, ordinal, languages in _taken_apart(word.removesuffix(ending), bits):
                 state = _added(0, 0, values, 0)
                 value = state[0] + state[1] if state and not ordinal else 0
-                if which == "age_endings" and 0 < value <= OLDEST:
-                    return [Sense("day", (value, 0), languages), Sense("years_old", None, languages)]
+                if which in _SAID_OF_AN_AGE and 0 < value <= OLDEST:
+                    return [Sense("day", (value, 0), languages), Sense(_SAID_OF_AN_AGE[which], None, languages)]
                 if which == "decade_word_endings" and value in range(10, 100, 10):
                     return [Sense("decade", value, languages)]
     return []

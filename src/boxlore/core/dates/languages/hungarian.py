@@ -230,4 +230,5 @@ HUNGARIAN = Language(
         "reformationstag": "reformáció napja|reformáció ünnepe",
     },
     age_endings="éves|évesen",
+    aged_endings="évesen",
 )
