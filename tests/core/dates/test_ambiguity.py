@@ -181,7 +181,7 @@ WITHOUT_A_DATE = [
     ("Christmas 1938 or Easter", "Of which year", ("[1938-12-25,1939-04-09]", "[1938-12-25,1938-04-17]")),
     ("autumn 1938 or spring", "Of which year", ("[1938-23,1939-21]", "[1938-23,1938-21]")),
     ("winter 1938 or spring", "Of which year", ("[1938-24,1939-21]", "[1938-24,1938-21]")),
-    ("13 Brumaire VIII", "Republican", ()),
+    ("Brumaire an VIII", "Republican", ()),
     ("31.2.1938", "no day like that", ()),
     ("0 June 1938", "June 1938", ("1938-06",)),
     ("the second week of June", "In which year", ()),

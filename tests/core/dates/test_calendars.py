@@ -2,6 +2,7 @@
 
 from datetime import date
 
+import convertdate.french_republican
 import convertdate.hebrew
 import convertdate.julian
 import holidays
@@ -12,6 +13,7 @@ from tests.every_row import every_row
 
 from boxlore.core.dates.calendars import easter, from_hebrew, from_julian, from_number, orthodox_easter, to_number
 from boxlore.core.dates.holidays import holiday
+from boxlore.core.dates.republican import republican_day
 
 
 @every_row("year", range(1583, 2300))
@@ -156,3 +158,22 @@ def test_holidays_against_the_holidays_package(country: str, theirs: str, ours: 
         days = holidays.country_holidays(country, years=year).get_named(theirs, lookup="exact")
         found = holiday(ours, str(year), (country,))
         assert found is not None and [date.fromisoformat(found.edtf)] == days
+
+
+def test_years_of_the_republican_calendar_while_it_was_in_use() -> None:
+    """The first day, and one within the year, against PyPI `convertdate`: years I to XIV by the equinox."""
+    for year in range(1, 15):
+        for month, day in ((1, 1), (year % 12 + 1, 30)):
+            told = f"{day} {REPUBLICAN[month - 1]} an {year}"
+            gregorian = convertdate.french_republican.to_gregorian(year, month, day)
+            assert republican_day(told) == "{:04d}-{:02d}-{:02d}".format(*gregorian), told
+
+
+REPUBLICAN = (
+    "vendémiaire brumaire frimaire nivôse pluviôse ventôse germinal floréal prairial messidor thermidor fructidor comp"
+).split()
+
+
+@pytest.mark.parametrize("words", ["6 comp an II", "31 nivôse an II", "1 nivôse an XV", "1 nivose", "12 juin an II"])
+def test_what_is_no_day_of_the_republican_calendar(words: str) -> None:
+    assert republican_day(words) == ""

@@ -33,6 +33,7 @@ from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
+from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
@@ -110,6 +111,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if kinds & _SELDOM:
         if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
             return outcome
+        if "republican" in kinds and (day := republican_day(words)):
+            return _guarded(Outcome(standard.parsed(day)), context)
         for kind, ask in _ASKED.items():
             if kind in kinds and not (kind == "other_month" and kinds & _WITH_YEAR):
                 return Outcome(None, ask.format(words))
