@@ -154,6 +154,23 @@ def test_without_a_narrator_me_and_mum_ask_unless_somebody_is_called_so(collecti
     assert ("Mum", True) in names(tell(collection, "Mum"))
 
 
+def test_somebody_without_a_name_is_of_one_picture_alone(collection: Collection) -> None:
+    record = tell(collection, "Stan with his wife, the minister, a neighbour")
+    assert names(record) == [("Stan", True), ("his wife", False), ("the minister", False), ("a neighbour", False)]
+    assert {person.name for person in collection.people().values()} == {"Stan"} and not to_ask(collection)
+    act = collection.act("a marker")
+    marker = act.new(Kind.MARKER)
+    act.done()
+    Teller(collection).tell(marker, "person", "the minister", Telling())
+    Teller(collection).tell(item(collection), "photographer", "the minister", Telling())
+    assert len(collection.people()) == 1
+
+
+def test_a_mother_told_with_an_article_is_the_narrators_own(collection: Collection) -> None:
+    record = tell(collection, "la mamma e sua moglie", BY_LEIDA)
+    assert names(record) == [("Leida Rourke's mother", True), ("sua moglie", False)]
+
+
 def test_aunt_mavis_is_the_mavis_of_the_family(collection: Collection) -> None:
     tell(collection, "Mavis Hill")
     assert names(tell(collection, "Aunt Mavis, Miss Mavis Hill")) == [("Mavis Hill", True)]

@@ -37,6 +37,9 @@ READ_TOGETHER = {"date": "place", "place": "date"}
 KIN = ("father", "mother", "spouse")
 """Fields of a person that mean another."""
 
+_SHOW_PEOPLE = (Kind.ITEM, Kind.MARKER)
+"""Things in whose picture somebody is told."""
+
 MAKES = {"person": Kind.PERSON, "event": Kind.EVENT}
 
 
@@ -249,6 +252,8 @@ class Teller:
 
     def _read(self, act: Act, statement: Statement, reads: str, words: str) -> None:
         subject = statement.subject
+        if reads == "person" and subject.kind in _SHOW_PEOPLE and self._is_nameless(words):
+            return
         beside = self._around(act, statement) if reads in READ_TOGETHER else None
         understood = self.understanding.read(reads, words, beside)
         if understood is not None:
@@ -259,6 +264,11 @@ class Teller:
             act.readings.append((statement.id, Reading("person", PersonRef(person.id), REGISTRY)))
         elif reads in MAKES and not (reads == "person" and is_firm(words)):
             self._make(act, statement, MAKES[reads], words)
+
+    def _is_nameless(self, words: str) -> bool:
+        """Whether the words tell of one person without a name, who is of this picture alone."""
+        people = read_who(words, self.understanding.known_names).people
+        return len(people) == 1 and people[0].is_nameless
 
     def _make(self, act: Act, statement: Statement, kind: Kind, name: str) -> Subject:
         """A new person or event of that name, whom the statement means."""
@@ -287,7 +297,7 @@ class Teller:
             question = "" if read else f"Whose “{person.words}” is in the picture?"
         elif person.words and person.is_person and person.family:
             question = self._read_of_family(act, statement, person) or question
-        elif person.words and person.is_person:
+        elif person.words and person.is_person and not person.is_nameless:
             self._read(act, statement, "person", person.words)
         if question:
             act.state(statement.subject, "asked", question, audience="keeper", sitting=statement.sitting)

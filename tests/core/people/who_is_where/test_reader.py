@@ -95,6 +95,8 @@ IN_THE_PICTURE_TOO = [
     ("La nonna con i nipoti Marco e Lucia", "Marco"),
     ("Les deux garçons sont Luc et Rémi", ""), ("Peg peeks round Dot's skirt", "Dot"),
     ("Ruth, wife of Joe", ""), ("Anna in Florence", ""), ("Nora with her pony Daisy", ""), ("Vi (Violet May)", ""),
+    ("Hilda in Nan's arms", "Nan"), ("Nora between her parents", "her parents"), ("Stan with the twins", "the twins"),
+    ("Ivy with Hugo's boys", ""), ("Harold, according to Ethel", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 
@@ -103,14 +105,22 @@ IN_THE_PICTURE_TOO = [
 def test_who_is_told_in_a_remark_only_is_asked_about(words: str, names: str) -> None:
     too = read_who(words).too
     assert [person.words for person in too] == (names.split(" and ") if names else [])
-    asks = [f"Is {'the teller' if person.words == 'me' else f'“{person.words}”'} in the picture too" for person in too]
-    assert [person.asks.split(",")[0] for person in too] == asks
+    begins = [_begins_asking(person.words) for person in too]
+    assert [person.asks.split(",")[0] for person in too] == begins
+
+
+def _begins_asking(words: str) -> str:
+    if words.islower() and words != "me":
+        return f"Who are “{words}”"
+    return f"Is {'the teller' if words == 'me' else f'“{words}”'} in the picture too"
 
 
 OWN = [
     ("me", "self"), ("mina", "self"), ("ja", "self"), ("Mere", ""), ("mère", "mother"),
     ("Mamma", "mother"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
     ("mein Bruder", "brother"), ("vanaema", "grandmother"), ("her mother", ""), ("Aunt Mavis", ""), ("Anna", ""),
+    ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"), ("amma", "grandmother"),
+    ("nagyapám", "grandfather"), ("felesége", ""), ("die Mutter", ""), ("a mother", ""), ("the mother", ""),
     ("my friend", ""), ("Ma", ""), ("", ""), (".", ""),
 ]  # fmt: skip
 
@@ -120,11 +130,36 @@ def test_who_is_the_tellers_own(words: str, relation: str) -> None:
     assert own_relation(words) == relation
 
 
+NAMELESS = [
+    ("the minister", True), ("his wife", True), ("her mother", True), ("a neighbour", True), ("Ruth's cousin", True),
+    ("his mother", True), ("la vicina", True), ("a neighbour's boy", True), ("naabripoiss", False),
+    ("Anna", False), ("my mother", False), ("la mamma", False), ("Aunt Mavis", False), ("Ma", False),
+    ("Ruth's mother", False), ("la mère de Paul", False), ("me", False), ("the family", False), ("?", False),
+]  # fmt: skip
+
+
+@every_row(("words", "nameless"), NAMELESS)
+def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool) -> None:
+    assert [person.is_nameless for person in read_who(words).people] == [nameless]
+
+
+QUESTIONS = [
+    ("Zorb, Anna", "Is “Zorb” somebody, or the family name of Anna?"),
+    ("Zorb, Anna and Tom", "“Zorb”: who is that?"),
+    ("Aunt Flo thinks this is Percy, but Mum says Wilf", "Is “Wilf” in the picture, where “Mum says Wilf” is told?"),
+]
+
+
+@every_row(("words", "question"), QUESTIONS)
+def test_what_is_asked_has_the_likely_answer(words: str, question: str) -> None:
+    assert question in [person.asks for person in read_who(words).people]
+
+
 def test_every_language_has_every_class() -> None:
     languages: dict[str, set[str]] = {}
     for language, kind, _ in table._rows(table._ROWS):
         languages.setdefault(language, set()).add(kind)
-    assert len(languages) == 18
+    assert len(languages) == 20
     wanted = {*table.ROW_CLASSES, *table.DIRECTIONS, *table.SIDES, "row", "from_left", "from_right", "ordinals", "weak"}
     assert all(kinds == wanted for kinds in languages.values())
 

@@ -161,6 +161,8 @@ ICELANDIC_GIVEN = _words(
     thorsteinn thordur thorbjorn snorri egill eirikur hakon ingolfur ingvar jonas karl kari kjartan olaf skuli steinn sveinn thor haukur orn ari
     bjarni bragi dagur davidur eggert eysteinn finnur hannes hjalti hrafn illugi jokull palmi pall hermann ulfur vilhjalmur aegir valdimar
     gudrun anna kristin sigridur margret helga sigrun ingibjorg johanna maria elin katrin asta ragnheidur vigdis steinunn solveig
+    sigga siggi gunna gunni nonni gudda bjossi stina tota disa kiddi geiri addi svenni doddi mundi gudmunda sigurlaug
+    sigurlina thorgerdur thorbjorg herborg
     thora thordis ingunn hildur hulda jonina bjork asdis audur birna dagny erla eyglo freydis halla halldora hallgerdur jorunn kolbrun
     olof run rannveig salvor svava unnur valgerdur yrsa thorunn gudny gudlaug bergthora herdis
     """
@@ -182,6 +184,9 @@ HUNGARIAN_GIVEN = _words(
     vilmos vince zsigmond bence benedek
     maria erzsebet ilona katalin eva anna zsuzsanna margit judit agnes julianna andrea ildiko erika krisztina iren eszter magdolna
     edit gabriella gyongyi gyongyver aniko marta klara borbala piroska rozalia terez teréz viktoria sarolta etelka emma jolan julia
+    terezia mariska marika mari juliska julcsi erzsi erzsike kati katica ilus ilonka ica jutka zsuzsi zsuzska terka terus rozsi
+    rozsika margitka manci piri annus panni panka bori boriska etus ili lenke pista pisti joska jani feri ferko laci sanyi gyuri
+    gyurka jozsi misi miska bandi andris lali karcsi zoli peti imi imike miki dodi
     kinga lilla boglarka reka dora timea noemi orsolya ibolya zsofia zita emese hajnalka csilla aranka valeria roza vilma melinda
     """
 )
@@ -333,6 +338,7 @@ GIVEN_IN_PICTURES = _words(
     annie toos greet marijke hennie femke sietske torleif solveig borghild sverre ejnar bodil vivi ture gun sixten endel lempi
     hilkka vaino saimi raija meeta ulo milvi kalju piret maie leida vaike hilja helmi tauno urho bolek zosia hania kazys stase
     birute aldona danute brone genovaite algis bronius pranas lurdes odete armindo zulmira duarte cec dulcie maisie reg syd dorcas
+    sigga siggi gunna gunni nonni gudda bjossi tota disa kiddi geiri svenni doddi
     amos zeb lis lore peep ants endla kersti heli tame heni ripeka gus firmin nello alberts тоня гриша
     """
 )

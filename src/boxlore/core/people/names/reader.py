@@ -33,7 +33,7 @@ given and family name; the core behind the marker is wholly a family name, with 
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Any
@@ -258,9 +258,19 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
                 continue  # `Easter in Leith`
             part, length = marked
             behind = _segments(frame, tokens[at + (0 if part == "belongs" else length) :])
+            if part == "nickname" and len(behind) > 1 and _is_inserted(tokens[:at], behind):
+                frame.put(part, behind[0].text)
+                return (*tokens[:at], *behind[1:])
             _put_marked(frame, part, behind)
             return tokens[:at]
     return tokens
+
+
+def _is_inserted(before: Sequence[Token], behind: Sequence[Token]) -> bool:
+    """Whether a call name stands between the given names and the family's: `Giuseppe detto Peppino Amato`."""
+    names = [token for token in before if not (_is_title(token) or token.plain in words_of.KIN_WORDS)]
+    is_given = bool(names) and all(token.is_given or token.is_initial for token in names)
+    return is_given and not behind[-1].is_given and not behind[1].is_small
 
 
 def _is_born_of(tokens: Sequence[Token], at: int) -> bool:
@@ -306,23 +316,31 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens
 
 
-_RANKS_IN_ORDER = ("1st", "2nd", "first", "second")
-"""What stands before some titles: `2nd Lieutenant`."""
+_BEFORE_TITLES = ("1st", "2nd", "first", "second", "rt", "right", "very", "most", "nursing", "ward", "acting")
+"""What stands before some titles, and alone is none: `2nd Lieutenant`, `Rt. Rev.`."""
 
 
 def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without titles and kin words at their beginning."""
-    at = int(len(tokens) > 2 and tokens[0].plain == "the" and _is_title(tokens[1]))  # `The Hon. Mrs. Carew`
-    if len(tokens) > 2 and tokens[0].plain in _RANKS_IN_ORDER and _is_title(tokens[1]):
-        frame.put("title", tokens[0].text)  # `2nd Lieut. Hubert Oakes`
-        at = 1
+    at = _leads_to_title(tokens, ("the",))  # `The Hon. Mrs. Carew`
+    if _leads_to_title(tokens[at:], _BEFORE_TITLES):
+        frame.put("title", tokens[at].text)
+        at += 1
     while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
         frame.put(part, tokens[at].text)
         at += 1
-        if len(tokens) > at + 2 and tokens[at].plain == "the" and _is_title(tokens[at + 1]):  # `Capt. the Hon.`
-            frame.put(part, tokens[at].text)
-            at += 1
+        for before in (("the",), _BEFORE_TITLES):  # `Capt. the Hon.`, `Capt. the Rt. Hon.`
+            if _leads_to_title(tokens[at:], before):
+                frame.put(part, tokens[at].text)
+                at += 1
     return tokens[at:]
+
+
+def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
+    """1 where one of these words and then a title, or another such word, open the tokens; else 0."""
+    behind = tokens[1:]
+    is_led = len(behind) > 1 and (_is_title(behind[0]) or _leads_to_title(behind, _BEFORE_TITLES) > 0)
+    return int(is_led and tokens[0].plain in words)
 
 
 def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
@@ -333,6 +351,8 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
         return ""  # `M. S. Rao`
     if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
         return ""
+    if first.plain in words_of.KIN_WITH_AN_ACCENT and first.text.isascii() and not first.is_small and behind:
+        return ""  # `Mere Tipene`
     also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS
     if is_kin and also_given and len(behind) > 1:
         return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
@@ -395,7 +415,9 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
 def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
     """The core without a title before a particle: `Otto Graf von Lambsdorff`."""
     for at in range(1, len(core) - 2):
-        if core[at].plain in words_of.NOBLE and core[at + 1].is_particle:
+        is_noble = core[at].plain in words_of.NOBLE and core[at + 1].is_particle
+        is_wife = core[at].plain == "bean" and core[at + 1].plain.split("\u00a0")[0] in ("ui", "mhic", "mhac")
+        if is_noble or is_wife:  # `Máire Bean Uí Néill`
             frame.put("title", core[at].text)
             return (*core[:at], *core[at + 1 :])
     return core

@@ -41,7 +41,9 @@ def _by_family(parts: NameParts, family: str) -> str:
         leading, behind = family[len(parts.particle) :], parts.particle
     if family.lower().startswith(ARTICLES):
         leading, behind = family.split("-", 1)[1], f"{family.split('-', 1)[0]}-"
-    called = _joined(" ", parts.given or parts.religious or parts.title or parts.kin, parts.patronymic, behind)
+    of_honour = parts.nickname if parts.tradition is Tradition.ARABIC else ""
+    called = parts.given or parts.religious or parts.title or parts.kin or of_honour
+    called = _joined(" ", called, parts.patronymic, behind)
     return _joined(", ", leading, called, parts.suffix)
 
 

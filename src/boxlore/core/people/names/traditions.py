@@ -125,6 +125,19 @@ def _leads(particle: Token, tradition: Tradition) -> bool:
 # Names of one family name, given names first
 
 
+def dutch_son(tokens: Tokens) -> NameParts | None:
+    """`Pieter Jansz. de Wit`: a father's name that is shortened, before the family's or instead of it."""
+    at = next((at for at, token in enumerate(tokens) if at and token.text.endswith(_SHORTENED_SON)), 0)
+    if not at:
+        return None
+    parts = with_particle(tokens[:at], tokens[at + 1 :])
+    return replace(parts, patronymic=tokens[at].text)
+
+
+_SHORTENED_SON = ("sz.", "sdr.", "zn.", "szoon", "sdochter")
+"""`-szoon` and `-sdochter`, in full and shortened."""
+
+
 def european(tokens: Tokens) -> NameParts:
     """The last word is the family name, with the particles and bound words before it."""
     at = len(tokens) - 1
@@ -259,6 +272,8 @@ def _iberian(tokens: Tokens, given_names: frozenset[str], family_names: frozense
     joined = tokens[at].plain in ("y", "e", "i") and tokens[at].is_small
     if at > 1 and (joined or (len(tokens) - at == 1 and tokens[at - 1].plain in family_names & _ALSO_FAMILY)):
         at -= 1
+    while at > 1 and tokens[at - 1].is_particle:
+        at -= 1  # `José Luis de la Cruz y Peña`
     family = tokens[max(at, 1) :]
     names = [token for token in family if not token.is_particle]
     looks = [
@@ -376,9 +391,14 @@ def northern(tokens: Tokens) -> NameParts | None:
 
 def ethiopian(tokens: Tokens) -> NameParts | None:
     """A given name, and the father's given name: nobody is listed by the second (AACR2 22.9B, from memory)."""
-    if not 2 <= len(tokens) <= 3 or any(token.plain not in lists.ETHIOPIAN_GIVEN for token in tokens):
+    joined = len(tokens) == 3 and tokens[1].plain in _OF_A_SAINT  # `Haile Gebre Mariam`
+    if not 2 <= len(tokens) <= 3 or any(token.plain not in lists.ETHIOPIAN_GIVEN for token in tokens[: 3 - joined]):
         return None
     return NameParts(given=tokens[0].text, patronymic=written(tokens[1:]), tradition=Tradition.ETHIOPIAN)
+
+
+_OF_A_SAINT = ("gebre", "wolde", "tekle", "haile", "welde", "fikre")
+"""Ethiopian names that are one with the word behind them: servant of, son of."""
 
 
 def _tells_father(token: Token) -> bool:
@@ -469,6 +489,8 @@ def hungarian(tokens: Tokens) -> NameParts | None:
     is_family = first.plain in lists.HUNGARIAN_FAMILY
     only_hungarian = last.plain in lists.HUNGARIAN_GIVEN and not last.is_given
     is_from_a_place = first.plain.endswith("i") and not first.is_given and not last.text.isascii()
+    if not all(behind) and is_family and behind[0] and last.is_given and not last.text.isascii():
+        return with_particle(tokens[1:], tokens[:1], Tradition.HUNGARIAN)  # `Horváth Mária Terézia`
     if not all(behind) or not (is_family or only_hungarian or is_from_a_place):
         return None
     if is_from_a_place and not (is_family or only_hungarian):  # Szentirmai Zsófia: both are names elsewhere too
@@ -605,6 +627,7 @@ _GIVEN_ELSEWHERE = (lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_G
 
 TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     in_characters,
+    dutch_son,
     vietnamese,
     maori,
     slavic,

@@ -44,8 +44,9 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman leading staff seaman mons baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
+    aircraftman aircraftwoman leading staff seaman mons monsignor mgr baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
+    weduwe weduwnaar wed vdow venerable ven prebendary
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
@@ -92,30 +93,30 @@ PRIESTS = _words("father fr pater padre pere abbe canon ojciec отец")
 KIN_WORDS: dict[str, str] = {
     word: relation
     for relation, words in (
-        ("mother", "mum mummy mam mama mamma mom mommy mother ma mutter mutti maman mere mamá madre mae mai moeder mor "
+        ("mother", "anya anyu anyuka anyam edesanya edesanyam modir mum mummy mam mama mamma mom mommy mother ma mutter mutti maman mere mamá madre mae mai moeder mor "
                    "mamma mamka mor aiti ema emme memme мама мать мамочка matka mamusia mate mamina motina maminka matka whaea"),
-        ("father", "dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
+        ("father", "apa apu apuka apam edesapa edesapam pabbi fadir dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
-        ("grandmother", "bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
+        ("grandmother", "nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
-        ("grandfather", "poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
+        ("grandfather", "nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa дедушка "
                         "дед dziadek vectevs senelis dedecek koro"),
-        ("aunt", "aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
+        ("aunt", "nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
                  "ciotka stryjna krustmate teta neni"),
-        ("uncle", "uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя wujek wuj stryj "
+        ("uncle", "nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя wujek wuj stryj "
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
-        ("cousin", "bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
+        ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
-        ("sister", "sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
-        ("brother", "tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
-        ("great-grandmother", "great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
-        ("great-grandfather", "great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
-        ("husband", "virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
-        ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
+        ("sister", "nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
+        ("brother", "batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
+        ("great-grandmother", "dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
+        ("great-grandfather", "dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
+        ("husband", "ferj ferjem ferje eiginmadur virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
+        ("wife", "feleseg felesegem felesege eiginkona wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
         ("grandson", "tutrepoeg grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
         ("granddaughter", "tutretutar neta dukraite granddaughter enkelin petite-fille nieta kleindochter sondotter внучка wnuczka mazmeita anuke "
                           "vnucka tutretutar"),
@@ -132,12 +133,15 @@ KIN_WORDS: dict[str, str] = {
         ("niece", "niece nichte sobrina sobrinha oetutar vennatutar племянница siostrzenica bratanica neter"),
         ("nephew", "nephew neffe neveu sobrino sobrinho oepoeg vennapoeg племянник siostrzeniec bratanek synovec"),
         ("brother or sister", "tuakana teina"), ("fiancee", "fiancee fiance verlobte verlobter kihlattu"),
-        ("son", "tama son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
-        ("daughter", "dukra tamahine daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
+        ("son", "fia fiam sonur tama son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
+        ("daughter", "lanya lanyom dottir dukra tamahine daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
     )
     for word in map(fold, words.split())
 }  # fmt: skip
 """What a family calls its own: the word -> the relation. A word of two relations stands for the last row that has it."""
+
+KIN_WITH_AN_ACCENT = _words("mere")
+"""Kin words that without their accent, written large, are given names of another people (Māori)."""
 
 GRANDPARENTS = _words(
     "poppa grandma grandmother granny gran nana nanna grandpa grandfather granddad grandad gramps grandpapa"
@@ -149,7 +153,7 @@ KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi agha kha
 
 KIN_ALONE = frozenset(
     word for word, relation in KIN_WORDS.items() if relation not in ("son", "daughter", "grandson", "granddaughter")
-) - _words("ma pa mate nan pop tata bro sis tate mari mann maz naine far mor")
+) - _words("ma pa mate nan pop tata bro sis tate mari mann maz naine far mor ferje felesege huga")
 """Kin words that stand for a name by themselves."""
 
 MYSTERIES = _words(
@@ -160,7 +164,7 @@ MYSTERIES = _words(
 SUFFIXES = _words(
     """
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
-    bt bart retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    bt bart yr dy retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mlodszy mladsi starsi ml
     """

@@ -42,7 +42,7 @@ def person_named(
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     several = _is_family_of_several(words)
-    of_somebody = _is_kin_of(words)
+    of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
@@ -50,10 +50,13 @@ def person_named(
     nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
     if of_somebody:
         return Placed(told, 0, unsure=unsure), False
-    kin, name = _kin_and_name(words, text)
+    kin, name = ("", "") if "," in told else _kin_and_name(words, text)
     if name and "thing" not in nouns and read_name(name, known):
         return Placed(name, 0, note=kin, unsure=unsure), True
     head = head_and_remark(words, text, known, surely=surely)
+    if said := _said_by_another(words, text):
+        asks = f"Is “{said}” in the picture, where “{told}” is told?"
+        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
     is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
     if is_one:
         if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
@@ -77,13 +80,26 @@ def person_named(
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
 
 
+def _said_by_another(words: Sequence[Element], text: str) -> str:
+    """`Wilf` of `Mum says Wilf` and of `Ethel thought that's Wilf`; empty for all else."""
+    says = next((at for at, word in enumerate(words) if at and word.plain in small_words.SAYING), 0)
+    said = [
+        word
+        for word in words[says + 1 :]
+        if not (word.kind == "verb" or word.plain in small_words.LEAD_TO_WHAT_IS_SAID)
+    ]
+    told_by = words[0].is_large or words[0].kind == "my"
+    is_name = says > 0 and told_by and bool(said) and said[0].is_large and token_of(said[0].text).is_given
+    return between(said, text) if is_name else ""
+
+
 def _may_be_another(word: Element) -> bool:
     """Whether a word of a description is a name: `der Junge neben Otto`; but not in `Otto's boy`."""
     is_name = word.is_large and token_of(word.text).is_given
     return is_name and not _is_genitive(word) and word.plain not in _NOUNS
 
 
-def _is_kin_of(words: Sequence[Element]) -> bool:
+def is_kin_of(words: Sequence[Element]) -> bool:
     """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition."""
     if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
         return False
@@ -293,6 +309,8 @@ def begins_person(further: Sequence[Element]) -> bool:
     is_name = first.is_large and token_of(first.text).is_given  # `Una`
     if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and") and not is_name:
         behind = further[1]
+        if len(further) > 2 and _is_genitive(behind) and _NOUNS.get(behind.plain[:-2]) == "one":
+            return _NOUNS.get(further[2].plain) == "one" or _kin(further[2])  # `a neighbour's boy`
         if behind.plain in table.BEFORE_A_NAME and len(further) > 2 and further[2].is_large:
             return True  # `le petit Émile`
         of_several = _NOUNS.get(behind.plain) == "many" and len(further) > 2 and further[2].is_large
@@ -340,7 +358,7 @@ def is_remark(words: Sequence[Element]) -> bool:
         return False
     if first.kind == "my" and 1 < len(words) < 4 and not any(word.is_large for word in words):
         return _NOUNS.get(last.plain) not in ("many", "thing")  # `Miss Pell, our schoolteacher`
-    return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
+    return (first.kind == "my" or is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
 
 
 def _is_kin_of_somebody(words: Sequence[Element]) -> bool:
@@ -373,7 +391,7 @@ def share_kin(name: Element, further: Sequence[Element]) -> bool:
     return kin not in ("wife", "husband") and (bool(kin) or _NOUNS.get(further[1].plain) == "one")
 
 
-def _is_of_somebody(words: Sequence[Element]) -> bool:
+def is_of_somebody(words: Sequence[Element]) -> bool:
     """`Ruth's …`, `Betty and Reg's …`."""
     if len(words) > 2 and _is_genitive(words[1]) and (relation(words[0]) or words[0].plain in TITLES):
         return True  # `Aunt Ivy's boy Len`
@@ -384,7 +402,7 @@ def _is_of_somebody(words: Sequence[Element]) -> bool:
 
 def definitely(words: Sequence[Element]) -> str:
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
-    is_one = words[0].plain in small_words.THE or is_my(words[0]) or _is_of_somebody(words)
+    is_one = words[0].plain in small_words.THE or is_my(words[0]) or is_of_somebody(words)
     last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
     if len(words) < 2 or not is_one or last is None:
         return ""
@@ -397,7 +415,7 @@ def _is_genitive(word: Element) -> bool:
 
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
-    opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
+    opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
     names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
@@ -420,7 +438,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
         return note, between(name, text)
-    own = is_my(before[0]) or _is_of_somebody(before) or before[-1].plain in _NOUNS
+    own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 

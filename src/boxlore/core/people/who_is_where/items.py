@@ -68,6 +68,8 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         last.person = replace(noted(last.person, told, *notes), asks=asks, is_person=False)
         last.is_name = False
         return
+    if opens_part and before == "comma" and words and words[0].plain in small_words.SAID_BY:
+        return  # `According to Ethel, this is Harold`
     is_year = all(word.text.isdigit() for word in words) and not ahead.number
     if reader.items and (is_year or _is_remark(reader, words)):
         last = reader.items[-1]

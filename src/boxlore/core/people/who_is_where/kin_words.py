@@ -9,6 +9,7 @@ from functools import cache
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_WORDS
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
@@ -65,6 +66,18 @@ def is_given_too(text: str) -> bool:
     return text.isascii() and text[:1].isupper() and token_of(text).is_given and fold(text) not in GRANDPARENTS
 
 
+def _is_own_behind_article(article: Element, kin: Element) -> bool:
+    """`la mamma`, `der Opa`, `a avó`: a family's own word behind an article, in languages that tell it so (English says
+    `the mother` of anybody's)."""
+    own = relation(kin) in ("mother", "father", "grandmother", "grandfather") and kin.plain not in _ANYBODYS
+    is_article = article.plain in small_words.OF_ONES_OWN or (article.plain == "a" and kin.plain not in english_words())
+    return own and is_article and kin.plain in KIN_ALONE and not is_given_too(kin.text)
+
+
+_ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".split())
+"""Words for parents that are said of anybody's, of a priest or of a nun."""
+
+
 def own_relation(words: str) -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
 
@@ -75,6 +88,8 @@ def own_relation(words: str) -> str:
         return "self"
     if elements and elements[0].plain in table.MY_OWN:
         elements = elements[1:]
+    elif len(elements) == 2 and _is_own_behind_article(elements[0], elements[1]):
+        return relation(elements[1])
     if len(elements) != 1 or (elements[0].kind not in ("word", "me")):
         return ""
     if is_given_too(elements[0].text):

@@ -24,8 +24,8 @@ en | ltr | from l|left to right|from left to right|from the left to the right|l 
 en | rtl | right to left|from right to left|r to l|r-l|from right|from the right|reading from right|starting from the right
 en | clockwise | clockwise|clockwise from top left|clockwise from the top left|clockwise from the top|clockwise from left|clockwise from bottom left|going clockwise
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|anticlockwise from the top
-en | left | left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
-en | right | right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
+en | left | leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
+en | right | rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
 en | centre | between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
 en | from_left | on left|from left|from the left|from l|in from the left|on the left|from left to right
 en | from_right | on right|from right|from the right|from r|in from the right|on the right
@@ -355,25 +355,64 @@ mi | from_left | mai i te taha maui|mai i te maui|mai i maui
 mi | from_right | mai i te taha matau|mai i te matau|mai i matau
 mi | ordinals | tuatahi tuarua tuatoru tuawha tuarima tuaono tuawhitu tuawaru tuaiwa tekau
 mi | weak | waenganui
+hu | front | elso sor|elso sorban|az elso sorban|az elso sor|elolso sor|elulso sor|elol|elorol|also sor|also sorban|lent|az eloterben|eloterben
+hu | back | hatso sor|hatso sorban|a hatso sorban|a hatso sor|hatul|utolso sor|utolso sorban|felso sor|felso sorban|fent|a hatterben|hatterben|mogottuk|mogotte
+hu | middle | kozepso sor|kozepso sorban|a kozepso sorban
+hu | seated | ulnek|ulve|ulok|az ulok|ulo sor
+hu | standing | allnak|allva|allok|az allok|allo sor
+hu | kneeling | terdelnek|terdel|terdelve|guggolnak|guggol|guggolva
+hu | lying | fekszik|fekszenek|fekve
+hu | row | sor|sorban
+hu | ltr | balrol jobbra|balrol|balrol a|balrol az|balrol jobbra haladva|balrol kezdve
+hu | rtl | jobbrol balra|jobbrol|jobbrol a|jobbrol az|jobbrol kezdve
+hu | clockwise | az oramutato jarasa szerint|az oramutato jarasaval megegyezo iranyban
+hu | counterclockwise | az oramutato jarasaval ellentetesen|az oramutato jarasaval ellentetes iranyban
+hu | left | bal oldalon|a bal oldalon|bal szelen|a bal szelen|bal szelso|bal szelrol|bal oldalt|baloldalt|balra
+hu | right | jobb oldalon|a jobb oldalon|jobb szelen|a jobb szelen|jobb szelso|jobb szelrol|jobb oldalt|jobboldalt|jobbra
+hu | centre | kozepen|a kozepen|kozottuk|kozepso
+hu | from_left | balrol|balrol a|balrol az
+hu | from_right | jobbrol|jobbrol a|jobbrol az
+hu | ordinals | elso* masodik* harmadik* negyedik* otodik* hatodik* hetedik* nyolcadik* kilencedik* tizedik*
+hu | weak | lent|fent
+is | front | fremri rod|fremsta rod|i fremri rod|i fremstu rod|fyrsta rod|i fyrstu rod|fremst|fyrir framan|nedri rod|nedsta rod|i nedri rod|nedst
+is | back | aftari rod|aftasta rod|i aftari rod|i oftustu rod|aftast|fyrir aftan|fyrir aftan thau|efri rod|efsta rod|i efri rod|efst
+is | middle | midrod|mid rod|i midrod|midjurod
+is | seated | sitjandi|sitja|situr
+is | standing | standandi|standa|stendur
+is | kneeling | krjupandi|krjupa|krypur
+is | lying | liggjandi|liggja|liggur
+is | row | rod
+is | ltr | fra vinstri til haegri|fra vinstri|talid fra vinstri
+is | rtl | fra haegri til vinstri|fra haegri|talid fra haegri
+is | clockwise | rettsaelis
+is | counterclockwise | rangsaelis
+is | left | til vinstri|vinstra megin|lengst til vinstri|yst til vinstri
+is | right | til haegri|haegra megin|lengst til haegri|yst til haegri
+is | centre | i midju|i midjunni|fyrir midju|a milli theirra
+is | from_left | fra vinstri
+is | from_right | fra haegri
+is | ordinals | fyrst* onnur thridj* fjord* fimmt* sjott* sjound* attund* niund* tiund*
+is | ordinals | fyrst* annar
+is | weak | efst|nedst
 """
 
 _BETWEEN = """
-nextto | korval|vierella|next to her|next to him|next to them|next to me|beside her|beside him|beside them|beside me|by her side|by his side|on her left|on her right|on his left|on his right|to her left|to her right|to his left|to his right|on either side|either side|neben ihr|neben ihm|neben ihnen|daneben|links von ihr|links von ihm|rechts von ihr|rechts von ihm|tema korval|ta korval|nende korval|a cote d'elle|a cote de lui|a cote|a ses cotes|de chaque cote|a su lado|al lado|junto a ella|junto a el|a cada lado|accanto|accanto a lei|accanto a lui|ao lado|ao lado dela|ao lado dele|naast haar|naast hem|daarnaast|ernaast|ved siden af|ved siden af hende|ved siden af ham|ved siden av|ved siden av henne|ved siden av ham|ved hennes side|bredvid|bredvid henne|bredvid honom|hanen vieressaan|vieressa|hanen vierellaan|рядом|рядом с ним|рядом с неи|рядом с ними|по бокам|obok|obok niego|obok niej|po bokach|blakus|blakus vinai|blakus vinam|salia|salia jos|salia jo|vedle|vedle ni|vedle nej|vedle neho|po stranach|kei tona taha
+nextto | korval|vierella|next to her|next to him|next to them|next to me|beside her|beside him|beside them|beside me|by her side|by his side|on her left|on her right|on his left|on his right|to her left|to her right|to his left|to his right|on either side|either side|neben ihr|neben ihm|neben ihnen|daneben|links von ihr|links von ihm|rechts von ihr|rechts von ihm|tema korval|ta korval|nende korval|a cote d'elle|a cote de lui|a cote|a ses cotes|de chaque cote|a su lado|al lado|junto a ella|junto a el|a cada lado|accanto|accanto a lei|accanto a lui|ao lado|ao lado dela|ao lado dele|naast haar|naast hem|daarnaast|ernaast|ved siden af|ved siden af hende|ved siden af ham|ved siden av|ved siden av henne|ved siden av ham|ved hennes side|bredvid|bredvid henne|bredvid honom|hanen vieressaan|vieressa|hanen vierellaan|рядом|рядом с ним|рядом с неи|рядом с ними|по бокам|obok|obok niego|obok niej|po bokach|blakus|blakus vinai|blakus vinam|salia|salia jos|salia jo|vedle|vedle ni|vedle nej|vedle neho|po stranach|kei tona taha|mellette|mellettuk|mellett|vid hlidina a honum|vid hlidina a henni|vid hlid hans|vid hlid hennar
 and | and|raua ko|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
-held | on her lap|on his lap|on my lap|on her knee|on his knee|in her arms|in his arms|auf dem schoss|auf dem arm|sules|sylissa|sur les genoux|dans les bras|en brazos|in braccio|ao colo|op schoot|op de arm|pa skodet|pa fanget|i knat|i famnen|na kolanach|na rekach|na kline|klepi|ant keliu|на руках|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|holding|carrying|carries|is carrying|nursing|cuddling
-with | with|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|zusammen mit|along with|flanked by|surrounded by|accompanied by|eingerahmt von|umringt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av
+held | on her lap|on his lap|on my lap|on her knee|on his knee|in her arms|in his arms|auf dem schoss|auf dem arm|sules|sylissa|sur les genoux|dans les bras|en brazos|in braccio|ao colo|op schoot|op de arm|pa skodet|pa fanget|i knat|i famnen|na kolanach|na rekach|na kline|klepi|ant keliu|на руках|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|holding|carrying|carries|is carrying|nursing|cuddling|oleben|az oleben|karjan|karjaban|a karjan|oleben tartja|i fanginu|heldur a|in the arms of|on the knee of|on the lap of
+with | with|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|zusammen mit|along with|flanked by|surrounded by|accompanied by|eingerahmt von|umringt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av|asamt
 from_back | down|from the top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
-verb | come|comes|follows|kommt|kommen|folgt|folgen|vient|viennent|bin|suis|soy|olen|jestem|jsem|esmu|it is|it was|here we have|we've got|here you see|here's|there's|that will be|this will be|this here is|'m|is that|is this|is called|is named|heisst|heet|hedder|heter|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies
-unknown | ?|not sure which|don't know which|onbekende|unbekannter|unbekannten|unbekanntes|inconnus|uno sconosciuto|una sconosciuta|un sconosciuto|ukendte|ukjente|okanda|nieznane|nieznani|неизвестное|неизвестные|n n|nn|i can't make out|i cannot make out|i can't place|i can't remember|i can't recall|i can't tell|i can't make out who|i can't make out who this is|i do not remember|i don't remember|i don't know who|i don't know who this is|not sure who|not sure|someone i don't know|someone i do not know|i'm not sure|don't remember|i forget|i forget who|i forget his name|i forget her name|forgotten|no idea|no idea who|can't place|can't make out|can't tell|can't think who|can't recall|who is this|who's this|who is that|who's that|weiss nicht|weiss ich nicht|keine ahnung|wer ist das|keegi|ei tea|ei maleta|kes see on|je ne sais pas|quelqu'un|qui est-ce|no se|no me acuerdo|alguien|quien es|non so|qualcuno|nao sei|alguem|weet ik niet|iemand|ved ikke|ved ikke hvem|vet ikke|vet inte|vet ej|nagon|noen|en tieda|joku|не знаю|не помню|кто-то|nie wiem|ktos|nezinu|kads|nezinau|kazkas|nevim|nekdo|he tangata|kaore i te mohiotia|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody
-or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo
+verb | come|comes|follows|kommt|kommen|folgt|folgen|vient|viennent|bin|suis|soy|olen|jestem|jsem|esmu|it is|it was|here we have|we've got|here you see|here's|there's|that will be|this will be|this here is|'m|is that|is this|is called|is named|heisst|heet|hedder|heter|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies|itt|ez itt|a kepen|a foton|eru|thetta er|a myndinni
+unknown | ?|not sure which|don't know which|onbekende|unbekannter|unbekannten|unbekanntes|inconnus|uno sconosciuto|una sconosciuta|un sconosciuto|ukendte|ukjente|okanda|nieznane|nieznani|неизвестное|неизвестные|n n|nn|i can't make out|i cannot make out|i can't place|i can't remember|i can't recall|i can't tell|i can't make out who|i can't make out who this is|i do not remember|i don't remember|i don't know who|i don't know who this is|not sure who|not sure|someone i don't know|someone i do not know|i'm not sure|don't remember|i forget|i forget who|i forget his name|i forget her name|forgotten|no idea|no idea who|can't place|can't make out|can't tell|can't think who|can't recall|who is this|who's this|who is that|who's that|weiss nicht|weiss ich nicht|keine ahnung|wer ist das|keegi|ei tea|ei maleta|kes see on|je ne sais pas|quelqu'un|qui est-ce|no se|no me acuerdo|alguien|quien es|non so|qualcuno|nao sei|alguem|weet ik niet|iemand|ved ikke|ved ikke hvem|vet ikke|vet inte|vet ej|nagon|noen|en tieda|joku|не знаю|не помню|кто-то|nie wiem|ktos|nezinu|kads|nezinau|kazkas|nevim|nekdo|he tangata|kaore i te mohiotia|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody|ismeretlen|ismeretlenek|nem tudom|nem tudom ki|nem tudni|nem emlekszem|valaki|ki ez|othekktur|othekkt|othekktir|veit ekki|man ekki|ekki vitad|einhver
+or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo|vagy|eda
 filler | i mean|i meant|ich meine|je veux dire|quiero decir|tarkoitan siis|ma motlen|jag menar|jeg mener|ik bedoel|to znaczy|то есть|intendo dire
 top to bottom | ulevalt|ylhaalta|von oben|from top to bottom|top to bottom|going down|from the top down|von oben nach unten|ulevalt alla|de haut en bas|de arriba abajo|de arriba a abajo|dall'alto in basso|de cima para baixo|van boven naar beneden|ovenfra og ned|oppefra og ned|uppifran och ner|uppifran och ned|ylhaalta alas|сверху вниз|od gory do dolu|no augsas uz leju|is virsaus i apacia|shora dolu|mai i runga ki raro
 bottom to top | from bottom to top|bottom to top|from the bottom up|from the bottom|going up|von unten nach oben|alt ules|de bas en haut|de abajo arriba|dal basso in alto|de baixo para cima|van beneden naar boven|nedenfra og op|nedenfra og opp|nerifran och upp|alhaalta ylos|снизу вверх|od dolu do gory|zdola nahoru|mai i raro ki runga
 diagonally | diagonally|diagonally from bottom left|diagonally from top left|diagonally from the top left|diagonally from the bottom left|diagonal von links unten|diagonal von links oben|en diagonale|in diagonale|diagonaalis|diagonaalselt|по диагонали|na ukos
-me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|io|eu|ik|ikzelf|jeg|jeg selv|jag|jag sjalv|minä|я|ja|ahau|ja sam|es|es pati|as|as pats|já|self|me myself
-my | my|taku|toku|tana|tona|aku|deras|vinu|vina|vinas|vinu|ju|jejich|musu|их|our|his|her|their|your|mein*|unser*|sein*|ihr*|mon|ma|mes|notre|nos|son|sa|ses|leur|leurs|minu|mu|meie|tema|nende|mi|mis|nuestr*|su|sus|mio|mia|miei|nostr*|suo|sua|suoi|loro|meu|minha|nosso|nossa|seu|mijn|ons|onze|zijn|haar|hun|min|mit|mine|vores|hans|hendes|deres|var|vart|vara|sin|var|hennes|mein|minun|meidan|hanen|heidan|мой|моя|мои|наш|наша|его|ее|их|moj|moja|nasz|nasza|jego|jej|ich|mans|mana|musu|savo|mano|jo|jos|muj|moje|nas|nase|jeho|jeji
+me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|io|eu|ik|ikzelf|jeg|jeg selv|jag|jag sjalv|minä|я|ja|ahau|ja sam|es|es pati|as|as pats|já|self|me myself|en magam|eg|eg sjalf|eg sjalfur
+my | my|taku|toku|tana|tona|aku|deras|vinu|vina|vinas|vinu|ju|jejich|musu|их|our|his|her|their|your|mein*|unser*|sein*|ihr*|mon|ma|mes|notre|nos|son|sa|ses|leur|leurs|minu|mu|meie|tema|nende|mi|mis|nuestr*|su|sus|mio|mia|miei|nostr*|suo|sua|suoi|loro|meu|minha|nosso|nossa|seu|mijn|ons|onze|zijn|haar|hun|min|mit|mine|vores|hans|hendes|deres|var|vart|vara|sin|var|hennes|mein|minun|meidan|hanen|heidan|мой|моя|мои|наш|наша|его|ее|их|moj|moja|nasz|nasza|jego|jej|ich|mans|mana|musu|savo|mano|jo|jos|muj|moje|nas|nase|jeho|jeji|minn|mitt|minum|hennar|theirra|sinn|sinni
 """
 
 _FROM_THE_END = """
@@ -395,18 +434,19 @@ one | mand|kvinde|dreng|pige|barn|brud|brudgom|jenta|gutten|mannen|kvinnen|damen
 one | mies|nainen|poika|tytto|lapsi|morsian|sulhanen|naapuri|ystava|vauva
 one | человек|мужчина|женщина|мальчик|девочка|девушка|ребенок|невеста|жених|солдат|друг|подруга|сосед|соседка|учитель|учительница
 one | mezczyzna|kobieta|chlopiec|dziewczynka|dziewczyna|dziecko|zolnierz|przyjaciel|sasiad|sasiadka|virietis|sieviete|zens|meitene|berns|kaiminš|kaimins|vyras|moteris|berniukas|mergaite|vaikas|kaimynas|muz|zena|chlapec|divka|dite|soused|sousedka
+one | ferfi|fiu|lany|kislany|kisfiu|gyerek|gyermek|kisbaba|menyasszony|volegeny|plebanos|tanito|tanitono|szomszed|szomszedasszony|katona|holgy|stulka|strakur|drengur|prestur|nagranni|nagrannakona
 many | misses|messrs|mesdames|ptes|sgts|cpls|drs|revs|mmes|mlles|daughters|aunties|grandmas|grannies|grandpas|nieces|nephews|cousins|sons|aunts|uncles|nieces|nephews|tochter|sohne|schwestern|bruder|filles|fils|soeurs|freres|hijas|hijos|figlie|figli|filhas|filhos|dochters|zonen|dotre|sonner|dottrar|soner|tyttaret|pojat|tutred|pojad|дочери|сыновья|corki|synowie|dcery|synove
 many | bridesmaids|ushers|pageboys|attendants|witnesses|officers|crew|staff|al|etc|etcetera|usw|jne|itd|atd|mfl|osv|ym|ecc|adults|grown-ups|ladies|gentlemen|pupils|students|teachers|workers|players|team|sailors|farmers|grown-ups|family|twins|children|parents|boys|girls|men|women|soldiers|brothers|sisters|grandparents|neighbours|neighbors|friends|people|couple|cousins|kids|babies|others|guests|family*|grandchildren
-many | familie|zwillinge|kinder|eltern|manner|frauen|geschwister|grosseltern|nachbarn|freunde|leute|pere|perekond|kaksikud|lapsed|vanemad|famille|jumeaux|enfants|parents|familia|gemelos|ninos|padres|famiglia|gemelli|bambini|genitori|gemeos|pais|gezin|tweeling|kinderen|ouders|tvillinger|born|foraeldre|barna|foreldre|familj|tvillingar|foraldrar|perhe|kaksoset|lapset|vanhemmat|семья|близнецы|дети|родители|rodzina|blizniaki|dzieci|rodzice|gimene|dvini|berni|vecaki|seima|dvyniai|vaikai|tevai|rodina|dvojcata|deti|rodice
+many | familie|zwillinge|kinder|eltern|manner|frauen|geschwister|grosseltern|nachbarn|freunde|leute|pere|perekond|kaksikud|lapsed|vanemad|famille|jumeaux|enfants|parents|familia|gemelos|ninos|padres|famiglia|gemelli|bambini|genitori|gemeos|pais|gezin|tweeling|kinderen|ouders|tvillinger|born|foraeldre|barna|foreldre|familj|tvillingar|foraldrar|perhe|kaksoset|lapset|vanhemmat|семья|близнецы|дети|родители|rodzina|blizniaki|dzieci|rodzice|gimene|dvini|berni|vecaki|seima|dvyniai|vaikai|tevai|rodina|dvojcata|deti|rodice|gyerekek|lanyok|fiuk|csalad|ikrek|szomszedok|baratok|szulok|testverek|systkini|tviburar|tviburarnir|foreldrar|bornin|fjolskyldan|fjolskylda
 thing | dog|cat|horse|cow|pony|goat|hen|car|bicycle|bike|house|barn|tree|boat|ship|hund|katze|pferd|auto|haus|koer|kass|hobune|maja|chien|chat|cheval|maison|voiture|perro|gato|caballo|cane|gatto|cavallo|cao|cavalo|hond|kat|paard|hest|kissa|koira|hevonen|собака|кошка|лошадь|pies|kot|kon|suns|kakis|zirgs|suo|kate|arklys|pes|kocka|kun
 """
 
 UNSURE = (
-    "i think this is|i think that's|i think that is|i think it's|i think it is|this might be|this may be|this could be|looks to be|definitely i think|or so|i believe|i guess|glaube ich|denke ich|meine ich|must be|that must be|this must be|it must be|that might be|it might be|that could be|it could be|should be|that looks like|muss|musste|probably|perhaps|maybe|possibly|i think|vermutlich|wohl|vielleicht|peut-etre|arvatavasti|vist|ehk|quiza|forse|talvez|"
-    "misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|кажется|наверно|wahrscheinlich|je crois|creo que|credo|acho que|tror jag|luulen|zdaje sie|looks like|must be|could be|might be|may be"
+    "believed to be|thought to be|said to be|supposed to be|identified as|i think this is|i think that's|i think that is|i think it's|i think it is|this might be|this may be|this could be|looks to be|definitely i think|or so|i believe|i guess|glaube ich|denke ich|meine ich|must be|that must be|this must be|it must be|that might be|it might be|that could be|it could be|should be|that looks like|muss|musste|probably|perhaps|maybe|possibly|i think|vermutlich|wohl|vielleicht|peut-etre|arvatavasti|vist|ehk|quiza|forse|talvez|"
+    "talan|valoszinuleg|azt hiszem|liklega|sennilega|held ad|misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|кажется|наверно|wahrscheinlich|je crois|creo que|credo|acho que|tror jag|luulen|zdaje sie|looks like|must be|could be|might be|may be"
 )
 
-_SMALL = "wee|bonnie|pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|kleinen|kleines|alte|alten|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
+_SMALL = "kis|oreg|litla|litli|gamla|gamli|wee|bonnie|pisike|tilluke|lilla|mala|maly|malutka|maza|mazais|маленькая|маленькии|little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|kleinen|kleines|alte|alten|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
 
 
 def _rows(text: str) -> list[list[str]]:
@@ -456,14 +496,14 @@ HOLDING = frozenset(phrase for kind, phrases in _rows(_BETWEEN) if kind == "held
 FAMILY = frozenset(
     "brautpaar haapari pruutpaar brudpar brudepar bruidspaar maries novios sposi noivos молодые молодожены novomanzele jaunavedziai "
     "eheleute ehepaar gebruder gebroeders echtpaar panstwo abielupaar pariskunta epoux matrimonio sposi casal aegteparret ekteparet "
-    "makarna супруги manzele familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina".split()
+    "makarna супруги manzele familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina csalad fjolskylda fjolskyldan".split()
 )
 """`family`, before or behind its name."""
 
 MY_OWN = frozenset(
     "my our mein meine unser unsere mon ma notre minu mu meie mi nuestro nuestra mio mia nostro nostra meu minha nosso "
     "nossa mijn ons onze min mit vores vores var vart vår minun moj moja nasz nasza mans mana musu mano muj moje nas nase "
-    "мой моя наш наша mina".split()
+    "мой моя наш наша mina minn mitt okkar".split()
 )
 """`my` and `our`: what is told behind it is the teller's own."""
 

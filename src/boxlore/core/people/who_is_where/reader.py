@@ -47,6 +47,7 @@ from boxlore.core.people.who_is_where.item_words import (
     names_somebody,
 )
 from boxlore.core.people.who_is_where.items import end_item, noted
+from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
@@ -58,10 +59,12 @@ from boxlore.core.people.who_is_where.small_words_table import (
     CARDINALS,
     EVERYONE,
     OF_AGES,
+    RELATIVES,
     TAKE_A_CASE,
 )
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
+from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
 
@@ -80,7 +83,7 @@ class WhoTold:
 def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     """Everyone a text names with their places. Any text gives what can be made of it."""
     reader = Reader(text, known)
-    elements = elements_of(text.strip())
+    elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
@@ -92,6 +95,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
+    mark_nameless(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals))
     return WhoTold(people, reader.placed, tuple(told_in_remarks(items, known)))
 
@@ -175,6 +179,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             reader.words = []
     elif kind == "filler":
         _takes_back(reader)
+    elif kind == "says":
+        reader.words = []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
     elif kind == "unknown" and not reader.words and reader.previous in PLACES and describes_last(reader):
         reader.identifies = True  # `the man on the right unknown`
         reader.words.append(element)
@@ -237,6 +243,9 @@ def _end_header(reader: Reader) -> None:
         return
     if reader.words[0].kind in ROW_CLASSES[3:]:  # `Standing at her side: Ruth`
         reader.row, reader.placed, reader.behind = reader.words[0].kind, True, False
+    if reader.last_absent and reader.words[0].plain in RELATIVES and len(reader.items) > reader.part_begins:
+        end_item(reader)  # `All but Dad, who took it: Anna`
+        return
     if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
         reader.ahead.note = reader.text[reader.words[0].start : last.end]

@@ -22,7 +22,9 @@ from boxlore.core.people.who_is_where.tokens import Element
 def is_absent(words: Sequence[Element]) -> bool:
     """Whether the words tell of somebody who is not in the picture: `Tom isn't in it`, `taken by Dad`, `except Tom`."""
     for at, word in enumerate(words):
-        if word.plain not in small_words.NOT_IN_IT or word.kind == "my" or _is_large_name(word, at):
+        if word.plain not in small_words.NOT_IN_IT or word.text == "néni" or word.kind == "my":
+            continue  # a Hungarian aunt, where `není` is Czech
+        if _is_large_name(word, at):
             continue
         names_another = any(behind.is_large or behind.kind in ("me", "my") for behind in words[at + 1 :])
         if word.plain not in _OF_THINGS_TOO or names_another or at == 0:
@@ -69,8 +71,14 @@ _NO_NAMES = frozenset(NOUNS) | small_words.NOT_IN_IT | KIN_WORDS.keys()
 def begins_remark(words: Sequence[Element]) -> bool:
     """Whether the words of an item are no name but go on with what is said of the one before: `in his best suit`."""
     first = words[0].plain.split(" ")[0]  # empty for a word of points alone
+    if words[0].is_large and words[0].text in _SHORT_PARENTS:
+        return False  # `Pa driving`
     is_participle = first.endswith(("ing", "ed", "held")) and first not in NOUNS and not words[0].is_large
-    return len(words) > 1 and (first in small_words.BEGIN_A_REMARK or is_participle)
+    return len(words) > 1 and (first in small_words.BEGIN_A_REMARK | small_words.SAID_BY or is_participle)
+
+
+_SHORT_PARENTS = ("Pa", "Ma", "Far", "Mor")
+"""Parents by a word that folded is a small word of another language."""
 
 
 def _head(words: Sequence[Element]) -> int:
@@ -97,7 +105,7 @@ def surely_named(head: Sequence[Element], told: str, known: KnownNames) -> bool:
     """Whether the words, which are `told`, surely name somebody."""
     if head[0].kind in ("me", "my"):
         return True
-    if len(head) == 1 and head[0].plain in KIN_ALONE:
+    if len(head) == 1 and (head[0].plain in KIN_ALONE or head[0].text in _SHORT_PARENTS):
         return True
     parts = read_name(told, known)
     if not parts or (len(head) == 1 and head[0].plain in small_words.TIMES_OF_THE_YEAR):

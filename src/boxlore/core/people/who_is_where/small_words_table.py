@@ -25,13 +25,16 @@ OF_AGES = frozenset(
 """Words behind a number that tell an age."""
 
 ARTICLES = frozenset(
-    "the an der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
+    "the an az der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
     "et det".split()
 )
 """Articles before a name, a word of kin, or somebody unknown."""
 
 THE = frozenset("the der die das den dem le la les l' el il lo het de".split())
 """Articles that say that one and no other is meant."""
+
+OF_ONES_OWN = frozenset("der die das den dem le la l' el il lo o de".split())
+"""Articles behind which a family's own word of kin is the teller's own: `la nonna`, `der Opa`, `o avô`."""
 
 NAMES_OF_ANIMALS = frozenset(
     "rex rover fido bello hasso waldi azor burek reks medor minou minette musti mirri muri pontu tibby laddie nipper "
@@ -121,6 +124,7 @@ NOT_IN_IT = frozenset(
     nera truksta isskyrus
     neni chybi krome
     ehara
+    nincs hianyzik hianyoznak kiveve nelkul fenykepezte vantar nema
     """.split()
 )
 """Words, written small, that say that somebody is not in the picture, or took it."""
@@ -157,6 +161,28 @@ TAKE_A_CASE = frozenset("с со z ze s se su ar между miedzy mezi tarp".sp
 
 WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
 
+BESIDE_SEVERAL = WITH | frozenset(
+    "between among amongst amid behind beside zwischen unter entre parmi tra fra tussen mellem mellom mellan между среди "
+    "miedzy wsrod starp tarp mezi".split()
+)
+"""Words behind which those are told whom somebody is beside: `between her parents`."""
+
+SAYING = frozenset(
+    "wrote writes says said thinks thought reckons reckoned believes believed told claims claimed noted remembers recalls "
+    "schrieb sagt sagte meint meinte glaubt notierte kirjutas utles utleb arvab arvas ecrit dit pense disait croit dice "
+    "dijo escribio cree scrisse disse crede diz escreveu acha zegt zei schreef denkt siger sagde skrev tror sier sa sager "
+    "sanoi kirjoitti luulee говорит сказала сказал написала написал думает считает mowi napisal napisala mysli rika napsal "
+    "napsala mondta irta azt".split()
+)
+"""Verbs of whoever says who is in the picture, and need not be in it: `Ethel wrote that this is Harold`."""
+
+LEAD_TO_WHAT_IS_SAID = ("that", "it", "this", "dass", "et", "que", "che", "dat", "at", "att", "что", "ze", "hogy")
+
+SAID_BY = frozenset(
+    "according laut selon segun secondo segundo volgens ifolge enligt mukaan по wedlug podle szerint".split()
+)
+"""Words before whoever says so: `according to Ethel`."""
+
 TIMES_OF_THE_YEAR = frozenset(
     "january february march april may june july august september october november december spring summer autumn winter easter "
     "christmas dawn sunday monday mai juni juli juin juillet mayo junio abril avril maio juuni juuli noel natal pascua heather "
@@ -182,11 +208,24 @@ OF_ONE = frozenset(
 )
 """Postures that are told of one person alone."""
 
-BESIDE_BEHIND = frozenset("korval vieressa vierella".split())
+BESIDE_BEHIND = frozenset("mellett korval vieressa vierella".split())
 """Words that stand behind whom somebody is beside of: `Juhani kõrval`, beside Juhan."""
 
 POSTPOSITIONS = frozenset("taga ees takana edessa".split())
 """Estonian and Finnish rows that may stand behind a name in the genitive: `Meeta taga`, behind Meeta."""
 
-BEFORE_EXACTLY = {"är": "verb", "è": "verb", "é": "verb", "È": "verb", "É": "verb", "I": "me"}
+BEFORE_EXACTLY = {
+    "és": "and",
+    "Ül": "seated",
+    "ül": "seated",
+    "Áll": "standing",
+    "áll": "standing",
+    "én": "me",
+    "är": "verb",
+    "è": "verb",
+    "é": "verb",
+    "È": "verb",
+    "É": "verb",
+    "I": "me",
+}
 """Words whose accent makes them another word than the folded one: as told -> the class."""

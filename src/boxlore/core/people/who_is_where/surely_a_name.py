@@ -54,12 +54,26 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
             continue
         where = f"in the picture too, where “{note}” is told of {told}?"
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in _names_in(note, known)]
+        too += [
+            Placed(group, 0, asks=f"Who are “{group}”, where “{note}” is told of {told}?", is_person=False)
+            for group in _groups_in(note)
+        ]
         if any(token.text in _ME for token in tokens_of(note)):
             too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
     return too
 
 
 _ME = ("me", "me!", "myself", "mich", "mir", "moi")
+
+
+def _groups_in(note: str) -> Iterator[str]:
+    """Several people who are told beside somebody, by no name: `her parents` of `between her parents`."""
+    for part in note.split(", "):
+        beside, *group = part.split(" ")
+        kinds = [table.NOUNS.get(token_of(word).plain) for word in group]
+        is_small = all(word.islower() for word in group)
+        if token_of(beside).plain in small_words.BESIDE_SEVERAL and is_small and kinds[-1:] == ["many"]:
+            yield " ".join(group)
 
 
 def _question(item: Item, known: KnownNames, shouted: bool) -> str:
@@ -78,7 +92,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
     if not is_known and _names_nothing(tokens):
         return f"Is “{words}” someone in the picture?"
-    if len(tokens) > 1 and _is_no_part(first, known) and (tokens[1].is_given or tokens[1].plain in TITLES):
+    before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
+    if before_name and _is_no_part(first, known):
         rest = words.split(" ", 1)[1]
         return f"Who is meant by “{words}”: {rest}?"
     return ""
@@ -102,6 +117,11 @@ def _is_no_part(token: Token, known: KnownNames) -> bool:
     if is_part_of_names(token, known) or plain in small_words.THE:
         return False
     return len(plain) > 2 and (plain in english_words() or plain in _PLACE_WORDS)
+
+
+def is_given_somewhere(token: Token, known: KnownNames) -> bool:
+    """Whether a word is a given name of the family's, or of any people whose names stand in the tables."""
+    return token.is_given or known.is_given(token.plain) or token.plain in GIVEN_ELSEWHERE
 
 
 def is_part_of_names(token: Token, known: KnownNames) -> bool:
@@ -139,6 +159,8 @@ def _names_in(note: str, known: KnownNames) -> Sequence[str]:
 def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
     before, role, kin_told = "", "", False
     tokens = tokens_of(part)
+    if tokens and tokens[0].plain in small_words.SAID_BY:
+        return
     for at, token in enumerate(tokens):
         if token.plain in _JOIN:
             before = token.plain
@@ -146,7 +168,8 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         role = role if before in _JOIN or before == _KIN else before
         is_kin = token.plain in KIN_WORDS
         behind = tokens[at + 1].text if at + 1 < len(tokens) else ""
-        of_kin = (
+        held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
+        of_kin = not held_by and (
             (role in _NO_COMPANY and not (role == "of" and at == 1))
             or (kin_told and role in _OF)
             or table.NOUNS.get(role) == "thing"
@@ -155,7 +178,6 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             is_kin and behind[:1].isupper()
         )  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()
-        held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
         bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`
         if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads):
             yield bare.text.rstrip(".,;")

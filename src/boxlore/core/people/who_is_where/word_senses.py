@@ -27,7 +27,10 @@ from boxlore.core.people.who_is_where.small_words_table import (
     BEGIN_A_REMARK,
     CARDINALS,
     EVERYONE,
+    LEAD_TO_WHAT_IS_SAID,
     OF_THINGS,
+    SAID_BY,
+    SAYING,
     WITH,
 )
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
@@ -243,6 +246,25 @@ def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> st
     return "position" if further[0].kind in ("verb", "colon", "dash") or goes_on else ""
 
 
+def _says(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`Ethel wrote on the back that this is`: whoever says so is told before the one who is in the picture."""
+    if element.plain in SAYING and not element.is_large and reader.words:
+        led = next((at for at, piece in enumerate(further) if not _leads_to_what_is_said(piece)), len(further))
+        told = further[led:]
+        by_somebody = all(word.is_large or word.kind == "my" or relation(word) for word in reader.words)
+        describes = begins_person(told) and (led or not told[0].is_large)
+        return "says" if by_somebody and describes else ""
+    says = any(word.plain in SAYING for word in reader.words[1:]) or (
+        len(reader.words) > 1 and reader.words[0].plain in SAID_BY
+    )
+    return "says" if says and element.kind in ("verb", "colon") and begins_person(further) else ""
+
+
+def _leads_to_what_is_said(element: Element) -> bool:
+    """`that`, `, dass`, `it is`: what stands between who says so and what is said."""
+    return element.kind in ("comma", "verb", "colon") or element.plain in LEAD_TO_WHAT_IS_SAID
+
+
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "verb" or not further:
         return ""
@@ -334,5 +356,7 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
     return is_name and follows and (token_of(further[0].text).is_given or bool(relation(further[0])))
 
 
-_RULES = (_order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _verb, _dash)
+_RULES = (
+    _order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb, _dash,
+)  # fmt: skip
 """In the order in which they are asked."""

@@ -41,7 +41,8 @@ class Placed:
 
     `position` is 0 where no place is told. `asks` is the question where something is in doubt; where `is_person` is
     false the words may be nobody's, and nobody is to be made of them. `family` is a family name that is told for
-    several people together (`Tom and Leida Rourke`), a proposal.
+    several people together (`Tom and Leida Rourke`), a proposal. `is_nameless`: somebody of this picture alone, whom
+    the words describe and do not name (`the minister`, `his wife`); in another picture they may mean somebody else.
     """
 
     words: str
@@ -52,6 +53,7 @@ class Placed:
     asks: str = field(default="", compare=False)
     is_person: bool = field(default=True, compare=False)
     family: str = field(default="", compare=False)
+    is_nameless: bool = field(default=False, compare=False)
 
 
 def note_of(words: str) -> str:

@@ -1,0 +1,39 @@
+"""Somebody told without a name: `the minister`, `his wife`, `a neighbour` are people of one picture alone.
+
+In another picture the same words may mean somebody else, so that nobody of the registry is made of them or looked up by
+them. What holds in every picture is kept: the teller's own (`my mother`), a family's word that stands for a name
+(`Ma`), and kin of somebody named of whom there is one (`Ruth's mother`; but not `Ruth's cousin`).
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.who_is_where.item_words import is_kin_of, is_of_somebody
+from boxlore.core.people.who_is_where.kin_words import own_relation, relation
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.tokens import Element, elements_of
+
+_ONE_ALONE = ("mother", "father", "wife", "husband")
+"""Kin of whom somebody has one."""
+
+
+def mark_nameless(items: Sequence[Item]) -> None:
+    """Mark whoever is told without a name."""
+    for item in items:
+        person = item.person
+        if person.words and person.is_person and not item.is_name and _is_nameless(person.words):
+            item.person = replace(person, is_nameless=True)
+
+
+def _is_nameless(told: str) -> bool:
+    if own_relation(told) or read_name(told):
+        return False
+    return not _is_one_alone([element for element in elements_of(told) if element.kind != "end"])
+
+
+def _is_one_alone(words: Sequence[Element]) -> bool:
+    """`Ruth's mother`, `la mère de Paul`."""
+    kin = words[1] if is_kin_of(words) else words[-1]
+    is_somebodys = is_kin_of(words) or (is_of_somebody(words) and words[0].is_large)
+    return is_somebodys and relation(kin) in _ONE_ALONE

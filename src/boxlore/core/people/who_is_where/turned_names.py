@@ -1,0 +1,79 @@
+"""Names as they stand in lists, the family name first and a comma behind it: `Olsen, Karl; Olsen, Mette`.
+
+A comma parts people, and it parts the two halves of such a name. Which of the two it does is told by the whole answer:
+if something else parts the people (a semicolon, a new line, a number, a row, a bracket), and each of the parts that
+have a comma has one, with words before it that are no given name (of `Anna, Ruth; Tom, Joe` four people are told) and
+names behind it, of which half at least are known given names, then every comma belongs to a name.
+"""
+
+from collections.abc import Sequence
+
+from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
+from boxlore.core.people.who_is_where.tokens import PLACES, Element
+
+_PART = (*PLACES, "end", "number", "ordinal", "position", "from the right", "colon", "note", "dash", "hash")
+"""What stands between two people of a list besides a comma."""
+
+_LONGEST = 3
+"""Words of a family name with its particles, and of given names."""
+
+
+def without_commas_in_names(elements: Sequence[Element], known: KnownNames) -> Sequence[Element]:
+    """The elements, without the commas inside of names that are told the family name first."""
+    parts = [part for part in _parts(elements) if any(element.kind == "comma" for element in part)]
+    halves = [_halves(part) for part in parts]
+    turned = [names for names in halves if names and _is_turned(*names, known)]
+    sure = sum(_is_given(given[0], known) for _, given in turned)
+    if len(turned) < 2 or len(turned) < len(parts) or sure * 2 < len(turned):
+        return elements
+    commas = {id(element) for part in parts for element in part if element.kind == "comma"}
+    return [element for element in elements if id(element) not in commas]
+
+
+def _parts(elements: Sequence[Element]) -> list[list[Element]]:
+    """What stands between the marks, numbers and places; a comma at either end of it parts people too."""
+    parts: list[list[Element]] = [[]]
+    for element in elements:
+        if element.kind in _PART:
+            parts.append([])
+        else:
+            parts[-1].append(element)
+    return [_without_outer_commas(part) for part in parts]
+
+
+def _without_outer_commas(part: list[Element]) -> list[Element]:
+    while part and part[0].kind in ("comma", "and"):
+        part = part[1:]
+    while part and part[-1].kind in ("comma", "and"):
+        part = part[:-1]
+    return part
+
+
+def _halves(part: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]] | None:
+    """The words before and behind the one comma of a part; None where there is more, or other than words."""
+    at = next(at for at, element in enumerate(part) if element.kind == "comma")
+    family, given = part[:at], part[at + 1 :]
+    return (family, given) if all(_may_be_named(word) for word in (*family, *given)) else None
+
+
+def _may_be_named(word: Element) -> bool:
+    return word.kind == "word" or token_of(word.text).is_particle
+
+
+def _is_turned(family: Sequence[Element], given: Sequence[Element], known: KnownNames) -> bool:
+    """Whether a family name and given names may stand there."""
+    if not len(family) <= _LONGEST or not len(given) <= _LONGEST:
+        return False
+    last = family[-1].plain
+    may_be_family = last in GIVEN_OR_FAMILY.split() or known.is_family(last) or not _is_given(family[-1], known)
+    return family[-1].is_large and given[0].is_large and may_be_family and last not in KIN_WORDS
+
+
+def _is_given(word: Element, known: KnownNames) -> bool:
+    """Whether a given name is told, or a title or initials before or instead of one."""
+    token = token_of(word.text)
+    return is_given_somewhere(token, known) or token.is_initial or token.plain in TITLES
