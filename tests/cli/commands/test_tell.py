@@ -426,3 +426,8 @@ def test_show_has_what_is_typed_what_is_not_known_and_the_size(run, folder: Path
         ("occasion", "", None),
         ("place", "She would not say.", "Aino"),
     ]
+
+
+def test_a_question_about_who_is_told_is_said_at_once(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("-c", folder, "tell", "TRA-0001", "person", "Anna, the picnic at Brighton")
+    assert (code, out) == (0, "") and "To ask: Is “the picnic at Brighton” someone in the picture?" in err

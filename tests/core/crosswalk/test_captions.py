@@ -31,6 +31,11 @@ def person(name: str, *area: float, role: str = "person", number: int = 0, **mor
     )
 
 
+def told_only(words: str) -> PersonShown:
+    """Words of whom nobody of the registry is meant."""
+    return replace(person(words), person="")
+
+
 def record(*people: PersonShown, kind: str = "print", **words: str | StatementView) -> Record:
     rows = {name: (said if isinstance(said, StatementView) else told(name, said),) for name, said in words.items()}
     return Record(id="i", number="TRA-0001", kind=kind, told=rows, people=people)
@@ -61,6 +66,8 @@ TITLES = [
     (record(kind="letter"), "Letter"),
     (record(place="Haapsalu"), "Photograph, Haapsalu"),
     (record(person("Memm")), "Photograph of Memm"),
+    (record(person("Memm"), told_only("the picnic at Haapsalu")), "Photograph of Memm"),
+    (record(told_only("his wife"), told_only("the twins")), "Photograph of his wife and the twins"),
     (record(person("Memm"), place="Kärdla", kind="card"), "Mounted photograph of Memm, Kärdla"),
     (record(person("Anna", **GUESS)), "Photograph, perhaps of Anna"),
     (

@@ -86,6 +86,8 @@ def tell(
         if not as_json:
             asked = ": asked, not known" if statement.sure is Sure.NOT_KNOWN and not statement.words else ""
             talk.say(f"Kept: {field} of {item}{asked}.")
+            for question in teller.to_ask:
+                talk.say(f"To ask: {question}")
             for words in asked_of(collection, statement):
                 talk.say(words)
 

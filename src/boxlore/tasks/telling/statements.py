@@ -82,6 +82,8 @@ class Teller:
         self._new_narrators: list[Person] = []
         self.unsaid: list[str] = []
         """What is worth saying of who was named: who is new here, and who was meant by a part of a name."""
+        self.to_ask: list[str] = []
+        """The questions that are open about who was told."""
         self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
         """(act, folded name) -> what it was told of, and the person made of it."""
         self._people_told: dict[str, Placed] = {}
@@ -242,7 +244,7 @@ class Teller:
         if person is not None:
             self._read_person_told(act, statement, person)
             for remarked in self._told_in_remarks.pop(statement.id, ()):
-                act.state(statement.subject, "asked", remarked.asks, audience="keeper", sitting=statement.sitting)
+                self._ask(act, statement, remarked.asks)
         elif reads == "name" and statement.subject.kind is not Kind.PERSON:
             return
         elif reads and statement.words:
@@ -300,7 +302,12 @@ class Teller:
         elif person.words and person.is_person and not person.is_nameless:
             self._read(act, statement, "person", person.words)
         if question:
-            act.state(statement.subject, "asked", question, audience="keeper", sitting=statement.sitting)
+            self._ask(act, statement, question)
+
+    def _ask(self, act: Act, statement: Statement, question: str) -> None:
+        """Note a question about who was told."""
+        act.state(statement.subject, "asked", question, audience="keeper", sitting=statement.sitting)
+        self.to_ask.append(question)
 
     def _read_of_family(self, act: Act, statement: Statement, person: Placed) -> str:
         """Somebody told with a family name that others share: the one of the whole name, or a new one, whose family

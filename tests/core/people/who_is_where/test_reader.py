@@ -8,7 +8,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import own_relation
-from boxlore.core.people.who_is_where.reader import forget_names, one_by_one, read_who
+from boxlore.core.people.who_is_where.reader import forget_names, names_nobody, one_by_one, read_who
 from boxlore.core.people.who_is_where.words_left import leaves_words, words_in
 from boxlore.core.people.who_is_where.written_out import Placed
 
@@ -96,7 +96,8 @@ IN_THE_PICTURE_TOO = [
     ("Les deux garçons sont Luc et Rémi", ""), ("Peg peeks round Dot's skirt", "Dot"),
     ("Ruth, wife of Joe", ""), ("Anna in Florence", ""), ("Nora with her pony Daisy", ""), ("Vi (Violet May)", ""),
     ("Hilda in Nan's arms", "Nan"), ("Nora between her parents", "her parents"), ("Stan with the twins", "the twins"),
-    ("Ivy with Hugo's boys", ""), ("Harold, according to Ethel", ""),
+    ("Ivy with Hugo's boys", ""),
+    ("Mrs Orr's maid Bridget", ""), ("Ivy on Mrs Orr's knee", "Orr"), ("Harold, according to Ethel", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 
@@ -146,6 +147,8 @@ def test_who_is_told_without_a_name_is_of_one_picture(words: str, nameless: bool
 QUESTIONS = [
     ("Zorb, Anna", "Is “Zorb” somebody, or the family name of Anna?"),
     ("Zorb, Anna and Tom", "“Zorb”: who is that?"),
+    ("Huber Sepp", "“Huber Sepp”: who is that: Sepp Huber, or Sepp?"),
+    ("Ivy Pratt, or her sister Olive", "Is it “her sister Olive”, and not who is told before?"),
     ("Aunt Flo thinks this is Percy, but Mum says Wilf", "Is “Wilf” in the picture, where “Mum says Wilf” is told?"),
 ]
 
@@ -153,6 +156,18 @@ QUESTIONS = [
 @every_row(("words", "question"), QUESTIONS)
 def test_what_is_asked_has_the_likely_answer(words: str, question: str) -> None:
     assert question in [person.asks for person in read_who(words).people]
+
+
+NOBODYS = [
+    ("The picnic at Brighton", True), ("It isn't Ivy Pratt", True), ("Ivy Pratt took the picture", True),
+    ("the whole family", False), ("Zorb", False), ("his wife", False), ("Anna", False), ("Anna, Tom", False),
+    ("", False),
+]  # fmt: skip
+
+
+@every_row(("words", "nobodys"), NOBODYS)
+def test_words_of_nobody_are_no_name(words: str, nobodys: bool) -> None:
+    assert names_nobody(words) is nobodys
 
 
 def test_every_language_has_every_class() -> None:

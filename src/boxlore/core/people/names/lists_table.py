@@ -184,6 +184,11 @@ HUNGARIAN_GIVEN = _words(
     vilmos vince zsigmond bence benedek
     maria erzsebet ilona katalin eva anna zsuzsanna margit judit agnes julianna andrea ildiko erika krisztina iren eszter magdolna
     edit gabriella gyongyi gyongyver aniko marta klara borbala piroska rozalia terez teréz viktoria sarolta etelka emma jolan julia
+    albert alfred aladar agoston barnabas bertalan boldizsar domonkos emil frigyes gellert henrik jakab kazmer konrad kornel
+    lipot menyhert mozes nandor rudolf salamon samu sebestyen soma szilveszter tihamer vendel zsombor
+    adel agota alice amalia antonia aurelia berta cecilia dorottya elvira eleonora elza erna etel flora franciska frida
+    gertrud gizella gizi hedvig hermina hortenzia ida irma izabella janka johanna jozsefa karolina lidia livia lujza mathild
+    matild nelli nora olga otilia paula regina rebeka rozina sara stefania szeren szidonia tekla vera veronika viola
     terezia mariska marika mari juliska julcsi erzsi erzsike kati katica ilus ilonka ica jutka zsuzsi zsuzska terka terus rozsi
     rozsika margitka manci piri annus panni panka bori boriska etus ili lenke pista pisti joska jani feri ferko laci sanyi gyuri
     gyurka jozsi misi miska bandi andris lali karcsi zoli peti imi imike miki dodi
@@ -339,6 +344,7 @@ GIVEN_IN_PICTURES = _words(
     hilkka vaino saimi raija meeta ulo milvi kalju piret maie leida vaike hilja helmi tauno urho bolek zosia hania kazys stase
     birute aldona danute brone genovaite algis bronius pranas lurdes odete armindo zulmira duarte cec dulcie maisie reg syd dorcas
     sigga siggi gunna gunni nonni gudda bjossi tota disa kiddi geiri svenni doddi
+    wm thos chas geo jas jno saml robt benj edwd alexr andw danl fredk margt eliz richd theos
     amos zeb lis lore peep ants endla kersti heli tame heni ripeka gus firmin nello alberts тоня гриша
     """
 )

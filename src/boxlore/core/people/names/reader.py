@@ -40,8 +40,9 @@ from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
-from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, MEN, WOMEN
+from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
 from boxlore.core.people.names.traditions import KnownNames, marks_child, read_core, with_particle
 
@@ -113,6 +114,12 @@ def _is_short_for(short: Token, names: Sequence[Token]) -> bool:
     return any(short.plain[:2] == token.plain[:2] and len(short.plain) < 7 for token in names[:-1])
 
 
+def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
+    """Whether the one name before is a pet form of this one."""
+    pet = before[0].plain if before else ""
+    return any(token.plain == full and pet in short for full, *short in SHORT_FORMS)
+
+
 _RETIRED = ("retd", "rtd", "ret")
 
 
@@ -127,10 +134,16 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         return
     if all(token.plain in _RETIRED for token in tokens):
         frame.put("suffix", written(tokens))
-    elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga"):
+    elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga", "kai") and not tokens[0].is_small:
         frame.put("belongs", written(tokens))
     elif len(tokens) > 2 or any(token.is_small or token.is_describing for token in tokens):
         return
+    elif len(tokens) == 2 and tokens[0].is_given and before and before[0].plain in words_of.RELIGIOUS_TITLES:
+        frame.put("given", tokens[0].text)  # `Sister Mary Benedict (Kathleen Foy)`
+        frame.put("family", tokens[1].text)
+    elif inside and single and len(tokens) == 1 and _is_full_form(tokens[0], before):
+        frame.put("given", tokens[0].text)  # `Peggy (Margaret) Loftus`
+        frame.put("nickname", written(before))
     elif tokens[0].is_given or (inside and single and len(tokens[0].plain) < 4):
         frame.put("nickname", written(tokens))
     elif inside:
@@ -176,7 +189,7 @@ def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str,
         length = starts_with(tokens, marker)
         if len(marker) == 1 and not tokens[0].is_small:
             continue  # `A. Finch, B. Cole`
-        if not length or length >= len(tokens) or (best is not None and length <= best[1]):
+        if not length or length + (part != "belongs") > len(tokens) or (best is not None and length <= best[1]):
             continue
         if not in_brackets and marker in words_of.NOT_IN_OPEN and not _opens(tokens, length):
             continue
@@ -261,6 +274,8 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             if part == "nickname" and len(behind) > 1 and _is_inserted(tokens[:at], behind):
                 frame.put(part, behind[0].text)
                 return (*tokens[:at], *behind[1:])
+            if part == "born_as" and frame.parts.get("born_as"):
+                part = "married_as"  # `formerly Dunmore née Sallis`
             _put_marked(frame, part, behind)
             return tokens[:at]
     return tokens
@@ -289,7 +304,9 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     suffixes: list[Token] = []
     large_behind_small = len(tokens) > 2 and tokens[-2].is_small and not tokens[-1].is_small
     if large_behind_small and (
-        (len(tokens) < 5 and tokens[-2].text in ("of", "z", "ze", "frá"))  # `Jan z Tarnowa`
+        (len(tokens) < 5 and tokens[-2].text in ("of", "z", "ze"))  # `Jan z Tarnowa`
+        or tokens[-2].text in ("frá", "í", "á")  # `Sigga í Koti`
+        or (tokens[-2].text in ("i", "på") and tokens[-3].plain.endswith(("son", "dotter", "datter")))
         or (len(tokens) > 3 and tokens[-2].plain == "the")  # `Dai Jones the Milk`
     ):
         suffixes[:0] = tokens[-2:]
@@ -297,6 +314,9 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     if len(tokens) > 3 and " ".join(token.plain for token in tokens[-3:]) == "of that ilk":
         suffixes[:0] = tokens[-3:]
         tokens = tokens[:-3]
+    if len(tokens) > 3 and tokens[-1].plain in ("bar", "bars") and tokens[-2].plain in ("&", "and", "two"):
+        suffixes[:0] = tokens[-2:]  # `D.F.C. & Bar`
+        tokens = tokens[:-2]
     while len(tokens) > 1:
         plain = " ".join(token.plain for token in tokens[-2:])
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
@@ -307,7 +327,9 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
         ):
             suffixes[:0] = tokens[-1:]
             tokens = tokens[:-1]
-        elif tokens[-1].is_small and tokens[-1].plain in words_of.KIN_BEHIND:
+        elif tokens[-1].plain in words_of.KIN_BEHIND and (
+            tokens[-1].is_small or (len(tokens) == 2 and tokens[-1].plain in words_of.TURKISH_RESPECT)
+        ):
             frame.put("kin", tokens[-1].text)
             tokens = tokens[:-1]
         else:
@@ -346,6 +368,8 @@ def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
 def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     """`title` or `kin` for a word that is one here, or an empty string."""
     first, *behind = tokens
+    if first.text == "Man":  # `Old Man Crabbe`, but no husband of another language
+        return "title" if frame.parts.get("title", "").endswith("Old") and behind else ""
     is_kin = first.plain in words_of.KIN_WORDS
     if len(first.plain) == 1 and behind and behind[0].is_initial:
         return ""  # `M. S. Rao`
@@ -360,13 +384,14 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
         alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
         return "kin" if is_kin and alone else ""
     may_be_given = (first.plain in words_of.EITHER and not first.text.endswith(".")) or first.is_given
+    may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
         return ""
     return "kin" if is_kin and (first.is_small or not _is_title(first)) else "title"
 
 
 def _is_title(token: Token) -> bool:
-    joined = token.plain.split("-")
+    joined = token.plain.removeprefix("l'").split("-")  # `l'abbé`
     if token.plain.rpartition("/")[2] in words_of.TITLES and "/" in token.plain:
         return True  # `L/Cpl.`
     return all(word in words_of.TITLES for word in joined) or token.plain in words_of.RELIGIOUS_TITLES
@@ -427,7 +452,9 @@ def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
     """Names behind a kin word. A grandparent goes by the family name as well (`Grandma Lomax`)."""
     name = core[0]
     is_given = name.is_given or known.is_given(name.plain)
-    if len(core) == 1 and not is_given and (kin in words_of.GRANDPARENTS or known.is_family(name.plain)):
+    is_given = is_given or name.plain in GIVEN_IN_PICTURES
+    is_elder = words_of.KIN_WORDS.get(kin) in ("mother", "father", "grandmother", "grandfather")
+    if len(core) == 1 and not is_given and (is_elder or known.is_family(name.plain)):
         return with_particle((), core)
     return read_core(core, known)
 
@@ -453,4 +480,9 @@ def _in_religion(core: Sequence[Token], known: KnownNames) -> bool:
     last = core[-1]
     if known.is_family(last.plain):
         return False
-    return all(token.is_given or token.is_particle or token.plain in words_of.MYSTERIES for token in core)
+    return all(_is_of_religion(token) for token in core)
+
+
+def _is_of_religion(token: Token) -> bool:
+    named = token.is_given or token.is_particle or token.plain in words_of.MYSTERIES
+    return named or token.plain.startswith(("saint-", "sainte-", "st-"))

@@ -14,6 +14,10 @@
 
 from boxlore.core.people.names.parts import NameParts, Tradition
 from boxlore.core.people.names.words_table import ARTICLES
+from boxlore.core.statements import fold
+
+_OF_THE_FAMILY = ("neto", "filho", "junior", "sobrinho")
+"""Portuguese words of kinship that go with the family name."""
 
 
 def sort_form(parts: NameParts, name: str) -> str:
@@ -34,6 +38,8 @@ def _by_family(parts: NameParts, family: str) -> str:
     if parts.tradition is Tradition.PORTUGUESE:
         *first, leading = family.split()
         called = _joined(" ", parts.given or parts.title or parts.kin, *first)
+        if fold(parts.suffix) in _OF_THE_FAMILY:  # `Lopes Neto, António` (22.5C8)
+            return _joined(", ", f"{leading} {parts.suffix}", called)
         return _joined(", ", leading, called, parts.suffix)
     if parts.particle and family.startswith(f"{parts.particle} "):
         leading, behind = family[len(parts.particle) + 1 :], parts.particle

@@ -125,6 +125,16 @@ def _leads(particle: Token, tradition: Tradition) -> bool:
 # Names of one family name, given names first
 
 
+def gaelic_epithet(tokens: Tokens) -> NameParts | None:
+    """`Ruaraidh Mòr`: one name, and what he is called by."""
+    is_so = len(tokens) == 2 and tokens[1].text in _EPITHETS
+    return NameParts(given=tokens[0].text, nickname=tokens[1].text) if is_so else None
+
+
+_EPITHETS = frozenset("Mòr Mór mòr mór Bàn Bán bàn bán Ruadh ruadh Dubh dubh Óg óg Òg òg Beag beag".split())
+"""Big, fair, red, black, young, small, in Gaelic and Irish."""
+
+
 def dutch_son(tokens: Tokens) -> NameParts | None:
     """`Pieter Jansz. de Wit`: a father's name that is shortened, before the family's or instead of it."""
     at = next((at for at, token in enumerate(tokens) if at and token.text.endswith(_SHORTENED_SON)), 0)
@@ -279,7 +289,8 @@ def _iberian(tokens: Tokens, given_names: frozenset[str], family_names: frozense
     looks = [
         token.plain in family_names or token.plain.endswith(endings) or not token.text.isascii() for token in names
     ]
-    enough = sum(looks) * 2 >= len(looks) if at else sum(looks) > 1 and all(looks)
+    joined = any(token.text in ("y", "e") for token in family[1:-1])  # `Ruiz de la Fuente y Olmedo`
+    enough = joined or sum(looks) * 2 >= len(looks) if at else sum(looks) > 1 and all(looks)
     return (max(at, 1), family) if any(looks) and enough else None
 
 
@@ -382,6 +393,10 @@ def northern(tokens: Tokens) -> NameParts | None:
     """The father's name inside, in registers and the North: `Mihkel Mardi p. Tamm`, `Matti Juhonpoika Rantala`."""
     marked = next((at for at in range(2, len(tokens)) if marks_child(tokens[at])), 0)
     inside = len(tokens) == 3 and tokens[1].plain.endswith(("poika", "tytar", "dotter", "datter"))
+    last = tokens[-1].plain
+    ends_so = len(tokens) > 1 and last.endswith(("poika", "tytar", "sdotter", "sdatter")) and last != "poika"
+    if ends_so and not marked and tokens[0].is_given:  # `Maren Nielsdatter`
+        return NameParts(given=written(tokens[:-1]), patronymic=tokens[-1].text)
     if not marked and not inside:
         return None
     begins, ends = (marked - 1, marked + 1) if marked else (1, 2)
@@ -410,11 +425,15 @@ _BOUND_IN_HEBREW = ("ben", "bar", "bat")
 """Written large they are a part of a modern family name: `Ben Tovim`."""
 
 
+_OF_THE_FAITH = ("-din", "-deen", "-dine", "-islam", "-haq", "-dawla", "-dawlah")
+"""Ends of given names of two words: `Nur al-Din`."""
+
+
 def arabic(tokens: Tokens) -> NameParts | None:
     """`Abu Ali Hasan ibn Khalid al-Masri`: a name of honour, given names, fathers' names, a family name."""
     plain = [token.plain for token in tokens]
     fathers = [at for at in range(1, len(tokens) - 1) if _tells_father(tokens[at])]
-    article = [at for at in range(1, len(tokens)) if tokens[at].has_article]
+    article = [at for at in range(1, len(tokens)) if tokens[at].has_article and not plain[at].endswith(_OF_THE_FAITH)]
     article += [
         at for at in range(1, len(tokens) - 1) if plain[at] in ("al", "el") and plain[at - 1] not in words_of.FILIATION
     ]
@@ -435,6 +454,12 @@ def arabic(tokens: Tokens) -> NameParts | None:
     ]
     family_at = family[-1] if family and family[-1] >= max(fathers, default=0) + (2 if fathers else 0) else len(tokens)
     given_end = min(starts, family_at)
+    asks = ""
+    if fathers and family_at == len(tokens):
+        begins = fathers[-1] + 1
+        ends = begins + (2 if plain[begins] in (*words_of.SERVANT, *words_of.KUNYA) else 1)
+        if ends < len(tokens) and not any(tokens[at].has_article for at in range(ends, len(tokens))):
+            family_at, asks = ends, f"Is “{written(tokens[ends:])}” the family name?"
     if family_at == len(tokens) and not fathers and given_end - honour > 1:
         servant = plain[honour] in words_of.SERVANT
         given_end = honour + 2 if servant and len(tokens) > honour + 2 else given_end - (0 if servant else 1)
@@ -445,6 +470,7 @@ def arabic(tokens: Tokens) -> NameParts | None:
         family=written(tokens[family_at:]),
         nickname=written(tokens[:honour]),
         tradition=Tradition.ARABIC,
+        asks=asks,
     )
 
 
@@ -488,7 +514,8 @@ def hungarian(tokens: Tokens) -> NameParts | None:
     behind = [token.plain in lists.HUNGARIAN_GIVEN for token in tokens[1:]]
     is_family = first.plain in lists.HUNGARIAN_FAMILY
     only_hungarian = last.plain in lists.HUNGARIAN_GIVEN and not last.is_given
-    is_from_a_place = first.plain.endswith("i") and not first.is_given and not last.text.isascii()
+    has_accent = not (first.text.isascii() and last.text.isascii())
+    is_from_a_place = first.plain.endswith("i") and not first.is_given and has_accent
     if not all(behind) and is_family and behind[0] and last.is_given and not last.text.isascii():
         return with_particle(tokens[1:], tokens[:1], Tradition.HUNGARIAN)  # `Horváth Mária Terézia`
     if not all(behind) or not (is_family or only_hungarian or is_from_a_place):
@@ -555,6 +582,10 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
         at = len(tokens) - 2
         if at == 0 or plain[0] in families:
             return with_particle(tokens[at:], tokens[:at], Tradition.CHINESE)
+        if tokens[0].is_given:  # `Jenny Ah Chee`, of the families of settlers
+            return with_particle(tokens[:at], tokens[at:], Tradition.CHINESE)
+    if len(tokens) == 2 and plain[0] in lists.KOREAN_FAMILY and "-" in plain[1] and _looks_korean(plain[1:]):
+        return with_particle(tokens[1:], tokens[:1], Tradition.KOREAN)  # `Lee Kyung-ja`
     if not 2 <= len(tokens) <= 3 or any(not (word in families or _is_syllable(word, len(tokens))) for word in plain):
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):
@@ -628,6 +659,7 @@ _GIVEN_ELSEWHERE = (lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_G
 TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     in_characters,
     dutch_son,
+    gaelic_epithet,
     vietnamese,
     maori,
     slavic,

@@ -47,6 +47,8 @@ TITLES = _words(
     aircraftman aircraftwoman leading staff seaman mons monsignor mgr baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
     weduwe weduwnaar wed vdow venerable ven prebendary
+    rev'd vitez begum mudr judr phdr rndr paeddr thdr marquise big canoness seaman protojerej
+    протоиерей священник диакон дьякон архимандрит
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
@@ -63,11 +65,11 @@ WIFE_TITLES = _words("mrs missus mme madame frau sra senora signora fru rouva rv
 
 GIVEN_TITLES = _words(
     "sir dame lady don dona prince princess king queen emperor empress tsar shri sri sidi lalla rabbi reb rebbe miss "
-    "baby little old young wee master sheikh shaykh mulla mullah hajji haji nurse"
+    "baby little old young wee big begum master sheikh shaykh mulla mullah hajji haji nurse"
 )
 """Titles behind which one word alone is a given name (for `miss`, `lady`, `nurse`: if it is known as one)."""
 
-DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master baby little old young wee")
+DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master baby little old young wee big")
 
 FAMILY_WORDS = _words(
     "family families perekond perekonna pere suguvosa perhe suku suvun gimene gimenes dzimta seima seimos rodzina "
@@ -80,6 +82,7 @@ RELIGIOUS_TITLES = _words(
     sister sr mother brother br bro father fr dom fra frater pater abbot abbess prioress canon friar
     soeur sœur frere pere abbe schwester bruder mutter suor sor hermana hermano fray madre padre irma irmao frei zuster broeder
     ode vend isa ema siostra brat ojciec сестра брат отец мать
+    mere игумения игумен инокиня инок монахиня монах
     """
 )
 """Titles of people in religion. Written small, or in the family's mouth, some of them are kin words."""
@@ -113,8 +116,8 @@ KIN_WORDS: dict[str, str] = {
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
         ("sister", "nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
         ("brother", "batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
-        ("great-grandmother", "dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
-        ("great-grandfather", "dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
+        ("great-grandmother", "arriere-grand-mere bisabuela bisnonna bisavo overgrootmoeder oldemor gammelmormor prababcia prababicka isoisoaiti dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
+        ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
         ("husband", "ferj ferjem ferje eiginmadur virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
         ("wife", "feleseg felesegem felesege eiginkona wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
         ("grandson", "tutrepoeg grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
@@ -155,6 +158,9 @@ KIN_ALONE = frozenset(
     word for word, relation in KIN_WORDS.items() if relation not in ("son", "daughter", "grandson", "granddaughter")
 ) - _words("ma pa mate nan pop tata bro sis tate mari mann maz naine far mor ferje felesege huga")
 """Kin words that stand for a name by themselves."""
+
+TURKISH_RESPECT = _words("bey hanim efendi")
+"""Those of them that are written large too."""
 
 MYSTERIES = _words(
     "of the immaculata joseph mary benedict ignatius aloysius xavier columba ange annunciata assumpta bonaventure philomena scholastica bosco cross"
@@ -236,7 +242,10 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "or|usually",
         ),
         ("religious", "in religion|religious name|monastic name|im orden|en religion|en religión|in religione|mnisi"),
-        ("belongs", "herbu|of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te"),
+        (
+            "belongs",
+            "of ngapuhi|o ngapuhi|no ngapuhi|of kai|of tainui|of tuhoe|of waikato|of taranaki|herbu|of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te",
+        ),
     )
     for words in row.split("|")
 )

@@ -158,7 +158,36 @@ def _is_known(token: Token, known: KnownNames) -> bool:
         return True
     if "-" in plain and plain.rsplit("-", 1)[1] in CALLED:  # `Klein-Erna`
         return True
+    if any(plain.endswith(end) and _is_pet_form(plain, end) for end in _DIMINUTIVES):
+        return True
     return all(part in TITLES for part in plain.split("-"))
+
+
+def _is_pet_form(plain: str, ending: str) -> bool:
+    """`Truusje` of Truus, `Rositha` of none."""
+    stem = plain.removesuffix(ending)
+    names = {stem, f"{stem}a", f"{stem}e", f"{stem}o"}
+    return len(stem) > 2 and not names.isdisjoint(CALLED | GIVEN_ELSEWHERE)
+
+
+_DIMINUTIVES = (
+    "je",
+    "tje",
+    "pje",
+    "ke",
+    "chen",
+    "lein",
+    "inho",
+    "inha",
+    "ito",
+    "ita",
+    "ino",
+    "ina",
+    "uccia",
+    "etta",
+    "ette",
+)
+"""Endings that make a pet form of a given name: Dutch, German, Portuguese, Spanish, Italian, French."""
 
 
 def _is_of_several(token: Token) -> bool:
@@ -173,7 +202,11 @@ _WORDS_OF_NAMES = frozenset({*TITLES, *KIN_WORDS, *SUFFIXES, *ARTICLES, *table.B
 def _family_leads(item: Item, known: KnownNames) -> bool:
     """Whether the name is of a people that tells the family name first, or has it before a comma."""
     parts = read_name(item.person.words, known)
-    return parts.tradition in _FAMILY_FIRST or "," in item.person.words or bool(parts.kin or parts.title)
+    first = tokens_of(item.person.words)[0].text
+    turned = parts.patronymic and parts.family == first  # `Белова Анна Львовна`
+    return (
+        parts.tradition in _FAMILY_FIRST or bool(turned) or "," in item.person.words or bool(parts.kin or parts.title)
+    )
 
 
 def _may_be_family_of(item: Item, further: Sequence[Item]) -> str:
@@ -187,6 +220,8 @@ def _may_be_family_of(item: Item, further: Sequence[Item]) -> str:
 def _understood(item: Item, known: KnownNames) -> str:
     """`: Cyril Dawes` of `Batsman Cyril Dawes`, as a proposal; empty where nothing of it is surely a name."""
     tokens = tokens_of(item.person.words)
+    if len(tokens) == 2 and not _is_known(tokens[0], known) and tokens[1].is_given:
+        return f": {tokens[1].text} {tokens[0].text}, or {tokens[1].text}"  # `Huber Sepp`
     if len(tokens) > 1 and not _is_known(tokens[0], known) and tokens[1].is_given:
         return f": {written(tokens[1:])}"
     return ""

@@ -76,6 +76,9 @@ def person_named(
     tells_another = any(_may_be_another(word) for word in words[1:])
     if is_one and ("one" in nouns or relation(words[-1])) and not tells_another:
         return Placed(told, 0, unsure=unsure), False
+    if words[0].kind == "or" and len(words) > 1:
+        asks = f"Is it “{between(words[1:], text)}”, and not who is told before?"
+        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
     question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
 

@@ -3,7 +3,9 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.item_words import (
@@ -35,7 +37,8 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     bare = without_verbs_behind(without_leads(reader.words)) if reader.words else ()
     named, remark = name_and_remark(bare)
     words = list(named)
-    notes = [note.text for note in reader.notes]
+    inside = [note for note in reader.notes if words and words[0].start < note.start and note.end < words[-1].end]
+    notes = [note.text for note in reader.notes if note not in inside]  # `Peggy (Margaret) Loftus` has it in the name
     doubted = any(_doubts(note) for note in reader.notes)
     if remark:
         notes.insert(0, between(remark, reader.text))
@@ -71,7 +74,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if opens_part and before == "comma" and words and words[0].plain in small_words.SAID_BY:
         return  # `According to Ethel, this is Harold`
     is_year = all(word.text.isdigit() for word in words) and not ahead.number
-    if reader.items and (is_year or _is_remark(reader, words)):
+    if reader.items and (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
         last = reader.items[-1]
         last.person = noted(last.person, told, *notes)
         if before == "and" and not last.person.asks:
@@ -105,6 +108,12 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if words:
         reader.ahead = Ahead()
     reader.joined, reader.place_since = "", False
+
+
+def _goes_on_of_her(words: Sequence[Element]) -> bool:
+    """`she was in hospital that day`, `so she isn't in it`: a sentence of whoever was named before."""
+    at = int(words[0].plain in ("so", "because", "as", "and", "but")) if words else 0
+    return len(words) > at + 1 and words[at].text in ("she", "he", "they", "who") and not words[at + 1].is_large
 
 
 def _doubts(note: Element) -> bool:
@@ -155,7 +164,7 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
         bool(words) and not person.is_person and (is_of_several(words) or bool(group_and_name(words, reader.text)[0]))
     )
     item.width = how_many(words) if words and not person.is_person else 1
-    if reader.last_absent:
+    if reader.last_absent or (words and words[0].kind == "or"):
         item.width = 0
     reader.items.append(item)
 
@@ -190,7 +199,15 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
         return False
     if len(reader.items) <= reader.part_begins:
         return False
-    return is_remark(words)
+    return is_remark(words) and not _is_another_sex(reader.items[-1], words)
+
+
+def _is_another_sex(item: Item, words: Sequence[Element]) -> bool:
+    """Whether the words tell kin of a woman, and the name before them is a man's, or the other way: `Naomi, Ruth's
+    husband`."""
+    sex = definitely(words)
+    given = {token.plain for token in tokens_of(item.person.words)}
+    return bool(given & {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(sex, frozenset()))
 
 
 def _tells_of_others(note: str) -> bool:

@@ -67,12 +67,14 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> No
     """A place of the last item; a row also of those before it that have none, if it is said `of_all`."""
     item = reader.items[-1]
     if element.kind in ROW_KINDS:
+        joined = True
         for earlier in reversed(reader.items[reader.part_begins :]):
             if earlier.has_place or (earlier is not item and earlier.side):
                 break
             earlier.row, earlier.has_place = element.kind, True
-            if not of_all or item.joined == "with":  # `Anna and Tom, with Pa behind`
+            if not of_all or (joined and earlier.joined == "with"):  # `Anna and Tom, with Pa behind`
                 break
+            joined = joined and earlier.joined == "and"
     elif element.kind in (*table.DIRECTIONS, *table.ORDERS):
         for earlier in reader.items:
             _direct(reader, earlier, element.kind)

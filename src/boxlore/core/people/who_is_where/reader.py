@@ -39,6 +39,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
+from boxlore.core.people.who_is_where.completed_names import complete_names
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
@@ -95,6 +96,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
+    complete_names(items, known)
     mark_nameless(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals))
     return WhoTold(people, reader.placed, tuple(told_in_remarks(items, known)))
@@ -121,6 +123,15 @@ def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
     """The words of each person a text names, with what is noted of them in brackets; those not known are left out."""
     people = [person for person in read_who(text, known).people if person.words]
     return [f"{person.words} ({person.note})" if person.note else person.words for person in people]
+
+
+def names_nobody(text: str) -> bool:
+    """Whether a text is surely no name and nobody's description: `she was in hospital that day`, `the picnic at
+    Brighton`. It is asked who is meant; until then no title has it."""
+    people = read_who(text).people
+    words = [element for element in elements_of(text) if element.kind != "end"]
+    told = len(people) == 1 and not people[0].is_person and not is_of_several(words)
+    return told and not read_name(people[0].words)
 
 
 # One element
@@ -246,7 +257,8 @@ def _end_header(reader: Reader) -> None:
     if reader.last_absent and reader.words[0].plain in RELATIVES and len(reader.items) > reader.part_begins:
         end_item(reader)  # `All but Dad, who took it: Anna`
         return
-    if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
+    says_where = begins_remark(reader.words) and not is_absent(reader.words)
+    if says_where or _names_nobody(reader):  # `In the boat: Anna and Tom`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
         reader.ahead.note = reader.text[reader.words[0].start : last.end]
         reader.words, reader.aside = [], []
@@ -268,15 +280,17 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
         reader.row, reader.side_stays, reader.behind = several.row or reader.row, several.side, False
         reader.ahead.note, reader.ahead.side = several.person.words, several.side
         return
-    if further and begins_person(further) and describes_somebody(reader):
+    held_beside = reader.joined == "with" and bool(reader.words) and describes_last(reader)
+    if further and begins_person(further) and (describes_somebody(reader) or held_beside):
         if reader.words and is_of_several(reader.words):
             _end_header(reader)
             return
         with_whom = reader.joined == "with" and describes_last(reader)
+        told_with = reader.text[: reader.words[0].start].split()[-1] if with_whom and reader.words else ""
         end_item(reader)
         if with_whom:  # `the lady with the baby is Ruth`
             whom = reader.items.pop().person.words
-            reader.items[-1].person = noted(reader.items[-1].person, f"with {whom}")
+            reader.items[-1].person = noted(reader.items[-1].person, f"{told_with} {whom}")
         reader.identifies = bool(reader.items)
 
 
@@ -288,9 +302,10 @@ def _next_to(reader: Reader, element: Element, further: Sequence[Element]) -> No
         _beside_whom(reader, element)
         return
     if reader.words:
+        describes = is_description(reader.words) and bool(further) and further[0].is_large and begins_person(further)
         end_item(reader)
         reader.items[-1].person = noted(reader.items[-1].person, element.text)
-        reader.items[-1].is_beside = True
+        reader.items[-1].is_beside, reader.identifies = True, describes  # `best man on his right Jim`
     else:
         reader.ahead.note, reader.ahead.is_beside, reader.place_since = element.text, True, True
 

@@ -88,6 +88,8 @@ def _head(words: Sequence[Element]) -> int:
         return 2
     if words[0].kind == "my":
         return 0
+    if len(words) > 1 and words[0].text in ("A", "The", "An") and not words[1].is_large:
+        return 0  # `A wedding group`
     at = 0
     while at < len(words) and not words[at].is_large and (words[at].plain in KIN_WORDS or words[at].plain in TITLES):
         at += 1

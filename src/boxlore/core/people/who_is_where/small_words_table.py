@@ -142,7 +142,7 @@ RELATIVES = frozenset("who whom kes qui que che joka som który która кото�
 BEGIN_A_REMARK = frozenset(
     """
     standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
-    from of as just
+    from of as just partly partially half hidden obscured cropped cut next beyond
     im am bei auf beim
     dans sur chez qui en portant
     sobre vestido vestida

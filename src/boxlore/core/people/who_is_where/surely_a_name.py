@@ -179,7 +179,8 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         )  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()
         bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`
-        if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads):
+        is_whose = token.plain.endswith("'s") and not held_by  # `Mrs Orr's maid`
+        if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads or is_whose):
             yield bare.text.rstrip(".,;")
         kin_told = kin_told or is_kin
         before = _KIN if is_kin or token.plain in TITLES else token.plain
@@ -223,6 +224,8 @@ def _name_of_form(token: Token, known: KnownNames) -> str:
         return token.text[:-1] + ("e" if f"{stem}e" in CALLED and f"{stem}a" not in CALLED else "a")
     if token.is_given or known.is_given(plain) or known.is_family(plain) or len(plain) < _SHORTEST_FORM:
         return ""
+    if "а" <= plain[0] <= "я" and plain.endswith(("ов", "ев")) and token.text[0].isupper():
+        return ""  # `Иванов` is a family name, and `Иван` of many Ivans
     if "а" <= plain[0] <= "я":
         names = _cyrillic_forms().get(key_of(plain, CYRILLIC), ())
     else:

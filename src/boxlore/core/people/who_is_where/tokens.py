@@ -12,21 +12,25 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS
+from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.labels import ROMANS, labels_of
 from boxlore.core.statements import fold
 
 _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
-_TOKEN = re.compile(r"~~[^~\n]+~~|\?+|" rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
+_TOKEN = re.compile(
+    r"~~[^~\n]+~~|\?+|[—–_]{2,}|-{3,}|(?<=[,:;] )[–—](?= ?[,;.])|"
+    rf"\d+{_ENDING}?(?![^\W\d_])"
+    r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+"
+)
 _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
 _POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
 _IS = re.compile(r"([A-Z][^\W\d_]+)['’]s")
 _AT_WORK = re.compile(
     r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
-    r"|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
+    r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
 )
 _DESCRIBED = re.compile(
     r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b|"
@@ -36,7 +40,9 @@ _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(
-    r"(?:mrs?|messrs|ms|drs?|st|sr|jr|revd?|revs|prof|capt|cpt|lt|lieut|col|maj|sgts?|cpls?|ptes?|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nos|nr|mme|"
+    r"(?:wm|thos|chas|geo|jas|jno|saml|robt|benj|edw|edwd|alexr|andw|danl|fredk|margt|eliz|richd|hy|"
+    r"vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
+    r"mrs?|messrs|ms|drs?|st|sr|jr|revd?|revs|prof|capt|cpt|lt|lieut|col|maj|sgts?|cpls?|ptes?|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nos|nr|mme|"
     r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\.",
     re.IGNORECASE,
 )
@@ -100,6 +106,9 @@ def _words(text: str) -> list[Word]:
             words.append(("'m", start, end))
         elif word == "I." and not text[end:].strip() and words:  # `Una and I.`
             words += [("I", start, start + 1), (".", start + 1, end)]
+        elif word in ("w", "W") and text[end : end + 1] == "/":  # `Maud w/ Stan`
+            at = end + 1
+            words.append(("with", start, at))
         elif _CONTRACTED.fullmatch(word):
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
         elif (said_of := _IS.fullmatch(word)) and _DESCRIBED.match(text, end):  # `Una's the one with …`
@@ -126,7 +135,9 @@ _MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in mark
 def _keeps_its_point(word: str) -> bool:
     """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
     marks_name = fold(word[:-1]) in _MARKERS_OF_NAMES and len(word) < 6
-    return marks_name or bool(_TITLED.fullmatch(word) or _ABBREVIATED.fullmatch(word))
+    pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
+    joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
+    return marks_name or joined or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
 
 
 def _is_phrase(word: str) -> bool:
@@ -165,6 +176,8 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
             kind = {"ordinal": "ordinal", "last": "from the right"}.get(counts, kind)
             told = " ".join(piece for piece, _, _ in words[at : at + length])
             yield Element(kind, told, start, end, int(value or 0), phrase)
+        elif word[0] in "—–_-" and (len(word) > 1 or _is_a_gap(words, at)):
+            yield Element("unknown", "?", start, end)  # `Green, ———, White`
         elif word.startswith("~~"):  # struck out: kept beside who stands in its place
             yield Element("note", word, start, end)
         elif digits := re.match(r"\d+", word):
@@ -173,6 +186,11 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
         else:
             yield Element(_MARKS.get(word, "word"), word, start, end)
         at += length
+
+
+def _is_a_gap(words: Sequence[Word], at: int) -> bool:
+    """Whether a dash stands between two commas, for somebody not known."""
+    return at > 0 and words[at - 1][0] in ",:;" and at + 1 < len(words) and words[at + 1][0] in ",;."
 
 
 def _phrases() -> dict[str, list[tuple[tuple[str, ...], str]]]:

@@ -160,6 +160,9 @@ def _of_kin(reader: Reader, element: Element, further: Sequence[Element]) -> str
 def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "me":
         return "me" if reader.joined and not reader.words and stands_for_me(element, further) else ""
+    is_maori = element.plain == "me" and len(further) > 1 and further[0].text == "a" and further[1].is_large
+    if reader.words and is_maori:
+        return "and"  # `a Nanny me a Koro`
     if reader.words and element.plain == "me" and further:
         return "and" if further[0].is_large or relation(further[0]) else "me"  # Māori: `Hēmi me Mere`
     return ""
@@ -266,11 +269,30 @@ def _leads_to_what_is_said(element: Element) -> bool:
 
 
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.plain in _CALLED and reader.words and is_description(reader.words) and begins_person(further):
+        return "verb"  # `a man called Trench`
     if element.kind != "verb" or not further:
         return ""
+    if reader.joined == "with" and reader.words and describes_last(reader) and begins_person(further):
+        return "verb"  # `Der Herr mit Bart ist Opa Wilhelm`
     touches = further[0].kind in (*PLACES, "position", "from the right", "colon", "verb")
     tells = begins_person(further) and (not reader.words or describes_somebody(reader))
     return "verb" if touches or tells else ""
+
+
+_CALLED = (
+    "called",
+    "named",
+    "genannt",
+    "namens",
+    "nimega",
+    "nomme",
+    "nommee",
+    "llamado",
+    "llamada",
+    "chiamato",
+    "chiamata",
+)
 
 
 def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
