@@ -7,6 +7,8 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.places.area_names_table import AREA_NAMES, REPLACED
+from boxlore.core.places.renamed_cities_table import RENAMED
+from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer import make
 
 LONG = "A name of more than sixty letters which no printed caption would bear is left out"
@@ -45,6 +47,13 @@ CAPITALS = {
     "Vinh": "VN.58", "Nha Trang": "VN.54", "Huế": "VN.66", "Drammen": "NO.30", "Skien": "NO.38", "Tromsø": "NO.54",
 }  # fmt: skip
 """Towns, and the code of the province that they are the seat of (general knowledge, from memory)."""
+
+
+def test_renamed_cities_have_their_name_of_today_and_years_in_order() -> None:
+    rows = {(row[1], row[2]) for row in (line.split("\t") for line in unpacked(make.DATA / "cities.tsv.xz"))}
+    folded = {(fold_place(name), country) for name, country in rows}
+    assert [row.now for row in RENAMED if (fold_place(row.now), row.country) not in folded] == []
+    assert [row.now for row in RENAMED if any(last and last < first for _, first, last in row.names)] == []
 
 
 def test_areas_whose_codes_the_list_lacks_have_a_name_of_ours() -> None:

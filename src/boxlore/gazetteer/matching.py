@@ -6,7 +6,8 @@ The score of a place is the sum of
     0.06 × log10 of its population
     for each larger part told with it, 0.6 if the place lies in that, or belonged to that country in the year of the
         picture (Petsamo, Finland), less if not (`LargerPart.score`)
-    0.3 if the place bore the told name in the year of the picture
+    IN_USE_BONUS if the place bore the told name in the year of the picture, unless that is the name of a larger city,
+        or of one of CITY people
     USED_BONUS if this collection uses the place already; else NEAR_BONUS if it lies about a degree from one that it
         uses, and COUNTRY_BONUS if it lies in the same country
 The weights are ours, chosen by the cases in `tests/gazetteer`. No bonus for the family's whereabouts alone makes a
@@ -17,7 +18,7 @@ import math
 import re
 import sqlite3
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed import governed_by
@@ -28,6 +29,8 @@ from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
 """Added to the score of a place that this collection uses already, or that lies near one, or in its country."""
+IN_USE_BONUS, CITY = 0.3, 100_000
+"""Berlin in Ontario was called so until 1916, and yet who says Berlin means the other."""
 OLD_NAME_BONUS, OLD_NAMES_UNTIL = 0.15, 1950
 """How far a place comes forward whose told name is not its main one, in a year when another state governed it than
 today's: the names of that state (Karlsbad, Zara) were in use then. It only orders the choices, and makes no match.
@@ -116,7 +119,7 @@ def named(
     """
     folded = [fold_place(name) for name in names]
     ranked = [rank(row, 0, folded, contexts, year, family) for row in exactly_named(db, folded).values()]
-    plausible = best_first(candidate for candidate in ranked if candidate.fits or not candidate.elsewhere)
+    plausible = _without_usurpers(best_first(place for place in ranked if place.fits or not place.elsewhere), folded)
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
     is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
@@ -124,6 +127,18 @@ def named(
         return plausible
     old = {candidate.id for candidate in plausible if not is_main[candidate.id] and _has_old_names(candidate, year)}
     return sorted(plausible, key=lambda candidate: -candidate.score - OLD_NAME_BONUS * (candidate.id in old))
+
+
+def _without_usurpers(ranked: list[Ranked], folded: Sequence[str]) -> list[Ranked]:
+    """The places; one that bore the name of a larger city, or of a city, has no bonus for that."""
+    of_name = [place.population for place in ranked if fold_place(place.name) in folded]
+    largest = max(of_name, default=0)
+    return best_first(
+        replace(place, score=place.score - IN_USE_BONUS, in_use="")
+        if place.in_use and fold_place(place.name) not in folded and largest >= min(CITY, place.population)
+        else place
+        for place in ranked
+    )
 
 
 def _has_old_names(candidate: Ranked, year: int) -> bool:
@@ -184,7 +199,7 @@ def rank(
     renamed = _RENAMED.get((fold_place(name), country))
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
-        score += 0.3
+        score += IN_USE_BONUS
     score += family.bonus(ident, country, (lat, lon))
     fits = all(context_score > 0 for context_score in context_scores)
     elsewhere = any(context_score <= ELSEWHERE for context_score in context_scores)

@@ -54,6 +54,11 @@ TOLD = [
     ("viis kilomeetrit Tartust", "", "Tartu", 5),
     ("Tartu lähedal", "", "Tartu", 15),
     ("kaksi kilometriä Turusta", "", "Turu", 2),
+    ("tíz kilométerre Szegedtől", "", "Szeged", 10),
+    ("Kassa határában", "", "Kassa", 15),
+    ("nem messze Kolozsvártól", "", "Kolozsvártól", 15),
+    ("tíu kílómetra frá Akureyri", "", "Akureyri", 10),
+    ("bærinn skammt frá Selfossi", "bærinn", "Selfossi", 15),
 ]
 
 NONE = ["the North of England", "in the north of Scotland", "Two Mile Creek, Westland", "Five Mile Beach",

@@ -80,6 +80,10 @@ AREAS: dict[str, tuple[str, ...]] = {
 """ISO 3166-2 code → written forms."""
 
 COUNTRIES: dict[str, str] = {
+    "falklands": "FK",
+    "the falklands": "FK",
+    "island": "IS",
+    "iceland": "IS",
     "eesti": "EE",
     "eesti vabariik": "EE",
     "england": "GB",

@@ -8,8 +8,8 @@ from boxlore.core.places.governed_land import Land
 GOVERNED_AFRICA: tuple[Land, ...] = (
     Land(
         "EG",
-        "1815 Ottoman Empire; 1914 -; 1915 Egypt (British protectorate); 1922 Kingdom of Egypt; 1953 *; 1958 United Arab Republic; 1971 -; 1972 *",
-        "proclamation of 18 December 1914; declaration of 28 February 1922",
+        "1815 Egypt (Ottoman Empire); 1867 Khedivate of Egypt (Ottoman Empire); 1914 -; 1915 Egypt (British protectorate); 1922 Kingdom of Egypt; 1953 *; 1958 United Arab Republic; 1971 -; 1972 *",
+        "firman of 8 June 1867; proclamation of 18 December 1914; declaration of 28 February 1922",
     ),
     Land(
         "SD", "1815 -; 1917 Anglo-Egyptian Sudan; 1956 *", "campaign of 1916 (Darfur)", boxes=((8.5, 21.8, 20.0, 27.0),)

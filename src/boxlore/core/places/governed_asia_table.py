@@ -240,15 +240,28 @@ GOVERNED_ASIA: tuple[Land, ...] = (
     Land("TH", "1815 Siam; 1939 -; 1940 *; 1945 -; 1950 *", "decree of 24 June 1939"),
     Land(
         "VN",
-        "1815 Vietnam (Nguyen dynasty); 1859 -; 1868 French Cochinchina; 1887 -; 1888 French Indochina; 1945 -; 1947 French Indochina; 1954 -; 1956 South Vietnam; 1975 -; 1977 *",
-        "treaties of 1862 and 1867; Geneva Accords 1954",
-        boxes=((8.0, 103.0, 11.75, 108.0),),
+        "1815 Vietnam (Nguyen dynasty); 1859 -; 1863 French Cochinchina; 1887 -; 1888 French Indochina; 1945 -; 1947 French Indochina; 1954 -; 1956 South Vietnam; 1975 -; 1977 *",
+        "Treaty of Saigon 1862 (Biên Hòa, Gia Định, Định Tường); Geneva Accords 1954",
+        areas=("20", "24", "33", "37", "43", "45", "75", "76"),
+    ),
+    Land(
+        "VN",
+        "1815 Vietnam (Nguyen dynasty); 1867 -; 1868 French Cochinchina; 1887 -; 1888 French Indochina; 1945 -; 1947 French Indochina; 1954 -; 1956 South Vietnam; 1975 -; 1977 *",
+        "occupation of June 1867 (Vĩnh Long, An Giang, Hà Tiên); Geneva Accords 1954",
+        areas=("01", "03", "09", "21", "65", "67", "69", "73", "77", "87", "93"),
     ),
     Land(
         "VN",
         "1815 Vietnam (Nguyen dynasty); 1883 -; 1888 French Indochina; 1945 -; 1947 French Indochina; 1954 -; 1956 South Vietnam; 1975 -; 1977 *",
-        "Treaty of Hue 1884; Geneva Accords 1954",
-        boxes=((10.5, 106.0, 17.0, 110.0),),
+        "Treaty of Hue 1884; Geneva Accords 1954 (Annam south of the provinces divided by the Bến Hải)",
+        areas=("23", "46", "47", "49", "54", "55", "60", "61", "63", "66", "78", "84", "88", "91"),
+    ),
+    Land(
+        "VN",
+        "1815 Vietnam (Nguyen dynasty); 1883 -; 1888 French Indochina; 1945 -; 1947 French Indochina; 1954 -; 1956 South Vietnam; 1975 -; 1977 *",
+        "Treaty of Hue 1884; Geneva Accords 1954 (Quảng Trị south of the Bến Hải)",
+        areas=("64",),
+        boxes=((16.2, 106.4, 17.0, 107.5),),
     ),
     Land(
         "VN",

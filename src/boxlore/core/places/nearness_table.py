@@ -5,8 +5,8 @@ Words of a row are parted by `|`. A number is spoken as the reader of dates know
 
 LENGTHS: dict[str, float] = {
     "km|kms|kilometres?|kilometers?|kilomètres?|kilómetros?|chilometr[io]|quilômetros?|quilómetros?|kilometrit?|"
-    "kilometriä?|kilometr(?:y|ów|a)?|kilometrů?|kilometrai|kilometrų|kilomeetri[t]?|kilometrin|км|километр(?:а|ов)?|кілометр(?:а|ів)?": 1.0,
-    "mi|miles?|meilen?|milles?|millas?|miglia|miglio|milhas?|mil[ye]?|mijl|miili|mailia|миль|миля|мили": 1.609,
+    "kilometriä?|kilometr(?:y|ów|a)?|kilometrů?|kilometrai|kilometrų|kilomeetri[t]?|kilometrin|км|километр(?:а|ов)?|кілометр(?:а|ів)?|kilométer(?:re|nyire)?|kilométernél|kílómetr(?:a|ar|um)": 1.0,
+    "mi|miles?|meilen?|milles?|millas?|miglia|miglio|milhas?|mil[ye]?|mijl|miili|mailia|миль|миля|мили|mérföld(?:re|nyire)?|míl(?:a|ur|um)": 1.609,
     "versts?|werst|viorsts?|verstes?|versta|versti|versty|wiorst[ay]?|вёрст(?:ы|а|ах)?|верст(?:ы|а|ах)?|versta[a]?|virsta[a]?": 1.067,
     "chains?": 0.0201,
     "furlongs?": 0.2012,
@@ -19,8 +19,9 @@ LENGTHS: dict[str, float] = {
 """A pattern for each unit, and its length in kilometres."""
 
 TIMES: dict[str, float] = {
-    "min|mins|minutes?|minuten|minuti|minutos|minutit|minut[ya]?|мин|минут[ы]?": 1 / 60,
-    "h|hrs?|hours?|stunden?|heures?|horas?|or[ae]|tundi?|tuntia?|godzin[ay]?|timmar|timme|timer?|uren|uur|час(?:а|ов)?": 1.0,
+    "min|mins|minutes?|minuten|minuti|minutos|minutit|minut[ya]?|мин|минут[ы]?|perc(?:re|nyire)?|mínút(?:a|ur|na)": 1
+    / 60,
+    "h|hrs?|hours?|stunden?|heures?|horas?|or[ae]|tundi?|tuntia?|godzin[ay]?|timmar|timme|timer?|uren|uur|час(?:а|ов)?|órá(?:ra|nyira)|óra|klukkustund(?:ar|ir)?|klukkutím(?:a|ar)": 1.0,
     "days?|tage?|jours?|días?|giorn[io]|dias?|päev[a]?|päivä[nä]?|dni|dzień|dagar|dage?r?|dagen|день|дня|дней": 8.0,
 }
 """A pattern for each unit of time, and the hours that one is on the way."""
@@ -49,7 +50,7 @@ NUMBERS_INFLECTED: dict[str, float] = {
     "девяти": 9, "десяти": 10, "двенадцати": 12, "пятнадцати": 15, "двадцати": 20, "тридцати": 30, "сорока": 40,
     "пятидесяти": 50, "dwóch": 2, "trzech": 3, "czterech": 4, "pięciu": 5, "sześciu": 6, "dziesięciu": 10,
     "kahe": 2, "kolme": 3, "nelja": 4, "viie": 5, "kuue": 6, "kümne": 10, "kahden": 2, "kolmen": 3, "viiden": 5,
-    "kymmenen": 10,
+    "kymmenen": 10, "tíu": 10, "tveggja": 2, "þriggja": 3, "fjögurra": 4,
 }  # fmt: skip
 """Spoken numbers in the forms that stand with a distance: Russian, Polish, Estonian, Finnish."""
 
@@ -61,7 +62,7 @@ ABOUT = (
 )
 """What may stand before an amount."""
 
-FROM = "from|of|off|outside|beyond|past|above|below|von|vom|de|du|des|d['’]|da|do|od|van|från|fra|av|af|от|nuo|no"
+FROM = "from|of|off|outside|beyond|past|above|below|von|vom|de|du|des|d['’]|da|do|od|van|från|fra|av|af|от|nuo|no|frá|fyrir (?:norðan|sunnan|austan|vestan|utan|ofan)"
 """The word between the distance and the place that it is reckoned from."""
 
 DIRECTIONS = (
@@ -85,11 +86,11 @@ NEAR = (
     "koło|obok|w pobliżu|niedaleko od|niedaleko|nieopodal|blisko|pod|w okolicach|w okolicy|"
     "около|возле|близ|вблизи|недалеко от|неподалёку от|неподалеку от|рядом с|под|"
     "nära|i närheten av|utanför|i nærheden af|nær|i nærheten av|utenfor|udenfor|ved|nabij|dicht bij|in de buurt van|"
-    "vlak bij|buiten|blízko|nedaleko|poblíž|netoli|šalia|netālu no"
+    "vlak bij|buiten|blízko|nedaleko|poblíž|netoli|šalia|netālu no|nem messze|közel|nálægt|skammt frá|rétt hjá|hjá|við|í grennd við|nærri"
 )
 """What stands before a place that is near."""
 
-NEAR_BEHIND = "lähedal|lähistel|ligidal|kandis|lähellä|lähistöllä|liepillä|közelében|mellett|tuvumā|apylinkėse"
+NEAR_BEHIND = "lähedal|lähistel|ligidal|kandis|lähellä|lähistöllä|liepillä|közelében|közelébe|mellett|szélén|határában|környékén|tuvumā|apylinkėse"
 """What stands behind it: Estonian, Finnish, Hungarian, Latvian, Lithuanian."""
 
 FROM_ENDINGS = "st|sta|stä|lta|ltä|tól|től"
