@@ -242,6 +242,8 @@ class Gazetteer:
         """The place that a part of a name is called, where none is called the whole: `Strand von Hapsal`."""
         joined = [Within("", parts[at], "") if is_joined(parts[at]) else Within("", "", "") for at in may_be]
         pieces = [(at, piece) for at, whole in zip(may_be, joined, strict=True) for piece in pieces_of(whole)]
+        named_parts = [at for at in may_be if may_be_a_house(parts[at]) and not parts[at].islower()]
+        pieces += [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
         best = {piece: named(self._db, [piece.name], told.contexts, told.year, family)[:1] for _, piece in pieces}
         pieces.sort(key=lambda piece: -max((place.score for place in best[piece[1]]), default=0))
         return self._one_of(pieces, told_words, parts, told, family)

@@ -275,7 +275,8 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
 
 
 _HOUSES = GENERIC | frozenset(
-    "park gardens hall castle cottage bridge square lodge manor court villa estate inn".split()
+    "park gardens hall castle cottage bridge square lodge manor court villa estate inn hills plains flat goldfields "
+    "diggings camp barracks junction wharf pier docks quay heights cliffs creek road show racecourse cemetery".split()
 )
 
 

@@ -82,6 +82,8 @@ AREAS: dict[str, tuple[str, ...]] = {
 COUNTRIES: dict[str, str] = {
     "falklands": "FK",
     "the falklands": "FK",
+    "falkland isles": "FK",
+    "i o m": "IM",
     "island": "IS",
     "iceland": "IS",
     "eesti": "EE",

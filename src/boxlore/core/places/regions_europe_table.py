@@ -661,7 +661,7 @@ REGIONS_EUROPE: tuple[Region, ...] = (
     Region("Dodecanese", ("dodecanese",), ("GR",), (35.2, 26.2, 37.6, 29.7), (), _SOURCE_4),
     Region("Ionian Islands", ("ionian islands",), ("GR",), (36.0, 19.3, 39.9, 23.2), (), _SOURCE_4),
     Region("Savoy", ("savoy", "savoie", "savoyen"), ("FR",), (45.0, 5.6, 46.5, 7.2), (), _SOURCE_4),
-    Region("Alsace", ("alsace", "elsass", "reichsland"), ("FR",), (47.4, 6.8, 49.1, 8.3), (), _SOURCE_4),
+    Region("Alsace", ("alsace", "elsass", "els", "reichsland"), ("FR",), (47.4, 6.8, 49.1, 8.3), (), _SOURCE_4),
     Region("Lorraine", ("lorraine", "lothringen"), ("FR",), (47.7, 4.8, 49.7, 7.8), (), _SOURCE_4),
     Region("Normandy", ("normandy", "normandie"), ("FR",), (48.1, -2.0, 50.1, 1.9), (), _SOURCE_4),
     Region("Brittany", ("brittany", "bretagne"), ("FR",), (47.0, -5.3, 49.0, -1.0), (), _SOURCE_4),
