@@ -177,6 +177,20 @@ def test_whose_age_it_is_in_every_language(words: str, edtf: str) -> None:
     assert (reading.edtf and reading.edtf.text, reading.ask) == (edtf, None)
 
 
+NAMES_LIKE_WORDS = (
+    "when Jo was six", "när Hans var sex", "when Sue was six", "when Mia was six", "när Min var sex", "Kuu aged six",
+    "when Anni was six", "Fez aged six", "kui Mina oli kuuene", "quand Ella avait six ans", "when Con was five",
+)  # fmt: skip
+
+
+@every_row("words", NAMES_LIKE_WORDS)
+def test_a_name_that_is_a_word_of_another_language_is_a_name(words: str) -> None:
+    """Nobody's age is reckoned from the birth of somebody else (given names in use, common practice)."""
+    reading = read(words, PhraseSettings(), TWO_LIVES)
+    assert reading.edtf is None
+    assert reading.ask and reading.ask.endswith("born?")
+
+
 I_WAS_SIX = (
     "amikor hatéves voltam",
     "kui ma olin kuuene",

@@ -47,6 +47,9 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     counted = -1  # the place behind the last number
     for at, token in enumerate(tokens):
         here = {sense.kind for sense in token.senses}
+        if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
+            unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
+            continue
         number = next((sense for sense in token.senses if sense.kind in _NUMBERS), None)
         if number is not None:
             value = number.value[0] if isinstance(number.value, tuple) else number.value
@@ -55,16 +58,13 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         elif token.senses[0].kind == "person":
             lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
         elif token.senses[0].kind == "unit" and (unit := _unit(token)) != "year":
-            if unit not in _OF_A_CHILD or units or (counted != at and unit != "day"):
+            if unit not in _OF_A_CHILD or units or (counted != at and (unit != "day" or not at)):
                 return None
             if counted == at:
                 units.append(unit)
             else:
                 kinds.add("birthday")  # “le jour de mes 20 ans”
-        elif "i" in here and not (here := here - _of_another_language(token, tokens)) & _AGE:
-            unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
         elif here & _AGE:
-            here = here - _of_another_language(token, tokens)
             kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
         elif here == {"name"}:
             unknown.append(token)
@@ -99,20 +99,33 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
 
 
 _TOLD_APART = frozenset(("i", "they", "possessive", "doubt"))
+_CORE = frozenset(("when", "was", "aged", "birthday"))
 
 
-def _of_another_language(token: Token, tokens: list[Token]) -> set[str]:
+def _not_meant(at: int, tokens: list[Token], text: str) -> set[str]:
     """What a word is in none of the languages of the words of age beside it: “kai” is Lithuanian for “when”, and
-    “perhaps” in Finnish; “mit” is German for “at”, and “my” in Danish."""
+    “perhaps” in Finnish; “mit” is German for “at”, and “my” in Danish. A word that is written as a name is one, unless
+    it is of the language of these words: “when Con was six”, “when Anni was six”, “kui Mina oli kuuene”."""
+    token = tokens[at]
+    is_core = any(sense.kind in _CORE for sense in token.senses)
+    beside = _languages_beside(token, tokens, _CORE)
+    beside = beside or (0 if is_core else _languages_beside(token, tokens, frozenset(("years_old",))))
+    if not beside:
+        return set()
+    as_name = text[token.start : token.start + 1].isupper()
+    told_apart = _AGE if as_name else _TOLD_APART
+    own = {sense.kind for sense in token.senses if sense.kind in told_apart and sense.languages & beside}
+    if as_name and at and token.end - token.start > 1:
+        own -= {"i", "possessive"}
+    return {sense.kind for sense in token.senses if sense.kind in told_apart} - own
+
+
+def _languages_beside(token: Token, tokens: list[Token], kinds: frozenset[str]) -> int:
     beside = 0
     for near in tokens:
         for sense in near.senses if near is not token else ():
-            if sense.kind in ("when", "was", "aged", "birthday", "years_old"):
-                beside |= sense.languages
-    if not beside:
-        return set()
-    own = {sense.kind for sense in token.senses if sense.kind in _TOLD_APART and sense.languages & beside}
-    return {sense.kind for sense in token.senses if sense.kind in _TOLD_APART} - own
+            beside |= sense.languages if sense.kind in kinds else 0
+    return beside
 
 
 def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:

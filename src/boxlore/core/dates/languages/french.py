@@ -69,7 +69,7 @@ FRENCH = Language(
         "measured": "mètres|francs|hommes|kilomètres|kg",
         "or_year_after": "ou l'année suivante|ou l'année d'après|ou un an plus tard|ou un an après|ou l'an d'après|ou l'année après",
         "or_year_before": "ou l'année précédente|ou l'année d'avant|ou un an plus tôt|ou un an avant|ou l'an d'avant",
-        "possessive": "mon|ma|mes|son|sa|ses",
+        "possessive": "mon|ma|mes|ses|pour son|à son|de son|de sa",
         "when": "quand|lorsque|au moment où|à l'époque où",
         "was": "avait|avais|a eu|avions|ai eu|fêtait|fêtais|venait d'avoir",
         "aged": "âgé de|âgée de|à l'âge de|alors âgée de|alors âgé de|age de",

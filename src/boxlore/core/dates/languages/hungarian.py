@@ -37,7 +37,7 @@ HUNGARIAN = Language(
         "doubt": "talán|valószínűleg|valószínű|lehet|lehet hogy|feltehetően|feltehetőleg|feltételezhetően|esetleg|azt hiszem|úgy hiszem|úgy tudom"
         "|bizonytalan|nem biztos|alighanem|gondolom|azt gondolom|szerintem|úgy emlékszem|ha jól emlékszem|ha nem tévedek|ha jól tudom|lehetett|úgy rémlik|netán|állítólag|nyilván|kérdéses",
         "or": "vagy|avagy|vagy pedig|vagy talán|vagy volt|vagy inkább",
-        "and": "és|meg|valamint",
+        "and": "és|valamint",
         "either": "vagy",
         "between": "valamikor",
         "between_behind": "között|közt|közötti|közti",

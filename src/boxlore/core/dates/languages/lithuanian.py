@@ -80,7 +80,7 @@ LITHUANIAN = Language(
         "night_to": "naktį į|nakties į",
         "or_year_after": "arba metais vėliau|ar metais vėliau|arba kitais metais|ar kitais metais",
         "or_year_before": "arba metais anksčiau|ar metais anksčiau|arba praėjusiais metais",
-        "possessive": "mano|jos|jo|savo",
+        "possessive": "mano|jos|savo",
         "when": "kai|kada|tuomet kai",
         "was": "buvo|suėjo|sukako|buvau|tapo",
         "years_old": "metai|metų|metus|metukai|metukų",

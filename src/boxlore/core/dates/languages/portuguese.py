@@ -58,7 +58,7 @@ PORTUGUESE = Language(
         "noise": "o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|manhã|tarde|noite|de manhã|à tarde|à noite|meio-dia|horas",
         "undated": "sem data|s d|desconhecida|data desconhecida|não sei",
         "no_year": "ano desconhecido",
-        "correction": "não|aliás|quer dizer|digo|mas|quero dizer|queria dizer|ou melhor|melhor dizendo|perdão|desculpa|desculpe|corrijo|minto|espera|na verdade|isto é|ou seja|mais precisamente|enganei-me|engano|não espera|antes",
+        "correction": "não|aliás|quer dizer|digo|mas|quero dizer|queria dizer|ou melhor|melhor dizendo|perdão|desculpa|desculpe|corrijo|minto|espera|na verdade|isto é|ou seja|mais precisamente|enganei-me|engano|não espera",
         "old_style": "estilo antigo|calendário juliano|juliano",
         "new_style": "calendário gregoriano",
         "aged": "com a idade de|com idade de|na idade de|com a idade",

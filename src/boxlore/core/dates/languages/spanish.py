@@ -63,7 +63,7 @@ SPANISH = Language(
         "old_style": "estilo antiguo|calendario juliano|juliano",
         "new_style": "estilo nuevo|calendario gregoriano",
         "aged": "a la edad de",
-        "possessive": "su|mi|en su|en mi|por su|por mi|mis|sus",
+        "possessive": "mi|en su|en mi|por su|por mi|mis|sus",
         "should_be": "debería ser|debe ser|tendría que ser|debería decir|debiera ser",
         "fortnight": "quince días|quincena|una quincena",
         "or_year_after": "o el año siguiente|o un año después|o al año siguiente|o un año más tarde|o el siguiente",
