@@ -40,9 +40,11 @@ from boxlore.gazetteer.matching import (
     Ranked,
     exact,
     family_of,
+    has_apostrophe,
     is_description,
     is_generic,
     is_ship,
+    is_somebodys,
     kilometres,
     may_be_a_house,
     named,
@@ -194,12 +196,14 @@ class Gazetteer:
         ranked = {at: named(self._db, names[at], told.contexts, told.year, family) for at in names}
         for at in filter(lambda at: is_description(parts[at]), names):
             ranked[at] = [place for place in ranked[at] if fold_place(place.name) == fold_place(parts[at])]
+        for at in filter(lambda at: is_somebodys(parts[at]), names):
+            ranked[at] = [place for place in ranked[at] if has_apostrophe(place)]
         exactly = {at: places for at, places in ranked.items() if places}
         if not exactly:
             within = self._within(told_words, parts, may_be, told, family)
             if within is not None:
                 return within
-            for at in (at for at in names if not is_description(parts[at])):
+            for at in (at for at in names if not (is_description(parts[at]) or is_somebodys(parts[at]))):
                 similar = guessed(self._db, names[at], told.contexts, told.year, family)
                 if similar:
                     told = _beside(told, told_words, parts[:at])
@@ -254,7 +258,7 @@ class Gazetteer:
         """The first of these names, each within the part of its number, that is one of a place; None if none is."""
         for find in (named, inflected):
             for at, run in runs:
-                names = [] if is_generic(run.name) or is_ship(run.name) else [run.name]
+                names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
                 places = find(self._db, names, told.contexts, told.year, family)
                 if fitting := [place for place in places if place.fits]:
                     return place_answer(self._db, fitting, _beside_run(told, told_words, parts[:at], run), names)

@@ -300,6 +300,20 @@ def is_description(name: str) -> bool:
     return bool(_DESCRIPTION.match(name))
 
 
+_WHOSE = re.compile(r"(?:['’ʼ]s|s['’ʼ])$", re.IGNORECASE)
+
+
+def is_somebodys(name: str) -> bool:
+    """Whether the words say whose it is (`Gran's`, `the Rourkes'`) and are no saint's: a house of the family's, and no
+    town whose name has the same letters without the apostrophe."""
+    return bool(_WHOSE.search(name.strip())) and "st" not in fold_place(name).split()
+
+
+def has_apostrophe(place: Ranked) -> bool:
+    """Whether the place is written with one itself (`Coeur d'Alene`)."""
+    return any(mark in place.name for mark in "'’ʼ")
+
+
 _SHIP = re.compile(
     r"^(?:(?:on board|aboard|an bord|à bord|ombord|pardal|na pokładzie|на борту)\s"
     r"|(?:s\.?\s?s|h\.?m\.?s|r\.?m\.?s|m\.?v|h\.?m\.?n\.?z\.?s|h\.?m\.?a\.?s|u\.?s\.?s|t\.?s\.?s|m\.?s)[.\s]\s*\S"

@@ -64,6 +64,7 @@ ITEM_KEYS: tuple[Key, ...] = (
 )
 
 ROW_KEYS: tuple[Key, ...] = (
+    Key("f1", "guide", "F1", "Help", "This guide."),
     Key("enter", "take", "Enter", "Open", "Open the row."),
     Key("up", "up", "↑", "", "One up."),
     Key("down", "down", "↓", "", "One down."),

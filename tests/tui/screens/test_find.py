@@ -113,6 +113,32 @@ def test_a_range_is_picked_and_told_one_thing(run: Run, collection: Collection) 
     run(pick())
 
 
+def test_a_name_that_was_put_right_finds_its_pictures_and_stands_in_the_list(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«Jaan Tamm»", "enter", "tab", "«about June 1951»", "enter", "f3")
+            assert "Jaan Tamm · about June 1951" in hands.text  # dated as the sitting dates it
+            await hands.press("f1")
+            assert "You cannot break anything." in hands.text
+            await hands.press("escape", "escape", "escape")
+            await hands.choose("Put right", "People")
+            await hands.press("«jaan»", "enter")
+            assert "Jaan Tamm · one picture" in hands.text
+            await hands.press("a")
+            await hands.choose("Correct the name")
+            await hands.fill("Jorey Tamm")
+            await hands.press("escape", "escape", "f3")
+            assert "Jorey Tamm · about June 1951" in hands.text
+            for words in ("jorey", "jaan"):
+                await hands.press(f"«{words}»")
+                assert "1 found" in hands.text and "TRA-0001" in hands.text, words
+                await hands.press(*["backspace"] * len(words))
+            await hands.press("tab")
+            assert "Items bare: nothing is told yet" in hands.text
+
+    run(look())
+
+
 def test_items_are_picked_put_back_and_told_the_same(run: Run, collection: Collection) -> None:
     async def pick() -> None:
         async with hands_on(collection) as hands:

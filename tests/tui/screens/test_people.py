@@ -127,7 +127,10 @@ def test_one_of_two_and_two_of_one(run: Run, collection: Collection) -> None:
             await hands.choose("The same person as …")
             await hands.fill("Ann Berg")
             await hands.choose("The same person")
-            assert "Ann Berg is the same person now." in hands.text and "Anna Berg · 4 pictures" in hands.text
+            assert (
+                "Ann Berg and Anna Berg are one person now, called Anna Berg." in hands.text
+                and "Anna Berg · 4 pictures" in hands.text
+            )
             await hands.press("a")
             await hands.choose("Take two apart again")
             assert "They stand apart again." in hands.text and "Anna Berg · 3 pictures" in hands.text
@@ -155,7 +158,7 @@ def test_a_birth_a_mother_and_a_consent_are_added(run: Run, collection: Collecti
                 await hands.fill("")
                 assert "There is nothing to keep yet." in hands.text
                 await hands.fill(words)
-            assert "Kept: mother." in hands.text and "about 1912" in hands.text
+            assert "Kept: mother, “Mari Lepik”." in hands.text and "about 1912" in hands.text
             await hands.press("a")
             await hands.choose("Consent")
             await hands.press("ctrl+s")
@@ -197,7 +200,10 @@ def test_a_name_that_somebody_has_is_asked_about(run: Run, collection: Collectio
             await hands.choose("Correct the name")
             await hands.fill("Ann Berg")
             await hands.choose("The same person")
-            assert "Anna Berg is the same person now." in hands.text and "Ann Berg · 4 pictures" in hands.text
+            assert (
+                "Anna Berg and Ann Berg are one person now, called Ann Berg." in hands.text
+                and "Ann Berg · 4 pictures" in hands.text
+            )
 
     run(right())
     past = [row.statement for row in collection.store.history(anna, "name")]

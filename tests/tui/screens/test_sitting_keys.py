@@ -32,9 +32,10 @@ def test_who_may_see_it_and_how_sure_go_round(run: Run, collection: Collection) 
                 await hands.press(key)
                 assert "Nothing is told here yet. Say it first; F4 shows what others said." in hands.text
             await hands.press("«The regatta.»")
-            for audience in ("family", "keeper", "anyone"):
+            says = {"family": "for the family only", "keeper": "for the keeper only", "anyone": "for anyone"}
+            for audience, words in says.items():
                 await hands.press("f6")
-                assert f"“The regatta.”: for {audience}." in hands.text
+                assert f"“The regatta.”: {words}." in hands.text
                 assert record(collection, 1).first("story").audience == audience
             for words, sure in (("likely", Sure.LIKELY), ("a guess", Sure.GUESS), ("sure", Sure.SURE)):
                 await hands.press("f7")
@@ -289,17 +290,57 @@ def test_a_place_in_question_is_numbered_and_chosen_by_its_key(run: Run, collect
 def test_a_place_is_somewhere_near_or_our_own(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection) as hands:
-            await hands.press("tab", "tab", "tab", "«Milton»", "enter", "ctrl+p", "6")
+            await hands.press("tab", "tab", "tab", "«Milton»", "enter", "ctrl+p", "n")
             assert "Near which?" in hands.text
             await hands.press("1")
             assert record(collection, 1).place.radius_km == 15.0
             await hands.press("pagedown", "tab", "tab", "tab", "«Grandpa's farm»", "enter")
             assert "Ctrl+P makes it our own" in hands.text
-            await hands.press("ctrl+p", "1")
-            assert "Noted: Grandpa's farm." in hands.text
-            assert record(collection, 2).place.name == "Grandpa's farm"
+            await hands.press("ctrl+p", "o")
+            await hands.fill("", "")
+            assert "A place needs a name." in hands.text
+            await hands.fill("the farm", "Reval")
+            assert "Noted: the farm, Tallinn, " in hands.text
+            assert record(collection, 2).place.sublocation == "the farm"
+            await hands.press(
+                "pagedown", "tab", "tab", "tab", "«Grandpa's farm»", "enter"
+            )  # the words told mean it too
+            assert record(collection, 3).place.sublocation == "the farm"
             await hands.press("pagedown", "tab", "tab", "tab", "«Volhynia»", "enter", "ctrl+p")
             assert "Somewhere near" not in hands.text  # an area has nothing near it
+
+    run(sit())
+
+
+def test_a_place_that_was_read_wrongly_is_put_right(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "tab", "«Reval»", "enter", "ctrl+p", "1")
+            assert "= Tallinn" in hands.text
+            await hands.press("shift+tab", "ctrl+p")
+            assert "“Reval”: which place is meant?" in hands.text
+            await hands.choose("None of these")
+            assert "Noted: the words stand for no place on a map." in hands.text and "= Tallinn" not in hands.text
+            assert record(collection, 1).place is None or record(collection, 1).place.best is None
+            assert record(collection, 1).words("place") == "Reval"
+            await hands.press("ctrl+z")
+            assert record(collection, 1).place.name == "Tallinn"
+
+    run(sit())
+
+
+def test_an_event_that_a_date_waits_for_is_told_by_the_key_that_answers(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "«the summer before I started school»", "enter")
+            assert "when was that? Ctrl+P tells it" in " ".join(hands.text.split())
+            await hands.press("ctrl+p", "enter")
+            assert "Write when it was." in hands.text
+            await hands.fill("September 1931")
+            assert "1 date read again. Ctrl+Z takes it back." in " ".join(hands.text.split())
+            assert "= summer 1931" in hands.text
+            await hands.press("ctrl+z")
+            assert "when was that?" in hands.text
 
     run(sit())
 

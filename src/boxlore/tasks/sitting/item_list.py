@@ -11,10 +11,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk.captions import named_by_file, own_lines
+from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Said, Statement
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.settings import family_way
 
 KEEP = 400
 
@@ -40,6 +42,8 @@ class Listing:
         self._collection = collection
         self._ids = b""
         self._rows: OrderedDict[str, ListRow] = OrderedDict()
+        self._read_at: tuple[int, int] | None = None
+        """The version of the store that the rows were read of: a name put right is one of many rows."""
         self.reload()
 
     def reload(self) -> None:
@@ -82,6 +86,10 @@ class Listing:
 
     def rows(self, items: Sequence[str]) -> list[ListRow]:
         """The rows of these items, those not remembered read in one go."""
+        version = self._collection.store.version
+        if version != self._read_at:
+            self._rows.clear()
+            self._read_at = version
         missing = [item for item in items if item not in self._rows]
         for row in self._read(missing):
             self._rows[row.id] = row
@@ -101,7 +109,7 @@ class Listing:
                 record.number,
                 record.mark.short if record.mark else "",
                 state_of(record),
-                about(record),
+                about(record, family_way(self._collection.settings)),
                 "; ".join(to_ask),
             )
 
@@ -133,7 +141,7 @@ def _somebody_named(record: Record) -> bool:
     return any(shown.told.source.said is not Said.FILE for shown in record.shown())
 
 
-def about(record: Record) -> str:
+def about(record: Record, way: FamilyWay) -> str:
     """What an item shows, in one line: its title, or its people and occasion, or the story's beginning."""
     if title := record.words("title"):
         return _line(title)
@@ -149,7 +157,9 @@ def about(record: Record) -> str:
             or named_by_file(record)
         ]
     if record.words("date"):
-        parts.append(record.date_display)
+        first = record.first("date")
+        edtf = first.date.edtf if first is not None and first.date is not None else None
+        parts.append(family_display(edtf, way) if edtf else record.date_display)
     return _line(" · ".join(part for part in parts if part))
 
 

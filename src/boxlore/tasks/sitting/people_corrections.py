@@ -45,6 +45,26 @@ def namings(collection: Collection, person: Person) -> list[Naming]:
     return sorted(namings_told, key=lambda naming: (len(naming.number), naming.number))
 
 
+MOST_CALLED = 12
+"""Of more people than these a search names none: the words are no name then, but a family's."""
+
+
+def items_with(collection: Collection, words: str) -> dict[str, str]:
+    """Items with people whose names, as they are called today, have these words or words that begin so: item -> name.
+
+    What was told in other words is among them, a name that was put right, somebody who was only “my brother”.
+    """
+    asked = fold(words).split()
+    called = [
+        person
+        for person in collection.people().values()
+        if asked and all(any(word.startswith(part) for word in fold(person.name).split()) for part in asked)
+    ]
+    if len(called) > MOST_CALLED:
+        return {}
+    return {naming.item: person.name for person in called for naming in namings(collection, person)}
+
+
 def _item_of(collection: Collection, subject: Subject) -> str:
     """The item that a statement is about: itself, or the one on whose scan the marker is; '' for anything else."""
     if subject.kind is Kind.ITEM:
@@ -94,7 +114,7 @@ def parted_again(sitting: Sitting, person: Person) -> bool:
     """Take back every merging that made this person, each a step of the sitting. False if it was made of one."""
     acts = registry.unmerge(sitting.collection, person)
     for act in acts:
-        sitting.steps.remember(Done(act, f"{person.name} parted again", ""))
+        sitting.steps.remember(Done(act, f"the parting of {person.name}", ""))
     return bool(acts)
 
 

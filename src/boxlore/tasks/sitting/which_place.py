@@ -56,12 +56,21 @@ def open_place(sitting: Sitting, record: Record, prompt: Prompt) -> OpenPlace | 
         return None
     own = sitting.own(record, prompt)
     asking = [view for view in ([own] if own else record.all(prompt.field)) if view.asks]
-    if not asking:
-        return None
+    return _read_as(sitting, record, asking[0]) if asking else None
+
+
+def read_place(sitting: Sitting, record: Record, prompt: Prompt) -> OpenPlace | None:
+    """What this teller's own answer to this prompt was read as, in question or not, so that it can be put right; None
+    where it was read as nothing."""
+    own = sitting.own(record, prompt) if prompt.reads == "place" else None
+    return _read_as(sitting, record, own) if own else None
+
+
+def _read_as(sitting: Sitting, record: Record, view: StatementView) -> OpenPlace | None:
     rows = sitting.collection.store.statements(Subject(Kind.ITEM, record.id))
-    reading = next((reading for statement, reading in rows if statement.id == asking[0].statement), None)
+    reading = next((reading for statement, reading in rows if statement.id == view.statement), None)
     value = reading.value if reading is not None else None
-    return OpenPlace(asking[0], value) if isinstance(value, PlaceReading) else None
+    return OpenPlace(view, value) if isinstance(value, PlaceReading) else None
 
 
 def choose(sitting: Sitting, record: Record, question: OpenPlace, number: int, *, near: bool = False) -> Place:
@@ -84,23 +93,43 @@ def _somewhere_near(place: Place) -> Place:
     return replace(place, near=True, lat=round(place.lat, 1), lon=round(place.lon, 1), radius_km=radius)
 
 
-def make_own(sitting: Sitting, record: Record, question: OpenPlace) -> Place:
-    """Make a place of the family's own from the words: its name comes first, and what it lies in follows.
+def no_place(sitting: Sitting, record: Record, question: OpenPlace) -> None:
+    """Keep that the words are none of the choices: they stay as they were told, and stand for no place on a map."""
+    act = sitting.collection.act(f"no place on a map: {question.view.words[:40]}")
+    value = PlaceReading(question.reading.text, "kept", (), question.reading.findings)
+    act.readings.append((question.view.statement, Reading("place", value, READER_VERSION, confirmed=True)))
+    sitting.finish(act, record.id)
+
+
+def own_parts(question: OpenPlace) -> tuple[str, str]:
+    """What a place of the family's own would be called by the words told, and what they say it lies in."""
+    name, *around = take_apart(question.view.words).parts or (question.view.words,)
+    return name, ", ".join(around)
+
+
+def make_own(
+    sitting: Sitting, record: Record, question: OpenPlace, called: str = "", inside: str | None = None
+) -> Place:
+    """Make a place of the family's own: of the words told, its name first and what it lies in behind, or of what the
+    keeper says, `called` and `inside`.
 
     Whoever tells the same words again means this place. Returns it.
     """
-    name, *around = take_apart(question.view.words).parts or (question.view.words,)
+    told_name, told_inside = own_parts(question)
+    name, around = called.strip() or told_name, (told_inside if inside is None else inside.strip())
+    names = tuple(dict.fromkeys((name, told_name)))
     act = sitting.collection.act(f"place: {name[:40]}")
     subject = act.new(Kind.PLACE)
-    act.state(subject, "name", name)
+    for each in names:
+        act.state(subject, "name", each)
     best = None
     if around:
-        statement = act.state(subject, "inside", ", ".join(around))
+        statement = act.state(subject, "inside", around)
         understood = sitting.teller.understanding.read("place", statement.words)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
             best = understood.reading.value.best if isinstance(understood.reading.value, PlaceReading) else None
-    own = OwnPlace(id=subject.id, names=(name,), inside_words=", ".join(around), inside=best)
+    own = OwnPlace(id=subject.id, names=names, inside_words=around, inside=best)
     _keep(sitting, record, question, own.place, act)
     return own.place
 

@@ -61,6 +61,14 @@ def find_event(collection: Collection, words: str) -> FamilyEvent:
     raise WrongUse(f"No event here is called “{words[:60]}”.", "boxlore events list shows them all.")
 
 
+def tell_event(teller: Teller, name: str, date: str, how: Telling, *, write: Write = Act.done) -> int:
+    """Say when an event was, whether it was told of before without a date or not. Returns as `add_event` does."""
+    told = [event for event in own_events(teller.collection) if bare(event.name) == bare(name)]
+    if told and not told[0].edtf:
+        return date_event(teller, told[0], date, how, write=write)
+    return add_event(teller, name, date, how, write=write)
+
+
 def add_event(teller: Teller, name: str, date: str, how: Telling, *, kind: str = "", write: Write = Act.done) -> int:
     """Tell of an event; `date` may be empty, then it is asked. Returns how many pictures' dates were read by it.
 

@@ -66,7 +66,7 @@ class Choices(Card):
         ("up", "move(-1)"),
         ("down", "move(1)"),
         ("enter", "take"),
-        *[(key, f"press('{key}')") for key in KEYS],
+        *[(key, f"press('{key}')") for key in f"0{KEYS}"],
     )
 
     def __init__(

@@ -15,8 +15,10 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.records.marks import number_text
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
+from boxlore.tasks.sitting.people_corrections import items_with
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import ROW_KEYS, bindings
+from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.several_items import of_many
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.plain_text import Line, short
@@ -24,6 +26,12 @@ from boxlore.tui.widgets.row_list import Cells, Rows
 from boxlore.tui.widgets.text_input import Words
 
 FILTERS = ("all", "bare", "begun", "told", "to ask")
+_MEANING = {
+    "bare": "nothing is told yet",
+    "begun": "something is told",
+    "told": "who, when, where and why",
+    "to ask": "noted for later",
+}
 MOST = 500
 """How many hits of a search are listed."""
 PAUSE = 0.08
@@ -87,7 +95,8 @@ class FindScreen(Screen[None]):
         name = FILTERS[self._filter]
         items = "item" if count == 1 else "items"
         counted = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
-        self._top.tell("All items" if name == "all" else f"Items {name}", f"{count} {counted}{after}")
+        meaning = f"Items {name}: {_MEANING[name]}" if name != "all" else "All items"
+        self._top.tell(meaning, f"{count} {counted}{after}")
         picked = f"  {len(self._picked)} picked; F8 says the same of them." if self._picked else ""
         self._heading.say(f"  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.{picked}")
 
@@ -132,7 +141,8 @@ class FindScreen(Screen[None]):
         named: list[tuple[str, str]] = []
         with suppress(WrongUse):  # neither a number nor a mark: words to search for
             named = [(subject.id, "") for subject in find_items(self._collection, self._full(query))]
-        return named + [(hit.item, hit.words) for hit in self._collection.store.search(query, MOST) if hit.item]
+        told = [(hit.item, hit.words) for hit in self._collection.store.search(query, MOST) if hit.item]
+        return named + told + list(items_with(self._collection, query).items())
 
     def _full(self, query: str) -> str:
         """A bare `42` as the whole number that it stands for, in this working copy's series (`TRA-0042`)."""
@@ -254,6 +264,11 @@ class FindScreen(Screen[None]):
 
     def action_last(self) -> None:
         self.rows.go(self.rows.count - 1)
+
+    async def action_guide(self) -> None:
+        """Show the guide."""
+        await self.words.drained()
+        await self.app.push_screen(GuideScreen())
 
     def action_back(self) -> None:
         """Go back to the photograph."""

@@ -20,6 +20,7 @@ from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
 from boxlore.tui.keys import bound
+from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.picture import Picture, Pin
@@ -78,6 +79,7 @@ class LargeScreen(Screen[None]):
         ("delete,backspace", "remove"),
         ("ctrl+z", "undo"),
         *[(str(digit), f"go({digit})") for digit in range(1, 10)],
+        ("f1", "guide"),
         ("escape", "close"),
         ("ctrl+q", "leave"),
     )
@@ -291,6 +293,10 @@ class LargeScreen(Screen[None]):
     def action_close(self) -> None:
         """Go back to the prompts."""
         self.app.pop_screen()
+
+    async def action_guide(self) -> None:
+        """Show the guide."""
+        await self.app.push_screen(GuideScreen())
 
     async def action_leave(self) -> None:
         """Leave the program."""

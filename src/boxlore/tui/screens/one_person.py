@@ -27,7 +27,7 @@ async def ask_if_one(
     because: str = "",
 ) -> None:
     """Ask whether a pair is one person. `two` does what two people mean, if not that they are proposed no more."""
-    first, second = pair
+    first, second = sorted(pair, key=lambda person: not person.name[:1].isupper())  # a name before “the tall man”
     collection = sitting.collection
 
     def apart() -> str:
@@ -36,7 +36,7 @@ async def ask_if_one(
 
     def merged(keep: Person, gone: Person) -> str:
         people_corrections.same_person(sitting, keep, gone)
-        return f"{gone.name} is the same person now."
+        return f"{gone.name} and {keep.name} are one person now, called {keep.name}."
 
     do: dict[str, Callable[[], str]] = {
         "same": lambda: merged(first, second),

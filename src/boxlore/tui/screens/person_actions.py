@@ -16,6 +16,7 @@ from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, f
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Answers, Blank, Form
 from boxlore.tui.screens.one_person import ask_if_one
+from boxlore.tui.widgets.plain_text import short
 
 ADDED = (
     "born",
@@ -185,7 +186,7 @@ async def _add(host: AboutHost) -> None:
 
         def do(words: str) -> str:
             people_corrections.add(host.sitting, host.person, field, words)
-            return f"Kept: {label.lower()}."
+            return f"Kept: {label.lower()}, “{short(words, 40)}”."
 
         blank = Blank("words", label, "", _HINTS.get(field, "In the teller’s own words."))
         await _ask(host, f"{host.person.name}: {label.lower()}", blank, do)
@@ -253,4 +254,6 @@ _HINTS = {
     "spouse": "A name; somebody not known yet is made.",
     "living": "yes or no",
     "sex": "female, male or other",
+    "nickname": "What the family calls them.",
+    "born_as": "The family name before a marriage.",
 }

@@ -185,7 +185,7 @@ class ItemScreen(ItemOver):
         elif at_people and (person := open_person(self.sitting, self.record)) is not None:
             await ask_which_person(self, person)
         elif question is None:
-            self.say("No place is in question here, no date and nobody: each is clear, or none is told.")
+            self.say("No place is in question here, no date and nobody. In “Where was it?” Ctrl+P puts a place right.")
         else:
             await ask_which(self, question)
 

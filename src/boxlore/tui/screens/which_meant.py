@@ -3,22 +3,28 @@
 from collections.abc import Callable, Sequence
 from functools import partial
 
+from boxlore.core.dates.event_question import asked_event
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate, choose_date
 from boxlore.tasks.sitting.which_meant import OpenQuestion, open_question
-from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own
+from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, no_place, own_parts, read_place
+from boxlore.tasks.telling.events import tell_event
 from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
 
-NEAR, OWN = "near", "own"
+NEAR, OWN, NONE = "near", "own", "none"
 
 
 async def ask_which(screen: ItemView, question: OpenQuestion) -> None:
     """Open the card for this question."""
-    if isinstance(question, OpenDate):
+    if name := event_of(question):
+        await ask_event(screen, name)
+    elif isinstance(question, OpenDate):
         await _ask_date(screen, question)
     else:
         await _ask_place(screen, question)
@@ -52,13 +58,59 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
         if value == NEAR:
             await _ask_near(screen, question)
         elif value == OWN:
-            _done(screen, full_name(make_own(screen.sitting, screen.record, question)))
+            await _ask_own(screen, question)
+        elif value == NONE:
+            no_place(screen.sitting, screen.record, question)
+            _done(screen, "the words stand for no place on a map")
         else:
             _chosen(screen, question, value)
 
-    near = [Choice(NEAR, "Somewhere near", "near one of these")] if _with_points(question) else []
-    own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on")
-    await screen.app.push_screen(Choices(_title(question), [*_numbered(question.names), *near, own], answer))
+    near = [Choice(NEAR, "Somewhere near", "near one of these", key="n")] if _with_points(question) else []
+    own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on", key="o")
+    none = [Choice(NONE, "None of these", "the words stay, without a map", key="0")] if question.names else []
+    await screen.app.push_screen(Choices(_title(question), [*_numbered(question.names), *near, own, *none], answer))
+
+
+async def _ask_own(screen: ItemView, question: OpenPlace) -> None:
+    name, inside = own_parts(question)
+
+    def answer(answers: dict[str, str]) -> str:
+        if not answers["name"]:
+            return "A place needs a name. Say it as the family does: Grandpa’s farm."
+        try:
+            place = make_own(screen.sitting, screen.record, question, answers["name"], answers["inside"])
+        except BoxloreError as error:
+            return str(error)
+        _done(screen, full_name(place))
+        return ""
+
+    blanks = [
+        Blank("name", "What does the family call it?", name, "The words that were told mean it too.", keeps=True),
+        Blank("inside", "In or near which town?", inside, "For instance: Milton, Otago. May stay empty."),
+    ]
+    await Form("A place of our own", blanks, answer).open(screen.app)
+
+
+async def ask_event(screen: ItemView, name: str) -> None:
+    """Ask when something was that a date leans on; the dates that wait for it are read by it."""
+
+    def answer(answers: dict[str, str]) -> str:
+        sitting = screen.sitting
+        if not answers["date"]:
+            return "Write when it was. A year is enough; Esc leaves it open."
+        try:
+            count = tell_event(sitting.teller, name, answers["date"], sitting.telling,
+                               write=lambda act: sitting.finish(act, screen.record.id))  # fmt: skip
+        except BoxloreError as error:
+            return str(error)
+        screen.refresh_record()
+        read = f" {several(count, 'date')} read again." if count else ""
+        screen.say(f"Noted: {short(name, 40)}.{read} Ctrl+Z takes it back.")
+        return ""
+
+    above = "The dates that wait for it are read by it; “Put right”, “What happened when” has it from now on."
+    blank = Blank("date", "When was it?", "", "As the family says it: June 1931, the spring after the fire.")
+    await Form(short(name, 60), [blank], answer, above=above).open(screen.app)
 
 
 async def _ask_near(screen: ItemView, question: OpenPlace) -> None:
@@ -95,12 +147,19 @@ def _done(screen: ItemView, words: str) -> None:
 
 
 def to_choose(screen: ItemView, at: Prompt | None) -> OpenQuestion | None:
-    """The open question with choices of this item, that of the prompt `at` before others; None if there is none.
+    """The open question of this item that can be answered, that of the prompt `at` before others; else what the answer
+    at `at` was read as, for it may be wrong; None if there is none.
 
-    A place without choices can be made our own; a date without them only other words can tell.
+    A place without choices can be made our own, and a date without them may wait for an event of the family; else only
+    other words can tell it.
     """
     for prompt in sorted((block.prompt for block in screen.blocks), key=lambda prompt: prompt is not at):
         question = open_question(screen.sitting, screen.record, prompt)
-        if isinstance(question, OpenPlace) or (question is not None and question.choices):
+        if isinstance(question, OpenPlace) or (question is not None and (question.choices or event_of(question))):
             return question
-    return None
+    return read_place(screen.sitting, screen.record, at) if at is not None else None
+
+
+def event_of(question: OpenQuestion) -> str:
+    """The event of the family that a date waits for; '' for any other question."""
+    return asked_event(question.asks) if isinstance(question, OpenDate) and not question.choices else ""

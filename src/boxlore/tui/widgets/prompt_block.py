@@ -7,6 +7,7 @@ from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
+from boxlore.core.dates.event_question import asked_event
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import audience_shown
@@ -220,6 +221,8 @@ def asked_or_made(question: OpenQuestion | None, own: StatementView | None, way:
 def date_asked(asks: str, names: Sequence[str]) -> tuple[StyledText, ...]:
     """The question about a date, and its choices, numbered as the card of Ctrl+P has them; a question that names them
     all is enough."""
+    if not names and asked_event(asks):
+        return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), " tells it")
     if not names:
         return (("? ", "bold $warning"), asks)
     numbered = " · ".join(f"{number} {short(name, 34)}" for number, name in enumerate(names, 1))
