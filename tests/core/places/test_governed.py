@@ -8,10 +8,10 @@ from itertools import pairwise
 import pycountry
 import pytest
 
-from boxlore.core.places.governed import governed_by, lands, spans, state_in
+from boxlore.core.places.governed import governed_by, lands, small_lands, spans, state_in
 from boxlore.core.places.governed_land import Land
 
-ROWS = [land for rows in lands().values() for land in rows]
+ROWS = [land for rows in (*lands().values(), *small_lands().values()) for land in rows]
 
 
 def test_every_row_has_states_in_order_and_a_source() -> None:
@@ -101,3 +101,11 @@ def test_a_point_has_the_state_of_the_first_land_that_holds_it(
     country: str, area1: str, point: tuple[float, float], year: int, state: str
 ) -> None:
     assert governed_by(country, year, area1=area1, point=point) == state
+
+
+def test_small_lands_are_no_part_of_a_country_as_a_whole() -> None:
+    """Neuchâtel (Congress of Vienna 1815), the Bay Islands (proclamation of 1852)."""
+    assert governed_by("CH", 1840) == "Switzerland"
+    assert governed_by("CH", 1840, area1="NE") != governed_by("CH", 1840, area1="BE") == "Switzerland"
+    assert governed_by("HN", 1855, area1="11") == "Bay Islands (British colony)"
+    assert governed_by("HN", 1855, point=(14.1, -87.2)) == "Honduras"

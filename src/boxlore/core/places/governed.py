@@ -14,7 +14,7 @@ Worked example: Lviv lies in area 15 of Ukraine (UA), whose row begins with the 
 answer is Austria-Hungary, in 1930 Poland, in 1919 nothing.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from types import MappingProxyType
 
@@ -25,15 +25,26 @@ from boxlore.core.places.governed_asia_table import GOVERNED_ASIA
 from boxlore.core.places.governed_europe_table import GOVERNED_EUROPE
 from boxlore.core.places.governed_land import Land, Point
 from boxlore.core.places.governed_russia_table import GOVERNED_RUSSIA
+from boxlore.core.places.governed_small_table import GOVERNED_SMALL
 
 NOT_SAID, TODAYS = "-", "*"
 
 
 @lru_cache(1)
 def lands() -> Mapping[str, tuple[Land, ...]]:
-    """The rows of all tables by country, in their order."""
+    """The rows of all tables by country, in their order, without the small lands."""
+    return _by_country((*GOVERNED_EUROPE, *GOVERNED_RUSSIA, *GOVERNED_ASIA, *GOVERNED_AFRICA, *GOVERNED_AMERICA))
+
+
+@lru_cache(1)
+def small_lands() -> Mapping[str, tuple[Land, ...]]:
+    """The rows of small lands by country: they come before the others for a place, and are no part of the whole."""
+    return _by_country(GOVERNED_SMALL)
+
+
+def _by_country(rows: Iterable[Land]) -> Mapping[str, tuple[Land, ...]]:
     by_country: dict[str, tuple[Land, ...]] = {}
-    for land in (*GOVERNED_EUROPE, *GOVERNED_RUSSIA, *GOVERNED_ASIA, *GOVERNED_AFRICA, *GOVERNED_AMERICA):
+    for land in rows:
         by_country[land.country] = (*by_country.get(land.country, ()), land)
     return MappingProxyType(by_country)
 
@@ -46,11 +57,12 @@ def governed_by(country: str, year: int | None, *, area1: str = "", area2: str =
     """
     if year is None:
         return ""
-    rows = lands().get(country, ())
+    small, rows = small_lands().get(country, ()), lands().get(country, ())
     if point is None:
+        rows = next(((land,) for land in small if area1 in land.areas and not land.boxes), rows)
         states = {state_in(land, year) for land in rows if land.may_hold(area1)}
         return states.pop() if len(states) == 1 else ""
-    return next((state_in(land, year) for land in rows if land.holds(area1, area2, point)), "")
+    return next((state_in(land, year) for land in (*small, *rows) if land.holds(area1, area2, point)), "")
 
 
 def state_in(land: Land, year: int) -> str:

@@ -299,4 +299,11 @@ GOVERNED_AMERICA: tuple[Land, ...] = (
         "1815 -; 1886 Marshall Islands (German Empire); 1914 -; 1915 South Seas Mandate (Japan); 1944 -; 1948 Trust Territory of the Pacific Islands (United States); 1986 -; 1987 *",
         "protectorate of 1885; trusteeship agreement 1947",
     ),
+    Land("BL", "1815 Sweden; 1878 France", "treaty of 10 August 1877 (Saint-Barthélemy)"),
+    Land(
+        "NF",
+        "1815 -; 1825 New South Wales (British colony); 1844 Van Diemen's Land (British colony); 1856 -; "
+        "1857 Norfolk Island (British colony); 1914 Norfolk Island (Australia)",
+        "Norfolk Island Act 1913",
+    ),
 )

@@ -482,7 +482,7 @@ GOVERNED_ASIA: tuple[Land, ...] = (
         boxes=((13.2, 42.5, 17.5, 45.3),),
     ),
     Land("YE", "1815 -; 1968 South Yemen; 1990 -; 1991 *", "independence of 30 November 1967"),
-    Land("OM", "1815 *", "no change of state"),
+    Land("OM", "1815 Muscat and Oman; 1970 -; 1971 *", "renaming of 1970"),
     Land("KW", "1815 *; 1899 Kuwait (British protectorate); 1961 -; 1962 *", "agreement of 1899"),
     Land(
         "QA", "1815 -; 1872 Ottoman Empire; 1913 -; 1917 Qatar (British protectorate); 1971 -; 1972 *", "treaty of 1916"

@@ -56,7 +56,7 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
         "Treaty of Fredrikshamn 1809; Declaration of 6 December 1917",
     ),
     Land("NL", "1815 *", "Congress of Vienna 1815"),
-    Land("LU", "1815 *", "Congress of Vienna 1815; Treaty of London 1867"),
+    Land("LU", "1815 *; 1940 -; 1945 *", "Congress of Vienna 1815; Treaty of London 1867"),
     Land(
         "BE",
         "1815 Kingdom of Prussia; 1871 German Empire; 1919 -; 1920 *; 1940 -; 1945 *",
