@@ -126,6 +126,11 @@ _COUNTRY_OF = (
 """A word for a country that is also one for a region of our tables means that (`Estland`)."""
 
 
+def is_known_larger_part(folded: str) -> bool:
+    """Whether a folded name of more than four letters is one of a country or a region of our tables."""
+    return len(folded) > LONGEST_SHORT and (folded in _COUNTRY_OF or folded in _REGIONS_OF or folded in _FORMER_OF)
+
+
 def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[LargerPart]:
     """What a part may mean as a larger part of a place, the likeliest first; empty if it means nothing of that kind.
 

@@ -212,7 +212,8 @@ class Gazetteer:
         at = max(exactly)
         # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere
         unknown_larger = any(right > at for right in names)
-        unsure = told.unsure or unknown_larger or is_district(parts[at])
+        bare = parts[at].startswith("the ") and not exact(self._db, parts[at])
+        unsure = told.unsure or unknown_larger or bare or is_district(parts[at])
         best = exactly[at][0]
         unsure = unsure or (not told.contexts and best.population < SMALL and may_be_a_house(parts[at]))
         smaller = replace(told, unsure=unsure)
@@ -374,4 +375,4 @@ def _names(told_words: Parts, parts: Sequence[str], at: int) -> list[str]:
     others = told_words.names if at == 0 or len(parts) == 1 else ()
     bare = parts[at].removeprefix("the ")
     also = (bare,) if bare != parts[at] and bare[:1].isupper() else ()  # `the Bluff`
-    return [without_district(parts[at]), *also, *others]
+    return list(dict.fromkeys((without_district(parts[at]), parts[at], *also, *others)))

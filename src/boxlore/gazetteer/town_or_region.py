@@ -10,9 +10,10 @@ import sqlite3
 from collections.abc import Sequence
 from dataclasses import replace
 
+from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.places.within_words import without_leading
-from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, meanings_of
+from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, is_known_larger_part, meanings_of
 from boxlore.gazetteer.matching import Family, exact, is_description, is_generic, is_ship
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
@@ -33,7 +34,7 @@ def take_larger_parts(
     """
     left, contexts = list(parts), list[LargerPart]()
     while left:
-        meanings = [part for part in meanings_of(db, left[-1], year) if _agrees(part, contexts)]
+        meanings = [part for part in _meanings(db, left[-1], year) if _agrees(part, contexts)]
         if is_generic(left[-1]):
             meanings = [part for part in meanings if left[:-1] and exact(db, left[-2], [*contexts, part])]
         if not meanings:
@@ -49,6 +50,15 @@ def take_larger_parts(
     if len(left) == 1 and not contexts:
         return _last_words(db, left[0], year, family)
     return left, contexts
+
+
+def _meanings(db: sqlite3.Connection, words: str, year: int | None) -> list[LargerPart]:
+    """What a part may mean; where it means nothing and is no town, what it is an inflected form of (`Kanadassa`)."""
+    meanings = meanings_of(db, words, year)
+    if meanings or exact(db, words):
+        return meanings
+    name = next(filter(is_known_larger_part, uninflected(words)), None)
+    return [replace(part, words=words) for part in meanings_of(db, name, year)] if name else []
 
 
 def _agrees(part: LargerPart, contexts: Sequence[LargerPart]) -> bool:

@@ -546,4 +546,12 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         (),
         _SOURCE_4,
     ),
+    Region(
+        "Siberia",
+        ("siberia", "sibirien", "siber", "siberie", "syberia", "sibir", "szibéria", "сибирь", "sibiria", "sibiir"),
+        ("RU",),
+        (49.0, 60.0, 77.8, 180.0),
+        (),
+        _SOURCE_4,
+    ),
 )

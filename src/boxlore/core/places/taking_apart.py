@@ -25,6 +25,11 @@ class Parts:
 
 _DATE_TAIL = re.compile(r"[,;]?\s+(?:c\.?|ca\.?|circa|about|in)?\s*1[5-9]\d\d(?:s|\?|[-/]\d{2,4})?\s*$", re.IGNORECASE)
 _UNSURE = re.compile(r"^(?:prob(?:ably|\.)?|poss(?:ibly|\.)?|perhaps|maybe|i think)\s+", re.IGNORECASE)
+_CLAUSE = re.compile(
+    r",\s+(?:where|when|which|who|while|before we|after we|wo|als|où|quand|kus|kui|gdzie|kiedy|где|когда|ahol|amikor|"
+    r"jossa|där|när|hvor|waar|kde|když|dove|quando|donde|cuando|onde)\s.*$"
+)
+"""What is told of the place in a clause: `Waipu, where the settlers came`."""
 _NOW = re.compile(
     r"^(?P<one>[^,(]+?)\s*(?:\(\s*(?:now|today|formerly|later|nyní|heute|jetzt|nüüd)\s+(?P<two>[^)]+)\)|,\s*now\s+(?P<three>[^,]+))(?P<rest>.*)$",
     re.IGNORECASE,
@@ -43,7 +48,7 @@ def take_apart(text: str, *, is_near: bool = True) -> Parts:
     words = " ".join("".join(" " if unicodedata.category(letter)[0] == "C" else letter for letter in text).split())
     if not words or len(words) > MOST_LETTERS:
         return Parts(())
-    words = _DATE_TAIL.sub("", words)
+    words = _DATE_TAIL.sub("", _CLAUSE.sub("", words))
     unsure = "?" in words or bool(_UNSURE.match(words)) or (words.startswith("[") and words.endswith("]"))
     words = _UNSURE.sub("", words.strip("[]")).replace("?", "").strip()
     near_km, sublocation, near_words = 0.0, "", ""
@@ -82,7 +87,9 @@ def fold_place(name: str) -> str:
 
 
 _DISTRICT = re.compile(
-    r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза)\s+(?P<after>\S.*)$"
+    r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза|"
+    r"bahnhof|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
+    r"станция|ст\.|село|деревня|дер\.|город|гор\.|г\.|посёлок|пос\.)\s+(?P<after>\S.*)$"
     r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish|mõis|manor)$",
     re.IGNORECASE,
 )
