@@ -43,9 +43,13 @@ def pytest_sessionstart() -> None:
 
 
 def pytest_collection_finish() -> None:
-    """Leave what was loaded out of every later search for garbage: it is millions of objects, and all of them stay."""
+    """Leave what was loaded out of every later search for garbage: it is millions of objects, and all of them stay.
+
+    Later searches are made after more objects than Python's 700: they were 6 % of the processor time of a test.
+    """
     gc.collect()
     gc.freeze()
+    gc.set_threshold(20_000, 20, 20)
     gc.enable()
 
 

@@ -104,8 +104,10 @@ def _is_near(place: Mapping[str, Any], member: Mapping[str, Any]) -> bool:
 
 def _map_of(placed: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> dict[str, Any]:
     frame = frame_of([place["point"] for place in placed])
-    inside = sorted((town for town in towns if _inside(frame, town[:2])), key=lambda town: -town[2])[:MOST_TOWNS]
-    dots = {tuple(map(round, frame.at(town[:2]))) for town in inside}
+    south, west, north, east = frame.south, frame.west, frame.north, frame.east
+    inside = [town for town in towns if south < town[0] < north and west < town[1] < east]
+    largest = sorted(inside, key=lambda town: -town[2])[:MOST_TOWNS]
+    dots = {tuple(map(round, frame.at(town[:2]))) for town in largest}
     marks: list[dict[str, Any]] = []
     taken: list[tuple[float, float, float, float]] = []
     for place in sorted(placed, key=lambda place: -place["photographs"]):
@@ -125,10 +127,6 @@ def _map_of(placed: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> dict[
         "label": label,
         "few": len(dots) < FEW,
     }
-
-
-def _inside(frame: Frame, point: Point) -> bool:
-    return frame.south < point[0] < frame.north and frame.west < point[1] < frame.east
 
 
 def _name_beside(x: float, y: float, name: str, taken: list[tuple[float, float, float, float]]) -> dict[str, Any]:

@@ -23,13 +23,13 @@ from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
+from boxlore.exports.bag import verify_bag
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.archive.struck_fields import read_struck
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
-from boxlore.tasks.scans.package_check import verify_package
 from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure
 
@@ -83,7 +83,7 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
     bags = sorted(path.parent for path in (*package.glob("bagit.txt"), *package.glob("*/bagit.txt")))
     if not any((bag / RECORDS).is_file() for bag in bags):
         raise WrongUse(f"{package} holds no transfer with linked data.", "Name the folder of a transfer of ours.")
-    if findings := verify_package(package):
+    if findings := [finding for bag in bags for finding in verify_bag(bag)]:
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
     things = _read(bags)
     ident, about = _collection_in(package, things)
