@@ -175,7 +175,7 @@ AGES = [  # words, EDTF, a word of the question
     ("Ruth aged 2 months", "[1902-02-28..1902-03-29]", None),
     ("I was six months", "[1920-09-01..1920-10-30]", None),
     ("Ruth 5 weeks", None, None),
-    ("Ruth aged about 5 weeks", None, None),
+    ("Ruth aged about 5 weeks", "[1902-01-27~..1902-02-16~]", None),
     ("Ruth aged 5 weeks 3 days", None, None),
     ("Ruth aged 5 or 6 weeks", None, None),
     ("Ruth aged 5 decades", None, None),

@@ -12,6 +12,7 @@ from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.relative import (
     about_age,
+    about_age_in,
     at_age,
     at_age_in,
     birthday,
@@ -190,8 +191,10 @@ def _of_a_child(unit: str, kinds: set[str], count: int, *, known: bool) -> Calla
     told = (
         {"aged", "years_old"} & kinds or ("at_years" in kinds and known) or ("was" in kinds and (known or "i" in kinds))
     )
-    if count != 1 or not told or {"birthday", "about", "about_behind", "not_yet"} & kinds:
+    if count != 1 or not told or {"birthday", "not_yet"} & kinds:
         return None
+    if {"about", "about_behind"} & kinds:
+        return lambda birth, value: about_age_in(birth, unit, value)
     return lambda birth, value: at_age_in(birth, unit, value)
 
 

@@ -14,6 +14,7 @@ from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import PART_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
+from boxlore.core.dates.short_years import LAST_MONTH
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 
@@ -28,6 +29,7 @@ _FINER = {
 _IN_A_DAY = ("month", "roman", "hebrew_month", "ordinal", "dash", "query")
 _NAMED_BY = {"year": ("year", "short"), "month": ("month",)}
 """What a unit may stand before behind a comma: “14 September, the year 1938”."""
+_MONTH_OR_DAY = ("day", "ordinal", "month", "dates", "season", "feast")
 _BEGIN_A_DAY = ("day", "ordinal", "month", "dates", "season", "feast", "part")
 
 
@@ -98,6 +100,8 @@ class Assembly(Gathered):
             return True  # “end of the month, October 1944”
         if kind == "comma" and ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
             return False  # “1921, 22 and 25”
+        if kind == "comma" and date.part and self._says_more(ahead):
+            date.part = ""  # “early in ’41, January”
         if kind == "comma":
             return (
                 ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
@@ -138,6 +142,11 @@ class Assembly(Gathered):
         date = self.date
         alone = date.year and not (date.within_a_year or self.numbers or self.ordinals or self.romans or date.part)
         return bool(alone) and not (beyond and beyond[0].kind in ("year", "short", "dates", "years"))
+
+    def _says_more(self, ahead: str) -> bool:
+        """Whether a month or a day follows a year alone: it says more than a part of the year."""
+        plain_year = len(self.date.year) in (2, 4) and "X" not in self.date.year
+        return plain_year and ahead in _MONTH_OR_DAY and not (self.date.within_a_year or self.numbers)
 
     def _after_comma(self, following: Sense) -> bool:
         """`Sunday, 12 June`, `1938, June`, `June 12, 38`, `12 June, Sunday`, `12 June, year unknown`."""
@@ -193,6 +202,8 @@ class Assembly(Gathered):
         return True
 
     def _ordinal(self, value: int) -> bool:
+        if self.taken[-1:] == ["ordinal"] and 1 <= value <= LAST_MONTH and not (self.date.month or self.numbers):
+            return self._month(value)  # the 1st of the 5th
         if self.ordinals or (self.numbers and not self.date.month) or self.date.day:
             return False
         self.ordinals.append(value)

@@ -242,7 +242,7 @@ class Gathered:
             return not (date.month or date.day or date.feast or date.season or date.part or date.bare)
         if date.calendar in ("dual", "hebrew"):
             return not (date.season or date.feast or date.part or date.bare or date.weekday >= 0)
-        return date.calendar != "school" or not parts
+        return date.calendar != "school" or not (date.within_a_year or date.bare)
 
     def _decade(self, value: int) -> bool:
         if self.date.year or self.date.years:

@@ -18,9 +18,6 @@ from boxlore.core.dates.holidays import holiday, reckoned_by
 from boxlore.core.dates.lexicon import OLD_STYLE_LANGUAGES
 from boxlore.core.dates.partial import Partial
 
-COUNTRIES = frozenset("RU SU EE LV LT BY UA MD GE AM AZ KZ".split())
-"""Countries that were of the empire: a collection of no other is asked about days in any language."""
-
 _LAST = (1918, 1, 31)
 """The last Julian day."""
 
@@ -28,16 +25,11 @@ _LAST = (1918, 1, 31)
 def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
     """The days that are meant in one style and in the other, as EDTF, the likelier first; one where only the old
     style has such a day, none where only the new one may be meant."""
-    if date.languages & ~OLD_STYLE_LANGUAGES and not (context.countries and COUNTRIES.issuperset(context.countries)):
+    if not date.languages or date.languages & ~OLD_STYLE_LANGUAGES:
         return ()  # most
-    if (
-        not date.languages
-        or date.old_style
-        or date.new_style
-        or date.short
-        or not date.year.isdigit()
-        or int(date.year) > _LAST[0]
-    ):
+    if not context.first_year:
+        return ()  # a birth or a death: thirteen days are little in a life, and ages are reckoned from it
+    if date.old_style or date.new_style or date.short or not date.year.isdigit() or int(date.year) > _LAST[0]:
         return ()
     if date.calendar or date.part or date.nth or date.unit or date.year_mark or date.month_mark or date.day_mark:
         return ()

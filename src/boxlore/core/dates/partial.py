@@ -234,6 +234,9 @@ def _place_bare(part: Partial, value: int, digits: int, left: Partial) -> None:
     if left.day and 1 <= value <= 31:
         part.day, part.bare = value, None
         return
+    if not part.year and digits == 2 and left.year[2:] == f"{value // 10}X":  # “the 50s, probably 56”
+        part.year, part.assumed, part.bare = left.year[:2] + f"{value:02d}", left.assumed, None
+        return
     if part.year or not left.year.isdigit():
         return
     if digits < 2 and value < 10 and len(left.year) == 4 and int(left.year[3]) < value:

@@ -48,7 +48,7 @@ _DAY_OR_PART = frozenset(("day", "ordinal", "part"))
 _DENYING = frozenset(("not",))
 _FEAST = frozenset(("feast",))
 _ORDINAL = frozenset(("ordinal", "last"))
-_MAY_BE_NAMES = frozenset(("month", "season"))
+_MAY_BE_NAMES = frozenset(("month", "season", "roman"))
 _MONTH_OF_A_YEAR = re.compile(r"\d{4}-\d\d[?~%]?")
 _YEAR_ALONE = re.compile(r"\d{4}(?:/\d{4})?")
 _YEARLESS_DAY = re.compile(r"XXXX-\d\d-\d\d")
@@ -56,7 +56,8 @@ _YEARLESS_MONTH = re.compile(r"XXXX-\d\d|\{XXXX-\d\d(?:,XXXX-\d\d)*\}|\[XXXX-\d\
 
 _PASSED_OVER = frozenset(("noise",))
 _NUMBERED, _MEASURED = frozenset(("numbered",)), frozenset(("measured",))
-_COUNTING = _NUMBERED | _MEASURED
+_STREET = frozenset(("street",))
+_COUNTING = _NUMBERED | _MEASURED | _STREET
 _NUMBERS = frozenset(("year", "day", "short", "dates", "years", "decade_digits"))
 
 _YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
@@ -123,11 +124,23 @@ def _without_counted(tokens: list[Token]) -> list[Token]:
     for at, token in enumerate(tokens):
         if _has(token, _MEASURED) and at and _has(tokens[at - 1], _NUMBERS):
             kept[at - 1] = tokens[at - 1]._replace(senses=(Sense("name"),))
+        if _has(token, _STREET):
+            kept = _without_number_of_house(kept, at)
         following = at + 1
         while _has(token, _NUMBERED) and following < len(tokens) and _has(tokens[following], _NUMBERS):
             kept[following] = tokens[following]._replace(senses=(Sense("name"),))
             following += 1
     return kept
+
+
+def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:
+    """“1920 Elm Street”: a number, and names between it and the street."""
+    first = street - 1
+    while first > 0 and tokens[first].senses[0].kind == "name":
+        first -= 1
+    if first < 0 or first == street - 1 or not _has(tokens[first], _NUMBERS):
+        return tokens
+    return [*tokens[:first], tokens[first]._replace(senses=(Sense("name"),)), *tokens[first + 1 :]]
 
 
 def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:

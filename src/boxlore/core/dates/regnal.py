@@ -7,6 +7,8 @@ anniversary of the accession.
 import re
 from datetime import date, timedelta
 
+from boxlore.core.dates.lexicon import ROMAN
+
 _ACCESSIONS = {
     "geo iii": (1760, 10, 25, 60), "geo iv": (1820, 1, 29, 11), "will iv": (1830, 6, 26, 7), "vict": (1837, 6, 20, 64),
     "edw vii": (1901, 1, 22, 10), "geo v": (1910, 5, 6, 26), "edw viii": (1936, 1, 20, 1), "geo vi": (1936, 12, 11, 16),
@@ -24,8 +26,16 @@ _REGNAL = re.compile(
 )
 
 
+_ERA_FASCISTA = re.compile(r"(?:anno |a\. ?)?([ivx]{1,5}|[0-9]{1,2})\.? (?:e\. ?f\.?|era fascista)", re.IGNORECASE)
+_LAST_FASCIST_YEAR = 21
+
+
 def regnal_year(words: str) -> str:
-    """The EDTF of a year of a reign; empty for other words, and for a year that the reign did not have."""
+    """The EDTF of a year of a reign, or of the era of Italy's prints from 29 October 1922 on (`anno XV E.F.`; from
+    memory); empty for other words, and for a year that the reign did not have."""
+    if era := _ERA_FASCISTA.fullmatch(words):
+        year = ROMAN.get(era[1].lower()) or (int(era[1]) if era[1].isdigit() else 0)
+        return f"[{1921 + year}-10-29..{1922 + year}-10-28]" if 1 <= year <= _LAST_FASCIST_YEAR else ""
     match = _REGNAL.fullmatch(words)
     if match is None:
         return ""

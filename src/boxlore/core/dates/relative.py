@@ -231,6 +231,13 @@ def at_age_in(born: str, unit: str, count: int) -> str:
     return str(begin) if begin == until else f"[{begin}..{until}]"
 
 
+def about_age_in(born: str, unit: str, count: int) -> str:
+    """About so many days, weeks or months old: from one less to one more."""
+    first, last = _birth(born)
+    begin, end = _so_old(first, unit, max(count - 1, 0)), _so_old(last, unit, count + 2)
+    return f"[{begin}~..{from_number(to_number(*end) - 1)}~]"
+
+
 def _so_old(day: Day, unit: str, count: int) -> Day:
     """The day on which a child is so old: in months the same day of the month, or its last one."""
     if unit != "month":

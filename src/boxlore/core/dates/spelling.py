@@ -62,8 +62,8 @@ def repairs(tokens: list[Token], words: str) -> list[str]:
         return []
     start, end = unknown[0].start, unknown[0].end
     slip = words[start:end].lower()
-    if not slip.isalpha():
-        return []
+    if not slip.isalpha() or slip in trie().following:
+        return []  # a known word is no slip, though it be none of a date
     near = _known_words_near(slip) or _season_within(slip) or (_begun(slip) if words[end : end + 1] == "." else [])
     return [f"{words[:start]}{word}{words[end:]}" for word in near]
 

@@ -16,7 +16,7 @@ def told_from(tokens: list[Token], words: str) -> Outcome | None:
     """“Yesterday”, “last Christmas”: reckoned from the day on which it was said, which nobody knows here."""
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds & {"name", "year", "dates", "short", "years"} or not (
-        "today" in kinds or ("last" in kinds and kinds & _RECKONED)
+        "today" in kinds or {"undated", "day"} <= kinds or ("last" in kinds and kinds & _RECKONED)
     ):
         return None
     return Outcome(None, f"“{words}”: of which year?")

@@ -44,6 +44,8 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("occupation of norway|okkupasjonen", (("NO", "1940-04", "1945-05"),)),
     ("okupacja|okupacji|pod okupacją", (("PL", "1939-09", "1945-01"),)),
     ("první republika|první republiky|first czechoslovak republic", (("CZ", "1918-10", "1938-09"),)),
+    ("great depression|depression|depression years|the depression", (("", "1929-10", "1939-08"),)),
+    ("l'occupation|occupation allemande|sous l'occupation", (("FR", "1940-06", "1944-08"),)),
     ("ulmaņlaiki|ulmaņlaikos|ulmaņa laiki|ulmaņa laikos|ulmaņa laikā", (("LV", "1934-05", "1940-06"),)),
     ("protektorát|protektorátu|za protektorátu|protektorátě", (("CZ", "1939-03", "1945-05"),)),
     ("smetonos laikai|smetonos laikais|prie smetonos", (("LT", "1926-12", "1940-06"),)),

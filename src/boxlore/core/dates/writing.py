@@ -90,7 +90,8 @@ def _plain(date: Partial, year: str) -> str:
     if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
         month = f"{year or 'XXXX'}-{date.month:02d}"
         last = length_of(int(year) if year.isdigit() else 2000, date.month)
-        choices = () if date.old_style else (f"{month}-{last}", month)
+        over = f"{year}-{date.month + 1:02d}-{date.day - last:02d}" if date.month < 12 else ""  # 31 April, 1 May
+        choices = () if date.old_style else tuple(filter(None, (f"{month}-{last}", over, month)))
         raise NoSuchDate(f"There is no day {day} in that month. Which is meant?", choices)
     return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
 
@@ -212,7 +213,14 @@ def _school_year(date: Partial, context: DateContext, pick: int) -> str:
         if not year.isdigit():
             raise NoSuchDate("Which school year?")
         first, last = int(year), int(year) + 1
-    return f"{first}-02/{first}-12" if context.hemisphere == "south" else f"{first}-09/{last}-06"
+    begin, end = ((first, 2), (first, 12)) if context.hemisphere == "south" else ((first, 9), (last, 6))
+    if date.part == "late" and not date.years and begin[0] != end[0]:  # which of the two that it touches?
+        raise NoSuchDate("When did that school year end?", tuple(f"{of}-05/{of}-06" for of in (first, last)))
+    if date.part == "early":
+        end = (begin[0], begin[1] + 1)
+    if date.part == "late":
+        begin = (end[0], end[1] - 1)
+    return f"{begin[0]}-{begin[1]:02d}/{end[0]}-{end[1]:02d}"
 
 
 def _feast(date: Partial, context: DateContext, year: str, pick: int) -> HolidayDate:
