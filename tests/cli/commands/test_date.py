@@ -22,7 +22,8 @@ SENTENCES = [
         "29 February 1900",
         "29 February 1900 → no date: There is no day 29 in that month. Which is meant?\n"
         "  1. 28 February 1900  1900-02-28\n"
-        "  2. February 1900     1900-02",
+        "  2. 1 March 1900      1900-03-01\n"
+        "  3. February 1900     1900-02",
         1,
     ),
     ("\x1b[31mred", "[31mred → no date: These words are not read as a date; they are kept as told.", 1),
