@@ -216,6 +216,15 @@ def test_the_familys_country_comes_first(
     assert at_home.kind != "match"
 
 
+def test_the_countries_of_the_settings_come_first(gazetteer: Gazetteer) -> None:
+    """Our rule, as for places told already; what is told with its region stays where that is."""
+    home = frozenset({"NZ"})
+    assert gazetteer.read("the Bluff", home=home).choices[0].country_code == "NZ"
+    assert gazetteer.read("Milton", home=home).choices[0].country_code == "NZ"
+    assert gazetteer.read("Milton, Ontario", home=home).choices[0].country_code == "CA"
+    assert gazetteer.read("Milton or Gore", home=home).choices[0].country_code == "NZ"
+
+
 def test_words_met_again_cost_nothing(gazetteer: Gazetteer) -> None:
     assert gazetteer.read("Hokitika, Westland") is gazetteer.read("Hokitika, Westland")
 

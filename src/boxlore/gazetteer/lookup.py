@@ -122,27 +122,35 @@ class Gazetteer:
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
         self._read = lru_cache(READINGS_KEPT)(self._read_anew)
-        self._family = lru_cache(4)(lambda used: family_of(db, used))
+        self._family = lru_cache(4)(lambda used, home: family_of(db, used, home))
 
-    def read(self, text: str, *, year: int | None = None, used: frozenset[int] = frozenset()) -> PlaceReading:
+    def read(
+        self,
+        text: str,
+        *,
+        year: int | None = None,
+        used: frozenset[int] = frozenset(),
+        home: frozenset[str] = frozenset(),
+    ) -> PlaceReading:
         """What these words mean in that year. Never raises for any text.
 
         First the larger parts are taken off from the right. What is left is tried as a place from the right, since
         the left part may be a house or a street (`Back yard, Reval`). If none of it is a place, the smallest larger
-        part is the answer. `used` are the ids of places that this collection uses already.
+        part is the answer. `used` are the ids of places that this collection uses already, `home` the countries of
+        its family (ISO 3166-1).
         """
-        return self._read(text, year, used)
+        return self._read(text, year, used, home)
 
-    def _read_anew(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading:
+    def _read_anew(self, text: str, year: int | None, used: frozenset[int], home: frozenset[str]) -> PlaceReading:
         if len(text) > MOST_LETTERS:
             return PlaceReading(text, "kept")
-        of_two = self._of_pair(text, year, used)
+        of_two = self._of_pair(text, year, used, home)
         if of_two is not None:
             return of_two
         told_words = self._taken_apart(without_denied(text))
         if not told_words.parts:
             return PlaceReading(text, "kept")
-        family = self._family(used)
+        family = self._family(used, home)
         parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
         if parts and (inside := parted_at_in(parts[-1])) is not None and not exact(self._db, parts[-1]):
             around = [context.words for context in reversed(contexts)]
@@ -160,11 +168,11 @@ class Gazetteer:
                 return reading
         return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
 
-    def _of_pair(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading | None:
+    def _of_pair(self, text: str, year: int | None, used: frozenset[int], home: frozenset[str]) -> PlaceReading | None:
         """The reading of words that tell of two places: between them, or one of them; None where they do not."""
 
         def read(words: str, near: frozenset[int]) -> PlaceReading:
-            return self._read(words, year, used | near)
+            return self._read(words, year, used | near, home)
 
         for pair, reading_of in ((between_of(text), reading_between), (either_of(text), reading_either)):
             if pair is not None and (reading := reading_of(pair, text, read)) is not None:

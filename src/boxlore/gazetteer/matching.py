@@ -77,8 +77,8 @@ class Ranked:
 class Family:
     """Where the family's story has been told to play: what a doubtful name is weighed by.
 
-    `used` are GeoNames ids of places told already, `countries` their countries (ISO 3166-1), `cells` the squares of
-    one degree that they lie in, with the squares around those.
+    `used` are GeoNames ids of places told already, `countries` theirs and those of the keeper's settings (ISO 3166-1),
+    `cells` the squares of one degree that they lie in, with the squares around those.
     """
 
     used: frozenset[int] = frozenset()
@@ -97,13 +97,13 @@ class Family:
 NO_FAMILY = Family()
 
 
-def family_of(db: sqlite3.Connection, used: frozenset[int]) -> Family:
-    """The family that has told these places."""
+def family_of(db: sqlite3.Connection, used: frozenset[int], home: frozenset[str]) -> Family:
+    """The family of these countries that has told these places."""
     query = "SELECT country, lat, lon FROM place WHERE id = ?"
     rows = [row for ident in sorted(used) for row in db.execute(query, (ident,))]
     around = [(step_north, step_east) for step_north in (-1, 0, 1) for step_east in (-1, 0, 1)]
     cells = {(north + up, east + right) for row in rows for north, east in [_cell(row[1:])] for up, right in around}
-    return Family(used=used, countries=frozenset(row[0] for row in rows), cells=frozenset(cells))
+    return Family(used=used, countries=home.union(row[0] for row in rows), cells=frozenset(cells))
 
 
 def _cell(point: tuple[float, float]) -> tuple[int, int]:

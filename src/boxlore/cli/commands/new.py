@@ -28,7 +28,7 @@ from boxlore.tasks.scans.given_files import in_utf_8
 @click.option("--language", default="en", show_default=True, help="The language told in (BCP 47).")
 @click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
-@click.option("--countries", default="", help="Whose holidays are meant: “NZ EE”; without it, it asks.")
+@click.option("--countries", default="", help="Whose holidays are meant, and whose places come first: “NZ EE”.")
 @click.option("--from", "package", type=GivenPath(exists=True), help="Rebuild it from a transfer.")
 @click.pass_context
 def new(

@@ -56,7 +56,7 @@ _WHY: Mapping[str, str] = {
     "language": "The language told in when nothing else is said (a BCP 47 tag: en, et, mi).",
     "day_order": "How 7/4/52 is meant: dmy, mdy, or empty to be asked each time.",
     "hemisphere": "Where summers are meant: north or south.",
-    "countries": "Whose holidays are meant: two letters a country, such as NZ EE (ISO 3166-1); empty to be asked.",
+    "countries": "Whose holidays are meant, and whose places come first: “NZ EE” (ISO 3166-1); empty to be asked.",
     "living_years": "Someone born longer ago than this, no death known, is presumed dead.",
     "bracketed_titles": "true: titles made by us stand in square brackets; false: they do not (DACS 2.3.3).",
     "paper": "a4 or letter.",

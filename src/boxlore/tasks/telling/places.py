@@ -44,8 +44,14 @@ def read_places(
     gazetteer = open_anyway(said, built, extra=own_gazetteer(collection) if collection else None)
     owns = own_places(collection) if collection else []
     used = frozenset(collection.store.places_used()) if collection else frozenset()
+    home = home_countries(collection) if collection else frozenset()
     for words, year in asked:
-        yield read_own(words, owns) or gazetteer.read(words, year=year, used=used)
+        yield read_own(words, owns) or gazetteer.read(words, year=year, used=used, home=home)
+
+
+def home_countries(collection: Collection) -> frozenset[str]:
+    """The countries of the collection's settings, whose places come first."""
+    return frozenset(collection.settings.countries.split())
 
 
 def gazetteer_of(collection: Collection, built: BuildProgress | None = None) -> Gazetteer:

@@ -27,7 +27,7 @@ from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.lookup import Gazetteer, open_anyway
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import family_way, phrase_settings
-from boxlore.tasks.telling.places import own_gazetteer, own_places, place_reading
+from boxlore.tasks.telling.places import home_countries, own_gazetteer, own_places, place_reading
 from boxlore.tasks.telling.time_line import all_events
 
 REGISTRY = "registry 1"
@@ -138,7 +138,7 @@ class Understanding:
     def _place(self, words: str, year: int | None) -> Understood | None:
         read = read_own(words, own_places(self._collection))
         if read is None and self.gazetteer is not None:
-            read = self.gazetteer.read(words, year=year, used=self.used)
+            read = self.gazetteer.read(words, year=year, used=self.used, home=home_countries(self._collection))
         if read is None:
             return None
         if read.kind not in ("match", "kept") and (chosen := self._chosen_before(words)) is not None:
