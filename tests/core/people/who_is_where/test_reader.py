@@ -148,6 +148,8 @@ QUESTIONS = [
     ("Zorb, Anna", "Is “Zorb” somebody, or the family name of Anna?"),
     ("Zorb, Anna and Tom", "“Zorb”: who is that?"),
     ("Huber Sepp", "“Huber Sepp”: who is that: Sepp Huber, or Sepp?"),
+    ("Alice, Beatrice, Cecil and Doris Snoad", "Are “Alice” and “Beatrice” of the family Snoad too?"),
+    ("Anna Tamm, Alice, Cecil and Doris Snoad", "Is “Alice” of the family Snoad too?"),
     ("Ivy Pratt, or her sister Olive", "Is it “her sister Olive”, and not who is told before?"),
     ("Aunt Flo thinks this is Percy, but Mum says Wilf", "Is “Wilf” in the picture, where “Mum says Wilf” is told?"),
 ]

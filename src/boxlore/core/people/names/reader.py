@@ -40,7 +40,7 @@ from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
-from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, MEN, WOMEN
+from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, JAPANESE_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
@@ -114,6 +114,17 @@ def _is_short_for(short: Token, names: Sequence[Token]) -> bool:
     return any(short.plain[:2] == token.plain[:2] and len(short.plain) < 7 for token in names[:-1])
 
 
+def _is_latin(token: Token) -> bool:
+    return "a" <= token.plain[0] <= "z" or "\u00c0" <= token.plain[0] <= "\u024f"
+
+
+def _tells_whole(tokens: Sequence[Token], before: Sequence[Token]) -> bool:
+    """Whether brackets tell the whole name of whoever is told by kin or one name before: `Aunt Lou (Louisa Beck)`."""
+    names = [token for token in before if token.plain not in words_of.KIN_WORDS]
+    is_whole = len(tokens) > 1 and tokens[0].is_given and not tokens[-1].is_given
+    return is_whole and len(names) < 2 and before != () and before[0].plain not in words_of.RELIGIOUS_TITLES
+
+
 def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
     """Whether the one name before is a pet form of this one."""
     pet = before[0].plain if before else ""
@@ -132,8 +143,16 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         part, length = part_and_length
         _put_marked(frame, part, tokens[length:] if part != "belongs" else tokens)
         return
-    if all(token.plain in _RETIRED for token in tokens):
+    if all(token.plain in _RETIRED or (_is_suffix(token) and not single) for token in tokens):
         frame.put("suffix", written(tokens))
+    elif before and _is_latin(tokens[0]) != _is_latin(before[0]):
+        return  # `Lin Mei-hua (林美華)`
+    elif not inside and _tells_whole(tokens, before):
+        frame.put("given", written(tokens[:-1]))
+        frame.put("family", tokens[-1].text)
+        frame.put("nickname", written(token for token in before if token.plain not in words_of.KIN_WORDS))
+    elif inside and before and all(_is_title(token) for token in before):
+        frame.put("given", written(tokens))  # `Lady (Winifred) Tarrant`
     elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga", "kai") and not tokens[0].is_small:
         frame.put("belongs", written(tokens))
     elif len(tokens) > 2 or any(token.is_small or token.is_describing for token in tokens):
@@ -225,7 +244,7 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
 
 def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
     """A name in the order in which it is said; None for words that are no name."""
-    core = _titles(frame, _suffixes(frame, _segments(frame, tokens)))
+    core = _without_respect(frame, _titles(frame, _suffixes(frame, _segments(frame, tokens))))
     if not core:
         return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
     if _describes(core) or _is_sentence(core, frame.known):
@@ -235,6 +254,21 @@ def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
         if family_first and core[0].plain not in words_of.BOUND:
             return with_particle(core[1:], core[:1])  # `Соколов А. П.`
     return _with_title(frame, core)
+
+
+_RESPECT = ("-san", "-sama", "-sensei", "-chan", "-kun")
+"""What stands behind a Japanese name; `-chan` and `-kun` behind a given one."""
+
+
+def _without_respect(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
+    """The names without a word of respect: `Tanaka-san` is a family name behind a title."""
+    ending = next((end for end in _RESPECT if core and core[-1].plain.endswith(end)), "")
+    if not ending:
+        return core
+    bare = token_of(core[-1].text[: -len(ending)])
+    of_given = ending in ("-chan", "-kun") or bare.plain in JAPANESE_GIVEN
+    frame.put("suffix" if of_given else "title", ending[1:])
+    return (*core[:-1], bare)
 
 
 def _describes(tokens: Sequence[Token]) -> bool:
@@ -328,7 +362,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             suffixes[:0] = tokens[-1:]
             tokens = tokens[:-1]
         elif tokens[-1].plain in words_of.KIN_BEHIND and (
-            tokens[-1].is_small or (len(tokens) == 2 and tokens[-1].plain in words_of.TURKISH_RESPECT)
+            tokens[-1].is_small or tokens[-1].plain in words_of.TURKISH_RESPECT
         ):
             frame.put("kin", tokens[-1].text)
             tokens = tokens[:-1]
@@ -338,7 +372,20 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens
 
 
-_BEFORE_TITLES = ("1st", "2nd", "first", "second", "rt", "right", "very", "most", "nursing", "ward", "acting")
+_BEFORE_TITLES = (
+    "1st",
+    "2nd",
+    "first",
+    "second",
+    "rt",
+    "right",
+    "very",
+    "most",
+    "nursing",
+    "ward",
+    "acting",
+    "dowager",
+)
 """What stands before some titles, and alone is none: `2nd Lieutenant`, `Rt. Rev.`."""
 
 
@@ -370,6 +417,8 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     first, *behind = tokens
     if first.text == "Man":  # `Old Man Crabbe`, but no husband of another language
         return "title" if frame.parts.get("title", "").endswith("Old") and behind else ""
+    if not frame.parts.get("title") and _is_short_title(tokens) and first.plain not in words_of.KIN_WORDS:
+        return "title"
     is_kin = first.plain in words_of.KIN_WORDS
     if len(first.plain) == 1 and behind and behind[0].is_initial:
         return ""  # `M. S. Rao`
@@ -388,6 +437,13 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
         return ""
     return "kin" if is_kin and (first.is_small or not _is_title(first)) else "title"
+
+
+def _is_short_title(tokens: Sequence[Token]) -> bool:
+    """Whether a small word with a point stands before a name written large: `kun. Juozas Tumas`, `id. Varga Pál`."""
+    first, *behind = tokens
+    is_short = first.is_small and first.text.endswith(".") and first.text.count(".") == 1 and len(first.plain) < 6
+    return is_short and len(behind) > 1 and not any(token.is_small for token in behind)
 
 
 def _is_title(token: Token) -> bool:
@@ -453,7 +509,14 @@ def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
     name = core[0]
     is_given = name.is_given or known.is_given(name.plain)
     is_given = is_given or name.plain in GIVEN_IN_PICTURES
-    is_elder = words_of.KIN_WORDS.get(kin) in ("mother", "father", "grandmother", "grandfather")
+    is_elder = words_of.KIN_WORDS.get(kin) in (
+        "mother",
+        "father",
+        "grandmother",
+        "grandfather",
+        "great-grandmother",
+        "great-grandfather",
+    )
     if len(core) == 1 and not is_given and (is_elder or known.is_family(name.plain)):
         return with_particle((), core)
     return read_core(core, known)

@@ -47,6 +47,7 @@ TITLES = _words(
     aircraftman aircraftwoman leading staff seaman mons monsignor mgr baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
     weduwe weduwnaar wed vdow venerable ven prebendary
+    messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam
     rev'd vitez begum mudr judr phdr rndr paeddr thdr marquise big canoness seaman protojerej
     протоиерей священник диакон дьякон архимандрит
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
@@ -170,7 +171,7 @@ MYSTERIES = _words(
 SUFFIXES = _words(
     """
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
-    bt bart yr dy retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    bt bart yr dy yngri eldri ifj id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mlodszy mladsi starsi ml
     """
@@ -224,7 +225,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
         (
             "born_as",
             "nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
-            "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
+            "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",
         ),
@@ -232,7 +233,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "married_as",
             "married name|married as|mrs|later mrs|now mrs|later|m|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
-            "po muzu|po meze|zamezna|замужем|по мужу|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
+            "po muzu|po meze|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),
         (
             "nickname",
@@ -272,6 +273,7 @@ NOT_IN_OPEN = frozenset(
         "e",
         "ent",
         "ved",
+        "os",
     }
 )
 """Markers that count only where they cannot be a name: written small, behind a name and before one; or in brackets."""

@@ -421,6 +421,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
+    opens = opens or _are_named_behind(words)
     names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
     opens = opens or (
         _NOUNS.get(words[0].plain) in ("one", "many")
@@ -443,6 +444,13 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+def _are_named_behind(words: Sequence[Element]) -> bool:
+    """`The Misses Ada …`: an article, a word of several, and a given name."""
+    if len(words) < 3 or words[0].plain not in small_words.THE or _NOUNS.get(words[1].plain) != "many":
+        return False
+    return words[2].is_large and token_of(words[2].text).is_given
 
 
 _BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK

@@ -86,6 +86,8 @@ def own_relation(words: str) -> str:
     elements = [element for element in elements_of(words) if element.kind != "end"]
     if len(elements) == 1 and (elements[0].kind == "me" or elements[0].plain in ME):
         return "self"
+    if len(elements) > 2 and elements[0].plain in small_words.ARTICLES and elements[1].plain in table.MY_OWN:
+        elements = elements[1:]  # `O meu avô`
     if elements and elements[0].plain in table.MY_OWN:
         elements = elements[1:]
     elif len(elements) == 2 and _is_own_behind_article(elements[0], elements[1]):

@@ -190,6 +190,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             reader.words = []
     elif kind == "filler":
         _takes_back(reader)
+    elif kind == "holder":
+        reader.items[-1].is_held, reader.ahead.is_held = True, False
     elif kind == "says":
         reader.words = []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
     elif kind == "unknown" and not reader.words and reader.previous in PLACES and describes_last(reader):

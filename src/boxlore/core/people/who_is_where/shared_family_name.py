@@ -32,6 +32,20 @@ def share_family(items: Sequence[Item], known: KnownNames) -> None:
         has_own = whole.given and whole.family and not (whole.kin or whole.title)
         if second.joined == "and" and has_own and _is_given_alone(read) and not first.person.family:
             first.person = replace(first.person, family=whole.family)
+            _ask_of_others(items[: items.index(first)], parts, whole.family)
+
+
+def _ask_of_others(before: Sequence[Item], parts: Sequence[NameParts], family: str) -> None:
+    """`Alice, Beatrice, Cecil and Doris Snoad`: whether those before the two are of that family too is a question."""
+    others: list[Item] = []
+    for item, read in zip(reversed(before), reversed(parts[: len(before)]), strict=True):
+        if item.joined or item.person.family or item.person.asks or not _is_given_alone(read):
+            break
+        others.insert(0, item)
+    if others:
+        who = " and ".join(f"“{item.person.words}”" for item in others)
+        asks = f"{'Is' if len(others) == 1 else 'Are'} {who} of the family {family} too?"
+        others[0].person = replace(others[0].person, asks=asks)
 
 
 def _is_given_alone(read: NameParts) -> bool:

@@ -36,6 +36,7 @@ _DESCRIBED = re.compile(
     r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b|"
     + _AT_WORK.pattern
 )
+_LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
@@ -98,7 +99,7 @@ def _words(text: str) -> list[Word]:
             continue
         if _ABBREVIATED.fullmatch(word) and _is_phrase(word):
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
-        elif word.endswith(".") and len(word) > 2 and not _keeps_its_point(word):
+        elif word.endswith(".") and len(word) > 2 and not (_keeps_its_point(word) or _leads_a_name(text, words, match)):
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
         elif (elided := _ELIDED.fullmatch(word)) and _is_elided_from(elided[2]):
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
@@ -138,6 +139,13 @@ def _keeps_its_point(word: str) -> bool:
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
     return marks_name or joined or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
+
+
+def _leads_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
+    """Whether a small word with a point opens what is told of one person, and a large one follows: `kun. Juozas`."""
+    word, opens = match[0], not words or words[-1][0] in ",;:"
+    is_short = word.islower() and len(word) < 7 and not token_of(word).is_given
+    return opens and is_short and bool(_LARGE_FOLLOWS.match(text, match.end())) and not _is_phrase(word)
 
 
 def _is_phrase(word: str) -> bool:

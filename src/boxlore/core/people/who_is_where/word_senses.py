@@ -17,6 +17,7 @@ from boxlore.core.people.who_is_where.item_words import (
     is_description,
     is_my,
     is_of_several,
+    is_plural_of_kin,
     share_kin,
     stands_for_me,
 )
@@ -27,6 +28,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     BEGIN_A_REMARK,
     CARDINALS,
     EVERYONE,
+    HELD_ON,
     LEAD_TO_WHAT_IS_SAID,
     OF_THINGS,
     SAID_BY,
@@ -34,6 +36,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     WITH,
 )
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
+from boxlore.core.statements import fold
 
 BESIDE_SIDES = ("left", "right")
 
@@ -104,6 +107,16 @@ def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if reader.previous in table.ORDERS:
         return "of"
     return "top to bottom" if further and further[0].kind == "colon" and not reader.words else ""
+
+
+def _holder(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`Luc dans les bras de maman`: behind the words for holding it is said who holds."""
+    begins = reader.previous == "with" and not reader.words and element.plain in _OF_WHOM
+    held_on = fold(reader.text[: element.start].split()[-1]) if begins and reader.items else ""
+    return "holder" if held_on in HELD_ON and further else ""
+
+
+_OF_WHOM = frozenset("de du des d von vom di da do del della bij hos u af av".split())
 
 
 def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -187,8 +200,13 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     doubtful = len(element.text) == 1 and element.text not in "&+"
     if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
         return "word"  # `me as a baby`
-    sure = not doubtful or ((reader.words or reader.previous in PLACES) and begins_person(further))
+    several = len(further) > 1 and is_my(further[0]) and _is_of_many(further[1])
+    sure = not doubtful or several or ((reader.words or reader.previous in PLACES) and begins_person(further))
     return "and" if joins and sure else "word"
+
+
+def _is_of_many(word: Element) -> bool:
+    return table.NOUNS.get(word.plain) == "many" or is_plural_of_kin(word)
 
 
 def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -237,10 +255,13 @@ def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> st
     if before_place(reader.words):
         return ""
     leads = all(word.plain in ARTICLES for word in reader.words)
+    last = reader.items[-1:]  # `2nd is Cec; third Dad`
     goes_on = (
         leads
         and begins_person(further)
-        and any(item.position > 0 or item.from_right or item.side for item in reader.items[reader.part_begins :])
+        and any(
+            item.position > 0 or item.from_right or item.side for item in reader.items[reader.part_begins :] or last
+        )
     )
     if further[0].kind in ("colon", "dash") and reader.row in ROW_NAMES.values() and element.value in ROW_NAMES:
         return ROW_NAMES[element.value]  # `first row: …; second: …`
@@ -379,6 +400,7 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
 
 
 _RULES = (
-    _order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb, _dash,
+    _order, _holder, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb,
+    _dash,
 )  # fmt: skip
 """In the order in which they are asked."""
