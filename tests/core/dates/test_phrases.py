@@ -218,6 +218,12 @@ def test_when_i_was_six_in_every_language(words: str) -> None:
     assert (reading.edtf and reading.edtf.text, reading.ask) == ("[1936-05-10..1937-05-09]", None)
 
 
+def test_a_birth_of_the_russian_empire_asks_nothing() -> None:
+    """Ages are reckoned from it (our convention: thirteen days are little in a life)."""
+    reading = read("5 мая 1904", PhraseSettings(), KnownDates(first_year=0))
+    assert (reading.edtf and reading.edtf.text, reading.ask) == ("1904-05-05", None)
+
+
 @hypothesis_settings(max_examples=400)
 @given(st.text(max_size=60))
 def test_nonsense_never_crashes_and_what_is_read_is_valid(words: str) -> None:

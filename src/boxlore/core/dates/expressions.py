@@ -328,7 +328,7 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     lasts = [day for day in (base.latest, edge.latest) if day is not None]
     first, last = max(firsts, default=None), min(lasts, default=None)
     if first and last and first > last:
-        raise NoSuchDate("These two limits leave no day. Which is right?")
+        raise NoSuchDate("These two limits leave no day. Which is right?", (limit, text))
     if text.startswith("XXXX"):  # “the Christmas after we moved”
         raise NoSuchDate("In which year?", _nearest(text, edge))
     if (first, last) == (base.earliest, base.latest):

@@ -38,6 +38,7 @@ _TO = ("dash", "to", "to_open")
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
+_SIDE_OF = {"before": -1, "at_latest": -1, "after": 1, "at_earliest": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
@@ -78,6 +79,9 @@ class Grammar:
             said = self._alternatives()
         while self._corrects():
             corrected = self._alternatives()
+            if _SIDE_OF.get(said.kind, 0) + _SIDE_OF.get(corrected.kind, 0) == 0 != _SIDE_OF.get(said.kind, 0):
+                said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing
+                continue
             Expression("any", [said, corrected]).filled()
             first, last = said.leaves()[-1], corrected.leaves()[0]
             if first.bare is not None:

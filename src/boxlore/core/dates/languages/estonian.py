@@ -79,7 +79,7 @@ ESTONIAN = Language(
         "noise": "oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|hommikul|õhtul|pärastlõunal|öösel|keskpäeval|hommik|õhtu|kell",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu",
         "no_year": "aasta teadmata|aasta pole teada",
-        "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|pigem|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale",
+        "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|pigem|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale|aga|kuid",
         "old_style": "vana kalendri järgi|vkj|v k j|vana stiili järgi|juliuse kalendri järgi|vana kalender|vana stiil|vanas stiilis|vana kalendriga|v st|vanas kalendris|juuliuse kalendri järgi",
         "new_style": "uue kalendri järgi|ukj|u k j|uue kalendriga|uus kalender|u st|uues kalendris|gregoriuse kalendri järgi",
         "aged": "vanuses|aastaselt|aastasena",

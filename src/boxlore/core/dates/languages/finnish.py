@@ -69,7 +69,7 @@ FINNISH = Language(
         "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä|klo|kello",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",
-        "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|pikemminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa",
+        "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|pikemminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa|mutta",
         "old_style": "vanhaa lukua|juliaaninen|vanhan ajanlaskun mukaan|juliaanisen kalenterin mukaan",
         "new_style": "uutta lukua",
         "should_be": "pitäisi olla|pitää olla|pitäisi lukea|kuuluu olla|tulisi olla|piti olla|olisi pitänyt olla",

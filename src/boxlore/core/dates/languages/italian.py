@@ -55,7 +55,7 @@ ITALIAN = Language(
         "today": "ieri|oggi|l'anno scorso|scorso|scorsa",
         "years": "anni",
         "not": "mai|mai nel|non|non nel|non era|non è",
-        "noise": "il|lo|la|l'|l|i|gli|le|nel|nell'|nell|nella|in|di|del|della|dell'|dell|un|una|era|è|foto|fotografia|scattata|scattata nel|data|datata|durante|fatta|fatta nel|immagine|ritratto|degli|negli|d'|d|esattamente|sul retro|retro|scritto|scritta|cartolina|lettera|lettera del|datato|allora|sì|foto del|fotografia del|nei|nelle|nello|dei|delle|dello|dal|dallo|dalla|dai|dagli|al|allo|alla|ai|agli|sul|sulla|per|un'|dall'|all'|sull'|mattina|sera|pomeriggio|notte|mezzogiorno|mezzanotte|di sera|di mattina|lì|li",
+        "noise": "il|lo|la|l'|l|i|gli|le|nel|nell'|nell|nella|in|di|del|della|dell'|dell|un|una|era|è|foto|fotografia|scattata|scattata nel|data|datata|durante|fatta|fatta nel|immagine|ritratto|degli|negli|d'|d|esattamente|sul retro|retro|scritto|scritta|cartolina|lettera|lettera del|datato|allora|sì|foto del|fotografia del|nei|nelle|nello|dei|delle|dello|dal|dallo|dalla|dai|dagli|al|allo|alla|ai|agli|sul|sulla|per|un'|dall'|all'|sull'|mattina|sera|pomeriggio|notte|mezzogiorno|mezzanotte|di sera|di mattina|lì",
         "undated": "senza data|s d|sconosciuta|data sconosciuta|non so|ignota",
         "no_year": "anno sconosciuto",
         "correction": "no|anzi|cioè|scusa|ma|bensì|voglio dire|volevo dire|o meglio|scusate|scusi|pardon|errore|sbaglio|mi correggo|mi sbaglio|aspetta|in realtà|no aspetta|o piuttosto|piuttosto|intendo|intendevo|ho sbagliato|per meglio dire|per l'esattezza",

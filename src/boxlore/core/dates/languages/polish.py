@@ -62,7 +62,7 @@ POLISH = Language(
         "noise": "dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|rano|wieczorem|po południu|w nocy|w południe|wieczór|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane",
         "no_year": "rok nieznany",
-        "correction": "nie|raczej|a właściwie|znaczy|lecz|tylko|to znaczy|chciałem powiedzieć|chciałam powiedzieć|przepraszam|a raczej|czyli|właściwie|mam na myśli|ściślej|dokładniej|wróć|pomyłka|źle|chwila|nie czekaj|poprawka|nie przepraszam|a nie|miałem na myśli|miałam na myśli|ściśle mówiąc",
+        "correction": "nie|raczej|a właściwie|znaczy|lecz|tylko|to znaczy|chciałem powiedzieć|chciałam powiedzieć|przepraszam|a raczej|czyli|właściwie|mam na myśli|ściślej|dokładniej|wróć|pomyłka|źle|chwila|nie czekaj|poprawka|nie przepraszam|a nie|miałem na myśli|miałam na myśli|ściśle mówiąc|ale",
         "old_style": "starego stylu|kalendarz juliański|według starego kalendarza",
         "new_style": "nowego stylu",
         "should_be": "powinno być|powinien być|ma być|winno być|miało być",

@@ -59,7 +59,7 @@ SPANISH = Language(
         "noise": "el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|mañana|tarde|noche|mediodía|medianoche|por la mañana|por la tarde|por la noche|a mediodía|de la tarde|horas",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a",
         "no_year": "año desconocido",
-        "correction": "no|mejor dicho|digo|perdón|sino|quiero decir|quise decir|perdona|perdone|rectifico|corrijo|espera|más bien|o sea|miento|en realidad|no espera|me equivoco|me equivoqué|o mejor|mejor|es decir|no perdón",
+        "correction": "no|mejor dicho|digo|perdón|sino|quiero decir|quise decir|perdona|perdone|rectifico|corrijo|espera|más bien|o sea|miento|en realidad|no espera|me equivoco|me equivoqué|o mejor|mejor|es decir|no perdón|pero",
         "old_style": "estilo antiguo|calendario juliano|juliano",
         "new_style": "estilo nuevo|calendario gregoriano",
         "aged": "a la edad de",
