@@ -61,8 +61,10 @@ class Expression:
         return fill(self.leaves(), span=self.kind in ("span", "between")) and not self._is_season_or_its_year()
 
     def _is_season_or_its_year(self) -> bool:
-        """“Winter of 1938”, though “of” is “or” in Dutch: nobody says a season or its own year."""
+        """“Winter of 1938”, though “of” is “or” in Dutch: nobody says a season or its own year, nor a war or a year."""
         first, *others = self.leaves()
+        if self.kind == "any" and first.span and any(date.whole_year for date in others):
+            return True  # “the Depression of 1938”
         if self.kind != "any" or not (first.season and first.year_from_right) or first.years:
             return False
         return all((date.season, date.year) == (first.season, first.year) for date in others)

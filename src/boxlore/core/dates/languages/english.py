@@ -100,6 +100,7 @@ ENGLISH = Language(
         "or_year_after": "or the year following|or the next year|or the following year|or a year later|or one year later|or the year after that|or the next|or the year later",
         "or_year_before": "or the previous year|or a year earlier|or the year before that|or one year earlier|or a year before",
         "street": "street|road|avenue|lane|drive|terrace|crescent|boulevard|parade|close",
+        "night_to": "in the night to|the night to|night to|during the night to|on the night to",
         "when": "when|the time|the time when",
         "was": "was|became|must have been|would have been|might have been|have been|i'd have been|she'd have been|he'd have been|would be|i'd be|she'd be|he'd be|would've been|i'd've been",
         "not_yet": "hadn't turned|had not turned|hadn't yet turned|wasn't yet|was not yet|not yet|under|less than|younger than",

@@ -165,7 +165,7 @@ LATVIAN = Language(
         90: "deviņdesmitais|deviņdesmitajā",
     },
     decade_endings=". gadi|. gados|to gadi",
-    number_endings={"noise": "-ajā|-ā|-tajā|-to"},
+    number_endings={"noise": "-ajā|-ā|-tajā"},
     feasts={
         "soviet victory day": "uzvaras diena",
         "christmas": "ziemassvētki|ziemassvētkos|ziemassvētku laikā|ziemassvētkiem|ziemassvētku|ziemassvētkus|pirmie ziemassvētki|pirmajos ziemassvētkos",
