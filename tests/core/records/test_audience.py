@@ -110,6 +110,14 @@ def test_a_statement_with_any_form_of_a_withheld_name_is_left_out_whole_and_coun
     assert seen.withheld == 1
 
 
+def test_a_private_tag_of_a_language_that_names_somebody_is_left_away() -> None:
+    """Such tags (RFC 5646, 2.2.7) are words of whoever wrote them."""
+    views = (replace(told("Port"), language="x-mia"), replace(told("Bay"), language="en-x-mia"),
+             replace(told("Ship"), language="en-x-otago"))  # fmt: skip
+    seen = visible(Record(id="i", number="N", told={"story": views}), To.OUTSIDE, TODAY, withheld_mia())
+    assert [view.language for view in seen.all("story")] == ["", "", "en-x-otago"]
+
+
 def test_a_name_with_a_case_ending_is_found() -> None:
     leida = person("leida", name="Leida Rourke", forms=("Leida Rourke",), calls=("Leida",))
     found = withhold([leida], {"leida": life_of(leida, TODAY)}, To.OUTSIDE)

@@ -154,9 +154,11 @@ class Recipient:
     def without_names(self, statement: StatementView) -> StatementView:
         """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays.
 
-        Words of a place stay without what they were read as, if that has a name which may not be told: a family's own
-        place has several names.
+        A language stays without a private tag that names somebody. Words of a place stay without what they were read
+        as, if that has a name which may not be told: a family's own place has several names.
         """
+        if "x-" in statement.language and not self.may_read(statement.language):  # RFC 5646, 2.2.7: private words
+            return self.without_names(replace(statement, language=""))
         if not self.may_read(_called(statement)):
             return self.without_names(replace(statement, value=None))
         if not self.may_name_source(statement):

@@ -22,6 +22,14 @@ TOLD = (
     ("story", "Brandulf Quaffle (b. 1990) held the lamp", "Brandulf Quaffle"),
     ("story", "Brandulf Quaffle still lives in the yellow house.", "Brandulf Quaffle"),
     ("story", "Hilda Quaine lives in Vaasa now", "Hilda Quaine"),
+    ("story", "My neighbour Gunnar Väljataga is 45 now and still fishes here", "Gunnar Väljataga"),
+    ("story", "Dr. Mehmet Karabulut, my doctor these days, knows it.", "Mehmet Karabulut"),
+    ("story", "Внук Тимур Ахметшин учится в школе.", "Тимур Ахметшин"),
+    ("story", "The little one is Priya Subramaniam, five last week.", "Priya Subramaniam"),
+    ("story", "Ring kelvin trudgeon on 021 555 0199 about it.", "Kelvin Trudgeon"),
+    ("story", "Ring Brandulf Quaffle, 021 555 0199", "Brandulf Quaffle"),
+    ("story", "kaisa vesterinen lives in vaasa", "Kaisa Vesterinen"),
+    ("story", "KAISA VESTERINEN (B. 1983) AND THE BUS", "Kaisa Vesterinen"),
     ("story", "Tante Leida Tohver (*1941) and the dog", "Leida Tohver"),
 )
 NOT_TOLD = (
@@ -45,6 +53,12 @@ NOT_TOLD = (
     ("story", "Brandulf Quaffle (b. 1890)"),
     ("story", "Brandulf Quaffle, 14, on the bus"),
     ("title", "Brandulf Quaffle, 2009"),
+    ("story", "Brandulf Quaffle was here till now"),
+    ("story", "Hilda Quaine had it. It is gone now."),
+    ("story", "kaisa lives in vaasa"),
+    ("story", "the hilda quaine, 021 555 0199"),
+    ("story", "Wake hilda quaine at 9"),
+    ("story", "Brandulf Quaffle 021 555 0199"),
     ("inscription", "Hilda Quaine lives here, 1911"),
     ("story", "Nobody lives in Quaffle Brandlacher House"),
 )

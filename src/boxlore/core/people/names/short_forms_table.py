@@ -8,7 +8,7 @@ SHORT_FORMS: tuple[tuple[str, ...], ...] = tuple(
     tuple(line.split())
     for line in """
 abigail abby gail
-agnes aggie nessie
+agnes aggie nessie agi agica
 albert al bert bertie
 dorothea dot dottie dolly dora thea
 людмила люда люся людочка мила
@@ -19,7 +19,7 @@ anna ann anne annie nan nancy anni annike
 anthony tony
 archibald archie
 arthur art
-barbara barb babs barbie
+barbara barb babs barbie basia baska
 benjamin ben benny
 bridget biddy bridie
 catherine katherine kathryn kate katie kathy cathy kitty kat katrin kati
@@ -101,7 +101,7 @@ leonora nora
 lewis louis lou lew
 louisa louise lou
 madeleine maddie
-magdalena lena magda leena
+magdalena lena magda leena madzia
 margaret maggie meg peg peggy madge daisy greta marge rita reet mari
 martha mattie patty
 martin marty mart
@@ -117,7 +117,7 @@ oskar oscar
 patricia pat patsy tricia
 patrick pat paddy
 paul paavel
-peter pete peeter peet
+peter pete peeter peet petike
 philip phil pip
 raymond ray
 rebecca becky
@@ -127,7 +127,7 @@ ronald ron ronnie
 rose rosie rosa
 ruth ruthie
 samuel sam sammy
-sarah sally sadie
+sarah sally sadie sal sarita sari
 simon si
 stanley stan
 stephen steven steve tiit
@@ -152,33 +152,33 @@ william bill billy will willie liam villem
 winifred win winnie freda
 zsofia zsofi
 erzsebet erzsi bozsi bozske
-istvan pista pisti
+istvan pista pisti pistike
 jozsef joska jozsi
-katalin kati kata
+katalin kati kata katica
 ilona ilus ilonka
 margit manci
 gyorgy gyuri
-laszlo laci
+laszlo laci lacika
 janos jancsi
 ferenc feri
 sandor sanyi
-maria mari mariska
-александр саша шура саня
-алексеи алеша леша
-анна аня анюта нюра
-екатерина катя катюша
-елена лена леночка
+maria mari mariska marika mariechen mariella marietta mimi mizzi marichen
+александр саша шура саня шурик алик сашка сашенька сашуля сашок
+алексеи алеша леша лешка алешка леха
+анна аня анюта нюра анечка анюся нюша анька
+екатерина катя катюша катенька катька
+елена лена леночка ленка еленка алена
 елизавета лиза
-иван ваня ванюша
-мария маша маруся
-михаил миша
-надежда надя
-николаи коля
-ольга оля олечка
-петр петя
-сергеи сережа
-татьяна таня
-юрии юра
+иван ваня ванюша ванька ванечка
+мария маша маруся машенька маня машка муся маняша
+михаил миша мишка мишаня мишенька
+надежда надя надюша наденька надька
+николаи коля колька коленька колян
+ольга оля олечка оленька олька
+петр петя петька петруша петенька
+сергеи сережа сережка серега сереженька
+татьяна таня танька танечка танюша
+юрии юра юрка юрочка
 zbigniew zbyszek zbyszko zbych zbysio zbysiu
 stanislaw staszek stas stach staszko
 stanislawa stasia staska
@@ -211,14 +211,12 @@ leszek lech lesio
 zofia zosia zoska
 katarzyna kasia kaska kasienka
 malgorzata gosia malgosia goska
-barbara basia baska
 hanna hania hanka
 agnieszka agnisia aga
 elzbieta ela elzunia
 jadwiga jadzia jadzka
-aleksandra ola olenka
+aleksandra ola olenka sanni santra
 aleksander olek alek
-magdalena magda madzia
 krystyna krysia kryska
 danuta danka danusia
 helena hela helenka
@@ -238,6 +236,128 @@ ludmila lida lidka
 bozena bozka bozenka
 marie marenka maruska
 katerina katka kacenka
+евгении женя женька женечка
+евгения женя женька женечка
+дмитрии дима димка митя димочка
+владимир вова вовка володя вовочка володька
+виктор витя витька витюша
+василии вася васька васенька
+борис боря борька
+павел паша пашка павлик
+константин костя костик
+геннадии гена генка
+анатолии толя толик толька
+валентина валя валька валечка
+галина галя галка галочка
+наталья наташа ната наташка таша
+наталия наташа ната наташка
+светлана света светка светик
+любовь люба любаша любка
+ирина ира ирочка ирка ириша
+зинаида зина зинка зиночка
+антонина тоня тонечка тося
+александра саша шура сашенька шурочка
+ксения ксюша ксюня
+вячеслав слава славик
+станислав стас стасик слава
+тамара тома томочка
+нина ниночка нинка
+роман рома ромка
+валерии валера валерик
+dolores lola loli lolita
+francisco paco pancho curro paquito kiko fran
+francisca paca paquita paqui
+jose pepe pepito chepe
+josefa pepa pepita fina
+ignacio nacho
+enrique quique kike
+manuel manolo manu lolo
+mercedes merche meche
+concepcion concha conchita
+guadalupe lupe lupita
+rosario charo chayo
+consuelo chelo
+jesus chus chuy
+antonio tonio toni
+isabel isa chabela
+eduardo edu lalo
+alberto beto
+roberto beto
+alejandro alex jandro
+rafael rafa
+santiago santi chago
+guillermo guille
+giuseppina pina pinuccia peppina giusy
+giuseppe beppe peppe pino peppino
+francesco franco ciccio cecco checco
+francesca franca cecca
+giovanni gianni nanni vanni
+giovanna gianna vanna
+luigi gigi gino
+luigia gina
+domenico mimmo menico
+salvatore turi toto
+vincenzo enzo cenzo
+lorenzo renzo
+teresa teresina resi tere
+carmela melina lina
+concetta tina cettina
+antonietta etta nietta
+giacomo mino
+raffaele lello
+katharina kathi kathe kathrin trine tina rina kati kathl katja
+elisabeth lisl sissi elli lisbeth ella ilse liesl
+margarethe grete gretl gretel gretchen
+margarete grete gretl gretel gretchen
+johann hans hansl hannes
+johannes hans hannes jo hannu juhani jussi
+josef sepp seppl pepi beppi
+georg schorsch girgl jorg
+ludwig wiggerl luggi lutz
+theresia resi reserl thesi
+franziska franzi fanny zissi
+franz franzl
+maximilian maxl max maxi
+sebastian wastl basti
+wolfgang wolfi wolf
+ursula ulla uschi ursel ursl
+gertrud trude traudl gerti trudi
+walburga burgi wally
+aloysius alois loisl
+ignaz naz
+friedrich fritz fiete
+heinrich heinz heini hein hinnerk
+zoltan zoli zolika zolcsi
+andras andris bandi
+gabor gabi
+ildiko ildi
+tamas tomi tamaska
+miklos miki
+mihaly misi miska
+lajos lali lajcsi
+eva evi evike vica
+judit jutka jucus
+magdolna magdi
+terez terus terka
+borbala bori borka
+krisztina kriszti
+viktoria viki
+piroska piri
+elisabet lisbeth elsa lisa bettan liisa elli
+margareta greta maggan
+birgitta gitta bibbi gittan
+lars lasse
+karl kalle
+anders ante
+gustav gosta gurra
+fredrik frippe
+gudrun gunna gudda
+sigurdur siggi
+jon nonni
+kristin stina
+margret magga greta
+juhani jussi juha
+katariina kaisa kati katri
 """.strip().splitlines()
 )
 
@@ -248,8 +368,8 @@ DIMINUTIVES = tuple(
         ("ca", "quinha quita"),
         ("o", "inho ito ico"),
         ("e", "chen li inha inho ie"),
-        ("а", "ка енька очка ечка ушка уля уня уся"),
-        ("я", "енька ечка юшка юля юня юша"),
+        ("а", "ка ик енька очка ечка ушка уля уня уся"),
+        ("я", "ька ик енька ечка юшка юля юня юша"),
         ("", "chen lein li ke tje je ie ito ita inho inha kin cska ka ko zinho zinha"),
     )
     for ending in endings.split()

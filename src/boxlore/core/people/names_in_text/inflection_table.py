@@ -68,15 +68,7 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("o", "oi", _FINNISH_PLURAL),
     ("o", "oj", "a en"),
     *((f"{vowel}{vowel}", f"{vowel}i", f"{_FINNISH_PLURAL} ta") for vowel in "aeou"),
-    ("kka", "ka", _FINNISH),
-    ("kko", "ko", _FINNISH),
-    ("kki", "ki", _FINNISH),
-    ("kku", "ku", _FINNISH),
-    ("tti", "ti", _FINNISH),
-    ("tto", "to", _FINNISH),
-    ("tta", "ta", _FINNISH),
-    ("ppo", "po", _FINNISH),
-    ("ppa", "pa", _FINNISH),
+    *((f"{stop}{stop}{vowel}", f"{stop}{vowel}", _FINNISH) for stop in "kpt" for vowel in "aeiou"),
     *((strong, weak, _FINNISH) for strong, weak in _FINNISH_WEAKENED),
     # Latvian
     ("s", "", "a am u i ais o iem us os"),
@@ -93,7 +85,11 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("e", "", "es ei e eje"),
     # Polish and Czech
     ("*", "*", "a owi ovi em u ie e y i ow ami iem ovou ove"),
-    ("*", "*", "owa owej owna ownej ova ovej"),
+    ("*", "*", "owa owej owna ownej ova ovej uv ovo ovu ovym ovych ovi"),
+    ("el", "l", "a u em ovi uv ova ovo ovy ovu ove ovou"),
+    ("ek", "k", "uv ova ovo ovy ovu ove ovou"),
+    ("ec", "c", "uv ova ovo ovy ovu ove ovou"),
+    ("a", "", "ina ino inu iny ine inou inych"),
     ("th", "t", "y u i a em owi"),
     ("ek", "k", "a owi ovi iem em u ow ovi"),
     ("ec", "c", "a owi ovi em u e i"),
@@ -121,10 +117,16 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("i", "", "a as"),
 )
 
-NAMES_IN_THE_PLURAL = (("*", "*", "ek ok ak ekkel okkal okat eket"), ("+", "+", "ek eket ekkel"))
+NAMES_IN_THE_PLURAL = (("*", "*", "ek ok ak ekkel ekkal okkal okat eket eknel eknal"), ("+", "+", "ek eket ekkel"))
 """Several who bear a name (Hungarian): a family, or another word altogether, as `Ragnarok` is."""
 
-SHORT_NAMES_INFLECTED = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("*", "*", "s"), ("+", "+", "s"))
+SHORT_NAMES_INFLECTED = (
+    ("+", "+", _ESTONIAN),
+    ("*", "*i", _ESTONIAN),
+    ("*", "*", "s"),
+    ("+", "+", "s"),
+    ("a", "", "i y ie"),
+)
 """Rows for names of two and three letters, of which the other forms are too often words."""
 
 CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (

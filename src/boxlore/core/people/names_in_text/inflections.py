@@ -14,14 +14,26 @@ from boxlore.core.people.names_in_text.inflection_table import (
 from boxlore.core.people.names_in_text.scripts_table import (
     ARABIC_BEFORE,
     ARABIC_KEYS,
+    ARMENIAN_BEHIND,
+    ARMENIAN_SPELLED,
     CYRILLIC_KEYS,
+    GEORGIAN_BEHIND,
+    GEORGIAN_SPELLED,
     GREEK_KEYS,
     GREEK_PAIRS,
     HEBREW_BEFORE,
     HEBREW_KEYS,
     LATIN_LEVELLED,
 )
-from boxlore.core.people.names_in_text.text_normalising import ARABIC, CYRILLIC, GREEK, HEBREW, LATIN
+from boxlore.core.people.names_in_text.text_normalising import (
+    ARABIC,
+    ARMENIAN,
+    CYRILLIC,
+    GEORGIAN,
+    GREEK,
+    HEBREW,
+    LATIN,
+)
 
 _VOWELS = "aeiouy"
 _HISSING = re.compile(r"sC|[td]?[sz]|C")
@@ -70,6 +82,10 @@ def key_of(word: str, script: str) -> str:
         letters = word.translate(HEBREW_KEYS if script == HEBREW else ARABIC_KEYS)
         return consonants_of(first + letters)
     else:
+        if script == GEORGIAN:
+            word = word.translate(GEORGIAN_SPELLED)
+        elif script == ARMENIAN:
+            word = word.replace("ու", "u").translate(ARMENIAN_SPELLED)
         if word.startswith(("ye", "je")):
             word = word[1:]  # Yekaterina, Jelena: Е
         for letters, level in LATIN_LEVELLED:
@@ -117,6 +133,12 @@ def without_prefixes(word: str, script: str) -> list[str]:
     """A Hebrew or Arabic word, and what is left of it without the small words written together with it."""
     before = HEBREW_BEFORE if script == HEBREW else ARABIC_BEFORE
     return [word[len(small) :] for small in before if word.startswith(small) and len(word) - len(small) > 2]
+
+
+def without_endings(word: str, script: str) -> list[str]:
+    """A Georgian or Armenian word, and what is left of it without what may stand behind a name."""
+    behind = GEORGIAN_BEHIND if script == GEORGIAN else ARMENIAN_BEHIND
+    return [word.removesuffix(end) for end in behind if word.endswith(end) and len(word) - len(end) > 2]
 
 
 def _without_doubles(word: str) -> str:

@@ -1,4 +1,4 @@
-"""Letters that are written otherwise: as references and escapes, and figures that stand for letters.
+"""Letters that are written otherwise: as references and escapes, between tags, and figures that stand for letters.
 
 Whoever copies words out of a web page or an address has `M&#97;eve` and `M%61eve` (HTML, character references;
 RFC 3986, 2.1; RFC 8259, 7); a reading of print by machine, and people who hide a name, have `Penha11ow`.
@@ -12,6 +12,8 @@ from urllib.parse import unquote
 from boxlore.core.people.names_in_text.text_normalising import Change
 
 _REFERENCE = re.compile(r"&(?:#\d{2,6}|#[xX][0-9a-fA-F]{2,5}|[A-Za-z]{4,8}\d?);|(?:%[0-9A-Fa-f]{2})+|\\u[0-9a-fA-F]{4}")
+_TAG = re.compile(r"(?:(?<=[^\W\d_])|(?=<[^<>\n]{1,40}>[^\W\d_]))</?[A-Za-z][^<>\n]{0,40}>")
+"""A tag of HTML or XML with a letter beside it: what is read of `<b>Ma</b>eve` is one word."""
 _TURNED = re.compile("\u202e[^\u202c\n]+")
 _WITH_FIGURES = re.compile(r"(?<![^\W_])(?=[^\W_]{5})[^\W\d_]*(?:[013458]{1,2}[^\W\d_]+){1,2}(?![^\W_])")
 """A word of five signs and more with figures before letters; a digest has more of them."""
@@ -22,6 +24,11 @@ _LIKE = ({"0": "o", "1": "l", "3": "e", "4": "a", "5": "s", "8": "b"}, {"1": "i"
 def turned_in(words: str) -> list[Change]:
     """What is written from right to left behind U+202E (UAX #9), as it is seen."""
     return [(match.start(), match.end(), match[0][:0:-1]) for match in _TURNED.finditer(words)]
+
+
+def tags_in(words: str) -> list[Change]:
+    """The tags beside letters, with nothing instead."""
+    return [(match.start(), match.end(), "") for match in _TAG.finditer(words)] if "<" in words else []
 
 
 def references_in(words: str) -> list[Change]:

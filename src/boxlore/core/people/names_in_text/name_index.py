@@ -34,6 +34,7 @@ from boxlore.core.people.names_in_text.inflections import (
     loose_key,
     loose_keys_of,
     single_consonants,
+    without_endings,
     without_prefixes,
 )
 from boxlore.core.people.names_in_text.kin_beside_names import KinOfHidden
@@ -42,7 +43,9 @@ from boxlore.core.people.names_in_text.run_together import NameRuns
 from boxlore.core.people.names_in_text.text_normalising import (
     APOSTROPHES,
     ARABIC,
+    ARMENIAN,
     CYRILLIC,
+    GEORGIAN,
     GREEK,
     HEBREW,
     LATIN,
@@ -484,6 +487,8 @@ def _asked(stem: str, script: str) -> list[str]:
     """By which forms a word is looked up in the table of its script."""
     if script in (LATIN, OTHER):
         return [stem]
+    if script in (GEORGIAN, ARMENIAN):
+        return [key_of(rest, script) for rest in without_endings(stem, script)]
     if script not in (HEBREW, ARABIC):
         return [key_of(stem, script)]
     rests = [stem, *without_prefixes(stem, script)]
@@ -508,7 +513,7 @@ def _latin(base: str, own: str) -> Forms:
 def _keys(base: str, own: str) -> Forms:
     if own == LATIN and len(base) >= SHORTEST_TO_MISSPELL:
         yield key_of(base, own), As.MISSPELT  # Voloshina, Woloschina
-    if own in (CYRILLIC, GREEK):
+    if own in (CYRILLIC, GREEK, ARMENIAN, GEORGIAN):
         key = key_of(base, own)
         for spelling in {key, key.replace("ts", "s"), key.replace("ts", "k")}:  # Kuznetsova is Kuznecova too
             yield from ((key_of(form, LATIN), As.OTHER_SCRIPT) for form in {spelling} | latin_forms(spelling))
@@ -550,6 +555,15 @@ def _greek(base: str, own: str) -> Forms:
             yield form, As.OTHER_SCRIPT if own != GREEK else As.TOLD if form == key else As.INFLECTED
 
 
+def _spelled_out(base: str, own: str, script: str) -> Forms:
+    """A name in letters of which each has its Latin one, Georgian or Armenian, with the ending of many names there."""
+    key = key_of(base, own) if own not in (UNBROKEN, OTHER, HEBREW, ARABIC) else ""
+    if own == script or len(key) >= SHORTEST_KEY:
+        how = As.TOLD if own == script else As.OTHER_SCRIPT
+        yield key, how
+        yield key.removesuffix("i"), max(how, As.INFLECTED)
+
+
 def _semitic(base: str, own: str, script: str) -> Forms:
     if own == script:
         yield base, As.TOLD
@@ -561,10 +575,14 @@ def _semitic(base: str, own: str, script: str) -> Forms:
 
 def _semitic_keys(word: str, script: str) -> set[str]:
     """The consonants of a word of another script; a Latin j may stand for i, and for the Arabic jim."""
-    return {consonants_of(key_of(spelling, script)) for spelling in {word, word.replace("j", "zh")}}
+    return {
+        consonants_of(key_of(spelling, script))
+        for spelling in {word, word.replace("j", "zh"), word.replace("ch", "kh")}
+    }
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {
     LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, CYRILLIC: _cyrillic,
     GREEK: _greek, SINGLE: _single, HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
+    GEORGIAN: partial(_spelled_out, script=GEORGIAN), ARMENIAN: partial(_spelled_out, script=ARMENIAN),
 }  # fmt: skip

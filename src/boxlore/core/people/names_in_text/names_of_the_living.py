@@ -2,17 +2,20 @@
 
 A name in a caption may be anybody's, long dead most often, and is no question. It is one where something beside it
 says otherwise: a birth in brackets (`Rasmus Saarepuu (b. 1983)`), an age (`Kaisa Vesterinen, 14, on the bus`), a late
-year in the sentence, that the bearer lives somewhere, that the name is of who gave, lent or copied something, or that
-it stands as a keyword of its own.
+year in the sentence, that the bearer lives somewhere, that the name is of who gave, lent or copied something, that it
+stands as a keyword of its own, that what is told of the bearer is so now (`is 45 now`, `my doctor these days`, `учится
+в школе`), or how to reach him (`Ring … on 021 555 0199`).
 
 A name is here a known given name with a word behind it that is no English word, both written large. Where a birth or
-that somebody lives is told of it, the given name need not be known: nothing but a person is born, or lives in Vaasa. A
-rule of our own; the words are from memory.
+that somebody lives is told of it, the given name need not be known: nothing but a person is born, or lives in Vaasa.
+In a text all in small letters or all in capitals, and between a call and a telephone number, capitals tell nothing:
+there a known given name and one word behind it are a name. A rule of our own; the words are from memory.
 """
 
 import re
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
+from itertools import pairwise
 
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names_in_text.ordinary_words import is_english, is_thing
@@ -35,6 +38,16 @@ _DEAD = re.compile(
 )
 _LIVING = r"\b(?:lives|is\s+living|resides|elab|wohnt|lebt|bor|asuu|mieszka|жив[её]т)\b"
 _LIVES = re.compile(rf"\s*,?\s*(?:who\s+|and\s+)?(?:now\s+|still\s+|today\s+|currently\s+)?{_LIVING}", re.IGNORECASE)
+_NOW = re.compile(
+    r"[^.!?\n]{0,60}?(?:(?P<now>\bnow\b|\bthese\s+days\b|\bnowadays\b|\b(?:last|this|next)\s+(?:week|month|year)\b|"
+    r"\bis\s+(?:aged\s+)?\d{1,2}\b|\bpraegu\b|\bnüüd\b|\bheute\b|\bjetzt\b|\bnyt\b|\bсейчас\b|\bтеперь\b|\bучится\b|"
+    r"\bработает\b|\bõpib\b|\btöötab\b|\bgoes\s+to\s+(?:school|university)\b)|\b(?:was|were|had|died|oli|war|был[аи]?)\b)",
+    re.IGNORECASE,
+)
+"""What holds now, of a name before it; not behind a verb of the past."""
+_REACHED = re.compile(r"[^.!?\n]{0,25}?(?:\+?\(?\d[\d ()/-]{6,}\d|[\w.+-]+@[\w-]+\.\w{2,})")
+"""A telephone number, or an address of mail."""
+_CALLS = re.compile(r"\b(?:ring|call|phone|e-?mail|contact|helista|anrufen|звони\w*)\b[^.!?\n]{0,20}$", re.IGNORECASE)
 _AGE = re.compile(
     r"\s*(?:[,(\[]\s*(?:aged?\s+)?|\s+aged?\s+)(?P<age>\d{1,2})(?=\s*[,)\].;]|\s*$|\s*(?:years|yrs|a\.|aastat))",
     re.IGNORECASE,
@@ -45,9 +58,15 @@ _GIVING = (
     r"lahjoittanut|dar)\b"
 )
 _GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
-_SIGNS = re.compile(rf"\d|{_GIVING}|{_LIVING}", re.IGNORECASE)
+_SIGNS = re.compile(
+    rf"\d|{_GIVING}|{_LIVING}|\bnow|\bthese days\b|\b(?:last|this|next) (?:week|month|year)\b|praegu|nüüd|heute|jetzt|"
+    r"nyt\b|сейчас|теперь|учится|работает|õpib|töötab|goes to",
+    re.IGNORECASE,
+)
 """What the words have at least, before they are looked at."""
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
+SHORTEST_BEHIND = 3
+"""Letters that a word behind a given name has more of, to be a family name where letters tell nothing."""
 _JOINS = frozenset((" ", "-", "_", ""))
 
 
@@ -58,11 +77,12 @@ def names_of_the_living(words: str, field: str, year: int, longest_life: int) ->
     if field not in GIVERS and not _SIGNS.search(words):
         return ()
     names = ((name, _told_beside(words, name[0].start, name[-1].end)) for name in _names(words))
-    return tuple(
+    found = tuple(
         "".join((word.before or " ") + words[word.start : word.end] for word in name)[len(name[0].before or " ") :]
         for name, beside in names
         if _may_live(*beside, field, year, longest_life, is_known=_is_given(name[0]))
     )
+    return (*found, *(name for name in _names_in_one_case(words) if name not in found))
 
 
 def _names(words: str) -> Iterator[Sequence[Word]]:
@@ -77,6 +97,21 @@ def _names(words: str) -> Iterator[Sequence[Word]]:
         if last > at and not is_thing(text.words, at):
             yield text.words[at : last + 1]
         at = last + 1
+
+
+def _names_in_one_case(words: str) -> Iterator[str]:
+    """Names where letters tell nothing, as names are written: a known given name with a word behind it that is not
+    English, where a birth or that somebody lives is told of it, or how it is reached."""
+    text = read_text(words)
+    for word, behind in pairwise(text.words):
+        is_given = word.folded in CALLED and not is_english(word.folded)
+        is_two = behind.before == " " and len(behind.folded) > SHORTEST_BEHIND and not is_english(behind.folded)
+        if not (is_given and is_two):
+            continue
+        after = words[behind.end :]
+        is_reached = _REACHED.match(after) and _CALLS.search(words[: word.start])
+        if is_reached or (text.is_one_case and (_LIVES.match(after) or _BIRTH.match(after))):
+            yield f"{words[word.start : word.end]} {words[behind.start : behind.end]}".title()
 
 
 def _is_given(word: Word) -> bool:
@@ -109,6 +144,10 @@ def _may_live(before: str, after: str, field: str, year: int, longest_life: int,
         return is_told and year - longest_life <= int(birth["year"]) <= year
     if _LIVES.match(after):
         return year - max(years, default=year) <= longest_life
+    if (now := _NOW.match(after)) and now["now"]:
+        return year - max(years, default=year) <= longest_life
+    if _REACHED.match(after) and _CALLS.search(before):
+        return True
     if not is_known:
         return False
     if age := _AGE.match(after):

@@ -319,8 +319,10 @@ class Phrases:
 
     def _is_plain_word(self, at: int, meant: Meant, how: As) -> bool:
         """Whether a form is read as a word, not as a name: written small, in a date, or before another name."""
-        inflected_small = how is As.INFLECTED and meant.is_short and self._is_small(at, if_one_case=False)
-        if how is As.PART_OF_FULL or inflected_small or (meant.is_other_name and self._another_follows(at)):
+        is_form = how is As.INFLECTED or (how is As.SHORT and self._words[at].folded not in CALLED)
+        inflected_small = meant.is_short and is_form and self._is_small(at)
+        is_anothers = meant.is_other_name and how is not As.OTHER_SCRIPT and self._another_follows(at)
+        if how is As.PART_OF_FULL or inflected_small or is_anothers:
             return True
         if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)

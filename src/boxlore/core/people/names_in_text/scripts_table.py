@@ -46,6 +46,19 @@ ARABIC_KEYS = str.maketrans(
 HEBREW_BEFORE, ARABIC_BEFORE = ("", "ו", "ה", "ב", "ל", "מ", "כ", "ש"), ("", "و", "ال", "ب", "ل", "ف", "ك", "وال")
 """What is written together with the word that follows: and, the, in, to, from, as, that."""
 
+GEORGIAN_SPELLED = str.maketrans(
+    dict(zip("აბგდევზთიკლმნოპჟრსტუფქღყშჩცძწჭხჯჰ", (
+        "a b g d e v z t i k l m n o p zh r s t u p k gh q sh ch ts dz ts ch kh j h").split(), strict=True))
+)  # fmt: skip
+GEORGIAN_BEHIND = ("", "ი", "მა", "მ", "ს", "ის", "ით", "ად", "ო", "სთან", "სთვის", "ისთვის", "ისგან")
+ARMENIAN_SPELLED = str.maketrans(
+    dict(zip("աբգդեզէըթժիլխծկհձղճմյնշոչպջռսվտրցւփքօֆև", (
+        "a b g d e z e y t zh i l kh ts k h dz gh ch m y n sh o ch p j r s v t r ts v p k o f ev"
+    ).split(), strict=True))
+)  # fmt: skip
+ARMENIAN_BEHIND = ("", "ը", "ն", "ի", "ին", "ից", "ով", "իս", "ս", "ից")
+"""Georgian: the national system of 2002; Armenian: BGN/PCGN 1981; what names end in besides, from memory of both."""
+
 LATIN_LEVELLED = (
     ("eye", "ee"), ("aye", "ae"), ("iye", "ie"),     ("shch", "sC"), ("tsch", "C"), ("sch", "s"), ("tch", "C"), ("sz", "s"), ("cz", "C"), ("zh", "z"), ("kh", "h"), ("sh", "s"), ("th", "t"),
     ("ph", "f"), ("gh", "g"), ("ck", "k"), ("ch", "C"), ("qu", "kv"), ("x", "ks"), ("q", "k"), ("w", "v"), ("y", "i"),

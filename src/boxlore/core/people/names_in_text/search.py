@@ -35,7 +35,7 @@ from itertools import pairwise
 from boxlore.core.people.names.han_characters import plainest, read_as
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.kin_beside_names import kin_beside
-from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in, turned_in
+from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in, tags_in, turned_in
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex
 from boxlore.core.people.names_in_text.ordinary_words import may_be_initials
 from boxlore.core.people.names_in_text.rules import Phrases
@@ -60,7 +60,7 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
     found = list(_found_in(index, read_text(words)))
     if breaks := breaks_in(words):
         found = [*_halves_asked(found, words, breaks), *_across(index, words, breaks)]
-    for changes in (references_in(words), turned_in(words)):
+    for changes in (references_in(words), turned_in(words), tags_in(words)):
         found += _across(index, words, changes) if changes else ()
     for figures in figures_in(words):
         found += (replace(hit, doubt=hit.doubt or Doubt.MISSPELT) for hit in _across(index, words, figures))

@@ -24,12 +24,14 @@ _HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
 
-LATIN, CYRILLIC, GREEK, HEBREW, ARABIC, UNBROKEN, OTHER = (
-    "latin", "cyrillic", "greek", "hebrew", "arabic", "unbroken", "other",
+LATIN, CYRILLIC, GREEK, ARMENIAN, GEORGIAN, HEBREW, ARABIC, UNBROKEN, OTHER = (
+    "latin", "cyrillic", "greek", "armenian", "georgian", "hebrew", "arabic", "unbroken", "other",
 )  # fmt: skip
 _RANGES = (
-    (0x0370, 0x03FF, GREEK), (0x0400, 0x052F, CYRILLIC), (0x0590, 0x05FF, HEBREW), (0x0600, 0x06FF, ARABIC),
-    (0x0750, 0x077F, ARABIC), (0x0E00, 0x0EFF, UNBROKEN), (0x1000, 0x109F, UNBROKEN), (0x1780, 0x17FF, UNBROKEN),
+    (0x0370, 0x03FF, GREEK), (0x0400, 0x052F, CYRILLIC),
+    (0x0530, 0x058F, ARMENIAN), (0x0590, 0x05FF, HEBREW), (0x0600, 0x06FF, ARABIC),
+    (0x0750, 0x077F, ARABIC), (0x0E00, 0x0EFF, UNBROKEN), (0x1000, 0x109F, UNBROKEN),
+    (0x10A0, 0x10FF, GEORGIAN), (0x1780, 0x17FF, UNBROKEN),
     (0x3040, 0x30FF, UNBROKEN), (0x3400, 0x4DBF, UNBROKEN), (0x4E00, 0x9FFF, UNBROKEN), (0x20000, 0x3FFFF, UNBROKEN),
 )  # fmt: skip
 """Scripts by the blocks of the Unicode Standard; what is below them is Latin, what is between is `other`."""
