@@ -15,6 +15,8 @@ class Gathered:
     numerals and units, the kinds of its words in their order, and whether words for a century, for decades, for a day
     of a feast or for a school year stand beside them, and “early” behind its date."""
 
+    century = decades = feast_day = term = part_behind = False
+
     def __init__(self) -> None:
         self.date = Partial()
         self.numbers: list[tuple[int, int]] = []
@@ -22,7 +24,6 @@ class Gathered:
         self.romans: list[int] = []
         self.units: list[str] = []
         self.taken: list[str] = []
-        self.century = self.decades = self.feast_day = self.term = self.part_behind = False
 
     def settled(self) -> bool:
         """Put every number into its slot; False where the slots do not fit."""

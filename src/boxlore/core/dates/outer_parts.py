@@ -13,9 +13,11 @@ def _is_first(sense: Sense) -> bool:
 def outer_part(senses: list[Sense]) -> int:
     """How many words say the first or the last days, weeks, months or years of what follows (“the last three days”,
     “les trois derniers jours”, “the first fortnight”); 0 where none do."""
+    if len(senses) < 3 or "unit" not in (senses[1].kind, senses[2].kind):
+        return 0  # most
     for length in (3, 2):
         words, following = senses[:length], senses[length : length + 1]
-        if len(words) < length or not following or following[0].kind in ("before", "after") or words[-1].kind != "unit":
+        if not following or following[0].kind in ("before", "after") or words[-1].kind != "unit":
             continue
         outer = [sense for sense in words[:-1] if _is_first(sense) or sense.kind == "last"]
         counts = [sense for sense in words[:-1] if sense.kind == "day"]
