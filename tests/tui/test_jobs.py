@@ -208,7 +208,13 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
     assert start(folder, "climate") == ["No log is kept yet. Name a logger’s CSV file, and where it lay."]
     assert start(folder, "climate", reading="18C 45%", at="hall")[0] == "hall"
     assert start(folder, "verify") == ["2 scans read; all as they were."]
-    assert start(folder, "backup")[0].startswith(f"A backup lies in {folder / 'backups'}")
+    assert start(folder, "backup")[0] == f"Nothing was told since the last backup, which lies in {folder / 'backups'}."
+    with open_collection(folder) as collection:
+        Teller(collection).tell(
+            Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "story", "The quay.", Telling()
+        )
+        made = TASKS["backup"].job(collection, {}, QUIET)
+    assert made[0] == f"A backup lies in {folder / 'backups'}." and "another disk" in made[1]
     (folder / "log.csv").write_text("Time,Temperature (°C),RH (%)\n2026-03-01 10:00,18,45\n", "utf-8")
     assert start(folder, "climate", log="log.csv", at="hall")[0] == "hall"
     scan = next((folder / "scans").rglob("*.jpg"))

@@ -44,8 +44,10 @@ def could_not(error: OSError, path: Path, *, reading: bool = False) -> CouldNot:
     problem, what_to_do = _SENTENCES.get(error.errno or 0, (error.strerror or str(error), ""))
     if reading and error.errno in (errno.EACCES, errno.EPERM):
         problem, what_to_do = "Reading is not allowed there", "Give yourself the right to read it."
+    if not reading and error.errno == errno.ENOENT:
+        problem, what_to_do = "Nothing can be written there", "Choose another folder."
     everywhere = error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EROFS)
-    left = "" if reading else "Nothing was half-written."
+    left = "" if reading or error.errno == errno.ENOENT else "Nothing was half-written."
     return CouldNot(f"{problem}: {path}.", f"{what_to_do} {left}".strip(), everywhere)
 
 

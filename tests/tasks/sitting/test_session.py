@@ -303,6 +303,16 @@ def test_the_list_says_bare_begun_told(sitting: Sitting) -> None:
     assert listing.position("01900000-0000-7000-8000-000000000000") == -1
 
 
+def test_what_is_taken_back_of_a_correction_is_named_by_what_was_new(sitting: Sitting) -> None:
+    say(sitting, 1, STORY, "Uncle Tom drank")
+    say(sitting, 1, STORY, "Uncle Tom drank and sang all the way from the wharf to the chapel door")
+    for what in ("story: … and sang all the way from the wharf to th…", "story: Uncle Tom drank"):
+        done = sitting.undo()
+        assert done is not None and done.what == what
+    say(sitting, 1, STORY, "Uncle Tom")
+    assert (undone := sitting.undo()) is not None and undone.what == "story: Uncle Tom"
+
+
 def test_an_occasion_is_completed_by_those_told_before(sitting: Sitting) -> None:
     say(sitting, 1, OCCASION, "the regatta")
     say(sitting, 2, OCCASION, "The day of the Regatta")

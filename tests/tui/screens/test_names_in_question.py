@@ -24,7 +24,7 @@ def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")
                 assert (
-                    "1 of 3 places: Mia Tamm" in hands.text and "TRA-0001, Story: [Mia Tamm] on pier 1." in hands.text
+                    "1 of 3 mentions: Mia Tamm" in hands.text and "TRA-0001, Story: [Mia Tamm] on pier 1." in hands.text
                 )
                 await hands.choose("Hide it", "May be named", "Skip")
                 assert "2 answers are kept. Ctrl+Z takes back the last one." in hands.text
@@ -32,11 +32,15 @@ def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
                 assert "Taken back: whether 1 place names somebody living." in hands.text and "TRA-0002" in hands.text
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")
-                assert "1 of 2 places: Mia Tamm" in hands.text and "TRA-0002" in hands.text
+                assert "1 of 2 mentions: Mia Tamm" in hands.text and "TRA-0002" in hands.text
+                await hands.choose("Hide it wherever it stands")
+                assert "2 answers are kept. Ctrl+Z takes back the last one." in hands.text
+                await hands.press("ctrl+z", "escape")
+                await hands.choose("Hand on", "Names in question")
                 await hands.choose("Not that person", "Skip")
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")
-                assert "1 of 1 place: Mia Tamm" in hands.text and "TRA-0003" in hands.text
+                assert "1 of 1 mention: Mia Tamm" in hands.text and "TRA-0003" in hands.text
                 await hands.choose("May be named")
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")

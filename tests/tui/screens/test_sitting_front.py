@@ -143,6 +143,11 @@ def test_what_to_ask_her(run: Run, collection: Collection) -> None:
             assert "the crossing" not in hands.text
             await hands.press("down", "pageup", "pagedown", "enter")
             assert "Leida Rourke tells · 4 of 8" in hands.text
+        async with hands_on(collection, narrator="Ellen") as hands:
+            await hands.press("escape")
+            await hands.choose("Sit", "What to ask")
+            assert "Nothing is noted to ask Ellen" in hands.text
+            assert "2 photographs have a note that does not name Ellen: F3 and Tab, “to ask”." in hands.text
 
     run(enter())
 

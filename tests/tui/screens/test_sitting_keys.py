@@ -214,7 +214,7 @@ def test_set_aside_and_the_questions_in_a_file(run: Run, collection: Collection)
             await hands.press("escape")
             await hands.choose("This photograph", "Set aside")
             await hands.fill("too sad today")
-            assert "TRA-0001 is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back." in hands.text
+            assert "TRA-0001 is set aside. F3 and Tab show it under “to ask”; Ctrl+Z takes it back." in hands.text
             await hands.press("escape")
             await hands.choose("Sit", "The questions asked")
             assert f"The questions are in {collection.folder / FILE_NAME}" in hands.text

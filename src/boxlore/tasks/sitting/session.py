@@ -275,7 +275,7 @@ class Sitting:
             return False
         parts = self._parts(prompt, words)
         parts = parts if any(parts) else [words.strip()]
-        act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
+        act = self.collection.act(f"{prompt.field}: {_new_in(words.strip(), own.words if own else '')}")
         subject = self._subject(record.id, prompt)
         for part in parts:
             if not is_blank(part):
@@ -467,3 +467,12 @@ class Sitting:
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""
         return record_of(self.collection, item)
+
+
+def _new_in(words: str, before: str) -> str:
+    """What is new in an answer that is corrected, in at most 40 letters: what stands behind the part that stays."""
+    letters = zip(words, before, strict=False)
+    stays = next((at for at, (new, old) in enumerate(letters) if new != old), min(len(words), len(before)))
+    stays = words.rfind(" ", 0, stays + 1) + 1 if 0 < stays < len(words) else 0
+    line = " ".join(words[stays:].split())
+    return f"{'… ' if stays else ''}{line if len(line) <= 40 else line[:39] + '…'}"

@@ -1,6 +1,6 @@
 """What to ask one teller: the notes for next time, the notes that name her, and faces that nobody has named."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.fields.pictures import SHOWS_WORDS
@@ -26,6 +26,13 @@ def to_ask(collection: Collection, name: str) -> list[ToAsk]:
     matches = known_by(collection.people().values(), name)
     person = matches[0] if len(matches) == 1 else None
     return [*_for_next_time(collection, name, person), *_noted(collection, name, person), *_faces(collection)]
+
+
+def for_others(collection: Collection, asked: Sequence[ToAsk]) -> int:
+    """How many photographs have a note that is not among these: it names somebody else, or nobody."""
+    return len(
+        {item for item, _, words in collection.store.words_of(("asked",)) if words} - {row.item for row in asked}
+    )
 
 
 def _for_next_time(collection: Collection, name: str, person: Person | None) -> Iterator[ToAsk]:

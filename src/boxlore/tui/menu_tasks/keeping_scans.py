@@ -1,6 +1,7 @@
 """Keep safe: whether the scans are as they were, how good they are, and the backups of what is told."""
 
 from boxlore.core.findings import several
+from boxlore.tasks.collection.backups import list_backups
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, folder_blank, path_of, selection_of, which
@@ -58,8 +59,15 @@ def _by(size: tuple[float, float]) -> str:
 
 def _backup(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     progress.begin("Making a backup", 0)
+    before = {entry.name for entry in list_backups(collection.folder)}
     collection.back_up("asked for")
-    return [f"A backup lies in {collection.folder / 'backups'}. It holds no scans: copy those yourself."]
+    listed = list_backups(collection.folder)
+    is_new = any(entry.name not in before for entry in listed)
+    made = "A backup lies" if is_new else "Nothing was told since the last backup, which lies"
+    return [
+        f"{made} in {collection.folder / 'backups'}.",
+        "It is on the same disk and holds no scans: copy the whole folder of the collection to another disk too.",
+    ]
 
 
 TASKS = {

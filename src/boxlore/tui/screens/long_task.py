@@ -7,7 +7,7 @@ from pathlib import Path
 from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
 
-from boxlore.core.errors import BoxloreError, WrongUse, in_words
+from boxlore.core.errors import BoxloreError, in_words
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.desktop import can_open, folder_named, open_folder
 from boxlore.tui.from_inside import from_inside
@@ -42,9 +42,9 @@ class _Watch:
 class WorkingScreen(Card):
     """Runs `job` in a thread and shows the lines that it returns, then calls `after`.
 
-    Esc asks the job to stop; when it is over, Esc or Enter goes back. Where the job refuses what it was asked
-    (WrongUse, before anything was done), `again` is called with the reason, and the card closes. O opens the folder
-    that the first line of the report names, where there is a desktop to open it on.
+    Esc asks the job to stop; when it is over, Esc or Enter goes back. Where the job refuses what it was asked, or the
+    disk does, `again` is called with the reason, and the card closes: what was answered is there again. O opens the
+    folder that the first line of the report names, where there is a desktop to open it on.
     """
 
     DEFAULT_CSS = "WorkingScreen #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
@@ -98,17 +98,21 @@ class WorkingScreen(Card):
     def _work(self) -> None:
         try:
             lines = self._job(self._watch)
-        except WrongUse as error:
-            if self._again is not None:
-                self.app.call_from_thread(self._ask_again, str(error))
-                return
-            lines = [str(error)]
         except BoxloreError as error:
-            lines = [str(error)]
+            self._failed([str(error)])
+            return
         except OSError as error:
             words, where = in_words(error), f": {error.filename}" if error.filename else ""
-            lines = [f"{words[:1].upper()}{words[1:]}{where}.", "What was finished is kept."]
+            self._failed([f"{words[:1].upper()}{words[1:]}{where}.", "What was finished is kept."])
+            return
         self.app.call_from_thread(self._finished, lines)
+
+    def _failed(self, lines: list[str]) -> None:
+        """Ask again with what is wrong, where there is a form to fill in; else it is the report."""
+        if self._again is not None:
+            self.app.call_from_thread(self._ask_again, " ".join(lines))
+        else:
+            self.app.call_from_thread(self._finished, lines)
 
     def _finished(self, lines: list[str]) -> None:
         self._over = True

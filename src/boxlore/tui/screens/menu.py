@@ -49,7 +49,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("asking", "What to ask", "notes, faces without a name"),
         Choice("next_open", "The next with open questions", "Ctrl+N"),
         Choice("viewing", "Page for the teller", "its address and code"),
-        Choice("find", "List and find", "F3"),
+        Choice("find", "List and find", "F3  also to say one thing of many"),
         Choice("prompts", "The questions asked", "a file to edit and translate"),
         Choice("language", "Language told in", "Ctrl+L"),
     ),
@@ -60,6 +60,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("told_words('occasion', 'Occasions')", "Occasions", "the same"),
         Choice("events", "What happened when", "weddings, moves, voyages"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
+        Choice("find", "Many photographs at once", "in the list: Ins picks, F8 says"),
     ),
     Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?"),),
     Group.KEEP_SAFE: (

@@ -26,13 +26,14 @@ class NamesHost(Protocol):
     def say(self, words: str, *, bad: bool = False) -> None: ...
 
 
-SKIP, LATER = "skip", "later"
+SKIP, LATER, HIDE_ALL = "skip", "later", "hide all"
 _ANSWERS = (
     Choice(NamingAnswer.HIDE, "Hide it", "it stays out of what leaves the family"),
     Choice(NamingAnswer.OTHER, "Not that person", "the words mean somebody else, or nobody"),
     Choice(NamingAnswer.MAY, "May be named", "there is consent"),
     Choice(SKIP, "Skip", "it stays hidden, and is asked again"),
     Choice(LATER, "Leave the rest", "for another time"),
+    Choice(HIDE_ALL, "Hide it wherever it stands", "all further mentions of this name"),
 )
 
 
@@ -65,6 +66,12 @@ async def _ask(screen: NamesHost, places: list[NamePlace], at: int, kept: int) -
             sitting = screen.sitting
             answered = [(place, NamingAnswer(value))]
             count += decide(sitting.collection, answered, write=lambda act: sitting.finish(act, place.item))
+        if value == HIDE_ALL:
+            sitting = screen.sitting
+            of_name = [one for one in places[at:] if (one.person, one.name) == (place.person, place.name)]
+            hidden = [(one, NamingAnswer.HIDE) for one in of_name]
+            count += decide(sitting.collection, hidden, write=lambda act: sitting.finish(act, place.item))
+            places[at + 1 :] = [one for one in places[at + 1 :] if one not in of_name]
         if value != LATER and at + 1 < len(places):
             await _ask(screen, places, at + 1, count)
         elif count:
@@ -72,6 +79,6 @@ async def _ask(screen: NamesHost, places: list[NamePlace], at: int, kept: int) -
 
     where = FIELDS[place.where].label if place.where in FIELDS else place.where
     doubt = f" ({place.why})" if place.why else ""
-    title = f"{at + 1} of {several(len(places), 'place')}: {place.name}{doubt}"
+    title = f"{at + 1} of {several(len(places), 'mention')}: {place.name}{doubt}"
     below = f"{place.number}, {where}: {place.sentence}"
     await screen.app.push_screen(Choices(title, _ANSWERS, answer, below=below))

@@ -106,7 +106,7 @@ class ItemOver(ItemView):
         def answer(answers: dict[str, str]) -> str:
             self.sitting.ask_later(record, answers["words"])
             self.refresh_record()
-            self.say(f"Noted: {answers['words'] or COME_BACK}. The list (F3) shows it under “to ask”.")
+            self.say(f"Noted: {answers['words'] or COME_BACK}. F3 and Tab show it under “to ask”.")
             return ""
 
         blank = Blank("words", "What is to be asked, or whom?", COME_BACK, "For instance: ask Joan.")
@@ -121,7 +121,7 @@ class ItemOver(ItemView):
         def answer(answers: dict[str, str]) -> str:
             self.sitting.set_aside(record, answers["why"])
             self.refresh_record()
-            self.say(f"{record.number} is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back.")
+            self.say(f"{record.number} is set aside. F3 and Tab show it under “to ask”; Ctrl+Z takes it back.")
             return ""
 
         blank = Blank("why", "Why?", "", "For instance: too sad today. May stay empty.")

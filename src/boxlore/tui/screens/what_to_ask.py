@@ -4,8 +4,9 @@ from collections.abc import Callable
 
 from textual.app import ComposeResult
 
+from boxlore.core.findings import several
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.what_to_ask import ToAsk, to_ask, was_asked
+from boxlore.tasks.sitting.what_to_ask import ToAsk, for_others, to_ask, was_asked
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.list_screen import ListScreen
 from boxlore.tui.widgets.plain_text import Line, short
@@ -46,8 +47,13 @@ class AskScreen(ListScreen):
         if self._asked:
             self._whole.say(self._asked[self._rows.at].words)
         else:
+            whom = self._sitting.narrator or "a teller"
+            others = for_others(self._sitting.collection, self._asked)
+            notes = several(others, "photograph has", "photographs have")
+            elsewhere = f" {notes} a note that does not name {whom}: F3 and Tab, “to ask”."
             self._whole.say(
-                "Nothing is noted to ask, and no marker waits for a name. F9 at a photograph notes something."
+                f"Nothing is noted to ask {whom}, and no marker waits for a name. F9 at a photograph notes something.",
+                elsewhere if others else "",
             )
 
     async def action_take(self) -> None:
