@@ -161,10 +161,10 @@ class Boxlore(DrawingApp):
 
         return show
 
-    async def _other_collection(self) -> None:
-        """Show the screen on which a collection is opened or started."""
+    async def _other_collection(self, *, hidden: bool = False) -> None:
+        """Show the screen on which a collection is opened or started; `hidden` while another card stands on it."""
         ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
-        await self.push_screen(StartScreen(*ways, recent=recent_collections()))
+        await self.push_screen(StartScreen(*ways, recent=recent_collections(), hidden=hidden))
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
         """Show the sitting's screen at the first item."""
@@ -240,8 +240,7 @@ class Boxlore(DrawingApp):
         async def chosen(wanted: ListedBackup) -> None:
             if await self._kept():
                 await self._put_away()
-                self.made = folder
-                await self._bring_back(folder, wanted)
+                await self._bring_back(folder, wanted, reopen=True)
 
         await choose_backup(self, folder, chosen)
 
@@ -254,13 +253,15 @@ class Boxlore(DrawingApp):
                 await self.pop_screen()
             self.collection = self.showing.collection = None
             self.close_collections()
-            await self._other_collection()
+            await self._other_collection(hidden=True)
 
-    async def _bring_back(self, folder: Path, wanted: ListedBackup) -> None:
-        """Bring a backup back on a card; the collection is opened when its report is closed."""
+    async def _bring_back(self, folder: Path, wanted: ListedBackup, *, reopen: bool = False) -> None:
+        """Bring a backup back on a card; the collection is opened when its report is closed, with `reopen` also as it
+        was, where that could not be done."""
 
         def job(progress: Progress) -> list[str]:
             progress.begin("Bringing it back", 0)
+            self.made = folder if reopen else None
             lines = said(restore(folder, wanted.backup.path), wanted)
             self.made = folder
             return lines

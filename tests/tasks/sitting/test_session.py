@@ -306,7 +306,7 @@ def test_the_list_says_bare_begun_told(sitting: Sitting) -> None:
 def test_what_is_taken_back_of_a_correction_is_named_by_what_was_new(sitting: Sitting) -> None:
     say(sitting, 1, STORY, "Uncle Tom drank")
     say(sitting, 1, STORY, "Uncle Tom drank and sang all the way from the wharf to the chapel door")
-    for what in ("story: … and sang all the way from the wharf to th…", "story: Uncle Tom drank"):
+    for what in ("story: … and sang all the way from the wharf to…", "story: Uncle Tom drank"):
         done = sitting.undo()
         assert done is not None and done.what == what
     say(sitting, 1, STORY, "Uncle Tom")

@@ -475,4 +475,4 @@ def _new_in(words: str, before: str) -> str:
     stays = next((at for at, (new, old) in enumerate(letters) if new != old), min(len(words), len(before)))
     stays = words.rfind(" ", 0, stays + 1) + 1 if 0 < stays < len(words) else 0
     line = " ".join(words[stays:].split())
-    return f"{'… ' if stays else ''}{line if len(line) <= 40 else line[:39] + '…'}"
+    return f"{'… ' if stays else ''}{line if len(line) <= 40 else line[:39].rstrip() + '…'}"

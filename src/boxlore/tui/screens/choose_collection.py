@@ -77,8 +77,12 @@ class StartScreen(Screen[None]):
         resumed: Callable[[], Awaitable[str]],
         broken: tuple[Path, str] | None = None,
         recent: Sequence[Path] = (),
+        *,
+        hidden: bool = False,
     ) -> None:
+        """`hidden`: nothing is shown of it until a card that stands on it has been closed."""
         super().__init__()
+        self._hidden = hidden
         self._recent = list(recent)
         self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
         self._rebuild = rebuild
@@ -105,6 +109,7 @@ class StartScreen(Screen[None]):
 
     def on_mount(self) -> None:
         self._note.display = self._way_back.display = False
+        self.query_one(".card").visible = not self._hidden
         if self._broken is not None:
             self._offer(*self._broken)
 
@@ -119,9 +124,13 @@ class StartScreen(Screen[None]):
         """Show what went wrong, in a sentence."""
         self._note.display = bool(words)
         self._note.add_class("-bad")
-        self._note.say(from_inside(words))
+        self._note.say(from_inside(words).replace("“Keep safe”, “Bring back a backup”", "R"))  # as it is called here
 
     async def on_screen_resume(self) -> None:
+        if self._hidden:  # it comes up for the first time, and the card stands on it next
+            self._hidden = False
+            return
+        self.query_one(".card").visible = True
         if words := await self._resumed():
             self.say(words)
 
