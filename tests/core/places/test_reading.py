@@ -8,7 +8,16 @@ import pytest
 from tests.every_row import every_row
 
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.places.reading import Place, PlaceReading, coordinates, dcmi_box, dcmi_point, distance_km, full_name
+from boxlore.core.places.reading import (
+    Place,
+    PlaceReading,
+    coordinates,
+    dcmi_box,
+    dcmi_point,
+    distance_km,
+    full_name,
+    said_in_all,
+)
 
 KEYS = [
     "name", "city", "sublocation", "admin1", "admin1_code", "admin2", "country", "country_code", "called_then",
@@ -106,3 +115,15 @@ def test_a_degree_on_a_sphere() -> None:
     """A degree of latitude is 6,371 km times pi over 180, that is 111.19 km."""
     assert distance_km((0, 0), (1, 0)) == pytest.approx(111.195, abs=0.01)
     assert distance_km((60, 0), (60, 1)) == pytest.approx(55.59, abs=0.02)
+
+
+def test_what_is_said_of_then_holds_in_all_years() -> None:
+    """Danzig in 1938 to 1940 (annexed on 1 September 1939)."""
+    free = Place(name="Gdańsk", geonames=3099434, called_then="Danzig", country_then="Free City of Danzig")
+    annexed = replace(free, country_then="Germany")
+    readings = [PlaceReading("Danzig", "match", (place,)) for place in (free, free, annexed)]
+    assert said_in_all(readings[0], readings[1:2]).choices == (free,)
+    assert said_in_all(readings[0], readings[1:]).choices == (replace(free, country_then=""),)
+    unknown = said_in_all(readings[0], [PlaceReading("Danzig", "kept")])
+    assert unknown.choices == (replace(free, country_then="", called_then=""),)
+    assert said_in_all(readings[0], []) is readings[0]

@@ -30,7 +30,13 @@ DATED = DateReading.from_edtf("1912-05/1914")
 
 BESIDE = [
     ((), Around()),
-    ((("date", Reading("date", DATED, "test")),), Around(year=1912)),
+    ((("date", Reading("date", DATED, "test")),), Around(year=1912, other_years=(1914,))),
+    ((("date", Reading("date", DateReading.from_edtf("1912"), "test")),), Around(year=1912)),
+    (
+        (("date", Reading("date", DateReading.from_edtf("1939-10"), "test")),),
+        Around(year=1939, other_years=(1938, 1940)),
+    ),
+    ((("date", Reading("date", DateReading.from_edtf("1912/.."), "test")),), Around(year=1912)),
     ((("date", Reading("date", DATED, "test", asks=True)),), Around()),
     ((("born", Reading("date", DATED, "test")),), Around()),
     ((("place", Reading("place", TALLINN, "test")), ("story", None)), Around(latitude=59.4)),
@@ -135,3 +141,23 @@ def test_a_reading_in_the_store_is_the_value_that_was_given(folder: Path, told: 
         values = {row.field: reading.value for row, reading in rows if reading is not None}
     assert values["person"] == PersonRef(told[1])
     assert isinstance(values["date"], DateReading) and isinstance(values["place"], PlaceReading)
+
+
+THEN = [  # words of a place, a date, the state then: the treaties of 1919, the annexation of September 1939
+    ("Danzig", "1939-10", ""),
+    ("Danzig", "1935-10", "Free City of Danzig"),
+    ("Danzig", "1935", "Free City of Danzig"),
+    ("Danzig", "1935/1950", ""),
+    ("Straßburg, Elsass", "1918-12", ""),
+    ("Straßburg, Elsass", "1905-12", "German Empire"),
+]
+
+
+def test_a_date_in_the_year_of_a_change_says_no_state(folder: Path, told: tuple[str, str]) -> None:
+    with open_collection(folder) as collection:
+        understanding = Teller(collection).understanding
+        for words, date, state in THEN:
+            beside = around((("date", Reading("date", DateReading.from_edtf(date), "test")),))
+            understood = understanding.read("place", words, beside)
+            assert understood is not None and isinstance(understood.reading.value, PlaceReading)
+            assert understood.reading.value.choices[0].country_then == state, (words, date)

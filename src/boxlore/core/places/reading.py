@@ -8,8 +8,8 @@ transfer carries.
 """
 
 import math
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any
 
 from boxlore.core.findings import Finding, Severity
@@ -161,6 +161,27 @@ def _finding(data: object) -> Finding:
     if not (isinstance(rule, str) and isinstance(message, str) and isinstance(source, str)):
         raise ValueError("A finding of a place's reading has another shape.")
     return Finding(rule=rule, severity=Severity(str(data.get("severity"))), message=message, source=source)
+
+
+def said_in_all(read: PlaceReading, others: Sequence[PlaceReading]) -> PlaceReading:
+    """The reading without names and states of then that differ in the readings of the same words in other years."""
+
+    def kept(place: Place) -> Place:
+        same = [
+            next((also for also in other.choices if (also.name, also.geonames) == (place.name, place.geonames)), None)
+            for other in others
+        ]
+        return replace(
+            place,
+            called_then=place.called_then
+            if {also and also.called_then for also in same} <= {place.called_then}
+            else "",
+            country_then=place.country_then
+            if {also and also.country_then for also in same} <= {place.country_then}
+            else "",
+        )
+
+    return replace(read, choices=tuple(map(kept, read.choices))) if others else read
 
 
 def full_name(place: Place) -> str:

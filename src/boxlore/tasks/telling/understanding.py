@@ -19,7 +19,7 @@ from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.people.who_is_meant import ByName, by_name, known_by, named_in, the_one
 from boxlore.core.places.own import read_own
-from boxlore.core.places.reading import Place, PlaceReading, full_name
+from boxlore.core.places.reading import Place, PlaceReading, full_name, said_in_all
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.told_kin import kin_told
@@ -85,7 +85,7 @@ class Understanding:
             shown = family_display(read.edtf, way) if read.edtf else "kept as told, not read as a date"
             return Understood(date_reading(read, settings), shown, read.ask or "", read.alternatives)
         if reads == "place":
-            return self._place(words, around.year)
+            return self._place(words, around)
         if reads == "name":
             return self._name(words)
         if reads == "person":
@@ -135,17 +135,20 @@ class Understanding:
     def _this_year(self) -> int:
         return self._collection.clock.today().year
 
-    def _place(self, words: str, year: int | None) -> Understood | None:
+    def _place(self, words: str, around: "Around") -> Understood | None:
         read = read_own(words, own_places(self._collection))
         if read is None and self.gazetteer is not None:
-            read = self.gazetteer.read(words, year=year, used=self.used, home=home_countries(self._collection))
+            home = home_countries(self._collection)
+            years = (around.year, *around.other_years)
+            then, *others = (self.gazetteer.read(words, year=year, used=self.used, home=home) for year in years)
+            read = said_in_all(then, others)
         if read is None:
             return None
         if read.kind not in ("match", "kept") and (chosen := self._chosen_before(words)) is not None:
             read = replace(read, kind="match", choices=(chosen,))
         if read.kind == "match" and read.best and read.best.geonames:
             self._used = self.used | {read.best.geonames}
-        reading = place_reading(read, year)
+        reading = place_reading(read, around.year)
         names = tuple(full_name(place) for place in read.choices)
         first = names[0] if names else "kept as told"
         asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
@@ -217,11 +220,13 @@ def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Around:
-    """Context for reading one field: the year, the latitude (degrees) and the country (ISO 3166-1) already told of the
-    same item; the id of who tells; and who is in the picture, asked for only where a phrase leans on it: the birth by
-    the name, as EDTF, empty where it is not known. `of_a_life`: it is told of a person, not of a picture."""
+    """Context for reading one field: the year, and others in which what is said of then must hold; the latitude
+    (degrees) and the country (ISO 3166-1) already told of the same item; the id of who tells; and who is in the
+    picture, asked for only where a phrase leans on it: the birth by the name, as EDTF, empty where it is not known.
+    `of_a_life`: it is told of a person, not of a picture."""
 
     year: int | None = None
+    other_years: tuple[int, ...] = ()
     latitude: float | None = None
     country: str = ""
     narrator: str = ""
@@ -260,8 +265,21 @@ def around_record(record: Record, people: Mapping[str, Person], narrator: str = 
 
 
 def _around(date: DateReading | None, place: Place | None) -> Around:
-    year = date.first_year if date else None
-    return Around(year=year, latitude=place.lat, country=place.country_code) if place else Around(year=year)
+    around = Around(year=date.first_year, other_years=_other_years(date)) if date else NOTHING_AROUND
+    return replace(around, latitude=place.lat, country=place.country_code) if place else around
+
+
+def _other_years(date: DateReading) -> tuple[int, ...]:
+    """Years in which what is said of the first year of a date must hold too: the last of a span; of a day, a month or
+    a season the years beside its own, since a year is said to belong to the state that governed for most of it.
+    """
+    first, last = date.earliest, date.latest
+    if first is None or last is None or date.first_year is None:
+        return ()
+    if first.year != last.year:
+        return (last.year,)
+    is_whole = (first.month, first.day, last.month, last.day) == (1, 1, 12, 31)
+    return () if is_whole else (first.year - 1, first.year + 1)
 
 
 def birth_of(person: Person | None) -> str:
