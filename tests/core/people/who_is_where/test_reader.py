@@ -98,6 +98,7 @@ IN_THE_PICTURE_TOO = [
     ("Hilda in Nan's arms", "Nan"), ("Nora between her parents", "her parents"), ("Stan with the twins", "the twins"),
     ("Ivy with Hugo's boys", ""),
     ("Mrs Orr's maid Bridget", ""), ("Ivy on Mrs Orr's knee", "Orr"), ("Harold, according to Ethel", ""),
+    ("Hilda in her mother's arms", "her mother"), ("папа с мамой", "мамой"),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 
@@ -111,7 +112,7 @@ def test_who_is_told_in_a_remark_only_is_asked_about(words: str, names: str) -> 
 
 
 def _begins_asking(words: str) -> str:
-    if words.islower() and words != "me":
+    if words.endswith(("parents", "twins")):
         return f"Who are “{words}”"
     return f"Is {'the teller' if words == 'me' else f'“{words}”'} in the picture too"
 

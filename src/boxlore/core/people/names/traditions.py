@@ -586,6 +586,10 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
             return with_particle(tokens[:at], tokens[at:], Tradition.CHINESE)
     if len(tokens) == 2 and plain[0] in lists.KOREAN_FAMILY and "-" in plain[1] and _looks_korean(plain[1:]):
         return with_particle(tokens[1:], tokens[:1], Tradition.KOREAN)  # `Lee Kyung-ja`
+    abroad = len(tokens) == 3 and tokens[0].is_given and plain[1] in families and "-" in plain[2]
+    if abroad and _is_syllable(plain[2], 3):  # `Mabel Wong Siu-ling`
+        given = written((tokens[0], tokens[2]))
+        return NameParts(given=given, family=tokens[1].text, tradition=Tradition.CHINESE)
     if not 2 <= len(tokens) <= 3 or any(not (word in families or _is_syllable(word, len(tokens))) for word in plain):
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):

@@ -171,7 +171,7 @@ MYSTERIES = _words(
 SUFFIXES = _words(
     """
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
-    bt bart yr dy yngri eldri ifj id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    bt bart kcb cb gcb gcmg kcvo cvo mvo cie csi kcie vd td frcs frgs yr dy yngri eldri ifj id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mlodszy mladsi starsi ml
     """
@@ -224,7 +224,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
     for part, row in (
         (
             "born_as",
-            "nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
+            "m n|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
             "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",

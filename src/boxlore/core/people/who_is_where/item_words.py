@@ -268,10 +268,16 @@ def names_somebody(words: Sequence[Element], text: str) -> bool:
 
 def is_description(words: Sequence[Element]) -> bool:
     """Whether words describe one person and name nobody: `the girl`, `Der Junge`, `the one`."""
-    names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS)
+    names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS and not _holds(word, words))
     opens = not words[0].is_large or words[0].plain in small_words.ARTICLES or len(words) == 1
     opens = opens or not (token_of(words[0].text).is_given or any(word.is_large for word in words[1:]))
     return opens and "one" in _nouns(words) and not any(names)
+
+
+def _holds(word: Element, words: Sequence[Element]) -> bool:
+    """Whether a word says whose arms or lap it is: `the baby in Mum's arms`."""
+    behind = words[words.index(word) + 1 :]
+    return _is_genitive(word) and bool(behind) and behind[0].plain in small_words.HELD_ON
 
 
 def is_noun_of_one(told: str) -> bool:

@@ -30,9 +30,14 @@ def _relation_of_form(plain: str) -> str:
     return _russian_forms().get(key_of(plain, CYRILLIC), "") if is_cyrillic else ""
 
 
+def is_form_of_kin(plain: str) -> bool:
+    """`мамой`: a Russian word of kin in a form of a sentence."""
+    return plain not in KIN_WORDS and bool(_relation_of_form(plain))
+
+
 def is_oblique_kin(element: Element) -> bool:
     """`внуком`: a word of kin in a form of a sentence."""
-    return element.plain not in KIN_WORDS and bool(_relation_of_form(element.plain))
+    return is_form_of_kin(element.plain)
 
 
 @cache

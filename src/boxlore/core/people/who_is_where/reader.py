@@ -254,6 +254,9 @@ def _end_header(reader: Reader) -> None:
     if len(reader.words) == 1 and reader.words[0].plain in _ONLY_HEADS:
         reader.words = []
         return
+    if len(reader.words) == 1 and NOUNS.get(reader.words[0].plain) == "many":
+        reader.ahead.note, reader.words = reader.words[0].text, []  # `Bridesmaids: Dot, Dolly`
+        return
     if reader.words[0].kind in ROW_CLASSES[3:]:  # `Standing at her side: Ruth`
         reader.row, reader.placed, reader.behind = reader.words[0].kind, True, False
     if reader.last_absent and reader.words[0].plain in RELATIVES and len(reader.items) > reader.part_begins:

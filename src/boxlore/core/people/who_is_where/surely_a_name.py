@@ -20,6 +20,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.kin_words import is_form_of_kin
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -182,6 +183,10 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         is_whose = token.plain.endswith("'s") and not held_by  # `Mrs Orr's maid`
         if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads or is_whose):
             yield bare.text.rstrip(".,;")
+        elif held_by and bare.plain in KIN_WORDS and at:
+            yield f"{tokens[at - 1].text} {bare.text}"  # `in her mother's arms`
+        elif at and tokens[0].plain in ("с", "со") and is_form_of_kin(token.plain):
+            yield token.text  # `папа с мамой`
         kin_told = kin_told or is_kin
         before = _KIN if is_kin or token.plain in TITLES else token.plain
 

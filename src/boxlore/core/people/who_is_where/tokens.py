@@ -37,6 +37,7 @@ _DESCRIBED = re.compile(
     + _AT_WORK.pattern
 )
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
+_SLASHED = re.compile(r"[^\W\d_]/([^\W\d_]+)\.?")
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
@@ -93,6 +94,10 @@ def _words(text: str) -> list[Word]:
     while match := _TOKEN.search(text, at):
         word, start, at = match[0], match.start(), match.end()
         end = at
+        if (slashed := _SLASHED.match(text, start)) and fold(slashed[1]) in TITLES:  # `L/Cpl.`
+            at = slashed.end()
+            words.append((slashed[0], start, at))
+            continue
         if start in labels:
             at, number = labels[start]
             words.append((str(number), start, at))
