@@ -26,7 +26,8 @@ class Expression:
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
     stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or
-    the second only doubted (`doubt`), or each with its own day and month (`own`); of a limit that it is not far away
+    the second only doubted (`doubt`), the later ones behind a
+    comma (`finer`), or each with its own day and month (`own`); of a limit that it is not far away
     (`just`).
     """
 
@@ -252,6 +253,8 @@ def _to(whole: Expression, context: DateContext, pick: int) -> str:
 def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.beside == "doubt":
         _refined(whole, context, pick)
+    if whole.beside == "finer":
+        _ask_of_the_finer(whole, context, pick)
     dates = whole.leaves()
     if whole.beside == "slash" and (season := of_two_years(*dates[:2])) is not None and len(dates) == 2:
         return written(season, context, pick)
@@ -314,6 +317,26 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> None:
     begins = wide.earliest is None or wide.earliest <= narrow.earliest
     if begins and (wide.latest is None or narrow.latest <= wide.latest):
         raise NoSuchDate("Is only the second meant, or any of the first?", (texts[1], texts[0]))
+
+
+def _ask_of_the_finer(whole: Expression, context: DateContext, pick: int) -> None:
+    """“Late 1950s, 1957 or 58”: the later ones lie within the first, and may be all that is meant."""
+    wide, *narrow = (_written(part, context, pick) for part in whole.parts)
+    outer = standard.parse(wide)
+    inner = [standard.parse(text) for text in narrow]
+    if (
+        all(_holds(outer, edtf) for edtf in inner)
+        and wide[0] not in "[{"
+        and all(text[0] not in "[{" for text in narrow)
+    ):
+        raise NoSuchDate("Are only the later ones meant, or any of the first?", (f"[{','.join(narrow)}]", wide))
+
+
+def _holds(outer: Edtf, inner: Edtf) -> bool:
+    """Whether a date lies within another one, and is not the same."""
+    if None in (outer.earliest, outer.latest, inner.earliest, inner.latest) or outer.text == inner.text:
+        return False
+    return outer.earliest <= inner.earliest and inner.latest <= outer.latest  # type: ignore[operator]
 
 
 def _within(whole: Expression, context: DateContext, pick: int) -> str:

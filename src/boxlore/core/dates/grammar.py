@@ -209,6 +209,8 @@ class Grammar:
     def _beside(joins: list[str]) -> str:
         if joins == ["slash"]:
             return "slash"
+        if len(joins) > 1 and joins[0] == "comma":
+            return "finer"
         return "doubt" if joins == ["comma"] else ""
 
     @staticmethod

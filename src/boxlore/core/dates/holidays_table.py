@@ -193,6 +193,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("second term",), "GB IE", 1870, 0, ("months", 1, 4, 1, 4), "the same"),
     (("third term",), "GB IE", 1870, 0, ("months", 4, 7, 4, 7), "the same"),
     (("summer holidays", "summer vacation", "summer holiday", "sommerferien", "suvevaheaeg", "grandes vacances"), "", 0, 0, ("months", 6, 8, 12, 2), "the summer of the place (common practice, no source)"),
+    (("christmas holidays", "christmas holiday"), "NZ AU ZA", 0, 0, ("span", 12, 18, 2, 5), "summer holidays of schools, about (common practice, no source)"),
     (("christmas holidays", "christmas holiday", "christmas time", "christmastime", "yuletide", "over christmas"), "", 0, 0, ("span", 12, 24, 1, 6), "Christmas Eve to Epiphany"),
     (("nordic midsummer",), "FI", 1955, 0, ("before", 6, 27, 5), "Saturday of 20 to 26 June, since 1955 (from memory)"),
     (("nordic midsummer",), "SE", 1953, 0, ("before", 6, 27, 5), "the same, since 1953 (from memory)"),

@@ -107,7 +107,7 @@ ENGLISH = Language(
         "to_the_day": "to the day|exactly to the day",
         "aged": "aged|age|at the age of|at age",
         "at_years": "at",
-        "years_old": "years old|year old|yrs old|years of age|old|birthday|th birthday|years",
+        "years_old": "years old|year old|yrs old|years of age|old|birthday|th birthday|years|yrs|yr",
         "birthday": "birthday|th birthday|bday|birth day|turned|had turned",
         "possessive": "on her|on his|her|his|my|on my|their|on their|for her|for his|for my",
         "i": "i|me|i'd have been|i'd be|i'd've been",
