@@ -151,6 +151,7 @@ QUESTIONS = [
     ("Huber Sepp", "“Huber Sepp”: who is that: Sepp Huber, or Sepp?"),
     ("Alice, Beatrice, Cecil and Doris Snoad", "Are “Alice” and “Beatrice” of the family Snoad too?"),
     ("Anna Tamm, Alice, Cecil and Doris Snoad", "Is “Alice” of the family Snoad too?"),
+    ("Fred Moss Nell Tighe", "Are “Fred Moss Nell Tighe” several people: Fred Moss; Nell Tighe?"),
     ("Ivy Pratt, or her sister Olive", "Is it “her sister Olive”, and not who is told before?"),
     ("Aunt Flo thinks this is Percy, but Mum says Wilf", "Is “Wilf” in the picture, where “Mum says Wilf” is told?"),
 ]

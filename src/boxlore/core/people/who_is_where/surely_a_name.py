@@ -93,11 +93,23 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
     if not is_known and _names_nothing(tokens):
         return f"Is “{words}” someone in the picture?"
+    if several := _names_in_a_row(tokens):
+        return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
     if before_name and _is_no_part(first, known):
         rest = words.split(" ", 1)[1]
         return f"Who is meant by “{words}”: {rest}?"
     return ""
+
+
+def _names_in_a_row(tokens: Sequence[Token]) -> list[str]:
+    """The names of `Fred Moss Nell Moss`, given names and others by turns, which nothing parts; none for all else."""
+    pairs = list(zip(tokens[::2], tokens[1::2], strict=False))
+    by_turns = all(
+        given.is_given and not (family.is_given or family.is_initial or family.is_small) for given, family in pairs
+    )
+    is_row = len(pairs) > 1 and len(tokens) % 2 == 0 and by_turns
+    return [f"{given.text} {family.text}" for given, family in pairs] if is_row else []
 
 
 def _names_nothing(tokens: Sequence[Token]) -> bool:
