@@ -15,7 +15,8 @@ FARM = OwnPlace(
 )
 CHURCH = OwnPlace(id="c", names=("St John's",), inside_words="Milton", inside=MILTON)
 OTHER_CHURCH = OwnPlace(id="d", names=("Saint John's",), inside_words="Reval")
-OWN = (FARM, CHURCH, OTHER_CHURCH)
+KUUSE = OwnPlace(id="k", names=("Kuuse talu",))
+OWN = (FARM, CHURCH, OTHER_CHURCH, KUUSE)
 
 
 def test_an_own_place_has_its_name_and_point_and_the_rest_from_around_it() -> None:
@@ -43,6 +44,10 @@ READ = [  # words, kind, ids of the choices
     ("St John's, Milton", "match", "c"),
     ("St John's, Reval", "match", "d"),
     ("St John's?", "choices", "cd"),
+    ("at Grandpas farm, by the woolshed", "check", "f"),
+    ("Grandpa's farm by the woolshed", "check", "f"),
+    ("vana Kuuse talu", "check", "k"),
+    ("Kuuse talus", "check", "k"),
 ]
 
 
