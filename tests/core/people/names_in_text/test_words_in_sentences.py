@@ -65,6 +65,28 @@ def test_nobody_is_meant(words: str) -> None:
     assert answer(words, FINDER) == ("none", "-")
 
 
+OTHERS = [
+    person("pat", name="Pat Bishop"), person("lee", name="Lee Read"), person("claire", name="Claire Petit"),
+    person("victoria", name="Victoria Paris"), person("sydney", name="Sydney Holland"), person("mai", name="Mai Põld"),
+    person("van", family="Van"), person("ruth", name="Ruth Hallam"),
+]  # fmt: skip
+OTHERS_NOBODY = [
+    "A pat of butter on the dish.", "In the lee of the hill.", "Le petit chat sur le mur.", "12. mai 1912",
+    "Queen Victoria was on the stamp.", "Sydney Harbour from the ship.", "В тот день был мороз.", "V for the win",
+]  # fmt: skip
+OTHERS_SOMEBODY = ["The hallam girl in the boat.", "a pat in the boat", "Pat, a sister", "My pat."]
+
+
+@every_row(("words",), [(words,) for words in OTHERS_NOBODY])
+def test_nobody_is_meant_where_other_names_live(words: str) -> None:
+    assert answer(words, finder(OTHERS, [])) == ("none", "-")
+
+
+@every_row(("words",), [(words,) for words in OTHERS_SOMEBODY])
+def test_somebody_may_be_meant_where_other_names_live(words: str) -> None:
+    assert answer(words, finder(OTHERS, []))[0] != "none"
+
+
 @every_row(("words",), [(words,) for words in SOMEBODY])
 def test_somebody_may_be_meant(words: str) -> None:
     assert answer(words, FINDER)[0] != "none"

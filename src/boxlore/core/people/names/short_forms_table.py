@@ -404,12 +404,15 @@ EVERYDAY = frozenset(
         "rocio nieves cruz domingo leon flor margarita violeta mar rosario aurora amparo marguerite blanche france "
         "celeste marine prune heide linde ernst stella gioia bianca viola luce grazia fiore bruno primo natale "
         "avril abril julio junio summer justice mercy charity clement constant amity temperance melody harmony sienna "
+        "heather charlotte moss lee petit blanc pierre лев заяц york holland "
         "carmen savannah paris chelsea brooklyn london sydney florence virginia georgia carolina victoria israel jordan"
     ).split()
 )
 """Words of names that are words of every day or places too, folded: alone they point to nobody, but may. From memory."""
 
-TIMES = frozenset("april may june august avril abril junio julio spring summer autumn winter".split())
+TIMES = frozenset(
+    "april may june august avril abril junio julio mai juuni maj juni juli май август spring summer autumn winter".split()
+)
 """Those of them that are months and seasons."""
 
 NUMBERED = TIMES | frozenset("box folder item number letter album photo print picture page house lane box lot".split())

@@ -169,7 +169,7 @@ def bearer_of(person: Person) -> Bearer:
     besides |= read_as
     words_told = tuple(_name_words(person.name))
     has_no_parts = bool(words_told) and not calls and not families and script_of(words_told[0][0]) != UNBROKEN
-    is_description = person.name[:1].islower()
+    is_description = person.name[:1].islower() and script_of(person.name[0]) != GEORGIAN  # it has no capitals
     alone = (words_told,) if has_no_parts and not is_description else ()
     first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
     return Bearer(
@@ -335,7 +335,8 @@ class NameIndex:
             self.wholes.setdefault(whole[0], []).append((whole, ident))
         for ending in {*bearer.family_letters, bearer.every_family_letter} - {""}:
             for letters in {bearer.letters, bearer.letters[:1]}:
-                self.initials.setdefault("".join(map(letter_key, letters)) + ending, set()).add(ident)
+                if letters:  # one letter alone is a word of many languages
+                    self.initials.setdefault("".join(map(letter_key, letters)) + ending, set()).add(ident)
 
     def _role(self, word: str) -> _Roles:
         return self._roles.setdefault(word, _Roles())

@@ -10,9 +10,10 @@ from collections.abc import Sequence
 from functools import cache
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY, NUMBERED, TIMES
-from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
 from boxlore.core.people.names_in_text.compounds_table import THINGS, WORDS
 from boxlore.core.people.names_in_text.text_normalising import Word, plain
+from boxlore.core.people.names_in_text.word_classes_table import PEOPLE
 
 _BEFORE_TIMES = frozenset("in during early mid im ende anfang mitte en em".split())
 _PARTS_OF_TIMES = frozenset(
@@ -26,14 +27,17 @@ _ONLY_A_THING = frozenset("the a an her his its their my our your it them us me 
 """Behind `Rose water …` these make the second word a verb."""
 _PLACES_BEHIND = frozenset(
     "river street road avenue terrace crescent quay wharf bay island islands land peninsula glacier strait railway "
-    "station hotel hospital college university theatre cathedral museum county shire tanav maantee strasse rue".split()
+    "station hotel hospital college university theatre cathedral museum county shire harbour harbor basin airport "
+    "cemetery tanav maantee strasse rue".split()
 )
 _BEFORE_PLACES = frozenset(
     "mount mt cape lake port fort loch st river san santa sao saint ss rms hms hmnzs tss mv".split()
 )
 
-_BEFORE_HOLY = frozenset("ave salve virgin blessed".split())
-"""Before `Maria` and `Mary` nobody of the family is meant."""
+_BEFORE_HOLY = frozenset("ave salve virgin blessed queen emperor tsar pope".split())
+"""Before `Maria`, `Mary` and `Victoria` nobody of the family is meant."""
+_ARTICLES = frozenset("a an the le la les un une der die das den dem ein eine einen einem el los las il lo gli".split())
+"""Before a word written small these make it no name, where the text writes names large."""
 
 _NEAR = re.compile(r"[\s./–\-]*")
 
@@ -104,6 +108,14 @@ def behind_of(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
             break
         behind.append(word)
     return behind
+
+
+def is_behind_an_article(words: Sequence[Word], at: int) -> bool:
+    """`a pat of butter`, `le petit chat`: asked of a word written small in a text that writes names large; not of `the
+    hallam girl`."""
+    before = words[at - 1].folded if at and words[at].before == " " else ""
+    behind = behind_of(words, at)
+    return before in _ARTICLES and not (behind and (behind[0].folded in PEOPLE or behind[0].folded in FAMILY_WORDS))
 
 
 def is_thing(words: Sequence[Word], at: int) -> bool:

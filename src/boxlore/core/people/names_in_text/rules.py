@@ -10,6 +10,7 @@ from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRO
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import (
+    is_behind_an_article,
     is_english,
     is_numbered,
     is_something_else,
@@ -240,7 +241,8 @@ class Phrases:
         is_capital = self._words[at].spelled[0].isupper()
         if (not self._one_case or not is_capital) and is_something_else(self._words, at):
             return
-        if self._is_read_as_a_word(at, meant):
+        is_small = not is_capital and not self._one_case
+        if (is_small and is_behind_an_article(self._words, at)) or self._is_read_as_a_word(at, meant):
             return
         own = {full.person for full in around}
         by_doubt: dict[Doubt, set[str]] = {}
