@@ -17,7 +17,7 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
     """Give each name what stands in brackets behind it, where that is a part of the name."""
     for item in items:
         words, note = item.person.words, item.person.note
-        if not (item.is_name and item.person.is_person and note) or any(map(str.isdigit, note)):
+        if not (item.is_name and item.person.is_person and note) or item.is_beside or any(map(str.isdigit, note)):
             continue
         whole = f"{words} ({note})"
         if _completes(read_name(words, known), read_name(whole, known)):

@@ -14,6 +14,7 @@ from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import ME, own_relation, owned_relation, relation
@@ -144,11 +145,17 @@ def _nouns(words: Sequence[Element]) -> set[str]:
         for word in common
         if word.plain in _NOUNS
         and word.text.lower() not in small_words.NO_NOUNS
-        and not (alone and word.plain in _ANYBODY)
+        and not (alone and word.plain in _ANYBODY and not _tells_what_one(words, word))
     }
 
 
 _ANYBODY = ("one", "other")
+
+
+def _tells_what_one(words: Sequence[Element], one: Element) -> bool:
+    """`Tall one`: a word of every day says which."""
+    at = words.index(one)
+    return at == len(words) - 1 > 0 and all(word.plain in english_words() for word in words[:at])
 
 
 def _is_noun_alone(words: Sequence[Element]) -> bool:

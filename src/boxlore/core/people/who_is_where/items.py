@@ -156,6 +156,7 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
         note, item.of_group = reader.family_ahead
         item.person, reader.family_ahead = noted(person, note), ("", "")
     item.joined = reader.joined
+    item.beside_whom, reader.whom = reader.whom, ""
     item.has_place, item.in_case = bool(item.row), reader.in_case
     item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
     item.part = reader.part_begins

@@ -46,6 +46,8 @@ class Item:
     """Whether the words tell of several people: `his brothers`."""
     part: int = 0
     """The number of the first item of its part of the text."""
+    beside_whom: str = ""
+    """The words before whoever says where another stands: `in front of` of `in front of Peg, Dougal`."""
     definite: str = ""
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
 

@@ -60,14 +60,17 @@ from boxlore.core.people.who_is_where.small_words_table import (
     CARDINALS,
     EVERYONE,
     OF_AGES,
+    OF_SEVERAL,
     RELATIVES,
     TAKE_A_CASE,
 )
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
+from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +95,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     for at, element in enumerate(elements):
         _take(reader, element, elements[at + 1 :])
     end_item(reader)
-    items = joined_to_names(reader.items) or _nobody_told(reader.text)
+    items = [] if _tells_of_nobody(reader.items) else told_once(joined_to_names(reader.items))
+    items = items or _nobody_told(reader.text)
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
@@ -100,6 +104,12 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     mark_nameless(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals))
     return WhoTold(people, reader.placed, tuple(told_in_remarks(items, known)))
+
+
+def _tells_of_nobody(items: Sequence[Item]) -> bool:
+    """`I don't remember any of them`: that nobody is known, which makes no person."""
+    notes = [item.person.note.split() if not item.person.words else [] for item in items]
+    return bool(notes) and all(any(fold(word) in OF_SEVERAL for word in note) for note in notes)
 
 
 def _nobody_told(text: str) -> list[Item]:
@@ -188,6 +198,9 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         elif reader.words and further and begins_person(further) and is_description(reader.words):
             reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]  # `Flower girl: little Anna`
             reader.words = []
+    elif kind == "takes back":
+        end_item(reader)
+        _takes_back(reader)
     elif kind == "filler":
         _takes_back(reader)
     elif kind == "holder":
@@ -200,7 +213,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "beside":
         reader.aside.append(element)
     elif kind == "opens beside":
-        reader.opens_beside, reader.ahead = True, Ahead()
+        reader.opens_beside, reader.ahead, reader.whom = True, Ahead(), _up_to_whom(reader, element, further)
         reader.in_case = element.phrase in TAKE_A_CASE
         reader.beside_side = reader.previous if reader.previous in BESIDE_SIDES else element.kind
         reader.placed = reader.placed or reader.beside_side in BESIDE_SIDES
@@ -211,6 +224,12 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.words.append(replace(element, kind=as_told))
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
+
+
+def _up_to_whom(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`in front of` of `in front of Peg`."""
+    ends = further[0].end if further[0].plain == "of" else element.end
+    return reader.text[element.start : ends]
 
 
 def _takes_back(reader: Reader) -> None:
@@ -268,10 +287,12 @@ def _end_header(reader: Reader) -> None:
         reader.ahead.note = reader.text[reader.words[0].start : last.end]
         reader.words, reader.aside = [], []
         return
+    if is_absent(reader.words) and not any(word.is_large for word in reader.words[1:]):  # `Missing from it: Tom`
+        reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]
+        reader.words, reader.part_absent = [], True
+        return
     already = len(reader.items)
-    absent, names = is_absent(reader.words), reader.words[1:]
     end_item(reader, before="colon")
-    reader.part_absent = absent and not any(word.is_large for word in names)
     for item in reader.items[already:]:
         item.width, item.is_name = 0, False
         asks = item.person.asks or f"Is “{item.person.words}” someone in the picture?"

@@ -62,6 +62,8 @@ class Reader:
     """Whether the head of this part says that whoever it names is not in the picture: “Absent: Tom”."""
     opens_beside: bool = False
     """Whether the part began with whom the next one stands beside: “next to Nora is Dot”."""
+    whom: str = ""
+    """The words before her: “to the left of”."""
     beside_side: str = ""
     """On which side of her, if that is told: “to the left of Nora is Dot”."""
     last_absent: bool = False

@@ -19,6 +19,9 @@ CORRECTIONS = frozenset(
 )
 """Words that take back the name before them: `Percy — no, wait, that's Wilf`."""
 
+BUT = frozenset("but aber sondern aga vaid mais pero sino ma mas maar men mutta vaan но а ale lecz bet nego".split())
+"""`but`, before whoever it is instead: `looks like Ruth but it's Edna`."""
+
 OF_AGES = frozenset(
     "months month weeks week years year yrs yr days old monate jahre kuud aastat mois ans meses anos".split()
 )
@@ -65,6 +68,12 @@ PRONOUNS = tuple(
     ).split("|")
 )
 """Words behind a row or a side that say whose: `in front of him`."""
+
+OF_SEVERAL = frozenset(
+    "them they any anyone anybody these those ihnen ihrer keinen keine neist neid nendest kedagi eux aucun aucune loro "
+    "nessuno ellos ninguno ninguna deles nenhum hen geen dem noen nogen nagon heista ketaan них никого nich nikogo".split()
+)
+"""Words behind `unknown` that say it of several, or of anybody: `I don't remember any of them`."""
 
 EVERYONE = frozenset(
     "all both alle beide koik molemad tous toutes todos todas ambos tutti tutte entrambi allemaal begge alla bada kaikki "

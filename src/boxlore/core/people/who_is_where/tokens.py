@@ -37,7 +37,7 @@ _DESCRIBED = re.compile(
     + _AT_WORK.pattern
 )
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
-_SLASHED = re.compile(r"[^\W\d_]/([^\W\d_]+)\.?")
+_SLASHED = re.compile(r"([^\W\d_]+)\.?/([^\W\d_]+)\.?")
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
@@ -94,7 +94,7 @@ def _words(text: str) -> list[Word]:
     while match := _TOKEN.search(text, at):
         word, start, at = match[0], match.start(), match.end()
         end = at
-        if (slashed := _SLASHED.match(text, start)) and fold(slashed[1]) in TITLES:  # `L/Cpl.`
+        if (slashed := _SLASHED.match(text, start)) and _is_slashed_title(slashed):  # `L/Cpl.`, `Sgt/Major`
             at = slashed.end()
             words.append((slashed[0], start, at))
             continue
@@ -126,6 +126,12 @@ def _words(text: str) -> list[Word]:
         else:
             words.append((word, start, end))
     return words
+
+
+def _is_slashed_title(slashed: re.Match[str]) -> bool:
+    """Whether a stroke stands in one title: behind a letter of it, or between two."""
+    before, behind = fold(slashed[1]), fold(slashed[2])
+    return behind in TITLES and (len(before) == 1 or before in TITLES)
 
 
 def _is_elided_from(word: str) -> bool:

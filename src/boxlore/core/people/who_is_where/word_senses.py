@@ -26,6 +26,7 @@ from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
     BEGIN_A_REMARK,
+    BUT,
     CARDINALS,
     EVERYONE,
     HELD_ON,
@@ -55,7 +56,7 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     if element.kind in _POSTURES and reader.opens_beside and reader.words and begins_person(further):
         reader.opens_beside = False
         return "and"
-    if element.kind == "colon" and reader.opens_beside and reader.words:
+    if element.kind in ("colon", "comma") and reader.opens_beside and reader.words and begins_person(further):
         reader.opens_beside = False
         return "and"
     is_of = len(further) > 1 and further[0].plain == "of" and (further[1].is_large or is_my(further[1]))
@@ -66,11 +67,20 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
         verb = next((at for at, piece in enumerate(further[1:3], 1) if piece.kind in _POSTURES), 0)
         if verb and begins_person(further[verb + 1 :]):
             return "opens beside"  # `Behind Nora stands Dot`
+    if opens and element.kind in ("front", "back") and is_of and _names_another_behind(further[2:]):
+        return "opens beside"  # `in front of Nora, Dot`
     if element.kind == "nextto" and is_of:  # `either side of Nora`
         return "with"
     if element.kind in BESIDE_SIDES and is_of:
         return "opens beside" if opens else "with"
     return ""
+
+
+def _names_another_behind(further: Sequence[Element]) -> bool:
+    """Whether behind the first name, a comma, a colon or a verb stands before another one."""
+    joins = (at for at, piece in enumerate(further[:3]) if piece.kind in ("comma", "colon", *_POSTURES))
+    at = next(joins, None)
+    return at is not None and begins_person(further[at + 1 :])
 
 
 def _joins_family_names(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
@@ -289,6 +299,14 @@ def _leads_to_what_is_said(element: Element) -> bool:
     return element.kind in ("comma", "verb", "colon") or element.plain in LEAD_TO_WHAT_IS_SAID
 
 
+def _takes_back(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`Looks like Ruth but it's her cousin Edna`: whoever was named before may not be in it."""
+    if element.plain not in BUT or element.is_large or not reader.words or not further:
+        return ""
+    says = next((at for at, piece in enumerate(further) if piece.kind not in ("verb", "unsure")), 0)
+    return "takes back" if says and begins_person(further[says:]) else ""
+
+
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.plain in _CALLED and reader.words and is_description(reader.words) and begins_person(further):
         return "verb"  # `a man called Trench`
@@ -401,6 +419,6 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
 
 _RULES = (
     _order, _holder, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb,
-    _dash,
+    _dash, _takes_back,
 )  # fmt: skip
 """In the order in which they are asked."""
