@@ -220,3 +220,51 @@ def test_letters_that_stand_in_ids_are_not_called_words(home: Path) -> None:
         Teller(collection).tell(item, "note", item.id[:4], Telling())
         (sentence,) = said(collection, strike(collection, "note"))
     assert sentence.startswith("Nothing in the collection's database or backups tells the words any more; their")
+
+
+UNSEEN = {
+    "soft hyphens": "Zin\u00adnia Crab\u00adtree",
+    "zero width": "Zin\u200bnia\u200d Crab\u2060tree",
+    "a zero-width space between": "Zinnia\u200bCrabtree",
+    "marks of direction": "\u200eZinnia\u202c \u2067Crabtree\u2069",
+    "variation selectors": "Zin\ufe0fnia Crab\U000e0100tree",
+    "a joiner of graphemes": "Zin\u034fnia Crabtree",
+    "accents of their own": "Zi\u0301nnia Crabtree",
+    "full width": "Ｚｉｎｎｉａ Crabtree",
+    "Cyrillic letters that look alike": "Zinni\u0430 Cr\u0430btr\u0435\u0435",
+    "parted at the end of a line": "Zin-\nnia Crab\u2010\r\n tree",
+    "letters apart": "Z i n n i a Crabtree",
+}
+"""Signs that nobody sees, of the Unicode Standard (UAX #44, Default_Ignorable_Code_Point), and letters that look
+alike (UTS #39)."""
+
+
+@pytest.mark.parametrize("words", UNSEEN.values(), ids=UNSEEN)
+def test_words_are_struck_through_what_nobody_sees(home: Path, words: str) -> None:
+    tell(home, "note", f"Here is {words} by the gate")
+    tell(home, "story", "Here is Zinnia Crabbe")
+    with open_for_writing(home) as collection:
+        to_strike, _ = targets_everywhere(collection, "zinnia crabtree")
+        assert [target.field for target in to_strike] == ["note"]
+        report = strike_out(collection, [to_strike[0].statement], asked=["zinnia crabtree"])
+        assert proved(report, carriers(collection, report)) == CLEAN
+        assert [row.field for row, _ in collection.store.statements(find_item(collection, "TRA-0001"))] == [
+            "number",
+            "story",
+        ]
+
+
+def test_words_among_unseen_signs_that_stand_on_are_named(home: Path) -> None:
+    tell(home, "note", "Zinnia Crabtree")
+    tell(home, "note", "Zin\u00adnia Crab\u00adtree too", "TRA-0002")
+    with open_for_writing(home) as collection:
+        report = strike(collection, "note", "Zinnia")
+        assert [line[:37] for line in still_standing(collection, report)] == ["Still in “keeper's note” of TRA-0002,"]
+        assert not proved(report, carriers(collection, report))
+    bring_back_the_oldest(home)
+    tell(home, "note", "Zinnia Crabtree", "TRA-0003")
+    with open_for_writing(home) as collection:
+        (home / "backups" / "2026-01-01.sqlite").write_bytes(b"no database")
+        report = strike(collection, "note", item="TRA-0003")
+        said = still_standing(collection, report)
+        assert len(said) == 1 and said[0].startswith("Still in backups/") and "of TRA-0002, “Zin" in said[0]

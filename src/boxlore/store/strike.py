@@ -70,7 +70,7 @@ from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
-from boxlore.store.strike_branches import TextOf, Traces, only_in_backups, same_words, traces_of
+from boxlore.store.strike_branches import TextOf, Traces, backup_files, only_in_backups, same_words, traces_of
 from boxlore.store.strike_proof import files_holding, search_folder
 from boxlore.store.strike_rewriting import (
     TRACES,
@@ -163,7 +163,9 @@ def _proved(store: Store, report: StrikeReport, words: Sequence[str], struck: Co
     backups = [Path(name) for name in proof.in_rows if Path(name) != store.path]
     unchanged = [path for path in backups if still_holds(path, struck)]
     standing = rows_standing(store.path, words)
-    standing += standing_in_backups([path for path in backups if path not in unchanged], words, standing)
+    holding = [path for path in backups if path not in unchanged]
+    others = [path for path in backup_files(store.folder) if path not in backups]
+    standing += standing_in_backups(holding, others, words, standing)
     left_in = (*proof.left_in, *map(str, unchanged), *report.left_in)
     return replace(
         report,

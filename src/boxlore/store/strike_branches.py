@@ -28,7 +28,7 @@ from boxlore.core.statements import fold
 from boxlore.store.backups import FOLDER, address, read_only
 from boxlore.store.database_file import DATABASE
 from boxlore.store.rows import COLUMNS
-from boxlore.store.strike_words import LONG_ENOUGH, can_be_struck, holds, tokens
+from boxlore.store.strike_words import LONG_ENOUGH, can_be_struck, holds, tokens, ways
 
 _STATEMENT = ", ".join(COLUMNS)
 _READING = "statement, act, kind, value"
@@ -116,12 +116,12 @@ def same_words(db: sqlite3.Connection, struck: Sequence[TextOf]) -> list[str]:
 
 
 def _tells(told: TextOf, asked: Iterable[tuple[TextOf, list[str]]]) -> bool:
-    own = tokens(told.words)
+    own = ways(told.words)
     for text, words in asked:
         is_of_same = (text.subject, text.field) == (told.subject, told.field)
-        if is_of_same and (holds(own, words) if words else fold(text.words) == fold(told.words)):
+        if is_of_same and (any(holds(way, words) for way in own) if words else fold(text.words) == fold(told.words)):
             return True
-        if len(words) >= LONG_ENOUGH and can_be_struck(told.field) and holds(own, words):
+        if len(words) >= LONG_ENOUGH and can_be_struck(told.field) and any(holds(way, words) for way in own):
             return True
     return False
 
@@ -149,5 +149,5 @@ def _acts_holding(db: sqlite3.Connection, asked: Sequence[list[str]]) -> list[st
 
 
 def _holds_any(text: str, asked: Iterable[list[str]]) -> bool:
-    own = tokens(text)
-    return any(holds(own, words) for words in asked)
+    own = ways(text)
+    return any(holds(way, words) for way in own for words in asked)

@@ -23,6 +23,7 @@ from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
+from boxlore.core.people.names_in_text.text_normalising import as_seen
 from boxlore.core.statements import fold
 from boxlore.store.strike_chance_matches import around, is_word
 from boxlore.store.strike_rewriting import PIECE
@@ -86,7 +87,9 @@ def pieces(words: str) -> list[str]:
 
 def forms(piece: str) -> set[str]:
     """All spellings of a piece that a file may hold."""
-    cases = {piece, piece.lower(), piece.upper(), piece.casefold(), piece.title(), fold(piece)}
+    seen = {piece, as_seen(piece)}
+    cases = {case for text in seen for case in (text, text.lower(), text.upper(), text.casefold(), text.title())}
+    cases |= set(map(fold, seen))
     spellings = cases | {unicodedata.normalize(composed, case) for case in cases for composed in ("NFC", "NFD")}
     return {form for spelling in spellings for form in (spelling, *escaped(spelling)) if form}
 
@@ -157,7 +160,7 @@ def _pieces_in_rows(path: Path, wanted: set[str]) -> set[str]:
     try:
         with closing(sqlite3.connect(f"{name.resolve().as_uri()}?mode=ro", uri=True)) as db:
             for text in _texts(db):
-                lowered = (text.lower(), fold(text))
+                lowered = (text.lower(), fold(text), fold(as_seen(text)))
                 in_rows |= {
                     piece for piece in wanted if any(form in line for form in forms_of[piece] for line in lowered)
                 }
@@ -182,8 +185,10 @@ def _texts(db: sqlite3.Connection) -> Iterator[str]:
 
 def _count_same_words(path: Path, words: Iterable[str]) -> int:
     """How many statements and drafts hold all the words of a struck statement."""
-    struck = {fold(text.strip()) for text in words if text.strip()}
+    struck = {fold(as_seen(text).strip()) for text in words if text.strip()}
     if not struck:
         return 0
     with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True)) as db:
-        return sum(any(struck_words in fold(text) for struck_words in struck) for (text,) in db.execute(_TOLD_TEXTS))
+        return sum(
+            any(struck_words in fold(as_seen(text)) for struck_words in struck) for (text,) in db.execute(_TOLD_TEXTS)
+        )

@@ -13,11 +13,12 @@ import json
 import re
 import sqlite3
 from collections.abc import Iterable, Iterator
-from contextlib import closing
+from contextlib import closing, suppress
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from pathlib import Path
 
+from boxlore.core.people.names_in_text.text_normalising import as_seen
 from boxlore.core.statements import fold
 from boxlore.store.strike_proof import forms, pieces
 
@@ -68,24 +69,34 @@ class Standing:
     backups: tuple[str, ...] = ()
 
 
-def rows_standing(database: Path, words: Iterable[str]) -> list[Standing]:
-    """The rows of a database that hold any piece of these words, also within a longer word unless it is SHORT."""
+def rows_standing(database: Path, words: Iterable[str], *, is_hidden: bool = False) -> list[Standing]:
+    """The rows of a database that hold any piece of these words, also within a longer word unless it is SHORT; with
+    `is_hidden` only the texts that hold it among signs that nobody sees, where a search of bytes finds none."""
     spellings = {form.lower() for text in words for piece in pieces(text) if piece for form in forms(piece)}
     if not spellings:
         return []
     any_of_them = re.compile("|".join(map(_pattern, sorted(spellings, key=len, reverse=True))))
     with closing(sqlite3.connect(f"{database.resolve().as_uri()}?mode=ro", uri=True)) as db:
         db.text_factory = lambda data: data.decode("utf-8", "replace")
+        if is_hidden:
+            return [row for row in _holding(db, any_of_them) if as_seen(row.text) != row.text]
         in_rows = [*_holding(db, any_of_them), *_in_readings(db, any_of_them)]
         return [*in_rows, *_lines_about_acts(db, any_of_them)]
 
 
-def standing_in_backups(backups: Iterable[Path], words: Iterable[str], standing: Iterable[Standing]) -> list[Standing]:
-    """The rows that hold the words in backups, without those of the log, which are `standing`."""
+def standing_in_backups(
+    backups: Iterable[Path], others: Iterable[Path], words: Iterable[str], standing: Iterable[Standing]
+) -> list[Standing]:
+    """The rows that hold the words in backups, without those of the log, which are `standing`; of the `others`, where
+    a search of bytes found none, those that hold them among signs that nobody sees, if the backup can be read."""
     asked, of_log = list(words), set(standing)
     names: dict[Standing, list[str]] = {}
-    for backup in backups:
-        for row in rows_standing(backup, asked):
+    found = [(backup, rows_standing(backup, asked)) for backup in backups]
+    for backup in others:
+        with suppress(sqlite3.DatabaseError):
+            found.append((backup, rows_standing(backup, asked, is_hidden=True)))
+    for backup, rows in found:
+        for row in rows:
             if row not in of_log:
                 names.setdefault(row, []).append(backup.name)
     return [replace(row, backups=tuple(dict.fromkeys(having))) for row, having in names.items()]
@@ -135,4 +146,4 @@ def _lines_about_acts(db: sqlite3.Connection, words: re.Pattern[str]) -> Iterato
 
 
 def _stands_in(text: str, words: re.Pattern[str]) -> bool:
-    return bool(words.search(text.lower()) or words.search(fold(text)))
+    return bool(words.search(text.lower()) or words.search(fold(text)) or words.search(fold(as_seen(text))))

@@ -1,7 +1,15 @@
-"""When a text holds the words that are to be struck: as whole words, in any case, with or without accents."""
+"""When a text holds the words that are to be struck: as whole words, in any case, with or without accents.
+
+Rule kept: what looks alike to a reader is the same, as in a search for names (`text_normalising`): signs that nobody
+sees are passed over, and a word that the end of a line parts, or whose letters stand apart, is one. A zero-width space
+may stand between two words or within one, so a text with some is read both ways.
+"""
 
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.names_in_text.text_normalising import as_seen, breaks_in
 from boxlore.core.statements import fold
+
+_SPACE_UNSEEN = "\u200b"
 
 LONG_ENOUGH = 5
 """So many words in a row are somebody's own sentence, and stand nowhere by chance."""
@@ -19,7 +27,24 @@ def can_be_struck(field: str) -> bool:
 
 def tokens(words: str) -> list[str]:
     """The words of a text, folded, without what stands between them."""
-    return "".join(letter if letter.isalnum() else " " for letter in fold(words)).split()
+    return "".join(letter if letter.isalnum() else " " for letter in fold(as_seen(words))).split()
+
+
+def stands_in(text: str, asked: list[str]) -> bool:
+    """Whether a text holds the tokens asked for, in one of the ways that it can be read."""
+    return any(holds(told, asked) for told in ways(text))
+
+
+def ways(text: str) -> list[list[str]]:
+    """The tokens of a text in each way that it can be read."""
+    read = [tokens(text)]
+    if _SPACE_UNSEEN in text:
+        read.append(tokens(text.replace(_SPACE_UNSEEN, " ")))
+    seen = as_seen(text)
+    whole = seen
+    for start, end, instead in reversed(breaks_in(seen)):
+        whole = whole[:start] + instead + whole[end:]
+    return [*read, tokens(whole)] if whole != seen else read
 
 
 def holds(told: list[str], asked: list[str]) -> bool:

@@ -11,6 +11,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
+from boxlore.core.people.names_in_text.text_normalising import as_seen
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Subject, fold
 from boxlore.store.backups import FOLDER
@@ -19,7 +20,7 @@ from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid, words_of
 from boxlore.store.strike_branches import only_in_backups
 from boxlore.store.strike_standing import Place, Standing
-from boxlore.store.strike_words import can_be_struck, holds, tokens
+from boxlore.store.strike_words import can_be_struck, holds, stands_in, tokens
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.struck_in_pdfs import pdfs_read
@@ -79,11 +80,11 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
     """The statements of a field of an item or person, in force or not, only those that hold `words` where some are
     given. With what a scan's file says goes what was told of its item by that file. Raises WrongUse if there are none.
     """
-    asked, folded = {subject.id for subject in subjects}, fold(words)
+    asked, folded = {subject.id for subject in subjects}, fold(as_seen(words))
     matches = [
         row.as_target
         for row in _every_row(collection)
-        if row.subject in asked and row.field == field and folded in fold(row.words) and not _is_mark(row)
+        if row.subject in asked and row.field == field and folded in fold(as_seen(row.words)) and not _is_mark(row)
     ]
     if not matches:
         raise WrongUse(
@@ -166,9 +167,9 @@ def _holding(collection: Collection, asked: list[str]) -> Iterator[Target]:
     for row in _every_row(collection):
         if row.field not in FIELDS:
             continue  # of a newer version, in a backup
-        if holds(tokens(row.words), asked):
+        if stands_in(row.words, asked):
             yield row.as_target
-        elif row.said in (Said.DOCUMENT, Said.FILE) and holds(tokens(row.source), asked):
+        elif row.said in (Said.DOCUMENT, Said.FILE) and stands_in(row.source, asked):
             yield replace(row.as_target, source=row.source, is_from_file=row.said == Said.FILE)
 
 

@@ -98,6 +98,8 @@ def test_a_hit_says_where_in_the_words_as_told() -> None:
     words = "a Ru\u00adth Ｈａｌｌａｍ"
     (hit,) = FINDER.hits(words)
     assert (words[hit.start : hit.end], hit.doubt) == ("Ru\u00adth Ｈａｌｌａｍ", Doubt.NONE)
+    varied = "a Ru\ufe0fth Hal\U000e0100lam"  # variation selectors (The Unicode Standard, 23.4)
+    assert [hit.doubt for hit in FINDER.hits(varied)] == [Doubt.NONE]
     words = "Mother of Lei\u0308da, and Ruth’s"
     assert [words[hit.start : hit.end] for hit in FINDER.hits(words)] == ["Lei\u0308da", "Ruth’s"]
 

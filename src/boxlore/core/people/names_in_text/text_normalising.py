@@ -22,7 +22,8 @@ _SPACED = re.compile(r"(?<![^\W_])[^\W\d_]([ .·\-])(?:[^\W\d_]\1){2,}[^\W\d_](?
 """A word whose letters stand apart: `R u t h`, `R.u.t.h`."""
 _HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
-_UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
+_VARIATION = (*range(0xFE00, 0xFE10), *range(0x180B, 0x1810), *range(0xE0100, 0xE01F0))
+_UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0" + "".join(map(chr, _VARIATION)))
 
 LATIN, CYRILLIC, GREEK, ARMENIAN, GEORGIAN, HEBREW, ARABIC, UNBROKEN, OTHER = (
     "latin", "cyrillic", "greek", "armenian", "georgian", "hebrew", "arabic", "unbroken", "other",
@@ -109,6 +110,15 @@ def read_changed(words: str, changes: Sequence[Change]) -> Text:
     return Text(text.clean, tuple(spans[place][0] for place in text.places), moved)
 
 
+def as_seen(words: str) -> str:
+    """A text as a reader sees it: without what nobody sees, without accents, a word of letters that look alike in the
+    one script that has them all."""
+    if words.isascii():
+        return words
+    clean, _ = _without_unseen(words)
+    return _WORD.sub(lambda word: word[0] if word[0].isascii() else _in_its_script(word[0]), clean)
+
+
 def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:
     letters: list[str] = []
     places: list[int] = []
@@ -133,12 +143,21 @@ def _humps(match: re.Match[str]) -> list[tuple[int, int]]:
 def _word(spelled: str, start: int, end: int, before: str) -> Word:
     if spelled.isascii():  # most words are
         return Word(spelled.lower(), spelled, OTHER if spelled.isdecimal() else LATIN, start, end, before)
-    scripts = {script_of(letter) for letter in spelled if letter.isalpha()}
-    if LATIN in scripts and len(scripts) > 1 and scripts <= {LATIN, CYRILLIC, GREEK}:
-        spelled = _in_one_script(spelled)
-        scripts = {script_of(letter) for letter in spelled if letter.isalpha()}
+    spelled = _in_its_script(spelled)
+    scripts = _scripts_of(spelled)
     script = scripts.pop() if len(scripts) == 1 else UNBROKEN if UNBROKEN in scripts else OTHER
     return Word(fold(spelled), spelled, script, start, end, before)
+
+
+def _scripts_of(spelled: str) -> set[str]:
+    return {script_of(letter) for letter in spelled if letter.isalpha()}
+
+
+def _in_its_script(spelled: str) -> str:
+    """A word as it is spelled, of mixed letters that look alike in one script."""
+    scripts = _scripts_of(spelled)
+    is_mixed = LATIN in scripts and len(scripts) > 1 and scripts <= {LATIN, CYRILLIC, GREEK}
+    return _in_one_script(spelled) if is_mixed else spelled
 
 
 def _in_one_script(spelled: str) -> str:
