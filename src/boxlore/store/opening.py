@@ -330,6 +330,15 @@ class Store:
         """The last acts that are no undo or redo, newest first."""
         return self._ask(queries.last_acts, limit)
 
+    def acts_since(self, when: str) -> list[str]:
+        """Ids of the acts recorded at that time or later that are no undo or redo, in their order."""
+        return self._ask(queries.acts_since, when)
+
+    def told_besides(self, acts: Sequence[str]) -> list[str]:
+        """Ids of the items and containers of which other acts tell something in force that stands on what these acts
+        made: told of an item, shown by a scan, kept in a container."""
+        return self._ask(queries.told_besides, acts)
+
     def last_time(self) -> str:
         """The newest time in the log, or an empty string."""
         return self._ask(queries.last_time)

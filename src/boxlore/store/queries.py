@@ -21,7 +21,15 @@ from boxlore.core.fields.originals import (
     number_bounds,
     series_of,
 )
-from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, STRUCK_SQL, FileFacts
+from boxlore.core.fields.pictures import (
+    EMBEDDED_WORDS,
+    FILE_SHA256_SQL,
+    FILE_WORDS,
+    SHOWS_ITEM_SQL,
+    SHOWS_WORDS,
+    STRUCK_SQL,
+    FileFacts,
+)
 from boxlore.core.fields.plain_values import START, START_SQL, YES_NO_WORDS
 from boxlore.core.fields.table import OWN
 from boxlore.core.originals.location_history import Stated
@@ -164,6 +172,32 @@ def last_acts(db: sqlite3.Connection, limit: int) -> list[ActDone]:
         WHERE NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.act = a.id)
         ORDER BY a.recorded_at DESC, a.id DESC LIMIT ?"""
     return [ActDone(row[0], row[1], row[2], row[3], bool(row[4])) for row in db.execute(query, (limit,))]
+
+
+def acts_since(db: sqlite3.Connection, when: str) -> list[str]:
+    query = """
+        SELECT a.id FROM act a WHERE a.recorded_at >= ? AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.act = a.id)
+        ORDER BY a.recorded_at, a.id"""
+    return [ident for (ident,) in db.execute(query, (when,))]
+
+
+def told_besides(db: sqlite3.Connection, acts: Sequence[str]) -> list[str]:
+    """A container's place in another is told by its id alone, an item's place in one by its id and a number."""
+    query = f"""
+        WITH own (act) AS (SELECT value FROM json_each(?)),
+             made (subject, field) AS (
+                SELECT subject, field FROM statement WHERE act IN own AND field IN ('number', 'file', 'label')),
+             later (subject, told) AS (
+                SELECT m.subject, s.row FROM made m JOIN statement s ON s.subject = m.subject WHERE m.field = 'number'
+                UNION SELECT {SHOWS_ITEM_SQL}, s.row FROM made m JOIN statement s ON s.subject = m.subject
+                WHERE m.field = 'file' AND s.field = 'shows'
+                UNION SELECT s.subject, s.row FROM made m JOIN statement s
+                ON s.words >= m.subject AND s.words < m.subject || '!' WHERE m.field = 'label' AND s.field = 'kept'
+                UNION SELECT s.subject, s.row FROM made m JOIN statement s
+                ON s.words = m.subject WHERE m.field = 'label' AND s.field = 'inside')
+        SELECT DISTINCT l.subject FROM later l JOIN statement s ON s.row = l.told
+        WHERE s.act NOT IN own AND s.row NOT IN (SELECT row FROM past) ORDER BY s.row"""
+    return [subject for (subject,) in db.execute(query, (json.dumps(list(acts)),))]
 
 
 def containers(db: sqlite3.Connection) -> list[tuple[str, ContainerPath]]:

@@ -170,6 +170,16 @@ class Boxlore(DrawingApp):
         """Show the sitting's screen at the first item."""
         await self.push_screen(ItemScreen(sitting, listing, self.showing))
 
+    async def on_item_over_emptied(self, emptied: ItemScreen.Emptied) -> None:
+        """Take the sitting's screen away, which has no item any more; the one of an empty collection stands then."""
+        while isinstance(self.screen, ItemScreen | FrontScreen):
+            await self.pop_screen()
+        if not isinstance(self.screen, BareScreen):
+            bare = BareScreen(emptied.sitting, emptied.listing, self.show_items, self._other_collection)
+            await self.push_screen(bare)
+        if isinstance(self.screen, BareScreen):
+            self.screen.say("Taken back. Ctrl+Y takes it in again; your own files stay where they are.")
+
     async def open_folder(self, folder: Path) -> str:
         """Open the collection in a folder named on the first screen. Returns what went wrong, or ''."""
         if self.collection is not None and folder.resolve() == self.collection.folder.resolve():

@@ -168,7 +168,7 @@ TASKS = {
                   choices=(("suffix", "by name: _f, _b"), ("alternating", "by turns: front, back"))),
             Blank("backs", "Backs of photographs that are in already?", "ask", "Joined where it is sure.",
                   choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
-            Blank("find_prints", "Several prints on one scan?", "no", "Found by their outlines; undo takes all back.",
+            Blank("find_prints", "Several prints on one scan?", "no", "Found by their outlines; Ctrl+Z takes all back.",
                   choices=(("no", "one item a file"), ("yes", "find the prints on them"))),
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
                   "Of the picture only if it is no picture of a print.",
@@ -180,6 +180,7 @@ TASKS = {
         ],
         _take_in,
         writes=True,
+        is_step=True,
     ),
     "without_scan": Task(
         Group.TAKE_IN,
@@ -188,6 +189,7 @@ TASKS = {
         lambda collection: [Blank("count", "How many?", "1"), *_where(collection)],
         _without_scan,
         writes=True,
+        is_step=True,
     ),
     "table": Task(
         Group.TAKE_IN,
@@ -199,6 +201,7 @@ TASKS = {
         ],
         _table,
         writes=True,
+        is_step=True,
     ),
     "tree": Task(
         Group.TAKE_IN,

@@ -46,6 +46,8 @@ class Task:
     job: MenuTask
     writes: bool = False
     """Whether it changes the collection, so that the list of items is read again after it."""
+    is_step: bool = False
+    """Whether all that it writes is one step of the sitting, which Ctrl+Z takes back."""
 
 
 def path_of(collection: Collection, text: str, default: str) -> Path:

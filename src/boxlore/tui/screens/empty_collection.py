@@ -20,7 +20,9 @@ class BareScreen(Screen[None]):
     the choice of collections."""
 
     AUTO_FOCUS = ""
-    BINDINGS = bound(("t,enter", "take_in"), ("o,escape", "others"), ("f1", "guide"), ("ctrl+q,q", "leave"))
+    BINDINGS = bound(
+        ("t,enter", "take_in"), ("o,escape", "others"), ("ctrl+y", "redo"), ("f1", "guide"), ("ctrl+q,q", "leave")
+    )
     DEFAULT_CSS = "BareScreen { align: center middle; }"
 
     def __init__(
@@ -65,6 +67,14 @@ class BareScreen(Screen[None]):
     async def action_take_in(self) -> None:
         """Take scans in."""
         await start(self, "intake")
+
+    async def action_redo(self) -> None:
+        """Take in again what was just taken back."""
+        if self.sitting.writable and self.sitting.redo() is not None:
+            self._listing.reload()
+            await self.on_screen_resume()
+        else:
+            self.say("Nothing was taken back.")
 
     async def action_others(self) -> None:
         """Open or start another collection."""

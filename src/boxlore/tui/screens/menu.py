@@ -154,7 +154,13 @@ async def start(screen: MenuHost, name: str, back: Back | None = None) -> None:
 
     async def run(answers: Answers) -> str:
         def job(progress: Progress) -> list[str]:
-            return task.job(collection, answers, progress)
+            if not task.is_step:
+                return task.job(collection, answers, progress)
+            what = [task.name]
+            with screen.sitting.steps.one_step(what):
+                lines = task.job(collection, answers, progress)
+                what[:] = [line.removesuffix(".") for line in [*lines[:1], *what][:1]]
+            return [*lines, "Ctrl+Z, back at the photograph, takes it back; your own files stay where they are."]
 
         async def again(fault: str) -> None:
             await form.anew(answers, fault).open(screen.app)

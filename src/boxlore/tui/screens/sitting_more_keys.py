@@ -1,9 +1,12 @@
 """What the sitting's screen does beyond one answer: over several items, with the teller, and about the questions."""
 
+from textual.message import Message
+
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.collection.prompts import write_prompts
+from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, had, relate, same_as
-from boxlore.tasks.sitting.session import COME_BACK
+from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.who_said_it import give
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
@@ -15,6 +18,34 @@ from boxlore.tui.widgets.prompt_block import Block
 
 class ItemOver(ItemView):
     """The screen with what waits for the keys typed before it, and what is done over items and with tellers."""
+
+    class Emptied(Message):
+        """The last item of the collection was taken back."""
+
+        def __init__(self, sitting: Sitting, listing: Listing) -> None:
+            super().__init__()
+            self.sitting, self.listing = sitting, listing
+
+    _items_turned = 0
+
+    def refresh_record(self) -> None:
+        """Read the item again and show it; where an intake was taken back with it, the one that stands nearest."""
+        if self._items_turned == self.sitting.steps.items_turned:
+            super().refresh_record()
+            return
+        self._items_turned = self.sitting.steps.items_turned
+        self.listing.reload()
+        self.way = None  # its positions are of the list as it was
+        at = self.listing.position(self.record.id)
+        if at >= 0:
+            self.position = at
+            super().refresh_record()
+        elif len(self.listing):
+            self.open(min(self.position, len(self.listing) - 1))
+        else:
+            self.post_message(self.Emptied(self.sitting, self.listing))
+        if self.listing.position(self.before) < 0:
+            self.before = self.record.id  # nothing was shown before
 
     @property
     def block(self) -> Block:
