@@ -19,6 +19,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_countries_table import FORMER
 from boxlore.core.places.reading import distance_km, full_name
 from boxlore.gazetteer.lookup import Gazetteer, open_gazetteer
+from boxlore.gazetteer.matching import ToldPlaces, told_often
 
 HERE = Path(__file__).parent / "cases"
 
@@ -211,9 +212,38 @@ def test_the_familys_country_comes_first(
     used: set[int], words: str, country: str, without: str, gazetteer: Gazetteer
 ) -> None:
     """Our rule: it comes first and asks, for only a place that was told already becomes a match by it."""
-    at_home, elsewhere = gazetteer.read(words, used=frozenset(used)), gazetteer.read(words)
+    at_home, elsewhere = gazetteer.read(words, used=told_often(dict.fromkeys(used, 1))), gazetteer.read(words)
     assert (at_home.choices[0].country_code, elsewhere.choices[0].country_code) == (country, without)
     assert at_home.kind != "match"
+
+
+TOLD = _rows(Path(__file__).parent / "told" / "places.txt")
+"""Collections by what they have told, and what words mean in them; to add either, add a line."""
+COLLECTIONS: dict[str, ToldPlaces] = {
+    row[0].removeprefix("= "): told_often(
+        {
+            int(ident): int(times or 1)
+            for ident, _, times in (place.strip().partition("×") for place in row[1].split(","))
+        }
+    )
+    for row in TOLD
+    if row[0].startswith("=")
+}
+
+
+@every_row(("told", "words", "year", "name", "kind"), [row for row in TOLD if row[0] in COLLECTIONS])
+def test_what_words_mean_beside_what_was_told(
+    told: str, words: str, year: str, name: str, kind: str, gazetteer: Gazetteer
+) -> None:
+    read = gazetteer.read(words, year=None if year == "-" else int(year), used=COLLECTIONS[told])
+    names = [full_name(place) for place in read.choices]
+    assert names[0] == name, names
+    assert len(names) == len(set(names)), names
+    assert kind in ("-", read.kind)
+
+
+def test_how_many_rows_of_told_places_there_are() -> None:
+    assert len([row for row in TOLD if row[0] in COLLECTIONS]) + len(COLLECTIONS) == len(TOLD)
 
 
 def test_the_countries_of_the_settings_come_first(gazetteer: Gazetteer) -> None:

@@ -13,7 +13,7 @@ from boxlore.core.places.countries_since_table import ENGLISH_ALWAYS, SINCE
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_countries_table import Former
 from boxlore.core.places.governed import governed_by
-from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, place_of, renamed_of
@@ -68,6 +68,8 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
             choices += [_one_area(db, code, told.year) for code in areas]
         towns = [town for town in exact(db, smallest.words, year=told.year) if _bears(town, smallest.words)]
         choices += [place_of(db, town, told.year, "", told.near_km) for town in towns]
+    alike = {full_name(choice): choice for choice in reversed(choices)}  # Singapore and its town are one
+    choices = [choice for choice in choices if alike[full_name(choice)] is choice]
     return PlaceReading(
         told.text, "area", tuple(choices[:MOST_CHOICES]), tuple(_anachronisms(told.contexts, told.year))
     )

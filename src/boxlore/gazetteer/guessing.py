@@ -13,7 +13,7 @@ from rapidfuzz.distance import OSA
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
-from boxlore.gazetteer.matching import Family, Ranked, Row, best_first, exactly_named, rank
+from boxlore.gazetteer.matching import Family, Ranked, Row, exactly_named, rank, without_passing
 
 AT_HOME_BONUS = 0.1
 """Added to the score of a place of an inflected name that lies where its language is spoken."""
@@ -36,12 +36,12 @@ def guessed(
         for ident, row in rows.items()
         if ident not in told_inflected
     ]
-    similar = best_first(candidate for candidate in (*ranked, *forms) if candidate.fits)
+    similar = without_passing([candidate for candidate in (*ranked, *forms) if candidate.fits], family)
     if similar:
         return similar
     rows = _shortened(db, folded, alone=not contexts)
     ranked = [rank(row, SHORTENED, folded, contexts, year, family) for row in rows.values()]
-    return best_first(candidate for candidate in ranked if candidate.fits)
+    return without_passing([candidate for candidate in ranked if candidate.fits], family)
 
 
 def inflected(
@@ -55,7 +55,7 @@ def inflected(
             at_home = AT_HOME_BONUS if place.country in lands else 0.0
             found += [replace(place, score=place.score + at_home)] if place.fits else []
     best: dict[int, Ranked] = {}
-    for place in best_first(found):
+    for place in without_passing(found, family):
         best.setdefault(place.id, place)
     return list(best.values())
 

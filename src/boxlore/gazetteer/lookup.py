@@ -36,8 +36,11 @@ from boxlore.gazetteer.guessing import guessed, inflected
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
 from boxlore.gazetteer.larger_parts import LargerPart, feature_of
 from boxlore.gazetteer.matching import (
+    MUCH_LARGER,
     Family,
     Ranked,
+    ToldPlaces,
+    also_told,
     exact,
     family_of,
     has_apostrophe,
@@ -53,6 +56,8 @@ from boxlore.gazetteer.town_or_region import SMALL, may_name_town, take_larger_p
 
 NEAR_KM = 60
 """How near a town told first must lie to the larger one told after it, to be the place meant."""
+FORMS_SHOWN = 2
+"""How many places are offered of whose names the told one may be a form, before the one that bears it."""
 READINGS_KEPT = 4096
 """How many readings are kept, so that words met again are not looked up again."""
 
@@ -129,19 +134,19 @@ class Gazetteer:
         text: str,
         *,
         year: int | None = None,
-        used: frozenset[int] = frozenset(),
+        used: ToldPlaces = frozenset(),
         home: frozenset[str] = frozenset(),
     ) -> PlaceReading:
         """What these words mean in that year. Never raises for any text.
 
         First the larger parts are taken off from the right. What is left is tried as a place from the right, since
         the left part may be a house or a street (`Back yard, Reval`). If none of it is a place, the smallest larger
-        part is the answer. `used` are the ids of places that this collection uses already, `home` the countries of
-        its family (ISO 3166-1).
+        part is the answer. `used` are the places that this collection uses already, `home` the countries of its
+        family (ISO 3166-1).
         """
         return self._read(text, year, used, home)
 
-    def _read_anew(self, text: str, year: int | None, used: frozenset[int], home: frozenset[str]) -> PlaceReading:
+    def _read_anew(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading:
         if len(text) > MOST_LETTERS:
             return PlaceReading(text, "kept")
         of_two = self._of_pair(text, year, used, home)
@@ -158,6 +163,19 @@ class Gazetteer:
             told_words = replace(told_words, parts=(*parts[:-1], *inside, *around))
             parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
             told_words = replace(told_words, unsure=told_words.unsure or not contexts)  # `at Eden Park`: of many
+        read = self._as_told(text, told_words, parts, contexts, year, family)
+        return self._or_a_form(read, told_words, year, family)
+
+    def _as_told(
+        self,
+        text: str,
+        told_words: Parts,
+        parts: Sequence[str],
+        contexts: Sequence[LargerPart],
+        year: int | None,
+        family: Family,
+    ) -> PlaceReading:
+        """The reading of the parts left and the larger parts."""
         told = Told(
             text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=_before(told_words, parts),
             unsure=told_words.unsure or any(part.doubtful for part in contexts),
@@ -168,11 +186,33 @@ class Gazetteer:
                 return reading
         return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
 
-    def _of_pair(self, text: str, year: int | None, used: frozenset[int], home: frozenset[str]) -> PlaceReading | None:
+    def _or_a_form(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
+        """The reading; where it lies abroad, with the places of the family's own countries before it of whose names the
+        told one may be a form, in a language that is spoken there (`Tartus`), unless they are much smaller.
+        """
+        if read.best is None or read.kind == "perhaps" or len(told_words.parts) != 1:
+            return read
+        name = told_words.parts[0]
+        abroad = exact(self._db, name) if not family.is_own(read.best.country_code) else []
+        forms = uninflected(name) if abroad else {}
+        lands = {land for spoken_in in forms.values() for land in spoken_in if family.is_own(land)}
+        own = [
+            place
+            for place in (inflected(self._db, [name], (), year, family) if lands else [])
+            if place.country in lands and place.population * MUCH_LARGER > abroad[0].population
+        ]
+        if not own:
+            return read
+        before = _before(told_words, ())
+        told = Told(text=read.text, contexts=(), year=year, before=before, near_km=told_words.near_km, unsure=True)
+        first = place_answer(self._db, own[:FORMS_SHOWN], told, [name]).choices
+        return replace(read, kind="choices", choices=(*first, *read.choices)[:MOST_CHOICES])
+
+    def _of_pair(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading | None:
         """The reading of words that tell of two places: between them, or one of them; None where they do not."""
 
         def read(words: str, near: frozenset[int]) -> PlaceReading:
-            return self._read(words, year, used | near, home)
+            return self._read(words, year, also_told(used, near), home)
 
         for pair, reading_of in ((between_of(text), reading_between), (either_of(text), reading_either)):
             if pair is not None and (reading := reading_of(pair, text, read)) is not None:

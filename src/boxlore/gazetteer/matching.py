@@ -9,7 +9,8 @@ The score of a place is the sum of
     IN_USE_BONUS if the place bore the told name in the year of the picture, unless that is the name of a larger city,
         or of one of CITY people
     USED_BONUS if this collection uses the place already; else NEAR_BONUS if it lies about a degree from one that it
-        uses, and COUNTRY_BONUS if it lies in the same country
+        uses; else COUNTRY_BONUS if it lies in a country of the family's own, and a part of that in another country
+        where a place was told, unless one of MUCH_LARGER bears the name too
 The weights are ours, chosen by the cases in `tests/gazetteer`. No bonus for the family's whereabouts alone makes a
 match, but for a place used already. A place of the right name outside a told country or region is dropped.
 """
@@ -17,8 +18,9 @@ match, but for a place used already. A place of the right name outside a told co
 import math
 import re
 import sqlite3
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed import governed_by
@@ -29,6 +31,10 @@ from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
 """Added to the score of a place that this collection uses already, or that lies near one, or in its country."""
+OWN_SHARE = 0.2
+"""The share of all that was told of places from which on a country is one of the family's own."""
+MUCH_LARGER = 5
+"""A place of so many times the people is not outranked by one in a country where the family was only now and then."""
 IN_USE_BONUS, CITY = 0.3, 100_000
 """Berlin in Ontario was called so until 1916, and yet who says Berlin means the other."""
 OLD_NAME_BONUS, OLD_NAMES_UNTIL = 0.15, 1950
@@ -73,37 +79,68 @@ class Ranked:
     """The told name, if the place was renamed and bore this name in the year of the picture; else empty."""
 
 
+ToldPlaces = frozenset[tuple[int, int]]
+"""GeoNames ids of places told already, each with how often, to a power of two: a telling more is seldom another key."""
+
+
+def told_often(times: Mapping[int, int]) -> ToldPlaces:
+    """Ids with how often each was told."""
+    return frozenset((ident, 1 << (count.bit_length() - 1)) for ident, count in times.items())
+
+
+def also_told(told: ToldPlaces, idents: Iterable[int]) -> ToldPlaces:
+    """The same with these places told too, if they were not."""
+    known = {ident for ident, _ in told}
+    return told | {(ident, 1) for ident in idents if ident not in known}
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Family:
     """Where the family's story has been told to play: what a doubtful name is weighed by.
 
-    `used` are GeoNames ids of places told already, `countries` theirs and those of the keeper's settings (ISO 3166-1),
-    `cells` the squares of one degree that they lie in, with the squares around those.
+    `used` are GeoNames ids of places told already, `cells` the squares of one degree that they lie in, with the squares
+    around those. `home` are the countries of the keeper's settings (ISO 3166-1), `shares` is how much of all that was
+    told of places plays in a country, from 0 to 1.
     """
 
     used: frozenset[int] = frozenset()
-    countries: frozenset[str] = frozenset()
     cells: frozenset[tuple[int, int]] = frozenset()
+    home: frozenset[str] = frozenset()
+    shares: Mapping[str, float] = field(default_factory=dict)
+
+    def is_own(self, country: str) -> bool:
+        """Whether a country is the family's own: by the settings, or by how much plays there."""
+        return country in self.home or self.shares.get(country, 0) >= OWN_SHARE
+
+    def passing(self, ident: int, country: str, point: tuple[float, float]) -> float:
+        """What is added to the score of a place because the family has been in its country now and then."""
+        if ident in self.used or _cell(point) in self.cells or self.is_own(country):
+            return 0.0
+        return COUNTRY_BONUS * (self.shares.get(country, 0) / OWN_SHARE) ** 2
 
     def bonus(self, ident: int, country: str, point: tuple[float, float]) -> float:
         """What is added to the score of a place."""
         if ident in self.used:
             return USED_BONUS
-        if country not in self.countries:
-            return 0.0
-        return NEAR_BONUS if _cell(point) in self.cells else COUNTRY_BONUS
+        if _cell(point) in self.cells:
+            return NEAR_BONUS
+        return COUNTRY_BONUS if self.is_own(country) else self.passing(ident, country, point)
 
 
 NO_FAMILY = Family()
 
 
-def family_of(db: sqlite3.Connection, used: frozenset[int], home: frozenset[str]) -> Family:
+def family_of(db: sqlite3.Connection, told: ToldPlaces, home: frozenset[str]) -> Family:
     """The family of these countries that has told these places."""
     query = "SELECT country, lat, lon FROM place WHERE id = ?"
-    rows = [row for ident in sorted(used) for row in db.execute(query, (ident,))]
+    rows = [(times, *row) for ident, times in sorted(told) for row in db.execute(query, (ident,))]
     around = [(step_north, step_east) for step_north in (-1, 0, 1) for step_east in (-1, 0, 1)]
-    cells = {(north + up, east + right) for row in rows for north, east in [_cell(row[1:])] for up, right in around}
-    return Family(used=used, countries=home.union(row[0] for row in rows), cells=frozenset(cells))
+    cells = {(north + up, east + right) for row in rows for north, east in [_cell(row[2:])] for up, right in around}
+    of_country = Counter[str]()
+    for times, country, *_ in rows:
+        of_country[country] += times
+    shares = {country: times / of_country.total() for country, times in of_country.items()}
+    return Family(used=frozenset(ident for ident, _ in told), cells=frozenset(cells), home=home, shares=shares)
 
 
 def _cell(point: tuple[float, float]) -> tuple[int, int]:
@@ -119,7 +156,8 @@ def named(
     """
     folded = [fold_place(name) for name in names]
     ranked = [rank(row, 0, folded, contexts, year, family) for row in exactly_named(db, folded).values()]
-    plausible = _without_usurpers(best_first(place for place in ranked if place.fits or not place.elsewhere), folded)
+    plausible = [place for place in ranked if place.fits or not place.elsewhere]
+    plausible = _without_usurpers(without_passing(plausible, family), folded)
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
     is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
@@ -127,6 +165,19 @@ def named(
         return plausible
     old = {candidate.id for candidate in plausible if not is_main[candidate.id] and _has_old_names(candidate, year)}
     return sorted(plausible, key=lambda candidate: -candidate.score - OLD_NAME_BONUS * (candidate.id in old))
+
+
+def without_passing(ranked: Sequence[Ranked], family: Family) -> list[Ranked]:
+    """The places, best first; one is not preferred for its country, where the family was now and then, to one of
+    MUCH_LARGER.
+    """
+    largest = max((place.population for place in ranked), default=0)
+    return best_first(
+        replace(place, score=place.score - family.passing(place.id, place.country, (place.lat, place.lon)))
+        if place.population * MUCH_LARGER <= largest
+        else place
+        for place in ranked
+    )
 
 
 def _without_usurpers(ranked: list[Ranked], folded: Sequence[str]) -> list[Ranked]:

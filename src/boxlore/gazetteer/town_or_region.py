@@ -14,7 +14,7 @@ from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.places.within_words import without_leading
 from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, is_known_larger_part, meanings_of
-from boxlore.gazetteer.matching import Family, exact, is_description, is_generic, is_ship
+from boxlore.gazetteer.matching import Family, Ranked, area_name, exact, is_description, is_generic, is_ship
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
 """A word between a town and its region: `Allenstein i. Ostpr.`"""
@@ -90,19 +90,24 @@ def _likeliest(
     family: Family,
     year: int | None,
 ) -> LargerPart:
-    """The meaning that the part told before lies in; else one in the family's countries; else the first.
+    """The meaning that the part told before lies in, those in the family's own countries first; else the one in the
+    countries of the settings; else the first. What was told before moves no area to another country.
 
     Where an abbreviation has several meanings that fit, the one with the largest place is taken, with a doubt.
     """
     if len(meanings) == 1:
         return meanings[0]
-    at_home = sorted(meanings, key=lambda part: not _countries(part) & family.countries)
+    at_home = sorted(meanings, key=lambda part: (not _countries(part) & family.home, not _is_own(part, family)))
     towns = {part: exact(db, before[-1], [*contexts, part], year) for part in at_home} if before else {}
     fitting = [part for part in at_home if towns.get(part)]
     if len(fitting) > 1 and len(fold_place(meanings[0].words)) <= LONGEST_SHORT:
         largest = max(fitting, key=lambda part: towns[part][0].population)
         return replace(largest, doubtful=True)
-    return fitting[0] if fitting else at_home[0]
+    return fitting[0] if fitting else min(meanings, key=lambda part: not _countries(part) & family.home)
+
+
+def _is_own(part: LargerPart, family: Family) -> bool:
+    return any(map(family.is_own, _countries(part)))
 
 
 def _last_words(
@@ -133,8 +138,9 @@ def means_town(db: sqlite3.Connection, words: str, context: LargerPart) -> bool:
 
     A country or former country always wins over a town of its name. A region wins over a town of fewer than SMALL
     people, unless it is called after that town, which lies in it (Kilkenny yes, but Westland is not the town in
-    Michigan). So does a first-level area of this name, and an area that the words only abbreviate or begin (Nelson,
-    Nelson Region), whose reading also offers the towns. A second-level area of this name does not.
+    Michigan). So does a first-level area of this name, and an area that the words only abbreviate or begin
+    (Nelson, Nelson Region), whose reading also offers the towns; not one whose largest town is written as it is, for
+    the two read alike (Tartu). A second-level area of this name does not.
     """
     towns = [] if context.country or context.former else exact(db, words)
     if not towns:
@@ -145,7 +151,16 @@ def means_town(db: sqlite3.Connection, words: str, context: LargerPart) -> bool:
     by_name = db.execute("SELECT code FROM area_name WHERE folded = ?", (fold_place(words),)).fetchall()
     large_area = any(code.count(".") == 1 for (code,) in by_name) or (context.areas and not by_name)
     is_main_name = fold_place(towns[0].name) == fold_place(words)
-    return not large_area or (is_main_name and towns[0].population >= SMALL)
+    if not large_area or (is_main_name and towns[0].population >= SMALL):
+        return True
+    code = f"{towns[0].country}.{towns[0].area1}"
+    return by_name == [(code,)] and area_name(db, code) == towns[0].name and _is_largest(db, towns[0])
+
+
+def _is_largest(db: sqlite3.Connection, town: Ranked) -> bool:
+    """Whether no place of its first-level area has more people."""
+    query = "SELECT max(population) FROM place WHERE country = ? AND area1 = ?"
+    return bool(town.population and db.execute(query, (town.country, town.area1)).fetchone() == (town.population,))
 
 
 def _is_small(region: LargerPart) -> bool:

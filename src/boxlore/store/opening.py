@@ -447,8 +447,8 @@ class Store:
         """The places of items that are told in these words, with their readings, oldest first."""
         return self._ask(queries.places_told, words)
 
-    def places_used(self) -> set[int]:
-        """GeoNames ids of the places that readings in this collection name."""
+    def places_used(self) -> dict[int, int]:
+        """GeoNames ids of the places that readings in this collection name, and how many do."""
         return self._ask(queries.places_used)
 
     def scan_facts(self) -> Iterator[dict[str, list[str]]]:

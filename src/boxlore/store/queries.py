@@ -395,7 +395,7 @@ def places_told(db: sqlite3.Connection, words: str) -> list[ToldRow]:
     return list(rows_in_force(db, told, (words[:START], words)))
 
 
-def places_used(db: sqlite3.Connection) -> set[int]:
-    """GeoNames ids of the places that readings name which are confirmed or ask nothing."""
-    query = f"SELECT DISTINCT {PLACE_USED} FROM reading WHERE kind = 'place' AND (confirmed OR NOT asks)"
-    return {ident for (ident,) in db.execute(query) if ident and isinstance(ident, int)}
+def places_used(db: sqlite3.Connection) -> dict[int, int]:
+    """GeoNames ids of the places that readings name which are confirmed or ask nothing, and how many do."""
+    query = f"SELECT {PLACE_USED}, count(*) FROM reading WHERE kind = 'place' AND (confirmed OR NOT asks) GROUP BY 1"
+    return {ident: times for ident, times in db.execute(query) if ident and isinstance(ident, int)}

@@ -114,7 +114,7 @@ def test_a_damaged_reading_counts_as_none_and_asks(damaged: Collection, told: tu
     rules = {found.finding.rule for found in check(damaged)}
     assert {"date.asks", "place.asks", "person.asks"} <= rules
     assert damaged.people()[told[1]].born is None
-    assert damaged.store.places_used() == set()
+    assert damaged.store.places_used() == {}
 
 
 def test_a_damaged_reading_stops_no_export_and_leaves_none(damaged: Collection) -> None:

@@ -80,6 +80,7 @@ AREAS: dict[str, tuple[str, ...]] = {
 """ISO 3166-2 code → written forms."""
 
 COUNTRIES: dict[str, str] = {
+    "cathay": "CN",
     "falklands": "FK",
     "the falklands": "FK",
     "falkland isles": "FK",

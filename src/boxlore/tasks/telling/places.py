@@ -17,6 +17,7 @@ from boxlore.disk.writing import replacing
 from boxlore.gazetteer.bigger_file import kept_lines
 from boxlore.gazetteer.index import BuildProgress
 from boxlore.gazetteer.lookup import Gazetteer, open_anyway
+from boxlore.gazetteer.matching import told_often
 from boxlore.tasks.collection.opening import Collection
 
 FILE_NAME = "places.tsv"
@@ -43,7 +44,7 @@ def read_places(
     """What is understood of each (words, year), with the collection's own places and files if there is one."""
     gazetteer = open_anyway(said, built, extra=own_gazetteer(collection) if collection else None)
     owns = own_places(collection) if collection else []
-    used = frozenset(collection.store.places_used()) if collection else frozenset()
+    used = told_often(collection.store.places_used() if collection else {})
     home = home_countries(collection) if collection else frozenset()
     for words, year in asked:
         yield read_own(words, owns) or gazetteer.read(words, year=year, used=used, home=home)

@@ -25,6 +25,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.records.told_kin import kin_told
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.lookup import Gazetteer, open_anyway
+from boxlore.gazetteer.matching import ToldPlaces, also_told, told_often
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import family_way, phrase_settings
 from boxlore.tasks.telling.places import home_countries, own_gazetteer, own_places, place_reading
@@ -51,7 +52,7 @@ class Understanding:
         self._gazetteer: Gazetteer | None = None
         self.fault = ""
         """Why no place is understood; '' if nothing stands against it."""
-        self._used: frozenset[int] | None = None
+        self._used: ToldPlaces | None = None
         self._named: tuple[Registry, KnownNames] = Registry(), KnownNames()
         self._by_name: tuple[Registry, ByName] = Registry(), {}
 
@@ -68,10 +69,10 @@ class Understanding:
         return self._gazetteer
 
     @property
-    def used(self) -> frozenset[int]:
-        """GeoNames ids of places that the collection names already: they are preferred."""
+    def used(self) -> ToldPlaces:
+        """The places that the collection names already: they are preferred."""
         if self._used is None:
-            self._used = frozenset(self._collection.store.places_used())
+            self._used = told_often(self._collection.store.places_used())
         return self._used
 
     def read(self, reads: str, words: str, around: "Around | None" = None) -> Understood | None:
@@ -147,7 +148,7 @@ class Understanding:
         if read.kind not in ("match", "kept") and (chosen := self._chosen_before(words)) is not None:
             read = replace(read, kind="match", choices=(chosen,))
         if read.kind == "match" and read.best and read.best.geonames:
-            self._used = self.used | {read.best.geonames}
+            self._used = also_told(self.used, [read.best.geonames])
         reading = place_reading(read, around.year)
         names = tuple(full_name(place) for place in read.choices)
         first = names[0] if names else "kept as told"
