@@ -34,10 +34,21 @@ def told(collection: Collection, words: str, at: int = 0) -> tuple[Sitting, Reco
 DOUBTFUL = [
     ("Anna Tamm, Zorb", ["Somebody new: Zorb", NOBODY]),
     ("Batsman Cyril Dawes", ["Somebody new: Cyril Dawes", "Somebody new: Batsman Cyril Dawes", NOBODY]),
+    (
+        "Either Ruth or Edna on the left",
+        ["Somebody new: Ruth", "Somebody new: Edna", "Somebody new: Either Ruth or Edna", NOBODY],
+    ),
+    ("Anna Tamm, aged 4, holding Mum's hand", ["Somebody new: Mum", "Somebody new: Mum's hand", NOBODY]),
+    (
+        "Left to right Fred Moss Nell Moss",
+        ["Somebody new: Fred Moss", "Somebody new: Nell Moss", "Somebody new: Fred Moss Nell Moss", NOBODY],
+    ),
+    ("Looks like Ruth but it's her cousin Edna", ["Somebody new: Ruth", NOBODY]),
+    ("Missing: Mary Ann Gower", ["Somebody new: Mary Ann Gower", NOBODY]),
 ]
 
 
-@pytest.mark.parametrize(("words", "choices"), DOUBTFUL, ids=["alone", "with a name"])
+@pytest.mark.parametrize(("words", "choices"), DOUBTFUL, ids=str)
 def test_words_of_nobody_known_become_somebody_new(collection: Collection, words: str, choices: list[str]) -> None:
     sitting, record = told(collection, words)
     question = open_person(sitting, record)

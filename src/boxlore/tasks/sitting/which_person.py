@@ -12,7 +12,8 @@ from dataclasses import dataclass
 
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import several
-from boxlore.core.people.names.tokens import tokens_of, written
+from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
+from boxlore.core.people.names.words_table import KIN_ALONE
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart
 from boxlore.core.records.item_record import Record, StatementView
@@ -58,18 +59,26 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
     notes = [said for said in rows if said.field == "asked" and said.words]
     people = sitting.collection.people().values()
     for view in record.all("person"):
-        note = next((said for said in notes if f"“{view.words}”" in said.words), None)
+        note, name = next(
+            ((said, asked) for said in notes if (asked := _asked_by(said, view.words))), (None, view.words)
+        )
         if view.meant or not (view.asks or note):
             continue
         if view.asks:
             known = named(people, view.words, sitting.teller.understanding.known_names)
             asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
         else:
-            known, asks = list(_who_may_be(people, view.words)), ""
+            known, asks = list(_who_may_be(people, name)), ""
         nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()
-        choices = (*_known(known), *_new(view.words), *nobody)
+        choices = (*_known(known), *_new(name), *nobody)
         return OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
     return next(_of_remarks(record, notes, people), None)
+
+
+def _asked_by(note: Statement, words: str) -> str:
+    """The words in question, if a note asks about these: all, or those before what brackets say of somebody."""
+    asked = (words, words.partition(" (")[0])
+    return next((name for name in asked if f"“{name}”" in note.words and not _OF_A_REMARK.match(note.words)), "")
 
 
 _OF_A_REMARK = re.compile(r"Is “(.+?)” in the picture too, where “(.+)” is told of ")
@@ -86,12 +95,13 @@ def _of_remarks(record: Record, notes: Sequence[Statement], people: Iterable[Per
 
 
 def _who_may_be(people: Iterable[Person], words: str) -> Iterator[Person]:
-    """Everyone known by the words, or by the last of them (`Cyril Dawes` of `Batsman Cyril Dawes`)."""
+    """Everyone known by the words, by the last of them (`Cyril Dawes` of `Batsman Cyril Dawes`), or by a name in them
+    (`Anna` and `Ruth` of `Either Anna or Ruth`)."""
     tokens = tokens_of(words)
     everyone = list(people)
     seen: set[str] = set()
-    for at in range(len(tokens)):
-        for person in known_by(everyone, written(tokens[at:])):
+    for name in (*(written(tokens[at:]) for at in range(len(tokens))), *_names_within(words)):
+        for person in known_by(everyone, name):
             if person.id not in seen:
                 seen.add(person.id)
                 yield person
@@ -103,11 +113,26 @@ def _known(people: Sequence[Person]) -> Iterator[Meant]:
 
 
 def _new(words: str) -> Iterator[Meant]:
-    """Somebody new of the whole name, and of the name without the first word, where a given name stands behind it."""
-    tokens = tokens_of(words)
-    if len(tokens) > 1 and tokens[1].is_given and not tokens[0].is_given:
-        yield Meant(f"Somebody new: {written(tokens[1:])}", name=written(tokens[1:]))
-    yield Meant(f"Somebody new: {words}", name=words)
+    """Somebody new of each name within the words, and of all of them."""
+    for name in (*_names_within(words), words):
+        yield Meant(f"Somebody new: {name}", name=name)
+
+
+def _names_within(words: str) -> list[str]:
+    """The names that are not all of the words: a given name or a family's own word of kin, and what is written large
+    behind it (`Ruth Gower` of `Wedding of Ruth Gower`, `Fred Moss` of `Fred Moss Nell Moss`, `Mum` of `Mum's hand`)."""
+    names: list[list[Token]] = []
+    goes_on = False
+    for token in tokens_of(words):
+        bare = token_of(token.text.rstrip(",;").removesuffix("'s").removesuffix("’s"))
+        opens = bare.text[:1].isupper() and (bare.is_given or bare.plain in KIN_ALONE)
+        if opens and not (goes_on and names[-1][-1].is_given):
+            names.append([bare])
+        elif opens or (goes_on and bare.text[:1].isupper()):
+            names[-1].append(bare)
+        goes_on = (opens or (goes_on and bare.text[:1].isupper())) and bare.text == token.text
+    told = (written(name) for name in names)
+    return [name for name in dict.fromkeys(told) if name != words]
 
 
 def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: int) -> str:

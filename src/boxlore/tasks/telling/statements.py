@@ -142,7 +142,8 @@ class Teller:
             who = read_who(words, self.understanding.known_names)
         if not who.people or (replaces and len(who.people) == 1):
             return [self.add_words(act, subject, name, words, how, replaces=replaces)]
-        if len(who.people) == 1 and not (who.placed or who.people[0].unsure):
+        doubted = not who.people[0].is_person and who.people[0].words != words.strip()  # `Missing: Tom`
+        if len(who.people) == 1 and not (who.placed or who.people[0].unsure or doubted):
             statement = self.add_words(act, subject, name, words, how)  # one person's words stay as they were told
             self._people_told[statement.id] = replace(who.people[0], position=0)
             self._told_in_remarks[statement.id] = who.too

@@ -164,6 +164,7 @@ def test_what_is_asked_has_the_likely_answer(words: str, question: str) -> None:
 
 NOBODYS = [
     ("The picnic at Brighton", True), ("It isn't Ivy Pratt", True), ("Ivy Pratt took the picture", True),
+    ("Ted Gower (missing)", True), ("Ted Gower (not sure)", False), ("Ted Gower (in white)", False),
     ("the whole family", False), ("Zorb", False), ("his wife", False), ("Anna", False), ("Anna, Tom", False),
     ("", False),
 ]  # fmt: skip

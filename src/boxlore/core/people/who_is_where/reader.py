@@ -137,11 +137,17 @@ def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
 
 def names_nobody(text: str) -> bool:
     """Whether a text is surely no name and nobody's description: `she was in hospital that day`, `the picnic at
-    Brighton`. It is asked who is meant; until then no title has it."""
+    Brighton`, or of somebody who is not in it. It is asked who is meant; until then no title has it."""
     people = read_who(text).people
     words = [element for element in elements_of(text) if element.kind != "end"]
+    notes = [element.inside for element in words if element.kind == "note"]
+    if any(is_absent(inside) and not any(piece.kind in _IN_DOUBT for piece in inside) for inside in notes):
+        return True  # `Tom (missing)`
     told = len(people) == 1 and not people[0].is_person and not is_of_several(words)
     return told and not read_name(people[0].words)
+
+
+_IN_DOUBT = ("unsure", "unknown")
 
 
 # One element
