@@ -20,6 +20,7 @@ from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.printed_sheets import PrintOrder, own_questions, sheet, worksheet
 from boxlore.tasks.outputs.web_pages import pages
@@ -170,7 +171,7 @@ def test_an_item_of_which_nothing_else_is_told_is_listed_by_it(mine: Collection)
     act.done()
     Teller(mine).tell(item, "own-clothes", WORDS, Telling())
     record = record_of(mine, item.id)
-    assert (about(record), state_of(record)) == (f"Clothes: {WORDS}", BEGUN)
+    assert (about(record, family_way(mine.settings)), state_of(record)) == (f"Clothes: {WORDS}", BEGUN)
 
 
 def test_a_table_tells_it(mine: Collection, tmp_path: Path) -> None:

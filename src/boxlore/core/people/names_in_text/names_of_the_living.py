@@ -13,6 +13,7 @@ there a known given name and one word behind it are a name. A rule of our own; t
 """
 
 import re
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from itertools import pairwise
@@ -67,6 +68,8 @@ _SIGNS = re.compile(
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
 SHORTEST_BEHIND = 3
 """Letters that a word behind a given name has more of, to be a family name where letters tell nothing."""
+FAR = 80
+"""Letters before a name in which a call may begin: the longest word for it, and twenty between."""
 _JOINS = frozenset((" ", "-", "_", ""))
 
 
@@ -76,7 +79,8 @@ def names_of_the_living(words: str, field: str, year: int, longest_life: int) ->
     more than `longest_life` years before."""
     if field not in GIVERS and not _SIGNS.search(words):
         return ()
-    names = ((name, _told_beside(words, name[0].start, name[-1].end)) for name in _names(words))
+    ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
+    names = ((name, _told_beside(words, ends, name[0].start, name[-1].end)) for name in _names(words))
     found = tuple(
         "".join((word.before or " ") + words[word.start : word.end] for word in name)[len(name[0].before or " ") :]
         for name, beside in names
@@ -108,9 +112,9 @@ def _names_in_one_case(words: str) -> Iterator[str]:
         is_two = behind.before == " " and len(behind.folded) > SHORTEST_BEHIND and not is_english(behind.folded)
         if not (is_given and is_two):
             continue
-        after = words[behind.end :]
-        is_reached = _REACHED.match(after) and _CALLS.search(words[: word.start])
-        if is_reached or (text.is_one_case and (_LIVES.match(after) or _BIRTH.match(after))):
+        end = behind.end
+        is_reached = _REACHED.match(words, end) and _CALLS.search(words[max(0, word.start - FAR) : word.start])
+        if is_reached or (text.is_one_case and (_LIVES.match(words, end) or _BIRTH.match(words, end))):
             yield f"{words[word.start : word.end]} {words[behind.start : behind.end]}".title()
 
 
@@ -128,10 +132,9 @@ def _goes_on(words: Sequence[Word], at: int, is_known: bool) -> bool:
     return words[at].before in _JOINS and _is_large(words[at]) and (is_known or not _is_given(words[at]))
 
 
-def _told_beside(words: str, start: int, end: int) -> tuple[str, str]:
-    """What stands before and behind a name in its sentence."""
-    ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
-    return words[max(at for at in ends if at <= start) : start], words[end : min(at for at in ends if at >= end)]
+def _told_beside(words: str, ends: Sequence[int], start: int, end: int) -> tuple[str, str]:
+    """What stands before and behind a name in its sentence; `ends` of sentences are in order."""
+    return words[ends[bisect_right(ends, start) - 1] : start], words[end : ends[bisect_left(ends, end)]]
 
 
 def _may_live(before: str, after: str, field: str, year: int, longest_life: int, *, is_known: bool) -> bool:

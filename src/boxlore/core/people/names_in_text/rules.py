@@ -59,6 +59,14 @@ class Phrases:
         self.full = [full for phrase in self._phrases for full in self._full_in(phrase)]
         self.full += self._turned_about()
         self.full += self._run_together()
+        self._around: dict[int, list[_Full]] = {}
+        for full in self.full:
+            for at in range(full.first, full.last + 1):
+                self._around.setdefault(at, []).append(full)
+
+    def full_names_around(self, at: int) -> Sequence[_Full]:
+        """The full names that a word is part of."""
+        return self._around.get(at, ())
 
     def hits(self) -> Iterator[Hit]:
         """What names somebody hidden, each word once for each person."""
@@ -193,17 +201,17 @@ class Phrases:
 
     def _doubtful_runs(self) -> Iterator[Hit]:
         for run in self._runs:
-            explained = any(full.first <= run.last and run.first <= full.last for full in self.full)
+            explained = any(self.full_names_around(at) for at in range(run.first, run.last + 1))
             if not run.is_sure and run.person in self._index.hidden and not explained:
                 yield self._hit(run.first, run.last, {run.person}, Doubt.RUN_TOGETHER)
 
     def _full_hits(self) -> Iterator[Hit]:
         hidden = self._index.hidden
-        free = [full for full in self.full if full.person not in hidden]
         for full in self.full:
             if full.person in hidden and not self._is_within_another(full):
                 shared = any(
-                    named.first <= full.first and full.last <= named.last and named.how <= full.how for named in free
+                    named.person not in hidden and full.last <= named.last and named.how <= full.how
+                    for named in self.full_names_around(full.first)
                 )
                 yield self._hit(full.first, full.last, {full.person}, Doubt.SHARED if shared else Doubt.NONE)
             wives = self._index.wives.get(full.person)
@@ -216,10 +224,9 @@ class Phrases:
         return any(
             longer.person == full.person
             and longer.how <= full.how
-            and longer.first <= full.first
             and full.last <= longer.last
             and longer.last - longer.first > size
-            for longer in self.full
+            for longer in self.full_names_around(full.first)
         )
 
     def _whole_hits(self) -> Iterator[Hit]:
@@ -235,7 +242,7 @@ class Phrases:
     def _alone(self, at: int, meant: Meant) -> Iterator[Hit]:
         """A given name or a family name that is no part of a full name."""
         hidden = self._index.hidden
-        around = [full for full in self.full if full.first <= at <= full.last]
+        around = self.full_names_around(at)
         if any(full.how < As.MISSPELT for full in around):
             return
         is_capital = self._words[at].spelled[0].isupper()

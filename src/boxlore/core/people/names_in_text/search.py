@@ -90,13 +90,14 @@ def _names_alone(
     index: NameIndex, text: Text, meant: Sequence[Meant], phrases: Phrases
 ) -> Iterator[tuple[int, int, str]]:
     """(number of the first word, of the last, whose) of each name of somebody who may be named."""
-    full = [name for name in phrases.full if name.how < As.MISSPELT]
-    yield from ((name.first, name.last, name.person) for name in full if name.person not in index.hidden)
+    free = (name for name in phrases.full if name.how < As.MISSPELT and name.person not in index.hidden)
+    yield from ((name.first, name.last, name.person) for name in free)
     for at, means in enumerate(meant):
         callers = [person for person, how in means.calls.items() if how <= As.INFLECTED]
         is_owner = APOSTROPHES.search(text.words[at].spelled)
         is_name = text.words[at].spelled[0].isupper() and (is_owner or not means.is_everyday)
-        if len(callers) == 1 and is_name and not any(name.first <= at <= name.last for name in full):
+        is_within_full = any(name.how < As.MISSPELT for name in phrases.full_names_around(at))
+        if len(callers) == 1 and is_name and not is_within_full:
             yield at, at, callers[0]
 
 
