@@ -187,19 +187,23 @@ class Gazetteer:
         return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
 
     def _or_a_form(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
-        """The reading; where it lies abroad, with the places of the family's own countries before it of whose names the
-        told one may be a form, in a language that is spoken there (`Tartus`), unless they are much smaller.
+        """The reading; where it lies abroad, with the places of the family's own countries, or told before, first of
+        whose names the told one may be a form in a language that is spoken there (`Tartus`), unless they are much
+        smaller.
         """
         if read.best is None or read.kind == "perhaps" or len(told_words.parts) != 1:
             return read
         name = told_words.parts[0]
         abroad = exact(self._db, name) if not family.is_own(read.best.country_code) else []
         forms = uninflected(name) if abroad else {}
-        lands = {land for spoken_in in forms.values() for land in spoken_in if family.is_own(land)}
+        spoken = frozenset[str]().union(*forms.values())
+        lands = {land for land in (*family.home, *family.shares) if land in spoken}
         own = [
             place
             for place in (inflected(self._db, [name], (), year, family) if lands else [])
-            if place.country in lands and place.population * MUCH_LARGER > abroad[0].population
+            if place.country in lands
+            and (family.is_own(place.country) or place.id in family.used)
+            and place.population * MUCH_LARGER > abroad[0].population
         ]
         if not own:
             return read
