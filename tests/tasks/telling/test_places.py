@@ -111,6 +111,19 @@ def test_a_place_used_before_is_preferred(collection: Collection) -> None:
     assert (read.kind, read.best.country_code) == ("match", "NZ")
 
 
+def test_what_is_told_once_weighs_less_than_what_is_told_often(collection: Collection) -> None:
+    """Dunedin 2191562 and Honolulu 5856195 (GeoNames). Our rule: a fifth of all told makes a land the family's."""
+    teller = Teller(collection)
+    act = collection.act("ten items")
+    for place in (*["Dunedin, New Zealand"] * 9, "Honolulu, Hawaii"):
+        teller.add(act, act.new(Kind.ITEM), "place", place, Telling())
+    act.done()
+    assert collection.store.places_used() == {2191562: 9, 5856195: 1}
+    read = list(read_places([("Hull", None), ("Boston", None), ("Cambridge", None)], heard, print, collection))
+    firsts = [reading.best.country_code for reading in read if reading.best]
+    assert firsts == ["GB", "US", "NZ"]
+
+
 def test_a_date_told_after_the_place_reads_it_as_it_was_then(collection: Collection) -> None:
     """Tallinn was Reval in the Russian Empire in 1905 (from memory)."""
     teller = Teller(collection)
