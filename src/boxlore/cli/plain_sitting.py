@@ -33,6 +33,7 @@ from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name
 from boxlore.tasks.sitting.which_person import OpenPerson, open_person
+from boxlore.tasks.telling.finding import found
 
 Say = Callable[[str], None]
 PlainOrder = Callable[["Plain", str], None]
@@ -241,7 +242,7 @@ class Plain:
 
     def find(self, words: str) -> None:
         """Read out the statements that hold these words, twenty at most."""
-        hits = [hit for hit in self.sitting.collection.store.search(words, 20) if hit.number] if words else []
+        hits = [hit for hit in found(self.sitting.collection, words, 20) if hit.number] if words else []
         for hit in hits:
             self.say(f"{hit.number}, {hit.field}: {' '.join(hit.words.split())[:120]}")
         self.say(f"{len(hits)} found. .go and a number opens one." if hits else "Nothing is found.")

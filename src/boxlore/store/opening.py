@@ -435,6 +435,10 @@ class Store:
         """Statements in force and drafts that hold all these words, or words that begin with them."""
         return self._ask(searching.search, words, limit)
 
+    def dated(self, first: str, last: str, limit: int = 50) -> list[Hit]:
+        """What was told of items and is understood as a date that lies wholly from one ISO day to another."""
+        return self._ask(searching.dated, first, last, limit)
+
     def complete_people(self, prefix: str, limit: int = 8) -> list[tuple[str, str]]:
         """(id, name) of people with a name any word of which begins with `prefix`; last meant first."""
         return self._ask(searching.complete, "person", prefix, limit)

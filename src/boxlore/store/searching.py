@@ -15,6 +15,7 @@ from boxlore.core.fields.plain_values import START_SQL
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import fold
 from boxlore.store.queries import ContainerPath, path_of
+from boxlore.store.rows import DATE_WITHIN, NEWEST_READING
 from boxlore.store.schema import STARTS
 from boxlore.store.values import Hit
 
@@ -42,6 +43,13 @@ _NOT_ITEMS = f"""
     SELECT {_HIT_COLUMNS} FROM in_force s
     WHERE s.row IN ({_MATCHES}) AND s.subject_kind <> 'item' ORDER BY s.row LIMIT ?"""
 
+_DATED = f"""
+    SELECT {_HIT_COLUMNS} FROM (
+        SELECT statement, act, json_extract(value, '$.earliest') AS begins FROM reading
+        WHERE kind = 'date' AND {DATE_WITHIN}) d
+    JOIN in_force s ON s.id = d.statement {NEWEST_READING.replace("LEFT JOIN", "JOIN")}
+    WHERE s.subject_kind = 'item' AND r.act = d.act ORDER BY d.begins, s.row LIMIT ?"""
+
 _PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"
 _PLACE_IN_FORCE = f"""EXISTS (SELECT 1 FROM in_force s
     WHERE s.field = 'place' AND s.subject_kind = 'item' AND {START_SQL} = n.words)"""
@@ -60,6 +68,12 @@ def search(db: sqlite3.Connection, words: str, limit: int) -> list[Hit]:
     hits = [maker.hit(row, draft=True) for row in _drafts(db, tokens)]
     hits += [maker.hit(row, draft=False) for row in _statements(db, match, limit)]
     return hits[:limit]
+
+
+def dated(db: sqlite3.Connection, first: str, last: str, limit: int) -> list[Hit]:
+    """What was told of items and read as a date from one day to the other, in the order of the days."""
+    maker = _HitMaker(db)
+    return [maker.hit(row, draft=False) for row in db.execute(_DATED, (first, last, limit)).fetchall()]
 
 
 def _statements(db: sqlite3.Connection, match: str, limit: int) -> list[tuple[Any, ...]]:

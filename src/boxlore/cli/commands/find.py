@@ -5,6 +5,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.fields.guard import check_letters
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.telling.finding import found
 
 
 @click.command()
@@ -13,13 +14,14 @@ from boxlore.tasks.collection.opening import open_collection
 @options.as_json
 @click.pass_context
 def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) -> None:
-    """Find statements that hold all of WORDS, what is being typed included.
+    """Find statements that hold all of WORDS, what is being typed included; a date finds what is understood as one in
+    it.
 
     The exit code is 1 where nothing is found.
     """
     check_letters(" ".join(words))
     with open_collection(ctx.obj, write=False) as collection:
-        hits = collection.store.search(" ".join(words), limit)
+        hits = found(collection, " ".join(words), limit)
     for hit in hits:
         if as_json:
             output.row(

@@ -17,6 +17,7 @@ from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
 from boxlore.tasks.sitting.people_corrections import items_with
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.finding import found
 from boxlore.tui.keys import ROW_KEYS, bindings
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.several_items import of_many
@@ -141,7 +142,7 @@ class FindScreen(Screen[None]):
         named: list[tuple[str, str]] = []
         with suppress(WrongUse):  # neither a number nor a mark: words to search for
             named = [(subject.id, "") for subject in find_items(self._collection, self._full(query))]
-        told = [(hit.item, hit.words) for hit in self._collection.store.search(query, MOST) if hit.item]
+        told = [(hit.item, hit.words) for hit in found(self._collection, query, MOST) if hit.item]
         return named + told + list(items_with(self._collection, query).items())
 
     def _full(self, query: str) -> str:
