@@ -258,6 +258,13 @@ SETTINGS = [
     ("the southern summer of 1938", PhraseSettings(), "1938-30", "ended in it"),
     ("the northern summer of 1938", PhraseSettings(hemisphere="south"), "1938-22", None),
     ("the Second World War", PhraseSettings(countries=("US",)), "1941-12/1945-09", None),
+    # The occupation of Norway, and Britain's two wars, which were New Zealand's too: from memory.
+    ("under andre verdenskrig", PhraseSettings(countries=("NO",)), "1940-04/1945-05", None),
+    ("the First World War", PhraseSettings(countries=("NZ",)), "1914-08/1918-11", None),
+    ("the Boer War", PhraseSettings(countries=("NZ",)), None, "Which war?"),
+    ("before the war", PhraseSettings(countries=("EE",)), None, "Which war?"),
+    ("during the war", PhraseSettings(countries=("NZ",)), None, "Which war?"),
+    ("Labour Weekend 1956", PhraseSettings(countries=("NZ",)), "1956-10-19/1956-10-22", None),
     ("the Second World War", PhraseSettings(), "1939/1945", "Whose"),
     ("before the Second World War", PhraseSettings(), "[..1939-09]", "Whose"),
     ("after the First World War", PhraseSettings(), "[1918-11..]", None),

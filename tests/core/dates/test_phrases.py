@@ -107,7 +107,7 @@ def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
 
 
 TWO_LIVES = KnownDates(
-    births=MappingProxyType({"ruth": "1932-03-04"}),
+    births=MappingProxyType({"ruth": "1932-03-04", "bob": "[1931-12-20..1932-01-05]"}),
     events=MappingProxyType({"the wedding": "1952-06-14"}),
     narrator="1930-05-10",
     pictured=MappingProxyType({"Ruth": "1932-03-04"}),
@@ -167,7 +167,34 @@ WHOSE_AGE = [
     ("a tizedik születésnapomon", "1940-05-10"),
     ("hatéves koromban", "[1936-05-10..1937-05-09]"),
     ("le jour de mes 20 ans", "1950-05-10"),
+    ("Ruth, 3 months", "[1932-06-04..1932-07-03]"),
+    ("Ruth (3 weeks)", "[1932-03-25..1932-03-31]"),
+    ("Me at sixteen", "[1946-05-10..1947-05-09]"),
+    ("Ruth at 13 or 14", "[1945-03-04..1947-03-03]"),
+    ("ma olin siis 7-8 aastane", "[1937-05-10..1939-05-09]"),
+    ("Ruth's first Christmas", "1932-12-25"),
+    ("Ruth's first Easter", "1932-03-27"),
+    ("Ruth's 2nd Candlemas", "1934-02-02"),
+    ("Bob's first Christmas", "[1931-12-25,1932-12-25]"),
 ]
+ASKED_AGES = [
+    ("Ruth at seven", "a time of day", ("[1939-03-04..1940-03-03]",)),
+    ("Ruth at no 18", None, ()),
+    ("Ruth's first Mother's Day", "Whose", ("1932-03-06",)),
+    ("Ruth's Christmas", "year", ("XXXX-12-25",)),
+    ("Ruth's first Christmas 1932", "1932", ("1932",)),
+]
+
+
+@every_row(("words", "ask", "choices"), ASKED_AGES)
+def test_what_may_be_an_age_or_a_feast_of_a_life_is_asked(
+    words: str, ask: str | None, choices: tuple[str, ...]
+) -> None:
+    """“At seven” may be in the evening, and a feast may be another country's (everyday usage)."""
+    reading = read(words, PhraseSettings(), TWO_LIVES)
+    assert reading.edtf is None
+    assert reading.ask is None if ask is None else ask in str(reading.ask)
+    assert reading.alternatives == choices
 
 
 @every_row(("words", "edtf"), WHOSE_AGE)

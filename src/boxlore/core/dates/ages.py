@@ -8,6 +8,8 @@ from collections.abc import Callable
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
+from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.holidays import holiday
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.relative import (
@@ -16,6 +18,7 @@ from boxlore.core.dates.relative import (
     at_age,
     at_age_in,
     birthday,
+    bounds,
     in_years,
     not_yet_at,
     past_age,
@@ -80,6 +83,13 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         return None
     if len(numbers) == 2 and "nearly" in kinds and numbers[1][0] == numbers[0][0] + 1:
         del numbers[0]  # “I was 3 going on 4”
+    said = sum(not _kinds(token) & _ADDED for token in tokens)
+    if units and lives and said == _PERSON_AND_AGE and ("comma" in kinds or "(" in text):
+        kinds.add("aged")  # “Ruth, 3 months”
+    only_at = "at_years" in kinds and not units and not kinds & _OF_YEARS
+    if only_at and said > 1 + len(numbers) + bool(lives or "i" in kinds):
+        return None  # “Ruth at no. 18”
+    may_be_a_clock = only_at and max(numbers)[0] <= LAST_HOUR
     reckon: Callable[[str, int], str] | None
     if units:
         reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(lives))
@@ -96,7 +106,58 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         return texts[0] if len(texts) == 1 else f"[{','.join(map(_within_a_list, texts))}]"
 
     life = _life(lives, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned)
-    return _within(life, reckoned(life.born), text)
+    told = _within(life, reckoned(life.born), text)
+    if may_be_a_clock:
+        raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
+    return told
+
+
+_OF_YEARS = frozenset(("when", "was", "aged", "years_old", "birthday", "not_yet"))
+_ADDED = frozenset(("comma", "dash", "about", "doubt", "or"))
+_PERSON_AND_AGE = 3
+"""So many words say whose age it is, how many and of what: “Ruth, 3 months”."""
+
+LAST_HOUR = 12
+"""“Ruth at seven” may be in the evening; “Ruth at sixteen” is an age."""
+
+
+def _kinds(token: Token) -> set[str]:
+    return {sense.kind for sense in token.senses}
+
+
+def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
+    """The EDTF of “Ruth’s first Christmas”: the how-manieth after the birth; None for other words."""
+    lives: list[Life] = []
+    counts: list[int] = []
+    feasts: list[str] = []
+    for token in tokens:
+        kinds = {sense.kind: sense.value for sense in token.senses}
+        if "feast" in kinds:
+            feasts.append(str(kinds["feast"]))
+        elif "ordinal" in kinds:
+            counts.append(int(str(kinds["ordinal"])))
+        elif "person" in kinds:
+            lives.append(kinds["person"])  # type: ignore[arg-type]  # a life, by its kind
+        elif not kinds.keys() & {"noise", "genitive", "possessive"}:
+            return None
+    if len(lives) != 1 or len(counts) != 1 or len(feasts) != 1 or counts[0] < 1:
+        return None
+    days = [_feast_after(day, feasts[0], counts[0], context) for day in bounds(lives[0].born)]
+    return days[0] if days[0] == days[1] else f"[{','.join(map(_within_a_list, days))}]"
+
+
+def _feast_after(birth: Day, feast: str, count: int, context: DateContext) -> str:
+    """The how-manieth time that a feast came after a birth. Raises NoSuchDate where that must be asked."""
+    days = [_feast_in(birth.year + years, feast, context) for years in range(count + 1)]
+    begun = standard.parse(days[0]).latest
+    return days[count if begun is not None and begun < birth else count - 1]
+
+
+def _feast_in(year: int, feast: str, context: DateContext) -> str:
+    found = holiday(feast, f"{year:04d}", context.countries, context.hemisphere)
+    if found.ask:  # whose feast, or in which years it was kept
+        raise NoSuchDate(found.ask, found.alternatives)
+    return found.edtf
 
 
 _TOLD_APART = frozenset(("i", "they", "possessive", "doubt"))
@@ -203,7 +264,7 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     person = born or "i" in kinds or "they" in kinds
     if numbers == {"decade"}:
         return in_years if count == 1 and ("possessive" in kinds or "genitive" in kinds) else None
-    if count > 2 or (count == 2 and "or" not in kinds) or "decade" in numbers:
+    if count > 2 or (count == 2 and not kinds & {"or", "dash"}) or "decade" in numbers:
         return None
     if "not_yet" in kinds:
         reckon = past_no_age if "at_most" in kinds else not_yet_at
@@ -217,7 +278,8 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
         return year_of_birthday if "whole_year" in kinds else birthday
     if "ordinal" in numbers:
         return None
-    aged = "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
+    by_itself = person and "at_years" in kinds and numbers == {"day"}  # “me at sixteen”
+    aged = by_itself or "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
     if not aged and not (person and "was" in kinds) and not (born and "years_old" in kinds):
         return None
     if "nearly" in kinds:

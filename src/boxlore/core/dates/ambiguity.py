@@ -18,7 +18,7 @@ import re
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, age, with_ages
+from boxlore.core.dates.ages import AGE_WORDS, age, nth_feast, with_ages
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
@@ -65,7 +65,7 @@ _YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_di
 _RANGING = ("until", "dash", "to", "to_open")
 _QUALIFYING = ("about", "doubt", "query")
 _HEMISPHERES = frozenset(("south", "north"))
-_SELDOM = AGE_WORDS | _ASKED.keys() | _HEMISPHERES | {"season"}
+_SELDOM = AGE_WORDS | _ASKED.keys() | _HEMISPHERES | {"season", "person"}
 """Kinds of words with which more than the grammar has to be asked."""
 
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
@@ -109,7 +109,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if "unit" in kinds and _is_stretch(tokens, words):
         context = context._replace(whole=True)
     if kinds & _SELDOM:
-        if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
+        if (kinds & AGE_WORDS or "person" in kinds) and (outcome := _of_age(tokens, words, context)):
             return outcome
         if "republican" in kinds and (day := republican_day(words)):
             return _guarded(Outcome(standard.parsed(day)), context)
@@ -251,7 +251,7 @@ def _is_stretch(tokens: list[Token], words: str) -> bool:
 
 def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     try:
-        text = age(tokens, words, context)
+        text = nth_feast(tokens, context) or age(tokens, words, context)
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
     return _guarded(Outcome(standard.parsed(text)), context) if text else None

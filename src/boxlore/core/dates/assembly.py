@@ -102,6 +102,9 @@ class Assembly(Gathered):
             return False  # “1921, 22 and 25”
         if kind == "comma" and date.part and self._says_more(ahead):
             date.part = ""  # “early in ’41, January”
+        if kind == "comma" and ahead == "month" and date.season and date.year.isdigit() and not self.numbers:
+            date.of_season, date.season, date.part = date.season, 0, ""  # “summer of ’55, August”
+            return True
         if kind == "comma":
             return (
                 ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
@@ -111,7 +114,9 @@ class Assembly(Gathered):
             if self.taken[-1:] == ["part"] and not (date.year or self.numbers):
                 return ahead in SLOTS and ahead != "part"  # mid-June 1938, Christmas mid-1930s
             if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
-                return not beyond or beyond[0].kind in ("dash", "day")  # 1938 - summer, 1938-June-12
+                told = not beyond or beyond[0].kind in ("dash", "day", "or")  # 1938 - summer, 1938-June-12
+                date.part = "" if told and self._says_more(ahead) else date.part  # “early 1952 – January”
+                return told
             if ahead == "month":
                 self.dashed = bool(self.numbers) and not date.year
                 return not date.month and bool(self.numbers or date.year) and not date.day
@@ -216,6 +221,8 @@ class Assembly(Gathered):
     def _month(self, value: int) -> bool:
         if self.date.month or self.date.season:
             return False
+        if self.taken == ["part", "year"]:
+            self.date.part = ""  # “end of 1931 (December)”
         self.date.month, self.date.month_mark, self.latest = value, self.pending, "month"
         return True
 

@@ -45,6 +45,8 @@ class Gathered:
             return False
         if self.term:
             date.calendar = "school"
+        if date.feast and date.day and date.month and not date.year and len(years := came_once(date.feast)) == 1:
+            (date.year,) = years  # “D-Day, June 6th”
         if date.weekday >= 0 and not (date.month or date.day or date.feast or date.bare):
             return False
         return self._settle_units()

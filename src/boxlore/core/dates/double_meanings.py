@@ -19,6 +19,9 @@ _MARCH = re.compile(
 _NAMED = re.compile(r"(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: |, )(?P<year>\d{4})\W*")
 """`Ott 1931`: months of languages that write them small, as given names are written."""
 
+_FEAST_OR_EVENT = re.compile(r"крещение,? (?P<year>\d{4})\W*", re.IGNORECASE)
+"""A feast whose name is that of something in a family too: Epiphany, and a baptism."""
+
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
 _CLOCK = re.compile(
@@ -46,6 +49,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         return _asked((edtf.text, named["year"]), context)
     if not in_a_year and _OF_A_LIFE.fullmatch(told):
         return outcome._replace(ask=f"“{context.text}”: is that when the picture was taken?")
+    if in_a_year and edtf.text[4] == "-" and (named := _FEAST_OR_EVENT.fullmatch(told)):
+        return _asked((edtf.text, named["year"]), context)
     clock = None if told.endswith(edtf.text[:4]) or not in_a_year else _CLOCK.search(told)
     if clock and clock["time"] == edtf.text[:4]:
         return outcome._replace(ask=f"“{context.text}”: is the year {clock['time']} meant, or a time of day?")

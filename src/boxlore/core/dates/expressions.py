@@ -55,6 +55,8 @@ class Expression:
 
     def filled(self) -> bool:
         """Fill open slots; False where one stays open that must not."""
+        if self.kind == "known" and isinstance(self.parts[0], Expression) and self.parts[0].kind == "any":
+            return self.parts[0].filled()
         if self.kind in ("within", "near", "known"):
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
@@ -105,7 +107,7 @@ class Expression:
             return ""
         if self.kind == "one" and dates[0].is_odd_decade:
             return f"“{context.text}”: is the year meant?"
-        for date in dates if self.kind != "known" else dates[:1]:
+        for date in dates if self.kind != "known" else dates[:-1]:
             if asks := question(date, context):
                 return asks
         return ""
@@ -129,7 +131,7 @@ class Expression:
 
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
-        dates = self.leaves() if self.kind != "known" else self.leaves()[:1]
+        dates = self.leaves() if self.kind != "known" else self.leaves()[:-1]
         if self.kind == "one" and len(dates[0].span) == 1 and not dates[0].part:
             return 1 + choices_of(dates[0], context)
         return max(choices_of(date, context) for date in dates)
@@ -200,7 +202,9 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
         end = f"{end}-01-01"  # “New Year’s Eve 1929 into 1930” is one night
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-01-01":
         begin, end = f"{int(end) - 1:04d}-12-31", f"{end}-01-01"  # “New Year’s, 1929 into 1930”
-    return begin if begin == end else f"{begin}/{end}"
+    if begin.rstrip("?~%") == end.rstrip("?~%"):  # “early 1952 – January, I think”
+        return qualified(begin, end[-1]) if end[-1] in "?~%" else begin
+    return f"{begin}/{end}"
 
 
 def _between(whole: Expression, context: DateContext, pick: int) -> str:

@@ -13,6 +13,8 @@
 A qualifier belongs to the dates it stands with: before the first of several to all of them, within to its own.
 """
 
+import itertools
+
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.lexicon import Sense
@@ -137,6 +139,8 @@ class Grammar:
             if (kind not in _JOINS and kind != "comma") or following in ("correction", "not"):
                 break
             self.at += 1
+            if kind == "comma" and (known := self._alternatives_in_a_war(items)):
+                return known
             joins.append(kind)
             self._doubted = self.kinds[self.at] == "doubt"
             items.append(self._item())
@@ -159,6 +163,20 @@ class Grammar:
             raise NoForm
         return date.shifted(years)
 
+    def _alternatives_in_a_war(self, items: list[Expression]) -> Expression | None:
+        """“The middle of the war, ’42 or ’43”: one of several dates behind a war; None where no such follow."""
+        begin, marks = self.at, (self._first_mark, self._last_mark, self._doubted)
+        if len(items) == 1 and items[0].kind == "one" and items[0].leaves()[0].span:
+            try:
+                told = self._alternatives()
+            except NoForm:
+                told = items[0]
+            if told.kind == "any" and not any(date.span for date in told.leaves()):
+                return Expression("known", [told, items[0]])
+        self.at = begin
+        self._first_mark, self._last_mark, self._doubted = marks
+        return None
+
     @staticmethod
     def _beside_a_war(items: list[Expression]) -> Expression | None:
         """`1943, during the war`, `after the war, 1946`: a date, and a war that says no more."""
@@ -177,6 +195,8 @@ class Grammar:
             kinds = {"within"}
         elif joins == ["comma"] and [item.leaves()[0].part for item in items] == ["late", "early"]:
             kinds = {"any"}  # “end of 1929, beginning of 1930”
+        elif not kinds and self._are_days_in_a_row(items):
+            kinds = {"all"}  # “July 4, 5, 6 1936”
         elif joins[-1] == "comma" and self._doubted and kinds == {"any"}:
             pass  # “1936 or 37, maybe 38”
         elif len(kinds) != 1 or joins[-1] == "comma":
@@ -204,6 +224,14 @@ class Grammar:
         if last.kind not in _LIMITS:
             return False
         return first.kind == "one" or (first.kind in _LIMITS and (first.kind in _BEFORE) != (last.kind in _BEFORE))
+
+    @staticmethod
+    def _are_days_in_a_row(items: list[Expression]) -> bool:
+        """Whether three dates or more are told by their days, each the next one."""
+        dates = [item.leaves()[0] for item in items if item.kind == "one"]
+        days = [date.bare[0] if date.bare else date.day for date in dates]
+        in_a_row = all(last == first + 1 for first, last in itertools.pairwise(days))
+        return 2 < len(dates) == len(items) and days[0] > 0 and in_a_row
 
     @staticmethod
     def _beside(joins: list[str]) -> str:

@@ -147,6 +147,9 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             return [f"{year}-{begin:02d}/{year + (end < begin)}-{end:02d}"]
         case ("advent", _):
             return [f"{day_of(('before', 12, 4, 6), year)}/{year}-12-24"]
+        case ("nth span", int(month), int(weekday), int(nth), int(first), int(last)):
+            middle = _nth(year, month, weekday, nth)
+            return [f"{middle + timedelta(first)}/{middle + timedelta(last)}"]
         case ("easter span", int(first), int(last)):
             sunday = easter(year)
             return [f"{sunday + timedelta(first)}/{sunday + timedelta(last)}"]

@@ -271,6 +271,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("father's day", "fathers day"), "NZ", 1936, 0, ("nth", 9, 6, 1), "first Sunday of September (from memory)"),
     (("father's day", "fathers day"), "AU", 1936, 0, ("nth", 9, 6, 1), "first Sunday of September (from memory)"),
     (("labour day",), "NZ", 1900, 1909, ("nth", 10, 2, 2), "New Zealand Labour Day Act 1899: second Wednesday of October"),
+    (("labour weekend",), "NZ", 1910, 0, ("nth span", 10, 0, 4, -3, 0), _NZ_1910 + ", from the Friday on (common practice, no source)"),
+    (("labour weekend",), "US CA", 1894, 0, ("nth span", 9, 0, 1, -3, 0), "the same, about the first Monday of September"),
     (("labour day",), "NZ", 1910, 0, ("nth", 10, 0, 4), _NZ_1910),
     (("dominion day",), "NZ", 1907, 0, ("fixed", 9, 26), "Dominion from 26 September 1907"),
     (("king's birthday", "kings birthday"), "NZ", 1902, 1909, ("fixed", 11, 9), _NZ_1910 + " (Edward VII)"),
@@ -437,7 +439,9 @@ WEEKS = frozenset(
 
 SHARED = frozenset(
     "memorial day|independence day|victory day|king's birthday|kings birthday|queen's birthday|queens birthday|anniversary day|mother's day|mothers day"
-    "|father's day|fathers day|labor day|labour day|thanksgiving|thanksgiving day|dominion day".split("|")
+    "|father's day|fathers day|labor day|labour day|thanksgiving|thanksgiving day|dominion day|labour weekend".split(
+        "|"
+    )
 )
 """Names that several countries have for days of their own: whose is meant is asked where the collection does not
 say."""

@@ -99,7 +99,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             at += 1
             signs = SIGNS.get(piece, _NAME)
             if piece == "(" and tokens:
-                if _is_doubt(pieces, at, root):
+                if _is_doubt(pieces, at, root) or _is_month_of_season(tokens, pieces, at, root):
                     signs = SIGNS[","]  # “1938 (maybe 1939)”
                 elif _is_another_day(pieces, at) or _is_another_date(tokens, pieces, at, root):
                     signs = SIGNS["/"]  # “11 (24) June 1912”, “10 April (23 April) 1905”
@@ -179,6 +179,15 @@ def _is_doubt(pieces: list[Piece], at: int, root: Node) -> bool:
     """Whether words of doubt begin at a piece."""
     entry = _longest(root, pieces, at) if at < len(pieces) else None
     return entry is not None and any(sense.kind == "doubt" for sense in entry[0])
+
+
+def _is_month_of_season(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> bool:
+    """“Spring ’48 (April?)”: a month alone in brackets behind a season and its year."""
+    behind = [token.senses[0].kind for token in tokens[-2:]]
+    if behind[:1] != ["season"] or behind[-1] not in ("year", "short"):
+        return False
+    senses, last = _longest(root, pieces, at) or ((), at)
+    return any(sense.kind == "month" for sense in senses) and last < len(pieces) and pieces[last][0] in ")?"
 
 
 def _is_another_day(pieces: list[Piece], at: int) -> bool:

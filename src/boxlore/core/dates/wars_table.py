@@ -68,6 +68,20 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("third reich|nazizeit|drittes reich", (("DE", "1933-01", "1945-05"),)),
 )  # fmt: skip
 
+OF_LANDS: dict[Theatres, Theatres] = {
+    SPANS[0][1]: (
+        ("GB IE NZ AU CA ZA EE LV LT PL DE FR BE", "1914-08", "1918-11"), ("RU UA", "1914-08", "1918-03"),
+        ("NO DK SE FI NL CH ES CZ HU AT", "1914-07", "1918-11"),
+    ),
+    SPANS[1][1]: (
+        ("GB IE NZ AU CA ZA SE CH ES", "1939-09", "1945-09"), ("DE FR AT PL CZ", "1939-09", "1945-05"),
+        ("NO DK", "1940-04", "1945-05"), ("NL BE", "1940-05", "1945-05"), ("LV LT RU UA", "1941-06", "1945-05"),
+        ("FI", "1939-11", "1945-04"), ("HU", "1941-06", "1945-04"),
+    ),
+}  # fmt: skip
+"""When the world wars came to further lands, or were around those that kept out; from memory. They narrow what is asked
+where the collection is of such a land, and are no choices elsewhere."""
+
 WHICH_WAR = (
     "war|war years|wartime|wartimes|war time|last war|wars|sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|krieg|krieges|kriegs|kriegszeit|kriege|guerre|guerra|oorlog|oorlogstijd"
     "|háború|háborúban|háborús évek|háborús években|a háború idején|krig|krigen|krigens tid|kriget|sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|война|войны|войну|войной|военное время|wojna|wojny|wojną|wojnie|karš|kara|karam|kara laikā|karas|karo|karą|karo metu|válka|války|válce|válkou|pakanga"

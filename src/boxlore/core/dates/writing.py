@@ -16,6 +16,7 @@ from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month, part_of_season
 from boxlore.core.dates.relative import of_event
+from boxlore.core.dates.wars_table import OF_LANDS, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
 CENTURIES = ("19", "18", "20")
@@ -70,7 +71,21 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return part_of_season(date.part, year, date.season + (8 if context.hemisphere == "south" else 0))
     if date.grouping:
         return f"{year}-{date.grouping}"
+    if date.of_season:
+        _ask_unless_in_season(date, year, context)
     return _plain(date, year)
+
+
+def _ask_unless_in_season(date: Partial, year: str, context: DateContext) -> None:
+    """Of “winter 1946, January” the year of the month is asked, of “summer 1955, November” which of the two is meant;
+    “summer of ’55, August” needs no question. Seasons of three months: common practice, no source."""
+    first = ((date.of_season - 21) * 3 + (6 if context.hemisphere == "south" else 0) + 2) % 12 + 1
+    month = f"{year}-{date.month:02d}"
+    if date.month not in range(first, first + 3):
+        season = part_of_season("", year, date.of_season + (8 if context.hemisphere == "south" else 0))
+        following = f"{int(year) + 1:04d}-{date.month:02d}"
+        over_new_year = first > 10 and date.month in range(1, first - 9)
+        raise NoSuchDate("Which of the two is meant?", (month, following if over_new_year else season))
 
 
 def _plain(date: Partial, year: str) -> str:
@@ -282,9 +297,21 @@ def _span(date: Partial, context: DateContext, pick: int) -> str:
 
 def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
     """First and last month in each theatre that is possible for the collection's countries."""
-    rows = [row for theatres in date.span for row in theatres]
-    own = [row for row in rows if row[0] and row[0] in context.countries]
-    return list(dict.fromkeys((first, last) for _, first, last in own or rows))
+    if not context.countries:
+        return list(dict.fromkeys((first, last) for theatres in date.span for _, first, last in theatres))
+    own = [span for theatres in date.span for span in _spans_in(theatres, context, which=len(date.span) > 1)]
+    everywhere = ((first, last) for theatres in date.span for _, first, last in theatres)
+    return list(dict.fromkeys(own or everywhere))
+
+
+def _spans_in(theatres: Theatres, context: DateContext, *, which: bool) -> list[tuple[str, str]]:
+    """A war in the collection's countries; none where it was in none of them. Where no war is named, and it came there
+    in a later year than it began, as it was elsewhere too: “before the war” may be before either."""
+    rows = (*theatres, *OF_LANDS.get(theatres, ()))
+    own = [(first, last) for lands, first, last in rows if set(lands.split()) & set(context.countries)]
+    began = [(first, last) for lands, first, last in theatres if not lands]
+    later = which and own and began and min(own)[0][:4] > began[0][0][:4]
+    return [*own, *began] if later else own
 
 
 def _from_julian(date: Partial, text: str) -> str:

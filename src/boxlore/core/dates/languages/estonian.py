@@ -76,7 +76,7 @@ ESTONIAN = Language(
         "few": "paar|mõni|mõned|mõne",
         "not": "mitte|aga mitte|ainult mitte|mitte kunagi|polnud|ei olnud|see polnud|see ei olnud|iialgi",
         "today": "eile|täna|mullu|möödunud aastal|möödunud|eelmisel aastal|tagasi",
-        "noise": "oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|hommikul|õhtul|pärastlõunal|öösel|keskpäeval|hommik|õhtu|kell",
+        "noise": "siis|oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|hommikul|õhtul|pärastlõunal|öösel|keskpäeval|hommik|õhtu|kell",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu",
         "no_year": "aasta teadmata|aasta pole teada",
         "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|pigem|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale|aga|kuid",
