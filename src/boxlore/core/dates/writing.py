@@ -217,7 +217,7 @@ def _dual(date: Partial, pick: int) -> str:
     rest += f"-{date.day:02d}" if date.day else ""
     first, second = f"{date.year}{rest}", f"{int(date.year) + 1:04d}{rest}"
     reckoned = _from_julian(date, second) if date.day else second
-    return (f"[{first},{second}]", second, reckoned, first)[pick]
+    return (f"[{first},{second}]", second, reckoned, first)[min(pick, 3)]
 
 
 def _school_year(date: Partial, context: DateContext, pick: int) -> str:
