@@ -11,6 +11,7 @@ from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.one_item import look_over
 from boxlore.core.rules.people_and_kin import look_over_people
+from boxlore.core.rules.people_in_question import people_in_question
 from boxlore.core.rules.several_items import Together
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, contradictions, records, weddings
@@ -35,6 +36,9 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
     people = collection.people()
     ground = ground_of(collection)
     marks: dict[str, str] = {}
+    questions: dict[str, list[str]] = {}
+    for ident, _, words in collection.store.words_of(("asked",)):
+        questions.setdefault(ident, []).append(words)
     seen: list[Record] = []
     together = Together()
     for record in records(collection, selection):
@@ -42,6 +46,7 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         mark = record.mark.short if record.mark else ""
         for finding in [
             *look_over(record, people),
+            *people_in_question(record, questions.get(record.id, ())),
             *item_findings(collection, record, ground),
             *_scans(collection, record),
         ]:

@@ -8,6 +8,7 @@ import pytest
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_person import open_person, take_person
@@ -29,6 +30,11 @@ def told(collection: Collection, words: str, at: int = 0) -> tuple[Sitting, Reco
     prompt = next(prompt for prompt in sitting.prompts if prompt.field == "person")
     sitting.keep(sitting.record(item), prompt, words)
     return sitting, sitting.record(item)
+
+
+def _listed(collection: Collection) -> list[str]:
+    """The questions about people that `check` lists."""
+    return [row.finding.message for row in check(collection) if row.finding.rule == "person.in-question"]
 
 
 DOUBTFUL = [
@@ -53,10 +59,12 @@ def test_words_of_nobody_known_become_somebody_new(collection: Collection, words
     sitting, record = told(collection, words)
     question = open_person(sitting, record)
     assert question is not None and question.names == choices
+    assert question.asks in _listed(collection)
     with pytest.raises(WrongUse):
         take_person(sitting, record, question, len(choices) + 1)
     assert take_person(sitting, record, question, 1) == choices[0]
     record = sitting.record(record.id)
+    assert question.asks not in _listed(collection)
     assert open_person(sitting, record) is None and sitting.to_ask(record.id) == []
     name = choices[0].partition(": ")[2]
     assert name in [person.name for person in collection.people().values()]
@@ -84,6 +92,7 @@ def test_whoever_is_named_in_a_remark_is_asked_about(collection: Collection) -> 
     assert [view.words for view in record.all("person")] == everyone
     question = open_person(sitting, record)
     assert question is not None and question.names == ["Somebody new: Bob", NOBODY]
+    assert question.asks in _listed(collection)
     assert question.asks == "Is “Bob” in the picture too, where “leaning on Bob” is told of Anna Tamm?"
     take_person(sitting, record, question, 2)
     question = open_person(sitting, sitting.record(record.id))

@@ -6,7 +6,6 @@ question back. “Nobody” takes only the question away. Whoever was named only
 by the choice, in words of their own.
 """
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
@@ -17,6 +16,7 @@ from boxlore.core.people.names.words_table import KIN_ALONE
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart
 from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.rules.people_in_question import OF_A_REMARK, asked_by, before_brackets
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
@@ -60,13 +60,17 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
     people = sitting.collection.people().values()
     for view in record.all("person"):
         note, name = next(
-            ((said, asked) for said in notes if (asked := _asked_by(said, view.words))), (None, view.words)
+            ((said, asked) for said in notes if (asked := asked_by(said.words, view.words))), (None, view.words)
         )
         if view.meant or not (view.asks or note):
             continue
         if view.asks:
-            known = named(people, view.words, sitting.teller.understanding.known_names)
+            name = before_brackets(view.words)
+            family = sitting.teller.understanding.known_names
+            known = named(people, view.words, family) or named(people, name, family)
+            name = view.words if known else name
             asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
+            asks = asks if known else f"“{view.words}”: who is that?"
         else:
             known, asks = list(_who_may_be(people, name)), ""
         nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()
@@ -75,19 +79,10 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
     return next(_of_remarks(record, notes, people), None)
 
 
-def _asked_by(note: Statement, words: str) -> str:
-    """The words in question, if a note asks about these: all, or those before what brackets say of somebody."""
-    asked = (words, words.partition(" (")[0])
-    return next((name for name in asked if f"“{name}”" in note.words and not _OF_A_REMARK.match(note.words)), "")
-
-
-_OF_A_REMARK = re.compile(r"Is “(.+?)” in the picture too, where “(.+)” is told of ")
-
-
 def _of_remarks(record: Record, notes: Sequence[Statement], people: Iterable[Person]) -> Iterator[OpenPerson]:
     """The questions about those who are named only in what is told of somebody else."""
     for note in notes:
-        asked = _OF_A_REMARK.match(note.words)
+        asked = OF_A_REMARK.match(note.words)
         view = next((view for view in record.all("person") if asked and asked[2] in view.words), None)
         if asked and view:
             choices = (*_known(known_by(people, asked[1])), *_new(asked[1]), Meant("Nobody: the words stay as told"))
