@@ -2,13 +2,18 @@
 
 from tests.every_row import every_row
 
+from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.deaths import doubted, ends_life, says_living
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure
 
-YEAR = Reading("date", DateReading.from_edtf("1944?"), "")
+YEAR = Reading("date", DateReading.from_edtf("1944"), "")
 ASKED = Reading("date", DateReading("03/04/44", ask="Which century?", alternatives=("1944-04-03",)), "", asks=True)
 UNREAD = Reading("date", DateReading("at sea"), "")
+
+
+def read(words: str) -> Reading:
+    return Reading("date", phrases.read(words), "")
 
 
 def told(words: str, field: str = "died", sure: Sure = Sure.SURE) -> Statement:
@@ -17,7 +22,19 @@ def told(words: str, field: str = "died", sure: Sure = Sure.SURE) -> Statement:
 
 
 ENDS = [
-    (told("1944?"), YEAR, True),
+    (told("1944"), YEAR, True),
+    (told("about 1990"), read("about 1990"), True),
+    (told("before 1990"), read("before 1990"), True),
+    (told("in May 1990"), read("in May 1990"), True),
+    (told("1944, the grave unknown"), YEAR, True),
+    (told("1944?"), Reading("date", DateReading.from_edtf("1944?"), ""), False),
+    (told("perhaps 1990"), read("perhaps 1990"), False),
+    (told("about 1990?"), read("about 1990?"), False),
+    (told("said to be 1990"), read("said to be 1990"), False),
+    (told("1990 oder wohl 1991"), YEAR, False),
+    (told("troligen 1990"), read("troligen 1990"), False),
+    (told("may have died 1990"), read("may have died 1990"), False),
+    (told("it may be 1990"), None, False),
     (told("03/04/44"), ASKED, True),
     (told("at sea"), UNREAD, True),
     (told("in the war"), None, True),

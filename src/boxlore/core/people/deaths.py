@@ -1,10 +1,13 @@
 """Whether what is told of somebody's death surely ends the life.
 
 Rule kept: only a sure statement does, with a date or without. A guess, what is likely, “perhaps in the war” and “not
-yet, he lives in Perth” leave somebody living. A date in doubt is no doubt of the death.
+yet, he lives in Perth” leave somebody living. So does a date in doubt (`1990?`, “perhaps 1990”, as the reader of dates
+understands it: EDTF's `?` and `%`), for it may be the death that is doubted; one that is only rough (“about 1990”)
+does not.
 """
 
 from collections.abc import Iterable
+from itertools import pairwise
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.statements import Reading, Statement, Sure, fold
@@ -18,26 +21,40 @@ _LIVING_WORDS = frozenset(
     "nav dzivs dziva dzivo ne gyvas gyva gyvena zyje zije vivant vivante vit vive vivo viva lever inte ikke".split()
 )
 _DOUBT_WORDS = frozenset(
-    "maybe perhaps probably possibly think believe know unknown idea unsure guess rumour "
-    "voibolla vist teadmata arvatavasti может вероятно наверное неизвестно vielleicht wohl vermutlich unbekannt ehka "
+    "maybe perhaps probably possibly might could think believe unsure guess rumour "
+    "voibolla vist arvatavasti может вероятно наверное vielleicht wohl vermutlich ehka "
     "luultavasti varbut laikam gal turbut moze chyba snad peut forse quizas kanske maske".split()
 )
+_UNKNOWN_WORDS = frozenset("know unknown idea teadmata неизвестно unbekannt".split())
+"""What is not known beside a date is something else, such as the place; alone it is the death."""
 _MISSING_WORDS = frozenset(
     "missing believed presumed supposed reported feared vermisst verschollen kadunud kadonnut savnet saknad "
     "vermist disparu disparue disperso dispersa desaparecido desaparecida zaginiony zaginiona zaginal zaginela "
     "пропал пропала pazudis pazudusi dinges dingusi nezvestny nezvestna".split()
 )
 """Folded words, from memory."""
+_MAY_HAVE = frozenset({("may", "have"), ("may", "be"), ("may", "well")})
+_IN_DOUBT = frozenset("?%")
+"""Qualifiers of EDTF that say a part is uncertain (ISO 8601-2, 4.4)."""
 
 
 def ends_life(statement: Statement, reading: Reading | None) -> bool:
     """Whether a statement about the day, the place or the burial of a death surely says that somebody died."""
     if statement.sure is not Sure.SURE or says_living(statement.words) or _is_missing(statement.words):
         return False
+    if "?" in statement.words or _is_doubted(_words(statement.words)):
+        return False
     value = reading.value if reading is not None else None
-    if isinstance(value, DateReading) and (value.edtf is not None or value.alternatives):
+    if isinstance(value, DateReading) and value.edtf is not None:
+        return _IN_DOUBT.isdisjoint(value.edtf.text)
+    if isinstance(value, DateReading) and value.alternatives:
         return True
-    return "?" not in statement.words and _DOUBT_WORDS.isdisjoint(_words(statement.words))
+    return _UNKNOWN_WORDS.isdisjoint(_words(statement.words))
+
+
+def _is_doubted(words: list[str]) -> bool:
+    """`may` alone is a month."""
+    return not _DOUBT_WORDS.isdisjoint(words) or any(pair in _MAY_HAVE for pair in pairwise(words))
 
 
 def _is_missing(words: str) -> bool:
