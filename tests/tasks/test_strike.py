@@ -10,11 +10,13 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
-from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.core.people.consent import make_consent
+from boxlore.core.statements import Kind, Reading, Said, Source, Subject, Unreadable
 from boxlore.exports.inventory import as_csv
 from boxlore.store.values import Draft
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import STRIKE_WAITS, Collection, open_collection
+from boxlore.tasks.people.registry import consent, find_person
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
     NAMED,
@@ -265,6 +267,65 @@ def test_words_that_stand_in_no_told_text_are_named_too(bare: Callable[[int], Pa
             "Still in the keeper's name, , which stands beside all that was written down; it stays.",
             "Still in the line that says what was done, ; it stays.",
         ]
+
+
+def test_who_gave_a_consent_is_reached(bare: Callable[[int], Path]) -> None:
+    """As it is kept now, and as it was kept when the sentence did not say who."""
+    with open_collection(bare(1)) as collection:
+        act = collection.act("told")
+        quentin, mia = act.new(Kind.PERSON), act.new(Kind.PERSON)
+        act.state(quentin, "name", "Quentin Tamm")
+        act.state(mia, "name", "Mia Tamm")
+        act.done()
+        given = make_consent(["name"], "2026-11-25", by="Uncle Waldo Pinchbeck", witness="Notary Gribble")
+        of_quentin = consent(collection, find_person(collection, "Quentin"), given)
+        act = collection.act("told")
+        before = act.state(mia, "consent", "given by herself or himself, 2026-11-25: name", audience="keeper")
+        act.readings.append((before.id, Reading("consent", given, "consent 1", confirmed=True)))
+        damaged = act.state(mia, "consent", "given by herself or himself, 2026-11-26: name", audience="keeper")
+        act.readings.append((damaged.id, Reading("consent", Unreadable('{"by": "Pinch'), "consent 1")))
+        act.done()
+        for words in ("waldo pinchbeck", "Notary Gribble"):
+            found, left = targets_everywhere(collection, words)
+            expected = [of_quentin.id, before.id] if words == "waldo pinchbeck" else [of_quentin.id]
+            assert [target.statement for target in found] == expected and not left
+        found, _ = targets_everywhere(collection, "Pinchbeck")
+        assert [target.source for target in found] == ["", "Uncle Waldo Pinchbeck"]
+        report = strike_out(collection, [target.statement for target in found], asked=["Pinchbeck"])
+        assert (report.struck, carriers(collection, report), report.standing) == (2, [], ())
+        assert not find_person(collection, "Quentin").consents
+
+
+def test_a_name_is_reached_by_its_parts(bare: Callable[[int], Path]) -> None:
+    with open_collection(bare(1)) as collection:
+        act = collection.act("told")
+        zinnia, sister, third = (act.new(Kind.PERSON) for _ in range(3))
+        act.state(zinnia, "given", "Zin\u00adnia")
+        act.state(zinnia, "family", "Crabtree")
+        act.state(zinnia, "born", "1990")
+        act.state(sister, "given", "Zinnia")
+        act.state(sister, "family", "Crabbe")
+        act.state(sister, "nickname", "Crab Tree")
+        act.state(third, "given", "Ivo")
+        act.state(third, "patronymic", "Karlovich")
+        act.state(third, "family", "Crabtree")
+        act.done()
+        by_words = {
+            words: [target.words for target in targets_everywhere(collection, words)[0]]
+            for words in ("zinnia crabtree", "Crabtree, Zinnia", "Ivo Karlovich Crabtree", "Crabtree")
+        }
+        assert by_words == {
+            "zinnia crabtree": ["Zin\u00adnia", "Crabtree"],
+            "Crabtree, Zinnia": ["Zin\u00adnia", "Crabtree"],
+            "Ivo Karlovich Crabtree": ["Ivo", "Karlovich", "Crabtree"],
+            "Crabtree": ["Crabtree", "Crabtree"],
+        }
+        with pytest.raises(WrongUse, match="nowhere"):
+            targets_everywhere(collection, "zinnia crabtree", "given")
+        found, _ = targets_everywhere(collection, "zinnia crabtree")
+        strike_out(collection, [target.statement for target in found], asked=["zinnia crabtree"])
+        assert [row.field for row, _ in collection.store.statements(zinnia)] == ["born"]
+        assert "Zinnia Crabtree" not in [person.name for person in collection.people().values()]
 
 
 REFUSED = [("Ida", "storey", "no field “storey”"), (" ", "any", "No words"), ("Ida", "any", "stand nowhere")]

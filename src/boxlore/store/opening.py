@@ -395,8 +395,9 @@ class Store:
         """(subject id, field, words) of every statement in force of these fields, where something is said."""
         return self._stream(queries.words_of, fields)
 
-    def every_words(self) -> Iterator[tuple[str, str, str, str, str, str]]:
-        """(statement id, subject, field, words, said, source) of every statement in the log, in force or not."""
+    def every_words(self) -> Iterator[tuple[str, str, str, str, str, str, str]]:
+        """(statement id, subject, field, words, said, source, who gave the consent that it is) of every statement in
+        the log, in force or not."""
         return self._stream(queries.every_words)
 
     def fixity(self) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:

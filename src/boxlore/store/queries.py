@@ -287,9 +287,13 @@ def words_of(db: sqlite3.Connection, fields: Sequence[str]) -> Iterator[tuple[st
     yield from db.execute(query, (json.dumps(list(fields)), Sure.NOT_KNOWN))
 
 
-def every_words(db: sqlite3.Connection) -> Iterator[tuple[str, str, str, str, str, str]]:
-    """(statement id, subject, field, words, said, source) of every statement in the log, in force or not."""
-    yield from db.execute("SELECT id, subject, field, words, said, source FROM statement ORDER BY row")
+def every_words(db: sqlite3.Connection) -> Iterator[tuple[str, str, str, str, str, str, str]]:
+    """(statement id, subject, field, words, said, source, who gave the consent that it is) of every statement in the
+    log, in force or not."""
+    consent_by = """(SELECT group_concat(json_extract(value, '$.by'), ' ') FROM reading r
+        WHERE r.statement = s.id AND r.kind = 'consent' AND json_valid(value))"""
+    query = f"SELECT id, subject, field, words, said, source, ifnull({consent_by}, '') FROM statement s ORDER BY row"
+    yield from db.execute(query)
 
 
 def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:

@@ -5,6 +5,9 @@ sees are passed over, and a word that the end of a line parts, or whose letters 
 may stand between two words or within one, so a text with some is read both ways.
 """
 
+from collections.abc import Iterable
+from itertools import permutations
+
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names_in_text.text_normalising import as_seen, breaks_in
 from boxlore.core.statements import fold
@@ -50,3 +53,30 @@ def ways(text: str) -> list[list[str]]:
 def holds(told: list[str], asked: list[str]) -> bool:
     """Whether the tokens asked for stand among those told, in their order and side by side."""
     return any(told[at : at + len(asked)] == asked for at in range(len(told) - len(asked) + 1))
+
+
+PARTS_OF_A_NAME = frozenset(
+    "name honorific given nickname patronymic family born_as married_as religious_name suffix".split()
+)
+"""Fields of a person whose words stand side by side in a name that is shown."""
+_PARTS = 3
+
+
+def parts_of_a_name(parts: Iterable[tuple[str, str, str]], asked: list[str]) -> set[str]:
+    """The ids of statements that only together hold the tokens asked for, as a given name and a family name do, in any
+    order. `parts` are the (id, subject, words) of PARTS_OF_A_NAME.
+    """
+    of_subject: dict[str, dict[str, list[str]]] = {}
+    for ident, subject, words in parts:
+        told = tokens(words)
+        if not holds(told, asked) and not set(told).isdisjoint(asked):
+            of_subject.setdefault(subject, {})[ident] = told
+    together: set[str] = set()
+    for told_of in of_subject.values():
+        for count in range(2, _PARTS + 1):
+            for idents in permutations(told_of, count):
+                if holds([token for ident in idents for token in told_of[ident]], asked):
+                    together.update(idents)
+            if together.intersection(told_of):
+                break
+    return together

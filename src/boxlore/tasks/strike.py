@@ -20,7 +20,7 @@ from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid, words_of
 from boxlore.store.strike_branches import only_in_backups
 from boxlore.store.strike_standing import Place, Standing
-from boxlore.store.strike_words import can_be_struck, holds, stands_in, tokens
+from boxlore.store.strike_words import PARTS_OF_A_NAME, can_be_struck, holds, parts_of_a_name, stands_in, tokens
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.struck_in_pdfs import pdfs_read
@@ -51,7 +51,7 @@ class Target:
     field: str
     words: str
     source: str = ""
-    """The document or file that it is from, where the words stand in the name of that alone."""
+    """The document or file that it is from, or who gave a consent, where the words stand in that name alone."""
     is_from_file: bool = False
     is_in_backups: bool = False
     """Whether only backups have it, of a branch of history that was left when an older one was brought back."""
@@ -119,6 +119,8 @@ class _Row:
     words: str
     said: str
     source: str
+    consent_by: str
+    """Who gave a consent, where this is one."""
     is_in_backups: bool
 
     @property
@@ -148,22 +150,26 @@ def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> 
     """Every statement about anything (items, people, places, occasions, containers, sittings, the collection) that
     holds the words as whole words, in force or not: those to strike, and those which a strike would break, such as the
     name of a scan's file. A statement from a document whose name holds them is to be struck too; what came from a file
-    of such a name, as a whole tree does, is not. Raises WrongUse if there are none.
+    of such a name, as a whole tree does, is not. Of `any` field, the parts of a name go that together are the words.
+    Raises WrongUse if there are none.
     """
     if field != ANY and field not in FIELDS:
         raise WrongUse(f"There is no field “{field[:40]}”.", "Write any, or boxlore show names the fields.")
     asked = tokens(words)
     if not asked:
         raise WrongUse("No words are given.", "Say which with --words.")
-    holding = [target for target in _holding(collection, asked) if field in (ANY, target.field)]
+    parts = ((row.id, row.subject, row.words) for row in _every_row(collection) if row.field in PARTS_OF_A_NAME)
+    together = parts_of_a_name(parts, asked) if field == ANY else set()
+    holding = [target for target in _holding(collection, asked, together) if field in (ANY, target.field)]
     if not holding:
         raise WrongUse("Those words stand nowhere.", "boxlore find looks for words that are told.")
     to_strike = [target for target in holding if not target.is_from_file and can_be_struck(target.field)]
     return to_strike, [target for target in holding if target not in to_strike]
 
 
-def _holding(collection: Collection, asked: list[str]) -> Iterator[Target]:
-    """The statements that hold the words, or are from a document or a file whose name does."""
+def _holding(collection: Collection, asked: list[str], together: Container[str]) -> Iterator[Target]:
+    """The statements that hold the words, or are from a document or a file whose name does, or from somebody who gave a
+    consent; and those that are `together` a name which does (ids)."""
     for row in _every_row(collection):
         if row.field not in FIELDS:
             continue  # of a newer version, in a backup
@@ -171,6 +177,10 @@ def _holding(collection: Collection, asked: list[str]) -> Iterator[Target]:
             yield row.as_target
         elif row.said in (Said.DOCUMENT, Said.FILE) and stands_in(row.source, asked):
             yield replace(row.as_target, source=row.source, is_from_file=row.said == Said.FILE)
+        elif stands_in(row.consent_by, asked):
+            yield replace(row.as_target, source=row.consent_by)
+        elif row.id in together:
+            yield row.as_target
 
 
 def left_words(target: Target) -> str:

@@ -77,7 +77,8 @@ class Consent:
     def words(self) -> str:
         """The sentence that is kept."""
         what = ", ".join(sorted(self.matters))
-        who = "by herself or himself" if self.capacity is Capacity.SELF else f"by {self.by}, {self.capacity}"
+        told_by = f", as {self.by} tells" if self.by else ""
+        who = f"by herself or himself{told_by}" if self.capacity is Capacity.SELF else f"by {self.by}, {self.capacity}"
         before = f", witness {self.witness}" if self.witness else ""
         return f"{'given' if self.given else 'withdrawn'} {who}{before}, {self.day}: {what}"
 
