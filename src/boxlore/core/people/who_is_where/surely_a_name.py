@@ -93,6 +93,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
     if not is_known and _names_nothing(tokens):
         return f"Is “{words}” someone in the picture?"
+    if len(tokens) > 2 and tokens[1].plain == "of" and not is_part_of_names(first, known):
+        return f"Is “{words}” someone in the picture?"  # `Wedding of Ruth`
     if several := _names_in_a_row(tokens):
         return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
