@@ -440,6 +440,10 @@ class Store:
         """What was told of items and is understood as a date that lies wholly from one ISO day to another."""
         return self._ask(searching.dated, first, last, limit)
 
+    def words_beginning(self, start: str, limit: int = 2000) -> set[str]:
+        """Folded words told and in force that begin with these letters, of at most `limit` statements."""
+        return self._ask(searching.words_beginning, start, limit)
+
     def complete_people(self, prefix: str, limit: int = 8) -> list[tuple[str, str]]:
         """(id, name) of people with a name any word of which begins with `prefix`; last meant first."""
         return self._ask(searching.complete, "person", prefix, limit)

@@ -25,6 +25,9 @@ MANY = 10_000
 SORTED = 200
 """The most names that are sorted after reading them all (see `complete`)."""
 
+MARKS = ".,;:!?()[]“”\"'’"
+"""What stands at the ends of words."""
+
 _COUNT_NAMES = "SELECT count(*) FROM (SELECT 1 FROM name WHERE kind = ? AND folded >= ? AND folded < ? LIMIT ?)"
 
 _HIT_COLUMNS = "s.subject_kind, s.subject, s.field, s.words, s.said, s.source"
@@ -74,6 +77,16 @@ def dated(db: sqlite3.Connection, first: str, last: str, limit: int) -> list[Hit
     """What was told of items and read as a date from one day to the other, in the order of the days."""
     maker = _HitMaker(db)
     return [maker.hit(row, draft=False) for row in db.execute(_DATED, (first, last, limit)).fetchall()]
+
+
+def words_beginning(db: sqlite3.Connection, start: str, limit: int) -> set[str]:
+    """Of at most `limit` statements."""
+    query = """
+        SELECT w.folded FROM words_index w JOIN in_force s ON s.row = w.rowid WHERE w.words_index MATCH ? LIMIT ?"""
+    letters = "".join(filter(str.isalnum, fold(start)))
+    rows = db.execute(query, (f'"{letters}"*', limit)).fetchall() if letters else []
+    words = {word.strip(MARKS) for (folded,) in rows for word in folded.split()}
+    return {word for word in words if word.startswith(letters)}
 
 
 def _statements(db: sqlite3.Connection, match: str, limit: int) -> list[tuple[Any, ...]]:

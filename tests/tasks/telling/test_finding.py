@@ -8,7 +8,7 @@ from tests.every_row import every_row
 
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.telling.finding import found
+from boxlore.tasks.telling.finding import found, near
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.undoing import Done, Steps
 
@@ -66,3 +66,19 @@ def test_a_date_finds_what_was_understood_as_one_within_it(
 
 def test_no_more_is_found_than_was_asked_for(collection: Collection) -> None:
     assert [hit.words for hit in found(collection, "1952", 1)] == ["12 May 1952"]
+
+
+@every_row(
+    ("asked", "meant"),
+    [
+        ("roff", ["roof"]),
+        ("Roof leakde", ["roof leaked"]),
+        ("somer", []),
+        ("sumer fifties", ["summer fifties"]),
+        ("zeppelin", []),
+        ("?!", []),
+        ("roof", []),
+    ],
+)
+def test_a_slip_is_offered_as_it_was_told(collection: Collection, asked: str, meant: list[str]) -> None:
+    assert near(collection, asked) == meant

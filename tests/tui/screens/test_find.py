@@ -35,7 +35,13 @@ def test_moving_through_the_list_opens_the_row_at_the_cursor(run: Run, collectio
     run(look())
 
 
-SEARCHES = [("7", "1 found", 7), ("TRA-0003", "1 found", 3), ("regatta", "1 found", 1), ("zeppelin", "0 found", 0)]
+SEARCHES = [
+    ("7", "1 found", 7),
+    ("TRA-0003", "1 found", 3),
+    ("regatta", "1 found", 1),
+    ("zeppelin", "0 found", 0),
+    ("regata", "Did you mean regatta?", 0),
+]
 
 
 @pytest.mark.parametrize(("words", "counted", "opened"), SEARCHES)

@@ -5,7 +5,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.fields.guard import check_letters
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.telling.finding import found
+from boxlore.tasks.telling.finding import found, near
 
 
 @click.command()
@@ -22,6 +22,7 @@ def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) 
     check_letters(" ".join(words))
     with open_collection(ctx.obj, write=False) as collection:
         hits = found(collection, " ".join(words), limit)
+        meant = [] if hits else near(collection, " ".join(words))
     for hit in hits:
         if as_json:
             output.row(
@@ -39,4 +40,6 @@ def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) 
             output.say(f"{where:20}  {hit.field}: {output.safe(hit.words)}{' (being typed)' if hit.draft else ''}")
     if not hits:
         talk.say(f"Nothing told has all of these words: {' '.join(words)}")
+        if meant:
+            talk.say(f"Did you mean {' or '.join(map(output.safe, meant))}?")
     ctx.exit(0 if hits else 1)

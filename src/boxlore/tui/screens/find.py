@@ -17,7 +17,7 @@ from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
 from boxlore.tasks.sitting.people_corrections import items_with
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.telling.finding import found
+from boxlore.tasks.telling.finding import found, near
 from boxlore.tui.keys import ROW_KEYS, bindings
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.several_items import of_many
@@ -136,6 +136,8 @@ class FindScreen(Screen[None]):
         self._positions = list(self._words_at)
         self.rows.show(len(self._positions), self._cells)
         self._say(f", the first {MOST} shown" if len(self._words_at) >= MOST else "")
+        if not self._positions and (meant := near(self._collection, query)):
+            self._heading.say(f"  Nothing is found. Did you mean {' or '.join(meant)}?")
 
     def _hits(self, query: str) -> list[tuple[str, str]]:
         """(item id, words found in it): first the item of that number or mark, then the hits of the search."""
