@@ -10,7 +10,7 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
-from boxlore.core.people.consent import make_consent
+from boxlore.core.people.consent import Matter, allowed, make_consent
 from boxlore.core.statements import Kind, Reading, Said, Source, Subject, Unreadable
 from boxlore.exports.inventory import as_csv
 from boxlore.store.values import Draft
@@ -294,6 +294,22 @@ def test_who_gave_a_consent_is_reached(bare: Callable[[int], Path]) -> None:
         report = strike_out(collection, [target.statement for target in found], asked=["Pinchbeck"])
         assert (report.struck, carriers(collection, report), report.standing) == (2, [], ())
         assert not find_person(collection, "Quentin").consents
+
+
+def test_a_struck_withdrawal_opens_nothing(bare: Callable[[int], Path]) -> None:
+    with open_collection(bare(1)) as collection:
+        act = collection.act("told")
+        act.state(act.new(Kind.PERSON), "name", "Quentin Tamm")
+        act.done()
+        for given, matters in ((True, ["name", "picture"]), (False, ["name", "picture"]), (True, ["picture"])):
+            answer = make_consent(matters, "2026-11-25", given=given, witness="" if given else "Notary Gribble")
+            consent(collection, find_person(collection, "Quentin"), answer)
+        found, _ = targets_everywhere(collection, "Gribble")
+        report = strike_out(collection, [target.statement for target in found], asked=["Gribble"])
+        assert (report.struck, report.standing) == (1, ())
+        assert allowed(find_person(collection, "Quentin").consents) == {Matter.PICTURE}
+        strike_out(collection, [targets_everywhere(collection, "given by herself")[0][0].statement])
+        assert allowed(find_person(collection, "Quentin").consents) == {Matter.PICTURE}
 
 
 def test_a_name_is_reached_by_its_parts(bare: Callable[[int], Path]) -> None:

@@ -27,6 +27,7 @@ from boxlore.tasks.collection.struck_in_pdfs import pdfs_read
 from boxlore.tasks.collection.struck_rows import forget_rows
 from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
+from boxlore.tasks.people.struck_withdrawals import keep_closed
 
 BEYOND = (
     "Boxlore cannot reach copies on other disks or in other people's hands, backups that others made, "
@@ -204,12 +205,14 @@ def strike_out(
 ) -> StrikeReport:
     """Strike these statements; waits for other readers until `stopped`. `asked` are words to be looked for besides.
 
-    First they go out of the tables that Boxlore itself keeps for the keeper to answer; of what was printed, the report
+    First they go out of the tables that Boxlore itself keeps for the keeper to answer, and what a struck withdrawal
+    closed is noted without its words; of what was printed, the report
     names the PDFs that can be read and hold the words.
     """
     also = list(asked)
     words = [*words_of(collection.store, statements), *also]
     forget_rows(collection, words)
+    keep_closed(collection, frozenset(statements))
     collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
     report = strike(collection.store, statements, by=by, now=now, also=also, waiting=waiting, stopped=stopped)
