@@ -42,7 +42,9 @@ def test_how_many_cases_there_are() -> None:
 @every_row_by_group(("words", "edtf", "ask", "setting"), CASES)
 def test_case(words: str, edtf: str, ask: str, setting: str) -> None:
     order = setting if setting in ("dmy", "mdy") else None
-    reading = read(words, PhraseSettings(order=order, hemisphere="south" if setting == "south" else "north"))
+    hemisphere = "south" if setting == "south" else "north"
+    countries = (setting,) if setting.isupper() else ()
+    reading = read(words, PhraseSettings(order=order, hemisphere=hemisphere, countries=countries))
     assert (reading.edtf.text if reading.edtf else "-") == edtf
     if ask == "-":
         assert reading.ask is None

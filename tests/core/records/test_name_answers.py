@@ -4,11 +4,12 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, scan, shown, stories
+from tests.core.records.cast import LIVES, MIA, PEOPLE, SEEN_ONLY, TODAY, record, said, scan, shown, stories
 
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.people.consent import make_consent
 from boxlore.core.people.names_in_text.finder import name_finder
-from boxlore.core.people.names_in_text.search import Doubt
+from boxlore.core.people.names_in_text.search import Doubt, Hit
 from boxlore.core.people.person import Registry
 from boxlore.core.records.audience import EMBEDDED, Recipient, To
 from boxlore.core.records.closing_dates import Closing, Closure
@@ -84,6 +85,19 @@ def test_what_is_hidden_in_a_place_stays_hidden_when_the_person_may_be_named() -
             assert changed.seen(whole).told
     withheld = withhold([PEOPLE[1]], LIVES, To.OUTSIDE, TODAY, decided([("item", decision(NamingAnswer.HIDE))]))
     assert withheld is NOBODY, "an answer about somebody whom the registry has no more"
+
+
+def test_no_answer_names_whoever_took_consent_back_or_is_kept_from_the_audience() -> None:
+    """Also an answer that was given later; that somebody else is meant holds as before."""
+    taken_back = (*SEEN_ONLY.consents, make_consent(["name"], "2026-11-26", given=False))
+    kept = replace(MIA, audience="keeper")
+    for person, words in ((replace(SEEN_ONLY, consents=taken_back), "Con fell in."), (kept, "Mia fell in.")):
+        for answer, may in ((NamingAnswer.MAY, False), (NamingAnswer.OTHER, True)):
+            keys = decision_digest(Hit(0, 3, frozenset((person.id,)), Doubt.NONE), words)
+            answers = decided([("item", NamingDecision(answer, person.id, "story", keys))])
+            withheld = withhold([person], LIVES, To.OUTSIDE, TODAY, answers)
+            assert withheld.finds(words, "item", "story") is not may
+            assert withheld.decided.left(withheld.hits(words), words, "", "") == ([] if may else withheld.hits(words))
 
 
 def test_in_a_text_that_is_no_record_the_same_words_may_stand_among_others() -> None:

@@ -52,7 +52,7 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
         [mia.uri, "consent", "picture", "allow", "2026-11-24", "", "Mia Rourke",
          "given by herself or himself, 2026-11-24: picture"],
         [mia.uri, "consent", "picture", "disallow", "2026-11-25", "", "Tom",
-         "withdrawn by herself or himself, witness Ida, 2026-11-25: picture"],
+         "withdrawn by herself or himself, as Tom tells, witness Ida, 2026-11-25: picture"],
         ["TRA-0001", "policy", "disseminate", "disallow", "", "2126-11-25", "",
          "names someone taken as living of whom no birth is told, 100 years from this transfer"],
         ["TRA-0001", "consent", "name", "allow", "", "", "keeper", "somebody living may be named in: title"],

@@ -6,12 +6,15 @@ from pathlib import Path
 
 import pytest
 
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.names_asked import MOST_SAID, left_out
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people.registry import consent, find_person
 
 FIRST, SECOND = Selection(items=("TRA-0001",)), Selection(items=("TRA-0002",))
 
@@ -138,3 +141,31 @@ def test_a_name_that_words_tell_of_somebody_who_may_live_is_asked_about_everywhe
     left_out(collection, To.OUTSIDE)
     (record,) = (record for record in seen_by(collection, To.OUTSIDE).records() if record.id == second.id)
     assert record.words("care") == "Ask Rasmus"
+
+
+def test_a_consent_that_is_taken_back_closes_what_was_answered(collection: Collection) -> None:
+    """Also what the table still says; only a new consent opens it (consent may be withdrawn at any time: Oral History
+    Association, Best Practices, 2018)."""
+
+    def note(*, given: bool) -> None:
+        consent(collection, find_person(collection, "Mia"), make_consent(["name"], "2026-11-25", given=given))
+
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "may be named")
+    left_out(collection, To.OUTSIDE)
+    assert all(stories(collection))
+    note(given=False)
+    left_out(collection, To.OUTSIDE)
+    assert not any(stories(collection))
+    answer(collection.folder, "hide")
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "may be named")
+    with pytest.raises(WrongUse, match=r"names-found\.csv, line 2: Mia Rourke took back the consent to be named"):
+        left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "")
+    note(given=True)
+    assert not any(stories(collection)), "what the keeper hides stays hidden"
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "may be named")
+    left_out(collection, To.OUTSIDE)
+    assert all(stories(collection))

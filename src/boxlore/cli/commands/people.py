@@ -367,7 +367,8 @@ def consent(
         new_consent = make_consent(matters, day, given=not withdraw, capacity=capacity, by=by, witness=witness)
         registry.consent(collection, person, new_consent)
         again = to_make_again(collection, [collection.people()[person.id]]) if withdraw else []
-    asked = "" if withdraw else " It is asked again at the next sitting."
+    closed = " No answer that she or he may be named holds any more." if Matter.NAME in new_consent.matters else ""
+    asked = closed if withdraw else " It is asked again at the next sitting."
     talk.say(f"Kept: {person.name}: {new_consent.words}.{asked}")
     for sentence in again:
         talk.say(sentence)

@@ -16,7 +16,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.tasks.archive.archive_settings import archive_of
-from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
+from boxlore.tasks.archive.name_answers import NamePlace, decide, took_consent_back, undecided
 from boxlore.tasks.archive.names_asked import look_for_names, names_asked, said_of_answers, write_names_found
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, in_words
 from boxlore.tasks.archive.transfer import transfer as make
@@ -146,7 +146,7 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     if request.yes or not (sys.stdin.isatty() and sys.stderr.isatty()):
         return
     if new and collection.store.writable and talk.agreed("Go through them now?", NOTHING, default=True):
-        decide(collection, list(_asked(new)))
+        decide(collection, list(_asked(collection, new)))
         write_names_found(collection, look_for_names(collection, order.selection), order.selection)
     if not talk.agreed("Go on?", NOTHING):
         raise click.Abort
@@ -155,14 +155,17 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
 _KEYS = {"h": NamingAnswer.HIDE, "n": NamingAnswer.OTHER, "m": NamingAnswer.MAY}
 
 
-def _asked(places: list[NamePlace]) -> Iterator[tuple[NamePlace, NamingAnswer]]:
+def _asked(collection: Collection, places: list[NamePlace]) -> Iterator[tuple[NamePlace, NamingAnswer]]:
     """The keeper's answers, one by one, until there are no more or the rest is left for another time."""
     talk.say("h hide   n not that person   m may be named (there is consent)   s skip   q leave the rest for later")
     for at, place in enumerate(places, 1):
         doubt = f": {place.why}" if place.why else ""
         talk.say(f"{at} of {len(places)}  {place.number}, {place.where}: {output.safe(place.sentence)}")
+        keys = [key for key in _KEYS if key != "m" or not took_consent_back(collection, place)]
+        if len(keys) < len(_KEYS):
+            talk.say(f"{output.safe(place.name)} took back the consent to be named: m needs a new one.")
         key = click.prompt(
-            f"{output.safe(place.name)}{doubt}", type=click.Choice([*_KEYS, "s", "q"]), default="h", err=True
+            f"{output.safe(place.name)}{doubt}", type=click.Choice([*keys, "s", "q"]), default="h", err=True
         )
         if key == "q":
             return

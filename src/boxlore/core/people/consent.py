@@ -115,11 +115,17 @@ def make_consent(
 
 def allows(consents: Iterable[Consent], matter: Matter) -> bool:
     """Whether the last word on a matter is yes; without a word it is no."""
-    answer = False
-    for consent in consents:
-        if matter in consent.matters:
-            answer = consent.given
-    return answer
+    return bool(_last_word(consents, matter))
+
+
+def is_taken_back(consents: Iterable[Consent], matter: Matter) -> bool:
+    """Whether the last word on a matter is no; without a word it is neither."""
+    return _last_word(consents, matter) is False
+
+
+def _last_word(consents: Iterable[Consent], matter: Matter) -> bool | None:
+    words = [consent.given for consent in consents if matter in consent.matters]
+    return words[-1] if words else None
 
 
 def to_ask_again(consents: Iterable[Consent], sitting: str) -> bool:

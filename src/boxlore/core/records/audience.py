@@ -71,7 +71,7 @@ from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
-from boxlore.core.records.name_answers import FINISHED, MADE_BY
+from boxlore.core.records.name_answers import FINISHED, MADE_BY, Decided
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 
@@ -191,6 +191,10 @@ class Recipient:
             for hit in self.withheld.hits(words, where=FINISHED)
             if not hit.doubt and any(hit.start < kept.end and kept.start < hit.end for kept in left)
         ]
+
+    def still_allowed(self, answers: Decided) -> Decided:
+        """The keeper's answers as they hold here: none names whoever took consent back, or is kept from here."""
+        return answers.closed_to(self.withheld.never_named)
 
     def may_name(self, person: str, name: str, item: str = "", where: str = "") -> bool:
         """Whether a person (by id, empty if not known) may be named so; a namesake of someone withheld may not."""

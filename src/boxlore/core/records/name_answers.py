@@ -6,6 +6,9 @@ it holds wherever the same words stand, unless the same words are hidden elsewhe
 also then: it is made of records, in each of which they were judged by its own answer. What the keeper hides in a place
 stays hidden there until the keeper answers otherwise, also when the person consents or dies. A setting of the
 collection, such as its holder, is a place of its own: no answer about an item opens it, and its own opens nothing else.
+
+That somebody may be named is answered because there is consent. It holds no more where she has taken that back, or the
+keeper keeps her from that audience: it then counts as hidden, whichever was told first, until she consents anew.
 """
 
 from bisect import bisect_left, bisect_right
@@ -44,6 +47,11 @@ class Decided:
     """By (person, digest), what was answered of the makers of files."""
     let_out: frozenset[tuple[str, str]] = frozenset()
     """(person, digest) that may be read in some record, so that they may stand in what is made of it."""
+
+    def closed_to(self, people: frozenset[str]) -> "Decided":
+        """The same, where no answer allows that any of these is named."""
+        closed = [key for key, answer in self.answers.items() if answer is NamingAnswer.MAY and key[2] in people]
+        return _of_answers({**self.answers, **dict.fromkeys(closed, NamingAnswer.HIDE)}) if closed else self
 
     @property
     def named_somewhere(self) -> frozenset[str]:
@@ -96,7 +104,10 @@ NOTHING_DECIDED = Decided()
 
 def decided(decisions: Iterable[tuple[str, NamingDecision]]) -> Decided:
     """The decisions of each item (id), the later of two of one place in force."""
-    answers = {(item, told.where, told.person, told.digest): told.answer for item, told in decisions}
+    return _of_answers({(item, told.where, told.person, told.digest): told.answer for item, told in decisions})
+
+
+def _of_answers(answers: Mapping[Key, NamingAnswer]) -> Decided:
     told_of = {key: answer for key, answer in answers.items() if not key[1].startswith(OF_SETTING)}
     hidden = {(person, digest) for (_, _, person, digest), answer in told_of.items() if answer is NamingAnswer.HIDE}
     allowed = {(person, digest) for _, _, person, digest in told_of}

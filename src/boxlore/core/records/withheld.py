@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from boxlore.core.people.consent import Matter, allows
+from boxlore.core.people.consent import Matter, allows, is_taken_back
 from boxlore.core.people.names_in_text.finder import NameFinder, name_finder
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
@@ -42,6 +42,8 @@ class Withheld:
     finder_of_answers: NameFinder | None = None
     """Knows the names of these."""
     decided: Decided = NOTHING_DECIDED
+    never_named: frozenset[str] = frozenset()
+    """The ids of those whom no answer of the keeper lets out: they took consent back, or are kept from the audience."""
     whole_names: frozenset[str] = frozenset()
 
     @property
@@ -88,8 +90,10 @@ def withhold(
     `lives` tells of each person, by the first id, who counts as living; it is asked only for outside. `decided` is
     what the keeper has decided of places that name somebody.
     """
-    everyone = list(people)
-    hidden = [person for person in everyone if _is_hidden(person, lives, to, on_day or date.min)]
+    everyone, day = list(people), on_day or date.min
+    hidden = [person for person in everyone if _is_hidden(person, lives, to, day)]
+    never = _ids(person for person in hidden if _is_never_named(person, to, day))
+    decided = decided.closed_to(never)
     not_shown = [person for person in everyone if _is_not_shown(person, lives, to)]
     by_answer = decided.hidden_somewhere - _ids(hidden) if to.is_public else frozenset()
     answered = frozenset(person.id for person in everyone if not by_answer.isdisjoint(person.ids))
@@ -106,6 +110,7 @@ def withhold(
         kin_of_tellers=KinOfTellers(everyone, frozenset(person.id for person in hidden)) if hidden else None,
         finder_of_answers=name_finder(tuple(everyone), answered) if answered else None,
         decided=decided,
+        never_named=never,
         whole_names=frozenset(
             name
             for person in hidden
@@ -121,10 +126,18 @@ def _ids(people: Iterable[Person]) -> frozenset[str]:
 
 
 def _is_hidden(person: Person, lives: Mapping[str, Life], to: To, on_day: date) -> bool:
-    kept_for = (person.audience, *person.also_audiences)
-    if any(kept != "anyone" and not may_see(kept, to, on_day) for kept in kept_for):
+    if _is_kept_from(person, to, on_day):
         return True
     return to.is_public and _is_kept_back(person, lives[person.id], Matter.NAME)
+
+
+def _is_never_named(person: Person, to: To, on_day: date) -> bool:
+    return _is_kept_from(person, to, on_day) or (to.is_public and is_taken_back(person.consents, Matter.NAME))
+
+
+def _is_kept_from(person: Person, to: To, on_day: date) -> bool:
+    kept_for = (person.audience, *person.also_audiences)
+    return any(kept != "anyone" and not may_see(kept, to, on_day) for kept in kept_for)
 
 
 def _is_not_shown(person: Person, lives: Mapping[str, Life], to: To) -> bool:

@@ -12,6 +12,7 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
+from boxlore.core.people.consent import Matter, is_taken_back
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.names_in_text.text_normalising import read_text
 from boxlore.core.records.audience import EMBEDDED, WHO_SAYS, Naming
@@ -59,6 +60,12 @@ Given = Mapping[tuple[str, str], NamingAnswer]
 def answers_before(collection: Collection) -> Given:
     """Every decision in force about items, read once for all places of an output."""
     return {(item, key): answer for item, key, answer, _ in _told(collection)}
+
+
+def took_consent_back(collection: Collection, place: NamePlace) -> bool:
+    """Whether the person of a place allows no more to be named, so that only a new consent names her there."""
+    person = collection.people().get(place.person)
+    return person is not None and is_taken_back(person.consents, Matter.NAME)
 
 
 def with_answers(decided: Given, places: Iterable[NamePlace]) -> Iterator[NamePlace]:
@@ -134,7 +141,15 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
     """
     rows = rows_of(path)
     by_key = {(place.number, place.key): place for place in places}
-    return decide(collection, [answer for row in rows for answer in _answers_in(path, row, by_key)])
+    answers = [(row, place, answer) for row in rows for place, answer in _answers_in(path, row, by_key)]
+    for row, place, answer in answers:
+        is_new = ANSWERS.get(place.answer) is not answer
+        if is_new and answer is NamingAnswer.MAY and took_consent_back(collection, place):
+            raise WrongUse(
+                f"{path.name}, line {row.line}: {place.name} took back the consent to be named.",
+                "Answer hide or not that person; or note the new consent first: boxlore people consent.",
+            )
+    return decide(collection, [(place, answer) for _, place, answer in answers])
 
 
 def _answers_in(

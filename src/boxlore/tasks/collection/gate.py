@@ -159,7 +159,7 @@ class Gate:
 
     def _given(self) -> Decided:
         if self._answers is None:
-            self._answers = answers_given(self.seen.collection)
+            self._answers = self.seen.recipient.still_allowed(answers_given(self.seen.collection))
         return self._answers
 
     def _stop(self, leaks: list[Leak]) -> None:

@@ -230,7 +230,7 @@ def while_consents_held(seen: AudienceView, people: Sequence[Person]) -> Audienc
     ids = {person.id for person in people}
     everyone = seen.collection.people().values()
     before = [replace(person, consents=given(person)) if person.id in ids else person for person in everyone]
-    withheld = withhold(before, seen.lives, seen.to, seen.recipient.on_day, seen.withheld.decided)
+    withheld = withhold(before, seen.lives, seen.to, seen.recipient.on_day, _decided(seen.collection))
     return replace(seen, recipient=replace(seen.recipient, withheld=withheld))
 
 

@@ -71,6 +71,9 @@ LINKS = {"mother": "mother", "father": "father", "husband": "spouse", "wife": "s
 """Relations of a narrator that are links of the registry -> the field."""
 
 
+_BRACKETS = re.compile(r"\s*(?:\([^()]*\)|\[[^\[\]]*\])\s*")
+
+
 class Teller:
     """Writes what is told about one collection. One is made for a sitting or a run of the command."""
 
@@ -142,7 +145,8 @@ class Teller:
             who = read_who(words, self.understanding.known_names)
         if not who.people or (replaces and len(who.people) == 1):
             return [self.add_words(act, subject, name, words, how, replaces=replaces)]
-        doubted = not who.people[0].is_person and who.people[0].words != words.strip()  # `Missing: Tom`
+        told = _BRACKETS.sub(" ", words).strip()
+        doubted = not who.people[0].is_person and who.people[0].words not in (told, words.strip())  # `Missing: Tom`
         if len(who.people) == 1 and not (who.placed or who.people[0].unsure or doubted):
             statement = self.add_words(act, subject, name, words, how)  # one person's words stay as they were told
             self._people_told[statement.id] = replace(who.people[0], position=0)

@@ -1,5 +1,6 @@
 """The places where somebody living is named, or may be, answered one by one before anything goes outside."""
 
+from collections.abc import Sequence
 from typing import Any, Protocol
 
 from textual.app import App
@@ -7,7 +8,7 @@ from textual.app import App
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
-from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
+from boxlore.tasks.archive.name_answers import NamePlace, decide, took_consent_back, undecided
 from boxlore.tasks.archive.names_asked import names_asked
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import Sitting
@@ -35,6 +36,7 @@ _ANSWERS = (
     Choice(LATER, "Leave the rest", "for another time"),
     Choice(HIDE_ALL, "Hide it wherever it stands", "all further mentions of this name"),
 )
+_NOT_NOW = Choice(SKIP, "May be named", "not now: consent was taken back, and a new one must be noted first")
 
 
 async def ask_names(screen: NamesHost) -> None:
@@ -81,4 +83,7 @@ async def _ask(screen: NamesHost, places: list[NamePlace], at: int, kept: int) -
     doubt = f" ({place.why})" if place.why else ""
     title = f"{at + 1} of {several(len(places), 'mention')}: {place.name}{doubt}"
     below = f"{place.number}, {where}: {place.sentence}"
-    await screen.app.push_screen(Choices(title, _ANSWERS, answer, below=below))
+    answers: Sequence[Choice] = _ANSWERS
+    if took_consent_back(screen.sitting.collection, place):
+        answers = tuple(_NOT_NOW if choice.value == NamingAnswer.MAY else choice for choice in _ANSWERS)
+    await screen.app.push_screen(Choices(title, answers, answer, below=below))
