@@ -56,7 +56,7 @@ SOMEBODY = [
     "a hill, Hill", "Box Hill", "Grass Hill", "Roses", "Roses Brown", "Roses hat", "Rosie at the gate", "Marker",
     "we saw Roses by him", "mark and will", "that is may by the door", "a rose girl", "the baby is grace",
     "with will at bluff", "rose is mine", "King Street’s Hill", "Mark-Anthony", "Jack up the tree", "Summer at Nan’s",
-    "Xerxes Box plates",
+    "Xerxes Box plates", "the Mark Stone",
 ]  # fmt: skip
 
 
