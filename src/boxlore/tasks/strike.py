@@ -159,29 +159,30 @@ def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> 
     asked = tokens(words)
     if not asked:
         raise WrongUse("No words are given.", "Say which with --words.")
-    parts = ((row.id, row.subject, row.words) for row in _every_row(collection) if row.field in PARTS_OF_A_NAME)
+    rows = [
+        (row, target)
+        for row in _every_row(collection)
+        if field in (ANY, row.field) and ((target := _holding(row, asked)) is not None or row.field in PARTS_OF_A_NAME)
+    ]
+    parts = [(row.id, row.subject, row.words) for row, _ in rows if row.field in PARTS_OF_A_NAME]
     together = parts_of_a_name(parts, asked) if field == ANY else set()
-    holding = [target for target in _holding(collection, asked, together) if field in (ANY, target.field)]
+    holding = [target or row.as_target for row, target in rows if target or row.id in together]
     if not holding:
         raise WrongUse("Those words stand nowhere.", "boxlore find looks for words that are told.")
     to_strike = [target for target in holding if not target.is_from_file and can_be_struck(target.field)]
     return to_strike, [target for target in holding if target not in to_strike]
 
 
-def _holding(collection: Collection, asked: list[str], together: Container[str]) -> Iterator[Target]:
-    """The statements that hold the words, or are from a document or a file whose name does, or from somebody who gave a
-    consent; and those that are `together` a name which does (ids)."""
-    for row in _every_row(collection):
-        if row.field not in FIELDS:
-            continue  # of a newer version, in a backup
-        if stands_in(row.words, asked):
-            yield row.as_target
-        elif row.said in (Said.DOCUMENT, Said.FILE) and stands_in(row.source, asked):
-            yield replace(row.as_target, source=row.source, is_from_file=row.said == Said.FILE)
-        elif stands_in(row.consent_by, asked):
-            yield replace(row.as_target, source=row.consent_by)
-        elif row.id in together:
-            yield row.as_target
+def _holding(row: _Row, asked: list[str]) -> Target | None:
+    """The statement if it holds the words, or is from a document or a file whose name does, or is the consent of
+    somebody whose name does."""
+    if row.field not in FIELDS:
+        return None  # of a newer version, in a backup
+    if stands_in(row.words, asked):
+        return row.as_target
+    if row.said in (Said.DOCUMENT, Said.FILE) and stands_in(row.source, asked):
+        return replace(row.as_target, source=row.source, is_from_file=row.said == Said.FILE)
+    return replace(row.as_target, source=row.consent_by) if stands_in(row.consent_by, asked) else None
 
 
 def left_words(target: Target) -> str:
@@ -206,8 +207,8 @@ def strike_out(
     """Strike these statements; waits for other readers until `stopped`. `asked` are words to be looked for besides.
 
     First they go out of the tables that Boxlore itself keeps for the keeper to answer, and what a struck withdrawal
-    closed is noted without its words; of what was printed, the report
-    names the PDFs that can be read and hold the words.
+    closed is noted without its words; of what was printed, the report names the PDFs that can be read and hold the
+    words.
     """
     also = list(asked)
     words = [*words_of(collection.store, statements), *also]
