@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from itertools import permutations
 
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.people.names_in_text.text_normalising import as_seen, breaks_in
+from boxlore.core.people.names_in_text.text_normalising import as_seen, breaks_in, read_changed
 from boxlore.core.statements import fold
 
 _SPACE_UNSEEN = "\u200b"
@@ -44,10 +44,9 @@ def ways(text: str) -> list[list[str]]:
     if _SPACE_UNSEEN in text:
         read.append(tokens(text.replace(_SPACE_UNSEEN, " ")))
     seen = as_seen(text)
-    whole = seen
-    for start, end, instead in reversed(breaks_in(seen)):
-        whole = whole[:start] + instead + whole[end:]
-    return [*read, tokens(whole)] if whole != seen else read
+    if breaks := breaks_in(seen):
+        read.append(tokens(read_changed(seen, breaks).clean))
+    return read
 
 
 def holds(told: list[str], asked: list[str]) -> bool:
