@@ -27,6 +27,7 @@ from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, distance_km
 from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
 from boxlore.core.places.taking_apart import fold_place
+from boxlore.core.places.within_words import is_whose
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
@@ -351,13 +352,10 @@ def is_description(name: str) -> bool:
     return bool(_DESCRIPTION.match(name))
 
 
-_WHOSE = re.compile(r"(?:['’ʼ]s|s['’ʼ])$", re.IGNORECASE)
-
-
 def is_somebodys(name: str) -> bool:
     """Whether the words say whose it is (`Gran's`, `the Rourkes'`) and are no saint's: a house of the family's, and no
     town whose name has the same letters without the apostrophe."""
-    return bool(_WHOSE.search(name.strip())) and "st" not in fold_place(name).split()
+    return is_whose(name.strip()) and "st" not in fold_place(name).split()
 
 
 def has_apostrophe(place: Ranked) -> bool:

@@ -6,6 +6,7 @@ within words only beside a word with a small letter, which tells what there was.
 have no such runs.
 """
 
+import re
 from dataclasses import dataclass
 
 JOINING = frozenset(
@@ -45,7 +46,7 @@ def without_leading(words: str) -> str:
 def names_within(words: str) -> tuple[Within, ...]:
     """The runs, the last first; none where the words are one name themselves, or tell of no name."""
     tokens = words.split()
-    runs = [run for run in _runs(tokens) if not _is_whose(tokens[run[1] - 1])]
+    runs = [run for run in _runs(tokens) if not is_whose(tokens[run[1] - 1])]
     small = [at for at in range(len(tokens)) if not any(first <= at < end for first, end in runs)]
     cut_short = any(at > runs[0][0] and tokens[at].endswith(".") for at in small if runs)
     if cut_short or not any(tokens[at][0].islower() for at in small):
@@ -82,12 +83,16 @@ def _runs(tokens: list[str]) -> list[tuple[int, int]]:
     runs: list[tuple[int, int]] = []
     for at in (at for at, token in enumerate(tokens) if token.lstrip("“„\"'([")[:1].isupper()):
         joined = runs and all(token in JOINING for token in tokens[runs[-1][1] : at])
-        if joined and not _is_whose(tokens[runs[-1][1] - 1]):
+        if joined and not is_whose(tokens[runs[-1][1] - 1]):
             runs[-1] = (runs[-1][0], at + 1)
         else:
             runs.append((at, at + 1))
     return runs
 
 
-def _is_whose(token: str) -> bool:
-    return token.endswith(("'s", "’s", "s'", "s’"))
+_WHOSE = re.compile(r"(?:['’ʼ]s|s['’ʼ])$", re.IGNORECASE)
+
+
+def is_whose(words: str) -> bool:
+    """Whether words end as those that tell whose something is (`Aunt Edie's`, `the Rourkes'`)."""
+    return bool(_WHOSE.search(words))
