@@ -68,11 +68,11 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
             choices += [_one_area(db, code, told.year) for code in areas]
         towns = [town for town in exact(db, smallest.words, year=told.year) if _bears(town, smallest.words)]
         choices += [place_of(db, town, told.year, "", told.near_km) for town in towns]
-    alike = {full_name(choice): choice for choice in reversed(choices)}  # Singapore and its town are one
-    choices = [choice for choice in choices if alike[full_name(choice)] is choice]
-    return PlaceReading(
-        told.text, "area", tuple(choices[:MOST_CHOICES]), tuple(_anachronisms(told.contexts, told.year))
-    )
+    by_name: dict[str, Place] = {}
+    for choice in choices:
+        by_name.setdefault(full_name(choice), choice)  # Singapore and its town are one
+    shown = tuple(by_name.values())[:MOST_CHOICES]
+    return PlaceReading(told.text, "area", shown, tuple(_anachronisms(told.contexts, told.year)))
 
 
 def _bears(town: Ranked, words: str) -> bool:

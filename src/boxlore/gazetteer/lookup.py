@@ -297,13 +297,16 @@ class Gazetteer:
         self, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
     ) -> PlaceReading | None:
         """The place that a part of a name is called, where none is called the whole: `Strand von Hapsal`."""
-        joined = [Within("", parts[at], "") if is_joined(parts[at]) else Within("", "", "") for at in may_be]
-        pieces = [(at, piece) for at, whole in zip(may_be, joined, strict=True) for piece in pieces_of(whole)]
+        joined = [at for at in may_be if is_joined(parts[at])]
+        pieces = [(at, piece) for at in joined for piece in pieces_of(Within("", parts[at], ""))]
         named_parts = [at for at in may_be if may_be_a_house(parts[at]) and not parts[at].islower()]
         pieces += [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
-        best = {piece: named(self._db, [piece.name], told.contexts, told.year, family)[:1] for _, piece in pieces}
-        pieces.sort(key=lambda piece: -max((place.score for place in best[piece[1]]), default=0))
-        return self._one_of(pieces, told_words, parts, told, family)
+
+        def best_score(piece: tuple[int, Within]) -> float:
+            places = named(self._db, [piece[1].name], told.contexts, told.year, family)
+            return places[0].score if places else 0.0
+
+        return self._one_of(sorted(pieces, key=best_score, reverse=True), told_words, parts, told, family)
 
     def _one_of(
         self, runs: Sequence[tuple[int, Within]], told_words: Parts, parts: Sequence[str], told: Told, family: Family

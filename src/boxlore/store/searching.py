@@ -50,7 +50,7 @@ _DATED = f"""
     SELECT {_HIT_COLUMNS} FROM (
         SELECT statement, act, json_extract(value, '$.earliest') AS begins FROM reading
         WHERE kind = 'date' AND {DATE_WITHIN}) d
-    JOIN in_force s ON s.id = d.statement {NEWEST_READING.replace("LEFT JOIN", "JOIN")}
+    JOIN in_force s ON s.id = d.statement {NEWEST_READING}
     WHERE s.subject_kind = 'item' AND r.act = d.act ORDER BY d.begins, s.row LIMIT ?"""
 
 _PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"

@@ -26,7 +26,7 @@ class Feature(NamedTuple):
         """It as a region."""
         box = (self.lat - self.high, self.lon - self.wide, self.lat + self.high, self.lon + self.wide)
         south, west, north, east = (round(edge, 2) for edge in box)
-        aliases = (self.name, *self.names.split("|")) if self.names else (self.name,)
+        aliases = (self.name, *filter(None, self.names.split("|")))
         return Region(self.name, aliases, tuple(self.countries.split()), (south, west, north, east))
 
 

@@ -171,14 +171,12 @@ def said_in_all(read: PlaceReading, others: Sequence[PlaceReading]) -> PlaceRead
             next((also for also in other.choices if (also.name, also.geonames) == (place.name, place.geonames)), None)
             for other in others
         ]
+        is_called = all(also is not None and also.called_then == place.called_then for also in same)
+        is_governed = all(also is not None and also.country_then == place.country_then for also in same)
         return replace(
             place,
-            called_then=place.called_then
-            if {also and also.called_then for also in same} <= {place.called_then}
-            else "",
-            country_then=place.country_then
-            if {also and also.country_then for also in same} <= {place.country_then}
-            else "",
+            called_then=place.called_then if is_called else "",
+            country_then=place.country_then if is_governed else "",
         )
 
     return replace(read, choices=tuple(map(kept, read.choices))) if others else read

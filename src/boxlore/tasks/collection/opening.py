@@ -180,7 +180,7 @@ READ_BY = "files read by"
 
 def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident: str = "") -> None:
     """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
-    check_no_collection(folder)
+    _check_no_collection(folder)
     check_settings(settings)
     _check_untouched(folder, as_toml(settings).encode())
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
@@ -190,7 +190,7 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
         store.set_meta(READ_BY, READER)
 
 
-def check_no_collection(folder: Path) -> None:
+def _check_no_collection(folder: Path) -> None:
     """Raises WrongUse where a collection, or its backups, lie in the folder."""
     if has_collection(folder):
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
@@ -200,7 +200,7 @@ def check_no_collection(folder: Path) -> None:
 
 def check_new_folder(folder: Path) -> None:
     """Raises WrongUse, CouldNot where no collection can be made in the folder; it leaves nothing there."""
-    check_no_collection(folder)
+    _check_no_collection(folder)
     if folder.exists() and not folder.is_dir():
         raise WrongUse(f"{folder} is a file.", "Choose a folder.")
     missing = [path for path in (folder, *folder.parents) if not path.exists()]
