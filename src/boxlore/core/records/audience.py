@@ -154,8 +154,8 @@ class Recipient:
     def without_names(self, statement: StatementView) -> StatementView:
         """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays.
 
-        A language stays without a private tag that names somebody. Words of a place stay without what they were read
-        as, if that has a name which may not be told: a family's own place has several names.
+        A language whose private tag names somebody is left out. Words of a place stay without what they were read as,
+        if that has a name which may not be told: a family's own place has several names.
         """
         if "x-" in statement.language and not self.may_read(statement.language):  # RFC 5646, 2.2.7: private words
             return self.without_names(replace(statement, language=""))
