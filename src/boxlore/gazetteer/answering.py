@@ -14,7 +14,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_countries_table import Former
 from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, PlaceReading, full_name
-from boxlore.core.places.taking_apart import fold_place
+from boxlore.core.places.taking_apart import Parts, fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, place_of, renamed_of
 
@@ -37,6 +37,17 @@ class Told:
     before: str = ""
     near_km: float = 0.0
     unsure: bool = False
+
+
+def told_before(told_words: Parts, parts: Sequence[str]) -> str:
+    """What was told before the place, such as a house or a street."""
+    near_it = [f"{told_words.near_words} {parts[0]}".strip(), *parts[1:]] if parts else []
+    return ", ".join(part for part in (told_words.sublocation, *near_it) if part)
+
+
+def told_beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
+    """What was told, with `parts` before the place. Near one of those is in the place: `near the pier, Reval`."""
+    return replace(told, before=told_before(told_words, parts), near_km=0.0 if parts else told.near_km)
 
 
 def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> PlaceReading:

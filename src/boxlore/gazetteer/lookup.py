@@ -1,7 +1,8 @@
 """The gazetteer: opened, built on its first use, and asked what told words mean and how they go on.
 
-The kinds of answer are explained in `core.places.reading`; `taking` finds the larger parts of what was told,
-`matching` ranks the places of a name, `answering` makes the reading.
+The kinds of answer are explained in `core.places.reading`; `town_or_region` takes off the larger parts that were told,
+`matching` ranks the places of a name, `named_within` and `guessing` find those that do not bear the whole of it,
+`answering` makes the reading.
 """
 
 import math
@@ -29,12 +30,11 @@ from boxlore.core.places.taking_apart import (
     take_apart,
     without_district,
 )
-from boxlore.core.places.within_words import Within, is_joined, names_within, pieces_of
-from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
+from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer, told_before, told_beside
 from boxlore.gazetteer.between_two import reading_between, reading_either
 from boxlore.gazetteer.guessing import guessed, inflected
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
-from boxlore.gazetteer.larger_parts import LargerPart, feature_of
+from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import (
     MUCH_LARGER,
     Family,
@@ -52,6 +52,7 @@ from boxlore.gazetteer.matching import (
     may_be_a_house,
     named,
 )
+from boxlore.gazetteer.named_within import named_in_part, named_within
 from boxlore.gazetteer.town_or_region import SMALL, may_name_town, take_larger_parts
 
 NEAR_KM = 60
@@ -177,7 +178,7 @@ class Gazetteer:
     ) -> PlaceReading:
         """The reading of the parts left and the larger parts."""
         told = Told(
-            text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=_before(told_words, parts),
+            text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=told_before(told_words, parts),
             unsure=told_words.unsure or any(part.doubtful for part in contexts),
         )  # fmt: skip
         if parts or told.near_km:
@@ -207,7 +208,7 @@ class Gazetteer:
         ]
         if not own:
             return read
-        before = _before(told_words, ())
+        before = told_before(told_words, ())
         told = Told(text=read.text, contexts=(), year=year, before=before, near_km=told_words.near_km, unsure=True)
         first = place_answer(self._db, own[:FORMS_SHOWN], told, [name]).choices
         return replace(read, kind="choices", choices=(*first, *read.choices)[:MOST_CHOICES])
@@ -252,15 +253,15 @@ class Gazetteer:
             ranked[at] = [place for place in ranked[at] if has_apostrophe(place)]
         exactly = {at: places for at, places in ranked.items() if places}
         if not exactly:
-            within = self._within(told_words, parts, may_be, told, family)
+            within = named_within(self._db, told_words, parts, may_be, told, family)
             if within is not None:
                 return within
             for at in (at for at in names if not (is_description(parts[at]) or is_somebodys(parts[at]))):
                 similar = guessed(self._db, names[at], told.contexts, told.year, family)
                 if similar:
-                    told = _beside(told, told_words, parts[:at])
+                    told = told_beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])
-            return self._of_pieces(told_words, parts, may_be, told, family)
+            return named_in_part(self._db, told_words, parts, may_be, told, family)
         at = max(exactly)
         # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere
         unknown_larger = any(right > at for right in names)
@@ -269,56 +270,13 @@ class Gazetteer:
         best = exactly[at][0]
         unsure = unsure or (not told.contexts and best.population < SMALL and may_be_a_house(parts[at]))
         smaller = replace(told, unsure=unsure)
-        told = _beside(smaller, told_words, parts[:at])
+        told = told_beside(smaller, told_words, parts[:at])
         if told.near_km and (itself := self._itself(told_words.sublocation, exactly[at], smaller, family)) is not None:
             return itself
         if at - 1 in exactly:
-            before = _beside(smaller, told_words, parts[: at - 1])
+            before = told_beside(smaller, told_words, parts[: at - 1])
             return self._of_two(exactly[at - 1], exactly[at], (before, told), (names[at - 1], names[at]))
         return place_answer(self._db, exactly[at], told, names[at])
-
-    def _within(
-        self, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
-    ) -> PlaceReading | None:
-        """The place whose name stands within the words of a part, as it is or inflected: always with a question."""
-        runs = [(at, run) for at in may_be for run in names_within(parts[at])]
-        wholes = [(at, Within("", parts[at], "")) for at in may_be]
-        for at, run in (*wholes, *runs):
-            features = [feature_of(name) for name in (run.name, *map(str.title, uninflected(run.name)))]
-            if (feature := next(filter(None, features), None)) is not None:
-                beside = _beside_run(told, told_words, parts[:at], run)
-                return area_answer(self._db, replace(beside, contexts=[*told.contexts, feature]))
-        pieces = [(at, piece) for at, run in runs for piece in pieces_of(run)]
-        return self._one_of(runs, told_words, parts, told, family) or self._one_of(
-            pieces, told_words, parts, told, family
-        )
-
-    def _of_pieces(
-        self, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
-    ) -> PlaceReading | None:
-        """The place that a part of a name is called, where none is called the whole: `Strand von Hapsal`."""
-        joined = [at for at in may_be if is_joined(parts[at])]
-        pieces = [(at, piece) for at in joined for piece in pieces_of(Within("", parts[at], ""))]
-        named_parts = [at for at in may_be if may_be_a_house(parts[at]) and not parts[at].islower()]
-        pieces += [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
-
-        def best_score(piece: tuple[int, Within]) -> float:
-            places = named(self._db, [piece[1].name], told.contexts, told.year, family)
-            return places[0].score if places else 0.0
-
-        return self._one_of(sorted(pieces, key=best_score, reverse=True), told_words, parts, told, family)
-
-    def _one_of(
-        self, runs: Sequence[tuple[int, Within]], told_words: Parts, parts: Sequence[str], told: Told, family: Family
-    ) -> PlaceReading | None:
-        """The first of these names, each within the part of its number, that is one of a place; None if none is."""
-        for find in (named, inflected):
-            for at, run in runs:
-                names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
-                places = find(self._db, names, told.contexts, told.year, family)
-                if fitting := [place for place in places if place.fits]:
-                    return place_answer(self._db, fitting, _beside_run(told, told_words, parts[:at], run), names)
-        return None
 
     def _itself(self, before: str, anchors: list[Ranked], told: Told, family: Family) -> PlaceReading | None:
         """The place that stands before “near” where the gazetteer has it there (`Portobello, near Dunedin`)."""
@@ -406,23 +364,6 @@ class Gazetteer:
         rows = self._db.execute(query, (lat, lon, wide)).fetchall()
         near = [(distance_km((lat, lon), (row[1], row[2])), str(row[0])) for row in rows]
         return min(near)[1] if near else ""
-
-
-def _beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
-    """What was told, with `parts` before the place. Near one of those is in the place: `near the pier, Reval`."""
-    return replace(told, before=_before(told_words, parts), near_km=0.0 if parts else told.near_km)
-
-
-def _beside_run(told: Told, told_words: Parts, parts: Sequence[str], run: Within) -> Told:
-    """What was told, with `parts` before the place and the words beside its name; never sure."""
-    beside = _beside(told, told_words, parts)
-    return replace(beside, before=", ".join(part for part in (beside.before, run.words) if part), unsure=True)
-
-
-def _before(told_words: Parts, parts: Sequence[str]) -> str:
-    """What was told before the place, such as a house or a street."""
-    near_it = [f"{told_words.near_words} {parts[0]}".strip(), *parts[1:]] if parts else []
-    return ", ".join(part for part in (told_words.sublocation, *near_it) if part)
 
 
 def _names(told_words: Parts, parts: Sequence[str], at: int) -> list[str]:

@@ -1,0 +1,73 @@
+"""The place whose name stands within told words, as it is or inflected: `the pub at Waihola`, `Strand von Hapsal`.
+
+Sought only where no place bears the whole of the words. What stands beside the name counts as told before the place,
+and the reading always asks.
+"""
+
+import sqlite3
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.places.inflections import uninflected
+from boxlore.core.places.reading import PlaceReading
+from boxlore.core.places.taking_apart import Parts
+from boxlore.core.places.within_words import Within, is_joined, names_within, pieces_of
+from boxlore.gazetteer.answering import Told, area_answer, place_answer, told_beside
+from boxlore.gazetteer.guessing import inflected
+from boxlore.gazetteer.larger_parts import feature_of
+from boxlore.gazetteer.matching import Family, is_generic, is_ship, is_somebodys, may_be_a_house, named
+
+
+def named_within(
+    db: sqlite3.Connection, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
+) -> PlaceReading | None:
+    """The place whose name stands within the words of a part, as it is or inflected: always with a question."""
+    runs = [(at, run) for at in may_be for run in names_within(parts[at])]
+    wholes = [(at, Within("", parts[at], "")) for at in may_be]
+    for at, run in (*wholes, *runs):
+        features = [feature_of(name) for name in (run.name, *map(str.title, uninflected(run.name)))]
+        if (feature := next(filter(None, features), None)) is not None:
+            beside = _beside_run(told, told_words, parts[:at], run)
+            return area_answer(db, replace(beside, contexts=[*told.contexts, feature]))
+    pieces = [(at, piece) for at, run in runs for piece in pieces_of(run)]
+    return _one_of(db, runs, told_words, parts, told, family) or _one_of(db, pieces, told_words, parts, told, family)
+
+
+def named_in_part(
+    db: sqlite3.Connection, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
+) -> PlaceReading | None:
+    """The place that a part of a name is called, where none is called the whole: `Strand von Hapsal`."""
+    joined = [at for at in may_be if is_joined(parts[at])]
+    pieces = [(at, piece) for at in joined for piece in pieces_of(Within("", parts[at], ""))]
+    named_parts = [at for at in may_be if may_be_a_house(parts[at]) and not parts[at].islower()]
+    pieces += [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
+
+    def best_score(piece: tuple[int, Within]) -> float:
+        places = named(db, [piece[1].name], told.contexts, told.year, family)
+        return places[0].score if places else 0.0
+
+    return _one_of(db, sorted(pieces, key=best_score, reverse=True), told_words, parts, told, family)
+
+
+def _one_of(
+    db: sqlite3.Connection,
+    runs: Sequence[tuple[int, Within]],
+    told_words: Parts,
+    parts: Sequence[str],
+    told: Told,
+    family: Family,
+) -> PlaceReading | None:
+    """The first of these names, each within the part of its number, that is one of a place; None if none is."""
+    for find in (named, inflected):
+        for at, run in runs:
+            names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
+            places = find(db, names, told.contexts, told.year, family)
+            if fitting := [place for place in places if place.fits]:
+                return place_answer(db, fitting, _beside_run(told, told_words, parts[:at], run), names)
+    return None
+
+
+def _beside_run(told: Told, told_words: Parts, parts: Sequence[str], run: Within) -> Told:
+    """What was told, with `parts` before the place and the words beside its name; never sure."""
+    beside = told_beside(told, told_words, parts)
+    return replace(beside, before=", ".join(part for part in (beside.before, run.words) if part), unsure=True)
