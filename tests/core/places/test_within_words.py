@@ -11,6 +11,8 @@ RUNS = [
     ("we Lwowie przy ulicy Długiej", [("we Lwowie przy ulicy", "Długiej", ""), ("we", "Lwowie", "przy ulicy Długiej")]),
     ("camp at “Étaples”", [("camp at", "Étaples", "")]),
     ("haymaking at Aunt Edie's", []),
+    ("haymaking at Aunt Edieʼs", []),
+    ("haymaking at AUNT EDIE'S", []),
     ("Aunt Edie's of Milton barn", [("Aunt Edie's of", "Milton", "barn")]),
     ("Port Chalmers", []),
     ("Halle a. S.", []),
