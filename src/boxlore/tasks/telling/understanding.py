@@ -5,6 +5,7 @@ A reading that asks nothing may be used by outputs; one that asks waits for the 
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from functools import partial
 from types import MappingProxyType
 
 from boxlore.core.dates import phrases
@@ -139,10 +140,10 @@ class Understanding:
     def _place(self, words: str, around: "Around") -> Understood | None:
         read = read_own(words, own_places(self._collection))
         if read is None and self.gazetteer is not None:
-            home = home_countries(self._collection)
-            years = (around.year, *around.other_years)
-            then, *others = (self.gazetteer.read(words, year=year, used=self.used, home=home) for year in years)
-            read = said_in_all(then, others)
+            read_in = partial(self.gazetteer.read, words, used=self.used, home=home_countries(self._collection))
+            read = read_in(year=around.year)
+            if any(place.called_then or place.country_then for place in read.choices):
+                read = said_in_all(read, [read_in(year=year) for year in around.other_years])
         if read is None:
             return None
         if read.kind not in ("match", "kept") and (chosen := self._chosen_before(words)) is not None:
