@@ -11,6 +11,7 @@ from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.lexicon import FINER, OF_A_STRETCH, PARTS, PREFIXES, SEASONS, UNITS
 from boxlore.core.dates.lexicon import KINDS as WORDS
 from boxlore.core.dates.phrases import AS_TOLD, PhraseSettings, read
+from boxlore.core.dates.wars_table import SPANS
 
 SAID = (
     "12 June 1938",
@@ -378,6 +379,21 @@ def test_rows_are_of_kinds_and_feasts_that_there_are(language: object) -> None:
     kinds = {*WORDS, *SEASONS, *UNITS, *PARTS, *FINER, *PREFIXES, OF_A_STRETCH}
     assert set(language.words) <= kinds  # type: ignore[attr-defined]
     assert {*language.feasts, *language.feast_days} <= HOLIDAY_NAMES  # type: ignore[attr-defined]
+
+
+ROWS = [
+    (f"{language.code} {name} {key}", words)
+    for language in LANGUAGES
+    for name in ("words", "month_names", "numbers", "ordinals", "number_endings", "feasts", "feast_days")
+    for key, words in getattr(language, name).items()
+] + [(f"war {names[:20]}", names) for names, _ in SPANS]
+
+
+@every_row(("row", "words"), ROWS)
+def test_a_row_holds_no_word_twice_and_none_that_is_empty(row: str, words: str) -> None:
+    """A war that stands twice in its row would be two wars, and be asked about (our own contract)."""
+    forms = words.split("|")
+    assert len(set(forms)) == len(forms) and "" not in forms, row
 
 
 @every_row("language", LANGUAGES)

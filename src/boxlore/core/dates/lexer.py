@@ -26,11 +26,12 @@ class Token(NamedTuple):
     end: int
 
 
-_DASHES = str.maketrans(
+_SPELLED_OTHERWISE = str.maketrans(
     {"–": "-", "—": "-", "‒": "-", "−": "-", "‐": "-", "‑": "-", "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'",
      "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " ", "½": " ",
-     "ѣ": "е", "Ѣ": "Е", "і": "и", "І": "И", "ѳ": "ф", "ѵ": "и"}
+     "ѣ": "е", "і": "и", "ѳ": "ф", "ѵ": "и"}
 )  # fmt: skip
+"""Dashes, quotes and blanks as the one that the tables have, and letters of the Russian spelling before 1918."""
 
 PIECE = re.compile(rf"(?P<word>[^\W\d_]+)|(?P<numeral>(?=[\d'])(?:{NUMERAL}))|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)")
 
@@ -57,12 +58,11 @@ _BRACKETS = {"(": ")", "[": "]"}
 
 
 def normal(text: str) -> str:
-    """The working copy: small letters, one kind of dash and quote; each letter stays where it is."""
+    """The working copy: small letters, one kind of dash and quote, one spelling; each letter stays where it is."""
     if text.isascii():
         return text.lower().replace("`", "'")
-    words = text.translate(_DASHES)
-    lowered = words.lower()
-    return lowered if len(lowered) == len(words) else words
+    lowered = text.lower()
+    return (lowered if len(lowered) == len(text) else text).translate(_SPELLED_OTHERWISE)
 
 
 def lex(text: str, own: Node | None = None) -> list[Token]:
@@ -246,9 +246,7 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
         return month
     senses, following = entry or ((), at + 1)
     number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
-    kinds = {sense.kind for sense in senses}
-    counts = not kinds.isdisjoint(("number", "ordinal_word")) and "noise" not in kinds  # “one Sunday in June”
-    if number is not None and (number[1] > following or not entry or counts):
+    if number is not None and (number[1] > following or not entry or _counts(senses)):
         value, following = number
         others = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
         return ((*others, *value) if following == at + 1 or not others else value), following
@@ -261,6 +259,12 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if roman and following == at + 1 and (roman > 12 or upper or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
     return senses or _NAME, following
+
+
+def _counts(senses: Senses) -> bool:
+    """Whether a word is a number, and cannot be passed over as the one of “one Sunday in June” is."""
+    kinds = {sense.kind for sense in senses}
+    return not kinds.isdisjoint(("number", "ordinal_word")) and "noise" not in kinds
 
 
 POSTMARK_MONTHS = dict(zip("ja fe mr ap my ju jy au sp oc no de".split(), range(1, 13), strict=True)) | {

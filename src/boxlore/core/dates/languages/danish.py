@@ -80,7 +80,7 @@ DANISH = Language(
         "should_be": "skulle være|bør være|skal være|burde være|skulle have været",
         "night_to": "natten til|natten til den",
         "numbered": "nr|nummer|husnr",
-        "measured": "meter|kroner|kronor|mann|mand|mil",
+        "measured": "meter|kroner|mand|mil",
         "or_year_after": "eller året efter|eller et år senere|eller året derpå|eller det følgende år",
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",
         "at_years": "som",

@@ -224,7 +224,7 @@ ESTONIAN = Language(
         "totensonntag": "surnutepüha|surnutepühal",
     },
     feast_days={
-        "christmas": "jõulupüha|jõulupühal|jõulupüha|jõulu püha|jõulupühast",
+        "christmas": "jõulupüha|jõulupühal|jõulu püha|jõulupühast",
         "easter": "lihavõttepüha|lihavõttepühal|ülestõusmispüha|ülestõusmispühal",
         "pentecost": "nelipüha|nelipühal|nelipühi|nelipühil|suvistepüha|suvistepühal",
     },

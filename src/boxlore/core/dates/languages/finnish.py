@@ -28,7 +28,6 @@ FINNISH = Language(
         "before": "ennen|ennen vuotta",
         "just_before": "vähän ennen|juuri ennen|hieman ennen",
         "at_latest": "viimeistään|ei myöhemmin kuin|postileima|leima|kehitetty|leimattu|postileimattu|painettu|vedostettu",
-        "after": "",
         "at_earliest": "aikaisintaan|ei ennen",
         "after_behind": "jälkeen",
         "since": "alkaen",

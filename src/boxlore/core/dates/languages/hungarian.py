@@ -49,7 +49,6 @@ HUNGARIAN = Language(
         "since_behind": "óta|kezdve|kezdődően|fogva",
         "until_behind": "bezárólag",
         "from": "kezdve",
-        "to": "",
         "or_later": "vagy később|vagy utána|vagy azután|vagy későbbi|és később",
         "or_earlier": "vagy korábban|vagy előtte|vagy előbb|vagy azelőtt|vagy korábbi",
         "early": "eleje|elején|elejéről|elejére|elejei|kezdete|kezdetén|kora|korai|első napjaiban|első napjai",
