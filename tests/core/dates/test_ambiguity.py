@@ -182,6 +182,7 @@ WITHOUT_A_DATE = [
     ("winter 1938 or spring", "Of which year", ("[1938-24,1939-21]", "[1938-24,1938-21]")),
     ("Brumaire an VIII", "Republican", ()),
     ("31.2.1938", "no day like that", ()),
+    ("31 April", "no day 31", ("XXXX-04-30", "XXXX-05-01", "XXXX-04")),
     ("0 June 1938", "June 1938", ("1938-06",)),
     ("the second week of June", "In which year", ()),
     ("fifth Sunday in June 1938", "has no", ()),

@@ -30,6 +30,10 @@ class DateContext(NamedTuple):
     deaths: Mapping[str, str] = MappingProxyType({})
     whole: bool = False
 
+    def season_code(self, season: int) -> int:
+        """EDTF's code of a season as it was said (21-24): one of the south is 29-32."""
+        return season + (8 if self.hemisphere == "south" else 0)
+
 
 class Life(NamedTuple):
     """The birth and the death of somebody, as EDTF; empty where one is not known."""

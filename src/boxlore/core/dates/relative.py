@@ -166,7 +166,7 @@ def seasons_about(code: int, year: int) -> list[tuple[int, Day, Day]]:
 
 def _season_near(first: Day, last: Day, distance: Distance, context: DateContext) -> str:
     """The last season that began before, or the first that ends after; one that is running is asked about."""
-    code = distance.value + (8 if context.hemisphere == "south" else 0)
+    code = context.season_code(distance.value)
     meant = []
     for day in (first, last):
         rows = seasons_about(code, day.year)
@@ -190,7 +190,7 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
     """`the year of the wedding`, `the summer Joe came home`: about the event's own date."""
     first, last = bounds(text)
     if season:
-        code = season + (8 if context.hemisphere == "south" else 0)
+        code = context.season_code(season)
         holding = [row for row in seasons_about(code, first.year) if row[1] <= first and last <= row[2]]
         if not holding and first.year != last.year:
             raise NoSuchDate("When exactly was that?")

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
-from boxlore.core.dates.edtf_values import month_length
+from boxlore.core.dates.edtf_values import SEASONS, month_length
 from boxlore.core.dates.holidays import OF_JULIAN, HolidayDate, holiday, is_within, julian_day, titled
 from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
@@ -68,7 +68,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
             raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
         if pick == (3 if date.short else 1) and _may_begin_before(date, context):
             year = f"{int(year) - 1:04d}"
-        return part_of_season(date.part, year, date.season + (8 if context.hemisphere == "south" else 0))
+        return part_of_season(date.part, year, context.season_code(date.season))
     if date.grouping:
         return f"{year}-{date.grouping}"
     if date.of_season:
@@ -79,13 +79,13 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
 def _ask_unless_in_season(date: Partial, year: str, context: DateContext) -> None:
     """Of “winter 1946, January” the year of the month is asked, of “summer 1955, November” which of the two is meant;
     “summer of ’55, August” needs no question. Seasons of three months: common practice, no source."""
-    first = ((date.of_season - 21) * 3 + (6 if context.hemisphere == "south" else 0) + 2) % 12 + 1
-    month = f"{year}-{date.month:02d}"
-    if date.month not in range(first, first + 3):
-        season = part_of_season("", year, date.of_season + (8 if context.hemisphere == "south" else 0))
-        following = f"{int(year) + 1:04d}-{date.month:02d}"
-        over_new_year = first > 10 and date.month in range(1, first - 9)
-        raise NoSuchDate("Which of the two is meant?", (month, following if over_new_year else season))
+    code = context.season_code(date.of_season)
+    first, months = SEASONS[code]
+    month, last = f"{year}-{date.month:02d}", first + months - 1
+    if first <= date.month <= last:
+        return
+    other = f"{int(year) + 1:04d}-{date.month:02d}" if date.month <= last - 12 else f"{year}-{code}"
+    raise NoSuchDate("Which of the two is meant?", (month, other))
 
 
 def _plain(date: Partial, year: str) -> str:
@@ -102,10 +102,11 @@ def _plain(date: Partial, year: str) -> str:
         days = part_of_month(date.part, text)
         return weekdays_within(days, date.weekday) if date.weekday >= 0 else days
     length_of = julian_month_length if date.old_style else month_length
-    if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
-        month = f"{year or 'XXXX'}-{date.month:02d}"
-        last = length_of(int(year) if year.isdigit() else 2000, date.month)
-        over = f"{year}-{date.month + 1:02d}-{date.day - last:02d}" if date.month < 12 else ""  # 31 April, 1 May
+    last = length_of(int(year) if year.isdigit() else 2000, date.month)
+    if not 1 <= day <= last:
+        whole_year = year or "XXXX"
+        month = f"{whole_year}-{date.month:02d}"
+        over = f"{whole_year}-{date.month + 1:02d}-{day - last:02d}" if date.month < 12 else ""  # 31 April, 1 May
         choices = () if date.old_style else tuple(filter(None, (f"{month}-{last}", over, month)))
         raise NoSuchDate(f"There is no day {day} in that month. Which is meant?", choices)
     return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
@@ -187,11 +188,11 @@ def _of_years(date: Partial, context: DateContext, pick: int) -> str:
     southern = context.hemisphere == "south"
     over_new_year = 22 if southern else 24
     if last == first + 1 and date.season == over_new_year:
-        return f"{first}-{date.season + (8 if southern else 0)}"
+        return f"{first}-{context.season_code(date.season)}"
     if last == first + 1 and date.season == 22:
         both = f"{{{first}-22,{last}-22}}"
         raise NoSuchDate("One summer of the south, or the summers of two years?", (f"{first}-30", both))
-    code = date.season + (8 if southern else 0)
+    code = context.season_code(date.season)
     both = f"{{{first}-{code},{last}-{code}}}"
     raise NoSuchDate(f"Is the {SEASON_NAMES[date.season]} of each year meant?", (both, f"{first}/{last}"))
 
@@ -297,8 +298,6 @@ def _span(date: Partial, context: DateContext, pick: int) -> str:
 
 def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
     """First and last month in each theatre that is possible for the collection's countries."""
-    if not context.countries:
-        return list(dict.fromkeys((first, last) for theatres in date.span for _, first, last in theatres))
     own = [span for theatres in date.span for span in _spans_in(theatres, context, which=len(date.span) > 1)]
     everywhere = ((first, last) for theatres in date.span for _, first, last in theatres)
     return list(dict.fromkeys(own or everywhere))
