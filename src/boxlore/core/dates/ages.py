@@ -50,7 +50,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     units: list[str] = []
     counted = -1  # the place behind the last number
     for at, token in enumerate(tokens):
-        here = {sense.kind for sense in token.senses}
+        here = _kinds(token)
         if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
             unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
             continue
@@ -162,6 +162,7 @@ def _feast_in(year: int, feast: str, context: DateContext) -> str:
 
 _TOLD_APART = frozenset(("i", "they", "possessive", "doubt"))
 _CORE = frozenset(("when", "was", "aged", "birthday"))
+_YEARS_OLD = frozenset(("years_old",))
 
 
 def _not_meant(at: int, tokens: list[Token], text: str) -> set[str]:
@@ -169,9 +170,9 @@ def _not_meant(at: int, tokens: list[Token], text: str) -> set[str]:
     “perhaps” in Finnish; “mit” is German for “at”, and “my” in Danish. A word that is written as a name is one, unless
     it is of the language of these words: “when Con was six”, “when Anni was six”, “kui Mina oli kuuene”."""
     token = tokens[at]
-    is_core = any(sense.kind in _CORE for sense in token.senses)
     beside = _languages_beside(token, tokens, _CORE)
-    beside = beside or (0 if is_core else _languages_beside(token, tokens, frozenset(("years_old",))))
+    if not beside and not _kinds(token) & _CORE:
+        beside = _languages_beside(token, tokens, _YEARS_OLD)
     if not beside:
         return set()
     as_name = text[token.start : token.start + 1].isupper()

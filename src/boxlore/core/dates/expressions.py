@@ -24,11 +24,9 @@ class Expression:
     all, within, near, outer, known, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
-    its part; `beside` says how two alternatives
-    stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or
-    the second only doubted (`doubt`), the later ones behind a
-    comma (`finer`), or each with its own day and month (`own`); of a limit that it is not far away
-    (`just`).
+    its part; `beside` says how two alternatives stand beside each other where it matters: on both sides of a stroke, as
+    one day in two calendars does (`slash`), or the second only doubted (`doubt`), the later ones behind a comma
+    (`finer`), or each with its own day and month (`own`); of a limit that it is not far away (`just`).
     """
 
     kind: str
@@ -98,7 +96,7 @@ class Expression:
 
     def question(self, context: DateContext) -> str:
         """What must be asked, or nothing."""
-        if self.kind in _SIDES and self._same_edge(context):
+        if self.kind in SIDE_OF_LIMIT and self._same_edge(context):
             return ""
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
@@ -127,7 +125,7 @@ class Expression:
         date = self.leaves()[0]
         if len(date.span) != 1:
             return False
-        return len({span[0 if _SIDES[self.kind] < 0 else 1] for span in spans_of(date, context)}) == 1
+        return len({span[0 if SIDE_OF_LIMIT[self.kind] < 0 else 1] for span in spans_of(date, context)}) == 1
 
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
@@ -213,13 +211,13 @@ def _between(whole: Expression, context: DateContext, pick: int) -> str:
     return f"[{first}..{last}]" if same else f"{first}/{last}"
 
 
-_SIDES = {"before": -1, "at_latest": -1, "after": 1, "at_earliest": 1}
+SIDE_OF_LIMIT = {"before": -1, "at_latest": -1, "after": 1, "at_earliest": 1}
 
 
 def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     """`by 1914` is to the end of 1914, `before 1914` to that of 1913. A war began and ended within a month, and an
     event of the family within its day, which stay in."""
-    (part,), side = whole.parts, _SIDES[whole.kind]
+    (part,), side = whole.parts, SIDE_OF_LIMIT[whole.kind]
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
     spans = any(date.span and not date.part for date in whole.leaves())
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)

@@ -16,7 +16,7 @@ A qualifier belongs to the dates it stands with: before the first of several to 
 import itertools
 
 from boxlore.core.dates.assembly import assemble
-from boxlore.core.dates.expressions import Expression
+from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
@@ -40,7 +40,6 @@ _TO = ("dash", "to", "to_open")
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
-_SIDE_OF = {"before": -1, "at_latest": -1, "after": 1, "at_earliest": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
@@ -81,7 +80,7 @@ class Grammar:
             said = self._alternatives()
         while self._corrects():
             corrected = self._alternatives()
-            if _SIDE_OF.get(said.kind, 0) + _SIDE_OF.get(corrected.kind, 0) == 0 != _SIDE_OF.get(said.kind, 0):
+            if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
                 said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing
                 continue
             Expression("any", [said, corrected]).filled()

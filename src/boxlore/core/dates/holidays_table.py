@@ -7,11 +7,11 @@ days): so many days away where it would be a Sunday · ("french mother's day", 0
 where that is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on
 the 25th if that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span",
 month, day, month, day): from that day to this, of the next year if it lies before · ("months", first, last, first and
-last in the south) · ("either", month, day, month, day) · ("julian",
-month, day): of that calendar; with 0 behind it, or that day of ours · ("advent", 0): its four weeks · ("hebrew",
-month, day, days) and ("islamic", month, day, days) as many days from a day of that calendar on, the Islamic one as
-reckoned (the moon seen may be a day off). Each row: names, countries ("" for everywhere), first and last year (0 for none), rule,
-source.
+last in the south) · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0 behind it, or
+that day of ours · ("advent", 0): its four weeks · ("nth span", month, weekday, nth, first, last): from the one to the
+other, in days from that weekday · ("hebrew", month, day, days) and ("islamic", month, day, days) as many days from a
+day of that calendar on, the Islamic one as reckoned (the moon seen may be a day off). Each row: names, countries (""
+for everywhere), first and last year (0 for none), rule, source.
 """
 
 Reckoning = (

@@ -22,23 +22,23 @@ ANY_LANGUAGE = -1
 """The languages of what is the same in all of them: digits and punctuation."""
 
 
-ONLY_MAORI = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code == "mi")
-ENGLISH = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code == "en")
+def _bits(*codes: str) -> int:
+    return sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in codes)
+
+
+ONLY_MAORI = _bits("mi")
+ENGLISH = _bits("en")
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
-PART_BEHIND = sum(
-    1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "fi", "lv", "lt", "hu")
-)
+PART_BEHIND = _bits("et", "fi", "lv", "lt", "hu")
 """The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
 
-YEAR_BY_ORDINAL = sum(
-    1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "lv", "lt", "ru", "pl", "cs")
-)
+YEAR_BY_ORDINAL = _bits("et", "lv", "lt", "ru", "pl", "cs")
 """The languages as bits in which a year is told by an ordinal (`в тридцать восьмом`)."""
 
 _OLD_STYLE = ("ru", "et", "lv", "lt")
-OLD_STYLE_LANGUAGES = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in _OLD_STYLE)
+OLD_STYLE_LANGUAGES = _bits(*_OLD_STYLE)
 """The languages as bits of countries that told their days by the Julian calendar until 1918: a feast by one of their
 names is of that language, also where it stands among the names of `holidays_table`."""
 

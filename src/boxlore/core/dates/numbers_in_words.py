@@ -36,13 +36,14 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
     return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
 
 
-_SAID_OF_AN_AGE = {"age_endings": "years_old", "aged_endings": "aged", "birthday_endings": "birthday"}
+_SAID_OF_AN_AGE = {"aged_endings": "aged", "birthday_endings": "birthday", "age_endings": "years_old"}
+"""Endings and the kind of word that each stands for, those first that say more: “kuusivuotiaana” is “aged six” too."""
 
 
 def number_and_ending(word: str) -> list[Sense]:
     """`seitsmeaastane`, `siebenjährig`: a number and the word of age written as one with it, as two senses, one after
     the other; `viisikymmentäluvun`: a decade, as one. None for another word."""
-    for which in ("aged_endings", "birthday_endings", "age_endings", "decade_word_endings"):
+    for which in (*_SAID_OF_AN_AGE, "decade_word_endings"):
         for ending, bits in word_endings(which):
             if not word.endswith(ending):
                 continue

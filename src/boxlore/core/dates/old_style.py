@@ -8,13 +8,12 @@ decide.
 """
 
 from datetime import date as calendar_date
-from datetime import timedelta
 
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import easter, from_julian, julian_month_length, orthodox_easter, to_number
 from boxlore.core.dates.context import DateContext
 from boxlore.core.dates.edtf_values import month_length
-from boxlore.core.dates.holidays import holiday, reckoned_by
+from boxlore.core.dates.holidays import LAST_OLD_STYLE, holiday, reckoned_by
 from boxlore.core.dates.lexicon import OLD_STYLE_LANGUAGES
 from boxlore.core.dates.partial import Partial
 
@@ -71,7 +70,7 @@ def _of_day(date: Partial, year: int) -> tuple[str, ...]:
 def _of_feast(name: str, year: int, context: DateContext) -> tuple[str, ...]:
     """The feast by both calendars; the Orthodox Easter beside the western one."""
     kept = holiday(name, f"{year:04d}", context.countries, context.hemisphere)
-    if kept.ask or year > _LAST[0] - 1:
+    if kept.ask or year > LAST_OLD_STYLE:
         return ()
     if name == "orthodox easter":  # whose name is that of every church's Easter
         western = str(easter(year))
@@ -80,10 +79,6 @@ def _of_feast(name: str, year: int, context: DateContext) -> tuple[str, ...]:
         return (kept.edtf, str(from_julian(year, int(kept.edtf[5:7]), int(kept.edtf[8:]))))
     if reckoned_by(name) <= {"easter", "easter span"}:
         later = orthodox_easter(year) - easter(year)
-        moved = "/".join(str(_later(day, later)) for day in kept.edtf.split("/"))
+        moved = "/".join(str(calendar_date.fromisoformat(day) + later) for day in kept.edtf.split("/"))
         return (kept.edtf, moved) if later else ()
     return ()
-
-
-def _later(day: str, by: timedelta) -> calendar_date:
-    return calendar_date.fromisoformat(day) + by

@@ -80,13 +80,14 @@ MOST_NAMED = 3
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question whether a piece of these words is the date; None where there is none."""
-    tokens = _without_counted(tokens)
+    counts = any(_has(token, _COUNTING) for token in tokens)
+    tokens = _without_counted(tokens) if counts else tokens
     pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
     if not pieces and denied:
         return Outcome(None, NOT_THEN)
     if _is_of_names(tokens, pieces):
         return None
-    if not pieces and not any(_has(token, _COUNTING) for token in tokens):
+    if not pieces and not counts:
         pieces = [(year,) for year in dict.fromkeys(_YEAR_WITHIN.findall(words))]
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
@@ -118,17 +119,15 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
 def _without_counted(tokens: list[Token]) -> list[Token]:
     """The tokens with names for numbers that count something or are one of a row: “print no. 1938”, “£19 10s”, “1950 ft
     above the sea”."""
-    if not any(_has(token, _COUNTING) for token in tokens):
-        return tokens
     kept = list(tokens)
     for at, token in enumerate(tokens):
         if _has(token, _MEASURED) and at and _has(tokens[at - 1], _NUMBERS):
-            kept[at - 1] = tokens[at - 1]._replace(senses=(Sense("name"),))
+            kept[at - 1] = _as_name(tokens[at - 1])
         if _has(token, _STREET):
             kept = _without_number_of_house(kept, at)
         following = at + 1
         while _has(token, _NUMBERED) and following < len(tokens) and _has(tokens[following], _NUMBERS):
-            kept[following] = tokens[following]._replace(senses=(Sense("name"),))
+            kept[following] = _as_name(tokens[following])
             following += 1
     return kept
 
@@ -140,7 +139,11 @@ def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:
         first -= 1
     if first < 0 or first == street - 1 or not _has(tokens[first], _NUMBERS):
         return tokens
-    return [*tokens[:first], tokens[first]._replace(senses=(Sense("name"),)), *tokens[first + 1 :]]
+    return [*tokens[:first], _as_name(tokens[first]), *tokens[first + 1 :]]
+
+
+def _as_name(token: Token) -> Token:
+    return token._replace(senses=(Sense("name"),))
 
 
 def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:

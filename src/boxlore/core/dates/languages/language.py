@@ -20,9 +20,10 @@ class Language:
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
     `ordinal_endings` a day's (`3rd`). `feasts` are names by the first name of the feast in
     `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`), `feast_days` words for a day of a
-    feast that is numbered (`[zweiter] Pfingsttag`); `age_endings`
-    words of age written as one with their number (`seitsmeaastane`), `aged_endings` those that also say that somebody
-    was of that age (`kuusivuotiaana`), `birthday_endings` those of a birthday (`tioårsdag`), `decade_word_endings` words of decades (`viisikymmentäluvun`).
+    feast that is numbered (`[zweiter] Pfingsttag`); `age_endings` words of age written as one
+    with their number (`seitsmeaastane`), `aged_endings` those that also say that somebody was of that age
+    (`kuusivuotiaana`), `birthday_endings` those of a birthday (`tioårsdag`), `decade_word_endings` words of decades
+    (`viisikymmentäluvun`).
     `month_names` are further names of a month by its number, of several words or without the endings of `months`: old
     ones (`küünlakuu`), and two for one month. `number_endings` are what may follow a year's digits at once, by the kind
     of word that it stands for (`1914-től 1918-ig`; `noise` where it says no more than “in”: `1938:ssa`).
