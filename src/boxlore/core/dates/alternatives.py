@@ -58,7 +58,7 @@ def _ask_where_it_does_not_tally(julian: Partial, gregorian: Partial, day: str) 
 
 def _is_plain_day(date: Partial) -> bool:
     told = date.day and date.month and date.year.isdigit()
-    return bool(told) and not (date.short or date.mark or date.calendar)
+    return bool(told) and not (date.short or date.mark or date.calendar or date.unit or date.feast)
 
 
 def turned_about(dates: list[Partial], context: DateContext, pick: int) -> list[list[str]]:

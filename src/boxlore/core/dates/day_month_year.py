@@ -41,7 +41,7 @@ class Gathered:
             return False
         if date.calendar == "bce":
             return self._settle_before_christ()
-        if date.calendar == "hebrew" and (not date.day or not "5000" <= date.year <= "5999"):
+        if date.calendar == "hebrew" and not (date.day and date.is_hebrew_year):
             return False
         if self.term:
             date.calendar = "school"
@@ -207,6 +207,8 @@ class Gathered:
     def _is_part_of_decade(self) -> bool:
         """Whether “early”, “mid” or “late” is told of the decade, and not of a month, a season or a feast: of what
         follows it, or what stands before it in some languages."""
+        if "part" not in self.taken:
+            return False  # “Spätherbst”: one word with its season
         at = self.taken.index("part")
         before, behind = self.taken[max(at - 1, 0) : at], self.taken[at + 1 : at + 2]
         beside = (before or behind) if self.part_behind else (behind or before)
@@ -244,7 +246,8 @@ class Gathered:
         if date.grouping:
             return not (date.month or date.day or date.feast or date.season or date.part or date.bare)
         if date.calendar in ("dual", "hebrew"):
-            return not (date.season or date.feast or date.part or date.bare or date.weekday >= 0)
+            finer = date.season or date.feast or date.part or date.bare or date.weekday >= 0
+            return date.year.isdigit() and not finer
         return date.calendar != "school" or not (date.within_a_year or date.bare)
 
     def _decade(self, value: int) -> bool:

@@ -77,7 +77,7 @@ def give_or_take(words: str) -> tuple[str, int] | None:
 
 
 def spread(edtf: Edtf, years: int) -> Edtf | None:
-    """So many years to each side of a date: one of them; None for what is open on a side."""
-    if edtf.earliest is None or edtf.latest is None:
+    """So many years to each side of a date: one of them; None for what is open on a side, or has no year."""
+    if edtf.earliest is None or edtf.latest is None or edtf.text.startswith("XXXX"):
         return None
     return standard.parsed(f"[{edtf.earliest.year - years:04d}..{edtf.latest.year + years:04d}]")

@@ -172,7 +172,8 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
         raise NoSuchDate("This ends before it begins. Which is meant?")
     if ends.year_from_left and ends.year.isdigit() and _is_backwards(begin, end):
         end = _end(_written(ends.shifted(1), context, pick), last=True)  # “from November 1948 to February”
-    told = f"{starts.year}{ends.year}".isdigit() and starts.year_from_right and not starts.order
+    both = starts.year.isdigit() and ends.year.isdigit()
+    told = both and starts.year_from_right and not starts.order
     if told and _is_backwards(begin, end):
         choices = []  # “from Christmas to Easter 1939” began in 1938, or the year was that of Christmas
         for early, late in ((-1, 0), (0, 1)):

@@ -100,6 +100,11 @@ class Partial:
         return len(self.year) == 2 or self.assumed
 
     @property
+    def is_hebrew_year(self) -> bool:
+        """Whether its year is one of the Hebrew calendar: ours reach from 1239 to 2239."""
+        return "5000" <= self.year <= "5999"
+
+    @property
     def within_a_year(self) -> bool:
         """Whether a slot finer than the year is filled."""
         return bool(self.month or self.day or self.season or self.grouping or self.feast or self.weekday >= 0)
@@ -148,7 +153,11 @@ class Partial:
             self.calendar = "dual"
 
     def take_finer(self, neighbour: "Partial") -> None:
-        """Fill the slots below the year from a neighbour (`June 1938 or 1939`)."""
+        """Fill the slots below the year from a neighbour (`June 1938 or 1939`), of its calendar's years only."""
+        if neighbour.calendar == "hebrew":
+            if not self.is_hebrew_year:
+                return  # “15 Nisan 5703 or 1944”
+            self.calendar = "hebrew"
         for slot in ("month", "day", "season", "feast", "part", "weekday", "nth"):
             setattr(self, slot, getattr(neighbour, slot))
         self.languages &= neighbour.languages

@@ -51,7 +51,9 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
         return str(begin) if begin == end else f"[{begin}..{end}]"
     if context.whole and (distance.count > 0 or distance.unit == "fortnight"):
         return _stretch(first, last, distance)
-    if distance.unit == "night" and first == last:  # “ööl vastu 14. juunit”: that of two days
+    if distance.unit == "night":  # “ööl vastu 14. juunit”: that of two days
+        if first != last:
+            raise NoSuchDate("The night to which day?", (text,))
         return f"{from_number(to_number(*first) - 1)}/{first}"
     if distance.unit == "season":
         return _season_near(first, last, distance, context)
@@ -78,6 +80,8 @@ def outermost(text: str, distance: Distance) -> str:
     """The first (side 1) or the last (-1) days, weeks, months or years of a date. Raises NoSuchDate where it has not so
     many."""
     first, last = bounds(text)
+    if text.startswith("XXXX"):
+        raise NoSuchDate("In which year?")
     far = _moved(first if distance.side > 0 else last, distance.unit, distance.side * distance.count)
     inner = from_number(to_number(*far) - distance.side)
     if not first <= inner <= last:

@@ -107,9 +107,12 @@ def _plain(date: Partial, year: str) -> str:
         whole_year = year or "XXXX"
         month = f"{whole_year}-{date.month:02d}"
         over = f"{whole_year}-{date.month + 1:02d}-{day - last:02d}" if date.month < 12 else ""  # 31 April, 1 May
-        choices = () if date.old_style else tuple(filter(None, (f"{month}-{last}", over, month)))
-        raise NoSuchDate(f"There is no day {day} in that month. Which is meant?", choices)
+        raise _no_such_day(day, () if date.old_style else tuple(filter(None, (f"{month}-{last}", over, month))))
     return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
+
+
+def _no_such_day(day: int, choices: tuple[str, ...]) -> NoSuchDate:
+    return NoSuchDate(f"There is no day {day} in that month. Which is meant?", choices)
 
 
 def _day_in_month(date: Partial, year: str) -> int:
@@ -214,9 +217,12 @@ def _of_calendar(date: Partial, context: DateContext, pick: int) -> str:
 
 def _dual(date: Partial, pick: int) -> str:
     """`10 February 1733/4`: of the second year, that day by the new calendar, or of the first year."""
+    year = int(date.year) + 1
     rest = f"-{date.month:02d}" if date.month else ""
+    if date.day and not 1 <= date.day <= julian_month_length(year, date.month):
+        raise _no_such_day(date.day, (f"{date.year}{rest}", f"{year:04d}{rest}"))
     rest += f"-{date.day:02d}" if date.day else ""
-    first, second = f"{date.year}{rest}", f"{int(date.year) + 1:04d}{rest}"
+    first, second = f"{date.year}{rest}", f"{year:04d}{rest}"
     reckoned = _from_julian(date, second) if date.day else second
     return (f"[{first},{second}]", second, reckoned, first)[min(pick, 3)]
 
@@ -247,7 +253,8 @@ def _feast(date: Partial, context: DateContext, year: str, pick: int) -> Holiday
         return HolidayDate(julian)
     feast = holiday(name, year, context.countries, context.hemisphere)
     if date.unit == "year":
-        years = list(dict.fromkeys(day[:4] for day in (feast.edtf, *feast.alternatives) if day))
+        month = f"-{date.month:02d}" if date.month else ""  # “June, the year of the Armistice”
+        years = list(dict.fromkeys(f"{day[:4]}{month}" for day in (feast.edtf, *feast.alternatives) if day))
         feast = HolidayDate(years[0]) if len(years) == 1 else HolidayDate("", feast.ask, tuple(years))
     if not feast.edtf:
         raise NoSuchDate(str(feast.ask), feast.alternatives)
@@ -437,6 +444,6 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return 4
     if date.hundreds:
         return 2
-    if date.feast and not (date.day or date.part_of_decade):
+    if date.feast and not (date.day or date.part_of_decade or date.years):
         return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
     return 2 if _may_begin_before(date, context) else 1
