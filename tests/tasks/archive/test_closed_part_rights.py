@@ -60,3 +60,8 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
     told = json.loads((closed / "rights.csv-metadata.json").read_text("utf-8"))
     assert [column["titles"] for column in told["tableSchema"]["columns"]] == heading
     assert told["url"] == "rights.csv"
+    consent(collection, mia, make_consent(["name"], "2026-11-25", given=False))
+    transfer(collection, tmp_path / "later", order=TransferOrder(archive=archive, go_on=True))
+    with open(tmp_path / "later/closed/data/metadata/rights.csv", encoding="utf-8-sig", newline="") as file:
+        (row,) = [row for row in csv.DictReader(file) if row["Act"] == "name"]
+    assert (row["About"], row["Allowed"]) == (mia.uri, "disallow"), "no answer allows what is taken back"

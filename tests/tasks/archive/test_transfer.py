@@ -583,6 +583,18 @@ def test_a_damaged_package_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:
         rebuild(tmp_path / "again", tmp_path)
 
 
+def test_a_package_whose_linked_data_does_not_read_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:
+    """Its manifests fit: they were made anew by the Library of Congress's bagit."""
+    shutil.copytree(demo / "transfer", tmp_path / "t")
+    closed = tmp_path / "t" / "closed"
+    with open(closed / "data" / "metadata" / "records.nt", "ab") as file:
+        file.write(b"<urn:uuid:1> no triple .\n")
+    bagit.Bag(str(closed)).save(manifests=True)
+    with pytest.raises(CouldNot, match=r"records\.nt: line \d+ is no triple"):
+        rebuild(tmp_path / "again", tmp_path / "t")
+    assert not (tmp_path / "again").exists()
+
+
 @pytest.mark.parametrize("path", ["a%b.jpg", "a\nb", "a\rb", "/etc/a", "../a", "a\\b"])
 def test_a_bag_refuses_names_it_may_not_hold(path: str) -> None:
     """RFC 8493, 2.1.3 and 5.1.1."""

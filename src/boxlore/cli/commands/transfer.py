@@ -161,7 +161,7 @@ def _asked(collection: Collection, places: list[NamePlace]) -> Iterator[tuple[Na
     for at, place in enumerate(places, 1):
         doubt = f": {place.why}" if place.why else ""
         talk.say(f"{at} of {len(places)}  {place.number}, {place.where}: {output.safe(place.sentence)}")
-        keys = [key for key in _KEYS if key != "m" or not took_consent_back(collection, place)]
+        keys = [key for key in _KEYS if key != "m" or not took_consent_back(collection, place.person)]
         if len(keys) < len(_KEYS):
             talk.say(f"{output.safe(place.name)} took back the consent to be named: m needs a new one.")
         key = click.prompt(

@@ -12,6 +12,7 @@ from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.item_record import Record
+from boxlore.tasks.archive.name_answers import took_consent_back
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
@@ -50,7 +51,9 @@ def rights_rows(
     allowed: dict[str, list[str]] = {}
     for item, _, words in collection.store.words_of(["naming"]):
         decision = NAMING_WORDS.or_none(words)
-        if decision is not None and decision.answer is NamingAnswer.MAY:
+        if decision is None or decision.answer is not NamingAnswer.MAY:
+            continue
+        if not took_consent_back(collection, decision.person):
             allowed.setdefault(item, []).append(decision.where)
     for record, closure in closures:
         if closure is not None:

@@ -62,9 +62,9 @@ def answers_before(collection: Collection) -> Given:
     return {(item, key): answer for item, key, answer, _ in _told(collection)}
 
 
-def took_consent_back(collection: Collection, place: NamePlace) -> bool:
-    """Whether the person of a place allows no more to be named, so that only a new consent names her there."""
-    person = collection.people().get(place.person)
+def took_consent_back(collection: Collection, ident: str) -> bool:
+    """Whether a person (by id) allows no more to be named, so that only a new consent names her anywhere."""
+    person = collection.people().get(ident)
     return person is not None and is_taken_back(person.consents, Matter.NAME)
 
 
@@ -141,19 +141,11 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
     """
     rows = rows_of(path)
     by_key = {(place.number, place.key): place for place in places}
-    answers = [(row, place, answer) for row in rows for place, answer in _answers_in(path, row, by_key)]
-    for row, place, answer in answers:
-        is_new = ANSWERS.get(place.answer) is not answer
-        if is_new and answer is NamingAnswer.MAY and took_consent_back(collection, place):
-            raise WrongUse(
-                f"{path.name}, line {row.line}: {place.name} took back the consent to be named.",
-                "Answer hide or not that person; or note the new consent first: boxlore people consent.",
-            )
-    return decide(collection, [(place, answer) for _, place, answer in answers])
+    return decide(collection, [answer for row in rows for answer in _answers_in(collection, path, row, by_key)])
 
 
 def _answers_in(
-    path: Path, row: TableRow, places: dict[tuple[str, str], NamePlace]
+    collection: Collection, path: Path, row: TableRow, places: dict[tuple[str, str], NamePlace]
 ) -> Iterator[tuple[NamePlace, NamingAnswer]]:
     written = answer_of(path, row)
     place = places.get((row.cells[NUMBER].strip(), row.cells[KEY].strip()))
@@ -162,8 +154,15 @@ def _answers_in(
             f"{path.name}, line {row.line}: this row takes no answer.",
             "Take it out there. Answer the other rows of the item, or tell the person's consent.",
         )
-    if written and place is not None:
-        yield place, ANSWERS[written]
+    if not written or place is None:
+        return
+    is_new = written != place.answer
+    if is_new and ANSWERS[written] is NamingAnswer.MAY and took_consent_back(collection, place.person):
+        raise WrongUse(
+            f"{path.name}, line {row.line}: {place.name} took back the consent to be named.",
+            "Answer hide or not that person; or note the new consent first: boxlore people consent.",
+        )
+    yield place, ANSWERS[written]
 
 
 def _told(collection: Collection) -> Iterator[tuple[str, str, NamingAnswer, str]]:

@@ -84,6 +84,6 @@ async def _ask(screen: NamesHost, places: list[NamePlace], at: int, kept: int) -
     title = f"{at + 1} of {several(len(places), 'mention')}: {place.name}{doubt}"
     below = f"{place.number}, {where}: {place.sentence}"
     answers: Sequence[Choice] = _ANSWERS
-    if took_consent_back(screen.sitting.collection, place):
+    if took_consent_back(screen.sitting.collection, place.person):
         answers = tuple(_NOT_NOW if choice.value == NamingAnswer.MAY else choice for choice in _ANSWERS)
     await screen.app.push_screen(Choices(title, answers, answer, below=below))
