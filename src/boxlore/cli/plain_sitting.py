@@ -147,7 +147,6 @@ class Plain:
     def read_again(self) -> None:
         """Read the item's record again after a change, for this sitting and for the teller's page."""
         self.record = self.sitting.record(self.listing.id_at(self.position))
-        self.listing.forget(self.record.id)
         place = f"{self.position + 1} of {len(self.listing)}"
         self.showing.show(self.record, self.sitting.markers.of(self.record), place)
 

@@ -76,16 +76,9 @@ class Listing:
             self.rows([self.id_at(at) for at in near])
         return self.rows([item])[0]
 
-    def forget_all(self) -> None:
-        """Many rows may have changed."""
-        self._rows.clear()
-
-    def forget(self, item: str) -> None:
-        """An item's row changed."""
-        self._rows.pop(item, None)
-
     def rows(self, items: Sequence[str]) -> list[ListRow]:
-        """The rows of these items, those not remembered read in one go."""
+        """The rows of these items, those not remembered read in one go; of rows, whatever was written since is read
+        again."""
         version = self._collection.store.version
         if version != self._read_at:
             self._rows.clear()
@@ -100,7 +93,7 @@ class Listing:
     def _read(self, items: Sequence[str]) -> Iterator[ListRow]:
         if not items:
             return
-        people = self._collection.people()
+        people, way = self._collection.people(), family_way(self._collection.settings)
         for material in self._collection.store.about_items(ids=items):
             to_ask = still_to_ask([statement for statement, _ in material.statements])
             record = build(material, people, {})
@@ -109,7 +102,7 @@ class Listing:
                 record.number,
                 record.mark.short if record.mark else "",
                 state_of(record),
-                about(record, family_way(self._collection.settings)),
+                about(record, way),
                 "; ".join(to_ask),
             )
 

@@ -240,7 +240,6 @@ class FindScreen(Screen[None]):
 
     def said_of_many(self, words: str) -> None:
         """Show that something was told of the items that were picked; they are put back."""
-        self._listing.forget_all()
         self._picked.clear()
         self.rows.refresh()
         self._say()

@@ -66,7 +66,6 @@ class ItemScreen(ItemOver):
         """Show the next photograph with an open question; from there PgDn goes through all of them again."""
         if not await self.settled(turning=True):
             return
-        self.listing.forget(self.record.id)
         position = next_open(self.listing, self.position + 1)
         if position is None or position == self.position:
             self.refresh_record()
@@ -266,7 +265,6 @@ class ItemScreen(ItemOver):
             self.open(position)
         else:
             self.refresh_record()
-        self.listing.forget_all()  # one act may be about many items
         self.say(f"{verb}: {act.what}.")
 
     # other screens

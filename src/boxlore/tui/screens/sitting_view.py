@@ -148,7 +148,6 @@ class ItemView(KeepingScreen):
         self.before = self.record.id
         self.position = position
         item = self.listing.id_at(position)
-        self.listing.forget(self.before)
         fault = self._note_shown(item)
         self.fill(self.sitting.record(item))
         if fault:
