@@ -214,7 +214,16 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
             Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "story", "The quay.", Telling()
         )
         made = TASKS["backup"].job(collection, {}, QUIET)
-    assert made[0] == f"A backup lies in {folder / 'backups'}." and "another disk" in made[1]
+        assert made[0] == f"A backup lies in {folder / 'backups'}." and "another disk" in made[1]
+        Teller(collection).tell(
+            Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "occasion", "The regatta", Telling()
+        )
+        (folder / "backups").rename(folder / "gone")
+        (folder / "backups").write_text("in the way", "utf-8")
+        (refused,) = TASKS["backup"].job(collection, {}, QUIET)
+        assert refused.startswith(f"No backup could be made in {folder / 'backups'}")
+        (folder / "backups").unlink()
+        (folder / "gone").rename(folder / "backups")
     (folder / "log.csv").write_text("Time,Temperature (°C),RH (%)\n2026-03-01 10:00,18,45\n", "utf-8")
     assert start(folder, "climate", log="log.csv", at="hall")[0] == "hall"
     scan = next((folder / "scans").rglob("*.jpg"))
@@ -241,6 +250,7 @@ def test_words_are_struck_everywhere_once_the_list_was_seen(folder: Path) -> Non
     assert seen[0] == "1 statement would be struck. Nothing is struck yet; do it again with “yes”."
     assert seen[1] == "  story: He sold the farm to Pihlak."
     assert start(folder, "strike", words="Pihlak", do="yes")[0].startswith("Struck.")
+    assert start(folder, "strike", words="TRA", do="yes")[0] == "Nothing was struck."  # the numbers stay
     with pytest.raises(WrongUse, match="Those words stand nowhere"):
         start(folder, "strike", words="Pihlak")
     assert b"Pihlak" not in (folder / "collection.sqlite").read_bytes()

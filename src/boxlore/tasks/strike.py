@@ -185,6 +185,12 @@ def _holding(row: _Row, asked: list[str]) -> Target | None:
     return replace(row.as_target, source=row.consent_by) if stands_in(row.consent_by, asked) else None
 
 
+def target_line(target: Target) -> str:
+    """One of the statements to be struck, in the list of them."""
+    source = f" (from {target.source[:100]})" if target.source else ""
+    return f"  {target.field}: {target.words[:100]}{source}{' (only in backups)' if target.is_in_backups else ''}"
+
+
 def left_words(target: Target) -> str:
     """What to say of a statement that holds the words and is not struck."""
     if target.is_from_file:

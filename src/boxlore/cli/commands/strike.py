@@ -24,6 +24,7 @@ from boxlore.tasks.strike import (
     proved,
     still_standing,
     strike_out,
+    target_line,
     targets,
     targets_everywhere,
     words_about,
@@ -56,7 +57,7 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
             to_strike, left = targets_everywhere(collection, words or "", field)
             asked = [words or ""] if field == ANY else []
             for target in to_strike:
-                talk.say(output.safe(_line(target)))
+                talk.say(output.safe(target_line(target)))
         else:
             to_strike = targets(collection, meant(collection, about, field), field, words or "")
         for sentence in sorted({left_words(target) for target in left}):
@@ -86,12 +87,6 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
             talk.say(output.safe(said))
         named(collection)
     ctx.exit(1 if carrying or (asked and report.standing) or not report.finished else 0)
-
-
-def _line(target: Target) -> str:
-    """One of the statements to be struck, in the list of them."""
-    source = f" (from {target.source[:100]})" if target.source else ""
-    return f"  {target.field}: {target.words[:100]}{source}{' (only in backups)' if target.is_in_backups else ''}"
 
 
 def _report(collection: Collection, report: StrikeReport, printed: dict[str, bool], *, as_json: bool) -> list[str]:

@@ -42,6 +42,11 @@ def keep(store: Store, why: str, now: str, megabytes: int) -> str:
     return ""
 
 
+def is_kept(store: Store) -> bool:
+    """Whether the newest backup holds all that is told."""
+    return backups.is_kept(store)
+
+
 @dataclass(frozen=True, slots=True)
 class ListedBackup:
     """One backup, with what it holds (None where it cannot be read)."""
@@ -103,8 +108,7 @@ def _newest_whole(folder: Path, listed: list[ListedBackup]) -> ListedBackup:
     raise CouldNot(
         f"None of the backups in {folder / FOLDER} can be brought back, for all are damaged: {names}{more}.",
         "Nothing was changed: leave them and the database as they are. Copy an older backup from another disk into "
-        "that folder and try again; from a transfer, boxlore new FOLDER --from TRANSFER makes a "
-        "collection anew.",
+        "that folder and try again; a transfer makes a collection anew: boxlore new FOLDER --from TRANSFER.",
     )
 
 

@@ -1,7 +1,7 @@
 """Keep safe: whether the scans are as they were, how good they are, and the backups of what is told."""
 
 from boxlore.core.findings import several
-from boxlore.tasks.collection.backups import list_backups
+from boxlore.tasks.collection.backups import is_kept
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, folder_blank, path_of, selection_of, which
@@ -42,7 +42,7 @@ def _scan_quality(collection: Collection, answers: FormAnswers, progress: Progre
     from boxlore.tasks.originals.housing_check import check_scans, print_sizes
 
     selection = selection_of(answers)
-    progress.begin("Looking at every scan", collection.store.count("item"))
+    progress.begin("Looking at every scan", 0)
     if answers["what"] == "prints":
         return [
             f"{row.number} {SIDES.get(row.side, row.side)}: sharp up to {_by(row.sharp)} mm, usable up to "
@@ -59,11 +59,11 @@ def _by(size: tuple[float, float]) -> str:
 
 def _backup(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     progress.begin("Making a backup", 0)
-    before = {entry.name for entry in list_backups(collection.folder)}
+    was_kept = is_kept(collection.store)
     collection.back_up("asked for")
-    listed = list_backups(collection.folder)
-    is_new = any(entry.name not in before for entry in listed)
-    made = "A backup lies" if is_new else "Nothing was told since the last backup, which lies"
+    if not is_kept(collection.store):
+        return collection.unsaid[-1:]  # why none could be made
+    made = "Nothing was told since the last backup, which lies" if was_kept else "A backup lies"
     return [
         f"{made} in {collection.folder / 'backups'}.",
         "It is on the same disk and holds no scans: copy the whole folder of the collection to another disk too.",

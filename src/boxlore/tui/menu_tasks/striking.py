@@ -1,13 +1,11 @@
 """Words taken out for good: of everything that is told, and what is said of a strike when it is done."""
 
-from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.strike import (
     BEYOND,
     StrikeReport,
-    Target,
     carriers,
     left_words,
     named,
@@ -15,6 +13,7 @@ from boxlore.tasks.strike import (
     proved,
     still_standing,
     strike_out,
+    target_line,
     targets_everywhere,
     words_about,
 )
@@ -42,11 +41,11 @@ def struck_lines(collection: Collection, report: StrikeReport) -> list[str]:
 
 def _strike(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     words = answers["words"]
-    if not words:
-        raise WrongUse("No words are given.", "Write which words shall go.")
     to_strike, left = targets_everywhere(collection, words)
     said = sorted({left_words(target) for target in left})
-    listed = [_line(target) for target in to_strike[:SHOWN]]
+    if not to_strike:
+        return ["Nothing was struck.", *said]
+    listed = [target_line(target) for target in to_strike[:SHOWN]]
     if len(to_strike) > SHOWN:
         listed.append(f"  … and {len(to_strike) - SHOWN} more.")
     if answers["do"] != "yes":
@@ -63,10 +62,6 @@ def _strike(collection: Collection, answers: FormAnswers, progress: Progress) ->
     )
     named(collection)
     return [*struck_lines(collection, report), *said, *own]
-
-
-def _line(target: Target) -> str:
-    return f"  {target.field}: {target.words[:100]}"
 
 
 TASKS = {
