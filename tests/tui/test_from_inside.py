@@ -26,12 +26,25 @@ SAID = [
     ("boxlore housing what MARK lists them.", "“List and find” (F3) lists them."),
     ("boxlore people list shows everyone.", "“Put right”, “People” shows everyone."),
     ("(boxlore people audience --item ITEM family --field FIELD).", "(“Who says so” (F4), “Who may see it”)."),
+    ("with: boxlore people audience PERSON AUDIENCE.", "with: “Put right”, “People”, “Who may see them”."),
+    (
+        "“All”: boxlore strike TRA-0002 story takes it out.",
+        "“All”: “Who says so” (F4), “Strike for good” takes it out.",
+    ),
+    (
+        "boxlore strike everywhere label --words, with those words, does.",
+        "“Put right”, “Strike words everywhere”, with those words, does.",
+    ),
+    ("correct it: boxlore tell TRA-0001 story. If not,", "correct it: the photograph’s own prompt. If not,"),
+    ("boxlore new FOLDER --from TRANSFER.", "“From a transfer”."),
     ("say so: boxlore people tell “Ann R.” living yes.", "say so: “Put right”, “People”."),
     ("tell it: boxlore tell ITEM FIELD TEXT.", "tell it: the photograph’s own prompt."),
     ("boxlore -c ITS-FOLDER tell --from FILE.", "“Take in”, “Answers on paper”."),
     ("or say --backs apart.", "or say “items of their own”."),
     ("say --backs apart for an item of its own.", "say “items of their own” for an item of its own."),
     ("`--longest 4000` makes one.", "“How large?” makes one."),
+    ("or leave --archive out.", "or leave “The archive’s own settings” out."),
+    ("such as --box 7 --folder 1.", "such as 7 in “Box”, 1 in “Folder in that box”."),
     ("say --over to replace it.", "say --over (at the shell) to replace it."),
     ("or, at the shell, add --over.", "or, at the shell, add --over."),
     ("She said: boxlore is a box -- no more.", "She said: boxlore is a box -- no more."),
@@ -62,14 +75,15 @@ def _sentences() -> Iterator[str]:
 def test_no_sentence_of_the_program_sends_somebody_inside_to_a_command() -> None:
     told = [words for words in _sentences() if re.search(r"\bboxlore [a-z]", words)]
     assert len(told) > 60  # they are found at all
-    left = [said for words in told if re.search(r"\bboxlore [a-z]+(?! everywhere)", said := from_inside(words))]
+    left = [said for words in told if re.search(r"\bboxlore [a-z]", said := from_inside(words))]
     assert not [said for said in left if "at the shell" not in said]
 
 
 def test_the_places_named_stand_in_the_menu_and_the_lines_in_its_forms(folder: Path) -> None:
     names = {task.name for task in TASKS.values()} | {task.group.value for task in TASKS.values()} | {"Sit"}
     names |= {choice.name for choices in SCREEN.values() for choice in choices}
-    names |= {choice.name for choice in (*ABOUT, *CORRECT, *REST, STRIKE)} | {"From a transfer", "Who is in it?"}
+    names |= {choice.name for choice in (*ABOUT, *CORRECT, *REST, STRIKE)}
+    names |= {"From a transfer", "Start a collection", "Who is in it?"}
     assert not {name for place in PLACES.values() for name in re.findall("“(.+?)”", place)} - names
     with open_collection(folder, write=False) as collection:
         blanks = [blank for task in TASKS.values() for blank in task.blanks(collection)]

@@ -2,11 +2,13 @@
 
 Sentences of errors, findings and reports are made for all fronts and name commands of the shell and their options.
 Inside, the same thing is a line of the menu, a key or a line of a form. A command stands in a sentence as `boxlore`,
-its name, and arguments: capitals (`MARK`) belong to it alone, from a quoted word or an option on all up to the next
-mark of punctuation does. What can only be done at the shell is said to be there.
+its name, and arguments: capitals (`MARK`) and the field behind them belong to it alone, from a quoted word or an
+option on all up to the next mark of punctuation does. What can only be done at the shell is said to be there.
 """
 
 import re
+
+from boxlore.core.fields.table import FIELDS
 
 PLACES: dict[str, str] = {
     "copies": "“Hand on”, “Captioned copies”",
@@ -19,10 +21,12 @@ PLACES: dict[str, str] = {
     "housing place": "“Keep safe”, “A room or shelf”",
     "housing what": "“List and find” (F3)",
     "intake": "“Take in”, “Scans”",
-    "new": "“From a transfer”",
+    "new": "“Start a collection”",
+    "new --from": "“From a transfer”",
     "offer": "“Hand on”, “The archive’s answer”",
     "people": "“Put right”, “People”",
-    "people audience": "“Who says so” (F4), “Who may see it”",
+    "people audience": "“Put right”, “People”, “Who may see them”",
+    "people audience --item": "“Who says so” (F4), “Who may see it”",
     "people consent": "“Put right”, “People”, “Consent”",
     "people shown": "“Who is in it?”",
     "places": "“Put right”, “A place of the family’s own”",
@@ -38,16 +42,18 @@ PLACES: dict[str, str] = {
     "transfer": "“Hand on”, “Transfer to an archive”",
     "verify": "“Keep safe”, “Read the scans again”",
 }
-"""Command, with its first word or option where that matters -> where its task is inside, as the menu calls it."""
+"""Command, with its second word or an option where that matters -> where its task is inside, as the menu calls it."""
 
 LINES: dict[str, str] = {
     "--archive": "“The archive’s own settings”",
     "--backs apart": "“items of their own”",
     "--backs": "“Backs of photographs that are in already?”",
     "--box": "“Box”",
+    "--box 7": "7 in “Box”,",
     "--copy": "“copied into the collection”",
     "--due": "“Due back on”",
     "--folder": "“Folder in that box”",
+    "--folder 1": "1 in “Folder in that box”",
     "--for family": "“the family”",
     "--for": "“For whom?”",
     "--inside": "“In or near which town?”",
@@ -63,15 +69,19 @@ LINES: dict[str, str] = {
     "--pairs": "“How do fronts and backs belong together?”",
     "--update": "“An earlier transfer to update”",
     "--voice": "“What was told aloud too?”",
+    "--words": "“Which words?”",
 }
 """Option, with its value where that matters -> the line of a form that asks the same, or the answer to it."""
 
 OF_TWO_WORDS = ("events", "housing", "people", "places")
 """Commands whose second word is a part of their name."""
 
+_FIELD = "|".join(FIELDS)
 _COMMAND = re.compile(
     r"`?\bboxlore (?:-c \S+ )?(?P<name>[a-z]+)(?P<second> [a-z]+\b)?"
-    r"(?P<more>(?: [A-Z][A-Z\d.-]*[A-Z\d]\b(?:\.csv)?)*(?: (?=--|[“\"])(?:“[^”]*”|\"[^\"]*\"|\.\w|[^.,;:()`“\"])*)?)`?"
+    r"(?P<more>(?: [A-Z][A-Z\d.-]*[A-Z\d]\b(?:\.csv)?)*"
+    rf"(?:(?<=[A-Z\d]) (?:{_FIELD})\b| (?:{_FIELD})(?= --))?"
+    r"(?: (?=--|[“\"])(?:“[^”]*”|\"[^\"]*\"|\.\w|[^.,;:()`“\"])*)?)`?"
 )
 _OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?P<value> (?:[a-z]+|[A-Z]+|\d+)\b)?(?P<end>`?)")
 
@@ -85,11 +95,10 @@ def from_inside(words: str) -> str:
 
 def _place(command: re.Match[str]) -> str:
     name, second = command["name"], command["second"] or ""
-    option = re.match(r" --[a-z]+", command["more"])
-    if option is not None and name + option[0] in PLACES:
-        return PLACES[name + option[0]]
-    if name + second in PLACES:
-        return PLACES[name + second]
+    option = next(iter(re.findall(r" --[a-z]+", command["more"])), "")
+    for key in (name + second + option, name + option, name + second):
+        if key in PLACES and key != name:
+            return PLACES[key]
     if name not in PLACES:
         return command[0]
     return PLACES[name] if name in OF_TWO_WORDS else PLACES[name] + second  # which goes on with the sentence
@@ -99,9 +108,9 @@ def _line(option: re.Match[str]) -> str:
     name, value = option["name"], option["value"] or ""
     if name + value in LINES:
         return LINES[name + value]
-    ends = option["end"] or option.string[option.end() :][:1] in tuple(".,;:)")
-    word = "" if ends or not value.islower() else value  # which goes on with the sentence
+    word = value if value.islower() and not option["end"] else ""  # which goes on with the sentence
     if name in LINES:
         return LINES[name] + word
+    word = "" if option.string[option.end() :][:1] in tuple(".,;:)") else word
     shell = "" if "shell" in option.string[: option.start()] else " (at the shell)"
     return f"{name}{value.removesuffix(word)}{shell}{word}"

@@ -145,7 +145,7 @@ def items_of_box(collection: Collection, mark: str) -> list[str]:
     house = house_of(collection)
     item_ids = everything_in(house, house.named(mark))
     if not item_ids:
-        raise WrongUse(f"Nothing is noted to be in {mark}.", "boxlore intake --box takes things in.")
+        raise WrongUse(f"Nothing is noted to be in {mark}.", "Things are taken in by boxlore intake --box.")
     return item_ids
 
 

@@ -235,7 +235,7 @@ def finding_of(verified: Verified) -> Finding | None:
     """The finding about a file that is not as it was; None for one that is."""
     if verified.state == "same":
         return None
-    again = "boxlore verify --mend notes its new place; no file is touched."
+    again = "its new place is noted by boxlore verify --mend; no file is touched."
     words = {
         "changed": f"{verified.path} has changed since its intake; it was not touched by Boxlore. "
         + (

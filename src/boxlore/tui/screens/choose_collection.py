@@ -14,7 +14,7 @@ from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
 from boxlore.tasks.collection.opening import DATABASE, check_new_folder, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tui.from_inside import from_inside
+from boxlore.tui.from_inside import PLACES, from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Answers, Back, Blank, Form
@@ -124,7 +124,7 @@ class StartScreen(Screen[None]):
         """Show what went wrong, in a sentence."""
         self._note.display = bool(words)
         self._note.add_class("-bad")
-        self._note.say(from_inside(words).replace("“Keep safe”, “Bring back a backup”", "R"))  # as it is called here
+        self._note.say(from_inside(words).replace(PLACES["restore"], "R"))  # as it is called here
 
     async def on_screen_resume(self) -> None:
         if self._hidden:  # it comes up for the first time, and the card stands on it next
