@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
-from tests.tui.conftest import hands_on
+from tests.tui.conftest import Hands, hands_on
 
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import SHOWS_WORDS, Shows
@@ -30,6 +30,15 @@ def scans(tmp_path: Path) -> Path:
     return made
 
 
+async def take_in(hands: Hands, scans: Path) -> None:
+    """Take the scans into box 9 by the menu; the report stands then."""
+    await hands.press("escape")
+    await hands.choose("Take in", "Scans")
+    await hands.fill(str(scans), "9")
+    await hands.press("ctrl+s")
+    await hands.until("3 photographs taken in")
+
+
 def in_order(collection: Collection) -> list[str]:
     return [number for number, _ in collection.store.items()]
 
@@ -42,11 +51,7 @@ def test_scans_taken_in_by_mistake_are_taken_back_whole(
     async def sit(collection: Collection) -> None:
         before, files = in_order(collection), {path: path.read_bytes() for path in scans.iterdir()}
         async with hands_on(collection) as hands:
-            await hands.press("escape")
-            await hands.choose("Take in", "Scans")
-            await hands.fill(str(scans), "9")
-            await hands.press("ctrl+s")
-            await hands.until("3 photographs taken in")
+            await take_in(hands, scans)
             assert "Ctrl+Z, back at the photograph, takes it back" in hands.text
             await hands.press("enter")
             assert len(in_order(collection)) == 11
@@ -129,11 +134,7 @@ def test_what_stands_on_an_intake_is_taken_back_first(
 ) -> None:
     async def sit(collection: Collection) -> None:
         async with hands_on(collection) as hands:
-            await hands.press("escape")
-            await hands.choose("Take in", "Scans")
-            await hands.fill(str(scans), "9")
-            await hands.press("ctrl+s")
-            await hands.until("3 photographs taken in")
+            await take_in(hands, scans)
             await hands.press("enter")
             items = dict(collection.store.items())
             box = collection.store.containers()[0][0]
@@ -142,6 +143,10 @@ def test_what_stands_on_an_intake_is_taken_back_first(
             await hands.press("ctrl+z")
             assert "Not taken back: 3 photographs taken in." in hands.text and number in hands.text
             assert len(in_order(collection)) == 11
+            await hands.press("escape")
+            await hands.choose("Put right", "What happened when")
+            await hands.press("ctrl+z")  # said where it was asked
+            assert "Not taken back: 3 photographs taken in." in hands.text and "What happened when" in hands.text
 
     with open_collection(folder) as collection:
         run(sit(collection))

@@ -5,6 +5,7 @@ from typing import Any, Protocol
 from textual.app import App
 from textual.screen import Screen
 
+from boxlore.core.errors import BoxloreError
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import LIST_MOVES, bound
@@ -78,6 +79,9 @@ class ListScreen(Screen[None]):
 
 
 def taken_back(sitting: Sitting) -> str:
-    """Take back the last thing done in the sitting; the sentence that says what it was."""
-    done = sitting.undo() if sitting.writable else None
+    """Take back the last thing done in the sitting; the sentence that says what it was, or why it stays."""
+    try:
+        done = sitting.undo() if sitting.writable else None
+    except BoxloreError as error:
+        return str(error)
     return f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back."
