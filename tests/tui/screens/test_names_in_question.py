@@ -34,7 +34,7 @@ def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
                 await hands.choose("Hand on", "Names in question")
                 assert "1 of 2 mentions: Mia Tamm" in hands.text and "TRA-0002" in hands.text
                 await hands.choose("Hide it wherever it stands")
-                assert "2 answers are kept. Ctrl+Z takes back the last one." in hands.text
+                assert "1 answer is kept. Ctrl+Z takes back the last one." in hands.text
                 await hands.press("ctrl+z", "escape")
                 await hands.choose("Hand on", "Names in question")
                 await hands.choose("Not that person", "Skip")

@@ -63,17 +63,16 @@ async def _ask(screen: NamesHost, places: list[NamePlace], at: int, kept: int) -
     place = places[at]
 
     async def answer(value: str) -> None:
-        count = kept
+        count, sitting = kept, screen.sitting
+        answered: list[tuple[NamePlace, NamingAnswer]] = []
         if value in tuple(NamingAnswer):
-            sitting = screen.sitting
             answered = [(place, NamingAnswer(value))]
-            count += decide(sitting.collection, answered, write=lambda act: sitting.finish(act, place.item))
-        if value == HIDE_ALL:
-            sitting = screen.sitting
-            of_name = [one for one in places[at:] if (one.person, one.name) == (place.person, place.name)]
-            hidden = [(one, NamingAnswer.HIDE) for one in of_name]
-            count += decide(sitting.collection, hidden, write=lambda act: sitting.finish(act, place.item))
-            places[at + 1 :] = [one for one in places[at + 1 :] if one not in of_name]
+        elif value == HIDE_ALL:
+            of_name = [later for later in places[at:] if (later.person, later.name) == (place.person, place.name)]
+            answered = [(later, NamingAnswer.HIDE) for later in of_name]
+            places[at + 1 :] = [later for later in places[at + 1 :] if later not in of_name]
+        if decide(sitting.collection, answered, write=lambda act: sitting.finish(act, place.item)):
+            count += 1
         if value != LATER and at + 1 < len(places):
             await _ask(screen, places, at + 1, count)
         elif count:
