@@ -174,11 +174,12 @@ class Boxlore(DrawingApp):
         """Take the sitting's screen away, which has no item any more; the one of an empty collection stands then."""
         while isinstance(self.screen, ItemScreen | FrontScreen):
             await self.pop_screen()
-        if not isinstance(self.screen, BareScreen):
+        if isinstance(self.screen, BareScreen):
+            bare = self.screen
+        else:
             bare = BareScreen(emptied.sitting, emptied.listing, self.show_items, self._other_collection)
             await self.push_screen(bare)
-        if isinstance(self.screen, BareScreen):
-            self.screen.say("Taken back. Ctrl+Y takes it in again; your own files stay where they are.")
+        bare.say("Taken back. Ctrl+Y takes it in again; your own files stay where they are.")
 
     async def open_folder(self, folder: Path) -> str:
         """Open the collection in a folder named on the first screen. Returns what went wrong, or ''."""

@@ -14,8 +14,8 @@ from boxlore.tasks.telling.finding import found, near
 @options.as_json
 @click.pass_context
 def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) -> None:
-    """Find statements that hold all of WORDS, what is being typed included; a date finds what is understood as one in
-    it.
+    """Find statements that hold all of WORDS, what is being typed included; a date also finds what was told in other
+    words of days within it.
 
     The exit code is 1 where nothing is found.
     """

@@ -1,5 +1,7 @@
 """The occasions told so far, which complete what is typed into their prompt: one occasion has one name."""
 
+from itertools import islice
+
 from boxlore.core.statements import fold
 from boxlore.tasks.collection.opening import Collection
 
@@ -27,5 +29,5 @@ class OccasionsTold:
         if not start:
             return []
         latest = reversed(list(self._words.items()))
-        found = (words for folded, words in latest if f" {start}" in f" {folded}" and folded != start)
-        return [words for _, words in zip(range(limit), found, strict=False)]
+        begun = (words for folded, words in latest if f" {start}" in f" {folded}" and folded != start)
+        return list(islice(begun, limit))

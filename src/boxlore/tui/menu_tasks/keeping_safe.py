@@ -9,14 +9,7 @@ from boxlore.core.records.marks import KINDS, LOCATION_KINDS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.originals.housing_now import House
-from boxlore.tui.menu_tasks.task import (
-    FormAnswers,
-    Group,
-    Task,
-    file_blank,
-    given_file,
-    parted,
-)
+from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, file_blank, given_file, parted
 from boxlore.tui.screens.forms import Blank
 
 SHOWN_STEPS = 40

@@ -28,7 +28,13 @@ MOST = 30
 """So many pictures that wait for one event are listed to choose from."""
 
 _NEW = "Tell of something that happened"
-_HINT = "As the family says it: June 1931, the spring after the fire."
+HINT = "As the family says it: June 1931, the spring after the fire."
+
+
+def noted(name: str, count: int) -> str:
+    """What is said once an event is told; `count` dates that wait for it were read again."""
+    read = f" {several(count, 'date')} read again." if count else ""
+    return f"Noted: {short(name, 40)}.{read} Ctrl+Z takes it back."
 
 
 class EventsScreen(ListScreen):
@@ -125,7 +131,7 @@ class EventsScreen(ListScreen):
 
         blanks = [
             Blank("name", "What happened?", name, "The wedding of Anna and Joe; when we sailed.", keeps=True),
-            Blank("date", "When was it?", "", f"{_HINT} May stay empty."),
+            Blank("date", "When was it?", "", f"{HINT} May stay empty."),
         ]
         await Form("Something that happened", blanks[::-1] if name else blanks, answer, above=above).open(self.app)
 
@@ -150,7 +156,7 @@ class EventsScreen(ListScreen):
             sitting = self._host.sitting
             return self._done(partial(date_event, sitting.teller, event, answers["date"], sitting.telling), event.name)
 
-        blank = Blank("date", "When was it?", event.words, _HINT, keeps=True)
+        blank = Blank("date", "When was it?", event.words, HINT, keeps=True)
         await Form(short(event.name, 60), [blank], answer).open(self.app)
 
     async def _rename(self, event: FamilyEvent) -> None:
@@ -174,8 +180,7 @@ class EventsScreen(ListScreen):
         except BoxloreError as error:
             return str(error)
         self._load()
-        read = f" {several(count, 'date')} read again." if count else ""
-        self.say(f"Noted: {short(name, 40)}.{read} Ctrl+Z takes it back.")
+        self.say(noted(name, count))
         return ""
 
     def action_undo(self) -> None:

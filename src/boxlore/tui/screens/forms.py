@@ -78,6 +78,9 @@ Filled = Callable[[Answers], Awaitable[str] | str]
 Back = Callable[[], Awaitable[None]]
 """Shows again what stood before a form."""
 
+BESIDE = 5
+"""Rows of a form that are neither its lines nor sentences: its frame, its title, and what parts them."""
+
 NOT_YET = "This is not kept yet. {key} again lets go of it; Ctrl+S takes it as it stands."
 
 
@@ -170,7 +173,7 @@ class Form(Card):
         columns, rows = self.app.size
         wide = max(min(76, columns * 96 // 100) - 6, 10)
         said = [*wrap(self._how(), wide), *wrap(self._shown, wide), *([""] if self._shown and rows >= LOW else [])]
-        self._lines.styles.max_height = max(rows - len(said) - len(("frame", "title", "", "", "")), 3)
+        self._lines.styles.max_height = max(rows - len(said) - BESIDE, 3)
 
     def _say(self, words: str) -> None:
         """Show a sentence above the lines; '' takes it away."""

@@ -159,7 +159,8 @@ async def start(screen: MenuHost, name: str, back: Back | None = None) -> None:
             what = [task.name]
             with screen.sitting.steps.one_step(what):
                 lines = task.job(collection, answers, progress)
-                what[:] = [line.removesuffix(".") for line in [*lines[:1], *what][:1]]
+                if lines:
+                    what[0] = lines[0].removesuffix(".")
             return [*lines, "Ctrl+Z, back at the photograph, takes it back; your own files stay where they are."]
 
         async def again(fault: str) -> None:

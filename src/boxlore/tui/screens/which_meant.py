@@ -5,7 +5,6 @@ from functools import partial
 
 from boxlore.core.dates.event_question import asked_event
 from boxlore.core.errors import BoxloreError
-from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate, choose_date
@@ -13,6 +12,7 @@ from boxlore.tasks.sitting.which_meant import OpenQuestion, open_question
 from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, no_place, own_parts, read_place
 from boxlore.tasks.telling.events import tell_event
 from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.events import HINT, noted
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
@@ -104,12 +104,11 @@ async def ask_event(screen: ItemView, name: str) -> None:
         except BoxloreError as error:
             return str(error)
         screen.refresh_record()
-        read = f" {several(count, 'date')} read again." if count else ""
-        screen.say(f"Noted: {short(name, 40)}.{read} Ctrl+Z takes it back.")
+        screen.say(noted(name, count))
         return ""
 
     above = "The dates that wait for it are read by it; “Put right”, “What happened when” has it from now on."
-    blank = Blank("date", "When was it?", "", "As the family says it: June 1931, the spring after the fire.")
+    blank = Blank("date", "When was it?", "", HINT)
     await Form(short(name, 60), [blank], answer, above=above).open(screen.app)
 
 
