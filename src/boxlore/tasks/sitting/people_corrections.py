@@ -1,6 +1,7 @@
 """Putting people right from a screen: who is in which picture, another name everywhere, one made of two, two of one.
 
-Every function is one act and one step of the sitting, so that one undo takes it back; no words told are changed.
+Every function is one act and one step of the sitting, so that one undo takes it back (a parting again is one for each
+merging); no words told are changed.
 """
 
 from collections.abc import Iterator

@@ -66,11 +66,11 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
             continue
         if view.asks:
             name = before_brackets(view.words)
-            family = sitting.teller.understanding.known_names
-            known = named(people, view.words, family) or named(people, name, family)
+            names = sitting.teller.understanding.known_names
+            known = named(people, view.words, names) or named(people, name, names)
             name = view.words if known else name
-            asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
-            asks = asks if known else f"“{view.words}”: who is that?"
+            may_be = f"may be {several(len(known), 'person', 'people')}: who is meant?"
+            asks = f"“{view.words}” {may_be}" if known else f"“{view.words}”: who is that?"
         else:
             known, asks = list(_who_may_be(people, name)), ""
         nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()
@@ -120,12 +120,14 @@ def _names_within(words: str) -> list[str]:
     goes_on = False
     for token in tokens_of(words):
         bare = token_of(token.text.rstrip(",;").removesuffix("'s").removesuffix("’s"))
-        opens = bare.text[:1].isupper() and (bare.is_given or bare.plain in KIN_ALONE)
+        is_large = bare.text[:1].isupper()
+        opens = is_large and (bare.is_given or bare.plain in KIN_ALONE)
+        belongs = opens or (goes_on and is_large)
         if opens and not (goes_on and names[-1][-1].is_given):
             names.append([bare])
-        elif opens or (goes_on and bare.text[:1].isupper()):
+        elif belongs:
             names[-1].append(bare)
-        goes_on = (opens or (goes_on and bare.text[:1].isupper())) and bare.text == token.text
+        goes_on = belongs and bare.text == token.text
     told = (written(name) for name in names)
     return [name for name in dict.fromkeys(told) if name != words]
 

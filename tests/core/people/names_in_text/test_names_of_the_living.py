@@ -28,6 +28,7 @@ TOLD = (
     ("story", "The little one is Priya Subramaniam, five last week.", "Priya Subramaniam"),
     ("story", "Ring kelvin trudgeon on 021 555 0199 about it.", "Kelvin Trudgeon"),
     ("story", "Ring Brandulf Quaffle, 021 555 0199", "Brandulf Quaffle"),
+    ("story", "Ask or e-mail Kaisa Vesterinen, kaisa@example.org", "Kaisa Vesterinen"),
     ("story", "kaisa vesterinen lives in vaasa", "Kaisa Vesterinen"),
     ("story", "KAISA VESTERINEN (B. 1983) AND THE BUS", "Kaisa Vesterinen"),
     ("story", "Tante Leida Tohver (*1941) and the dog", "Leida Tohver"),

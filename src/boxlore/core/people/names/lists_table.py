@@ -155,18 +155,20 @@ WOMEN = _words(
 
 GIVEN = MEN | WOMEN
 
+ICELANDIC_SHORT = _words("sigga siggi gunna gunni nonni gudda bjossi tota disa kiddi geiri svenni doddi")
+"""Short forms, by which people are told in pictures too."""
+
 ICELANDIC_GIVEN = _words(
     """
     jon sigurdur gudmundur gunnar olafur einar magnus stefan johann bjorn halldor arni helgi petur gisli ragnar kristjan
     thorsteinn thordur thorbjorn snorri egill eirikur hakon ingolfur ingvar jonas karl kari kjartan olaf skuli steinn sveinn thor haukur orn ari
     bjarni bragi dagur davidur eggert eysteinn finnur hannes hjalti hrafn illugi jokull palmi pall hermann ulfur vilhjalmur aegir valdimar
     gudrun anna kristin sigridur margret helga sigrun ingibjorg johanna maria elin katrin asta ragnheidur vigdis steinunn solveig
-    sigga siggi gunna gunni nonni gudda bjossi stina tota disa kiddi geiri addi svenni doddi mundi gudmunda sigurlaug
-    sigurlina thorgerdur thorbjorg herborg
+    stina addi mundi gudmunda sigurlaug sigurlina thorgerdur thorbjorg herborg
     thora thordis ingunn hildur hulda jonina bjork asdis audur birna dagny erla eyglo freydis halla halldora hallgerdur jorunn kolbrun
     olof run rannveig salvor svava unnur valgerdur yrsa thorunn gudny gudlaug bergthora herdis
     """
-)
+).union(ICELANDIC_SHORT)
 
 ETHIOPIAN_GIVEN = _words(
     """
@@ -337,16 +339,17 @@ JAPANESE_GIVEN = _words(
     """
 )
 
+SHORTENED_GIVEN = _words("wm thos chas geo jas jno saml robt benj edwd alexr andw danl fredk margt eliz richd")
+"""English given names that are written short, with a point behind them or without."""
+
 GIVEN_IN_PICTURES = _words(
     """
     truus kees klaas piet mien riet henk nel cor wout sijtje neeltje tjitske aukje sjoerd gerrit bram teun jaap joop wim dirk bep
     annie toos greet marijke hennie femke sietske torleif solveig borghild sverre ejnar bodil vivi ture gun sixten endel lempi
     hilkka vaino saimi raija meeta ulo milvi kalju piret maie leida vaike hilja helmi tauno urho bolek zosia hania kazys stase
     birute aldona danute brone genovaite algis bronius pranas lurdes odete armindo zulmira duarte cec dulcie maisie reg syd dorcas
-    sigga siggi gunna gunni nonni gudda bjossi tota disa kiddi geiri svenni doddi
-    wm thos chas geo jas jno saml robt benj edwd alexr andw danl fredk margt eliz richd theos
-    amos zeb lis lore peep ants endla kersti heli tame heni ripeka gus firmin nello alberts тоня гриша
+    theos amos zeb lis lore peep ants endla kersti heli tame heni ripeka gus firmin nello alberts тоня гриша
     """
-)
+).union(ICELANDIC_SHORT, SHORTENED_GIVEN)
 """Further given names and short forms by which people are told in pictures: they make a word a name where it stands
 alone, and take no name apart."""

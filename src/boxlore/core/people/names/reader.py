@@ -40,9 +40,9 @@ from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
+from boxlore.core.people.names.forms import full_names_of
 from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, JAPANESE_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
-from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
 from boxlore.core.people.names.traditions import KnownNames, marks_child, read_core, with_particle
 
@@ -122,13 +122,12 @@ def _tells_whole(tokens: Sequence[Token], before: Sequence[Token]) -> bool:
     """Whether brackets tell the whole name of whoever is told by kin or one name before: `Aunt Lou (Louisa Beck)`."""
     names = [token for token in before if token.plain not in words_of.KIN_WORDS]
     is_whole = len(tokens) > 1 and tokens[0].is_given and not tokens[-1].is_given
-    return is_whole and len(names) < 2 and before != () and before[0].plain not in words_of.RELIGIOUS_TITLES
+    return is_whole and len(names) < 2 and bool(before) and before[0].plain not in words_of.RELIGIOUS_TITLES
 
 
 def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
     """Whether the one name before is a pet form of this one."""
-    pet = before[0].plain if before else ""
-    return any(token.plain == full and pet in short for full, *short in SHORT_FORMS)
+    return bool(before) and token.plain in full_names_of(before[0].plain)
 
 
 _RETIRED = ("retd", "rtd", "ret")
@@ -372,20 +371,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens
 
 
-_BEFORE_TITLES = (
-    "1st",
-    "2nd",
-    "first",
-    "second",
-    "rt",
-    "right",
-    "very",
-    "most",
-    "nursing",
-    "ward",
-    "acting",
-    "dowager",
-)
+_BEFORE_TITLES = frozenset("1st 2nd first second rt right very most nursing ward acting dowager".split())
 """What stands before some titles, and alone is none: `2nd Lieutenant`, `Rt. Rev.`."""
 
 
@@ -505,22 +491,16 @@ def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
 
 
 def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
-    """Names behind a kin word. A grandparent goes by the family name as well (`Grandma Lomax`)."""
+    """Names behind a kin word. A parent and a grandparent go by the family name as well (`Grandma Lomax`)."""
     name = core[0]
-    is_given = name.is_given or known.is_given(name.plain)
-    is_given = is_given or name.plain in GIVEN_IN_PICTURES
-    is_elder = words_of.KIN_WORDS.get(kin) in (
-        "mother",
-        "father",
-        "grandmother",
-        "grandfather",
-        "great-grandmother",
-        "great-grandfather",
-    )
+    is_given = name.is_given or known.is_given(name.plain) or name.plain in GIVEN_IN_PICTURES
+    is_elder = words_of.KIN_WORDS.get(kin) in _ELDERS
     if len(core) == 1 and not is_given and (is_elder or known.is_family(name.plain)):
         return with_particle((), core)
     return read_core(core, known)
 
+
+_ELDERS = frozenset("mother father grandmother grandfather great-grandmother great-grandfather".split())
 
 _ORDERS = frozenset("osb sj op ofm csc rsm".split())
 

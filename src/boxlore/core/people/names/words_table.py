@@ -44,11 +44,11 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman leading staff seaman mons monsignor mgr baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
+    aircraftman aircraftwoman leading staff seaman mons monsignor baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
     weduwe weduwnaar wed vdow venerable ven prebendary
     messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam
-    rev'd vitez begum mudr judr phdr rndr paeddr thdr marquise big canoness seaman protojerej
+    rev'd vitez begum mudr judr phdr rndr paeddr thdr marquise big canoness protojerej
     протоиерей священник диакон дьякон архимандрит
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """

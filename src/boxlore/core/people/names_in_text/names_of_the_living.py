@@ -20,7 +20,7 @@ from itertools import pairwise
 
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names_in_text.ordinary_words import is_english, is_thing
-from boxlore.core.people.names_in_text.text_normalising import Word, read_text
+from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
 
 LATELY = 30
 """Who did something in a year of so many years is taken as living."""
@@ -39,10 +39,12 @@ _DEAD = re.compile(
 )
 _LIVING = r"\b(?:lives|is\s+living|resides|elab|wohnt|lebt|bor|asuu|mieszka|жив[её]т)\b"
 _LIVES = re.compile(rf"\s*,?\s*(?:who\s+|and\s+)?(?:now\s+|still\s+|today\s+|currently\s+)?{_LIVING}", re.IGNORECASE)
+_TODAY = (
+    r"\b(?:now|these\s+days|nowadays|(?:last|this|next)\s+(?:week|month|year)|is\s+(?:aged\s+)?\d{1,2}|praegu|nüüd|heute|"
+    r"jetzt|nyt|сейчас|теперь|учится|работает|õpib|töötab|goes\s+to\s+(?:school|university))\b"
+)
 _NOW = re.compile(
-    r"[^.!?\n]{0,60}?(?:(?P<now>\bnow\b|\bthese\s+days\b|\bnowadays\b|\b(?:last|this|next)\s+(?:week|month|year)\b|"
-    r"\bis\s+(?:aged\s+)?\d{1,2}\b|\bpraegu\b|\bnüüd\b|\bheute\b|\bjetzt\b|\bnyt\b|\bсейчас\b|\bтеперь\b|\bучится\b|"
-    r"\bработает\b|\bõpib\b|\btöötab\b|\bgoes\s+to\s+(?:school|university)\b)|\b(?:was|were|had|died|oli|war|был[аи]?)\b)",
+    rf"[^.!?\n]{{0,60}}?(?:(?P<now>{_TODAY})|\b(?:was|were|had|died|oli|war|был[аи]?)\b)",
     re.IGNORECASE,
 )
 """What holds now, of a name before it; not behind a verb of the past."""
@@ -59,11 +61,7 @@ _GIVING = (
     r"lahjoittanut|dar)\b"
 )
 _GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
-_SIGNS = re.compile(
-    rf"\d|{_GIVING}|{_LIVING}|\bnow|\bthese days\b|\b(?:last|this|next) (?:week|month|year)\b|praegu|nüüd|heute|jetzt|"
-    r"nyt\b|сейчас|теперь|учится|работает|õpib|töötab|goes to",
-    re.IGNORECASE,
-)
+_SIGNS = re.compile(rf"[\d@]|{_GIVING}|{_LIVING}|{_TODAY}", re.IGNORECASE)
 """What the words have at least, before they are looked at."""
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
 SHORTEST_BEHIND = 3
@@ -80,18 +78,18 @@ def names_of_the_living(words: str, field: str, year: int, longest_life: int) ->
     if field not in GIVERS and not _SIGNS.search(words):
         return ()
     ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
-    names = ((name, _told_beside(words, ends, name[0].start, name[-1].end)) for name in _names(words))
+    text = read_text(words)
+    names = ((name, _told_beside(words, ends, name[0].start, name[-1].end)) for name in _names(text))
     found = tuple(
         "".join((word.before or " ") + words[word.start : word.end] for word in name)[len(name[0].before or " ") :]
         for name, beside in names
         if _may_live(*beside, field, year, longest_life, is_known=_is_given(name[0]))
     )
-    return (*found, *(name for name in _names_in_one_case(words) if name not in found))
+    return (*found, *(name for name in _names_in_one_case(words, text) if name not in found))
 
 
-def _names(words: str) -> Iterator[Sequence[Word]]:
+def _names(text: Text) -> Iterator[Sequence[Word]]:
     """Each name: a given name, and all words written large that follow it; or several such words before the next."""
-    text = read_text(words)
     at = 0
     while at < len(text.words):
         last, is_known = at, _is_given(text.words[at])
@@ -103,10 +101,10 @@ def _names(words: str) -> Iterator[Sequence[Word]]:
         at = last + 1
 
 
-def _names_in_one_case(words: str) -> Iterator[str]:
+def _names_in_one_case(words: str, text: Text) -> Iterator[str]:
     """Names where letters tell nothing, as names are written: a known given name with a word behind it that is not
     English, where a birth or that somebody lives is told of it, or how it is reached."""
-    text = read_text(words)
+    is_one_case = text.is_one_case
     for word, behind in pairwise(text.words):
         is_given = word.folded in CALLED and not is_english(word.folded)
         is_two = behind.before == " " and len(behind.folded) > SHORTEST_BEHIND and not is_english(behind.folded)
@@ -114,7 +112,7 @@ def _names_in_one_case(words: str) -> Iterator[str]:
             continue
         end = behind.end
         is_reached = _REACHED.match(words, end) and _CALLS.search(words[max(0, word.start - FAR) : word.start])
-        if is_reached or (text.is_one_case and (_LIVES.match(words, end) or _BIRTH.match(words, end))):
+        if is_reached or (is_one_case and (_LIVES.match(words, end) or _BIRTH.match(words, end))):
             yield f"{words[word.start : word.end]} {words[behind.start : behind.end]}".title()
 
 

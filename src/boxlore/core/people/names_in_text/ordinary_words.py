@@ -19,12 +19,12 @@ _BEFORE_TIMES = frozenset("in during early mid im ende anfang mitte en em".split
 _PARTS_OF_TIMES = frozenset(
     "end beginning start middle month first second third fourth fifth sixth seventh eighth ninth st nd rd th".split()
 )
-_DOES = frozenset(
+DOES = frozenset(
     "i you he she it we they the this that these those god there somebody anyone nobody never not be have".split()
 )
 """What stands behind `may` and `will` at the beginning of a sentence, where they are no names."""
-_ONLY_A_THING = frozenset("the a an her his its their my our your it them us me him this that".split())
-"""Behind `Rose water …` these make the second word a verb."""
+MAKES_A_VERB = frozenset("the a an her his its their my our your it them us me him this that".split())
+"""Behind `Rose water …`, `Rose petals …` these make the second word what somebody does."""
 _PLACES_BEHIND = frozenset(
     "river street road avenue terrace crescent quay wharf bay island islands land peninsula glacier strait railway "
     "station hotel hospital college university theatre cathedral museum county shire harbour harbor basin airport "
@@ -123,7 +123,7 @@ def is_thing(words: Sequence[Word], at: int) -> bool:
     behind = behind_of(words, at, 4)
     rest = [plain(word.folded) for word in behind]
     long = max((len(thing) for thing in things if tuple(rest[: len(thing)]) == thing), default=0)
-    return bool(long) and not (len(rest) > long and rest[long] in _ONLY_A_THING)
+    return bool(long) and not (len(rest) > long and rest[long] in MAKES_A_VERB)
 
 
 def _is_place(words: Sequence[Word], at: int) -> bool:
@@ -160,7 +160,7 @@ def _is_verb(words: Sequence[Word], at: int) -> bool:
     """`May I …`, `Will you …` at the beginning of a sentence."""
     begins = not at or any(sign in words[at].before for sign in '.!?:;"“„«\n')
     behind = behind_of(words, at)
-    return begins and words[at].folded in ("may", "will") and bool(behind) and behind[0].folded in _DOES
+    return begins and words[at].folded in ("may", "will") and bool(behind) and behind[0].folded in DOES
 
 
 def is_numbered(words: Sequence[Word], at: int) -> bool:

@@ -56,7 +56,7 @@ ARMENIAN_SPELLED = str.maketrans(
         "a b g d e z e y t zh i l kh ts k h dz gh ch m y n sh o ch p j r s v t r ts v p k o f ev"
     ).split(), strict=True))
 )  # fmt: skip
-ARMENIAN_BEHIND = ("", "ը", "ն", "ի", "ին", "ից", "ով", "իս", "ս", "ից")
+ARMENIAN_BEHIND = ("", "ը", "ն", "ի", "ին", "ից", "ով", "իս", "ս")
 """Georgian: the national system of 2002; Armenian: BGN/PCGN 1981; what names end in besides, from memory of both."""
 
 LATIN_LEVELLED = (

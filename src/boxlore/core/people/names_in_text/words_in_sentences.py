@@ -27,7 +27,7 @@ from collections.abc import Sequence
 from boxlore.core.people.names.short_forms_table import EVERYDAY, TIMES
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
-from boxlore.core.people.names_in_text.ordinary_words import behind_of, english_words, is_english
+from boxlore.core.people.names_in_text.ordinary_words import DOES, MAKES_A_VERB, behind_of, english_words, is_english
 from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Word
 from boxlore.core.people.names_in_text.word_classes_table import (
     COMMANDS,
@@ -43,12 +43,7 @@ _ENDS = '.!?:;"“„«(\n'
 _OBJECTS = frozenset("the a an this these those each every any no all both it them".split())
 _WHOLE_OBJECTS = frozenset("it them".split())
 """Behind a verb these need no noun."""
-_MAKES_A_VERB = frozenset("the a an her his its their my our your it them us me him this that".split())
-"""Behind `Rose petals …` these make the second word what somebody does."""
-_DOES = frozenset(
-    "i you he she it we they the this that these those god there somebody someone anybody anyone nobody everybody "
-    "everyone anything something never not be have".split()
-)
+_DOES = DOES | frozenset("someone anybody everybody everyone anything something".split())
 _WISHES = {
     "may": _DOES,
     "will": _DOES,
@@ -92,11 +87,12 @@ _MORE_QUALITIES = QUALITIES - EVERYDAY | _COLOURS
 _PARTICLES = frozenset("up out down off away".split())
 _FAMILYS_OWN = frozenset("place home side lot clan crowd end".split())
 """What stands behind a family name, besides `THINGS`."""
-_MANY_PEOPLE = frozenset("women men children people folk ladies".split())
+_SOME_PEOPLE = FAMILY_WORDS | frozenset("women men children people folk ladies".split())
 _OWNERS = frozenset("my our your his her its their".split())
 _WHERE = frozenset("on near under over above along".split())
 _PARTS_OF_THINGS = frozenset("back front top bottom edge side corner reverse verso".split())
 _ARTICLES = frozenset("a an the its no any some each every another".split())
+_BEFORE_A_NOUN = _ARTICLES | QUALITIES
 
 
 def is_title_case(words: Sequence[Word]) -> bool:
@@ -170,8 +166,8 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
         return False
     if folded in QUALITIES and (_is_owner(after.folded, is_called=is_called) or _is_and_another(behind)):
         return not _is_person(then)
-    is_done_up = then in _PARTICLES and len(behind) > 2 and behind[2].folded in _MAKES_A_VERB
-    if then in _MAKES_A_VERB or (is_done_up and after.folded.endswith("s")):
+    is_done_up = then in _PARTICLES and len(behind) > 2 and behind[2].folded in MAKES_A_VERB
+    if then in MAKES_A_VERB or (is_done_up and after.folded.endswith("s")):
         return False
     if is_called and after.folded in GROWN and (then in english_words() or _is_noun(then)):
         return False
@@ -201,7 +197,7 @@ def _is_plural_thing(folded: str) -> bool:
 
 def _is_person(folded: str) -> bool:
     stem = APOSTROPHES.split(folded)[0]
-    return stem in FAMILY_WORDS | _MANY_PEOPLE or any(word in PEOPLE for word in (stem, *_singulars(stem)))
+    return stem in _SOME_PEOPLE or any(word in PEOPLE for word in (stem, *_singulars(stem)))
 
 
 def _is_owner(folded: str, *, is_called: bool) -> bool:
@@ -220,7 +216,7 @@ def _lies_somewhere(folded: str, behind: Sequence[Word]) -> bool:
         return is_many and behind[1].spelled[0].islower() and _is_plural_thing(behind[1].folded)
     if behind[0].folded not in _WHERE or folded in PEOPLE:
         return False
-    noun = next((word.folded for word in behind[1:] if word.folded not in _ARTICLES | QUALITIES), "")
+    noun = next((word.folded for word in behind[1:] if word.folded not in _BEFORE_A_NOUN), "")
     return noun in _PARTS_OF_THINGS or _is_told_thing(noun)
 
 

@@ -167,26 +167,10 @@ def _is_pet_form(plain: str, ending: str) -> bool:
     """`Truusje` of Truus, `Rositha` of none."""
     stem = plain.removesuffix(ending)
     names = {stem, f"{stem}a", f"{stem}e", f"{stem}o"}
-    return len(stem) > 2 and not names.isdisjoint(CALLED | GIVEN_ELSEWHERE)
+    return len(stem) > 2 and not (names.isdisjoint(CALLED) and names.isdisjoint(GIVEN_ELSEWHERE))
 
 
-_DIMINUTIVES = (
-    "je",
-    "tje",
-    "pje",
-    "ke",
-    "chen",
-    "lein",
-    "inho",
-    "inha",
-    "ito",
-    "ita",
-    "ino",
-    "ina",
-    "uccia",
-    "etta",
-    "ette",
-)
+_DIMINUTIVES = tuple("je tje pje ke chen lein inho inha ito ita ino ina uccia etta ette".split())
 """Endings that make a pet form of a given name: Dutch, German, Portuguese, Spanish, Italian, French."""
 
 

@@ -381,11 +381,8 @@ def _is_kin_of_somebody(words: Sequence[Element]) -> bool:
     """`brother of Tom`, `le frère de Tom`, said of somebody named before."""
     bare = words[1:] if words[0].plain in small_words.THE and len(words) > 3 else words
     is_kin = len(bare) > 2 and bool(relation(bare[0])) and not token_of(bare[0].text).is_given
-    names_somebody = is_kin and bare[1].plain in _OF and bare[2].is_large
+    names_somebody = is_kin and bare[1].plain in small_words.OF and bare[2].is_large
     return names_somebody and (not bare[0].is_large or token_of(bare[2].text).is_given)  # `Bruder von Emil`
-
-
-_OF = frozenset("of to de di do da del della von van der des du av af til".split())
 
 
 def _is_age(words: Sequence[Element]) -> bool:

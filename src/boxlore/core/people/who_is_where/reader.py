@@ -312,12 +312,11 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
         reader.row, reader.side_stays, reader.behind = several.row or reader.row, several.side, False
         reader.ahead.note, reader.ahead.side = several.person.words, several.side
         return
-    held_beside = reader.joined == "with" and bool(reader.words) and describes_last(reader)
-    if further and begins_person(further) and (describes_somebody(reader) or held_beside):
+    with_whom = reader.joined == "with" and describes_last(reader)
+    if further and begins_person(further) and (describes_somebody(reader) or (with_whom and reader.words)):
         if reader.words and is_of_several(reader.words):
             _end_header(reader)
             return
-        with_whom = reader.joined == "with" and describes_last(reader)
         told_with = reader.text[: reader.words[0].start].split()[-1] if with_whom and reader.words else ""
         end_item(reader)
         if with_whom:  # `the lady with the baby is Ruth`

@@ -28,17 +28,17 @@ def share_family(items: Sequence[Item], known: KnownNames) -> None:
         family = item.of_group or (family if item.joined == "and" else "")
         if family and _is_given_alone(read):
             item.person = replace(item.person, family=family)
-    for (first, read), (second, whole) in pairwise(zip(items, parts, strict=True)):
+    for at, ((first, read), (second, whole)) in enumerate(pairwise(zip(items, parts, strict=True))):
         has_own = whole.given and whole.family and not (whole.kin or whole.title)
         if second.joined == "and" and has_own and _is_given_alone(read) and not first.person.family:
             first.person = replace(first.person, family=whole.family)
-            _ask_of_others(items[: items.index(first)], parts, whole.family)
+            _ask_of_others(items[:at], parts[:at], whole.family)
 
 
 def _ask_of_others(before: Sequence[Item], parts: Sequence[NameParts], family: str) -> None:
     """`Alice, Beatrice, Cecil and Doris Snoad`: whether those before the two are of that family too is a question."""
     others: list[Item] = []
-    for item, read in zip(reversed(before), reversed(parts[: len(before)]), strict=True):
+    for item, read in zip(reversed(before), reversed(parts), strict=True):
         if item.joined or item.person.family or item.person.asks or not _is_given_alone(read):
             break
         others.insert(0, item)

@@ -39,6 +39,9 @@ THE = frozenset("the der die das den dem le la les l' el il lo het de".split())
 OF_ONES_OWN = frozenset("der die das den dem le la l' el il lo o de".split())
 """Articles behind which a family's own word of kin is the teller's own: `la nonna`, `der Opa`, `o avô`."""
 
+OF = frozenset("of to de di do da del della von van der des du av af til".split())
+"""Words between kin and whose: `brother of Tom`."""
+
 NAMES_OF_ANIMALS = frozenset(
     "rex rover fido bello hasso waldi azor burek reks medor minou minette musti mirri muri pontu tibby laddie nipper "
     "nero caesar karo шарик мурка барсик тузик рекс жучка васька".split()

@@ -53,12 +53,10 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
         told, note = item.person.words, item.person.note
         if not (item.person.is_person and told):
             continue
-        where = f"in the picture too, where “{note}” is told of {told}?"
+        of_whom = f"where “{note}” is told of {told}?"
+        where = f"in the picture too, {of_whom}"
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in _names_in(note, known)]
-        too += [
-            Placed(group, 0, asks=f"Who are “{group}”, where “{note}” is told of {told}?", is_person=False)
-            for group in _groups_in(note)
-        ]
+        too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
         if any(token.text in _ME for token in tokens_of(note)):
             too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
     return too
@@ -186,7 +184,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
         of_kin = not held_by and (
             (role in _NO_COMPANY and not (role == "of" and at == 1))
-            or (kin_told and role in _OF)
+            or (kin_told and role in small_words.OF)
             or table.NOUNS.get(role) == "thing"
         )
         leads = (token.plain in small_words.ARTICLES and at == 0) or (
@@ -215,14 +213,12 @@ def _may_be_told(token: Token, known: KnownNames) -> bool:
         return False
     if token.plain in small_words.TIMES_OF_THE_YEAR or token.plain in small_words.NAMES_OF_ANIMALS:
         return False
-    is_name = token.is_given or known.is_given(token.plain) or token.plain in KIN_WORDS
-    return is_name or token.plain in GIVEN_ELSEWHERE or bool(_name_of_form(token, known))
+    return is_given_somewhere(token, known) or token.plain in KIN_WORDS or bool(_name_of_form(token, known))
 
 
 _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
 
 _JOIN = frozenset("and & + und ja et y e og och i и un ir".split())
-_OF = frozenset("of to de di do da del della von van der des du av af til".split())
 _NO_COMPANY = (
     small_words.THE
     | table.MY_OWN

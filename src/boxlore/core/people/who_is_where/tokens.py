@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from boxlore.core.people.names.lists_table import SHORTENED_GIVEN
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
@@ -42,11 +43,9 @@ _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(
-    r"(?:wm|thos|chas|geo|jas|jno|saml|robt|benj|edw|edwd|alexr|andw|danl|fredk|margt|eliz|richd|hy|"
-    r"vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
+    r"(?:edw|hy|vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
     r"mrs?|messrs|ms|drs?|st|sr|jr|revd?|revs|prof|capt|cpt|lt|lieut|col|maj|sgts?|cpls?|ptes?|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nos|nr|mme|"
-    r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\.",
-    re.IGNORECASE,
+    r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\."
 )
 
 
@@ -149,7 +148,8 @@ def _keeps_its_point(word: str) -> bool:
     marks_name = fold(word[:-1]) in _MARKERS_OF_NAMES and len(word) < 6
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
-    return marks_name or joined or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
+    shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN
+    return shortens or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
 
 
 def _leads_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:

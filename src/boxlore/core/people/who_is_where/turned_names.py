@@ -18,6 +18,7 @@ from boxlore.core.people.who_is_where.tokens import PLACES, Element
 _PART = (*PLACES, "end", "number", "ordinal", "position", "from the right", "colon", "note", "dash", "hash")
 """What stands between two people of a list besides a comma."""
 
+_FAMILY_TOO = frozenset(GIVEN_OR_FAMILY.split())
 _LONGEST = 3
 """Words of a family name with its particles, and of given names."""
 
@@ -69,7 +70,7 @@ def _is_turned(family: Sequence[Element], given: Sequence[Element], known: Known
     if not len(family) <= _LONGEST or not len(given) <= _LONGEST:
         return False
     last = family[-1].plain
-    may_be_family = last in GIVEN_OR_FAMILY.split() or known.is_family(last) or not _is_given(family[-1], known)
+    may_be_family = last in _FAMILY_TOO or known.is_family(last) or not _is_given(family[-1], known)
     return family[-1].is_large and given[0].is_large and may_be_family and last not in KIN_WORDS
 
 

@@ -319,19 +319,7 @@ def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     return "verb" if touches or tells else ""
 
 
-_CALLED = (
-    "called",
-    "named",
-    "genannt",
-    "namens",
-    "nimega",
-    "nomme",
-    "nommee",
-    "llamado",
-    "llamada",
-    "chiamato",
-    "chiamata",
-)
+_CALLED = frozenset("called named genannt namens nimega nomme nommee llamado llamada chiamato chiamata".split())
 
 
 def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
