@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import settings
+from tests import drawn
 from tests.small_family import make_small_family
 
 from boxlore.core.statements import Kind
@@ -24,8 +25,7 @@ from boxlore.tasks.demo.every_task import run
 
 ON = date(2026, 11, 25)
 
-settings.register_profile("boxlore", deadline=None, derandomize="CI" in os.environ)
-settings.load_profile("boxlore")
+settings.load_profile(drawn.PROFILE)
 
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # of processes that tests start: none is compiled at every start
 

@@ -6,8 +6,9 @@ import xml.etree.ElementTree as ET
 from datetime import date
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from lxml import etree
+from tests.drawn import drawn
 from tests.exports import published
 from tests.exports.strategies import RECORDS
 
@@ -33,7 +34,7 @@ def written(record: Record, name: str, flavour) -> tuple[list, etree._Element]: 
     return findings, etree.fromstring(out.getvalue(), etree.XMLParser(huge_tree=True))
 
 
-@settings(deadline=None, derandomize=True, max_examples=30)
+@drawn(30)
 @given(RECORDS)
 def test_odd_records_are_valid_by_the_published_schemas(record: Record) -> None:
     """Every record is written and valid, or named with what is missing; nothing goes out that the XSDs refuse."""

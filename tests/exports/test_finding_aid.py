@@ -5,8 +5,9 @@ import re
 from datetime import date
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from lxml import etree
+from tests.drawn import drawn
 from tests.exports import published
 from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # strategies of one place
 
@@ -49,7 +50,7 @@ def patterns() -> re.Pattern[str]:
     return re.compile("".join(lets[name].strip("'") if name else words for name, words in pieces))
 
 
-@settings(deadline=None, derandomize=True, max_examples=20)
+@drawn(20)
 @given(RECORDS)
 def test_odd_records_are_valid_by_the_published_schema_and_ours(record: Record) -> None:
     findings, root = written([record])

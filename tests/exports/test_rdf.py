@@ -7,9 +7,10 @@ from unittest import mock
 
 import pytest
 import rdflib
-from hypothesis import given, settings
+from hypothesis import given
 from rdflib import Graph, Literal, Namespace, URIRef
 from rdflib.namespace import DCTERMS, FOAF, RDF
+from tests.drawn import drawn
 from tests.exports.strategies import RECORDS
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
@@ -33,7 +34,7 @@ def triples(record: Record) -> bytes:
     return out.getvalue()
 
 
-@settings(deadline=None, derandomize=True, max_examples=25)
+@drawn(25)
 @given(RECORDS)
 def test_what_is_written_is_what_rdflib_reads_and_what_we_read(record: Record) -> None:
     data = triples(record)
@@ -55,7 +56,7 @@ def faults(graph: Graph) -> str:
     return "" if conforms else str(words)
 
 
-@settings(deadline=None, derandomize=True, max_examples=4)
+@drawn(4)
 @given(RECORDS)
 def test_odd_records_keep_to_our_shapes(record: Record) -> None:
     graph = Graph().parse(data=triples(record), format="nt")

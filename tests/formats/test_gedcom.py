@@ -1,8 +1,9 @@
 """People and families of tree files; the clauses stand beside the cases (hand-written after the specifications)."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 
 from boxlore.formats.gedcom import Fact, read_tree, split_lines, stricter
 from boxlore.formats.gedcom_kin import links, not_by_blood, raised
@@ -167,7 +168,7 @@ def test_line_ends() -> None:
 LINES = st.lists(st.sampled_from(FIVE.splitlines() + SEVEN.splitlines()) | st.text(max_size=12), max_size=40)
 
 
-@settings(deadline=None, derandomize=True, max_examples=100)
+@drawn(100)
 @given(LINES)
 def test_lines_in_any_order_give_a_tree(lines: list[str]) -> None:
     tree = read_tree(lines)
@@ -175,7 +176,7 @@ def test_lines_in_any_order_give_a_tree(lines: list[str]) -> None:
     assert len(list(not_by_blood(tree))) <= sum(len(one.links) for one in tree.individuals.values())
 
 
-@settings(deadline=None, derandomize=True, max_examples=60)
+@drawn(60)
 @given(st.integers(0, len(FIVE)))
 def test_a_file_cut_off_anywhere_is_read_to_there_and_says_so(at: int) -> None:
     tree = read_tree(split_lines(FIVE[:at]))

@@ -8,8 +8,9 @@ import unicodedata
 
 import ansel
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 
 from boxlore.formats.gedcom_lines import Fault, Node, encoding_of, pointed, records, unescaped
 
@@ -90,7 +91,7 @@ def test_at_signs() -> None:
     assert pointed("@VOID@") == pointed("@#DJULIAN@") == pointed("a@b") == pointed("@@") == ""
 
 
-@settings(deadline=None, derandomize=True, max_examples=150)
+@drawn(150)
 @given(st.binary(max_size=200) | st.text(alphabet="019 @ABNIDI/\r\n", max_size=120).map(str.encode))
 def test_any_bytes_have_an_encoding_and_any_lines_records(data: bytes) -> None:
     text = data.decode(encoding_of(data).codec, "replace")

@@ -1,8 +1,9 @@
 """IPTC-NAA Information Interchange Model 4.2 (chapters 1.5, 3.2, 5, 6); read back by others in test_carrier."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 
 from boxlore.core.errors import ByteFault
 from boxlore.formats import iim
@@ -22,13 +23,13 @@ def test_both_ways(data: bytes, datasets: list[iim.Dataset]) -> None:
     assert iim.join(datasets) == data
 
 
-@settings(deadline=None, derandomize=True, max_examples=100)
+@drawn(100)
 @given(st.lists(st.tuples(st.integers(0, 255), st.integers(0, 255), st.binary(max_size=40))))
 def test_joining_and_splitting_are_inverse(datasets: list[iim.Dataset]) -> None:
     assert iim.split(iim.join(datasets)) == datasets
 
 
-@settings(deadline=None, derandomize=True, max_examples=200)
+@drawn(200)
 @given(st.binary(max_size=60))
 def test_any_bytes_are_read_or_refused(data: bytes) -> None:
     try:

@@ -3,9 +3,10 @@
 import hashlib
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image
+from tests.drawn import drawn
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
@@ -27,7 +28,7 @@ def test_both_ways(block: bytes, held: list[Resource]) -> None:
     assert image_resources.join(held) == block
 
 
-@settings(deadline=None, derandomize=True, max_examples=100)
+@drawn(100)
 @given(
     st.lists(
         st.builds(

@@ -9,9 +9,10 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image
+from tests.drawn import drawn
 
 from boxlore.core.crosswalk.metadata_values import Alt, Embedding, Text
 from boxlore.core.errors import ByteFault
@@ -39,7 +40,7 @@ def test_both_ways(data: bytes, segments: list[Segment]) -> None:
     assert b"".join(one.raw for one in segments) == data
 
 
-@settings(deadline=None, derandomize=True, max_examples=60)
+@drawn(60)
 @given(st.lists(st.tuples(st.sampled_from([0xE0, 0xE5, 0xEF, 0xFE, 0xDB, 0xC4]), st.binary(max_size=300))))
 def test_joining_and_splitting_are_inverse(parts: list[tuple[int, bytes]]) -> None:
     made = [jpeg.new_segment(*one) for one in parts]

@@ -14,9 +14,10 @@ import numpy
 import pyexiv2
 import pytest
 import tifffile
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image, ImageCms, ImageSequence
+from tests.drawn import drawn
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
@@ -305,7 +306,7 @@ def seed(kind: str) -> bytes:
 SEEDS = [seed(kind) for kind in ("JPEG", "TIFF", "PNG", "WEBP")]
 
 
-@settings(deadline=None, derandomize=True, max_examples=250)
+@drawn(250)
 @given(at=st.floats(0, 1), value=st.integers(0, 255), name=st.integers(0, 3), cut=st.booleans())
 def test_any_bytes_are_read_or_refused(at: float, value: int, name: int, cut: bool) -> None:
     """The large run is `tests/benchmarks/fuzz_formats.py`."""

@@ -10,8 +10,9 @@ from pathlib import Path
 
 import pycountry
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row, every_row_by_group
 
 from boxlore.core.places.abbreviations_table import AREAS
@@ -184,7 +185,7 @@ def test_hostile_words_are_kept_as_told(words: str, gazetteer: Gazetteer) -> Non
     assert (found.kind, found.text) == ("kept", words)
 
 
-@settings(max_examples=60)
+@drawn(60)
 @given(st.text(max_size=40), st.none() | st.integers(1500, 2100))
 def test_no_text_ever_fails(words: str, year: int | None) -> None:
     assert open_gazetteer_once().read(words, year=year).text == words

@@ -1,15 +1,16 @@
 """Similar names are looked for by a piece that no slip has spoilt; against PyPI `rapidfuzz`, which counts slips."""
 
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from rapidfuzz.distance import OSA
+from tests.drawn import drawn
 
 from boxlore.gazetteer.guessing import LONGEST_OF_ONE_SLIP, _pieces
 
 NAMES = st.text("abc ", min_size=4, max_size=14)
 
 
-@settings(deadline=None, derandomize=True, max_examples=400)
+@drawn(400)
 @given(NAMES, st.lists(st.tuples(st.sampled_from("+-=x"), st.integers(0, 13), st.sampled_from("abc")), max_size=2))
 def test_one_piece_of_a_misspelled_name_stands_as_it_is(name: str, slips: list[tuple[str, int, str]]) -> None:
     told = name

@@ -4,8 +4,9 @@ The five years of “ca.” are Yale's (note on dates of the Rhode Island Furnit
 """
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.dates.against_a_life import Comparison, after_death, before_birth, core, possible
@@ -79,7 +80,7 @@ YEARS = st.integers(1000, 2100).map(str)
 MARKED = st.tuples(YEARS, st.sampled_from(["", "-06", "-06-15", "-02"]), st.sampled_from("?~%")).map("".join)
 
 
-@settings(max_examples=200)
+@drawn(200)
 @given(MARKED)
 def test_the_possible_range_holds_the_core(text: str) -> None:
     whole, inner = possible(parse(text)), core(parse(text))

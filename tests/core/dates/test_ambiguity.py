@@ -6,8 +6,9 @@ Properties: the bounds hold the days that the words allow; qualifiers commute wi
 import datetime
 from types import MappingProxyType
 
-from hypothesis import example, given, settings
+from hypothesis import example, given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.dates.edtf import State, check, parse
@@ -68,7 +69,7 @@ def said(way: str, day: datetime.date) -> str:
     return way.format(**slots, of_month=of_month, of_year=of_year)
 
 
-@settings(max_examples=400)
+@drawn(400)
 @given(DAYS, DAYS, st.sampled_from(WAYS), st.sampled_from(AROUND))
 def test_the_bounds_hold_the_days_that_the_words_allow(
     one: datetime.date, other: datetime.date, way: str, around: str
@@ -83,7 +84,7 @@ def test_the_bounds_hold_the_days_that_the_words_allow(
         assert reading.latest is None or meant <= reading.latest, words
 
 
-@settings(max_examples=200)
+@drawn(200)
 @given(DAYS, st.sampled_from(WAYS))
 def test_before_and_after_end_and_begin_beside_their_date(day: datetime.date, way: str) -> None:
     words = said(way, day)
@@ -99,7 +100,7 @@ DATES = st.sampled_from("1938|June 1938|12 June 1938|the summer of 1938|the 1930
 JOINED = st.sampled_from(["{}", "before {}", "after {}", "{} or June 1940", "between {} and June 1940", "{} or later"])
 
 
-@settings(max_examples=200)
+@drawn(200)
 @given(DATES, JOINED, st.sampled_from([("about", "~"), ("probably", "?"), ("perhaps about", "%")]))
 def test_doubt_before_an_operator_is_doubt_of_each_date(date: str, joined: str, doubt: tuple[str, str]) -> None:
     words, mark = doubt
@@ -110,7 +111,7 @@ def test_doubt_before_an_operator_is_doubt_of_each_date(date: str, joined: str, 
     assert (doubted.earliest, doubted.latest) == (plain.earliest, plain.latest)
 
 
-@settings(max_examples=200)
+@drawn(200)
 @given(DATES, st.sampled_from(["Reval {}", "{} Reval", "{} of hats", "page {}", "{} kg", "not {}", "{} {}"]))
 def test_a_word_in_no_table_is_never_passed_over(date: str, around: str) -> None:
     assert read(around.format(date, date)).edtf is None
@@ -305,7 +306,7 @@ WORDS = st.sampled_from(
 )
 
 
-@settings(max_examples=800)
+@drawn(800)
 @example("summer do 1648/49 na d'août", None, False)
 @given(st.lists(WORDS, min_size=1, max_size=7).map(" ".join), st.sampled_from(["dmy", "mdy", None]), st.booleans())
 def test_whatever_is_said_is_a_date_a_question_or_kept(words: str, order: str | None, south: bool) -> None:

@@ -1,7 +1,8 @@
 """Dates as a person reads them: the examples of DACS 2.4 (Describing Archives: A Content Standard, Date)."""
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.dates.display import ENGLISH, display
@@ -102,7 +103,7 @@ def test_every_word_comes_from_the_table(text: str, shown: str) -> None:
 PARTS = st.sampled_from("1920 1920-03 1920-03-17 195X 19XX 1962-22 XXXX-03-04 1920~ 1920? -0043 Y12345 1950S2".split())
 
 
-@settings(max_examples=200)
+@drawn(200)
 @given(PARTS, PARTS, st.sampled_from(["{0}", "{0}/..", "../{0}", "[{0},{1}]", "[..{0}]", "{{{0},{1}}}"]))
 def test_every_form_is_shown_without_its_code(one: str, other: str, shape: str) -> None:
     shown = display(parse(shape.format(one, other)))

@@ -4,8 +4,9 @@ The strings, levels and refusals are those of the specification's own tables; bo
 """
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.dates import edtf
@@ -368,7 +369,7 @@ dates = st.from_regex(
 )
 
 
-@settings(max_examples=300)
+@drawn(300)
 @given(dates)
 def test_properties_of_generated_dates(text: str) -> None:
     if edtf.check(text).state is not edtf.State.VALID:
@@ -386,7 +387,7 @@ def test_properties_of_generated_dates(text: str) -> None:
             assert whole.earliest <= made.earliest and made.latest <= whole.latest
 
 
-@settings(max_examples=300)
+@drawn(300)
 @given(st.text(alphabet="0123456789X-?~%[]{}./,YEST:Z+ é", max_size=24))
 def test_nothing_crashes(text: str) -> None:
     edtf.check(text)

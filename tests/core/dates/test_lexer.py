@@ -1,14 +1,15 @@
 """Text in pieces (rules of our own): the short way for plain text gives what the whole pattern gives."""
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 
 from boxlore.core.dates.lexer import PIECE, _plain_pieces
 
 PIECES = "june 1938 12 3 and am h 12th c1920 19380612 été июня o'clock 7/4/52 '38 12. 05 １２ x vi by".split()
 
 
-@settings(max_examples=400)
+@drawn(400)
 @given(st.lists(st.sampled_from(PIECES), max_size=6).map(" ".join))
 def test_plain_text_falls_into_the_same_pieces(words: str) -> None:
     pieces = _plain_pieces(words)

@@ -8,8 +8,8 @@ from types import MappingProxyType
 
 import pytest
 from hypothesis import given
-from hypothesis import settings as hypothesis_settings
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row, every_row_by_group
 
 from boxlore.core.dates.edtf import State, check
@@ -252,7 +252,7 @@ def test_a_birth_of_the_russian_empire_asks_nothing() -> None:
     assert (reading.edtf and reading.edtf.text, reading.ask) == ("1904-05-05", None)
 
 
-@hypothesis_settings(max_examples=400)
+@drawn(400)
 @given(st.text(max_size=60))
 def test_nonsense_never_crashes_and_what_is_read_is_valid(words: str) -> None:
     found = read(words)
@@ -265,7 +265,7 @@ WORDS = st.sampled_from(
 )
 
 
-@hypothesis_settings(max_examples=600)
+@drawn(600)
 @given(st.lists(WORDS, min_size=1, max_size=8).map(" ".join))
 def test_words_of_dates_in_any_order_never_crash(words: str) -> None:
     reading = read(words)

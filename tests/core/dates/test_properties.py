@@ -9,9 +9,9 @@ from datetime import date, timedelta
 
 import pytest
 from hypothesis import given
-from hypothesis import settings as hypothesis_settings
 from hypothesis import strategies as st
 from tests.core.dates.test_languages import SAID, TOLD
+from tests.drawn import drawn
 
 from boxlore.core.dates.context import qualified
 from boxlore.core.dates.edtf_values import Day
@@ -45,7 +45,7 @@ def said(day: date) -> list[str]:
     return ways
 
 
-@hypothesis_settings(max_examples=150, deadline=None)
+@drawn(150)
 @given(DAYS)
 def test_bounds_hold_the_day_that_the_words_allow(day: date) -> None:
     for words in said(day):
@@ -57,7 +57,7 @@ def test_bounds_hold_the_day_that_the_words_allow(day: date) -> None:
             assert first <= Day(day.year, day.month, day.day) <= last, words
 
 
-@hypothesis_settings(max_examples=150, deadline=None)
+@drawn(150)
 @given(DAYS, LATER)
 def test_bounds_of_limits_and_spans_hold_both_ends(day: date, later: timedelta) -> None:
     end = day + later
@@ -100,7 +100,7 @@ def stretches(day: date) -> list[tuple[str, date, date]]:
     return ways
 
 
-@hypothesis_settings(max_examples=40, deadline=None)
+@drawn(40)
 @given(DAYS, LATER)
 def test_units_and_parts_over_other_dates_hold_what_their_words_allow_beside_any_operator(
     day: date, later: timedelta
@@ -122,7 +122,7 @@ def test_units_and_parts_over_other_dates_hold_what_their_words_allow_beside_any
                 ), reading.text
 
 
-@hypothesis_settings(max_examples=60, deadline=None)
+@drawn(60)
 @given(DAYS, st.sampled_from(("{d} {m} or {n} {y}", "{d} or {e} {m} or {n} {y}", "the first Sunday in {m} or {n} {y}")))
 def test_a_day_that_two_months_may_share_is_asked_about(day: date, form: str) -> None:
     month, following = MONTHS[day.month - 1], MONTHS[day.month % 12]
@@ -137,7 +137,7 @@ DATES = st.tuples(DAYS, st.sampled_from(("{0.year}", "{1} {0.year}", "{0.day} {1
 )
 
 
-@hypothesis_settings(max_examples=300, deadline=None)
+@drawn(300)
 @given(st.sampled_from(OPERATORS), DATES, DATES, st.sampled_from(list(MARKS)))
 def test_qualifiers_commute_with_operators(operator: str, first: str, second: str, qualifier: str) -> None:
     """“Probably between A and B” is “between A and B”, each of them probable."""
@@ -150,7 +150,7 @@ def test_qualifiers_commute_with_operators(operator: str, first: str, second: st
         assert doubted.edtf.text == qualified(bare.edtf.text, MARKS[qualifier])
 
 
-@hypothesis_settings(max_examples=100, deadline=None)
+@drawn(100)
 @given(DATES, DATES)
 def test_both_qualifiers_are_one_in_either_order(first: str, second: str) -> None:
     texts = [read(f"{words} {first} or {second}").edtf for words in ("probably about", "about, probably")]
@@ -168,7 +168,7 @@ def with_numbers(words: str, numbers: tuple[int, int, int]) -> str:
 
 
 @pytest.mark.parametrize("code", sorted(TOLD))
-@hypothesis_settings(max_examples=12, deadline=None)
+@drawn(12)
 @given(NUMBERS)
 def test_a_phrase_reads_as_its_translation_does_with_any_numbers(code: str, numbers: tuple[int, int, int]) -> None:
     for english, told in zip(SAID, TOLD[code], strict=True):

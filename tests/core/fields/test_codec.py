@@ -5,9 +5,10 @@ from datetime import date, datetime
 from typing import Any
 
 import pytest
-from hypothesis import example, given, settings
+from hypothesis import example, given
 from hypothesis import strategies as st
 from tests.core.fields.strategies import VALUES
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.errors import CouldNot, WrongUse
@@ -297,7 +298,7 @@ def test_each_codec_of_the_table_is_tried_here() -> None:
     assert used == {id(codec) for codec, _, _ in BOTH_WAYS}
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(st.data())
 @pytest.mark.parametrize("name", VALUES)
 def test_what_was_written_is_read_back(name: str, data: st.DataObject) -> None:
@@ -315,7 +316,7 @@ SCRAPS = st.lists(
 ).map("".join)
 
 
-@settings(max_examples=60)
+@drawn(60)
 @given(words=st.one_of(st.text(max_size=60), SCRAPS))
 @example(words='{"item": {"item": "a"}}')
 @example(words='{"area": [' + "9" * 400 + ', 1], "item": "a", "side": "b"}')

@@ -6,9 +6,10 @@ from operator import attrgetter
 from typing import Any
 
 import pytest
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from tests.core.fields.strategies import IDS, VALUES
+from tests.drawn import drawn
 
 from boxlore.core.fields.originals import (
     BY_NUMBER_SQL,
@@ -43,7 +44,7 @@ FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [
 DB = sqlite3.connect(":memory:")
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(st.data())
 @pytest.mark.parametrize(("field", "sql", "part"), FRAGMENTS)
 def test_sqlite_finds_what_the_codec_wrote(
@@ -56,7 +57,7 @@ def test_sqlite_finds_what_the_codec_wrote(
     assert found == part(value)
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(st.builds(Kept, IDS, st.integers(0, 500)), IDS)
 def test_sqlite_finds_what_is_kept_in_a_container(kept: Kept, elsewhere: str) -> None:
     query = f"SELECT {KEPT_IN_SQL} FROM (SELECT ?3 AS words)"
@@ -65,7 +66,7 @@ def test_sqlite_finds_what_is_kept_in_a_container(kept: Kept, elsewhere: str) ->
         assert bool(found) is (container == kept.container)
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(VALUES["number"], VALUES["number"])
 def test_sqlite_finds_the_numbers_of_a_series(number: Any, elsewhere: Any) -> None:
     query = f"SELECT {NUMBERED_SQL} FROM (SELECT ?3 AS words)"
@@ -81,7 +82,7 @@ def test_a_prefix_with_a_hyphen_is_counted_too() -> None:
     assert NUMBER_WORDS.read(words) == ItemNumber("A-BA", 12)
 
 
-@settings(max_examples=40)
+@drawn(40)
 @given(st.lists(VALUES["number"], min_size=2, max_size=8))
 def test_sqlite_puts_numbers_in_order(numbers: list[Any]) -> None:
     """TRA-9999 before TRA-10000, series by series; letters by their code (SQLite's BINARY collation)."""

@@ -1,8 +1,9 @@
 """Plans of moves (rules of our own, no outside source): nothing is lost, nothing is in two places."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.originals.moves import (
@@ -85,7 +86,7 @@ MOVES = st.one_of(
 
 
 @given(st.lists(MOVES, max_size=12))
-@settings(deadline=None, max_examples=200, derandomize=True)
+@drawn(200)
 def test_no_sequence_of_moves_loses_or_doubles_an_item(moves: list[tuple[object, ...]]) -> None:
     holding: Positions = {item: Kept("x", at) for at, item in enumerate(ITEMS, 1)}
     for name, *rest in moves:

@@ -8,8 +8,9 @@ import itertools
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.people.kin import By, Kin, Kinship, called, kin_words, table
@@ -213,7 +214,7 @@ def test_the_whole_kin_nearest_first() -> None:
     assert rows[0][1].term in ("mother", "father", "daughter", "husband")
 
 
-@settings(deadline=None, derandomize=True, max_examples=60)
+@drawn(60)
 @given(st.lists(st.tuples(st.integers(0, 40), st.integers(0, 40), st.integers(0, 60)), min_size=3, max_size=25))
 def test_symmetry(rows: list[tuple[int, int, int]]) -> None:
     """Each is to the other what the reversed generations say, by blood; by marriage stays by marriage."""

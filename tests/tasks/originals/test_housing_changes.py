@@ -6,8 +6,9 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import close_up, merge, move, relabel
@@ -191,7 +192,7 @@ CHANGES = st.lists(
 
 
 @given(CHANGES)
-@settings(deadline=None, max_examples=15, derandomize=True)
+@drawn(15)
 def test_whatever_is_moved_nothing_is_lost_and_every_mark_that_ever_was_finds_it(
     changes: list[tuple[object, ...]],
 ) -> None:

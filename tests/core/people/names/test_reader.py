@@ -4,8 +4,9 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts, Tradition
@@ -98,7 +99,7 @@ def test_every_part_has_a_label_and_every_tradition_a_row() -> None:
     assert len(TRADITIONS) == len(set(TRADITIONS))
 
 
-@settings(deadline=None, derandomize=True, max_examples=200)
+@drawn(200)
 @given(st.text(max_size=40) | st.lists(st.sampled_from([case[0] for case in CASES]), max_size=3).map(" ".join))
 def test_any_words_are_read_and_nothing_is_made_up(words: str) -> None:
     read = read_name(words)

@@ -1,8 +1,9 @@
 """Who stands where, read and written back (front row first, left to right: common practice, no source)."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
+from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.people.who_is_where.reader import read_who
@@ -65,7 +66,7 @@ NOTES = st.sampled_from(["", "Ruth's cousin", "with Tom, her son", "aged 5"])
 PEOPLE = st.lists(st.tuples(WORD | st.just(""), NOTES, st.booleans()), min_size=1, max_size=6)
 
 
-@settings(deadline=None, derandomize=True, max_examples=80)
+@drawn(80)
 @given(st.dictionaries(st.sampled_from(sorted(ORDER)), PEOPLE, min_size=1, max_size=3))
 def test_what_is_written_is_read_back(rows: dict[str, list[tuple[str, str, bool]]]) -> None:
     if "" in rows:  # people in no row are numbered, and stand alone
@@ -78,7 +79,7 @@ def test_what_is_written_is_read_back(rows: dict[str, list[tuple[str, str, bool]
     assert read_placed(write_placed(told)) == told
 
 
-@settings(deadline=None, derandomize=True, max_examples=80)
+@drawn(80)
 @given(st.text(max_size=60))
 def test_any_text_gives_what_can_be_made_of_it(text: str) -> None:
     for one in read_placed(text):
