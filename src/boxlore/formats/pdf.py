@@ -1,15 +1,18 @@
 """Every text of a PDF (ISO 32000-2): pages as they are read, every string of every object, packets, pictures inside.
 
-A page's words are found through its fonts, as a reader copies them. No template of ours parts words by itself, so that
-a hyphen at the end of a line was told, and what follows belongs to it. Strings elsewhere are titles, alternative texts,
+A page's words are found through its fonts, as a reader copies them, by PDFium, which does so twenty times as fast as
+pypdf; that reads the rest. No template of ours parts words by itself, so that a hyphen at the end of a line was told,
+and what follows belongs to it. Strings elsewhere are titles, alternative texts,
 bookmarks, notes and fields (7.9.2). What a font, a picture or a table of the file itself holds is no text; a file
 inside the file, or a locked one, cannot be opened wholly.
 """
 
 import io
 from collections.abc import Iterator
+from contextlib import closing
 from typing import Any, BinaryIO
 
+import pypdfium2
 from pypdf import PdfReader
 from pypdf.errors import DependencyError, PyPdfError
 from pypdf.generic import ArrayObject, ByteStringObject, DictionaryObject, StreamObject, TextStringObject
@@ -18,6 +21,10 @@ from boxlore.core.errors import ByteFault
 from boxlore.formats import picture_texts
 from boxlore.formats.picture_texts import Inside
 
+UNREADABLE = (
+    PyPdfError, DependencyError, pypdfium2.PdfiumError, RecursionError, ValueError, KeyError, TypeError, AttributeError,
+)  # fmt: skip
+"""What the two readers raise for a file that is not as it should be."""
 CLAUSE = "ISO 32000-2, 7.5"
 KEYS = frozenset(("/ID", "/CharSet", "/Registry", "/Ordering", "/Lang"))
 """Entries whose strings are no words: the file's identifier, and of fonts."""
@@ -29,8 +36,8 @@ def texts(file: BinaryIO) -> Iterator[Inside]:
         reader = PdfReader(file, strict=False)
         if reader.is_encrypted or reader.attachments:
             raise ByteFault(0, "This PDF is locked, or holds files", CLAUSE)
-        for number, page in enumerate(reader.pages, 1):
-            yield Inside(f"page {number}", page.extract_text().replace("-\n", "-"))
+        for number, words in enumerate(_pages(file), 1):
+            yield Inside(f"page {number}", words)
         yield from (Inside("about the file", str(value)) for value in (reader.metadata or {}).values())
         seen: set[int] = set()
         for generation in reader.xref.values():
@@ -38,8 +45,17 @@ def texts(file: BinaryIO) -> Iterator[Inside]:
                 yield from _of_object(reader.get_object(ident), seen)
         for ident in reader.xref_objStm:
             yield from _of_object(reader.get_object(ident), seen)
-    except (PyPdfError, DependencyError, RecursionError, ValueError, KeyError, TypeError, AttributeError) as error:
+    except UNREADABLE as error:
         raise ByteFault(0, f"This PDF cannot be read to its end ({error})", CLAUSE) from error
+
+
+def _pages(file: BinaryIO) -> Iterator[str]:
+    """What stands on each page, line by line; PDFium marks a hyphen at the end of a line by U+FFFE."""
+    with closing(pypdfium2.PdfDocument(file)) as document:
+        for page in document:
+            with closing(page), closing(page.get_textpage()) as laid_out:
+                words = laid_out.get_text_range().replace("\r\n", "\n").replace("\ufffe", "-")
+                yield words.replace("-\n", "-")
 
 
 def _of_object(value: Any, seen: set[int]) -> Iterator[Inside]:
