@@ -7,6 +7,7 @@ WCAG 2.2 AA. Only the search, the enlarged view and the slides need a script.
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from functools import cache
 from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
@@ -77,8 +78,9 @@ class Site:
     """Reads the towns of the gazetteer for the ground of the maps; asked only where there is a map."""
 
 
+@cache
 def environment() -> Environment:
-    """The template engine. It escapes everything, and fails on a name that is missing in the data."""
+    """The template engine, with what it has compiled. It escapes everything, and fails on a name that is missing."""
     return Environment(
         loader=PackageLoader("boxlore.sheets", "templates/pages"),
         autoescape=True,
