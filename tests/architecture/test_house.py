@@ -31,7 +31,7 @@ MAY_IMPORT = {
 
 THIRD_PARTY = {
     "core": set(),
-    "formats": {"lxml", "pypdf"},
+    "formats": {"lxml", "pypdf", "pypdfium2"},
     "gazetteer": {"rapidfuzz"},
     "store": set(),
     "exports": {"lxml", "rdflib"},
