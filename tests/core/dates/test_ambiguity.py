@@ -255,7 +255,7 @@ SETTINGS = [
     ("Queen's Birthday 1955", PhraseSettings(), "1955-06-06", "Whose"),
     ("Anniversary Day 1930", PhraseSettings(countries=("AU",)), "1930-01-26", None),
     ("Midsummer 1938", PhraseSettings(hemisphere="south"), "1938-06-24", "December"),
-    ("summer holidays 1938", PhraseSettings(hemisphere="south"), "1938-12/1939-02", None),
+    ("summer holidays 1938", PhraseSettings(hemisphere="south"), "1938-12/1939-02", "Which"),
     ("summer 1938-39", PhraseSettings(hemisphere="south"), "1938-30", None),
     ("the southern summer of 1938", PhraseSettings(), "1938-30", "ended in it"),
     ("the northern summer of 1938", PhraseSettings(hemisphere="south"), "1938-22", None),

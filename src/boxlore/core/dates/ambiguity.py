@@ -21,6 +21,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, age, nth_feast, with_ages
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS, assemble
+from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
 from boxlore.core.dates.edtf_values import Edtf, edge
@@ -31,7 +32,7 @@ from boxlore.core.dates.lexicon import ANY_LANGUAGE, ENGLISH, ONLY_MAORI, WITH_O
 from boxlore.core.dates.numbers_in_digits import is_day_first
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.proposing import proposed
-from boxlore.core.dates.regnal import regnal_year
+from boxlore.core.dates.regnal import beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
@@ -53,6 +54,10 @@ _AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "
 """What a word like “at” may stand before; before a year it is a time of day."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
+_UNDATED, _MEASURED = frozenset(("undated",)), frozenset(("measured",))
+_NOT_KNOWING = frozenset(("undated", "noise", "doubt"))
+_BREAKS = frozenset(("comma", "dash"))
+_AROUND = " ()[]"
 _ASKED = {
     "no_such": "There is no day like that in “{}”. Which is meant?",
     "other_month": "“{}”: of which month and year?",
@@ -98,10 +103,14 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return slip
     if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
         return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
+    if era := beside_era(words):
+        return _of_both(era, context, own)
     tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds <= _NO_DATE:
         return None
+    if "undated" in kinds and (told := _told_nevertheless(tokens, words)):
+        return _not_known(understood(told, context, own), context)
     if len(tokens) > MOST_TOKENS or not balanced(words):
         return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
     if context.order == "mdy" and (is_day_first(words) or _is_told_day_first(tokens)):
@@ -122,6 +131,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             context = context._replace(hemisphere="south")
     outcome = _decided(_ways(tokens), context)
     if outcome and outcome.edtf:
+        if "measured" in kinds and _may_be_measure(tokens, words):
+            return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
     if kinds & AGE_WORDS and (leaning := with_ages(tokens, words, context)):
         outcome = _decided(_ways(leaning), context) or outcome
@@ -144,6 +155,60 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
     return proposed(tokens, words, context, lambda stretch: _doubted(_decided(_ways(stretch), context), context))
+
+
+def _of_both(era: tuple[str, str], context: DateContext, own: Node | None) -> Outcome | None:
+    """A date with a year of an era beside it, which it must be in; else that is asked."""
+    date, year = era
+    outcome = understood(date, context, own)
+    if outcome is None or outcome.edtf is None or can_both_be(outcome.edtf, standard.parsed(year)):
+        return outcome
+    return Outcome(None, "These two do not go together. Which is right?", (outcome.edtf.text, year))
+
+
+def _told_nevertheless(tokens: list[Token], words: str) -> str:
+    """“Don't know, before I was born anyway”: the words beside those of not knowing, where a comma stands between;
+    empty where there are none."""
+    for first in (0, -1):
+        step = 1 if first == 0 else -1
+        at = first
+        while abs(at) < len(tokens) and _is_any(tokens[at], _NOT_KNOWING):
+            at += step
+        passed = tokens[:at] if step > 0 else tokens[at + 1 :] if at < -1 else []
+        if abs(at) < len(tokens) and _is_any(tokens[at], _BREAKS) and any(_is_any(token, _UNDATED) for token in passed):
+            return (words[tokens[at].end :] if step > 0 else words[: tokens[at].start]).strip(_AROUND)
+    return ""
+
+
+def _is_any(token: Token, kinds: frozenset[str]) -> bool:
+    return any(sense.kind in kinds for sense in token.senses)
+
+
+def _not_known(outcome: Outcome | None, context: DateContext) -> Outcome | None:
+    """What is told beside “don't know”: a year alone is asked about; a limit, doubt or more than a year stands."""
+    if outcome is None or outcome.edtf is None or outcome.ask or not outcome.edtf.text.isdigit():
+        return outcome
+    return outcome._replace(ask=_is_meant(outcome.edtf, context))
+
+
+def _may_be_measure(tokens: list[Token], words: str) -> bool:
+    """“1850 m”: whether a word behind a number may be a measure, as well as a word for a year that no other word of its
+    language stands with, nor a full stop behind."""
+    for at in range(1, len(tokens)):
+        token = tokens[at]
+        if (
+            not _is_any(token, _MEASURED)
+            or not words[tokens[at - 1].start].isdigit()
+            or words[token.end : token.end + 1] == "."
+        ):
+            continue
+        own = 0
+        for sense in token.senses:
+            own |= sense.languages if sense.languages != ANY_LANGUAGE else 0
+        others = (sense for other in tokens if other is not token for sense in other.senses)
+        if not any(sense.languages != ANY_LANGUAGE and sense.languages & own for sense in others):
+            return True
+    return False
 
 
 def _doubted(outcome: Outcome | None, context: DateContext) -> Outcome | None:
@@ -190,23 +255,27 @@ def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | N
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
-    """What it would be if its one unknown word is a slip; that is asked, however sure it looks, with the year alone
-    beside it: the word may be none of a date."""
+    """What it would be if its one unknown word is a slip; that is asked, however sure it looks, with what it is without
+    that word beside it, or the year alone: the word may be none of a date."""
     outcomes: dict[str, Outcome] = {}
     for repair in repairs(tokens, words):
         outcome = _decided(_ways(lex(repair, own)), context)
         if outcome is not None and outcome.edtf is not None:
             outcomes.setdefault(outcome.edtf.text, outcome)
-    years = tuple(str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year")
-    only_year = years if len(years) == 1 and years[0] not in outcomes else ()
+    if not outcomes:
+        return None
+    known = [token for token in tokens if token.senses[0].kind != "name"]
+    without = _decided(_ways(known), context)
+    years = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
+    if without is not None and without.edtf is not None:
+        years = [without.edtf.text]
+    only_year = tuple(years) if len(years) == 1 and years[0] not in outcomes else ()
     if len(outcomes) > 1:
         several = _several(list(outcomes), order=False, context=context)
         return several._replace(alternatives=(*several.alternatives, *only_year))
-    for outcome in outcomes.values():
-        assert outcome.edtf is not None  # it is kept by it
-        others = (*outcome.alternatives, *only_year)
-        return outcome._replace(ask=_is_meant(outcome.edtf, context), alternatives=others)
-    return None
+    (outcome,) = outcomes.values()
+    assert outcome.edtf is not None  # it is kept by it
+    return outcome._replace(ask=_is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
 
 
 def _is_meant(edtf: Edtf, context: DateContext) -> str:
@@ -370,6 +439,8 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
             continue
         if kind == "name":
             return None
+        if kind == "same" and (not words or words[-1].kind != "comma"):
+            continue  # “the same summer as the wedding”
         if kind == "undated":
             if words or not any(other.kind in _QUALIFYING for other in senses):
                 return None
@@ -420,6 +491,8 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         ask = expression.question(context)
     except NoSuchDate as none:
         if choices := _other_wars(expression, context):  # “summer 1939, before the war”: one war fits
+            if len(choices) == 1 and not any(date.short for date in expression.leaves()):
+                return _guarded(Outcome(standard.parsed(choices[0])), context)
             return Outcome(None, expression.question(context) or none.ask, choices)
         return Outcome(None, none.ask, none.choices)
     except TextFault as fault:

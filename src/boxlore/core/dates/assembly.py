@@ -87,6 +87,9 @@ class Assembly(Gathered):
             return True  # VI-1938, XII/38
         if kind == "slash" and date.within_a_year and not (self.numbers or self.ordinals or date.day):
             return year_ahead or self._short_year_ahead(following)  # Xmas/35
+        if kind == "slash" and ahead == "day" and date.month and len(self.numbers) == 1 and not date.year:
+            value, digits = _number(following)  # “Aug 24/14”: no list of days goes back
+            return digits == 2 and (value > 31 or value < self.numbers[0][0]) and not beyond
         if kind == "slash":
             return ahead in ("month", "roman") and self._is_only_a_year(beyond)
         if kind == "comma" and ahead == "unit":
@@ -165,6 +168,7 @@ class Assembly(Gathered):
         if ahead == "feast" and date.month and not date.feast:
             return True
         begun = self.numbers or date.month or date.season or date.feast or date.day
+        date.month_behind = ahead == "month" and bool(date.year) and not begun
         if ahead == "part" and date.part:
             return False  # “end of 1929, beginning of 1930”
         return not begun and bool(date.weekday >= 0 or date.year) and ahead in _BEGIN_A_DAY

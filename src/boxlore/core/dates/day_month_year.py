@@ -153,9 +153,11 @@ class Gathered:
                 day, year = (first, second) if first in days else (second, first)
                 date.day, date.year = day[0], f"{year[0]:02d}"
                 return year[1] != 1
-            if date.day or not days:
+            in_parts = bool(date.part) and not date.year and numbers[0][1] == 2 and self.taken[-1:] == ["day"]
+            if date.day or not days or in_parts:  # “early June 14” is of 1914
                 return self._short_from(numbers[0])
             date.day = days[0][0]
+            date.day_behind = not date.year and days[0][1] == 2 and self.taken == ["month", "day"]
             return True
         if date.season or date.feast or date.part:
             if date.part and not (date.season or date.feast):

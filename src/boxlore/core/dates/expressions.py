@@ -26,7 +26,8 @@ class Expression:
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives stand beside each other where it matters: on both sides of a stroke, as
     one day in two calendars does (`slash`), or the second only doubted (`doubt`), the later ones behind a comma
-    (`finer`), or each with its own day and month (`own`); of a limit that it is not far away (`just`).
+    (`finer`), each with its own day and month (`own`), or a number before a day (`row`); of a limit that it is not far
+    away (`just`).
     """
 
     kind: str
@@ -259,6 +260,8 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.beside == "finer":
         _ask_of_the_finer(whole, context, pick)
     dates = whole.leaves()
+    if whole.beside == "row":
+        _ask_both_days(dates, context, pick)
     if whole.beside == "slash" and (season := of_two_years(*dates[:2])) is not None and len(dates) == 2:
         return written(season, context, pick)
     if whole.beside == "slash" and (day := in_two_calendars(dates, context, pick)):
@@ -267,6 +270,7 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
         return day
     if whole.beside != "own" and whole.kind == "any" and (shared := with_shared_day(dates)):
         _ask_whose_day(dates, shared, context, pick)
+    _ask_whose_month(dates, context, pick)
     _put_in_order(whole, context, pick)
     texts: list[str] = []
     for part in whole.parts:
@@ -299,6 +303,25 @@ def _put_in_order(whole: Expression, context: DateContext, pick: int) -> None:
         raise NoSuchDate(
             "Of which year is the first of these, and of which what follows?", tuple(dict.fromkeys(choices))
         )
+
+
+def _ask_whose_month(dates: list[Partial], context: DateContext, pick: int) -> None:
+    """“Summer ’38 or ’39, August” is asked: the month may be that of each year."""
+    *before, last = dates
+    if not last.month_behind or not before or not all(date.season and date.year for date in before):
+        return
+    each = [last.copy() for _ in dates]
+    for date, told in zip(each, dates, strict=True):
+        date.year, date.assumed, date.month_behind = told.year, told.assumed, False
+    last.month_behind = False
+    choices = (Expression("any", list(meant), beside="own").text(context, pick) for meant in (each, dates))
+    raise NoSuchDate("Is the month meant of each year?", tuple(dict.fromkeys(choices)))
+
+
+def _ask_both_days(dates: list[Partial], context: DateContext, pick: int) -> None:
+    """“25, 26 Dec 1948” is asked: the first number may be none of a date."""
+    both = Expression("all", list(dates), beside="own").text(context, pick)
+    raise NoSuchDate("Are both days meant, or the last?", (both, written(dates[-1], context, pick)))
 
 
 def _ask_whose_day(dates: list[Partial], shared: list[Partial], context: DateContext, pick: int) -> None:

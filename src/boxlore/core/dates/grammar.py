@@ -17,6 +17,7 @@ import itertools
 
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
+from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
@@ -43,7 +44,22 @@ _SIDES = {"before": -1, "after": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
+_BEGIN_A_DATE = ("day", "ordinal", "month", "year", "short", "dates", "season", "feast", "decade", "decade_digits")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
+
+
+def _with_denied_limits(senses: list[Sense]) -> list[Sense]:
+    """“Can't have been later than 1931” is by 1931, “it wasn't before 1931” from then on."""
+    said: list[Sense] = []
+    for sense in senses:
+        denied = bool(said) and said[-1].kind == "not" and sense.kind in _DENIED
+        if denied:
+            said.pop()
+        said.append(Sense(_DENIED[sense.kind]) if denied else sense)
+    return said
+
+
+_DENIED = {"after": "at_latest", "before": "at_earliest"}
 
 
 class NoForm(Exception):
@@ -54,7 +70,7 @@ class Grammar:
     """Reads one list of senses from left to right."""
 
     def __init__(self, senses: list[Sense]) -> None:
-        self.senses = senses
+        self.senses = senses = _with_denied_limits(senses)
         self.count = len(senses)
         self.kinds = [sense.kind for sense in senses] + ["", "", ""]
         self.at = 0
@@ -135,9 +151,17 @@ class Grammar:
             if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
                 self.at += 1 if kind in ("comma", "and") else 0
                 return self._limited(items[0])
+            if kind == "doubt" and following in _BEGIN_A_DATE:  # “1938? maybe 37”
+                joins.append("comma")
+                self._doubted = True
+                items.append(self._item())
+                marks.append(self._last_mark)
+                continue
             if (kind not in _JOINS and kind != "comma") or following in ("correction", "not"):
                 break
             self.at += 1
+            if kind == "comma" and self.kinds[self.at] == "same":
+                return self._of_same_year(items)
             if kind == "comma" and (known := self._alternatives_in_a_war(items)):
                 return known
             joins.append(kind)
@@ -146,7 +170,22 @@ class Grammar:
             marks.append(self._last_mark)
             if joins == ["comma"] and (known := self._beside_a_war(items)):
                 items, joins, marks = [known], [], marks[:1]
+        if self._is_year_of_what_follows(items, joins):
+            items[-1].leaves()[-1].take_year(items[0].leaves()[0])
+            items, joins, marks = items[1:], joins[1:], marks[1:]
         return self._joined(items, joins, marks, first_mark)
+
+    @staticmethod
+    def _is_year_of_what_follows(items: list[Expression], joins: list[str]) -> bool:
+        """“1948, 25/26 December”: a year alone, and days and months behind a comma that have none."""
+        if len(items) < 3 or joins[0] != "comma" or items[0].kind != "one":
+            return False
+        later = [date for item in items[1:] for date in item.leaves()]
+        return (
+            items[0].leaves()[0].whole_year
+            and later[-1].within_a_year
+            and not any(date.year or date.years for date in later)
+        )
 
     def _year_beside(self) -> int:
         """“1938 or the year after”, where nothing is told after which it was: 1, or -1 for the year before; else 0."""
@@ -176,6 +215,23 @@ class Grammar:
         self._first_mark, self._last_mark, self._doubted = marks
         return None
 
+    def _of_same_year(self, items: list[Expression]) -> Expression:
+        """“After VE Day, [the same] summer”: of the year told before, cut by a limit that was told there."""
+        self.at += 1
+        told, date = items[-1].leaves()[-1], self._operand()
+        once = came_once(told.feast) if told.feast else frozenset()
+        if len(items) > 1 or date.year or items[0].kind not in ("one", *_LIMITS):
+            raise NoForm
+        date.year = told.year or (next(iter(once)) if len(once) == 1 else "")
+        date.assumed = told.assumed
+        if not date.within_a_year or not date.year:
+            raise NoForm
+        return (
+            Expression("within", [Expression("one", [date]), items[0]])
+            if items[0].kind in _LIMITS
+            else Expression("one", [date])
+        )
+
     @staticmethod
     def _beside_a_war(items: list[Expression]) -> Expression | None:
         """`1943, during the war`, `after the war, 1946`: a date, and a war that says no more."""
@@ -194,7 +250,7 @@ class Grammar:
             kinds = {"within"}
         elif joins == ["comma"] and [item.leaves()[0].part for item in items] == ["late", "early"]:
             kinds = {"any"}  # “end of 1929, beginning of 1930”
-        elif not kinds and self._are_days_in_a_row(items):
+        elif not kinds and (self._are_days_in_a_row(items) or self._are_two_days(items)):
             kinds = {"all"}  # “July 4, 5, 6 1936”
         elif joins[-1] == "comma" and self._doubted and kinds == {"any"}:
             pass  # “1936 or 37, maybe 38”
@@ -209,7 +265,8 @@ class Grammar:
         if items[0].kind in _LIMITS and all(item.kind == "one" for item in items[1:]) and not guessed:
             return self._shared(items, kind)
         parts = [item.parts[0] if item.kind == "one" else item for item in items]
-        whole = Expression(kind, parts, beside=self._beside(joins))
+        beside = "row" if joins == ["comma"] and kind == "all" and items[0].leaves()[0].bare else self._beside(joins)
+        whole = Expression(kind, parts, beside=beside)
         if first_mark:
             whole.mark(first_mark)
         if marks[-1] and not any(marks[:-1]):
@@ -226,11 +283,29 @@ class Grammar:
 
     @staticmethod
     def _are_days_in_a_row(items: list[Expression]) -> bool:
-        """Whether three dates or more are told by their days, each the next one."""
+        """Whether three dates or more are told by their days, each the next one, or are years, each later: `1938, 39,
+        40`."""
         dates = [item.leaves()[0] for item in items if item.kind == "one"]
+        if 2 < len(dates) == len(items) and dates[0].whole_year and dates[0].year.isdigit():
+            years = [date.year if date.whole_year else f"{date.bare[0]:02d}" if date.bare else "" for date in dates]
+            return all(
+                year.isdigit() and last[-2:] > first[-2:]
+                for year, first, last in zip(years, years, years[1:], strict=False)
+            )
         days = [date.bare[0] if date.bare else date.day for date in dates]
         in_a_row = all(last == first + 1 for first, last in itertools.pairwise(days))
         return 2 < len(dates) == len(items) and days[0] > 0 and in_a_row
+
+    @staticmethod
+    def _are_two_days(items: list[Expression]) -> bool:
+        """“June 3, 4, 1950” and “25, 26 Dec 1948”: the second is of the month, and later in it."""
+        dates = [item.leaves()[0] for item in items if item.kind == "one"]
+        if len(dates) != 2 or len(items) != 2:
+            return False
+        first, last = dates
+        behind = first.month and first.day and not first.year and last.day and last.year and not last.month
+        before = first.bare and not first.within_a_year and last.day and last.month and last.year
+        return bool(behind or before) and 0 < (first.bare[0] if first.bare else first.day) < last.day
 
     @staticmethod
     def _beside(joins: list[str]) -> str:

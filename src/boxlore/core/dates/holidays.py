@@ -68,7 +68,8 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     rows = _NAMES[name]
     if not year and (years := sorted(came_once(name))):
         if len(years) > 1:
-            return HolidayDate("", f"Which {titled(name)}?", tuple(str(row[4][1]) for row in rows))
+            days = (reckoned(row[4], row[2] or int(str(row[4][1])[:4]), hemisphere)[0] for row in rows)
+            return HolidayDate("", f"Which {titled(name)}?", tuple(days))
         year = years[0]  # a day that came once in history
     if not year.isdigit():
         return _any_year(name, year, rows)
@@ -76,7 +77,8 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     if not days_by_country:
         not_kept = f"{titled(name)} was not kept in {year}, as far as the table knows. Which year?"
         return HolidayDate("", not_kept, (year,))
-    wanted = [days for country, days in days_by_country.items() if not country or _is_in(country, countries)]
+    own = [days for country, days in days_by_country.items() if country and _is_in(country, countries)]
+    wanted = own or [days for country, days in days_by_country.items() if not country]
     everywhere = list(dict.fromkeys(days for rows_days in (wanted or days_by_country.values()) for days in rows_days))
     ask = None
     if not wanted and (len(everywhere) > 1 or name in SHARED):
@@ -144,7 +146,11 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             return [of_the_church[0], str(date(year, month, day)), *of_the_church[1:]]
         case ("months", int(first), int(last), int(southern_first), int(southern_last)):
             begin, end = (southern_first, southern_last) if hemisphere == "south" else (first, last)
-            return [f"{year}-{begin:02d}/{year + (end < begin)}-{end:02d}"]
+            if hemisphere == "south" and end < begin:  # as a summer there, it has the name of either year
+                return [f"{of}-{begin:02d}/{of + 1}-{end:02d}" for of in (year, year - 1)]
+            return [f"{year}-{begin:02d}" + (f"/{year + (end < begin)}-{end:02d}" if begin != end else "")]
+        case ("either months", int(first), int(last)):
+            return [f"{year}-{first:02d}", f"{year}-{last:02d}"]
         case ("advent", _):
             return [f"{day_of(('before', 12, 4, 6), year)}/{year}-12-24"]
         case ("nth span", int(month), int(weekday), int(nth), int(first), int(last)):

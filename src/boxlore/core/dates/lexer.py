@@ -14,6 +14,7 @@ from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ROMAN, Node, Sense
 from boxlore.core.dates.numbers_in_digits import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number, year_ending
 from boxlore.core.dates.numbers_in_words import number_and_ending, spoken
+from boxlore.core.dates.wars_table import SPAN_NAMES
 
 Senses = tuple[Sense, ...]
 
@@ -39,6 +40,7 @@ SIGNS: dict[str, Senses | None] = {
     ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),
     "?": (Sense("query"),), "&": (Sense("and"),), "+": (Sense("and"),), "~": (Sense("about"), Sense("about_behind")),
     "±": (Sense("about"), Sense("about_behind")), "<": (Sense("before"),), ">": (Sense("after"),),
+    "%": (Sense("measured"),),
     "£": (Sense("numbered"),), "$": (Sense("numbered"),), "€": (Sense("numbered"),), "№": (Sense("numbered"),),
 } | dict.fromkeys(".'\"()[]:!•·*|…#^@", None)  # fmt: skip
 """What a sign means between dates; None is passed over."""
@@ -48,6 +50,8 @@ _JOINTS = (".", "-")
 
 _YEAR_AND_DAY = re.compile(r"(\d{4}) ?([-/]) ?(\d{1,2})")
 """`31 Dec 1938/1 Jan 1939`: before a month the second number is a day."""
+_DAYS_AND_YEAR = re.compile(r"(\d{1,2})(?: ?([-/]) ?(\d{1,2}))? ?[ ,/] ?('?\d{4}|'?\d\d)")
+"""`Dec. 25/26 1948`: behind a month these are days and a year."""
 
 _NAME = (Sense("name"),)
 _CLOCK = (Sense("clock"),)
@@ -90,7 +94,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                     at += 1
                 continue
         if own is None and (simple := _simple(pieces, at, root)):
-            tokens.append(Token(simple, start, end))
+            _append(tokens, simple, start, end)
             at += 1
             continue
         if own is not None and (entry := _longest(own, pieces, at)):
@@ -116,6 +120,9 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                     senses = SIGNS[part] or () if kind == "sign" else (Sense(kind, value),)
                     tokens.append(Token(senses, start, end))
                 continue
+            if _is_of_month(tokens) and (days := _DAYS_AND_YEAR.fullmatch(piece)):
+                tokens += [Token(told, start, end) for told in _days_and_year(*days.groups())]
+                continue
             senses = compound(piece)
         else:
             if piece == "s" and words[start - 1 : start] == "'" and words[start - 2 : start - 1].isalpha():
@@ -126,8 +133,58 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             for sense in parted[:-1]:
                 tokens.append(Token((sense,), start, pieces[at - 1][3]))
             senses = (parted[-1],)
-        tokens.append(Token(senses, start, pieces[at - 1][3]))
+        elif senses is _NAME and group == "word" and (inflected := _inflected(piece, root)):
+            case, senses = inflected
+            if case.kind != "noise":  # “1938 januárjától”: the year is of the month
+                before = len(tokens) - (bool(tokens) and tokens[-1].senses[0].kind == "year")
+                tokens.insert(before, Token((case,), start, end))
+        _append(tokens, senses, start, pieces[at - 1][3])
     return tokens
+
+
+def _append(tokens: list[Token], senses: Senses, start: int, end: int) -> None:
+    """Add a token; “prewar” is two, “before” and the war."""
+    if senses and senses[0].kind == "beside_war":
+        tokens.append(Token((Sense(str(senses[0].value)),), start, end))
+        senses = (Sense("span", SPAN_NAMES["war"]),)
+    tokens.append(Token(senses, start, end))
+
+
+_INFLECTED = frozenset(("month", "season", "feast", "weekday"))
+_SHORTEST_STEM = 4
+
+
+def _inflected(word: str, root: Node) -> tuple[Sense, Senses] | None:
+    """What the ending of a month, a season or a feast says (`januárjától`, `märtsini`), and the word's own senses."""
+    for ending, kind, language in lexicon.case_endings():
+        stem = word.removesuffix(ending)
+        node = root.following.get(stem) if len(stem) >= _SHORTEST_STEM and stem != word else None
+        senses = tuple(sense for sense in node.senses if sense.kind in _INFLECTED) if node else ()
+        own = tuple(sense for sense in senses if sense.languages & language)
+        if own:
+            return Sense(kind, None, language), own
+    return None
+
+
+_OF_DAYS = frozenset(("day", "ordinal", "slash", "comma", "dash", "and", "or"))
+
+
+def _is_of_month(tokens: list[Token]) -> bool:
+    """Whether a month stands before a numeral, with no number before it that may be its day: `June 3/4/5 1950`."""
+    at = len(tokens) - 1
+    while at > 0 and tokens[at].senses[0].kind in _OF_DAYS:
+        at -= 1
+    if at < 0 or all(sense.kind != "month" for sense in tokens[at].senses):
+        return False
+    return at == 0 or tokens[at - 1].senses[0].kind not in ("day", "ordinal", "year", "short")
+
+
+def _days_and_year(day: str, sign: str | None, last: str | None, year: str) -> list[Senses]:
+    whole = year.lstrip("'")
+    told: list[Senses] = [(Sense("day", (int(day), len(day))),)]
+    if sign and last:
+        told += [SIGNS[sign] or (), (Sense("day", (int(last), len(last))),)]
+    return [*told, (Sense("year" if len(whole) == 4 else "short", whole),)]
 
 
 Piece = tuple[str, str | None, int, int]
@@ -245,6 +302,8 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if group == "word" and (month := _first_of_two_months(pieces, at, root)):
         return month
     senses, following = entry or ((), at + 1)
+    if following == at + 1 < len(pieces) and pieces[following][0] == "." and (short := _months_of(senses)):
+        return short, following  # “août ou sept. 1947”: no seven has a full stop
     number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
     if number is not None and (number[1] > following or not entry or _counts(senses)):
         value, following = number
@@ -258,7 +317,17 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     upper = text[start:end].isupper() and (len(piece) > 1 or piece != "i" or _is_january(pieces, at))
     if roman and following == at + 1 and (roman > 12 or upper or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
+        if roman >= _FIRST_CENTURY and piece.endswith("e"):
+            senses = (*senses, Sense("year", f"{roman - 1}XX"))  # “fin XIXe”
     return senses or _NAME, following
+
+
+_FIRST_CENTURY = 15
+"""A Roman numeral with the French ending is a century from here on, where no other word follows it."""
+
+
+def _months_of(senses: Senses) -> Senses:
+    return tuple(sense for sense in senses if sense.kind == "month")
 
 
 def _counts(senses: Senses) -> bool:

@@ -16,7 +16,8 @@ from boxlore.core.dates.cldr_table import MONTHS, WEEKDAYS
 from boxlore.core.dates.holidays import HOLIDAY_NAMES
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.languages.language import Language
-from boxlore.core.dates.wars_table import SPAN_NAMES
+from boxlore.core.dates.school_table import SCHOOL
+from boxlore.core.dates.wars_table import BESIDE_WAR, SPAN_NAMES
 
 ANY_LANGUAGE = -1
 """The languages of what is the same in all of them: digits and punctuation."""
@@ -75,7 +76,7 @@ KINDS = (
     "calculated", "when", "was", "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life",
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
     "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to",
-    "or_year_after", "or_year_before", "numbered", "measured", "street",
+    "or_year_after", "or_year_before", "numbered", "measured", "street", "same",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""
@@ -92,6 +93,9 @@ corrects what stands before it, and alone is doubt; “just before” a date is 
 
 PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 """Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""
+
+MEASURES = ("m", "km", "cm", "mm", "kg", "g", "ha")
+"""Symbols of measures (the International System of Units; the hectare is accepted with it)."""
 
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
@@ -152,9 +156,16 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
                 short.append((words, kind, value, 1 << place))
         taken.update(words for words, _, _ in entries)
         yield from ((words, kind, value, 1 << place) for words, kind, value in entries)
+    yield from ((symbol, "measured", None, ANY_LANGUAGE) for symbol in MEASURES)
     own = {form for language in LANGUAGES if language.code in _OLD_STYLE for form in _feasts_of(language)}
     taken.update(HOLIDAY_NAMES, SPAN_NAMES)
     yield from ((words, "feast", words, ANY_LANGUAGE) for words in HOLIDAY_NAMES - own)
+    for words in HOLIDAY_NAMES - own:  # “St Swithin’s”
+        if words.startswith("st ") and words.endswith("'s day") and words.removesuffix(" day") not in HOLIDAY_NAMES:
+            yield words.removesuffix(" day"), "feast", words, ANY_LANGUAGE
+    yield from (
+        (words, "beside_war", side, ANY_LANGUAGE) for side, names in BESIDE_WAR.items() for words in names.split("|")
+    )
     yield from ((words, "span", theatres, ANY_LANGUAGE) for words, theatres in SPAN_NAMES.items())
     for name, months in HEBREW_MONTH_NAMES.items():
         yield from ((name, "hebrew_month", month, ANY_LANGUAGE) for month in months)
@@ -226,6 +237,9 @@ def _entries(language: Language) -> Iterator[Entry]:
             yield form, "decade", decade
     ordinals = {form: number for number, forms in language.ordinals.items() for form in forms.split("|")}
     with_number = {form for words in language.feast_days.values() for form in words.split("|")}
+    yield from _fractions(language)
+    for feast, by_language in SCHOOL.items():
+        yield from ((form, "feast", feast) for form in filter(None, by_language.get(language.code, "").split("|")))
     for feast, words in language.feasts.items():
         for form in words.split("|"):
             if form in with_number:
@@ -243,6 +257,24 @@ def _entries(language: Language) -> Iterator[Entry]:
     for feast, words in language.feast_days.items():
         for form in words.split("|"):
             yield form, "feast_day", feast
+
+
+_NTH_FRACTIONS = {
+    "half": ("first_half", "second_half"),
+    "quarter": ("first_quarter", "second_quarter", "third_quarter", "fourth_quarter"),
+    "third": ("early", "mid", "late"),
+}
+
+
+def _fractions(language: Language) -> Iterator[Entry]:
+    """“Erste Hälfte”, “1. Hälfte”, “I poł.”, “2e helft”, “last quarter”: the parts told by which they are."""
+    for name, parts in _NTH_FRACTIONS.items():
+        for fraction in filter(None, language.fractions.get(name, "").split("|")):
+            for nth, part in enumerate(parts, 1):
+                told = [f"{nth}", _ROMANS[nth - 1], *language.ordinals.get(nth, "").split("|")]
+                told += [f"{nth}{ending}" for ending in language.ordinal_endings.split("|")]
+                told += language.words.get("last", "").split("|") if nth == len(parts) else []
+                yield from ((f"{which} {fraction}", "part", part) for which in told if which)
 
 
 def _parts_of_seasons(language: Language) -> Iterator[tuple[str, tuple[str, int]]]:
@@ -302,6 +334,19 @@ def number_endings() -> tuple[re.Pattern[str], Mapping[str, tuple[str, int]]]:
                 rows[form] = (kind, rows.get(form, (kind, 0))[1] | 1 << place)
     longest_first = sorted(rows, key=len, reverse=True)
     return re.compile(f"(?:{'|'.join(map(re.escape, longest_first))})(?!\\w)"), rows
+
+
+@cache
+def case_endings() -> list[tuple[str, str, int]]:
+    """The `case_endings` of all languages: the ending, the kind of its word, the language as in a sense; the longest
+    first."""
+    rows = [
+        (form, kind, 1 << place)
+        for place, language in enumerate(LANGUAGES)
+        for kind, forms in language.case_endings.items()
+        for form in forms.split("|")
+    ]
+    return sorted(rows, key=lambda row: -len(row[0]))
 
 
 @cache

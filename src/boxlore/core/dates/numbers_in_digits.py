@@ -20,6 +20,7 @@ NUMERAL = "|".join(
         r"\d{1,2} ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|o'clock|h(?:\d\d)?|hrs?)(?!\w)",
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)|(?<!\d)(?<!\d )(?:1[5-9]|20)\d\d \d\d \d\d(?! ?\d)",
         r"(?<!\d)(?<!\d )\d\d? \d\d? (?:(?:1[5-9]|20)\d\d|3[2-9]|[4-9]\d)(?! ?\d|\w)",
+        rf"(?<![\d.])\d{{1,2}}\./ ?{_ROMAN_MONTH}(?:\.? ?[-/]? ?)'?(?:\d{{4}}|\d\d)(?!\d)",
         rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
         r"(?!\d|:\d|[./]\d)",
         r"(?:(?<![\d.-])|(?<=\d{4}-))\d{1,2}[-./](?:(?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)|'\d\d(?!\d))",
@@ -27,7 +28,8 @@ NUMERAL = "|".join(
         r"(?<![\d.])\d{1,2}\. ?\d{1,2}\.(?= ?- ?\d{1,2}\. ?\d{1,2}\.)",
         r"(?<!\d)(?<!\d, )(?<!\d )(?:1[5-9]|20) and \d\d(?!\d)(?= *(?:$|[?,)]))",
         r"(?<!\d)(?:1[5-9]|20)\d\d(?:0[1-9]|1[0-2])(?:[0-2]\d|3[01])(?!\d)",
-        r"(?<![\d./-])(?:0?[1-9]|1[0-2])/(?:3[2-9]|[4-9]\d)(?! ?[\d./-]|\w)",
+        r"(?<![\d./-])(?:0?[1-9]|1[0-2])[/-](?:3[2-9]|[4-9]\d)(?! ?[\d./-]|\w)",
+        r"(?<!\d)\d{1,2}(?:st|nd|rd|th)c(?!\w)",
         r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
         r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|\d\d[_x]\d(?!\d))",
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
@@ -35,8 +37,8 @@ NUMERAL = "|".join(
     )
 )
 """In this order: times of day (three), year-month-day (two), day-month-year (two), month-year, two years, a day and a
-month before another, “nineteen and” a year's end, eight digits, a month and a short year, two short years, unread
-digits, a short year."""
+month before another, “nineteen and” a year's end, eight digits, a month and a short year, `19thC`, two short years,
+unread digits, a short year."""
 
 ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
 """A year as a cornerstone has it: MCMXXXVIII."""
@@ -73,6 +75,8 @@ def compound(piece: str) -> tuple[Sense, ...]:
         return (Sense("short", piece[1:]),)
     if _CLOCK.match(piece):
         return _CLOCK_TIME
+    if piece[-1] == "c":
+        return (Sense("year", f"{int(_DIGITS.findall(piece)[0]) - 1:02d}XX"),)
     if piece[-1] in "-_x?*" or "_" in piece or (len(piece) == 4 and "x" in piece):
         return _unread(piece)
     parts = _DIGITS.findall(piece)
@@ -94,7 +98,7 @@ def compound(piece: str) -> tuple[Sense, ...]:
 def _unread(piece: str) -> tuple[Sense, ...]:
     """`194-`, `19--`, `19_2`, `194?`: digits that nobody has read; a question mark may be doubt instead, and asks."""
     digits = re.sub(r"[-_x*]", "X", piece.rstrip("?") if len(piece.rstrip("?")) == 4 else piece.replace("?", "X"))
-    if piece.endswith("?") and len(piece) == 4:
+    if piece.endswith("?") and len(piece) == 4 and piece[2] != "?":
         return (Sense("dates", _decade(digits, f"Is a year of the {piece[:3]}0s meant?")),)
     return (Sense("year", digits.ljust(4, "X")),)
 

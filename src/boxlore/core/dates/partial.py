@@ -30,6 +30,8 @@ class Partial:
     `plain_year` the year that a word for years stands with: “in the years
     1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”;
     `of_season` the season behind which its month was told (“summer of ’55, August”);
+    `day_behind` that its day of two digits was told behind its month, and no year, so that it may be one (“août 14”);
+    `month_behind` that its month was told behind its year and a comma (“or 1939, August”);
     `season_alone` that it is all that is told: “winter 1946” may have begun the year before; `languages` of its words,
     as bits; `new_style` that it is told to be Gregorian.
     """
@@ -66,6 +68,8 @@ class Partial:
     plain_year: str = ""
     is_ordinal: bool = False
     season_alone: bool = False
+    month_behind: bool = False
+    day_behind: bool = False
     of_season: int = 0
     languages: int = -1
     new_style: bool = False

@@ -1,7 +1,8 @@
 """Dates told by their distance from another: “the summer before the wedding”, “three years after we moved”, “aged 5”.
 
 Whatever is reckoned is reckoned from both bounds of the date it leans on; where these lead to different answers, or the
-date is known too loosely, it is asked. What lies about a family's event is approximate (`~`).
+date is known too loosely, it is asked. What lies at a distance from a family's event is approximate (`~`); the year,
+the month or the season in which it was is as sure as its own date.
 """
 
 from dataclasses import dataclass, replace
@@ -191,8 +192,9 @@ def is_running(text: str, day_text: str) -> bool:
 
 
 def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
-    """`the year of the wedding`, `the summer Joe came home`: about the event's own date."""
+    """`the year of the wedding`, `the summer Joe came home`: those that hold the event's own date, with its doubt."""
     first, last = bounds(text)
+    mark = text[-1] if text[-1] in "?~%" else ""
     if season:
         code = context.season_code(season)
         holding = [row for row in seasons_about(code, first.year) if row[1] <= first and last <= row[2]]
@@ -201,16 +203,14 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
         if not holding and (first.year, first.month) == (last.year, last.month):  # the day lies in another season
             beside = (f"{first.year - 1}-{code}~", f"{first.year}-{code}~")
             raise NoSuchDate("That day was in another season. Which year’s is meant?", beside)
-        return f"{holding[0][0] if holding else first.year}-{code}~"
+        return f"{holding[0][0]}-{code}{mark}" if holding else f"{first.year}-{code}~"
     if unit == "year" or (unit and first.month != last.month):
         if first.year != last.year:
             raise NoSuchDate("When exactly was that? It is only known within some years.")
-        return f"{first.year}~"
+        return f"{first.year}{mark}"
     if unit == "month" or first != last:
-        return f"{first.year:04d}-{first.month:02d}~"
-    if unit == "week":
-        return stretch_of(str(first), unit)
-    return f"{first}~"
+        return f"{first.year:04d}-{first.month:02d}{mark}"
+    return stretch_of(str(first), unit) if unit == "week" else f"{first}{mark}"
 
 
 def at_age(born: str, years: int, last_years: int = 0) -> str:

@@ -10,7 +10,7 @@ import re
 from functools import cache
 
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import Node, trie
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, trie
 
 FEWEST_LETTERS = 5
 """Shorter words have neighbours everywhere; four letters are enough where two are exchanged (“Juen”)."""
@@ -51,7 +51,8 @@ def _as_digits(match: re.Match[str]) -> str:
 
 
 _VOWELS = "aeiouyäöüõåæø"
-_NOT_REPAIRED = frozenset(("noise", "undated", "life", "name"))
+_NOT_REPAIRED = frozenset(("noise", "undated", "life", "name", "measured", "numbered", "street"))
+_BY_THEMSELVES = frozenset(("month", "weekday", "season", "feast", "feast_day", "span"))
 """Kinds of words without which no date is told, and which names are near to."""
 
 
@@ -64,8 +65,23 @@ def repairs(tokens: list[Token], words: str) -> list[str]:
     slip = words[start:end].lower()
     if not slip.isalpha() or slip in trie().following:
         return []  # a known word is no slip, though it be none of a date
-    near = _known_words_near(slip) or _season_within(slip) or (_begun(slip) if words[end : end + 1] == "." else [])
+    said = 0
+    for token in tokens:
+        for sense in token.senses if token is not unknown[0] else ():
+            said |= sense.languages if sense.languages != ANY_LANGUAGE else 0
+    near = [word for word in _known_words_near(slip) if _goes_with(trie().following[word], said)]
+    near = [*near, *_season_within(slip)] or (_begun(slip) if words[end : end + 1] == "." else [])
     return [f"{words[:start]}{word}{words[end:]}" for word in near]
+
+
+def _goes_with(node: Node, languages: int) -> bool:
+    """Whether a word says what stands by itself (a month, a feast), or is of a language of the words beside it: nobody
+    slips into another language for “about” (“im Felde” is no Hungarian “felé”)."""
+    return not languages or any(
+        sense.kind in _BY_THEMSELVES or sense.languages & languages
+        for sense in node.senses
+        if sense.kind not in _NOT_REPAIRED
+    )
 
 
 def _season_within(word: str) -> list[str]:
@@ -105,14 +121,20 @@ MOST_MEANT = 3
 
 
 def months_mended(tokens: list[Token], words: str) -> str:
-    """The text with its one slip of a month's name mended, among other words that are unknown (“Ruth in Septmber
-    1938”); empty where there is none, or several."""
+    """The text with its one slip of a month's name mended, or its one compound of a season, among other words that are
+    unknown (“Ruth in Septmber 1938”); empty where there is none, or several."""
     mended = [
         f"{words[: token.start]}{month}{words[token.end :]}"
         for token in tokens
         if token.senses[0].kind == "name" and token.end - token.start >= FEWEST_LETTERS_OF_A_MONTH
-        for month in _known_words_near(words[token.start : token.end].lower())
-        if any(sense.kind == "month" for sense in trie().following[month].senses)
+        for month in (
+            *(
+                word
+                for word in _known_words_near(words[token.start : token.end].lower())
+                if any(sense.kind == "month" for sense in trie().following[word].senses)
+            ),
+            *_season_within(words[token.start : token.end].lower()),
+        )
     ]
     return mended[0] if len(mended) == 1 else ""
 

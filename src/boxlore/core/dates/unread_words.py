@@ -3,6 +3,7 @@ Nothing here is a reading."""
 
 from boxlore.core.dates.context import Outcome
 from boxlore.core.dates.event_question import when_was
+from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexer import Token
 
 _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
@@ -10,6 +11,7 @@ _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
 
 
 _DATED = frozenset(("month", "season", "feast"))
+_ADDS_NOTHING = frozenset(("noise", "comma"))
 
 
 def told_from(tokens: list[Token], words: str) -> Outcome | None:
@@ -24,9 +26,14 @@ def told_from(tokens: list[Token], words: str) -> Outcome | None:
 
 def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     """An event of the family that has no date yet: it is asked when it was."""
+    while tokens and tokens[-1].senses[0].kind in _ADDS_NOTHING:
+        tokens = tokens[:-1]  # “before I was born, anyway”
+    words = words[: tokens[-1].end] if tokens else words
     kinds = [{sense.kind for sense in token.senses} for token in tokens]
     if any(here & {"year", "short", "dates", "years", "event"} for here in kinds):
         return None
+    if any(sense.kind == "feast" and came_once(str(sense.value)) for token in tokens for sense in token.senses):
+        return None  # “VE Day street party” is of a day that everybody knows
     if any(here & _DATED for here in kinds) and any(here & {"day", "ordinal"} for here in kinds):
         return None  # “le jour de la mobilisation, août 14” has more of a date in it
     names = [at for at, here in enumerate(kinds) if here & {"name", "life"}]

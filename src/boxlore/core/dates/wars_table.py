@@ -44,6 +44,29 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("occupation of norway|okkupasjonen", (("NO", "1940-04", "1945-05"),)),
     ("okupacja|okupacji|pod okupacją", (("PL", "1939-09", "1945-01"),)),
     ("první republika|první republiky|first czechoslovak republic", (("CZ", "1918-10", "1938-09"),)),
+    ("libération|la libération|à la libération", (("FR", "1944-06", "1945-05"),)),
+    ("exode|l'exode", (("FR", "1940-05", "1940-06"),)),
+    ("front populaire", (("FR", "1936-05", "1938-04"),)),
+    ("belle époque|belle epoque", (("", "1880-01", "1914-07"),)),
+    ("spanish flu|influenza epidemic|flu epidemic|great influenza|spanische grippe|grippe espagnole|espanjantauti|espanjantaudin aikaan|spanska sjukan|spanskesyken|den spanske syge|spaanse griep|hispaania gripp|испанка", (("", "1918-03", "1920-03"),)),
+    ("big freeze|the big freeze", (("GB", "1962-12", "1963-03"),)),
+    ("põgenemine|põgenemise|põgenemisel|põgenemist|suur põgenemine|suure põgenemise", (("EE", "1944-08", "1944-10"),)),
+    ("umsiedlung|umsiedelung|ümberasumine|ümberasumise|umsiedlung der deutschbalten", (("EE LV", "1939-10", "1941-03"),)),
+    ("singing revolution|laulev revolutsioon|laulva revolutsiooni", (("EE", "1987-06", "1991-08"),)),
+    ("blokaad|блокада|блокады|блокаду|leningrad blockade|siege of leningrad", (("RU", "1941-09", "1944-01"),)),
+    ("эвакуация|эвакуации|эвакуацию", (("RU", "1941-06", "1945-05"),)),
+    ("нэп|нэпа|нэпе", (("RU", "1921-03", "1928-10"),)),
+    ("перестройка|перестройки|перестройку|perestroika", (("RU", "1985-04", "1991-12"),)),
+    ("flucht und vertreibung|vertreibung|auf der flucht", (("DE", "1944-10", "1945-12"),)),
+    ("kaiserzeit|wilhelminische zeit", (("DE", "1871-01", "1918-11"),)),
+    ("tsaariaeg|tsaariajal|zarenzeit|tsarist times|царское время|при царе|царские времена|cara laiki|cara laikos|caro laikai|caro laikais", (("", "1826-01", "1917-03"),)),
+    ("ddr-zeit|zu ddr-zeiten|ddr-zeiten", (("DE", "1949-10", "1990-10"),)),
+    ("wirtschaftswunder", (("DE", "1950-01", "1966-12"),)),
+    ("franquismo", (("ES", "1939-04", "1975-11"),)),
+    ("ventennio|ventennio fascista|durante il fascismo", (("IT", "1922-10", "1943-07"),)),
+    ("estado novo", (("PT", "1933-04", "1974-04"),)),
+    ("rationing|food rationing|rationing days", (("GB", "1940-01", "1954-07"),)),
+    ("prohibition", (("US", "1920-01", "1933-12"),)),
     ("great depression|depression|depression years|the depression", (("", "1929-10", "1939-08"),)),
     ("l'occupation|occupation allemande|sous l'occupation", (("FR", "1940-06", "1944-08"),)),
     ("ulmaņlaiki|ulmaņlaikos|ulmaņa laiki|ulmaņa laikos|ulmaņa laikā", (("LV", "1934-05", "1940-06"),)),
@@ -88,6 +111,18 @@ WHICH_WAR = (
 )
 """Names of a war that does not say which one: it is asked, with the two world wars as choices."""
 
+BESIDE_WAR = {
+    "before": "prewar|pre-war|vorkriegszeit|vorkriegsjahre|vorkriegs|vooroorlogs|vooroorlogse|avant-guerre|anteguerra"
+    "|preguerra|førkrigstiden|förkrigstiden|ennesõjaaegne|sõjaeelne|sõjaeelsel ajal|sõjaeelne aeg"
+    "|предвоенный|предвоенные|предвоенное|довоенный|довоенные|довоенное|przedwojenny|przedwojenne|przedwojenna|předválečný|předválečné"
+    "|pirmskara|pirmskara laiks|prieškaris|prieškariu|prieškario|háború előtti",
+    "after": "postwar|post-war|nachkriegszeit|nachkriegsjahre|nachkriegs|naoorlogs|naoorlogse|après-guerre|dopoguerra|posguerra"
+    "|postguerra|pós-guerra|efterkrigstiden|etterkrigstiden|sõjajärgne|sõjajärgsel ajal|sõjajärgne aeg|sodanjälkeinen"
+    "|послевоенный|послевоенные|послевоенное|powojenny|powojenne|powojenna|poválečný|poválečné|pēckara|pēckara laiks"
+    "|pokaris|pokariu|pokario|háború utáni",
+}  # fmt: skip
+"""Words for the time before a war or after it, in one: which war is asked."""
+
 _FIRST_OR_SECOND = (
     ("esimene esimese esimest esimeses", "teine teise teist teises", "maailmasõda maailmasõja maailmasõjas ilmasõda ilmasõja ilmasõjas sõda sõja sõjas"),
     ("erster erste ersten", "zweiter zweite zweiten", "weltkrieg weltkriegs weltkrieges weltkriege krieg kriegs krieges kriege"),
@@ -116,4 +151,8 @@ for _firsts, _seconds, _wars in _FIRST_OR_SECOND:
     for _ordinals, _row in ((_firsts, SPANS[0]), (_seconds, SPANS[1])):
         for _name in (f"{ordinal} {war.replace('-', ' ')}" for ordinal in _ordinals.split() for war in _wars.split()):
             SPAN_NAMES.setdefault(_name, (_row[1],))
+for _war in "guerre|guerre de|krieg|weltkrieg|oorlog|guerra|guerra del|guerra de|krig|krigen|kriget|sõda|sota|war|wojna|válka".split(
+    "|"
+):
+    SPAN_NAMES |= {f"{_war} 14-18": (SPANS[0][1],), f"{_war} 14/18": (SPANS[0][1],)}
 SPAN_NAMES |= dict.fromkeys(WHICH_WAR.split("|"), (SPANS[0][1], SPANS[1][1]))

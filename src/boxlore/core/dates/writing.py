@@ -29,6 +29,8 @@ _FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
 
 def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     """The EDTF of a date; `pick` is the how-manieth of what it may mean. Raises NoSuchDate."""
+    if pick and date.day_behind and not date.year:
+        return f"{CENTURIES[0]}{date.day:02d}-{date.month:02d}"
     styles = old_styles(date, context)
     text = styles[pick] if pick < len(styles) else _unmarked(date, context, pick)
     if pick and not styles and (days := _other_days(date, context)):
@@ -107,8 +109,18 @@ def _plain(date: Partial, year: str) -> str:
         whole_year = year or "XXXX"
         month = f"{whole_year}-{date.month:02d}"
         over = f"{whole_year}-{date.month + 1:02d}-{day - last:02d}" if date.month < 12 else ""  # 31 April, 1 May
-        raise _no_such_day(day, () if date.old_style else tuple(filter(None, (f"{month}-{last}", over, month))))
+        leap = _leap_years_beside(year) if (date.month, day) == (2, 29) else ()
+        raise _no_such_day(day, () if date.old_style else tuple(filter(None, (f"{month}-{last}", over, month, *leap))))
     return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
+
+
+def _leap_years_beside(year: str) -> tuple[str, ...]:
+    """29 February in the leap year that is nearest, or in the two that are as near."""
+    for step in (1, 2, 3):
+        near = [int(year) + way for way in (-step, step)]
+        if days := tuple(f"{leap:04d}-02-29" for leap in near if month_length(leap, 2) == 29):
+            return days
+    return ()
 
 
 def _no_such_day(day: int, choices: tuple[str, ...]) -> NoSuchDate:
@@ -181,7 +193,7 @@ def _of_years(date: Partial, context: DateContext, pick: int) -> str:
     if date.feast:
         days = tuple(_feast(date, context, f"{year:04d}", 0).edtf for year in (first, last))
         if last == first + 1:  # “New Year 1911/12”, “Silvester 1928/29”: at the turn of the two
-            if days[0][5:7] == "12" and days[1][5:7] == "12":
+            if (days[0][5:7] == "12" and days[1][5:7] == "12") or f"/{last}-" in days[0]:
                 return days[0]
             if days[1][5:7] == "01":
                 return days[1]
@@ -443,6 +455,8 @@ def choices_of(date: Partial, context: DateContext) -> int:
     if date.calendar == "dual":
         return 4
     if date.hundreds:
+        return 2
+    if date.day_behind and not date.year:
         return 2
     if date.feast and not (date.day or date.part_of_decade or date.years):
         return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)

@@ -51,9 +51,9 @@ HUNGARIAN = Language(
         "from": "kezdve",
         "or_later": "vagy később|vagy utána|vagy azután|vagy későbbi|és később",
         "or_earlier": "vagy korábban|vagy előtte|vagy előbb|vagy azelőtt|vagy korábbi",
-        "early": "eleje|elején|elejéről|elejére|elejei|kezdete|kezdetén|kora|korai|első napjaiban|első napjai",
+        "early": "eleje|elején|elejéről|elejére|elejei|kezdete|kezdetén|kora|korai|első napjaiban|első napjai|elej",
         "mid": "közepe|közepén|közepéről|közepe táján|derekán|dereka",
-        "late": "vége|végén|végéről|végére|végefelé|vége felé|késő|késői|utolsó napjaiban|utolsó napjai",
+        "late": "vége|végén|végéről|végére|végefelé|vége felé|késő|késői|utolsó napjaiban|utolsó napjai|vég",
         "first_half": "első fele|első felében|első feléből",
         "second_half": "második fele|második felében|második feléből",
         "first_quarter": "első negyede|első negyedében|első negyedéve",
@@ -77,17 +77,17 @@ HUNGARIAN = Language(
         "few": "néhány|pár|egypár",
         "not": "nem|de nem|soha|nem volt|nem lehetett|semmiképp|semmiképpen",
         "today": "tavaly|tegnap|múlt évben|idén|ezelőtt",
-        "noise": "a|az|ez|ezen|készült|készítették|készítve|fénykép|fénykép készült|fotó|kép|a kép|felvétel|a felvétel|képeslap|levelezőlap|lap"
+        "noise": "a|az|ez|ezen|készült|készítették|készítve|fénykép|fénykép készült|fotó|kép|a kép|felvétel|a felvétel|képeslap|levelezőlap|lap|szünidő|szünidőben|szabadság|szabadságon|nyaraláskor"
         "|hátoldalán|a hátoldalán|hátulján|a kép hátulján|dátum|kelt|keltezve|keltezés|valamikor|során|folyamán|idején|pontosan|biztosan|ceruzával|ráírva"
         "|volt|reggel|este|délután|délelőtt|éjjel|hajnalban|délben|ekkor|akkor|még|már|úgy|fényképezve|írva|lehet ez|alatt|idejében",
-        "undated": "dátum nélkül|ismeretlen|nem tudom|nem tudni|keltezetlen|dátum ismeretlen|nem emlékszem|régen|réges-régen|ki tudja",
+        "undated": "dátum nélkül|ismeretlen|nem tudom|nem tudni|keltezetlen|dátum ismeretlen|nem emlékszem|régen|réges-régen|ki tudja|nem tudom pontosan|fogalmam sincs|nem emlékszem pontosan|pontosan nem tudom|nem tudjuk|nem tudom mikor",
         "no_year": "év ismeretlen|évszám nélkül|év nélkül|az év ismeretlen",
         "correction": "nem|bocsánat|pontosabban|azaz|vagyis|illetve|helyesebben|akarom mondani|inkább|jobban mondva|hanem|nem is|dehogy|várj|tévedtem|javítok",
         "should_be": "helyesen|kellene legyen|kell legyen|lenne helyes",
         "old_style": "régi naptár szerint|a régi naptár szerint|régi időszámítás szerint|julián naptár szerint|a julián naptár szerint|julián",
         "new_style": "új naptár szerint|az új naptár szerint|új időszámítás szerint|gergely-naptár szerint",
-        "numbered": "házszám|szám",
-        "measured": "méter|korona|forint|pengő|fő",
+        "numbered": "házszám|szám|ft|old|oldal|tel",
+        "measured": "méter|korona|forint|pengő|fő|ft|tengerszint feletti",
         "or_year_after": "vagy egy évvel később|vagy a következő évben|vagy a rákövetkező évben|vagy rá egy évre",
         "or_year_before": "vagy egy évvel korábban|vagy az előző évben|vagy egy évvel előbb",
         "when": "amikor|mikor",
@@ -101,6 +101,7 @@ HUNGARIAN = Language(
         "term": "tanév|iskolaév",
         "turn": "századforduló|századfordulón|századfordulóján|a századforduló",
         "before_christ": "kr e|i e|krisztus előtt",
+        "same": "ugyanazon|ugyanaz|ugyanabban az|ugyanazon a",
     },
     centuries={18: "ezernyolcszázas évek", 19: "ezerkilencszázas évek"},
     decades={
@@ -230,4 +231,14 @@ HUNGARIAN = Language(
     },
     age_endings="éves|évesen",
     aged_endings="évesen",
+    fractions={
+        "half": "fele|felében|feléből|felén|félév|félévében",
+        "quarter": "negyede|negyedében|negyedév|negyedévében",
+        "third": "harmada|harmadában",
+    },
+    case_endings={
+        "from": "tól|től|jától|jétől|ától|étől",
+        "until": "ig|áig|éig|jáig|jéig",
+        "noise": "kor|i|án|én|ján|jén|ban|ben|ra|re|nak|nek|ról|ről",
+    },
 )

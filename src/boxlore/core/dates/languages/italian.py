@@ -4,6 +4,10 @@ from boxlore.core.dates.languages.language import Language
 
 ITALIAN = Language(
     code="it",
+    months=(
+        "genn febbr mar apr magg giugn lugl ag sett ott nov dic",
+        "gen febb mar apr mag giu lug agos settem ottob novem dicem",
+    ),
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
     words={
         "about": "circa|verso il|verso|intorno al|attorno al|ca|all'incirca|pressappoco|intorno a|attorno a|verso la|intorno agli",
@@ -29,9 +33,9 @@ ITALIAN = Language(
         "to": "al|a|alla|fino al|all'|all",
         "or_later": "o dopo|o più tardi|o successivo",
         "or_earlier": "o prima|o precedente",
-        "early": "inizio|inizi|inizi degli|primi|i primi|all'inizio|all'inizio di|all'inizio degli|inizio degli|agli inizi degli|agli inizi di|primi del|all'inizio del|inizio del|l'inizio del|l'inizio di|l'inizio degli",
+        "early": "inizio|inizi|inizi degli|primi|i primi|all'inizio|all'inizio di|all'inizio degli|inizio degli|agli inizi degli|agli inizi di|primi del|all'inizio del|inizio del|l'inizio del|l'inizio di|l'inizio degli|iniz|gli inizi|primissimi",
         "mid": "metà|a metà|metà degli|a metà degli|a metà di|metà di|a metà del|metà del|la metà del|la metà di|la metà degli",
-        "late": "fine|fine degli|alla fine di|alla fine degli|tardi|tardo|ultimi|fine di|alla fine del|fine del|la fine di|la fine del|la fine degli|la fine dell'|fine dell'|fine dell",
+        "late": "fine|fine degli|alla fine di|alla fine degli|tardi|tardo|ultimi|fine di|alla fine del|fine del|la fine di|la fine del|la fine degli|la fine dell'|fine dell'|fine dell|fin|ultimissimi",
         "first_half": "prima metà degli|prima metà del|prima metà|prima quindicina di|la prima quindicina di",
         "second_half": "seconda metà degli|seconda metà del|seconda metà|seconda quindicina di|la seconda quindicina di",
         "spring": "primavera",
@@ -55,8 +59,8 @@ ITALIAN = Language(
         "today": "ieri|oggi|l'anno scorso|scorso|scorsa",
         "years": "anni",
         "not": "mai|mai nel|non|non nel|non era|non è",
-        "noise": "il|lo|la|l'|l|i|gli|le|nel|nell'|nell|nella|in|di|del|della|dell'|dell|un|una|era|è|foto|fotografia|scattata|scattata nel|data|datata|durante|fatta|fatta nel|immagine|ritratto|degli|negli|d'|d|esattamente|sul retro|retro|scritto|scritta|cartolina|lettera|lettera del|datato|allora|sì|foto del|fotografia del|nei|nelle|nello|dei|delle|dello|dal|dallo|dalla|dai|dagli|al|allo|alla|ai|agli|sul|sulla|per|un'|dall'|all'|sull'|mattina|sera|pomeriggio|notte|mezzogiorno|mezzanotte|di sera|di mattina|lì",
-        "undated": "senza data|s d|sconosciuta|data sconosciuta|non so|ignota",
+        "noise": "il|lo|la|l'|l|i|gli|le|nel|nell'|nell|nella|in|di|del|della|dell'|dell|un|una|era|è|foto|fotografia|scattata|scattata nel|data|datata|durante|fatta|fatta nel|immagine|ritratto|degli|negli|d'|d|esattamente|sul retro|retro|scritto|scritta|cartolina|lettera|lettera del|datato|allora|sì|foto del|fotografia del|nei|nelle|nello|dei|delle|dello|dal|dallo|dalla|dai|dagli|al|allo|alla|ai|agli|sul|sulla|per|un'|dall'|all'|sull'|mattina|sera|pomeriggio|notte|mezzogiorno|mezzanotte|di sera|di mattina|lì|vacanze|in vacanza|in ferie|ferie|in licenza|vacanza",
+        "undated": "senza data|s d|sconosciuta|data sconosciuta|non so|ignota|non ricordo|non lo so|non mi ricordo|nessuna idea|non so bene|non so esattamente",
         "no_year": "anno sconosciuto",
         "correction": "no|anzi|cioè|scusa|ma|bensì|voglio dire|volevo dire|o meglio|scusate|scusi|pardon|errore|sbaglio|mi correggo|mi sbaglio|aspetta|in realtà|no aspetta|o piuttosto|piuttosto|intendo|intendevo|ho sbagliato|per meglio dire|per l'esattezza",
         "old_style": "vecchio stile|calendario giuliano|giuliano",
@@ -78,6 +82,9 @@ ITALIAN = Language(
         "term": "anno scolastico",
         "turn": "fine secolo",
         "before_christ": "a c|avanti cristo",
+        "measured": "metri|lire|chilometri",
+        "numbered": "nr|n°|nº|lire|pag|pagina|tel|rif",
+        "same": "lo stesso|la stessa|stesso|stessa",
     },
     centuries={
         17: "settecento",
@@ -183,4 +190,5 @@ ITALIAN = Language(
         "st anthony's day": "sant'antonio",
         "italian mother's day": "festa della mamma",
     },
+    fractions={"half": "metà", "quarter": "quarto|trimestre", "third": "terzo"},
 )
