@@ -66,7 +66,7 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("the summer after Joe and Anna got married", "1951-22", None),
     ("two years after our wedding", "1952~", None),
     ("when I was born", "1928-05-02", None),
-    ("the year we sailed", "1947~", None),
+    ("the year we sailed", "1947", None),
     ("two years before the move to Dunedin", "1950~", None),
     ("two years before the move", "1950~", "“two years before the move”: is the move to Dunedin meant?"),
     ("two years before we moved", "1950~", "“two years before we moved”: is the move to Dunedin meant?"),
