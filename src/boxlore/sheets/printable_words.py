@@ -14,6 +14,7 @@ from boxlore.core.fields.letters import isolated as in_an_isolate
 _BIDI = set("\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\ufeff\u061c")
 _ISOLATE = re.compile(f"{FIRST_STRONG}([^{FIRST_STRONG}{POP}]*){POP}")
 """An isolate that ends: it can do no harm to its neighbours. Captions put each name that needs it into one."""
+_SPACES = dict.fromkeys(map(ord, "\n\t\r"), " ")
 _LONG = re.compile(r"\S{25,}")
 
 
@@ -27,8 +28,8 @@ def clean(words: str) -> str:
 
     Isolates that end stay, one that is left open goes.
     """
-    single_line = (" " if letter in "\n\t\r" else letter for letter in words)
-    plain = "".join(letter for letter in single_line if _prints(letter))
+    others = {ord(letter): "" for letter in set(words).difference("\n\t\r") if not _prints(letter)}
+    plain = words.translate(_SPACES | others)
     return re.sub(" +", " ", _without_open_isolates(plain)).strip()
 
 

@@ -147,16 +147,18 @@ def is_shipped(name: str, file: BinaryIO) -> bool:
 
 def _strings(source: str) -> Iterator[str]:
     """The strings of a module line by line, whole and parted at brackets and tags, without its docstrings."""
-    tree = ast.parse(source)
-    told = {
-        id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
-    }
-    for node in ast.walk(tree):
+    left: list[ast.AST] = [ast.parse(source)]
+    while left:
+        node = left.pop()
+        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
+            continue
         if isinstance(node, ast.Attribute) and node.attr == "split" and isinstance(node.value, ast.Constant):
             yield from str(node.value.value).split()  # a list of words, written as one string
-        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in told:
+        if isinstance(node, ast.Constant) and isinstance(node.value, str):
             for part in map(_without_codes, node.value.splitlines()):
                 yield from (part, *_MARKUP.split(part))
+        for below in map(node.__dict__.get, node._fields):
+            left += (one for one in (below if isinstance(below, list) else (below,)) if isinstance(one, ast.AST))
 
 
 def _without_codes(text: str) -> str:

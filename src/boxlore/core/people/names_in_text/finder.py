@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from functools import lru_cache
 
-from boxlore.core.people.names_in_text.name_index import NameIndex
+from boxlore.core.people.names_in_text.name_index import NameIndex, forms_of
 from boxlore.core.people.names_in_text.names_of_the_living import names_of_the_living
 from boxlore.core.people.names_in_text.search import Hit, hits_in
 from boxlore.core.people.person import Person
@@ -38,3 +38,4 @@ def forget_finders() -> None:
     """Forget every name and all words that were looked through: a strike calls it."""
     name_finder.cache_clear()
     names_of_the_living.cache_clear()
+    forms_of.cache_clear()

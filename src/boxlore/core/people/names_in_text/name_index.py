@@ -7,7 +7,7 @@ who bear them, so the forms of each are made once and stand in tables; what a te
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import IntEnum
-from functools import partial
+from functools import lru_cache, partial
 from itertools import pairwise, product
 
 from boxlore.core.people.names.forms import (
@@ -424,8 +424,7 @@ class NameIndex:
         if table is None:
             table = self._tables[script] = {}
             for base in self._roles:
-                own = script_of(base[0])
-                for form, how in _MAKERS.get(script, _told)(base, own):
+                for form, how in forms_of(base, script):
                     forms = table.setdefault(form, {})
                     forms[base] = min(how, forms.get(base, how))
         return table
@@ -580,6 +579,12 @@ def _semitic_keys(word: str, script: str) -> set[str]:
         consonants_of(key_of(spelling, script))
         for spelling in {word, word.replace("j", "zh"), word.replace("ch", "kh")}
     }
+
+
+@lru_cache(1 << 14)
+def forms_of(base: str, script: str) -> tuple[tuple[str, As], ...]:
+    """Each form of a word of a name that is looked up in one table, and how: the same for every registry."""
+    return tuple(_MAKERS.get(script, _told)(base, script_of(base[0])))
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {
