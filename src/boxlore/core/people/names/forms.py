@@ -2,22 +2,23 @@
 
 Names are kept as told; the forms made here are for finding a name, never for writing it. Spelling is held
 against spelling by the Soundex of the US National Archives (General Information Leaflet 55) and by edits;
-pet forms come from `core.people.names.short_forms_table`.
+pet forms come from `core.people.names.short_forms_table`, those only sought in words from `fond_forms_table` and
+`nicknames_table` beside it.
 """
 
 import re
 from collections.abc import Mapping, Sequence
-from functools import lru_cache
+from functools import cache, lru_cache
 
-from boxlore.core.people.names.short_forms_table import DIMINUTIVES, SHORT_FORMS
+from boxlore.core.people.names.fond_forms_table import FOND_FORMS
+from boxlore.core.people.names.nicknames_table import NICKNAMES
+from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.words_table import GENDERED_ENDINGS
 from boxlore.core.people.names_in_text.inflections import key_of
-from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN, script_of
 from boxlore.core.statements import fold
 
 WordForms = Mapping[str, Sequence[str]]
-
-SHORTEST_FOND = 4
 
 _WORD = re.compile(r"[^\W\d_]+")
 
@@ -38,6 +39,17 @@ _CYRILLIC_BY_KEY: dict[str, list[int]] = {}
 for _at, _row in enumerate(SHORT_FORMS):
     if not _row[0].isascii():
         _CYRILLIC_BY_KEY.setdefault(key_of(_row[0], CYRILLIC), []).append(_at)
+
+
+@cache
+def _said_for() -> dict[str, set[str]]:
+    """What is said for full forms, by their keys: also what is only sought in words."""
+    rows = [*SHORT_FORMS, *(row.split() for row in FOND_FORMS)]
+    rows += [row.replace(":", "").split() for row in " ".join(NICKNAMES.split()).split(", ")]
+    forms: dict[str, set[str]] = {}
+    for full, *shorts in rows:
+        forms.setdefault(key_of(full, script_of(full[0])), set()).update(shorts)
+    return forms
 
 
 def full_forms(words: WordForms) -> tuple[str, ...]:
@@ -75,19 +87,13 @@ def initials(call: str) -> str:
 
 def pet_forms(call: str) -> set[str]:
     """What people say for a folded given name that is a full one, in any of its spellings."""
-    return {form for at in _ROWS.get(call, ()) if close(SHORT_FORMS[at][0], call) for form in SHORT_FORMS[at]} - {call}
+    forms = {form for at in _ROWS.get(call, ()) if close(SHORT_FORMS[at][0], call) for form in SHORT_FORMS[at]}
+    return forms.union(_said_for().get(key_of(call, script_of(call[0])), ())) - {call}
 
 
 def pet_forms_in_another_script(call: str) -> set[str]:
     """The Cyrillic short forms of a folded given name in Latin letters: `yekaterina` → `катя`."""
     return {form for at in _CYRILLIC_BY_KEY.get(key_of(call, LATIN), ()) for form in SHORT_FORMS[at][1:]}
-
-
-def fond_forms(call: str) -> set[str]:
-    """What a folded given name of four letters and more becomes where it is said fondly: `graca` → `gracinha`."""
-    if len(call) < SHORTEST_FOND:
-        return set()
-    return {call.removesuffix(end) + ending for end, ending in DIMINUTIVES if call.endswith(end)}
 
 
 def full_names_of(call: str) -> set[str]:

@@ -361,22 +361,6 @@ katariina kaisa kati katri
 """.strip().splitlines()
 )
 
-DIMINUTIVES = tuple(
-    (end, ending)
-    for end, endings in (
-        ("a", "ka inha ita ica usia uska ulka inka"),
-        ("ca", "quinha quita"),
-        ("o", "inho ito ico"),
-        ("e", "chen li inha inho ie"),
-        ("а", "ка ик енька очка ечка ушка уля уня уся"),
-        ("я", "ька ик енька ечка юшка юля юня юша"),
-        ("", "chen lein li ke tje je ie ito ita inho inha kin cska ka ko zinho zinha"),
-    )
-    for ending in endings.split()
-)
-"""(what a folded given name ends in, what stands in its place) where somebody is called fondly, of the languages that
-do so with any name: Portuguese, Spanish, German, English, Dutch, Polish, Czech, Croatian, Hungarian, Russian (from memory)."""
-
 EVERYDAY = frozenset(
     (
         "amber april art august ash autumn bay bell bill box brook buck candy carol chance chase chip christian "

@@ -190,6 +190,9 @@ PARTICLES = _words(
 )
 """Small words inside a family name. Written small they are particles; written large, a part of the name."""
 
+FAMILY_BEGINNINGS = PARTICLES | _words("mc mac mag mhac o fitz saint sainte st san ap ab ibn ben bin")
+"""What may be written together with the rest of a family name, or apart: `McNeil`, `Mac Neil`."""
+
 UNDER_PARTICLE = _words("du des le la les l' am zum zur vom della dello del dei degli delle di da do lo ver")
 """Particles under which a name is listed, in the languages that list it so: French articles and contractions, German
 contractions, Italian ones (*Names of Persons*; AACR2, 22.5D1, from memory). `ITALIAN_ONLY` are so only in Italian."""

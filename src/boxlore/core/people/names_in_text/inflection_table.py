@@ -8,7 +8,29 @@ declensions of the school grammars; Hungarian: the cases of the school grammars,
 """
 
 _ESTONIAN = "= s st sse l le lt ks ni na ta ga d de t te dele dega lik ke kene kest kesele"
-_FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan han ko"
+_ESTONIAN_WEAKENED = (
+    *((f"{strong}", f"{weak}{vowel}")
+      for strong, weak in (("pp", "p"), ("tt", "t"), ("kk", "k"), ("nd", "nn"), ("ld", "ll"), ("rd", "rr"), ("mb", "mm"),
+                           ("sk", "s"), ("ht", "h"), ("lg", "l"), ("ud", "u"), ("el", "l"), ("er", "r"),
+                           ("ppel", "pl"), ("ttel", "tl"), ("kkel", "kl"), ("ntel", "ndl"), ("k", "g"))
+      for vowel in "aeiu"),
+    *((strong, f"{weak}{vowel}") for strong, weak in (("t", "d"), ("p", "b")) for vowel in "aiu"),
+    ("rg", "re"), ("rg", "ru"), ("as", "a"), ("es", "e"), ("ne", "se"), ("vaher", "vahtra"), ("magi", "mae"), ("jogi", "joe"),
+)  # fmt: skip
+"""Weakening, and stems that lose or change their end: `Lepp` → `Lepa`, `Teder` → `Tedre`, `Pihlakas` → `Pihlaka`."""
+
+_SLAVIC = (
+    "a owi ovi em u ie e y i ow ami iem om um ech ach ovou ove owa owej owe owy owna ownej owny owne owie "
+    "ova ovej ovy ovu ovo ovic ovych ovym ovymi uv"
+)
+"""Cases, families and wives in Polish and Czech."""
+_SLAVIC_SHORTENED = (
+    ("el", "l"), ("iel", "l"), ("ek", "k"), ("ec", "c"), ("iec", "c"), ("ok", "k"), ("er", "r"), ("en", "n"),
+    ("ien", "n"), ("ien", "ni"), ("ab", "ebi"), ("th", "t"), ("a", ""), ("o", ""),
+)  # fmt: skip
+"""A vowel that goes where an ending comes: `Wróbel` → `Wróbl-owa`."""
+
+_FINNISH = "t n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan han ko"
 
 _FINNISH_PLURAL = "den lla lta lle ssa sta hin na ksi tta"
 """Behind the vowel i of the plural."""
@@ -24,7 +46,9 @@ _FINNISH_WEAKENED = (
 )  # fmt: skip
 """Gradation, and stems of the types lahti, niemi, kangas: `Lehtokangas` → `Lehtokankaan`, `Ranta` → `Rannan`."""
 
-_HUNGARIAN = "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel"
+_HUNGARIAN = (
+    "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel nenak nenek nenal nenel nenet neval nevel neek nehez"
+)
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # Estonian
@@ -35,24 +59,10 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("*", "*u", _ESTONIAN),
     ("s", "se", _ESTONIAN),
     ("s", "kse", _ESTONIAN),
-    ("ne", "se", _ESTONIAN),
-    ("magi", "mae", _ESTONIAN),
     ("magi", "mage", "de dele dega del desse dest deni"),
-    ("jogi", "joe", _ESTONIAN),
     ("jogi", "joge", "de dele dega del desse dest deni"),
-    ("el", "li", _ESTONIAN),
-    ("el", "la", _ESTONIAN),
-    ("er", "ri", _ESTONIAN),
-    ("er", "ra", _ESTONIAN),
-    ("sk", "se", _ESTONIAN),
-    ("k", "gi", _ESTONIAN),
-    ("k", "gu", _ESTONIAN),
-    ("k", "ga", _ESTONIAN),
-    ("t", "di", _ESTONIAN),
-    ("t", "du", _ESTONIAN),
-    ("t", "da", _ESTONIAN),
-    ("p", "bi", _ESTONIAN),
-    ("p", "bu", _ESTONIAN),
+    ("ne", "s", "te tele tega test"),
+    *((strong, weak, _ESTONIAN) for strong, weak in _ESTONIAN_WEAKENED),
     # Finnish
     ("+", "+", _FINNISH),
     ("*", "*i", _FINNISH),
@@ -76,22 +86,23 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("us", "", "us um u"),
     ("a", "", "as ai u am o"),
     ("e", "", "es ei i em"),
+    ("cis", "c", "a am u i iem"),
+    ("dis", "z", "a am u i iem"),
+    ("tis", "s", "a am u i iem"),
     # Lithuanian
-    ("as", "", "o ui a e ai uje u us"),
+    ("as", "", "o ui a e ai uje u us ams"),
+    ("tis", "c", "io iui iai iu iams"),
+    ("dis", "dz", "io iui iai iu iams"),
     ("is", "", "io iui i y e ie iu"),
     ("ys", "", "io iui i y iu"),
     ("us", "", "aus ui u umi au"),
     ("a", "", "os ai a oje"),
     ("e", "", "es ei e eje"),
     # Polish and Czech
-    ("*", "*", "a owi ovi em u ie e y i ow ami iem ovou ove"),
-    ("*", "*", "owa owej owna ownej ova ovej uv ovo ovu ovym ovych"),
-    ("el", "l", "a u em ovi uv ova ovo ovy ovu ove ovou"),
-    ("a", "", "ina ino inu iny ine inou inych"),
-    ("th", "t", "y u i a em owi"),
-    ("ek", "k", "a owi ovi iem em u ow uv ova ovo ovy ovu ove ovou"),
-    ("ec", "c", "a owi ovi em u e i uv ova ovo ovy ovu ove ovou"),
-    ("a", "", "y i e ie om ach ou u o ami ej"),
+    ("*", "*", _SLAVIC),
+    *((whole, shortened, _SLAVIC) for whole, shortened in _SLAVIC_SHORTENED),
+    ("ova", "", "a y u o ou um uv ovi ovic ovych ovym ovymi"),
+    ("a", "", "ina ino inu iny ine inou inych ej ianka ianki"),
     ("ka", "c", "e"),
     ("ga", "dz", "e"),
     ("ga", "z", "e"),
@@ -110,10 +121,32 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # German, English (a family), Dutch, the North
     ("*", "*", "s es ens er ar"),
     ("+", "+", "s ns"),
+    ("y", "i", "es"),
     # Icelandic
-    ("ur", "", "i ar s um"),
+    ("ur", "", "= i ar s um"),
+    ("bjorn", "b", "jarnar irni"),
+    ("son", "s", "yni ynir onum"),
     ("i", "", "a as"),
 )
+
+Rows = tuple[tuple[str, str, str], ...]
+IN_S: Rows = (("*", "*", "s"), ("+", "+", "s"))
+IN_ESTONIAN: Rows = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("ke", "kese", _ESTONIAN), ("ne", "se", _ESTONIAN))
+IN_FINNISH: Rows = (("+", "+", _FINNISH), *((f"kk{vowel}", f"k{vowel}", _FINNISH) for vowel in "aou"))
+IN_SLAVIC: Rows = (
+    ("*", "*", "a owi ovi em u ie i y om uv ovo ova ovy"),
+    ("ek", "k", "a owi ovi iem em u om uv ovo ova ovy"),
+    ("a", "", "y i e ie ou u o om ach ami ej ina ino iny inu"),
+    ("o", "", "a owi ovi em u uv ovo ova"),
+)
+IN_BALTIC: Rows = (
+    ("s", "", "a am u i o ui ai"),
+    ("is", "", "im iem io iui iai"),
+    ("a", "", "as ai u os"),
+    ("e", "", "es ei i"),
+)
+IN_HUNGARIAN: Rows = (("+", "+", f"{_HUNGARIAN} val vel t"), ("*", "*", f"{_HUNGARIAN} at et ot on"))
+"""How fond forms change, by the language of their endings (`fond_names`)."""
 
 NAMES_IN_THE_PLURAL = (("*", "*", "ek ok ak ekkel ekkal okkal okat eket eknel eknal"), ("+", "+", "ek eket ekkel"))
 """Several who bear a name (Hungarian): a family, or another word altogether, as `Ragnarok` is."""
@@ -128,14 +161,28 @@ SHORT_NAMES_INFLECTED = (
 """Rows for names of two and three letters, of which the other forms are too often words."""
 
 CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (
-    ("*", "*", "a u om em e i oi oiu im ih imi am ami ah ov ia iu"),
-    ("ia", "", "i iu ei ii ia e"),
+    ("*", "*", "a u om em e i oi oiu im ih imi am ami ah ov ia iu ova ovo ovu ovoi"),
+    ("ia", "", "i iu ei ii ia e in ina ino ini inu inoi inogo inih"),
+    *(
+        (whole, short, "a u om em e i ov ev am ami ah")
+        for whole, short in (
+            ("el", "l"),
+            ("ol", "l"),
+            ("ok", "k"),
+            ("ek", "k"),
+            ("ets", "ts"),
+            ("iats", "its"),
+            ("en", "n"),
+            ("ei", "i"),
+        )
+    ),
+    ("oi", "", "ogo omu im om ie ih imi aia uiu"),
     ("a", "", "i e u oi oiu ei eiu ami am ih imi ini in ina ino inu inoi inogo"),
     ("ii", "", "ogo omu im om aia oi uiu ih imi ia iu em i ei"),
     ("i", "", "ia iu em e ogo omu im"),
     ("ski", "sk", "oi oiu uiu aia ih imi"),
     ("e", "", "= a u om e i"),
-    ("o", "", "a u om"),
+    ("o", "", "a u om i ova"),
     ("+", "+", "ia iu"),
 )
 """Russian, in the Latin letters of `scripts_table`: the declensions of names, adjectives and short names."""

@@ -42,7 +42,8 @@ _LAST_OF_A_FAMILY = re.compile(r"[eo][vf](a?)$")
 _CH = re.compile(r"(?<![st])ch")
 
 
-def _inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
+def inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
+    """The forms of a folded word by rows of `inflection_table`, but itself."""
     forms: set[str] = set()
     for end, instead, endings in rows:
         if end in "*+":
@@ -60,12 +61,12 @@ def _inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
 @lru_cache(65536)
 def latin_forms(word: str) -> frozenset[str]:
     """Every form of a folded Latin word but itself."""
-    return frozenset(_inflected(word, NAMES_INFLECTED if len(word) > 3 else SHORT_NAMES_INFLECTED))
+    return frozenset(inflected(word, NAMES_INFLECTED if len(word) > 3 else SHORT_NAMES_INFLECTED))
 
 
 def latin_plurals(word: str) -> set[str]:
     """What a folded Latin word of four letters and more may be in the plural, besides `latin_forms`."""
-    return _inflected(word, NAMES_IN_THE_PLURAL) if len(word) > 3 else set()
+    return inflected(word, NAMES_IN_THE_PLURAL) if len(word) > 3 else set()
 
 
 @lru_cache(65536)
@@ -120,12 +121,12 @@ def consonants_of(key: str) -> str:
 def cyrillic_forms(key: str) -> frozenset[str]:
     """The forms of a name in Cyrillic sentences, as keys."""
     bare = key.removesuffix("e") if key[-2:-1] not in _VOWELS else key
-    return frozenset({key, bare} | _inflected(key, CYRILLIC_INFLECTED) | _inflected(bare, CYRILLIC_INFLECTED))
+    return frozenset({key, bare} | inflected(key, CYRILLIC_INFLECTED) | inflected(bare, CYRILLIC_INFLECTED))
 
 
 def greek_forms(key: str) -> frozenset[str]:
     """The forms of a name in Greek sentences, as keys."""
-    forms = {key} | _inflected(key, GREEK_INFLECTED)
+    forms = {key} | inflected(key, GREEK_INFLECTED)
     return frozenset(forms | {form.replace("ei", "i") for form in forms})  # an accent parts ε and ι; it is taken off
 
 

@@ -12,7 +12,6 @@ from itertools import pairwise, product
 
 from boxlore.core.people.names.forms import (
     close,
-    fond_forms,
     full_names_of,
     gendered_forms,
     pet_forms,
@@ -24,6 +23,7 @@ from boxlore.core.people.names.lists_table import CHINESE_FAMILY, GIVEN
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES, TITLES
+from boxlore.core.people.names_in_text.fond_names import FondNames
 from boxlore.core.people.names_in_text.inflections import (
     consonants_of,
     cyrillic_forms,
@@ -38,7 +38,7 @@ from boxlore.core.people.names_in_text.inflections import (
     without_prefixes,
 )
 from boxlore.core.people.names_in_text.kin_beside_names import KinOfHidden
-from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
+from boxlore.core.people.names_in_text.ordinary_words import TOO_COMMON, english_words, is_english
 from boxlore.core.people.names_in_text.run_together import NameRuns
 from boxlore.core.people.names_in_text.text_normalising import (
     APOSTROPHES,
@@ -87,8 +87,10 @@ class As(IntEnum):
     OTHER_SCRIPT = 2
     SHORT = 3
     """A short form that nobody told."""
-    MISSPELT = 4
-    PART_OF_FULL = 5
+    FOND = 4
+    """What may be a fond form, by the rules of `fond_names`."""
+    MISSPELT = 5
+    PART_OF_FULL = 6
     """What names nobody alone, and somebody beside the rest of the name: the full form of a short one that was told
     (`Mary` for May), and few consonants of Hebrew or Arabic."""
 
@@ -151,13 +153,13 @@ def bearer_of(person: Person) -> Bearer:
     families: set[str] = set()
     own_families: set[str] = set()
     for surname in _spellings(person.surnames):
-        words = [word for word in _name_words(surname) if word not in PARTICLES]
-        own_families.update(("".join(words), *words, *_without_their_beginnings(surname)))
+        every_word = _name_words(surname)
+        words = [word for word in every_word if word not in PARTICLES]
+        own_families.update(("".join(every_word), "".join(words), *words, *_without_their_beginnings(surname)))
         families.update(form for word in own_families if len(word) > 1 for form in gendered_forms(word))
     every_call = calls | asides
     pets = {pet for call in every_call for pet in pet_forms(call) | pet_forms_in_another_script(call)}
-    fond_of = every_call | {pet for pet in pets if not pet.isascii()}
-    pets = (pets | {form for call in fond_of for form in fond_forms(call)} | asides) - calls
+    pets = (pets | asides) - calls
     fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
     read_as, spelled_calls = _spelled(person)
     for spelling in spelled_calls:
@@ -297,6 +299,8 @@ class NameIndex:
         for person in everyone:
             self._add_unbroken(person)
             self._add_double(person)
+        called = (base for base, roles in self._roles.items() if not hidden.isdisjoint(roles.calls | roles.pets))
+        self._fond = FondNames((base, script_of(base[0])) for base in called)
 
     def meant_by(self, word: Word) -> Meant:
         """Whom a word of a text may be part of the name of."""
@@ -375,7 +379,7 @@ class NameIndex:
     def _look_up(self, word: Word) -> Meant:
         if word.script == UNBROKEN:
             return NOBODY_MEANT  # such names are looked for in the whole text
-        stems = _stems(word)
+        stems = stems_of(word)
         matches: dict[str, As] = {}
         for stem in stems:
             for form in _asked(stem, word.script):
@@ -388,13 +392,18 @@ class NameIndex:
                 for table, key in keys:
                     for base, how in self._table(table).get(key, {}).items():
                         matches[base] = min(how, matches.get(base, how))
+        if not TOO_COMMON.isdisjoint(stems):
+            return self._meant(word.folded, {base: how for base, how in matches.items() if how is As.TOLD})
+        fond = self._fond.of(stems[-1], word.script) if all(how > As.OTHER_SCRIPT for how in matches.values()) else ()
+        if fond:
+            return self._meant(word.folded, matches, fond)
         if not matches and word.script == LATIN:
             matches = self._doubled(word.folded)
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
             matches = self._misspelt(plain(word.folded))
         return self._meant(word.folded, matches)
 
-    def _meant(self, folded: str, matches: dict[str, As]) -> Meant:
+    def _meant(self, folded: str, matches: dict[str, As], fond: Iterable[str] = ()) -> Meant:
         calls: dict[str, As] = {}
         families: dict[str, As] = {}
         besides: dict[str, As] = {}
@@ -406,6 +415,8 @@ class NameIndex:
             _surest(calls, roles.calls, how)
             _surest(families, roles.families, how)
             _surest(besides, roles.besides, how)
+        for base in fond:
+            _surest(calls, self._roles[base].calls | self._roles[base].pets, As.FOND)
         if not (calls or families or besides):
             return NOBODY_MEANT
         told = As.TOLD in (*calls.values(), *families.values(), *besides.values())
@@ -470,7 +481,7 @@ def _one_less(word: str) -> set[str]:
     return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
 
 
-def _stems(word: Word) -> list[str]:
+def stems_of(word: Word) -> list[str]:
     """The word, and what an apostrophe parts from it: `ruth's` → `ruth`, `l'anna` → `anna`."""
     parts = APOSTROPHES.split(word.folded)
     if len(parts) == 1:

@@ -54,15 +54,16 @@ def english_words() -> frozenset[str]:
     return frozenset(WORDS.split())
 
 
-_TOO_COMMON = frozenset(
+TOO_COMMON = frozenset(
     "a an the at by in is my of on to me we us for with from and our his her your their this that when where who was "
-    "are mum dad birthday photo portrait comes".split()
+    "are mum dad birthday photo portrait comes they them these those there then than".split()
 )
+"""English words that are not among the others, and never a form of a name."""
 
 
 def is_english(folded: str) -> bool:
     """Whether a folded word is English, also one too common to stand among the others."""
-    return folded in english_words() or folded in _TOO_COMMON
+    return folded in english_words() or folded in TOO_COMMON
 
 
 TWO_LETTERS = frozenset(

@@ -304,7 +304,7 @@ class Phrases:
             return Doubt.EVERYDAY
         if how is As.MISSPELT:
             return Doubt.MISSPELT
-        if how is As.SHORT or meant.is_other_name or meant.is_short:
+        if how in (As.SHORT, As.FOND) or meant.is_other_name or meant.is_short:
             return Doubt.SHORT
         if how is As.INFLECTED and (
             self._is_small(at) or meant.is_word or (meant.is_by_a_letter and self._begins_at(at))
@@ -333,7 +333,7 @@ class Phrases:
         is_anothers = meant.is_other_name and how is not As.OTHER_SCRIPT and self._another_follows(at)
         if how is As.PART_OF_FULL or inflected_small or is_anothers:
             return True
-        if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
+        if how in (As.FOND, As.MISSPELT) or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)
         if (how is As.SHORT or meant.is_word) and self._is_small(at, if_one_case=False):
             return True
@@ -342,18 +342,14 @@ class Phrases:
     def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
         if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
             return False
-        if how is As.INFLECTED and meant.is_everyday and not (self._another_follows(at) or self._is_the_family(at)):
+        is_told_by_its_capital = not (self._one_case or self._is_title_case() or self._begins_at(at))
+        if how is As.INFLECTED and meant.is_everyday and not (self._another_follows(at) or is_told_by_its_capital):
             return False
         if meant.is_word and self._is_small(at, if_one_case=False):
             return False
         if meant.is_everyday and (self._is_small(at) or is_numbered(self._words, at)):
             return False
         return not (self._has_other_initial(at, person) or self._is_of_family(at, meant))
-
-    def _is_the_family(self, at: int) -> bool:
-        """`the Hills next door`: a plural written large in the midst of a sentence."""
-        is_plural = self._words[at].folded.endswith("s") and self._words[at].spelled[0].isupper()
-        return is_plural and at > 0 and self._words[at].before == " " and self._words[at - 1].folded == "the"
 
     def _is_of_family(self, at: int, meant: Meant) -> bool:
         """Whether a family is named that has members who may be: `the Tamm and Rourke families`, `perekond Tamm`."""

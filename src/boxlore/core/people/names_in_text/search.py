@@ -30,13 +30,14 @@ An example. Mia Rourke lives, Tom Rourke is dead. In “Tom Rourke and Mia”, `
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
-from itertools import pairwise
+from itertools import pairwise, product
 
 from boxlore.core.people.names.han_characters import plainest, read_as
+from boxlore.core.people.names.words_table import FAMILY_BEGINNINGS
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.kin_beside_names import kin_beside
-from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in, tags_in, turned_in
-from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex
+from boxlore.core.people.names_in_text.letters_otherwise import as_read, figures_in, marks_in, turned_in
+from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, stems_of
 from boxlore.core.people.names_in_text.ordinary_words import may_be_initials
 from boxlore.core.people.names_in_text.rules import Phrases
 from boxlore.core.people.names_in_text.run_together import runs_in
@@ -55,15 +56,20 @@ from boxlore.core.people.names_in_text.text_normalising import (
 __all__ = ("Doubt", "Hit", "hits_in")
 
 
+_SONS = ("mc", "mac")
+"""Two ways to write one beginning."""
+
+
 def hits_in(index: NameIndex, words: str) -> list[Hit]:
     """Every place where somebody hidden is named or may be, in the order of the text; one for each doubt and place."""
     found = list(_found_in(index, read_text(words)))
     if breaks := breaks_in(words):
         found = [*_halves_asked(found, words, breaks), *_across(index, words, breaks)]
-    for changes in (references_in(words), turned_in(words), tags_in(words)):
+    for changes in (as_read(words), turned_in(words)):
         found += _across(index, words, changes) if changes else ()
-    for figures in figures_in(words):
-        found += (replace(hit, doubt=hit.doubt or Doubt.MISSPELT) for hit in _across(index, words, figures))
+    for doubt, doubtful in ((Doubt.RUN_TOGETHER, [marks_in(words)]), (Doubt.MISSPELT, figures_in(words))):
+        for changes in filter(None, doubtful):
+            found += (replace(hit, doubt=hit.doubt or doubt) for hit in _across(index, words, changes))
     people: dict[tuple[int, int, Doubt], set[str]] = {}
     for hit in found:
         people.setdefault((hit.start, hit.end, hit.doubt), set()).update(hit.people)
@@ -102,13 +108,17 @@ def _names_alone(
 
 
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
-    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`."""
+    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`, and
+    families that begin with a word of their own, `Mc Garrigan`."""
     for first, second in pairwise(text.words):
-        is_small = second.spelled[0].islower()
-        is_inside = second.before in (" ", "-")
-        if is_inside and (
-            people := index.borne_by(first.folded, second.folded, calls_only=not is_small) & index.hidden
-        ):
+        if not (second.before.isspace() or second.before == "-"):
+            continue
+        is_beginning = first.folded in FAMILY_BEGINNINGS
+        people: set[str] = set()
+        calls_only = not (is_beginning or second.spelled[0].islower())
+        for before, rest in product(_SONS if first.folded in _SONS else (first.folded,), stems_of(second)):
+            people |= index.borne_by(before, rest, calls_only=calls_only) & index.hidden
+        if people:
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
 

@@ -119,11 +119,16 @@ def as_seen(words: str) -> str:
     return _WORD.sub(lambda word: word[0] if word[0].isascii() else _in_its_script(word[0]), clean)
 
 
+def is_unseen(letter: str) -> bool:
+    """Whether nobody sees a character."""
+    return letter in _UNSEEN or unicodedata.category(letter) == "Cf"
+
+
 def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:
     letters: list[str] = []
     places: list[int] = []
     for at, letter in enumerate(words):
-        if letter in _UNSEEN or unicodedata.category(letter) == "Cf":
+        if is_unseen(letter):
             continue
         for part in unicodedata.normalize("NFKD", letter):
             if not unicodedata.combining(part):

@@ -118,7 +118,7 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
         return begins  # `Ivy-covered`
     if not is_told:
         return (begins or not capitals_tell) and _is_another_form(folded, behind)
-    if not _is_ordinary(folded):
+    if not is_ordinary(folded):
         return False
     if _is_behind_the(words, at, behind, is_called=is_called) or _is_a_time(words, at, behind):
         return True
@@ -131,7 +131,8 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
     return bool(behind) and _goes_on_as_a_word(folded, behind, is_called=is_called, capitals_tell=capitals_tell)
 
 
-def _is_ordinary(folded: str) -> bool:
+def is_ordinary(folded: str) -> bool:
+    """Whether a folded word is English, a plural too."""
     if folded in english_words() or folded in TIMES or folded in COMMANDS or folded in PEOPLE:
         return True
     return _is_noun(folded) or any(map(_is_noun, _singulars(folded)))
@@ -290,7 +291,7 @@ def _is_another_form(folded: str, behind: Sequence[Word]) -> bool:
     """Whether a form that nobody told of a name is an English word: `Marked`, `Market`, `Roses by the gate`."""
     if folded in CALLED or (behind and behind[0].spelled[0].isupper()):
         return False
-    if any(_is_ordinary(stem) for stem in _singulars(folded)):
+    if any(is_ordinary(stem) for stem in _singulars(folded)):
         is_two = len(behind) > 1 and behind[0].folded == "and" and _is_plural_thing(behind[1].folded)
         return is_two or (bool(behind) and (behind[0].folded in _BEHIND_PLURALS or behind[0].spelled[0].isdigit()))
     is_done = folded.endswith("ed") and any(

@@ -1,0 +1,173 @@
+"""Whether a word is a fond form of a given name that nobody told: `Glebushka` of Gleb, `Grażka` of Grażyna, `Des`.
+
+The problem. Families call their own by forms that no table holds whole: each language makes them anew of any name.
+
+The idea. A fond form keeps the beginning of the name, up to a consonant, and takes an ending that only such forms have:
+
+    stem and ending      Gleb-ushka, Graż-ka, Jan-cis, Tim-osha: a stem of three letters and more (`An`, `El` are stems
+                         too, a vowel and a consonant), then one of ENDINGS, also as it is inflected
+    open stem            Lu-sha of Lukerya, Zo-sia, La-ci: the first syllable, then one of OPEN_ENDINGS
+    stem alone           Bron, Des, Gwyn
+    end alone            Tina of Christina, Xander: the last four letters and more, where that is a known name; so the
+                         beginning, Hanne of Hannelore
+    syllable twice       Didi of Dieter, Lulu
+
+What always holds: it is a question, never surely the name. Words are compared by their key (`inflections.key_of`), so
+that letters with and without accents, double ones and those of Cyrillic are the same. An English word, and a small word
+of another language (`Der`, `Kas`, `Там`: `small_words_table`), is none.
+
+The endings are from memory of the grammars of each language; no source.
+"""
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from functools import cache
+
+from boxlore.core.people.names.short_forms_table import EVERYDAY
+from boxlore.core.people.names.tokens import CALLED
+from boxlore.core.people.names.words_table import KIN_WORDS
+from boxlore.core.people.names_in_text.inflection_table import (
+    CYRILLIC_INFLECTED,
+    IN_BALTIC,
+    IN_ESTONIAN,
+    IN_FINNISH,
+    IN_HUNGARIAN,
+    IN_S,
+    IN_SLAVIC,
+    Rows,
+)
+from boxlore.core.people.names_in_text.inflections import inflected, key_of
+from boxlore.core.people.names_in_text.small_words_table import SMALL_WORDS
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN, script_of
+from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary
+
+RUSSIAN = (
+    "ka ik ok enka ochka echka ushka yushka ulya unya usya usha yusha osha asha yasha isha esha yosha chik yok uta "
+    "ek yuta ukha yukha akha okha yokha yonya asya osya isya ulka unka yunya yulya anya oshka ashka ishka eshka"
+)
+ENDINGS: dict[str, tuple[tuple[str, Rows], ...]] = {
+    LATIN: (
+        ("ie y ey kin kins za o", IN_S),  # English, Scots
+        ("chen lein li erl ing ke tje je ientje ien", IN_S),  # German, Dutch
+        ("sia siu us usia unia cia dzia zia nia eczka enka eczek uch chna cio sio zio ula ulek unio", IN_SLAVIC),
+        ("uska usek icka inka enda usa ica icek inek anek ko ka ek ik ice", IN_SLAVIC),
+        ("i ika ike uka us cus csi ci ca csa oka eke cska ka ko", IN_HUNGARIAN),
+        ("ke kene kas uke ike ku", IN_ESTONIAN),
+        ("kka kko kku ikki ski sku ska uska su sa tsu", IN_FINNISH),
+        (
+            "ins itis citis ite ina ens cis sis uks uka iukas ulis ele elite elis yte ukas uke ute utis uze uzis ule",
+            IN_BALTIC,
+        ),
+        (
+            "ito ita cito cita quito quita quinha quinho ico ica illo illa inho inha zinho zinha uca uco uccia uccio",
+            IN_S,
+        ),
+        ("as etto ou otte inette ag ock aki akis oula itsa le inke", IN_S),  # French, Irish, Greek, Yiddish
+    ),
+    CYRILLIC: (("ya", ()),),
+}
+"""Endings with the way in which they are inflected; those of RUSSIAN are inflected in its way in both scripts."""
+OPEN_ENDINGS = {
+    LATIN: (("sia cia csi cio zia zio sio", IN_SLAVIC), ("tsu", IN_FINNISH), ("z za zie", IN_S)),
+    CYRILLIC: (),
+}
+OPEN_RUSSIAN = "sha sya shka shenka syenka shik"
+"""What stands behind the first syllable."""
+_ALSO_OF_OTHER_NAMES = frozenset(
+    "ing ika ike ita ite ica ice ico illa ito elis ulis ulya ele le us uta ute o i ie y ey li ko usa ula "
+    "anya nia zia ok ik ek za su sa asya as ens ina ya".split()
+)
+"""Endings that other given names have too: a known one that ends so is that name."""
+
+SHORTEST, SHORTEST_STEM, SHORTEST_END, SHORTEST_LONG, TWICE = 3, 3, 4, 3, 2
+_VOWELS = "aeiou"
+_ENGLISH = ("", "ed", "d", "ing", "er", "en", "ly", "less", "ness", "ish", "like")
+"""Endings of English words."""
+_SOFTENED = {"g": "z", "k": "C", "h": "s"}
+_SOFT = re.compile("c(?!h)")
+"""A c may be the s that it is before e and i: `Graça`, `Gracinha`."""
+_SHORT = frozenset(("i", "ie", "ei", "o"))
+_ONE_SYLLABLE = re.compile(r"[^aeiou]*[aeiou]+[^aeiou]+")
+_FIRST_SYLLABLE = re.compile(r"[^aeiou]+(?:i(?=[aeou]))?[aeiou]")
+
+
+class FondNames:
+    """Looks words up as fond forms of `names`: the folded words by which people are called, each with its script."""
+
+    def __init__(self, names: Iterable[tuple[str, str]], small_words: frozenset[str] = SMALL_WORDS) -> None:
+        self._small_words = small_words
+        self._stems: dict[str, set[str]] = {}
+        self._clipped: dict[str, set[str]] = {}
+        self._opens: dict[str, set[str]] = {}
+        self._parts: dict[str, set[str]] = {}
+        for name, script in names:
+            for key in {key_of(name, script), key_of(_SOFT.sub("s", name), script)} if script in ENDINGS else ():
+                for stem in _stems_of(key):
+                    self._stems.setdefault(stem, set()).add(name)
+                    if SHORTEST_STEM <= len(stem) < len(key) - 1:
+                        self._clipped.setdefault(stem, set()).add(name)
+                if first := _FIRST_SYLLABLE.match(key):
+                    self._opens.setdefault(first[0], set()).add(name)
+            for part in (*(name[at:] for at in range(1, len(name))), *(name[:at] for at in range(len(name) - 1))):
+                if len(part) >= SHORTEST_END and part in CALLED:
+                    self._parts.setdefault(part, set()).add(name)
+
+    def of(self, folded: str, script: str) -> set[str]:
+        """The names that a folded word may be said for."""
+        is_known = folded in CALLED
+        if script not in ENDINGS or len(folded) < SHORTEST:
+            return set()
+        stems = (folded.removesuffix(ending) for ending in _ENGLISH)
+        if folded in self._small_words or folded in EVERYDAY or any(map(is_ordinary, stems)):
+            return set()
+        names, key = set(self._parts.get(folded, ())), key_of(folded, script)
+        if len(key) == 2 * TWICE and key[:TWICE] == key[TWICE:] and folded not in KIN_WORDS:
+            names |= self._opens.get(key[:TWICE], set())
+        endings, opens = _endings(script, is_open=False), _endings(script, is_open=True)
+        for at in range(2, len(key) + 1):
+            stem, ending = key[:at], key[at:]
+            is_ending = ending in endings and (endings[ending] or not is_known)
+            if is_ending and _goes_with(stem, ending):
+                names |= self._stems.get(stem, set())
+            if not ending:
+                names |= self._clipped.get(stem, set())
+            if ending in opens:
+                names |= self._opens.get(stem, set())
+        return {name for name in names if name != folded and key_of(name, script_of(name[0])) != key}
+
+
+def _stems_of(key: str) -> Iterator[str]:
+    """The beginnings of a key up to a consonant, of three letters and more, or a vowel and a consonant; also with the
+    consonant that it becomes in Slavic languages: `Oleg`, `Olezh-ka`."""
+    for at in range(2, len(key) + 1):
+        is_closed = key[at - 1] not in _VOWELS or (key[at - 1] == "i" and key[at - 2] in _VOWELS)
+        if is_closed and (at >= SHORTEST_STEM or key[0] in _VOWELS):
+            yield key[:at]
+            if key[at - 1] in _SOFTENED:
+                yield key[: at - 1] + _SOFTENED[key[at - 1]]
+
+
+def _goes_with(stem: str, ending: str) -> bool:
+    """Whether a stem is long enough for its ending: of two letters it takes a long one, and `-y` and `-o` only one
+    syllable."""
+    if len(stem) < SHORTEST_STEM:
+        return len(ending) >= SHORTEST_LONG
+    return ending not in _SHORT or bool(_ONE_SYLLABLE.fullmatch(stem))
+
+
+@cache
+def _endings(script: str, *, is_open: bool) -> Mapping[str, bool]:
+    """Each ending as a key, in every form; whether it is told in this form, and no other names have it."""
+    told = (
+        (OPEN_RUSSIAN, CYRILLIC_INFLECTED if script == CYRILLIC else IN_S) if is_open else (RUSSIAN, CYRILLIC_INFLECTED)
+    )
+    forms: dict[str, bool] = {}
+    for row, inflections in (told, *(OPEN_ENDINGS if is_open else ENDINGS)[script]):
+        for ending in row.split():
+            key = key_of(f"b{ending}", LATIN)[1:]  # the beginning of a word is levelled otherwise
+            for form in inflected(f"mart{key}", inflections) if len(key) > 1 else (f"mart{key}s",):
+                changed = key_of(form, LATIN)[4:]
+                if len(changed) >= max(SHORTEST_LONG if is_open and script == LATIN else 2, len(key) - 1):
+                    forms.setdefault(changed, False)
+            forms[key] = ending not in _ALSO_OF_OTHER_NAMES
+    return forms

@@ -1,0 +1,66 @@
+"""Fond forms that nobody told: by the rules of languages, and by tables.
+
+The forms are from memory (common practice, no source), English ones that the rules do not make from the package
+`nicknames` (Apache License 2.0); words that only look like fond forms are from `stopwordsiso` (MIT licence),
+WordNet 3.0 and GeoNames.
+"""
+
+from importlib.util import find_spec
+from pathlib import Path
+
+import pytest
+from tests.core.people.names_in_text.test_search import finder, person
+from tests.every_row import every_row
+from tests.made_tables import check_table
+
+from boxlore.core.people.names_in_text.fond_names import FondNames
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, GREEK, LATIN
+
+FOND = [
+    ("Лукерья", "Луша Лушенька Лукеша Лукерьюшка"), ("Тимофей", "Тимоша Тима Тимошка Тимофейка Тимоху Timosha"),
+    ("Глеб", "Глебушка Глебчик Глебушкой Glebushka"), ("Ростислав", "Ростик Слава Ростя"), ("Олег", "Олежка Олежкой"),
+    ("Матвей", "Матвейка Мотя Матюша"), ("Софья", "Соня Сонечка Софьюшка"), ("Анастасия", "Настёна Стася Ася Настюша"),
+    ("Grażyna", "Grażka Grażynka Grażunia"), ("Bogusława", "Bogusia Boguśka"), ("Wiesław", "Wiesiek Wiesio"),
+    ("Ludmila", "Liduška Lída Lidka"), ("Věra", "Věruška"), ("Zdeněk", "Zdenda Zdenoušek"), ("Miroslav", "Mireček"),
+    ("Ilona", "Ica Ili Ilka Ilonka Icuka"), ("Erzsébet", "Bözsi Zsóka Erzsi Böskének"), ("Gábor", "Gáborka Gabikával"),
+    ("Jānis", "Jancis Jānītis Jancim"), ("Dzidra", "Dzidrīte"), ("Vytautas", "Vytukas"),
+    ("Aleksander", "Sass Aleks Sassi"), ("Maimu", "Maimuke Maimukesega"), ("Antti", "Antsa"), ("Päivi", "Päivikki"),
+    ("Christina", "Kirsty Chrissie Tina"), ("Philippa", "Pippa Pip Philly"), ("Bronwen", "Bron Bronny"),
+    ("Gwyneth", "Gwyn Gwen Gwynnie"), ("Desmond", "Des Dessie Dessie’s"), ("Gareth", "Gaz Gazza"), ("Anna", "Anuška"),
+    ("Hannelore", "Hanne"), ("Jürgen", "Jürgi Jürg"), ("Maria da Graça", "Gracinha"), ("Lucian", "Lulu"),
+]  # fmt: skip
+NOBODY = [
+    ("Derek", "Der Zug fuhr ab."), ("Kasia", "Kas sa nägid?"), ("Тамара", "Там стоит дом."), ("Tamara", "Thames"),
+    ("Leida", "Leiden, Holland"), ("Maria", "Mama baked"), ("Holly", "Holy water"), ("Mart", "They left"),
+    ("Martin", "Martina Brown"), ("Adelaide", "Adding to it"), ("Rufus", "Russia, 1914"), ("Ruth", "ruthka by the sea"),
+    ("Christina", "christabel and"), ("Ro", "Ross Sea"),
+]  # fmt: skip
+
+
+def alone(name: str, words: str) -> bool:
+    return bool(finder([person("x", given=name, family="Xylander")], []).hits(words))
+
+
+@every_row(("name", "fond"), FOND)
+def test_a_fond_form_is_a_question(name: str, fond: str) -> None:
+    by = finder([person("x", given=name, family="Xylander")], [])
+    assert [word for word in fond.split() if not (hits := by.hits(f"Meil oli {word} kodus")) or not hits[0].doubt] == []
+
+
+@every_row(("name", "words"), NOBODY)
+def test_what_only_looks_like_one(name: str, words: str) -> None:
+    assert not alone(name, words)
+
+
+def test_other_scripts_have_none() -> None:
+    assert FondNames([("gleb", LATIN), ("σοφια", GREEK)]).of("σοφκα", GREEK) == set()
+    assert FondNames([("глеб", CYRILLIC)]).of("glebka", LATIN) == {"глеб"}
+
+
+def test_the_tables_are_what_the_scripts_make() -> None:
+    if find_spec("nicknames") is None or find_spec("stopwordsiso") is None:
+        pytest.skip("nicknames and stopwordsiso are needed for making the tables only")
+    here = Path(__file__).parent
+    check_table(here.parent / "names" / "make_nicknames.py", "another release of nicknames")
+    if Path("/usr/share/wordnet/data.noun").is_file():
+        check_table(here / "make_small_words.py", "another release of a source")
