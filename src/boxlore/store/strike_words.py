@@ -1,14 +1,15 @@
 """When a text holds the words that are to be struck: as whole words, in any case, with or without accents.
 
 Rule kept: what looks alike to a reader is the same, as in a search for names (`text_normalising`): signs that nobody
-sees are passed over, and a word that the end of a line parts, or whose letters stand apart, is one. A zero-width space
-may stand between two words or within one, so a text with some is read both ways.
+sees are passed over, and a word that the end of a line, a tag or a mark parts, or whose letters stand apart, is one. A
+zero-width space may stand between two words or within one, so a text with some is read both ways.
 """
 
 from collections.abc import Iterable
 from itertools import permutations
 
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.names_in_text.letters_otherwise import as_read, marks_in
 from boxlore.core.people.names_in_text.text_normalising import as_seen, breaks_in, read_changed
 from boxlore.core.statements import fold
 
@@ -44,8 +45,9 @@ def ways(text: str) -> list[list[str]]:
     if _SPACE_UNSEEN in text:
         read.append(tokens(text.replace(_SPACE_UNSEEN, " ")))
     seen = as_seen(text)
-    if breaks := breaks_in(seen):
-        read.append(tokens(read_changed(seen, breaks).clean))
+    for changes in (breaks_in(seen), as_read(seen), marks_in(seen)):
+        if changes:
+            read.append(tokens(read_changed(seen, changes).clean))
     return read
 
 

@@ -81,11 +81,14 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
     """The statements of a field of an item or person, in force or not, only those that hold `words` where some are
     given. With what a scan's file says goes what was told of its item by that file. Raises WrongUse if there are none.
     """
-    asked, folded = {subject.id for subject in subjects}, fold(as_seen(words))
+    asked, folded, sought = {subject.id for subject in subjects}, fold(as_seen(words)), tokens(words)
     matches = [
         row.as_target
         for row in _every_row(collection)
-        if row.subject in asked and row.field == field and folded in fold(as_seen(row.words)) and not _is_mark(row)
+        if row.subject in asked
+        and row.field == field
+        and (folded in fold(as_seen(row.words)) or (sought and stands_in(row.words, sought)))
+        and not _is_mark(row)
     ]
     if not matches:
         raise WrongUse(

@@ -110,6 +110,8 @@ class Naming:
     """The words that were searched: of a file what stands in it."""
     hits: Sequence[Hit] = starts(default=(), compare=False)
     """Where in `text` they are named; none where somebody is meant without a name."""
+    unknown: Sequence[tuple[int, int]] = starts(default=(), compare=False)
+    """(start, end) of the names in `text` of people whom the registry has not; none where the whole text is one."""
 
 
 def _nothing_of_its_own(about: Subject) -> Sequence[str]:
@@ -301,8 +303,8 @@ class Recipient:
         naming = self._meant_or_named(record, where, person, text)
         if naming.people:
             yield naming
-        if self.strangers is not None and self.strangers.are_named(text, record.id, where):
-            yield Naming(where, text, frozenset(), text=text)
+        if self.strangers is not None and (unknown := self.strangers.named_in(text, record.id, where)):
+            yield Naming(where, text, frozenset(), text=text, unknown=unknown)
 
     def _meant_or_named(self, record: Record, where: str, person: str, text: str) -> Naming:
         """Whom words mean, name or may name.

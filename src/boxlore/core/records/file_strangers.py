@@ -5,7 +5,7 @@ caption may be anything; this says who is in the picture. So the scan is held un
 holds for words told of who is there that were made nobody yet, since they may be no name: they wait with the question.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
 
@@ -49,9 +49,13 @@ class Strangers:
 
     def are_named(self, words: str, item: str, where: str) -> bool:
         """Whether words name, or may name, somebody of whom the registry knows nothing."""
-        if self.unknown is None or not self.unknown.are_in(words):
-            return False
-        return self.decided.answers.get((item, where, STRANGER, stranger_digest(words))) in (None, NamingAnswer.HIDE)
+        return bool(self.named_in(words, item, where))
+
+    def named_in(self, words: str, item: str, where: str) -> Sequence[tuple[int, int]]:
+        """(start, end) of each such name in words that were not let out."""
+        places = self.unknown.places_in(words) if self.unknown is not None else ()
+        answer = self.decided.answers.get((item, where, STRANGER, stranger_digest(words))) if places else None
+        return places if answer in (None, NamingAnswer.HIDE) else ()
 
     def shown_in(self, record: Record) -> Iterator[tuple[ScanFile, str]]:
         """(scan, name) for each person whom a file of the record shows, whom nobody knows, and who was not let out."""

@@ -80,10 +80,10 @@ def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator
     if naming.where != WHO_SAYS and not naming.people:
         is_shown = naming.where in (EMBEDDED, *WHO)
         why = "nobody here is called so" if is_shown else "a name of nobody known yet"
-        digest = stranger_digest(naming.text)
-        yield NamePlace(
-            whole.number, whole.id, naming.where, STRANGER, naming.text, naming.text, f"[{naming.text}]", why, digest
-        )
+        spans = naming.unknown or ((0, len(naming.text)),)
+        names = ", ".join(dict.fromkeys(naming.text[start:end] for start, end in spans))
+        sentence, digest = _bracketed(naming.text, spans), stranger_digest(naming.text)
+        yield NamePlace(whole.number, whole.id, naming.where, STRANGER, names, names, sentence, why, digest)
     people = collection.people()
     tokens = read_text(naming.text).words
     for hit in naming.hits:
@@ -103,9 +103,17 @@ def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator
 
 def sentence_of(text: str, hit: Hit) -> str:
     """The words around a hit on one line, with the name in brackets: `… with [Mia] on the pier …`."""
-    before, after = text[max(0, hit.start - CONTEXT) : hit.start], text[hit.end : hit.end + CONTEXT]
-    line = f"{'…' if hit.start > CONTEXT else ''}{before}[{text[hit.start : hit.end]}]{after}"
-    return " ".join((line + ("…" if hit.end + CONTEXT < len(text) else "")).split())
+    return _bracketed(text, ((hit.start, hit.end),))
+
+
+def _bracketed(text: str, spans: Sequence[tuple[int, int]]) -> str:
+    """The words around names on one line, each name in brackets; `spans` are in order."""
+    begin, stop = max(0, spans[0][0] - CONTEXT), spans[-1][1] + CONTEXT
+    line, at = "…" if begin else "", begin
+    for start, end in spans:
+        line += f"{text[at:start]}[{text[start:end]}]"
+        at = end
+    return " ".join((line + text[at:stop] + ("…" if stop < len(text) else "")).split())
 
 
 def undecided(places: Iterable[NamePlace]) -> list[NamePlace]:

@@ -32,6 +32,21 @@ TOLD = (
     ("story", "kaisa vesterinen lives in vaasa", "Kaisa Vesterinen"),
     ("story", "KAISA VESTERINEN (B. 1983) AND THE BUS", "Kaisa Vesterinen"),
     ("story", "Tante Leida Tohver (*1941) and the dog", "Leida Tohver"),
+    ("story", "Meie lapselaps Kärt Vahersalu läks 2011 kooli.", "Kärt Vahersalu"),
+    ("story", "Внучка Милана Щеглова родилась в 2009 году.", "Милана Щеглова"),
+    ("story", "Правнук Демид Ярцев, 2015 г.р., на горке.", "Демид Ярцев"),
+    ("story", "Класс Маши Ковригиной, 2 «Б», 2010", "Маши Ковригиной"),
+    ("story", "Vnučka Barbora Nejedlíková, 2014, první třída.", "Barbora Nejedlíková"),
+    ("story", "Unokánk Zselyke Bartalos 2010-ben született.", "Zselyke Bartalos"),
+    ("story", "Wnuczka Zuzanna Krajnik urodziła się 3 maja 2011.", "Zuzanna Krajnik"),
+    ("story", "Sündis Mirtel Kaasikoja 2014. aastal.", "Mirtel Kaasikoja"),
+    ("story", "Barnebarnet Ylva Storhaug, født i 2013, med ski.", "Ylva Storhaug"),
+    ("story", "Kuzey Altındağ 2012 doğumlu", "Kuzey Altındağ"),
+    ("story", "My nephew Tane Parekura finished school in 2019.", "Tane Parekura"),
+    ("title", "Wee Isla Marrenby, 3 months", "Isla Marrenby"),
+    ("title", "Marta Zawistowska, lat 6", "Marta Zawistowska"),
+    ("title", "Pelle Sundgren, 8 år", "Pelle Sundgren"),
+    ("title", "Jaanile Kaasikojal, 2015", "Jaanile Kaasikojal"),
 )
 NOT_TOLD = (
     ("title", "Hilda Quaine, butcher"),
@@ -61,6 +76,9 @@ NOT_TOLD = (
     ("story", "Wake hilda quaine at 9"),
     ("story", "Brandulf Quaffle 021 555 0199"),
     ("inscription", "Hilda Quaine lives here, 1911"),
+    ("story", "Born in Riga in 1811, Hilda Quaine sold hats."),
+    ("story", "The aunt of Port Chalmers, 2009"),
+    ("story", "Внук родился в 1811 году."),
     ("story", "Nobody lives in Quaffle Brandlacher House"),
 )
 

@@ -7,7 +7,8 @@ stands as a keyword of its own, that what is told of the bearer is so now (`is 4
 в школе`), or how to reach him (`Ring … on 021 555 0199`).
 
 A name is here a known given name with a word behind it that is no English word, both written large. Where a birth or
-that somebody lives is told of it, the given name need not be known: nothing but a person is born, or lives in Vaasa.
+that somebody lives is told of it, or a word of kin stands before it (`lapselaps Kärt Vahersalu`), the given name need
+not be known: nothing but a person is born, lives in Vaasa or is a grandchild.
 In a text all in small letters or all in capitals, and between a call and a telephone number, capitals tell nothing:
 there a known given name and one word behind it are a name. A rule of our own; the words are from memory.
 """
@@ -15,12 +16,14 @@ there a known given name and one word behind it are a name. A rule of our own; t
 import re
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
-from functools import lru_cache
+from functools import cache, lru_cache
 from itertools import pairwise
 
 from boxlore.core.people.names.tokens import CALLED
+from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
+from boxlore.core.people.names_in_text.kin_beside_names import relations_of
 from boxlore.core.people.names_in_text.ordinary_words import is_english, is_thing
-from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, Text, Word, read_text, script_of
 
 LATELY = 30
 """Who did something in a year of so many years is taken as living."""
@@ -33,6 +36,21 @@ _BIRTH = re.compile(
     r"syntynyt|°|\*|[(\[])\s*(?:in\s+)?(?P<year>\d{4})\b(?!\s*[-–—]\s*\d)",
     re.IGNORECASE,
 )
+_BIRTH_WORD = (
+    r"\b(?:born|s[uü]ndi|synty|född|fødd|født|gebor|geb\.|родил|рожд|народ|urodz|ur\.|naro[dz]|nar\.|dzim|gim[eė]|szület|"
+    r"née?\b|nació|nacid|nasc|nat[oa]\b|doğum)\w*"
+)
+"""A verb of birth or its participle; stems from memory."""
+_BORN = re.compile(
+    rf"\s*,?\s*(?:[^\W\d]{{1,7}}\s+){{0,2}}?{_BIRTH_WORD}[^.!?\n\d]{{0,25}}"
+    r"(?:\d{1,2}[. /][^.!?\n\d]{0,12}(?:\d{1,2}[. /])?\s*)?(?P<year>\d{4})\b|"
+    rf"\s*,?\s*(?P<first>\d{{4}})\S{{0,4}}\s+(?:\w{{1,6}}\s+)?(?:{_BIRTH_WORD}|г\.\s?р)",
+    re.IGNORECASE,
+)
+"""A birth behind a name, by a word for it and its year in either order."""
+_BEARS = re.compile(rf"{_BIRTH_WORD}[^.!?\n\d]{{0,3}}$", re.IGNORECASE)
+_YEAR_NEAR = re.compile(r"[^.!?\n\d]{0,15}(?:\d{1,2}\.\s\w+\s)?(?P<year>(?P<first>\d{4}))\b")
+"""A birth before a name, the year behind it: `Sündis Mirtel Kaasikoja 2014`."""
 _DEAD = re.compile(
     r"\s*[(\[][^)\]]*\d{4}\s*[-–—]\s*\d|\s*[,(\[]?\s*(?:who\s+)?(?:d\.|died\b|late\b|†|surn?|suri\b|gest\.|kuol|ум\.|zm\.)",
     re.IGNORECASE,
@@ -52,7 +70,9 @@ _REACHED = re.compile(r"[^.!?\n]{0,25}?(?:\+?\(?\d[\d ()/-]{6,}\d|[\w.+-]+@[\w-]
 """A telephone number, or an address of mail."""
 _CALLS = re.compile(r"\b(?:ring|call|phone|e-?mail|contact|helista|anrufen|звони\w*)\b[^.!?\n]{0,20}$", re.IGNORECASE)
 _AGE = re.compile(
-    r"\s*(?:[,(\[]\s*(?:aged?\s+)?|\s+aged?\s+)(?P<age>\d{1,2})(?=\s*[,)\].;]|\s*$|\s*(?:years|yrs|a\.|aastat))",
+    r"\s*(?:[,(\[]\s*(?:aged?\s+|lat\s+|let\s+)?|\s+aged?\s+)(?P<age>\d{1,2})"
+    r"(?=\s*[,)\].;]|\s*$|[\s-]*(?:years|yrs|a\.|aastat|v\.|vuot|år|jahre|jaar|лет|год|let\b|lat\b|metų|gad[ui]|éves|ans\b|"
+    r"años|anni|months|mos\b|weeks|kuu|mies|měs|мес|monat|måned|mån))",
     re.IGNORECASE,
 )
 _YEAR = re.compile(r"(?<!\d)(?:1[89]|20)\d\d(?!\d)")
@@ -64,7 +84,14 @@ _GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
 _SIGNS = re.compile(rf"[\d@]|{_GIVING}|{_LIVING}|{_TODAY}", re.IGNORECASE)
 """What the words have at least, before they are looked at."""
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
-SHORTEST_BEHIND = 3
+_CHILDREN = tuple(
+    "lapselap lapselaste poja tutre tytta poika vauva unoka dedunoka barnebarn barnbarn enkel urenkel wnuc wnuk vnuk "
+    "vnuc mazmeit mazdel anuk proanuk nipot niet petit внук внуч правну grandchild toddler baby".split()
+)
+"""How words for children and grandchildren begin in languages that families of a collection may write in."""
+_CASES = tuple("le lt ga st ks ni lla lle lta ssa sta sse ta n i u a e y em owi ovi iem ou nak nek val vel s".split())
+"""Endings of given names in sentences (`inflection_table`)."""
+SHORTEST_BEHIND, SHORTEST_INFLECTED = 3, 4
 """Letters that a word behind a given name has more of, to be a family name where letters tell nothing."""
 FAR = 80
 """Letters before a name in which a call may begin: the longest word for it, and twenty between."""
@@ -83,7 +110,7 @@ def names_of_the_living(words: str, field: str, year: int, longest_life: int) ->
     found = tuple(
         "".join((word.before or " ") + words[word.start : word.end] for word in name)[len(name[0].before or " ") :]
         for name, beside in names
-        if _may_live(*beside, field, year, longest_life, is_known=_is_given(name[0]))
+        if _may_live(*beside, field, year, longest_life, is_known=_is_given(name[0]) or _is_kin(beside[0]))
     )
     return (*found, *(name for name in _names_in_one_case(words, text) if name not in found))
 
@@ -93,6 +120,9 @@ def _names(text: Text) -> Iterator[Sequence[Word]]:
     at = 0
     while at < len(text.words):
         last, is_known = at, _is_given(text.words[at])
+        if not is_known and (_is_kin_word(text.words[at]) or _BEARS.match(text.words[at].folded)):
+            at += 1
+            continue
         if is_known or _is_large(text.words[at]):
             while last + 1 < len(text.words) and _goes_on(text.words, last + 1, is_known):
                 last += 1
@@ -117,12 +147,40 @@ def _names_in_one_case(words: str, text: Text) -> Iterator[str]:
 
 
 def _is_given(word: Word) -> bool:
-    return word.spelled[0].isupper() and word.folded in CALLED and not is_english(word.folded)
+    return word.spelled[0].isupper() and not is_english(word.folded) and _is_called(word.folded)
+
+
+@lru_cache(1 << 14)
+def _is_called(folded: str) -> bool:
+    """Whether a folded word is a known given name, also with the ending of a case."""
+    if folded in CALLED or len(folded) < SHORTEST_INFLECTED:
+        return folded in CALLED
+    if script_of(folded[0]) == CYRILLIC:
+        return key_of(folded, CYRILLIC) in _cyrillic_calls()
+    stems = [folded.removesuffix(case) for case in _CASES if folded.endswith(case)]
+    long = [stem for stem in stems if len(stem) >= SHORTEST_INFLECTED]
+    return any({stem, f"{stem}a", stem.removesuffix("i")} & CALLED for stem in long)
+
+
+@cache
+def _cyrillic_calls() -> frozenset[str]:
+    names = (name for name in CALLED if script_of(name[0]) == CYRILLIC)
+    return frozenset(form for name in names for form in cyrillic_forms(key_of(name, CYRILLIC)))
 
 
 def _is_large(word: Word) -> bool:
     is_name = word.spelled[0].isupper() and len(word.folded) > 2 and not word.spelled.isupper()
     return is_name and not is_english(word.folded)
+
+
+def _is_kin(before: str) -> bool:
+    """Whether the last word before a name is one of kin, or of a child."""
+    words = read_text(before[-FAR:]).words
+    return bool(words) and _is_kin_word(words[-1])
+
+
+def _is_kin_word(word: Word) -> bool:
+    return bool(relations_of(word)) or word.folded.startswith(_CHILDREN)
 
 
 def _goes_on(words: Sequence[Word], at: int, is_known: bool) -> bool:
@@ -140,6 +198,9 @@ def _may_live(before: str, after: str, field: str, year: int, longest_life: int,
     years = [int(told) for told in _YEAR.findall(before + after)]
     if _DEAD.match(after):
         return False
+    told = _BORN.match(after) or (_YEAR_NEAR.match(after) if _BEARS.search(before) else None)
+    if told:
+        return year - longest_life <= int(told["year"] or told["first"]) <= year
     if birth := _BIRTH.match(after):
         is_told = is_known or birth["born"] not in ("(", "[")
         return is_told and year - longest_life <= int(birth["year"]) <= year

@@ -16,7 +16,7 @@ The rule.
 All of this is of our own.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from hashlib import sha256
 
 from boxlore.core.people.names.tokens import CALLED
@@ -55,11 +55,17 @@ class UnknownNames:
 
     def are_in(self, words: str) -> bool:
         """Whether the words hold one of the names, or a part that may stand for it."""
+        return bool(self.places_in(words))
+
+    def places_in(self, words: str) -> list[tuple[int, int]]:
+        """(start, end) of each of the names in words, and of each part that may stand for one."""
         hits = self._finder.hits(words) if self._finder else ()
         if not hits and not self._word_for_word:
-            return False
+            return []
         text = read_text(words)
-        return any(self._counts(text, hit) for hit in hits) or _holds_one_of(self._word_for_word, text)
+        places = {(hit.start, hit.end) for hit in hits if self._counts(text, hit)}
+        places.update(_places_of(self._word_for_word, text))
+        return [place for place in sorted(places) if not any(_holds(other, place) for other in places)]
 
     def _counts(self, text: Text, hit: Hit) -> bool:
         """Whether what a finder of names has found is more than an English word that a name has too."""
@@ -129,13 +135,16 @@ def _stands_as_a_name(text: Text, within: Sequence[int], words: Sequence[Word]) 
     return all(map(_is_large, words)) and not text.is_one_case and (behind or len(within) > 1)
 
 
-def _holds_one_of(names: Iterable[Sequence[str]], text: Text) -> bool:
-    """Whether one of the names stands in the text word for word; one of English words alone is written large there."""
+def _holds(longer: tuple[int, int], place: tuple[int, int]) -> bool:
+    return longer != place and longer[0] <= place[0] and place[1] <= longer[1]
+
+
+def _places_of(names: Iterable[Sequence[str]], text: Text) -> Iterator[tuple[int, int]]:
+    """Where one of the names stands in the text word for word; one of English words alone is written large there."""
     folded = _folded(text.words)
     for name in names:
         for at in range(len(folded) - len(name) + 1):
             if folded[at : at + len(name)] == tuple(name):
                 words = text.words[at : at + len(name)]
                 if not all(map(_is_english, name)) or all(map(_is_large, words)):
-                    return True
-    return False
+                    yield words[0].start, words[-1].end
