@@ -54,17 +54,17 @@ FREE = (
 
 @every_row(("told", "words"), HELD)
 def test_a_name_of_nobody_known_is_found_in_the_shapes_names_have(told: str, words: str) -> None:
-    assert UnknownNames((), (told,)).are_in(words)
+    assert UnknownNames((), (told,)).places_in(words)
 
 
 @every_row(("told", "words"), FREE)
 def test_english_words_are_no_names_where_they_are_not_written_as_such(told: str, words: str) -> None:
-    assert not UnknownNames((), (told,)).are_in(words)
+    assert not UnknownNames((), (told,)).places_in(words)
 
 
 def test_the_full_name_of_somebody_known_is_nobody_else() -> None:
     known = Person(
         id="1", name="Jan Pell", sort_name="Pell, Jan", forms=("Jan Pell",), calls=("Jan",), surnames=("Pell",)
     )
-    assert not UnknownNames((known,), ("Xanthe Pell",)).are_in("Jan Pell rows")
+    assert not UnknownNames((known,), ("Xanthe Pell",)).places_in("Jan Pell rows")
     assert not UnknownNames((), ("", "two boys"))

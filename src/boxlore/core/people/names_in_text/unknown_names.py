@@ -53,10 +53,6 @@ class UnknownNames:
     def __bool__(self) -> bool:
         return bool(self._word_for_word or self._finder)
 
-    def are_in(self, words: str) -> bool:
-        """Whether the words hold one of the names, or a part that may stand for it."""
-        return bool(self.places_in(words))
-
     def places_in(self, words: str) -> list[tuple[int, int]]:
         """(start, end) of each of the names in words, and of each part that may stand for one."""
         hits = self._finder.hits(words) if self._finder else ()
