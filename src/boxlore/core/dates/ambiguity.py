@@ -103,8 +103,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return slip
     if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
         return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
-    if era := beside_era(words):
-        return _of_both(era, context, own)
+    if (era := beside_era(words)) and (both := _of_both(era, context, own)):
+        return both
     tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds <= _NO_DATE:
@@ -157,12 +157,16 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     return proposed(tokens, words, context, lambda stretch: _doubted(_decided(_ways(stretch), context), context))
 
 
-def _of_both(era: tuple[str, str], context: DateContext, own: Node | None) -> Outcome | None:
-    """A date with a year of an era beside it, which it must be in; else that is asked."""
-    date, year = era
+def _of_both(era: tuple[str, str, bool], context: DateContext, own: Node | None) -> Outcome | None:
+    """A date with a year of an era beside it, which it must be in; else that is asked where the era is named."""
+    date, year, is_named = era
     outcome = understood(date, context, own)
-    if outcome is None or outcome.edtf is None or can_both_be(outcome.edtf, standard.parsed(year)):
+    if outcome is None or outcome.edtf is None:
+        return outcome if is_named else None
+    if can_both_be(outcome.edtf, standard.parsed(year)):
         return outcome
+    if not is_named:
+        return None
     return Outcome(None, "These two do not go together. Which is right?", (outcome.edtf.text, year))
 
 
@@ -441,6 +445,8 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
             return None
         if kind == "same" and (not words or words[-1].kind != "comma"):
             continue  # “the same summer as the wedding”
+        if kind == "as" and any(other.kind == "same" for other in senses):
+            continue
         if kind == "undated":
             if words or not any(other.kind in _QUALIFYING for other in senses):
                 return None

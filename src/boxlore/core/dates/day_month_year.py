@@ -62,6 +62,9 @@ class Gathered:
 
     def _settle_century(self) -> bool:
         values = [*self.romans, *self.ordinals, *(value for value, _ in self.numbers)]
+        if not values and self.date.part and not (self.date.year or self.date.within_a_year or self.date.years):
+            self.date.year, self.date.assumed = "19XX", True  # “principios de siglo”: which one is asked
+            return True
         if len(values) != 1 or not 1 <= values[0] <= 21 or self.date.year or self.date.within_a_year:
             return False
         self.romans, self.ordinals, self.numbers = [], [], []

@@ -17,7 +17,7 @@ from boxlore.core.dates.holidays import HOLIDAY_NAMES
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.languages.language import Language
 from boxlore.core.dates.school_table import SCHOOL
-from boxlore.core.dates.wars_table import BESIDE_WAR, SPAN_NAMES
+from boxlore.core.dates.wars_table import BESIDE_WAR, LANGUAGES_OF_WAR, SPAN_NAMES
 
 ANY_LANGUAGE = -1
 """The languages of what is the same in all of them: digits and punctuation."""
@@ -76,7 +76,7 @@ KINDS = (
     "calculated", "when", "was", "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life",
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
     "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to",
-    "or_year_after", "or_year_before", "numbered", "measured", "street", "same",
+    "or_year_after", "or_year_before", "numbered", "measured", "street", "same", "as",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""
@@ -166,7 +166,9 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
     yield from (
         (words, "beside_war", side, ANY_LANGUAGE) for side, names in BESIDE_WAR.items() for words in names.split("|")
     )
-    yield from ((words, "span", theatres, ANY_LANGUAGE) for words, theatres in SPAN_NAMES.items())
+    for words, theatres in SPAN_NAMES.items():
+        codes = LANGUAGES_OF_WAR.get(words)
+        yield words, "span", theatres, _bits(*codes.split()) if codes else ANY_LANGUAGE
     for name, months in HEBREW_MONTH_NAMES.items():
         yield from ((name, "hebrew_month", month, ANY_LANGUAGE) for month in months)
     yield from (entry for entry in short if entry[0] not in taken)

@@ -33,12 +33,13 @@ NUMERAL = "|".join(
         r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
         r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|\d\d[_x]\d(?!\d))",
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
+        r"(?<!\w)'[4-9]00(?!\w)",
         r"(?<![\w'])'\d[?_-](?!\w)",
     )
 )
 """In this order: times of day (three), year-month-day (two), day-month-year (two), month-year, two years, a day and a
 month before another, “nineteen and” a year's end, eight digits, a month and a short year, `19thC`, two short years,
-unread digits, a short year."""
+unread digits, a short year, a century as Italian has it (`primi ’900`)."""
 
 ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
 """A year as a cornerstone has it: MCMXXXVIII."""
@@ -72,7 +73,7 @@ def compound(piece: str) -> tuple[Sense, ...]:
     if piece[0] == "'" and not piece[-1].isdigit():
         return (Sense("decade", int(piece[1]) * 10),)  # Summer '4?
     if piece[0] == "'":
-        return (Sense("short", piece[1:]),)
+        return (Sense("short", piece[1:]),) if len(piece) == 3 else (Sense("year", f"1{piece[1]}XX"),)
     if _CLOCK.match(piece):
         return _CLOCK_TIME
     if piece[-1] == "c":

@@ -28,15 +28,20 @@ _REGNAL = re.compile(
 
 _ERA_FASCISTA = re.compile(r"(?:anno |a\. ?)?([ivx]{1,5}|[0-9]{1,2})\.? (?:e\. ?f\.?|era fascista)", re.IGNORECASE)
 _LAST_FASCIST_YEAR = 21
-_BESIDE = re.compile(rf"(?P<date>.*\d{{4}})[ ,(–—-]+(?P<era>{_ERA_FASCISTA.pattern})[.)]*", re.IGNORECASE)
+_BESIDE = re.compile(
+    rf"(?P<date>.*\d{{4}})[ ,(–—-]+(?:(?P<era>{_ERA_FASCISTA.pattern})|(?:anno )?(?P<only>[IVX]{{1,5}}))[.)]*",
+    re.IGNORECASE,
+)
 
 
-def beside_era(words: str) -> tuple[str, str] | None:
-    """`20 sett. 1937 – XV E.F.`: the words of a date, and the EDTF of the year of that era behind it; None for other
-    words."""
+def beside_era(words: str) -> tuple[str, str, bool] | None:
+    """`20 sett. 1937 – XV E.F.`: the words of a date, the EDTF of the year of that era behind it, and whether the era
+    is named, as it is not in `Natale 1938 XVII`; None for other words."""
     match = _BESIDE.fullmatch(words)
-    year = regnal_year(match["era"]) if match else ""
-    return (match["date"], year) if match and year else None
+    if match is None:
+        return None
+    year = regnal_year(match["era"] or f"{match['only']} E.F.")
+    return (match["date"], year, bool(match["era"])) if year else None
 
 
 def regnal_year(words: str) -> str:

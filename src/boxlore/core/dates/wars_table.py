@@ -105,11 +105,23 @@ OF_LANDS: dict[Theatres, Theatres] = {
 """When the world wars came to further lands, or were around those that kept out; from memory. They narrow what is asked
 where the collection is of such a land, and are no choices elsewhere."""
 
-WHICH_WAR = (
-    "war|war years|wartime|wartimes|war time|last war|wars|sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|krieg|krieges|kriegs|kriegszeit|kriege|guerre|guerra|oorlog|oorlogstijd"
-    "|háború|háborúban|háborús évek|háborús években|a háború idején|krig|krigen|krigens tid|kriget|sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|война|войны|войну|войной|военное время|wojna|wojny|wojną|wojnie|karš|kara|karam|kara laikā|karas|karo|karą|karo metu|válka|války|válce|válkou|pakanga"
-)
-"""Names of a war that does not say which one: it is asked, with the two world wars as choices."""
+WHICH_WAR = {
+    "en": "war|war years|wartime|wartimes|war time|last war|wars",
+    "et": "sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|sõdade|sõdade ajal",
+    "de": "krieg|krieges|kriegs|kriegszeit|kriege|kriegszeiten",
+    "fr": "guerre", "es it pt": "guerra",
+    "nl": "oorlog|oorlogstijd|oorlogsjaren",
+    "hu": "háború|háborúban|háborús évek|háborús években|a háború idején",
+    "da nb": "krig|krigen|krigens tid|krigsårene|krigstiden", "sv": "krig|kriget|krigsåren|krigstiden",
+    "fi": "sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|sotavuosina|sotia|sotien|sotien aikana",
+    "ru": "война|войны|войну|войной|военное время|военные годы",
+    "pl": "wojna|wojny|wojną|wojnie|wojnę",
+    "lv": "karš|kara|karam|kara laikā|kara gados",
+    "lt": "karas|karo|karą|karo metu|karo metais",
+    "cs": "válka|války|válce|válku|válkou",
+    "mi": "pakanga",
+}  # fmt: skip
+"""Names of a war that does not say which one, by language: it is asked, with the two world wars as choices."""
 
 BESIDE_WAR = {
     "before": "prewar|pre-war|vorkriegszeit|vorkriegsjahre|vorkriegs|vooroorlogs|vooroorlogse|avant-guerre|anteguerra"
@@ -155,4 +167,10 @@ for _war in "guerre|guerre de|krieg|weltkrieg|oorlog|guerra|guerra del|guerra de
     "|"
 ):
     SPAN_NAMES |= {f"{_war} 14-18": (SPANS[0][1],), f"{_war} 14/18": (SPANS[0][1],)}
-SPAN_NAMES |= dict.fromkeys(WHICH_WAR.split("|"), (SPANS[0][1], SPANS[1][1]))
+LANGUAGES_OF_WAR: dict[str, str] = {}
+"""The codes of the languages of each of the names of `WHICH_WAR`."""
+
+for _codes, _names in WHICH_WAR.items():
+    for _name in _names.split("|"):
+        SPAN_NAMES[_name] = (SPANS[0][1], SPANS[1][1])
+        LANGUAGES_OF_WAR[_name] = f"{LANGUAGES_OF_WAR.get(_name, '')} {_codes}".strip()

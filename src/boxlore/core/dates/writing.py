@@ -384,6 +384,8 @@ def _century_question(date: Partial, context: DateContext) -> str:
     if date.years:
         return f"“{context.text}”: are {date.years[0]} to {date.years[1]} meant?"
     year = year_of(date, 0)
+    if year.endswith("XX"):
+        return f"“{context.text}”: is the century from {year[:2]}00 on meant?"
     if year.endswith("X"):
         return f"“{context.text}”: are the {year[:3]}0s meant?"
     if _may_begin_before(date, context):

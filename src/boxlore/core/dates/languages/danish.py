@@ -93,7 +93,7 @@ DANISH = Language(
         "they": "hun|han|barnet|pigen|drengen",
         "life": "bryllup|brylluppet|fødsel|begravelse|begravelsen|dåb|død|konfirmation",
         "term": "skoleår|skoleåret",
-        "turn": "århundredskiftet",
+        "turn": "århundredskiftet|århundredeskiftet|sekelskiftet",
         "before_christ": "f kr|før kristus",
         "same": "samme",
     },

@@ -116,9 +116,10 @@ ENGLISH = Language(
         "south": "southern|down under",
         "north": "northern",
         "term": "school year|school year of|the school year|academic year",
-        "turn": "turn of the century|turn of the last century|the turn of the century",
+        "turn": "turn of the century|turn of the last century|the turn of the century|the turn of the last century",
         "last": "last|final|closing",
         "same": "same|the same|that same|that very same|later that|later that same|later the same|earlier that|earlier the same|of the same",
+        "as": "as",
     },
     decades={
         10: "tens|teens",

@@ -100,6 +100,7 @@ ESTONIAN = Language(
         "term": "õppeaasta|kooliaasta",
         "turn": "sajandivahetus|sajandivahetusel",
         "same": "samal|sama|selsamal|samas",
+        "as": "kui",
     },
     decades={
         10: "kümnendad",

@@ -96,7 +96,7 @@ FINNISH = Language(
         "they": "hän|lapsi|tyttö|poika",
         "life": "häät|häiden|häitä|syntymä|hautajaiset|hautajaisten|kaste|ristiäiset|kuolema|muutto",
         "term": "lukuvuosi|kouluvuosi",
-        "turn": "vuosisadan vaihde|vuosisadan vaihteessa",
+        "turn": "vuosisadan vaihde|vuosisadan vaihteessa|vuosisadanvaihde|vuosisadanvaihteessa|vuosisadanvaihteen",
         "before_christ": "ekr|e kr|ennen kristusta",
         "same": "samana|saman|samassa",
     },

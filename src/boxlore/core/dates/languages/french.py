@@ -81,7 +81,7 @@ FRENCH = Language(
         "they": "elle|il|la petite|le petit|l'enfant",
         "life": "mariage|naissance|enterrement|baptême|mort|noces|déménagement|communion|funérailles",
         "term": "année scolaire",
-        "turn": "tournant du siècle|au tournant du siècle",
+        "turn": "tournant du siècle|au tournant du siècle|fin de siècle",
         "before_christ": "av j c|avant jésus christ",
         "same": "le même|la même|même|de la même",
     },

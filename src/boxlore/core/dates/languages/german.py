@@ -112,6 +112,7 @@ GERMAN = Language(
         "possessive": "an ihrem|an seinem|an meinem|ihrem|seinem|meinem|ihr|sein|mein|zu ihrem|zu seinem|zu meinem|ihren|seinen|meinen|meine|meiner|meines|in meinem|in ihrem|in seinem",
         "before_christ": "v chr|vor christus",
         "same": "im selben|im gleichen|desselben|des gleichen|selben|gleichen",
+        "as": "wie",
     },
     decades={
         20: "zwanziger|zwanzigerjahre|zwanzigern",

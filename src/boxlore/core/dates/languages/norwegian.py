@@ -15,7 +15,7 @@ NORWEGIAN = Language(
         12: "julemåned|julemåneden|vintermåned|vintermåneden",
     },
     words={
-        "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring",
+        "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring|omlag|sånn ca",
         "nearly": "nesten",
         "stretch": "de|under",
         "older": "over|eldre enn",
@@ -89,7 +89,7 @@ NORWEGIAN = Language(
         "they": "hun|han|barnet|jenta|gutten",
         "life": "bryllup|bryllupet|fødsel|begravelse|begravelsen|dåp|død|konfirmasjon|flyttingen",
         "term": "skoleår|skoleåret",
-        "turn": "århundreskiftet",
+        "turn": "århundreskiftet|sekelskiftet|hundreårsskiftet",
         "before_christ": "f kr|før kristus",
         "same": "samme",
     },

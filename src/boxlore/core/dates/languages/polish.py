@@ -37,7 +37,7 @@ POLISH = Language(
         "or_later": "lub później|albo później|lub po",
         "or_earlier": "lub wcześniej|albo wcześniej|lub przed",
         "early": "początek|na początku|wczesne|wczesna|początku|wczesny|początkiem|wczesną|wczesnym|wczesnego|wczesnej|pocz|początki|początkach|początkowi",
-        "mid": "połowa|w połowie|połowie|środek|połowy|śr|środku",
+        "mid": "połowa|w połowie|połowie|środek|połowy|śr|środku|poł",
         "late": "koniec|pod koniec|końcówka|późne|późna|schyłek|końcu|późny|ku końcowi|przy końcu|późną|późnym|późnego|późnej|kon|końc|końca|końcówce",
         "first_half": "pierwsza połowa|w pierwszej połowie",
         "second_half": "druga połowa|w drugiej połowie",
