@@ -29,7 +29,7 @@ from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, ENGLISH, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
-from boxlore.core.dates.numbers_in_digits import is_day_first
+from boxlore.core.dates.numbers_in_digits import is_day_first, without_open_parts
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import beside_era, regnal_year
@@ -87,6 +87,8 @@ _LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "clock_part", "clock_behind", 
 _MARKS = "?~%"
 _QUOTES = "'‘’"
 _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
+_DASH_AND_YEAR = re.compile(r"-(?:1[5-9]|20)\d\d")
+"""“-1938” of an album is no year before Christ."""
 _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??")
 
 
@@ -97,6 +99,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         words = words[1:-1]
     if (literal := _literal(words)) is not None:
         return _guarded(Outcome(literal), context)
+    if told := without_open_parts(words, context.order):
+        return understood(told, context, own)
     if not words:
         return None
     if slip := _mistyped(words, context, own):
@@ -297,6 +301,8 @@ def _literal(words: str) -> Edtf | None:
         return None
     if words.count("/") > 1 or (words[0] in _MARKS and words[-1] in _MARKS):
         return None  # “?1926?” is doubted, and no form of the standard's
+    if _DASH_AND_YEAR.fullmatch(words):
+        return None
     try:
         return standard.parsed(words)
     except TextFault:

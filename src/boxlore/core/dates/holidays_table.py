@@ -59,7 +59,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("midsummer eve", "midsummer's eve", "st john's eve", "jaanilaupäev", "jaaniõhtu"), "", 0, 0, ("fixed", 6, 23), "fixed day"),
     (("michaelmas",), "", 0, 0, ("fixed", 9, 29), "fixed day"),
     (("halloween", "hallowe'en", "all hallows eve", "all hallows' eve", "hallows eve", "all hallow's eve"), "", 0, 0, ("fixed", 10, 31), "fixed day"),
-    (("all saints", "all saints' day"), "", 0, 0, ("fixed", 11, 1), "fixed day"),
+    (("all saints", "all saints' day", "all hallows", "all hallows day", "all hallows' day"), "", 0, 0, ("fixed", 11, 1), "fixed day"),
     (("pyhäinpäivä",), "", 0, 1954, ("fixed", 11, 1), "fixed day"),
     (("pyhäinpäivä",), "", 1955, 0, ("from", 10, 31, 5), "first Saturday from 31 October, since 1955 (from memory; as the `holidays` package has it)"),
     (("alla helgons dag",), "", 0, 1952, ("fixed", 11, 1), "fixed day"),

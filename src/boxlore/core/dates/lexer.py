@@ -93,6 +93,10 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                 while at < count and pieces[at][2] < last:
                     at += 1
                 continue
+        if piece in _ENGLISH_ORDINAL and tokens and (nth := _ordinal_before(tokens[-1], piece, words)):
+            tokens[-1] = Token((nth,), tokens[-1].start, end)  # “12 th June”
+            at += 1
+            continue
         if own is None and (simple := _simple(pieces, at, root)):
             _append(tokens, simple, start, end)
             at += 1
@@ -140,6 +144,19 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                 tokens.insert(before, Token((case,), start, end))
         _append(tokens, senses, start, pieces[at - 1][3])
     return tokens
+
+
+_ENGLISH_ORDINAL = frozenset(("st", "nd", "rd", "th"))
+
+
+def _ordinal_before(token: Token, ending: str, words: str) -> Sense | None:
+    """The number before an English ending as an ordinal; “5 St Mary's Road” has none."""
+    (sense, *others) = token.senses
+    if others or sense.kind != "day" or not words[token.start].isdigit():
+        return None
+    value = sense.value[0]  # type: ignore[index]  # a number and its count of digits
+    fits = {"st": 1, "nd": 2, "rd": 3}.get(ending, 0) in (0, value % 10)
+    return Sense("ordinal", value) if fits else None
 
 
 def _append(tokens: list[Token], senses: Senses, start: int, end: int) -> None:

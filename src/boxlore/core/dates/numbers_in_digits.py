@@ -183,6 +183,40 @@ def _short_years(parts: list[str]) -> tuple[Sense, ...]:
     return (Sense("years", (1900 + first, 1900 + last, "short")),) if first < last else _NAME
 
 
+_OPEN = r"(?:\?{1,2}|x{1,2}|0{1,2}|-{1,2}|_{1,2})"
+_OPEN_PARTS = re.compile(
+    rf"(?P<first>\d{{1,2}}|{_OPEN})(?P<sign>[./-])(?P<second>\d{{1,2}}|{_OPEN})(?P=sign)'?(?P<year>\d{{4}}|\d\d)"
+    rf"|(?P<year_first>\d{{4}})(?P<dash>[./-])(?P<month>\d{{1,2}}|{_OPEN})(?P=dash)(?P<day>{_OPEN})",
+    re.IGNORECASE,
+)
+
+
+def without_open_parts(words: str, order: str | None) -> str:
+    """`??.06.1938`, `00/00/1938`, `1938-06-00`: the month and the year, or the year, where the rest was left open;
+    empty for other words, and where it is not known which of the two the number is."""
+    match = _OPEN_PARTS.fullmatch(words)
+    if match is None or match["year"] == "0000":
+        return ""
+    if year := match["year_first"]:
+        month = match["month"]
+    else:
+        first, month, year = match["first"], match["second"], match["year"]
+        if _is_told(first) and _is_told(month):
+            return ""
+        if _is_told(first):
+            if order is None and int(first) <= _MONTHS:
+                return ""
+            month = first if order == "mdy" else ""
+    return f"{month}/{year}" if _is_told(month) and int(month) <= _MONTHS else year
+
+
+_MONTHS = 12
+
+
+def _is_told(part: str) -> bool:
+    return part.isdigit() and int(part) > 0
+
+
 _NEVER_OF_A_YEAR = ("st", "nd", "rd", "th")
 """Endings of English: the 51st Highlanders are of no year."""
 

@@ -45,6 +45,7 @@ _PART = frozenset(("comma", "dash", "noise", "query"))
 _NAMED_OF_A_YEAR = frozenset(("month", "season", "season_part", "feast", "feast_day"))
 _ONE_YEAR = frozenset(("year", "short", "years"))
 _DAY_OR_PART = frozenset(("day", "ordinal", "part"))
+_OF_A_PART = frozenset(("part", "last"))
 _DENYING = frozenset(("not",))
 _FEAST = frozenset(("feast",))
 _ORDINAL = frozenset(("ordinal", "last"))
@@ -101,6 +102,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     choices = [text for text in choices if not _says_no_more(text, choices)]
     if _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
+    if _part_beside_a_name(tokens):  # “Cup Final 1938” is no end of the year
+        years = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
+        choices += [year for year in years if year not in choices]
     if any(token.senses[0].kind == "name" for token in tokens):
         choices = list(dict.fromkeys(date for text in choices for date in _with_its_begin(text)))
     choices = choices[:MOST_CHOICES]
@@ -183,6 +187,11 @@ def _beside_a_name(tokens: list[Token]) -> bool:
     months = [at for at, token in enumerate(tokens) if _has(token, _MAY_BE_NAMES)]
     beside = (tokens[near] for at in months for near in (at - 1, at + 1) if 0 <= near < len(tokens))
     return any(token.senses[0].kind == "name" for token in beside)
+
+
+def _part_beside_a_name(tokens: list[Token]) -> bool:
+    """Whether a word for a part or the last one of something stands behind a word that nobody knows."""
+    return any(_has(token, _OF_A_PART) and tokens[at].senses[0].kind == "name" for at, token in enumerate(tokens[1:]))
 
 
 def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
