@@ -116,6 +116,7 @@ TWO_LIVES = KnownDates(
 )
 WHOSE_AGE = [
     ("in her thirties", "1962/1972"),
+    ("in her early thirties", "1962~/1966~"),
     ("Ruth's first birthday", "1933-03-04"),
     ("the day Ruth turned six", "1938-03-04"),
     ("Ruth's tenth year", "[1941-03-04..1942-03-03]"),
@@ -181,9 +182,10 @@ WHOSE_AGE = [
 ASKED_AGES = [
     ("Ruth at seven", "a time of day", ("[1939-03-04..1940-03-03]",)),
     ("Ruth at no 18", None, ()),
+    ("Ruth was early ten", None, ()),
     ("Ruth's first Mother's Day", "Whose", ("1932-03-06",)),
     ("Ruth's Christmas", "year", ("XXXX-12-25",)),
-    ("Ruth's first Christmas 1932", "1932", ("1932",)),
+    ("Ruth's first Christmas 1932", "Which", ("1932-12-25", "1933-03-04")),
 ]
 
 

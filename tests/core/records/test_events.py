@@ -87,7 +87,7 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("the tenth anniversary of the move to Dunedin", "1962-03", None),
     ("the tenth anniversary of when we sailed", None, None),
     ("our anniversary", None, "When was our anniversary?"),
-    ("our 9999th wedding anniversary", "9999", "meant?"),
+    ("our 9999th wedding anniversary", None, "meant?"),
     ("the wedding of hats", None, None),
     ("Mavisa sünd", None, None),
 ]  # fmt: skip

@@ -12,9 +12,11 @@ from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.holidays import holiday
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.parts_within import DECADE_PARTS
 from boxlore.core.dates.relative import (
     about_age,
     about_age_in,
+    about_ages,
     at_age,
     at_age_in,
     birthday,
@@ -48,6 +50,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     lives: list[Life] = []
     unknown: list[Token] = []
     units: list[str] = []
+    parts: list[str] = []
     counted = -1  # the place behind the last number
     for at, token in enumerate(tokens):
         here = _kinds(token)
@@ -68,6 +71,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
                 units.append(unit)
             else:
                 kinds.add("birthday")  # “le jour de mes 20 ans”
+        elif "part" in here and not here & _AGE and token.senses[0].value in DECADE_PARTS:
+            parts.append(str(token.senses[0].value))
         elif here & _AGE:
             kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
         elif here == {"name"}:
@@ -95,6 +100,10 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(lives))
     else:
         reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(lives), len(numbers))
+    if parts and reckon is in_years and len(parts) == 1:
+        reckon = _in_part_of_years(parts[0])  # “in her early twenties”
+    elif parts:
+        return None
     if reckon is None:
         return None
 
@@ -110,6 +119,11 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     if may_be_a_clock:
         raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
     return told
+
+
+def _in_part_of_years(part: str) -> Callable[[str, int], str]:
+    begin, end = DECADE_PARTS[part]
+    return lambda birth, decade: about_ages(birth, decade + begin, decade + end)
 
 
 _OF_YEARS = frozenset(("when", "was", "aged", "years_old", "birthday", "not_yet"))

@@ -478,7 +478,9 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if not words:
         return None
     if (
-        len(words) < 5 and all(sense.kind in SLOTS for sense in words) and not outer_part(words)
+        len(words) < 5
+        and all(sense.kind in SLOTS and (sense.kind != "event" or len(words) == 1) for sense in words)
+        and not outer_part(words)
     ):  # no operator: one date, or none
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:

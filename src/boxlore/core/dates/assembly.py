@@ -19,6 +19,7 @@ from boxlore.core.dates.short_years import LAST_MONTH
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 
 
+_OF_AN_EVENT = ("unit", "season")
 _GO_ON = ("day", "month", "year", "short", "comma", "dash")
 _PLURALS = ("days", "weeks", "months", "years")
 _FINER = {
@@ -59,7 +60,7 @@ class Assembly(Gathered):
             kind = senses[at].kind
             self.at = at
             if kind in SLOTS:
-                if not self._take(senses[at]):
+                if (self.date.event and kind not in _OF_AN_EVENT) or not self._take(senses[at]):
                     break
                 at += 1
             elif (
@@ -336,7 +337,8 @@ class Assembly(Gathered):
         return True
 
     def _event(self, value: str) -> bool:
-        if self.date.event:
+        date = self.date
+        if date.event or date.year or date.month or date.day or date.feast or date.years or self.numbers:
             return False
         self.date.event = value
         return True

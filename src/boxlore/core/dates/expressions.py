@@ -445,11 +445,24 @@ def _known(whole: Expression, context: DateContext, pick: int) -> str:
     assert isinstance(war, Expression)  # the grammar makes it so
     text = _written(date, context, pick)
     told = standard.parse(text)
+    if war.leaves()[0].event:
+        return _of_event_and_date(text, war.text(context), war.leaves()[0].unit)
     for way in range(war.choices(context)):
         span = standard.parse(war.text(context, way))
         if _meet(told, span):
             return text
     raise NoSuchDate("These two do not go together. Which is right?", (text,))
+
+
+def _of_event_and_date(text: str, event: str, unit: str) -> str:
+    """“Mum's 21st birthday, 1926”, “1954, the week of the wedding”: the event's day or days, where they are in what is
+    told beside it."""
+    if text.startswith("XXXX"):
+        raise NoSuchDate("In which year?", (event,))
+    told, known = standard.parse(text), standard.parse(event)
+    if not _meet(told, known):
+        raise NoSuchDate("These two do not go together. Which is right?", (text, event))
+    return event if _holds(told, known) else text
 
 
 def _meet(one: Edtf, two: Edtf) -> bool:

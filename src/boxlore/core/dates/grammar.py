@@ -48,15 +48,25 @@ _BEGIN_A_DATE = ("day", "ordinal", "month", "year", "short", "dates", "season", 
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
-def _with_denied_limits(senses: list[Sense]) -> list[Sense]:
-    """“Can't have been later than 1931” is by 1931, “it wasn't before 1931” from then on."""
+def _normal(senses: list[Sense]) -> list[Sense]:
+    """“Can't have been later than 1931” is by 1931, “it wasn't before 1931” from then on; “the first Easter after” and
+    “the last Christmas before” are those next to it."""
     said: list[Sense] = []
     for sense in senses:
+        if len(said) > 1 and said[-1].kind in _NEXT_TO_IT and _is_next(said[-2], sense.kind):
+            del said[-2]
         denied = bool(said) and said[-1].kind == "not" and sense.kind in _DENIED
         if denied:
             said.pop()
         said.append(Sense(_DENIED[sense.kind]) if denied else sense)
     return said
+
+
+_NEXT_TO_IT = ("feast", "season", "weekday")
+
+
+def _is_next(sense: Sense, side: str) -> bool:
+    return (sense.kind, sense.value, side) == ("ordinal", 1, "after") or (sense.kind, side) == ("last", "before")
 
 
 _DENIED = {"after": "at_latest", "before": "at_earliest"}
@@ -70,7 +80,7 @@ class Grammar:
     """Reads one list of senses from left to right."""
 
     def __init__(self, senses: list[Sense]) -> None:
-        self.senses = senses = _with_denied_limits(senses)
+        self.senses = senses = _normal(senses)
         self.count = len(senses)
         self.kinds = [sense.kind for sense in senses] + ["", "", ""]
         self.at = 0
@@ -151,6 +161,13 @@ class Grammar:
             if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
                 self.at += 1 if kind in ("comma", "and") else 0
                 return self._limited(items[0])
+            told_twice = kind == "event" or (kind in _BEGIN_A_DATE and bool(items[0].leaves()[0].event))
+            if told_twice and len(items) == 1:  # “the wedding 1954”, “April 1954 (the wedding)”
+                items.append(self._item())
+                if (known := self._beside_a_war(items)) is None:
+                    raise NoForm
+                items, marks = [known], marks[:1]
+                continue
             if kind == "doubt" and following in _BEGIN_A_DATE:  # “1938? maybe 37”
                 joins.append("comma")
                 self._doubted = True
@@ -234,8 +251,8 @@ class Grammar:
 
     @staticmethod
     def _beside_a_war(items: list[Expression]) -> Expression | None:
-        """`1943, during the war`, `after the war, 1946`: a date, and a war that says no more."""
-        wars = [bool(item.leaves()[0].span) for item in items]
+        """`1943, during the war`, `after the war, 1946`: a date, and a war that says no more, or a family's event."""
+        wars = [bool(item.leaves()[0].span or item.leaves()[0].event) for item in items]
         if sum(wars) != 1 or items[wars.index(False)].kind != "one":
             return None
         return Expression("known", [items[wars.index(False)], items[wars.index(True)]])

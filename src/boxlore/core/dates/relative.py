@@ -197,7 +197,13 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
     mark = text[-1] if text[-1] in "?~%" else ""
     if season:
         code = context.season_code(season)
-        holding = [row for row in seasons_about(code, first.year) if row[1] <= first and last <= row[2]]
+        rows = seasons_about(code, first.year)
+        holding = [row for row in rows if row[1] <= first and last <= row[2]]
+        within = [row for row in rows if first <= row[1] and row[2] <= last]
+        if not holding and within:  # “the winter I was six”
+            if len(within) > 1:
+                raise NoSuchDate("Which year’s is meant?", tuple(f"{row[0]}-{code}" for row in within))
+            holding = within
         if not holding and first.year != last.year:
             raise NoSuchDate("When exactly was that?")
         if not holding and (first.year, first.month) == (last.year, last.month):  # the day lies in another season
@@ -273,6 +279,12 @@ def about_age(born: str, years: int) -> str:
     if (first.year, first.month) != (last.year, last.month):
         return _about_age(first, last, years, years)
     return f"[{first.year + years - 1}~..{first.year + years + 2}~]"
+
+
+def about_ages(born: str, years: int, last_years: int) -> str:
+    """About from one age to another: “in her early twenties”."""
+    first, last = _birth(born)
+    return f"{first.year + years}~/{last.year + last_years + 1}~"
 
 
 def past_age(born: str, years: int) -> str:
