@@ -12,7 +12,7 @@ from typing import Any
 
 from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.lexicon import PART_BEHIND, Sense
+from boxlore.core.dates.lexicon import NTH_FRACTIONS, PART_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.short_years import LAST_MONTH
 
@@ -298,7 +298,8 @@ class Assembly(Gathered):
         return True
 
     def _roman(self, value: int) -> bool:
-        if self.romans:
+        following = self.senses[self.at + 1 : self.at + 2]
+        if self.romans and not (following and following[0].kind == "fraction"):  # “XX saj. I pool”
             return False
         self.romans.append(value)
         return True
@@ -308,6 +309,21 @@ class Assembly(Gathered):
             return False
         self.date.part = value
         return True
+
+    def _fraction(self, value: str) -> bool:
+        """“2. Hälfte”, “II poł.”, “last quarter”: the part that the ordinal or the number before it says."""
+        before, nth = self.taken[-1:], 0
+        if before in (["ordinal"], ["last"]):
+            nth = self.ordinals.pop()
+        elif before == ["day"]:
+            nth = self.numbers.pop()[0]
+        elif before == ["roman"]:
+            nth = self.romans.pop()
+        parts = NTH_FRACTIONS[value]
+        if nth not in (-1, *range(1, len(parts) + 1)):
+            return False
+        self.taken.append("part")
+        return self._part(parts[nth - 1 if nth > 0 else -1])
 
     def _span(self, value: object) -> bool:
         if self.date.span or self.date.within_a_year or self.date.year:
@@ -400,6 +416,7 @@ SLOTS: dict[str, Callable[[Assembly, Any], bool]] = {
     Assembly._years, "dates": Assembly._dates, "dual": Assembly._dual, "event": Assembly._event, "unit":
     Assembly._unit, "feast_day": Assembly._feast_day, "season_part": Assembly._season_part, "term":
     Assembly._term, "turn": Assembly._turn, "no_year": Assembly._no_year, "before_christ": Assembly._before_christ,
+    "fraction": Assembly._fraction,
 }  # fmt: skip
 """The kinds of senses that are slots, and what puts each into its slot; a value is of the kind's type."""
 

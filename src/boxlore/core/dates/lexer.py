@@ -331,7 +331,7 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if not senses and ROMAN_YEAR.fullmatch(text, start, end):
         return (Sense("year", str(roman_number(piece))),), following
     roman = ROMAN.get(piece) or ROMAN.get(piece.removesuffix("e"))
-    upper = text[start:end].isupper() and (len(piece) > 1 or piece != "i" or _is_january(pieces, at))
+    upper = text[start:end].isupper() and (len(piece) > 1 or piece != "i" or _is_one(pieces, at, root))
     if roman and following == at + 1 and (roman > 12 or upper or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
         if roman >= _FIRST_CENTURY and piece.endswith("e"):
@@ -383,6 +383,13 @@ def _first_of_two_months(pieces: list[Piece], at: int, root: Node) -> tuple[Sens
     last = pieces[at + 3][0] if joined and at + 3 < len(pieces) else pieces[at + 2][0]
     month = root.following.get(pieces[at][0] + _SHARED_END) if _SHARED_END in last else None
     return (month.senses, at + 1 + joined) if month else None
+
+
+def _is_one(pieces: list[Piece], at: int, root: Node) -> bool:
+    """Whether a lone I is a number: January, or before a half (“XX saj. I pool”)."""
+    following = next((piece[0] for piece in pieces[at + 1 : at + 3] if piece[0] != "."), "")
+    node = root.following.get(following)
+    return _is_january(pieces, at) or (node is not None and any(sense.kind == "fraction" for sense in node.senses))
 
 
 def _is_january(pieces: list[Piece], at: int) -> bool:

@@ -67,6 +67,12 @@ FRACTIONS = {
 """Parts that are exact: the how-manieth (from 0) of how many."""
 
 PARTS = ("early", "mid", "late", *FRACTIONS)
+NTH_FRACTIONS = {
+    "half": ("first_half", "second_half"),
+    "quarter": ("first_quarter", "second_quarter", "third_quarter", "fourth_quarter"),
+    "third": ("early", "mid", "late"),
+}
+"""The parts that are told by which they are: “2. Hälfte”, “II poł.”, “last quarter”."""
 
 KINDS = (
     "noise", "about", "about_behind", "doubt", "or", "and", "either", "between", "between_behind", "before",
@@ -239,7 +245,8 @@ def _entries(language: Language) -> Iterator[Entry]:
             yield form, "decade", decade
     ordinals = {form: number for number, forms in language.ordinals.items() for form in forms.split("|")}
     with_number = {form for words in language.feast_days.values() for form in words.split("|")}
-    yield from _fractions(language)
+    for fraction, words in language.fractions.items():
+        yield from ((form, "fraction", fraction) for form in words.split("|"))
     for feast, by_language in SCHOOL.items():
         yield from ((form, "feast", feast) for form in filter(None, by_language.get(language.code, "").split("|")))
     for feast, words in language.feasts.items():
@@ -259,24 +266,6 @@ def _entries(language: Language) -> Iterator[Entry]:
     for feast, words in language.feast_days.items():
         for form in words.split("|"):
             yield form, "feast_day", feast
-
-
-_NTH_FRACTIONS = {
-    "half": ("first_half", "second_half"),
-    "quarter": ("first_quarter", "second_quarter", "third_quarter", "fourth_quarter"),
-    "third": ("early", "mid", "late"),
-}
-
-
-def _fractions(language: Language) -> Iterator[Entry]:
-    """“Erste Hälfte”, “1. Hälfte”, “I poł.”, “2e helft”, “last quarter”: the parts told by which they are."""
-    for name, parts in _NTH_FRACTIONS.items():
-        for fraction in filter(None, language.fractions.get(name, "").split("|")):
-            for nth, part in enumerate(parts, 1):
-                told = [f"{nth}", _ROMANS[nth - 1], *language.ordinals.get(nth, "").split("|")]
-                told += [f"{nth}{ending}" for ending in language.ordinal_endings.split("|")]
-                told += language.words.get("last", "").split("|") if nth == len(parts) else []
-                yield from ((f"{which} {fraction}", "part", part) for which in told if which)
 
 
 def _parts_of_seasons(language: Language) -> Iterator[tuple[str, tuple[str, int]]]:

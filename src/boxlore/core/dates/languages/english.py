@@ -198,6 +198,6 @@ ENGLISH = Language(
     fractions={
         "half": "half|half of|half of the",
         "quarter": "quarter|quarter of|quarter of the",
-        "third": "third of|third of the|third",
+        "third": "third of|third of the",
     },
 )
