@@ -66,7 +66,7 @@ def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
 def give_or_take(words: str) -> tuple[str, int] | None:
     """The words before “give or take two years”, and how many years; None for other words. One year is said as
     “about”, by words of the languages."""
-    if (sign := _SIGN_AND_YEARS.search(words)) and sign.end() == len(words) and sign.start():
+    if ("±" in words or "+" in words) and (sign := _SIGN_AND_YEARS.search(words)) and sign.end() == len(words) and sign.start():
         years = int(sign["count"])
         return (words[: sign.start()], years) if 0 < years <= MOST_YEARS else None
     match = _GIVE_OR_TAKE.search(words)

@@ -194,7 +194,7 @@ _OPEN_PARTS = re.compile(
 def without_open_parts(words: str, order: str | None) -> str:
     """`??.06.1938`, `00/00/1938`, `1938-06-00`: the month and the year, or the year, where the rest was left open;
     empty for other words, and where it is not known which of the two the number is."""
-    match = _OPEN_PARTS.fullmatch(words)
+    match = None if " " in words else _OPEN_PARTS.fullmatch(words)
     if match is None or match["year"] == "0000":
         return ""
     if year := match["year_first"]:

@@ -37,7 +37,7 @@ _BESIDE = re.compile(
 def beside_era(words: str) -> tuple[str, str, bool] | None:
     """`20 sett. 1937 – XV E.F.`: the words of a date, the EDTF of the year of that era behind it, and whether the era
     is named, as it is not in `Natale 1938 XVII`; None for other words."""
-    match = _BESIDE.fullmatch(words)
+    match = None if words[-1].isdigit() else _BESIDE.fullmatch(words)
     if match is None:
         return None
     year = regnal_year(match["era"] or f"{match['only']} E.F.")
