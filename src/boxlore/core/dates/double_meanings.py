@@ -33,7 +33,7 @@ _GIVE_OR_TAKE = re.compile(
     r"|più o meno|más o menos|mais ou menos|plus of min|±|\+/-|\+-) *(?P<count>\w+) (?P<unit>[^\W\d_]+)",
     re.IGNORECASE,
 )
-_SIGN_AND_YEARS = re.compile(r" *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
+_SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
 _YEARS = ("year", "years")
 MOST_YEARS = 30
 
@@ -66,9 +66,9 @@ def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
 def give_or_take(words: str) -> tuple[str, int] | None:
     """The words before “give or take two years”, and how many years; None for other words. One year is said as
     “about”, by words of the languages."""
-    if ("±" in words or "+" in words) and (sign := _SIGN_AND_YEARS.search(words)) and sign.end() == len(words) and sign.start():
-        years = int(sign["count"])
-        return (words[: sign.start()], years) if 0 < years <= MOST_YEARS else None
+    sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
+    if sign and 0 < int(sign["count"]) <= MOST_YEARS:
+        return sign["date"], int(sign["count"])
     match = _GIVE_OR_TAKE.search(words)
     date = words[: match.start()].rstrip(" ,") if match else ""
     if match is None or not date or match.end() < len(words):
