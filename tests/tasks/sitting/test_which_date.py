@@ -9,7 +9,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import PROMPTS
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.which_date import choose_date, open_date
+from boxlore.tasks.sitting.which_date import choose_date, open_date, read_date, say_date
 from boxlore.tasks.sitting.which_meant import choose_meant, open_question
 
 WHEN = next(prompt for prompt in PROMPTS if prompt.field == "date")
@@ -70,3 +70,33 @@ def test_a_choice_is_kept_and_the_words_stay(sitting: Sitting) -> None:
     sitting.undo()
     again = open_question(sitting, sitting.record(ident), WHEN)
     assert again is not None and again.names == question.names
+
+
+SAID = [  # what is told, the other words of the keeper, the date kept, or what is wrong with the words
+    ("hats and coats", "about 1957", "1957~", ""),
+    ("7/4/52", "summer of 1953", "1953-22", ""),
+    ("1938", "7 April 1952", "1952-04-07", ""),
+    ("1938", "hats", "", "“hats” is not read as a date. Write 1952, about 1950, or summer of 1953."),
+    ("1938", " ", "", "is not read as a date"),
+    ("1938", "7/4/52", "", "“7/4/52”: day or month first? Write it so that it can be one date only."),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("told", "other", "edtf", "wrong"), SAID)
+def test_what_was_told_is_said_in_other_words(sitting: Sitting, told: str, other: str, edtf: str, wrong: str) -> None:
+    ident = item(sitting.collection)
+    assert read_date(sitting, sitting.record(ident), WHEN) is None
+    sitting.keep(sitting.record(ident), WHEN, told)
+    before = sitting.record(ident).edtf
+    question = read_date(sitting, sitting.record(ident), WHEN)
+    assert question is not None and read_date(sitting, sitting.record(ident), WHERE) is None
+    if wrong:
+        with pytest.raises(WrongUse) as raised:
+            say_date(sitting, sitting.record(ident), WHEN, question, other)
+        assert wrong in str(raised.value) and sitting.record(ident).edtf == before
+        return
+    say_date(sitting, sitting.record(ident), WHEN, question, other)
+    record = sitting.record(ident)
+    assert (record.edtf, record.words("date"), open_question(sitting, record, WHEN)) == (edtf, told, None)
+    sitting.undo()
+    assert sitting.record(ident).edtf == before

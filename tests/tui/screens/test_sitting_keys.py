@@ -268,7 +268,7 @@ def test_a_place_in_question_is_numbered_and_chosen_by_its_key(run: Run, collect
     async def sit() -> None:
         async with hands_on(collection) as hands:
             await hands.press("ctrl+p")
-            assert "No place is in question here" in hands.text
+            assert "Nothing is in question here" in hands.text
             await hands.press("tab", "tab", "tab", "«Milton»", "enter")
             assert "Ctrl+P chooses: 1 Milton" in hands.text
             await hands.press("pagedown", "pageup")
@@ -380,11 +380,57 @@ def test_a_date_in_question_is_a_sentence_and_chosen_by_its_key(run: Run, collec
             await hands.press("tab", "tab", "«7/4/52»", "enter")
             assert "“7/4/52”: day or month first?" in hands.text and "chooses: 1 7 April 1952" in hands.text
             await hands.press("pagedown", "pageup", "ctrl+p")
-            assert "none of these" in hands.text
+            assert "o Another date the words stay as told" in hands.text
             await hands.press("2")
             assert "Noted: 4 July 1952. Ctrl+Z takes it back." in hands.text
             assert (record(collection, 1).edtf, record(collection, 1).words("date")) == ("1952-07-04", "7/4/52")
             await hands.press("ctrl+z")
             assert "day or month first?" in hands.text
+
+    run(sit())
+
+
+def test_a_date_that_is_not_read_or_read_wrongly_is_said_in_other_words(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "«hats and coats»", "tab")
+            assert "kept as told; not read as a date; Ctrl+P tells which" in hands.text
+            await hands.press("ctrl+p", "enter")
+            assert "Write when it was, as near as anyone can say." in hands.text
+            await hands.fill("gloves")
+            assert "“gloves” is not read as a date." in hands.text
+            await hands.fill("1957")
+            assert "= 1957" in hands.text and "Noted: 1957. Ctrl+Z takes it back." in hands.text
+            await hands.press("shift+tab", "ctrl+p")
+            assert "“hats and coats” stays as it was told, and is read as 1957." in hands.text
+            await hands.press("escape", "«7/4/52»", "enter", "shift+tab", "ctrl+p", "o")
+            await hands.fill("May 1950")
+        assert (record(collection, 1).edtf, record(collection, 1).words("date")) == ("1950-05", "7/4/52")
+
+    run(sit())
+
+
+def test_of_several_questions_it_is_asked_which(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, size=(80, 24)) as hands:
+            await hands.press("ctrl+p")
+            assert "Nothing is in question here." in hands.text
+            await hands.press("escape", "7", "w")
+            assert "Nothing is worth asking here." in hands.text
+            await hands.press("tab", "«either Dot or her sister»", "enter", "tab", "«1938»", "enter")
+            await hands.press("«Milton»", "enter")
+            assert "Worth asking ? Is “either Dot or her sister” someone in the picture? Ctrl+P" in hands.text
+            await hands.press("shift+tab", "shift+tab", "ctrl+p")
+            assert "Which of these?" in hands.text
+            await hands.choose("“1938” means something else")
+            assert "“1938” stays as it was told, and is read as 1938." in hands.text
+            await hands.press("escape", "f9")
+            await hands.fill("ask Joan")
+            await hands.press("escape", "7", "w")
+            assert "→ ask Joan" in hands.text and "2 Where was it? “Milton”" in hands.text
+            await hands.press("2")
+            assert "“Milton”: which place is meant?" in hands.text
+            await hands.press("escape", "shift+tab", "ctrl+p", "3")
+        assert record(collection, 1).people[0].person == ""
 
     run(sit())

@@ -43,7 +43,7 @@ An example. `begin` for Leida, at 10:00:00.
 
 import threading
 import time
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
@@ -458,11 +458,17 @@ class Sitting:
         beside = around_record(record, self.collection.people(), narrator)
         return self.teller.understanding.read(prompt.reads, words, beside)
 
-    def gentle_questions(self, record: Record) -> list[str]:
-        """What the rules find worth asking about an item, without what the prompts ask anyway."""
+    def gentle_questions(self, record: Record, but: Iterable[str] = ()) -> list[str]:
+        """What the rules find worth asking about an item, without what the prompts ask anyway, and without what is in
+        question of the fields `but`."""
         people = self.collection.people()
         findings = [*look_over(record, people), *lives_in_question(record, people)]
-        return [finding.message for finding in findings if not finding.rule.endswith(".missing")]
+        shown = [f"{name}.asks" for name in but]
+        return [
+            finding.message
+            for finding in findings
+            if not finding.rule.endswith(".missing") and finding.rule not in shown
+        ]
 
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""

@@ -1,7 +1,8 @@
 """Which date is meant, where told words leave it open: a question as a person asks it, and its choices in their order.
 
 As with places (`which_place`), a choice is kept as the confirmed reading of the same statement: the words stay as they
-were told, the choices have the same numbers whenever one comes back, and undo brings the question back.
+were told, the choices have the same numbers whenever one comes back, and undo brings the question back. So is a date
+that the keeper says in other words, where the words told are read as none, or as another.
 """
 
 from dataclasses import dataclass, replace
@@ -10,6 +11,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
@@ -22,7 +24,8 @@ from boxlore.tasks.sitting.session import Sitting
 @dataclass(frozen=True, slots=True)
 class OpenDate:
     """A statement about a date whose reading asks. `choices` are the dates that may be meant, as EDTF: the likeliest
-    first, and last all of them together where nobody can tell; none where only other words can answer."""
+    first, and last all of them together where nobody can tell; none where only other words can answer. `asks` is
+    empty where there is no question: the words are read as the first choice, or without one as no date."""
 
     view: StatementView
     reading: Reading
@@ -57,12 +60,26 @@ def open_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | No
         return None
     own = sitting.own(record, prompt)
     asking = [view for view in ([own] if own else record.all(prompt.field)) if view.asks]
-    settings = sitting.collection.settings
-    rows = sitting.collection.store.statements(Subject(Kind.ITEM, record.id)) if asking else []
-    for statement, reading in rows:
+    question = _read_as(sitting, record, asking[0]) if asking else None
+    return question if question is not None and question.asks else None
+
+
+def read_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | None:
+    """What the answer to this prompt was read as, this teller's own or else another's that is in question, so that it
+    can be put right: read as none, as one, or as several. None where nothing is told."""
+    if prompt.reads != "date":
+        return None
+    own = sitting.own(record, prompt)
+    told = [own] if own else [view for view in record.all(prompt.field) if view.asks]
+    return _read_as(sitting, record, told[0]) if told else None
+
+
+def _read_as(sitting: Sitting, record: Record, view: StatementView) -> OpenDate | None:
+    way = family_way(sitting.collection.settings)
+    for statement, reading in sitting.collection.store.statements(Subject(Kind.ITEM, record.id)):
         value = reading.value if reading is not None else None
-        if statement.id == asking[0].statement and reading and isinstance(value, DateReading) and value.ask:
-            return OpenDate(asking[0], reading, _sentence(value), value.choices, family_way(settings))
+        if statement.id == view.statement and reading and isinstance(value, DateReading):
+            return OpenDate(view, reading, _sentence(value) if value.ask else "", value.choices, way)
     return None
 
 
@@ -75,9 +92,28 @@ def _sentence(read: DateReading) -> str:
 def choose_date(sitting: Sitting, record: Record, question: OpenDate, number: int) -> str:
     """Keep that choice `number` (from 1) is meant. Returns it in words. Raises WrongUse for a number without one."""
     meant = DateReading(question.view.words, standard.parsed(numbered(question.choices, number)))
-    act = sitting.collection.act(f"date: {question.names[number - 1][:40]}")
+    return _keep(sitting, record, question, meant)
+
+
+def say_date(sitting: Sitting, record: Record, prompt: Prompt, question: OpenDate, words: str) -> str:
+    """Keep that what was told at a prompt means the date of these other words. Returns it in words.
+
+    Raises WrongUse for words that are no date, or may be several.
+    """
+    understood = sitting.understand(prompt, words, record)
+    meant = understood.reading.value if understood is not None else None
+    if not isinstance(meant, DateReading) or meant.edtf is None:
+        raise WrongUse(f"“{words[:40]}” is not read as a date.", "Write 1952, about 1950, or summer of 1953.")
+    if meant.ask:
+        raise WrongUse(f"{_sentence(meant)}", "Write it so that it can be one date only.")
+    return _keep(sitting, record, question, replace(meant, text=question.view.words))
+
+
+def _keep(sitting: Sitting, record: Record, question: OpenDate, meant: DateReading) -> str:
+    shown = family_display(meant.edtf, question.way) if meant.edtf else ""
+    act = sitting.collection.act(f"date: {shown[:40]}")
     reading = replace(question.reading, value=meant, reader=READER_VERSION, asks=False, confirmed=True)
     act.readings.append((question.view.statement, reading))
     sitting.teller.read_again(act, Subject(Kind.ITEM, record.id), "place")  # a place as it was in that year
     sitting.finish(act, record.id)
-    return question.names[number - 1]
+    return shown

@@ -74,6 +74,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("audience", "Who may see it", "F6"),
         Choice("sure", "How sure they are", "F7"),
         Choice("same", "Same as before", "F8  people, day, place"),
+        Choice("worth_asking", "Worth asking", "all questions; Ctrl+P answers", key="w"),
         Choice("ask_later", "Ask later", "F9  or ask someone else"),
         Choice("set_aside", "Set aside", "not today, not with this teller"),
         Choice("relate", "Related to another", "same picture, negative, attached to"),

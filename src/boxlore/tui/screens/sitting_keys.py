@@ -10,8 +10,6 @@ from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.beginning import next_open
 from boxlore.tasks.sitting.session import AUDIENCES, SURENESSES
-from boxlore.tasks.sitting.which_name import open_name
-from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
 from boxlore.tui.screens.audience_lines import for_whom
@@ -22,11 +20,9 @@ from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.language_line import language_blank, language_read
 from boxlore.tui.screens.large_picture import LargeScreen
 from boxlore.tui.screens.menu import open_menu
+from boxlore.tui.screens.open_questions import ask_all, ask_at
 from boxlore.tui.screens.sitting_more_keys import ItemOver
 from boxlore.tui.screens.statements import SaidScreen
-from boxlore.tui.screens.which_meant import ask_which, to_choose
-from boxlore.tui.screens.which_name import ask_which_name
-from boxlore.tui.screens.which_person import ask_which_person
 from boxlore.tui.widgets.prompt_block import Block
 
 
@@ -171,22 +167,14 @@ class ItemScreen(ItemOver):
             self._change(view, f"{_quoted(view)}: {for_whom(audience)}.", audience=audience)
 
     async def action_which(self) -> None:
-        """Ask which date, place or person is meant, or how a name is taken apart, if that is open; the prompt's own
-        question first."""
-        block = self.block
-        if not await self.can_write(block):
-            return
-        question = to_choose(self, block.prompt)
-        name = open_name(self.sitting, self.record) if question is None or block.prompt.field == "person" else None
-        at_people = question is None or block.prompt.field == "person"
-        if name is not None:
-            await ask_which_name(self, name)
-        elif at_people and (person := open_person(self.sitting, self.record)) is not None:
-            await ask_which_person(self, person)
-        elif question is None:
-            self.say("No place is in question here, no date and nobody. In “Where was it?” Ctrl+P puts a place right.")
-        else:
-            await ask_which(self, question)
+        """Ask which date, place or person is meant, or how a name is taken apart."""
+        if await self.can_write(self.block):
+            await ask_at(self, self.block)
+
+    async def action_worth_asking(self) -> None:
+        """Show all that is worth asking about this photograph."""
+        if await self.can_write(self.block):
+            await ask_all(self)
 
     async def action_language(self) -> None:
         """Ask for a language: of the answer in this prompt, and of everything told from now on."""

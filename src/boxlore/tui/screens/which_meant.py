@@ -7,9 +7,9 @@ from boxlore.core.dates.event_question import asked_event
 from boxlore.core.errors import BoxloreError
 from boxlore.core.places.reading import full_name
 from boxlore.tasks.collection.prompts import Prompt
-from boxlore.tasks.sitting.which_date import OpenDate, choose_date
-from boxlore.tasks.sitting.which_meant import OpenQuestion, open_question
-from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, no_place, own_parts, read_place
+from boxlore.tasks.sitting.which_date import OpenDate, choose_date, say_date
+from boxlore.tasks.sitting.which_meant import OpenQuestion
+from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, no_place, own_parts
 from boxlore.tasks.telling.events import tell_event
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.events import HINT, noted
@@ -17,15 +17,15 @@ from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
 
-NEAR, OWN, NONE = "near", "own", "none"
+NEAR, OWN, NONE, OTHER = "near", "own", "none", "other"
 
 
-async def ask_which(screen: ItemView, question: OpenQuestion) -> None:
-    """Open the card for this question."""
+async def ask_which(screen: ItemView, question: OpenQuestion, prompt: Prompt) -> None:
+    """Open the card for this question, of the answer to a prompt."""
     if name := event_of(question):
         await ask_event(screen, name)
     elif isinstance(question, OpenDate):
-        await _ask_date(screen, question)
+        await _ask_date(screen, question, prompt)
     else:
         await _ask_place(screen, question)
 
@@ -36,20 +36,54 @@ async def ask_numbered(
     """Open a card with these choices; `take` keeps the one of a number (from 1), and returns it in words."""
 
     def answer(value: str) -> None:
-        try:
-            words = take(int(value))
-        except BoxloreError as error:
-            screen.say(str(error), bad=True)
-            return
-        _done(screen, words)
+        _taken(screen, take, value)
 
     await screen.app.push_screen(Choices(title, _numbered(names), answer, below=below))
 
 
-async def _ask_date(screen: ItemView, question: OpenDate) -> None:
-    below = "Esc, and another answer in its place, if it is none of these."
-    take = partial(choose_date, screen.sitting, screen.record, question)
-    await ask_numbered(screen, short(question.asks, 100), question.names, take, below=below)
+def _taken(screen: ItemView, take: Callable[[int], str], value: str) -> None:
+    try:
+        words = take(int(value))
+    except BoxloreError as error:
+        screen.say(str(error), bad=True)
+        return
+    _done(screen, words)
+
+
+async def _ask_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> None:
+    """Ask which of the choices is meant, or another date; where there is none to choose, the date at once."""
+    if not (question.asks and question.names):
+        await _ask_other_date(screen, question, prompt)
+        return
+
+    async def answer(value: str) -> None:
+        if value == OTHER:
+            await _ask_other_date(screen, question, prompt)
+        else:
+            _taken(screen, partial(choose_date, screen.sitting, screen.record, question), value)
+
+    other = Choice(OTHER, "Another date", "the words stay as told", key="o")
+    await screen.app.push_screen(Choices(short(question.asks, 100), [*_numbered(question.names), other], answer))
+
+
+async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> None:
+    """Ask in other words for the date that is meant."""
+
+    def answer(answers: dict[str, str]) -> str:
+        if not answers["date"]:
+            return "Write when it was, as near as anyone can say. Esc leaves it open."
+        try:
+            words = say_date(screen.sitting, screen.record, prompt, question, answers["date"])
+        except BoxloreError as error:
+            return str(error)
+        _done(screen, words)
+        return ""
+
+    told = f"“{short(question.view.words, 60)}” stays as it was told"
+    read_as = f", and is read as {question.names[0]}" if question.names and not question.asks else ""
+    above = question.asks or f"{told}{read_as}."
+    blank = Blank("date", "Which date is that?", "", "As near as anyone can say: 1952, about 1950, summer of 1953.")
+    await Form("When was it?", [blank], answer, above=above).open(screen.app)
 
 
 async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
@@ -143,20 +177,6 @@ def _chosen(screen: ItemView, question: OpenPlace, value: str, *, near: bool = F
 def _done(screen: ItemView, words: str) -> None:
     screen.refresh_record()
     screen.say(f"Noted: {words}. Ctrl+Z takes it back.")
-
-
-def to_choose(screen: ItemView, at: Prompt | None) -> OpenQuestion | None:
-    """The open question of this item that can be answered, that of the prompt `at` before others; else what the answer
-    at `at` was read as, for it may be wrong; None if there is none.
-
-    A place without choices can be made our own, and a date without them may wait for an event of the family; else only
-    other words can tell it.
-    """
-    for prompt in sorted((block.prompt for block in screen.blocks), key=lambda prompt: prompt is not at):
-        question = open_question(screen.sitting, screen.record, prompt)
-        if isinstance(question, OpenPlace) or (question is not None and (question.choices or event_of(question))):
-            return question
-    return read_place(screen.sitting, screen.record, at) if at is not None else None
 
 
 def event_of(question: OpenQuestion) -> str:

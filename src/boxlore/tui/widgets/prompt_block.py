@@ -86,7 +86,8 @@ class Block(Vertical):
         self._state = _state(record, self.prompt, own)
         self._names = {shown.told.statement: shown.name for shown in record.people}
         self._means = self._meant(own) if own else ""
-        if keeps:
+        picked_out = bool(self.words.selected_text) and self.words.text == self.baseline
+        if keeps and not picked_out:  # typing takes the place of what is picked out, after a card too
             self.words.load(self.baseline)
         self.say_others(others)
         self.draw()
@@ -205,16 +206,23 @@ def made_of(meant: Understood | StatementView, way: FamilyWay) -> tuple[StyledTe
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
     if isinstance(value, DateReading):
-        return _date_parts(value, way) or ("kept as told; not read as a date",)
+        return _date_parts(value, way) or (UNREAD,)
     return ("= ", meant.shown)
 
 
-def asked_or_made(question: OpenQuestion | None, own: StatementView | None, way: FamilyWay) -> tuple[StyledText, ...]:
+UNREAD = "kept as told; not read as a date"
+
+
+def asked_or_made(
+    question: OpenQuestion | None, own: StatementView | None, prompt: Prompt, way: FamilyWay
+) -> tuple[StyledText, ...]:
     """The question that is open about a date or a place, or what this teller's answer was understood as."""
     if isinstance(question, OpenDate):
         return date_asked(question.asks, question.names)
     if question is not None:
         return places_asked(question.names)
+    if own is not None and own.asks and prompt.reads == "date":
+        return (f"{UNREAD}; ", ("Ctrl+P", "bold"), " tells which")
     return made_of(own, way) if own else ()
 
 

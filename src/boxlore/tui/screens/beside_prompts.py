@@ -1,0 +1,50 @@
+"""What stands beside the prompts of an item: who is where on its picture, and what is worth asking about it."""
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from boxlore.core.records.item_record import Record
+from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting.linking import related_lines
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.which_name import open_name
+from boxlore.tasks.sitting.which_person import open_person
+from boxlore.tasks.telling.markers import Marked
+from boxlore.tui.widgets.plain_text import StyledText, short
+from boxlore.tui.widgets.worth_asking import Question
+
+CHOSEN_AT_PROMPTS = ("date", "place")
+"""What prompts read that show below their words what is in question of them."""
+
+
+def legend(record: Record, marked: Iterable[Marked]) -> list[StyledText]:
+    """Numbers and names on the picture, whether it has a back, what it is related to; a care note before all."""
+    parts: list[StyledText] = []
+    for person in record.shown():
+        if person.number:
+            parts += ["▐", (str(person.number), "reverse"), "▌"]
+            parts += [f" {person.name}{'?' if person.unsure else ''}   "]
+    for mark in marked:
+        if not mark.name:
+            what = "not known" if mark.asked else "not named"
+            parts += ["▐", (str(mark.number), "reverse"), f"▌ {what}   "]
+    if any(scan.side == "verso" for scan in record.scans):
+        parts.append(("F2 shows the back", "italic"))
+    if related := related_lines(record):
+        parts.append("\n" * bool(parts) + " · ".join(related))
+    if care := record.words("care"):
+        parts = [(f"Care: {care}\n", "bold $warning"), *parts]
+    return parts
+
+
+def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) -> Iterator[Question]:
+    """The questions about an item that do not stand at one of these prompts, what was noted to ask last."""
+    if (name := open_name(sitting, record)) is not None:
+        yield f"? {name.question} ", ("Ctrl+P", "bold")
+    to_ask = sitting.to_ask(record.id)
+    if (person := open_person(sitting, record)) is not None:
+        numbered = " · ".join(f"{number} {short(words, 34)}" for number, words in enumerate(person.names, 1))
+        yield f"? {person.asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}"
+        to_ask = [words for words in to_ask if words != person.asks]
+    at_prompts = [prompt.field for prompt in prompts if prompt.reads in CHOSEN_AT_PROMPTS]
+    yield from ((f"? {words}",) for words in sitting.gentle_questions(record, but=at_prompts))
+    yield from ((f"→ {words}",) for words in to_ask)
