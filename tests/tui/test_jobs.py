@@ -214,7 +214,7 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
             Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "story", "The quay.", Telling()
         )
         made = TASKS["backup"].job(collection, {}, QUIET)
-        assert made[0] == f"A backup lies in {folder / 'backups'}." and "another disk" in made[1]
+        assert made[0] == f"A backup lies in {folder / 'backups'}." and "“Copy all to another disk”" in made[1]
         Teller(collection).tell(
             Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "occasion", "The regatta", Telling()
         )
@@ -224,6 +224,12 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
         assert refused.startswith(f"No backup could be made in {folder / 'backups'}")
         (folder / "backups").unlink()
         (folder / "gone").rename(folder / "backups")
+    stick = folder.parent / "stick"
+    away = start(folder, "copy_away", into=str(stick))
+    assert away[0].startswith(f"In {stick / folder.name}: all that is told, and ") and "same disk" in away[-2]
+    (stick / folder.name / "earlier.txt").write_text("an older note", "utf-8")
+    assert "were there already." in (again := start(folder, "copy_away", into=str(stick)))[0]
+    assert again[1].startswith("1 file lies there yet from an earlier copy")
     (folder / "log.csv").write_text("Time,Temperature (°C),RH (%)\n2026-03-01 10:00,18,45\n", "utf-8")
     assert start(folder, "climate", log="log.csv", at="hall")[0] == "hall"
     scan = next((folder / "scans").rglob("*.jpg"))

@@ -49,7 +49,8 @@ AFTER: Sections = (
             "Something went badly wrong? Each time you leave, a backup is made. Press Esc, “Keep safe”, “Bring "
             "back a backup”, and the collection is as it was then. What is there now is kept too, and can come back "
             "itself.",
-            "A dashed question under “Worth asking” is only a question. You need not answer it.",
+            "What stands under “Worth asking” is only a question. You need not answer it. Where Ctrl+P stands behind "
+            "it, that key answers it.",
             "Stop after about an hour and a half, sooner if the teller is tired.",
         ),
     ),
@@ -81,9 +82,9 @@ AFTER: Sections = (
     (
         "Saying one thing of many",
         (
-            "F8 takes people, day, place or occasion over from the photograph before. In the list (F3), Insert picks "
-            "rows out and Ctrl+R all rows up to the cursor; F8 there says one thing of all of them, or moves them into "
-            "another box. Ctrl+Z takes it back.",
+            "F8 takes people, day, place or occasion over from the photograph before. In the list (F3), Space picks "
+            "rows out, Shift with an arrow one after the other, Ctrl+R all up to the cursor; F8 there says one thing "
+            "of all of them, or moves them into another box. Ctrl+Z takes it back.",
             "The questions themselves are a file you may edit and translate: Esc, “Sit”, “The questions asked”.",
         ),
     ),

@@ -72,7 +72,16 @@ ROW_KEYS: tuple[Key, ...] = (
     Key("pagedown", "page_down", "PgDn", "", "A page down."),
     Key("ctrl+home", "first", "Ctrl+Home", "", "The first."),
     Key("ctrl+end", "last", "Ctrl+End", "", "The last."),
-    Key("insert,ctrl+t", "pick", "Ins", "Pick", "Pick the row out, or put it back. (Ctrl+T too.)"),
+    Key(
+        "space",
+        "space",
+        "Space",
+        "Pick",
+        "Pick the row out, or put it back. While you type words to find it is a space; then ↓ first, or Ins.",
+    ),
+    Key("insert,ctrl+t", "pick", "Ins", "", "The same, at any time. (Ctrl+T too.)"),
+    Key("shift+down", "pick_on(1)", "Shift+↓", "", "Pick this row and the next."),
+    Key("shift+up", "pick_on(-1)", "Shift+↑", "", "Pick this row and the one above."),
     Key("ctrl+r", "range", "Ctrl+R", "", "Pick all from the row picked last to this one."),
     Key(
         "f8",

@@ -149,7 +149,7 @@ def test_items_are_picked_put_back_and_told_the_same(run: Run, collection: Colle
     async def pick() -> None:
         async with hands_on(collection) as hands:
             await hands.press("tab", "«Jaan Tamm»", "enter", "f3", "f8")
-            assert "Insert picks items out; then F8 says the same people, day or place of them." in hands.text
+            assert "Space picks rows out; then F8 says the same people, day or place of them." in hands.text
             await hands.press("down", "insert", "insert", "up", "insert")
             assert "1 picked; F8 says the same of them." in hands.text
             await hands.press("f8")
@@ -159,5 +159,29 @@ def test_items_are_picked_put_back_and_told_the_same(run: Run, collection: Colle
             await hands.choose("Same people")
             assert "1 taken over from TRA-0001. Ctrl+Z, back at the photograph, undoes it." in hands.text
         assert [people(collection, count) for count in (1, 2, 3)] == [["Jaan Tamm"], ["Jaan Tamm"], []]
+
+    run(pick())
+
+
+def test_space_picks_rows_and_is_a_space_among_words(run: Run, collection: Collection) -> None:
+    async def pick() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«The big regatta.»", "f3", "space", "space")
+            assert "2 picked; F8 says the same of them." in hands.text
+            await hands.press("up", "space")
+            assert "1 picked; F8" in hands.text
+            await hands.press("shift+down", "shift+down")
+            assert "4 picked; F8" in hands.text
+            await hands.press("shift+up")
+            assert "4 picked; F8" in hands.text
+            await hands.press("«big»", "space", "«regatta»")
+            await hands.until("1 found")
+            assert "big regatta" in hands.text and "4 picked" in hands.text
+            await hands.press("down", "space")
+            assert "3 picked; F8" in hands.text
+            await hands.press("«x»")
+            await hands.until("0 found")
+            await hands.press("shift+down", "insert", *["backspace"] * len("big regattax"))
+            await hands.until("3 picked; F8")  # nothing was picked where nothing is found
 
     run(pick())

@@ -1,5 +1,6 @@
 """Keep safe: whether the scans are as they were, how good they are, and the backups of what is told."""
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.backups import is_kept
 from boxlore.tasks.collection.opening import Collection
@@ -66,11 +67,49 @@ def _backup(collection: Collection, answers: FormAnswers, progress: Progress) ->
     made = "Nothing was told since the last backup, which lies" if was_kept else "A backup lies"
     return [
         f"{made} in {collection.folder / 'backups'}.",
-        "It is on the same disk and holds no scans: copy the whole folder of the collection to another disk too.",
+        "It is on the same disk and holds no scans: “Copy all to another disk” takes them too.",
     ]
 
 
+def _copy_away(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.collection.on_another_disk import copy_away
+
+    if not answers["into"]:
+        raise WrongUse("No folder is named.", "Plug the disk in, and look for it with F3.")
+    done = copy_away(collection, path_of(collection, answers["into"], ""), progress)
+    there = f"; {done.same} were there already" if done.same else ""
+    lines = [f"In {done.folder}: all that is told, and {several(done.copied, 'file')} copied and proved{there}."]
+    if done.stopped:
+        lines.append("Stopped before the last file; the next time it goes on from here.")
+    lines += done.faults
+    if done.outside:
+        first = f"{several(len(done.outside), 'scan lies', 'scans lie')} outside the collection’s folder: "
+        lines.append(f"{first}{done.outside[0]}{' …' * (len(done.outside) > 1)}. Copy such scans yourself.")
+    if done.further:
+        lines.append(
+            f"{several(done.further, 'file lies', 'files lie')} there yet from an earlier copy, and here no longer. "
+            "If words were struck since, look through them: they may still hold them."
+        )
+    if done.on_same_disk:
+        lines.append("It is on the same disk as the collection: one on another disk outlives this one.")
+    return [*lines, "To use the copy one day, copy its folder to a disk of a computer and open it there."]
+
+
 TASKS = {
+    "backup": Task(
+        Group.KEEP_SAFE, "Make a backup now", "of all that is told, without scans", lambda collection: [], _backup,
+        writes=True,
+    ),
+    "copy_away": Task(
+        Group.KEEP_SAFE,
+        "Copy all to another disk",
+        "a stick: all that is told, and scans",
+        lambda collection: [
+            folder_blank(collection, "into", "Folder on the other disk", "",
+                         f"{collection.folder.resolve().name} is made in it; later only what is new is copied."),
+        ],
+        _copy_away,
+    ),
     "verify": Task(
         Group.KEEP_SAFE,
         "Read the scans again",
@@ -92,8 +131,5 @@ TASKS = {
                   choices=(("faults", "what could be better"), ("prints", "how large each may be printed"))),
         ],
         _scan_quality,
-    ),
-    "backup": Task(
-        Group.KEEP_SAFE, "Make a backup now", "of the database", lambda collection: [], _backup, writes=True
     ),
 }  # fmt: skip

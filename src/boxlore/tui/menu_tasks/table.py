@@ -9,8 +9,8 @@ TASKS: dict[str, Task] = {
     **striking.TASKS,
     **printing.TASKS,
     **handing_on.TASKS,
-    **keeping_safe.TASKS,
     **keeping_scans.TASKS,
+    **keeping_safe.TASKS,
 }
 
 

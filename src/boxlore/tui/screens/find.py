@@ -55,8 +55,10 @@ class FindScreen(Screen[None]):
         self._sitting, self._listing, self._position, self._opened = sitting, listing, position, opened
         self._collection = sitting.collection
         self._picked: dict[str, None] = {}
-        """Ids of the items picked out with Insert, in that order; F8 says the same of all of them."""
+        """Ids of the items picked out, in that order; F8 says the same of all of them."""
         self._filter = self._from = 0
+        self._in_rows = True
+        """Whether the last key was one of the rows: Space picks then, and else it is a space among words."""
         self._positions: list[int] | None = None
         """The positions shown, or None for all items."""
         self._words_at: dict[int, str] = {}
@@ -64,7 +66,7 @@ class FindScreen(Screen[None]):
         self._run = 0
         """Counts searches and filters, so that one that is overtaken ends."""
         self._later: Timer | None = None
-        self.words = Words(heard=self._heard, id="wanted")
+        self.words = Words(heard=self._heard, bound=("space",), id="wanted")
         self._top, self._heading, self.rows = Top("All items"), Line(classes="heading"), Rows()
 
     async def show(self, app: App[Any]) -> None:
@@ -98,8 +100,12 @@ class FindScreen(Screen[None]):
         counted = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
         meaning = f"Items {name}: {_MEANING[name]}" if name != "all" else "All items"
         self._top.tell(meaning, f"{count} {counted}{after}")
-        picked = f"  {len(self._picked)} picked; F8 says the same of them." if self._picked else ""
-        self._heading.say(f"  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.{picked}")
+        if self._picked:
+            self._heading.say(
+                f"  {len(self._picked)} picked; F8 says the same of them. Space picks one more, or puts it back."
+            )
+        else:
+            self._heading.say("  Type words, a number, or a mark (1/2/4). ↑ ↓ move, Space picks, Enter opens.")
 
     def _cells(self, at: int, width: int) -> Cells:
         position = at if self._positions is None else self._positions[at]
@@ -114,6 +120,7 @@ class FindScreen(Screen[None]):
     # searching
 
     def _heard(self, words: Words) -> None:
+        self._in_rows = not words.text.strip()
         if self._later is not None:
             self._later.stop()
         self._later = self.set_timer(PAUSE, self._search)
@@ -205,17 +212,39 @@ class FindScreen(Screen[None]):
     def on_rows_taken(self) -> None:
         self._take()
 
+    def _item_at(self, at: int) -> str:
+        """The id of the item of a row."""
+        return self._listing.id_at(at if self._positions is None else self._positions[at])
+
+    async def action_space(self) -> None:
+        """Pick the row, or type a space among the words to be found."""
+        await self.words.drained()
+        if self._in_rows:
+            await self.action_pick()
+        else:
+            self.words.put(" ")
+
     async def action_pick(self) -> None:
         """Pick the item at the cursor out, or put it back, and go to the next row."""
         await self.words.drained()
         if self.rows.count:
-            item = self._listing.id_at(self.rows.at if self._positions is None else self._positions[self.rows.at])
+            item = self._item_at(self.rows.at)
             if item in self._picked:
                 del self._picked[item]
             else:
                 self._picked[item] = None
             self._from = self.rows.at
-            self.rows.move(1)
+            self._move(1)
+            self._say()
+
+    async def action_pick_on(self, by: int) -> None:
+        """Pick the item at the cursor out and the next one (`by` 1) or the one above (-1), and go there."""
+        await self.words.drained()
+        if self.rows.count:
+            self._picked[self._item_at(self.rows.at)] = None
+            self._from = self.rows.at
+            self._move(by)
+            self._picked[self._item_at(self.rows.at)] = None
             self._say()
 
     async def action_range(self) -> None:
@@ -223,7 +252,8 @@ class FindScreen(Screen[None]):
         await self.words.drained()
         rows = range(min(self._from, self.rows.at), min(max(self._from, self.rows.at) + 1, self.rows.count))
         for at in rows:
-            self._picked[self._listing.id_at(at if self._positions is None else self._positions[at])] = None
+            self._picked[self._item_at(at)] = None
+        self._in_rows = True
         self.rows.refresh()
         self._say()
 
@@ -232,7 +262,7 @@ class FindScreen(Screen[None]):
         await self.words.drained()
         if not self._picked or not self._sitting.writable:
             self._heading.say(
-                "  Insert picks items out; then F8 says the same people, day or place of them. Ctrl+R picks up to here."
+                "  Space picks rows out; then F8 says the same people, day or place of them. Ctrl+R picks up to here."
             )
             return
         current = self._sitting.record(self._listing.id_at(self._position))
@@ -249,23 +279,34 @@ class FindScreen(Screen[None]):
         """Show why something could not be told of the items that are picked."""
         self._heading.say(f"  {words}")
 
-    def action_up(self) -> None:
-        self.rows.move(-1)
+    def _move(self, by: int) -> None:
+        """Move the cursor, so that the next Space picks."""
+        self._in_rows = True
+        self.rows.move(by)
 
-    def action_down(self) -> None:
-        self.rows.move(1)
+    async def action_up(self) -> None:
+        await self.words.drained()
+        self._move(-1)
 
-    def action_page_up(self) -> None:
-        self.rows.move(-self.rows.page)
+    async def action_down(self) -> None:
+        await self.words.drained()
+        self._move(1)
 
-    def action_page_down(self) -> None:
-        self.rows.move(self.rows.page)
+    async def action_page_up(self) -> None:
+        await self.words.drained()
+        self._move(-self.rows.page)
 
-    def action_first(self) -> None:
-        self.rows.go(0)
+    async def action_page_down(self) -> None:
+        await self.words.drained()
+        self._move(self.rows.page)
 
-    def action_last(self) -> None:
-        self.rows.go(self.rows.count - 1)
+    async def action_first(self) -> None:
+        await self.words.drained()
+        self._move(-self.rows.count)
+
+    async def action_last(self) -> None:
+        await self.words.drained()
+        self._move(self.rows.count)
 
     async def action_guide(self) -> None:
         """Show the guide."""

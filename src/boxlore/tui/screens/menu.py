@@ -60,12 +60,12 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("told_words('occasion', 'Occasions')", "Occasions", "the same"),
         Choice("events", "What happened when", "weddings, moves, voyages"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
-        Choice("find", "Many photographs at once", "in the list: Ins picks, F8 says"),
+        Choice("find", "Many photographs at once", "in the list: Space picks, F8 says"),
     ),
     Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?"),),
     Group.KEEP_SAFE: (
-        Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
+        Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
     ),
     THIS: (
         Choice("picture", "Large picture", "F2  front and back, markers"),

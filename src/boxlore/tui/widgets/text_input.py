@@ -7,7 +7,7 @@ would then act late, on other words. So the editing keys are handled here, from 
 
 import asyncio
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Container
 from typing import Any
 
 from textual import events
@@ -46,7 +46,8 @@ def _nothing(words: "Words") -> None:
 
 
 class Words(TextArea):
-    """An editor of one or more lines. `heard` is called after each change, `left` when it loses the focus."""
+    """An editor of one or more lines. `heard` is called after each change, `left` when it loses the focus; of the
+    keys `bound` that are letters, a binding of the screen decides whether they are typed (with `put`)."""
 
     DEFAULT_CSS = """
     Words { height: auto; max-height: 8; border: none; padding: 0 1; background: $field; color: $foreground; }
@@ -62,13 +63,19 @@ class Words(TextArea):
         heard: Callable[["Words"], None] = _nothing,
         left: Callable[["Words"], None] = _nothing,
         text: str = "",
+        bound: Container[str] = (),
         id: str | None = None,
     ) -> None:
         super().__init__(text, id=id, highlight_cursor_line=False)
+        self._bound = bound
         self.lines = lines
         self.cursor_blink = False
         self._heard = heard
         self._left = left
+
+    def check_consume_key(self, key: str, character: str | None = None) -> bool:
+        """Whether a key is typed before any binding of the screen sees it."""
+        return key not in self._bound and super().check_consume_key(key, character)
 
     def load(self, text: str) -> None:
         """Replace the words, with the cursor after them; `heard` is not called. The same words are not set anew, for a
