@@ -31,8 +31,8 @@ MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
 PLACE_USED = "CASE WHEN json_valid(value) THEN json_extract(value, '$.choices[0].geonames') END"
 """In SQL: the GeoNames id of the place that a reading's text gives first (`core.places.reading`), NULL if none."""
 
-DATE_WITHIN = "json_valid(value) AND json_extract(value, '$.earliest') >= ? AND json_extract(value, '$.latest') <= ?"
-"""In SQL: that the days of a date's reading, which has both ends, lie from one ISO day to another."""
+LATEST = "CASE WHEN json_valid(value) THEN json_extract(value, '$.latest') END"
+"""In SQL: the last day of a date's reading as an ISO day, NULL if it has none; its first is `schema.EARLIEST`."""
 
 ToldRow = tuple[Statement, Reading | None]
 """A statement with the reading that counts, if it has one."""

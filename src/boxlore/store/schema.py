@@ -146,10 +146,19 @@ INSERT OR REPLACE INTO meta SELECT '{SUMS_FROM}', coalesce(max(row), 0) FROM sta
 """Adds a sum to each row that is written from now on (see `row_sums`); of earlier rows there is none. A strike works on
 tables of any version, so that the trigger, and not its code, takes the sum out with its row."""
 
-MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE, SUMS)
+EARLIEST = "CASE WHEN json_valid(value) THEN json_extract(value, '$.earliest') END"
+"""In SQL: the first day of a date's reading as an ISO day, NULL if it has none."""
+
+_DAYS = f"CREATE INDEX reading_days ON reading ({EARLIEST}) WHERE kind = 'date';"
+"""Finds what was told of a day without reading every date (SQLite, Indexes On Expressions)."""
+
+MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE, SUMS, _DAYS)
 """Script n brings a database from version n to n + 1. Add new ones at the end, and never change one."""
 
 VERSION = len(MIGRATIONS)
+
+DAYS_FROM = 4
+"""Tables from this version on have the index over the days of dates."""
 
 READ_FROM = 2
 """Tables from this version on can be read as they are, where nothing can be written."""

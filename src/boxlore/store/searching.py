@@ -15,8 +15,8 @@ from boxlore.core.fields.plain_values import START_SQL
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import fold
 from boxlore.store.queries import ContainerPath, path_of
-from boxlore.store.rows import DATE_WITHIN, NEWEST_READING
-from boxlore.store.schema import STARTS
+from boxlore.store.rows import LATEST, NEWEST_READING
+from boxlore.store.schema import DAYS_FROM, EARLIEST, STARTS, version_of
 from boxlore.store.values import Hit
 
 MANY = 10_000
@@ -48,10 +48,11 @@ _NOT_ITEMS = f"""
 
 _DATED = f"""
     SELECT {_HIT_COLUMNS} FROM (
-        SELECT statement, act, json_extract(value, '$.earliest') AS begins FROM reading
-        WHERE kind = 'date' AND {DATE_WITHIN}) d
-    JOIN in_force s ON s.id = d.statement {NEWEST_READING}
-    WHERE s.subject_kind = 'item' AND r.act = d.act ORDER BY d.begins, s.row LIMIT ?"""
+        SELECT statement, act, {EARLIEST} AS begins FROM reading {{by_days}}
+        WHERE kind = 'date' AND {EARLIEST} >= ? AND {EARLIEST} <= ? AND {LATEST} <= ? ORDER BY begins, statement) d
+    CROSS JOIN in_force s ON s.id = d.statement {NEWEST_READING}
+    WHERE s.subject_kind = 'item' AND r.act = d.act ORDER BY d.begins, d.statement LIMIT ?"""
+"""Ids of statements sort by time. Tables older than their index are read without it."""
 
 _PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"
 _PLACE_IN_FORCE = f"""EXISTS (SELECT 1 FROM in_force s
@@ -76,7 +77,8 @@ def search(db: sqlite3.Connection, words: str, limit: int) -> list[Hit]:
 def dated(db: sqlite3.Connection, first: str, last: str, limit: int) -> list[Hit]:
     """What was told of items and read as a date from one day to the other, in the order of the days."""
     maker = _HitMaker(db)
-    return [maker.hit(row, draft=False) for row in db.execute(_DATED, (first, last, limit)).fetchall()]
+    query = _DATED.format(by_days="INDEXED BY reading_days" if version_of(db) >= DAYS_FROM else "")
+    return [maker.hit(row, draft=False) for row in db.execute(query, (first, last, last, limit)).fetchall()]
 
 
 def words_beginning(db: sqlite3.Connection, start: str, limit: int) -> set[str]:

@@ -1,12 +1,15 @@
 """What is found by its words, and by the days that they were understood as (our own contract)."""
 
+import sqlite3
 from collections.abc import Callable, Iterator
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 from tests.every_row import every_row
 
 from boxlore.core.statements import Kind, Subject
+from boxlore.store import schema
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.telling.finding import found, near
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -62,6 +65,14 @@ def test_a_date_finds_what_was_understood_as_one_within_it(
     collection: Collection, asked: str, items: list[int]
 ) -> None:
     assert [int(hit.number[-4:]) for hit in found(collection, asked)] == items
+
+
+def test_a_collection_of_older_tables_that_is_only_read_is_searched_as_well(collection: Collection) -> None:
+    with closing(sqlite3.connect(collection.store.path)) as db:
+        db.executescript(f"DROP INDEX reading_days; PRAGMA user_version = {schema.DAYS_FROM - 1};")
+        with open_collection(collection.folder, write=False) as older:
+            assert [hit.number for hit in found(older, "1961")] == ["TRA-0005"]
+        assert schema.version_of(db) == schema.DAYS_FROM - 1
 
 
 def test_no_more_is_found_than_was_asked_for(collection: Collection) -> None:

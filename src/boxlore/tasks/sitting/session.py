@@ -431,9 +431,10 @@ class Sitting:
     # looking
 
     def prepare(self) -> None:
-        """Read the occasions told, and open the list of places, which is built on its first use; call it in a thread of
-        its own."""
+        """Read the occasions told, make ready to read dates, and open the list of places, which is built on its first
+        use; call it in a thread of its own."""
         self.occasions.read(self.collection)
+        self.teller.understanding.leans("1938")  # the words of all languages are gathered for the first date
         with self._places:
             self._ready = self.teller.understanding.gazetteer is not None
 
