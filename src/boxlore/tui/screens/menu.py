@@ -64,8 +64,8 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     ),
     Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?"),),
     Group.KEEP_SAFE: (
-        Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
         Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
+        Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
     ),
     THIS: (
         Choice("picture", "Large picture", "F2  front and back, markers"),
