@@ -40,6 +40,7 @@ from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
+from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.forms import full_names_of
 from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, JAPANESE_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
@@ -142,6 +143,8 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         part, length = part_and_length
         _put_marked(frame, part, tokens[length:] if part != "belongs" else tokens)
         return
+    if _another(frame, tokens):
+        return
     if all(token.plain in _RETIRED or (_is_suffix(token) and not single) for token in tokens):
         frame.put("suffix", written(tokens))
     elif before and _is_latin(tokens[0]) != _is_latin(before[0]):
@@ -182,6 +185,8 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
             frame.put("suffix", written(piece))
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs":
             _put_marked(frame, marked[0], piece[marked[1] :])
+        elif piece[0].is_small and _another(frame, piece):
+            continue  # `Elsie Crane, a Tuttle before she married`
         elif not given and not piece[0].is_describing and not _is_note(piece):
             given = piece
     return main, given
@@ -203,6 +208,9 @@ def _is_suffix(token: Token) -> bool:
 def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str, int] | None:
     """The part that a marker at the beginning of the tokens announces, and how many tokens it takes."""
     best: tuple[str, int] | None = None
+    if len(tokens[0].plain) < 6 and not tokens[0].plain.isalpha():
+        letters = token_of("".join(filter(str.isalpha, tokens[0].text)))  # `ne'e`, an accent that slipped
+        tokens = (letters, *tokens[1:]) if letters.plain == "nee" else tokens
     for marker, part in _MARKERS.get(first_word(tokens[0]), ()):
         length = starts_with(tokens, marker)
         if len(marker) == 1 and not tokens[0].is_small:
@@ -221,6 +229,16 @@ def _opens(tokens: Sequence[Token], length: int) -> bool:
     return marker.is_small and (len(marker.plain) > 1 or marker.text.endswith(".") or length > 1) and not name.is_small
 
 
+def _another(frame: _Frame, tokens: Sequence[Token]) -> bool:
+    """Keep another family name that a sentence tells, as a question; whether it tells one."""
+    part, name = another_family_name(tokens)
+    if part:
+        _put_marked(frame, part, name)
+        when = "at birth" if part == "born_as" else "by marriage"
+        frame.parts["asks"] = f"Is “{frame.parts[part]}” the name {when}?"
+    return part != ""
+
+
 def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
     """The name behind a marker: of birth and marriage the family name, and a given one where that is told too."""
     tokens = [token for token in tokens if not _is_suffix(token)]
@@ -235,6 +253,8 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
     elif part == "nickname":
         frame.put("nickname", written(token for token in tokens if token.text not in ('"', "'")))
     else:
+        large = next((at for at, token in enumerate(tokens) if not token.is_small or token.is_particle), 0)
+        tokens = tokens[large:]  # `maiden name was Tuttle`
         if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
             tokens = tokens[1:]
         names = [token for token in tokens if not token.is_given or token is tokens[-1]]
@@ -311,6 +331,8 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
                 part = "married_as"  # `formerly Dunmore née Sallis`
             _put_marked(frame, part, behind)
             return tokens[:at]
+        if tokens[at].is_small and not tokens[at].is_particle and _another(frame, tokens[at:]):
+            return tokens[:at]  # `Elsie Crane who married a Kettering`
     return tokens
 
 

@@ -291,7 +291,7 @@ giuseppina pina pinuccia peppina giusy
 giuseppe beppe peppe pino peppino
 francesco franco ciccio cecco checco
 francesca franca cecca
-giovanni gianni nanni vanni
+giovanni gianni nanni vanni nino
 giovanna gianna vanna
 luigi gigi gino
 luigia gina

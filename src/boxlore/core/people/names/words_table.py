@@ -105,7 +105,7 @@ KIN_WORDS: dict[str, str] = {
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
-                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa дедушка "
+                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
                         "дед dziadek vectevs senelis dedecek koro"),
         ("aunt", "nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
                  "ciotka stryjna krustmate teta neni"),
@@ -118,7 +118,7 @@ KIN_WORDS: dict[str, str] = {
         ("sister", "nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
         ("brother", "batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
         ("great-grandmother", "arriere-grand-mere bisabuela bisnonna bisavo overgrootmoeder oldemor gammelmormor prababcia prababicka isoisoaiti dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
-        ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
+        ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадеда deda дедушка прадед"),
         ("husband", "ferj ferjem ferje eiginmadur virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
         ("wife", "feleseg felesegem felesege eiginkona wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
         ("grandson", "tutrepoeg grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),

@@ -42,7 +42,7 @@ def person_named(
         words, unsure = words[:-1], True
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
-    several = _is_family_of_several(words)
+    several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
     if words[0].kind == "unknown":
@@ -246,11 +246,12 @@ def before_place(words: Sequence[Element]) -> list[Element]:
     """Words told before a place, without those that only lead to it: `Elvira è la` | third, `Edna's` | on the left."""
     kept = list(words)
     while kept and (kept[-1].kind == "verb" or kept[-1].plain in table.BEFORE_A_PLACE | small_words.EVERYONE):
-        if kept[-1].kind == "me" or (kept[-1].is_large and (len(kept) > 1 or relation(kept[-1]))):
+        if kept[-1].kind in ("me", "described") or kept[-1].text in ("Les", "Al") or (kept[-1].is_large and (len(kept) > 1 or relation(kept[-1]))):
             break  # `Pa`
         del kept[-1]
     leads = small_words.ARTICLES.union(small_words.PRONOUNS, small_words.RELATIVES)
     is_name = len(kept) == 1 and kept[0].is_large and token_of(kept[0].text).is_given  # `Una`, of Spanish an article
+    is_name = is_name or kept[:1] != [] and kept[0].text in ("Les", "Al")  # given names, and articles
     if len(kept) == 1 and kept[0].kind != "me" and not is_name and (kept[0].plain in leads or kept[0].kind == "my"):
         return []
     if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
@@ -275,6 +276,8 @@ def names_somebody(words: Sequence[Element], text: str) -> bool:
 
 def is_description(words: Sequence[Element]) -> bool:
     """Whether words describe one person and name nobody: `the girl`, `Der Junge`, `the one`."""
+    if all(word.kind == "described" for word in words):
+        return True
     names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS and not _holds(word, words))
     opens = not words[0].is_large or words[0].plain in small_words.ARTICLES or len(words) == 1
     opens = opens or not (token_of(words[0].text).is_given or any(word.is_large for word in words[1:]))
@@ -292,11 +295,19 @@ def is_noun_of_one(told: str) -> bool:
     return _NOUNS.get(fold(told)) == "one"
 
 
+def _is_everyone_of(words: Sequence[Element]) -> bool:
+    """`all of us`, `alle von uns`."""
+    opens = " ".join(word.plain for word in words[:2]).split()  # `all of us` is one element
+    return len(opens) > 1 and opens[0] in small_words.EVERYONE and opens[1] in small_words.OF
+
+
 def is_of_several(words: Sequence[Element]) -> bool:
     """Whether words tell of several people and name none: `the three boys`."""
     if any(word.is_large and word.plain not in _NOUNS for word in words[1:]):
         return False
     bare = words[1:] if words[0].plain in small_words.THE else words[:0]
+    if _is_everyone_of(words):
+        return True
     return "many" in _nouns(words) or small_words.CARDINALS.get(bare[0].plain if bare else "", 1) > 1
 
 
@@ -316,6 +327,10 @@ def begins_person(further: Sequence[Element]) -> bool:
     if not further:
         return False
     first = further[0]
+    if first.kind == "described":
+        return True
+    if first.plain.endswith("'s") and len(further) > 1 and further[1].plain in small_words.HELD_ON:
+        return False  # `Nana's knee`
     if first.kind == "unsure":
         return begins_person(further[1:])  # `possibly Ada`
     if is_my(first) and len(further) > 1 and (relation(further[1]) or _NOUNS.get(further[1].plain) == "one"):
@@ -452,6 +467,8 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
         return note, between(name, text)
+    if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
+        return note.partition(", ")[2], between(words[1:at + len(name)], text)  # `La signora Bianchi`
     own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import tokens_of
-from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.item_words import (
     begins_person,
@@ -34,6 +34,7 @@ from boxlore.core.statements import fold
 def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()) -> None:
     """The words gathered so far as one person, or as a remark on the one before."""
     ahead = reader.ahead
+    whole = between(reader.words, reader.text)
     bare = without_verbs_behind(without_leads(reader.words)) if reader.words else ()
     named, remark = name_and_remark(bare)
     words = list(named)
@@ -73,6 +74,8 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         return
     if opens_part and before == "comma" and words and words[0].plain in small_words.SAID_BY:
         return  # `According to Ethel, this is Harold`
+    if reader.items and _is_pronoun(words) and not reader.joined == "with":
+        return  # `it must be her and Edna`
     is_year = all(word.text.isdigit() for word in words) and not ahead.number
     if reader.items and (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
         last = reader.items[-1]
@@ -80,14 +83,20 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         if before == "and" and not last.person.asks:
             last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
         return
-    if len(reader.items) > reader.part_begins and words[0].kind != "or" and _goes_on(reader, told):
-        last = reader.items[-1]
-        last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
-        return
+    for goes_on in (told, whole) if whole.startswith(("a ", "an ")) else (told,):  # `a` is `and` of Czech too
+        if len(reader.items) > reader.part_begins and words[0].kind != "or" and _goes_on(reader, goes_on):
+            last = reader.items[-1]
+            last.person = noted(replace(last.person, words=f"{last.person.words}, {goes_on}"), *notes)
+            return
     opens = len(reader.items) == reader.part_begins and before == "comma" and begins_person(following)
     leads = bool(words) and (begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH))
     if leads and opens and not any(word.is_large for word in words[1:]):
         reader.ahead.note, reader.words = told, []  # `On the sofa, Aunt Anna and Tom`
+        return
+    if unknown := _how_many_unknown(words):
+        for _ in range(unknown):
+            _add(reader, noted(Placed("", 0), between(_without_leads(words)[2:], reader.text), *notes), (), is_name=False)
+        reader.ahead, reader.joined, reader.place_since = Ahead(), "", False
         return
     if words and (total := how_many_in_all(words)):
         reader.totals[reader.row] = total
@@ -110,10 +119,34 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     reader.joined, reader.place_since = "", False
 
 
+def _how_many_unknown(words: Sequence[Element]) -> int:
+    """The number of `two I can't name` and of `three unknown girls`; 0 for any other words."""
+    bare = _without_leads(words)
+    if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
+        return 0
+    number = how_many(bare)
+    return number if 1 < number <= _MOST_UNKNOWN else 0
+
+
+def _without_leads(words: Sequence[Element]) -> Sequence[Element]:
+    at = next((at for at, word in enumerate(words) if word.plain not in small_words.LEADS), 0)
+    return words[at:]
+
+
+_MOST_UNKNOWN = 40
+"""So many people whom nobody knows are places in a row; more is a year, or a crowd."""
+
+
 def _goes_on_of_her(words: Sequence[Element]) -> bool:
     """`she was in hospital that day`, `so she isn't in it`: a sentence of whoever was named before."""
     at = int(words[0].plain in ("so", "because", "as", "and", "but")) if words else 0
     return len(words) > at + 1 and words[at].text in ("she", "he", "they", "who") and not words[at + 1].is_large
+
+
+def _is_pronoun(words: Sequence[Element]) -> bool:
+    """`her`, of whoever was told before."""
+    said = [word for word in words if word.kind not in ("unsure", "verb")]
+    return len(said) == 1 and said[0].text in ("her", "him", "them", "she", "he", "they")
 
 
 def _doubts(note: Element) -> bool:
@@ -208,6 +241,10 @@ def _is_another_sex(item: Item, words: Sequence[Element]) -> bool:
     husband`."""
     sex = definitely(words)
     given = {token.plain for token in tokens_of(item.person.words)}
+    kin_words = [token.plain for token in tokens_of(item.person.words) if not token.is_given]
+    kin = {small_words.SEX.get(KIN_WORDS.get(plain, ""), "") for plain in kin_words}
+    if kin & {"woman", "man"} - {sex} and sex in ("woman", "man"):
+        return True  # `zio Pino, mia madre`
     return bool(given & {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(sex, frozenset()))
 
 
@@ -224,8 +261,8 @@ def _goes_on(reader: Reader, told: str) -> bool:
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
     return after != before and replace(
-        after, born_as="", married_as="", suffix="", nickname="", religious=""
-    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="")
+        after, born_as="", married_as="", suffix="", nickname="", religious="", asks=""
+    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="", asks="")
 
 
 def _people(reader: Reader, words: Sequence[Element], told: str) -> Iterable[tuple[Placed, bool]]:

@@ -9,9 +9,12 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.who_is_where.item_words import is_kin_of, is_of_somebody
 from boxlore.core.people.who_is_where.kin_words import own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.people.who_is_where.tokens import Element, elements_of
 
 _ONE_ALONE = ("mother", "father", "wife", "husband")
@@ -27,7 +30,11 @@ def mark_nameless(items: Sequence[Item]) -> None:
 
 
 def _is_nameless(told: str) -> bool:
-    if own_relation(told) or read_name(told):
+    if all(token.plain in ARTICLES or NOUNS.get(token.plain) == "one" for token in tokens_of(told)) and " " in told:
+        return True  # `Eine Frau`, where `Frau` is a title too
+    parts = read_name(told)
+    is_name = any((parts.given, parts.family, parts.nickname, parts.religious, parts.born_as, parts.married_as))
+    if own_relation(told) or is_name or (parts and " " not in told):
         return False
     return not _is_one_alone([element for element in elements_of(told) if element.kind != "end"])
 

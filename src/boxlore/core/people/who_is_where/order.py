@@ -76,6 +76,7 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
         for item in ordered:
             if item.position or (counted and not item.number) or not item.width:
                 position[id(item)] = max(item.position, 0)
+                _keep_side(item)
                 continue
             at = item.number or at + 1
             position[id(item)] = at
@@ -84,6 +85,12 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
     for row in rows.values():
         for item in row:
             yield replace(item.person, position=position[id(item)], row=item.row)
+
+
+def _keep_side(item: Item) -> None:
+    """Where a side comes to no number, the words say it: `Rose (second from left), Bert (far right)`."""
+    if item.side_words and item.position < 1 and item.side_words not in item.person.note:
+        item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.side_words))))
 
 
 def _count_from_right(row: list[Item], total: int) -> None:

@@ -14,6 +14,7 @@ from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import OF_ONE, POSTPOSITIONS
 from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
+from boxlore.core.people.who_is_where.written_out import Placed
 
 COLON = Element("colon", ":", 0, 0)
 
@@ -22,6 +23,8 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     """A row, a direction, a side or a position: of the words before it, or of those behind it."""
     following = further[0].kind if further else ""
     reader.placed = True
+    if element.kind in table.SIDES and _is_whose_alone(reader):
+        _whose_alone(reader)
     only_leads = bool(reader.words)
     reader.words = before_place(reader.words)
     opens = not reader.items and element.kind in (*table.DIRECTIONS, *table.ORDERS)
@@ -47,6 +50,23 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _is_whose_alone(reader: Reader) -> bool:
+    if len(reader.words) != 1 or reader.words[0].kind != "my" or len(reader.items) <= reader.part_begins:
+        return False
+    return reader.items[-1].person.words.partition(" ")[0] in _WHOSE
+
+
+_WHOSE = frozenset("his her their my our seine ihre ses leurs sus sua suas suoi loro zijn haar hans hennes".split())
+
+
+def _whose_alone(reader: Reader) -> None:
+    """`his on the right` behind `her parents on the left`: somebody, of whom it is asked who."""
+    whose = reader.words[0].text
+    asks = f"Who is “{whose}”, where “{reader.items[-1].person.words}” is told?"
+    reader.items.append(Item(Placed(whose, 0, asks=asks, is_person=False), reader.row, part=reader.part_begins))
+    reader.words, reader.joined, reader.place_since = [], "", False
 
 
 def _is_name(reader: Reader) -> bool:

@@ -40,14 +40,17 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
 from boxlore.core.people.who_is_where.completed_names import complete_names
+from boxlore.core.people.who_is_where.described import with_described
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
+    between,
     is_description,
     is_of_several,
     names_somebody,
 )
 from boxlore.core.people.who_is_where.items import end_item, noted
+from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
@@ -68,6 +71,7 @@ from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
+from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
 from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -89,6 +93,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader = Reader(text, known)
     elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
+    asked, elements = head_and_list(elements, known)
+    elements = with_described(without_what_is_not_known(elements), known)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
     reader.brackets_lead = bool(elements) and _is_number(elements[0])
@@ -97,6 +103,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     end_item(reader)
     items = [] if _tells_of_nobody(reader.items) else told_once(joined_to_names(reader.items))
     items = items or _nobody_told(reader.text)
+    if asked:
+        items.insert(0, _of_a_head(between(asked, reader.text)))
     ask_of_doubtful(items, known)
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
@@ -116,6 +124,11 @@ def _nobody_told(text: str) -> list[Item]:
     """All the words as one question, where nobody was made of them: so that they stay, and are no person's name."""
     asks = f"Who is meant by “{text}”?"
     return [Item(Placed(text, 0, asks=asks, is_person=False), "")] if any(map(str.isalpha, text)) else []
+
+
+def _of_a_head(told: str) -> Item:
+    """What heads a list and names somebody, as a question: `Wedding of Ruth Gower and Tom Pell`."""
+    return Item(Placed(told, 0, asks=f"Is somebody of “{told}” in the picture?", is_person=False), "", width=0)
 
 
 def _is_number(element: Element) -> bool:
@@ -307,6 +320,10 @@ def _end_header(reader: Reader) -> None:
 
 def _verb(reader: Reader, further: Sequence[Element]) -> None:
     """`is` between somebody described and a name: `the girl in front is Ruth`."""
+    if reader.words and is_of_several(reader.words) and further and begins_person(further) and not reader.joined:
+        reader.ahead.note = between(reader.words, reader.text)  # `the others are Ruth and Anna`
+        reader.words = []
+        return
     if not reader.words and len(reader.items) > reader.part_begins and reader.items[-1].is_several:
         several = reader.items.pop()  # `Two girls at the front are Anna and Ruth`
         reader.row, reader.side_stays, reader.behind = several.row or reader.row, several.side, False

@@ -33,6 +33,9 @@ ARTICLES = frozenset(
 )
 """Articles before a name, a word of kin, or somebody unknown."""
 
+LADIES = frozenset("signora signor signore signorina senora senorita senor senhora senhor".split())
+"""Titles that stand behind an article, and are a part of the name: `la signora Bianchi`."""
+
 THE = frozenset("the der die das den dem le la les l' el il lo het de".split())
 """Articles that say that one and no other is meant."""
 

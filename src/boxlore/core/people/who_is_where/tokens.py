@@ -140,12 +140,12 @@ def _is_elided_from(word: str) -> bool:
     return plain in table.NOUNS or plain in KIN_WORDS or counted
 
 
-_MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)
+MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)
 
 
 def _keeps_its_point(word: str) -> bool:
     """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
-    marks_name = fold(word[:-1]) in _MARKERS_OF_NAMES and len(word) < 6
+    marks_name = fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 6
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
     shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN
@@ -250,13 +250,19 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str,
             near = zip(plain[at:end], phrase, strict=False)
             if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
                 continue
-            large = words[at][0][:1].isupper() and at
+            large = words[at][0][:1].isupper() and at and not _is_shouted(words)
             if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
                 continue  # `Dr. med.`
             if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
                 continue
             return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
+
+
+def _is_shouted(words: Sequence[Word]) -> bool:
+    """Whether all is written in capitals, so that these tell no names: `STAN, BETTY AND VI`."""
+    told = "".join(word for word, _, _ in words)
+    return told.isupper() and len(words) > 2
 
 
 def _same(word: str, wanted: str) -> bool:

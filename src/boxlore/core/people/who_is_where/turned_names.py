@@ -69,6 +69,8 @@ def _is_turned(family: Sequence[Element], given: Sequence[Element], known: Known
     """Whether a family name and given names may stand there."""
     if not len(family) <= _LONGEST or not len(given) <= _LONGEST:
         return False
+    if any(token_of(word.text).is_initial or word.plain in TITLES for word in family):
+        return False  # `A. Dell, B. Fry`
     last = family[-1].plain
     may_be_family = last in _FAMILY_TOO or known.is_family(last) or not _is_given(family[-1], known)
     return family[-1].is_large and given[0].is_large and may_be_family and last not in KIN_WORDS

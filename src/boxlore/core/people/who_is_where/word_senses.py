@@ -6,8 +6,9 @@
 import re
 from collections.abc import Sequence
 
+from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.reader import is_family_in_polish
-from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
@@ -21,7 +22,7 @@ from boxlore.core.people.who_is_where.item_words import (
     share_kin,
     stands_for_me,
 )
-from boxlore.core.people.who_is_where.kin_words import is_oblique_kin, relation
+from boxlore.core.people.who_is_where.kin_words import ME, is_oblique_kin, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
@@ -36,7 +37,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     SAYING,
     WITH,
 )
-from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
+from boxlore.core.people.who_is_where.tokens import MARKERS_OF_NAMES, PLACES, ROW_KINDS, ROW_NAMES, Element
 from boxlore.core.statements import fold
 
 BESIDE_SIDES = ("left", "right")
@@ -162,6 +163,12 @@ def _is_family_name(reader: Reader, element: Element) -> bool:
     return last.end + 1 == element.start and (last.plain in TITLES or token_of(last.text).is_given)
 
 
+def _of_a_marker(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """A colon behind a marker within a name: `Elsie Crane nee: Tuttle`."""
+    marks = element.kind == "colon" and len(reader.words) > 1 and reader.words[-1].plain in MARKERS_OF_NAMES
+    return "of" if marks and further and further[0].is_large else ""
+
+
 def _everyone(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """`All of us`, which is a row in Estonian (`all`)."""
     if element.kind not in ROW_KINDS or element.phrase not in EVERYONE or not further:
@@ -181,6 +188,9 @@ def _of_kin(reader: Reader, element: Element, further: Sequence[Element]) -> str
 
 
 def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    opens = reader.previous in ("", "comma", "end", "colon", *table.DIRECTIONS) and not reader.words
+    if opens and element.kind != "me" and element.plain in ME and further and _joins(further[0]):
+        return "me"  # `ja i nieznana pani`
     if element.kind != "me":
         return "me" if reader.joined and not reader.words and stands_for_me(element, further) else ""
     is_maori = element.plain == "me" and len(further) > 1 and further[0].text == "a" and further[1].is_large
@@ -189,6 +199,10 @@ def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if reader.words and element.plain == "me" and further:
         return "and" if further[0].is_large or relation(further[0]) else "me"  # Māori: `Hēmi me Mere`
     return ""
+
+
+def _joins(element: Element) -> bool:
+    return element.kind == "and" and not element.is_large
 
 
 def _weak(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -208,11 +222,22 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"
     joins = bool(further) and (reader.words or reader.items) and further[0].kind not in ("comma", "end")
     doubtful = len(element.text) == 1 and element.text not in "&+"
+    if doubtful and reader.words and _tells_another_name(reader.words, further):
+        return "word"  # `Elsie Crane who married a Kettering`
     if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
         return "word"  # `me as a baby`
+    doubtful = doubtful and not (len(reader.words) == 1 and reader.words[0].kind == "me" and not reader.notes)
     several = len(further) > 1 and is_my(further[0]) and _is_of_many(further[1])
     sure = not doubtful or several or ((reader.words or reader.previous in PLACES) and begins_person(further))
     return "and" if joins and sure else "word"
+
+
+def _tells_another_name(words: Sequence[Element], further: Sequence[Element]) -> bool:
+    """Whether an article stands within words that tell another family name of the one before."""
+    ends = (at for at, piece in enumerate(further) if piece.kind in ("comma", "end", "and", "with", "note"))
+    behind = further[: next(ends, len(further))]
+    verb = words[-1].text if not words[-1].is_large else ""
+    return bool(verb and another_family_name(tokens_of(" ".join([verb, "a", *(piece.text for piece in behind)])))[0])
 
 
 def _is_of_many(word: Element) -> bool:
@@ -222,6 +247,8 @@ def _is_of_many(word: Element) -> bool:
 def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "with":
         return ""
+    if further and further[0].kind == "with" and further[0].phrase in table.HOLDING:
+        return "of"  # `con in braccio il piccolo Dino`
     if (not further or further[0].kind in ("comma", "end")) and element.phrase in WITH:
         return "word"  # `Torsten är inte med`
     if element.text in ("z", "ze") and reader.words and further and is_family_in_polish(token_of(further[0].text)):
@@ -316,6 +343,8 @@ def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "verb"  # `Der Herr mit Bart ist Opa Wilhelm`
     touches = further[0].kind in (*PLACES, "position", "from the right", "colon", "verb")
     tells = begins_person(further) and (not reader.words or describes_somebody(reader))
+    if len(further) > 1 and further[0].plain.endswith("'s") and further[1].plain in HELD_ON:
+        return "word"  # `on Nana's knee`
     return "verb" if touches or tells else ""
 
 
@@ -385,11 +414,16 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
     if reader.behind is False and not reader.words and following == "word" and further[0].is_large:
         return True
     begins = not reader.words and len(reader.items) == reader.part_begins and reader.row != ""
-    if begins and further and further[0].is_large and token_of(further[0].text).is_given:
+    if begins and further and further[0].is_large and _may_open_a_name(further[0]):
         return True  # `standing Edwin, Wes; sitting Maud`
     ends = following in ("", "comma", "end", "and")
     is_letter = len(element.text) == 1 and not _BOTH_SIDES.search(reader.text)
     return ends and bool(reader.words or reader.items) and not is_letter
+
+
+def _may_open_a_name(element: Element) -> bool:
+    token = token_of(element.text)
+    return token.is_given or token.is_initial or token.plain in TITLES
 
 
 def _is_of_a_name(further: Sequence[Element]) -> bool:
@@ -406,7 +440,7 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
 
 
 _RULES = (
-    _order, _holder, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb,
+    _order, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb,
     _dash, _takes_back,
 )  # fmt: skip
 """In the order in which they are asked."""

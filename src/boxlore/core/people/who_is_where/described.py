@@ -1,0 +1,73 @@
+"""Somebody described without a noun, and named behind a verb: `La alta es mi hermana Pilar`, `Den høje bagved er …`.
+
+    person = ("the" / "this") words {place} ["," ] "is" somebody
+           / word place ("is" / "-") somebody                     ; in languages without articles: `Высокий сзади — мой …`
+
+None of the words is a name or kin, so that they only can describe who is told behind the verb. Found before a text is read,
+for a word alone tells nothing of this; the words are marked as one description (`described`).
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.who_is_where.item_words import begins_person
+from boxlore.core.people.who_is_where.kin_words import relation
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS
+from boxlore.core.people.who_is_where.tokens import PLACES, Element
+
+_DEMONSTRATIVES = frozenset(
+    "this that see too celui celle celui-la ese esa este esta aquel aquella quello quella questo questa aquele aquela este deze "
+    "dit die den det denne denna tuo tama тот та этот эта ten ta tamten tas ta sis si tas sita ten ta sa su az ez".split()
+)
+_LONGEST = 8
+_BEGIN = ("comma", "end", "colon", "and", "dash")
+_ALSO_IS = ("ir",)
+"""`is` of one language that is `and` of another one."""
+
+
+def with_described(elements: Sequence[Element], known: KnownNames) -> list[Element]:
+    """The elements, the words of such a description marked."""
+    marked = list(elements)
+    for start in range(len(marked)):
+        if start and marked[start - 1].kind not in _BEGIN:
+            continue
+        end = _end_of_words(marked, start, known)
+        if end and _names_somebody(marked, start, end):
+            marked[start:end] = [replace(element, kind="described") for element in marked[start:end]]
+    return marked
+
+
+def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) -> int:
+    """Behind the last of the words that may describe; 0 where none do."""
+    end = start
+    while end < len(elements) and end - start < _LONGEST and _may_describe(elements[end], known):
+        end += 1
+    opens = elements[start].plain in ARTICLES or elements[start].plain in _DEMONSTRATIVES
+    if not opens:
+        return end if end == start + 1 and elements[start].is_large and len(elements[start].text) > 2 else 0
+    return end if end > start + 1 else 0
+
+
+def _may_describe(element: Element, known: KnownNames) -> bool:
+    plain = element.plain
+    is_name = element.is_large and (token_of(element.text).is_given or known.is_family(plain) or known.is_given(plain))
+    is_somebody = is_name or bool(relation(element)) or plain in NOUNS or plain.endswith("'s") or plain in CARDINALS
+    return element.kind in ("word", "with", "of", "my") and not is_somebody and element.text[:1].isalpha()
+
+
+def _names_somebody(elements: Sequence[Element], start: int, end: int) -> bool:
+    """Whether a verb, and somebody, follow the words, at once or behind a place."""
+    at = end
+    while at < len(elements) and elements[at].kind in PLACES:
+        at += 1
+    has_place, opens = at > end, end - start > 1
+    if at + 1 < len(elements) and elements[at].kind == "comma" and "'" in elements[at + 1].plain:
+        at += 1  # `Celui au chapeau, c'est Paul`
+    if at + 1 >= len(elements):
+        return False
+    verb, further = elements[at], elements[at + 1 :]
+    is_verb = verb.kind == "verb" or verb.plain in _ALSO_IS or (verb.kind == "dash" and (has_place or further[0].kind == "my"))
+    return is_verb and begins_person(further) and (opens or has_place or further[0].kind == "my")

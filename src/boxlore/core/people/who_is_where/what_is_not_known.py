@@ -1,0 +1,113 @@
+"""Words that say what the teller does not know: they are nobody's name, whatever the language.
+
+    , I don't know the others         ; others, and a verb of knowing: nobody; the answer is kept whole (`words_left`)
+    , den Namen weiß ich nicht        ; a name, and such a verb: a note on whoever was told without one before it
+
+What stands between two commas, points or dashes is looked at as a whole, and behind an `and` if names stand before it.
+Common practice, from memory; no source.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.tokens import Element
+
+_OTHERS = frozenset(
+    "others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid autres reste otros otras demas "
+    "resto altri altre outros outras overigen andre ovrige resten andra ovriga muut muita loput остальные остальных других "
+    "другие reszta reszty innych inni pozostalych parejos parejie parejo citus kitus kiti kitu likusiu ostatni ostatnich tobbiek "
+    "tobbit tobbieket tobbi hina hinir eile".split()
+)
+"""The rest of those in the picture."""
+
+_NAME = frozenset(
+    "name names surname namen nachnamen vornamen nimi nime perekonnanime nom prenom nombre apellido nome cognome sobrenome "
+    "naam voornaam achternaam navn efternavn namn efternamn nimea sukunimea имя имени фамилию фамилии imienia imie nazwiska "
+    "nazwisko vards vardu uzvardu vardo pavardes jmeno prijmeni nevet neve nevere nafnid nafn ainm ingoa".split()
+)
+_FAMILY_NAME = frozenset(
+    "surname nachnamen perekonnanime apellido cognome sobrenome achternaam efternavn efternamn sukunimea фамилию фамилии "
+    "nazwiska nazwisko uzvardu pavardes prijmeni".split()
+)
+KNOWING = frozenset(
+    "know knew remember recall recognise recognize forget forgotten kenne kennt erkenne weiss erinnere vergessen tunne tea maleta "
+    "maletan unustanud connais connait reconnais sais oublie rappelle conozco reconozco recuerdo olvide se conosco riconosco "
+    "ricordo dimenticato conheco reconheco lembro esqueci ken herken weet vergeten kender husker glemt kjenner kanner minns "
+    "vet glomt tieda tunnista muista unohtanut знаю помню узнаю забыл забыла znam poznaje pamietam wiem zapomnialem zapomnialam "
+    "zinu pazistu atceros aizmirsu nezinu nepazistu neatceros pazistu zinau prisimenu pamirsau nepazistu nezinau neprisimenu "
+    "neznam nepoznavam nepamatuji nevim zapomnel ismerem emlekszem elfelejtettem thekki man gleymt aithnim dearmad".split()
+)
+"""Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
+
+_WHOM = frozenset("die den das wen qui que che dien som keda kelle которого которую ktorego ktora kuru kurio koho akit sem whom".split())
+"""Behind a comma, with such a verb: `eine Frau, die ich nicht kenne`."""
+
+_PARTS = ("comma", "end", "dash", "colon")
+
+
+def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
+    """The elements without those who are told to be unknown and others; that a name is not known as a note."""
+    kept: list[Element] = []
+    for part in _parts(elements):
+        at = _begins(part)
+        said = part[at:]
+        if _tells_not_known(said, _OTHERS):
+            kept += part[:at]
+        elif said[0].kind == "comma" and len(said) > 1 and said[1].plain in _WHOM and _tells_not_known(said, _WHOM):
+            kept.append(replace(said[1], kind="note", text=_text(said[1:]), end=said[-1].end, inside=()))
+        elif _tells_not_known(said, _NAME) and said[0].kind in _PARTS and _is_of_her(kept, said):
+            kept.append(replace(said[1], kind="note", text=_text(said[1:]), end=said[-1].end, inside=()))
+        else:
+            kept += _with_notes(part)
+    return kept
+
+
+def _parts(elements: Sequence[Element]) -> Iterator[list[Element]]:
+    """What stands between the marks, each with the mark before it."""
+    part: list[Element] = []
+    for element in elements:
+        if element.kind in _PARTS and part:
+            yield part
+            part = []
+        part.append(element)
+    if part:
+        yield part
+
+
+def _with_notes(part: list[Element]) -> list[Element]:
+    """`un homme que je ne connais pas` with the words behind the noun as a note."""
+    at = next((at for at, element in enumerate(part) if at and NOUNS.get(part[at - 1].plain) == "one"), len(part))
+    said = part[at:]
+    end = next((end for end, element in enumerate(said) if element.kind in ("and", "with")), len(said))
+    if not said[:end] or said[0].plain not in _WHOM or not _tells_not_known(said[:end], KNOWING):
+        return part
+    note = replace(said[0], kind="note", text=_text(said[:end]), end=said[end - 1].end, inside=())
+    return [*part[:at], note, *said[end:]]
+
+
+def _begins(part: Sequence[Element]) -> int:
+    """Behind the last `and` or `with` where somebody is named before it; else at the beginning."""
+    joins = [at for at, element in enumerate(part) if element.kind in ("and", "with") and at]
+    named = [at for at, element in enumerate(part) if element.is_large and token_of(element.text).is_given]
+    return next((at for at in reversed(joins) if named and named[-1] < at), 0)
+
+
+def _tells_not_known(part: Sequence[Element], of_what: frozenset[str]) -> bool:
+    plains = {word for element in part for word in element.plain.replace("’", "'").split()}
+    says = bool(plains & KNOWING) or any(element.kind == "unknown" for element in part)
+    names = any(element.is_large and token_of(element.text).is_given and element.kind == "word" for element in part)
+    return bool(says and plains & of_what and not names)
+
+
+def _is_of_her(kept: Sequence[Element], said: Sequence[Element]) -> bool:
+    """Whether it is said of whoever was told before: somebody without a name, or it is the family name."""
+    start = next((at for at in range(len(kept) - 1, -1, -1) if kept[at].kind in (*_PARTS, "and", "with")), -1)
+    before = kept[start + 1 :]
+    named = any(element.is_large and token_of(element.text).is_given for element in before)
+    return bool(before) and (not named or any(element.plain in _FAMILY_NAME for element in said))
+
+
+def _text(part: Sequence[Element]) -> str:
+    return " ".join(element.text for element in part)
