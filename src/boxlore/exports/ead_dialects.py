@@ -128,7 +128,7 @@ class Dialect:
     def access_points(self, item: etree._Element, record: Record, facts: CollectionFacts) -> None:
         """The people, place, process and keywords of the item, under which it can be found."""
         controlaccess = self.element("controlaccess")
-        for person in record.people:
+        for person in record.named_people:
             self.person(controlaccess, authority_form(person, facts.people), RELATORS.get(person.role, person.role))
         self._place(controlaccess, record)
         if process := record.words("process"):

@@ -27,7 +27,7 @@ def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str
     lives: dict[str, str] = {}
     others: dict[str, str] = {}
     for record in records:
-        for person in record.people:
+        for person in record.named_people:
             name = _sorted_name(person, printing)
             _add(names, name, record.number, unsure=is_doubted(person))
             lives[name] = printing.lives.get(person.person, "")

@@ -66,7 +66,7 @@ TITLES = [
     (record(kind="letter"), "Letter"),
     (record(place="Haapsalu"), "Photograph, Haapsalu"),
     (record(person("Memm")), "Photograph of Memm"),
-    (record(person("Memm"), told_only("the picnic at Haapsalu")), "Photograph of Memm"),
+    (record(person("Memm"), replace(told_only("the picnic at Haapsalu"), in_question=True)), "Photograph of Memm"),
     (record(told_only("his wife"), told_only("the twins")), "Photograph of his wife and the twins"),
     (record(person("Memm"), place="Kärdla", kind="card"), "Mounted photograph of Memm, Kärdla"),
     (record(person("Anna", **GUESS)), "Photograph, perhaps of Anna"),

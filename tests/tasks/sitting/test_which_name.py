@@ -59,4 +59,5 @@ def test_what_stands_in_brackets_is_a_name_at_birth_or_a_nickname(collection: Co
     question = open_name(sitting, sitting.record(item))
     assert question is not None
     assert question.question == "“Anna Tamm (Kask)”: Is “Kask” the name at birth?"
-    assert [parts.born_as or parts.nickname for parts in question.ways] == ["Kask", "Kask", ""]
+    ways = [(parts.born_as, parts.married_as, parts.nickname) for parts in question.ways]
+    assert ways == [("Kask", "", ""), ("", "Kask", ""), ("", "", "Kask"), ("", "", "")]

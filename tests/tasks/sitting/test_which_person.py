@@ -44,7 +44,7 @@ DOUBTFUL = [
         "Either Ruth or Edna on the left",
         ["Somebody new: Ruth", "Somebody new: Edna", "Somebody new: Either Ruth or Edna", NOBODY],
     ),
-    ("Anna Tamm, aged 4, holding Mum's hand", ["Somebody new: Mum", "Somebody new: Mum's hand", NOBODY]),
+    ("Anna Tamm, aged 4, Mum's hand", ["Somebody new: Mum", "Somebody new: Mum's hand", NOBODY]),
     (
         "Left to right Fred Moss Nell Moss",
         ["Somebody new: Fred Moss", "Somebody new: Nell Moss", "Somebody new: Fred Moss Nell Moss", NOBODY],

@@ -22,7 +22,6 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.file_names import words_of_paths
 from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
-from boxlore.core.people.who_is_where.reader import names_nobody
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
@@ -89,7 +88,7 @@ def named_by_file(record: Record) -> str:
 def _devised(record: Record) -> str:
     """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
     nature, occasion, place = nature_of(record), bare(record.words("occasion")), _place_words(record)
-    people = [shown for shown in record.shown() if shown.person or not names_nobody(shown.told.words)]
+    people = [shown for shown in record.named_people if shown.role == "person"]
     names = names_of(people, most=MOST_NAMED)
     further = len(people) - len(names)
     others = "other" if further == 1 else "others"

@@ -131,7 +131,8 @@ def _creators(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _subjects(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    shown = [DcValue(authority_form(person, facts.people)) for person in record.people if person.role != "photographer"]
+    people = [person for person in record.named_people if person.role != "photographer"]
+    shown = [DcValue(authority_form(person, facts.people)) for person in people]
     return shown + [DcValue(view.words, view.language) for view in record.all("keyword")]
 
 

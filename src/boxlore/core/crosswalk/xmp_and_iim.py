@@ -16,7 +16,7 @@ from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Str
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.places.reading import Place
-from boxlore.core.records.item_record import ALTERED, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import ALTERED, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
 
 SOURCE_TYPES = {
@@ -84,12 +84,16 @@ def _alt(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | 
 
 
 def _people(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
-    names = [captions.name_of(person) for person in record.shown()] if scan.side == "recto" else []
+    names = [captions.name_of(person) for person in _named(record)] if scan.side == "recto" else []
     return bag(*names) if names else None
 
 
+def _named(record: Record) -> list[PersonShown]:
+    return [person for person in record.named_people if person.role == "person"]
+
+
 def _keywords(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
-    words = [view.words for view in record.all("keyword")] + [person.name for person in record.shown()]
+    words = [view.words for view in record.all("keyword")] + [person.name for person in _named(record)]
     return bag(*dict.fromkeys(words)) if words else None
 
 

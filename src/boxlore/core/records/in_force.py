@@ -70,6 +70,7 @@ from boxlore.core.places import conflicts as places_meeting
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
 from boxlore.core.records.marks import Mark
+from boxlore.core.records.people_asked import may_be_nobody
 from boxlore.core.statements import NEARNESS, SURENESS, Reading, Said, Statement, Sure
 
 
@@ -93,7 +94,7 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         size_mm=size.sides if (size := SIZE_WORDS.or_none(plain.get("size", ""))) else (),
         scans=tuple(material.scans),
         told=by_field,
-        people=_with_doubts(shown, disputes),
+        people=_in_question(rows, _with_doubts(shown, disputes)),
         related=tuple(material.related),
         conflicts=conflicts,
         undecided=tuple(conflict for conflict in disputes if conflict not in conflicts) if disputes else (),
@@ -269,6 +270,23 @@ def _with_doubts(people: tuple[PersonShown, ...], disputes: Sequence[Conflict]) 
     return tuple(
         replace(shown, disputed=True) if shown.number and shown.told.statement in doubted else shown for shown in people
     )
+
+
+def _in_question(
+    rows: Iterable[tuple[Statement, Reading | None]], people: tuple[PersonShown, ...]
+) -> tuple[PersonShown, ...]:
+    """The people, with a mark on whoever may be nobody. What only a file says is asked about by other rules."""
+    unread = [shown for shown in people if _is_unread(shown)]
+    if not unread:
+        return people
+    questions = [statement.words for statement, _ in rows if statement.field == "asked" and statement.words]
+    nobody = {shown.told.statement for shown in unread if may_be_nobody(shown.told.words, questions)}
+    return tuple(replace(shown, in_question=shown.told.statement in nobody) for shown in people)
+
+
+def _is_unread(shown: PersonShown) -> bool:
+    told = shown.told
+    return not (shown.person or told.asks or shown.role != "person" or told.source.said is Said.FILE)
 
 
 Values = Sequence[Edtf | Place]

@@ -92,6 +92,8 @@ class PersonShown:
     """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
     disputed: bool = False
     """Whether somebody else says that it is another person, and nobody has settled it."""
+    in_question: bool = False
+    """Whether the words may be nobody's, and nobody has answered yet: no title and no list of names has them."""
 
     @property
     def sure(self) -> Sure:
@@ -305,6 +307,11 @@ class Record:
         """The place in force, the likeliest if there are choices, or None."""
         first = self.first("place")
         return first.place.best if first and first.place else None
+
+    @property
+    def named_people(self) -> tuple[PersonShown, ...]:
+        """Everyone of whom it is not in question whether they are anybody."""
+        return tuple(shown for shown in self.people if not shown.in_question)
 
     def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
         """The people with that role, in the order of the record."""

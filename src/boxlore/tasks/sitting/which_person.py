@@ -16,7 +16,7 @@ from boxlore.core.people.names.words_table import KIN_ALONE
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.rules.people_in_question import OF_A_REMARK, asked_by, before_brackets
+from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered

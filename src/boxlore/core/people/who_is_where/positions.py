@@ -6,7 +6,7 @@ tells the theory).
 
 from collections.abc import Sequence
 
-from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import before_place, begins_person
 from boxlore.core.people.who_is_where.items import end_item, noted
@@ -55,7 +55,8 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
 def _is_whose_alone(reader: Reader) -> bool:
     if len(reader.words) != 1 or reader.words[0].kind != "my" or len(reader.items) <= reader.part_begins:
         return False
-    return reader.items[-1].person.words.partition(" ")[0] in _WHOSE
+    told = tokens_of(reader.items[-1].person.words)
+    return bool(told) and told[0].text in _WHOSE
 
 
 _WHOSE = frozenset("his her their my our seine ihre ses leurs sus sua suas suoi loro zijn haar hans hennes".split())

@@ -156,8 +156,13 @@ def names_nobody(text: str) -> bool:
     notes = [element.inside for element in words if element.kind == "note"]
     if any(is_absent(inside) and not any(piece.kind in _IN_DOUBT for piece in inside) for inside in notes):
         return True  # `Tom (missing)`
-    told = len(people) == 1 and not people[0].is_person and not is_of_several(words)
-    return told and not read_name(people[0].words)
+    asks = bool(people) and not any(person.is_person for person in people)
+    return asks and not is_of_several(words) and not (len(people) == 1 and _is_one_word(people[0].words))
+
+
+def _is_one_word(words: str) -> bool:
+    """Whether a word alone may be somebody: `Zorb`, of whom nothing is known."""
+    return len(words.split()) == 1 and words[:1].isupper()
 
 
 _IN_DOUBT = ("unsure", "unknown")

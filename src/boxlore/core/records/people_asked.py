@@ -1,0 +1,32 @@
+"""Whether told words may be nobody's: what is noted as to be asked of them, and what the words themselves say.
+
+A question quotes the words that it is about (`Is “Rex” someone in the picture?`), or those of a remark (`Is “Dot” in
+the picture too, where “leaning on Dot” is told of Anna?`). What brackets say of somebody stands behind those words.
+"""
+
+import re
+from collections.abc import Iterable
+
+from boxlore.core.people.who_is_where.reader import names_nobody
+
+OF_A_REMARK = re.compile(r"Is “(.+?)” in the picture too, where “(.+)” is told of ")
+_WHO_ARE = re.compile(r"Who are “")
+
+
+def asked_by(question: str, told: str) -> str:
+    """The words in question, if it asks about what was told: all, or those before what brackets say of somebody."""
+    asked = (told, before_brackets(told))
+    return next((name for name in asked if f"“{name}”" in question and not OF_A_REMARK.match(question)), "")
+
+
+def before_brackets(told: str) -> str:
+    """`Ruth` of `Ruth (still alive then)`."""
+    return told.partition(" (")[0]
+
+
+def may_be_nobody(told: str, questions: Iterable[str]) -> bool:
+    """Whether words of which nobody was made are in question, or name nobody: no title and no list of names has them.
+
+    Of several (`the twins`) it is asked only who they are: they are there.
+    """
+    return any(asked_by(question, told) for question in questions if not _WHO_ARE.match(question)) or names_nobody(told)
