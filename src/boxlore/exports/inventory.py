@@ -96,7 +96,9 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
             ]
         ).strip(),
         "; ".join(authority_form(photographer, facts.people) for photographer in record.shown("photographer")),
-        "; ".join(authority_form(person, facts.people) for person in record.named_people if person.role != "photographer"),
+        "; ".join(
+            authority_form(person, facts.people) for person in record.named_people if person.role != "photographer"
+        ),
         full_name(place) if place else told_place.words if told_place else "",
         ", ".join(part for part in (record.words("process"), size_words(record)) if part),
         " ".join(provenance(record, facts)),

@@ -54,14 +54,14 @@ def take_name(sitting: Sitting, record: Record, question: OpenName, number: int)
 
 
 def _ways(parts: NameParts) -> tuple[NameParts, ...]:
-    """The proposal; the given and the family name turned about; no family name at all. Of another family name: at birth,
-    by marriage, what she is called, or no name."""
+    """The proposal; the given and the family name turned about; no family name at all. Of another family name: the
+    one at birth, the one by marriage, what she is called, or no name."""
     proposed = replace(parts, asks="")
     whole = f"{parts.given} {parts.family}".strip()
     another, bare = parts.born_as or parts.married_as, replace(proposed, born_as="", married_as="")
     if another and not parts.nickname:
-        told = [replace(bare, born_as=another), replace(bare, married_as=another), replace(bare, nickname=another), bare]
-        others = [way for way in told if way != proposed]
+        born, married = replace(bare, born_as=another), replace(bare, married_as=another)
+        others = [way for way in (born, married, replace(bare, nickname=another), bare) if way != proposed]
     else:
         turned = replace(proposed, given=parts.family, family=parts.given, particle="")
         others = [turned, replace(proposed, given=whole, family="", particle="")]

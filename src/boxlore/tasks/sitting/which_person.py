@@ -69,8 +69,11 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
             names = sitting.teller.understanding.known_names
             known = named(people, view.words, names) or named(people, name, names)
             name = view.words if known else name
-            may_be = f"may be {several(len(known), 'person', 'people')}: who is meant?"
-            asks = f"“{view.words}” {may_be}" if known else f"“{view.words}”: who is that?"
+            asks = f"“{view.words}”: who is that?"
+            if len(known) == 1:
+                asks = f"“{view.words}”: is that {known[0].name}, told before, or somebody else?"
+            elif known:
+                asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
         else:
             known, asks = list(_who_may_be(people, name)), ""
         nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()

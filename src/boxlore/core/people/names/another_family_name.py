@@ -1,7 +1,7 @@
 """Another family name of somebody, told by a sentence: `that was a Tuttle`, `she married a Kettering`, `a Tuttle before
 she married`.
 
-    told   = {said} name {said}         ; said: small words that go with a name, all of one table; name: words written large
+    told   = {said} name {said}         ; said: small words of one table; name: words written large
     name   = {title} [given] family
 
 It is the name by marriage where a word of marriage stands before it, and none of a time before; else the name at birth.
@@ -16,21 +16,21 @@ from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.tokens import Token, token_of
 
 _GO_WITH = frozenset(
-    "a an the one of as she who that which her his name family by as girl girls side "
-    "der die das eine einer sie welche ihr familie von des ta kes uks tema nime nimega perekonnast perest suguvosast "
-    "elle qui une la de du des famille nom son ella que una familia su apellido la lei che cognome famiglia di ela uma da "
-    "sobrenome nome zij ze die een van hun haar naam hon som en av fra navn namn slekten slaekten slakten han joka nimi "
-    "suvusta она кто из семьи фамилия ona ktora z rodziny nazwisko kura kas no dzimtas jos gimines jmeno egy lany aki".split()
+    "a an the one of as she who that which her his name family by girl girls side der die das eine einer sie "
+    "welche ihr familie von des ta kes uks tema nime nimega perekonnast perest suguvosast elle qui une la de "
+    "du famille nom son ella que una familia su apellido lei che cognome famiglia di ela uma da sobrenome nome "
+    "zij ze een van hun haar naam hon som en av fra navn namn slekten slaekten slakten han joka nimi suvusta "
+    "она кто из семьи фамилия ona ktora z rodziny nazwisko kura kas no dzimtas jos gimines jmeno egy lany aki".split()
 )
 """Small words that say nothing of when somebody bore the name."""
 
 _AT_BIRTH = frozenset(
-    "was were maiden born formerly once miss unmarried single war geborene geborener geb geboren fruher ehemals fraulein "
-    "madchenname ledig oli neiuna neiupolves neiupolvenimi neiu preili sundis sundinud etait fut nee jeune fille "
-    "mademoiselle mlle autrefois era soltera nacida senorita nubile nata signorina nascida solteira vroeger juffrouw "
-    "meisjesnaam var fodd fodt froken pigenavn pikenavn flicknamn tyttonimi omaa sukua entinen neiti была девичья "
-    "девичестве урожденная byla panna panienskie panienskim domu dzimusi mergautine divci rozena slecna leanykori "
-    "szuletett".split()
+    "was were maiden born formerly once miss unmarried single war geborene geborener geb geboren fruher "
+    "ehemals fraulein madchenname ledig oli neiuna neiupolves neiupolvenimi neiu preili sundis sundinud etait "
+    "fut nee jeune fille mademoiselle mlle autrefois era soltera nacida senorita nubile nata signorina nascida "
+    "solteira vroeger juffrouw meisjesnaam var fodd fodt froken pigenavn pikenavn flicknamn tyttonimi omaa "
+    "sukua entinen neiti была девичья девичестве урожденная byla panna panienskie panienskim domu dzimusi "
+    "mergautine divci rozena slecna leanykori szuletett".split()
 )
 """Words of a name that somebody had first."""
 
@@ -40,17 +40,17 @@ _BEFORE = frozenset(
 """`before`, of a name at birth where a word of marrying stands beside it."""
 
 _BY_MARRIAGE = frozenset(
-    "married marries wed later now afterwards became mrs heiratete verheiratete verheiratet spater jetzt frau abiellus "
-    "abielus hiljem nuud proua epousa epousee mariee maintenant madame mme caso casada ahora senora sposo sposata "
-    "signora casou agora senhora trouwde getrouwd gehuwd nu mevrouw gift gifte giftet senere senare fru naimisissa "
-    "naimisiin meni myohemmin rouva вышла замуж за замужем wyszla za maz zamezna pozniej pani vdala provdana pozdeji "
-    "apprecejas veliau istekejo ferjhez ment kesobb giftist".split()
+    "married marries wed later now afterwards became mrs heiratete verheiratete verheiratet spater jetzt frau "
+    "abiellus abielus hiljem nuud proua epousa epousee mariee maintenant madame mme caso casada ahora senora "
+    "sposo sposata signora casou agora senhora trouwde getrouwd gehuwd nu mevrouw gift gifte giftet senere "
+    "senare fru naimisissa naimisiin meni myohemmin rouva вышла замуж за замужем wyszla za maz zamezna pozniej "
+    "pani vdala provdana pozdeji apprecejas veliau istekejo ferjhez ment kesobb giftist".split()
 )
 """Words of a name that somebody took."""
 
 _OF_MARRYING = _BY_MARRIAGE | frozenset(
-    "marriage marrying wedding heirat ehe hochzeit abiellumist mariage casarse matrimonio casar casamento huwelijk "
-    "bruiloft giftermalet giftede brylluppet avioliittoa замужества slubem svatbou".split()
+    "marriage marrying wedding heirat ehe hochzeit abiellumist mariage casarse matrimonio casar casamento "
+    "huwelijk bruiloft giftermalet giftede brylluppet avioliittoa замужества slubem svatbou".split()
 )
 
 

@@ -1,10 +1,10 @@
 """Somebody described without a noun, and named behind a verb: `La alta es mi hermana Pilar`, `Den høje bagved er …`.
 
     person = ("the" / "this") words {place} ["," ] "is" somebody
-           / word place ("is" / "-") somebody                     ; in languages without articles: `Высокий сзади — мой …`
+           / word place ("is" / "-") somebody         ; in languages without articles: `Высокий сзади — мой …`
 
-None of the words is a name or kin, so that they only can describe who is told behind the verb. Found before a text is read,
-for a word alone tells nothing of this; the words are marked as one description (`described`).
+None of the words is a name or kin, so that they only can describe who is told behind the verb. Found before a text is
+read, for a word alone tells nothing of this; the words are marked as one description (`described`).
 """
 
 from collections.abc import Sequence
@@ -19,8 +19,9 @@ from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINA
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _DEMONSTRATIVES = frozenset(
-    "this that see too celui celle celui-la ese esa este esta aquel aquella quello quella questo questa aquele aquela este deze "
-    "dit die den det denne denna tuo tama тот та этот эта ten ta tamten tas ta sis si tas sita ten ta sa su az ez".split()
+    "this that see too celui celle celui-la ese esa este esta aquel aquella quello quella questo questa aquele "
+    "aquela deze dit die den det denne denna tuo tama тот та этот эта ten ta tamten tas sis si sita sa su az "
+    "ez".split()
 )
 _LONGEST = 8
 _BEGIN = ("comma", "end", "colon", "and", "dash")
@@ -44,6 +45,8 @@ def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) ->
     """Behind the last of the words that may describe; 0 where none do."""
     end = start
     while end < len(elements) and end - start < _LONGEST and _may_describe(elements[end], known):
+        if end > start and elements[end].plain in CARDINALS:
+            return 0  # `The three in the back`
         end += 1
     opens = elements[start].plain in ARTICLES or elements[start].plain in _DEMONSTRATIVES
     if not opens:
@@ -54,7 +57,7 @@ def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) ->
 def _may_describe(element: Element, known: KnownNames) -> bool:
     plain = element.plain
     is_name = element.is_large and (token_of(element.text).is_given or known.is_family(plain) or known.is_given(plain))
-    is_somebody = is_name or bool(relation(element)) or plain in NOUNS or plain.endswith("'s") or plain in CARDINALS
+    is_somebody = is_name or bool(relation(element)) or plain in NOUNS or plain.endswith("'s")
     return element.kind in ("word", "with", "of", "my") and not is_somebody and element.text[:1].isalpha()
 
 
@@ -69,5 +72,9 @@ def _names_somebody(elements: Sequence[Element], start: int, end: int) -> bool:
     if at + 1 >= len(elements):
         return False
     verb, further = elements[at], elements[at + 1 :]
-    is_verb = verb.kind == "verb" or verb.plain in _ALSO_IS or (verb.kind == "dash" and (has_place or further[0].kind == "my"))
+    is_verb = (
+        verb.kind == "verb"
+        or verb.plain in _ALSO_IS
+        or (verb.kind == "dash" and (has_place or further[0].kind == "my"))
+    )
     return is_verb and begins_person(further) and (opens or has_place or further[0].kind == "my")

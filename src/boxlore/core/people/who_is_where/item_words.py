@@ -246,12 +246,16 @@ def before_place(words: Sequence[Element]) -> list[Element]:
     """Words told before a place, without those that only lead to it: `Elvira è la` | third, `Edna's` | on the left."""
     kept = list(words)
     while kept and (kept[-1].kind == "verb" or kept[-1].plain in table.BEFORE_A_PLACE | small_words.EVERYONE):
-        if kept[-1].kind in ("me", "described") or kept[-1].text in ("Les", "Al") or (kept[-1].is_large and (len(kept) > 1 or relation(kept[-1]))):
+        if (
+            kept[-1].kind in ("me", "described")
+            or kept[-1].text in ("Les", "Al")
+            or (kept[-1].is_large and (len(kept) > 1 or relation(kept[-1])))
+        ):
             break  # `Pa`
         del kept[-1]
     leads = small_words.ARTICLES.union(small_words.PRONOUNS, small_words.RELATIVES)
     is_name = len(kept) == 1 and kept[0].is_large and token_of(kept[0].text).is_given  # `Una`, of Spanish an article
-    is_name = is_name or kept[:1] != [] and kept[0].text in ("Les", "Al")  # given names, and articles
+    is_name = is_name or (kept[:1] != [] and kept[0].text in ("Les", "Al"))  # given names, and articles
     if len(kept) == 1 and kept[0].kind != "me" and not is_name and (kept[0].plain in leads or kept[0].kind == "my"):
         return []
     if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
@@ -468,7 +472,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
         return note, between(name, text)
     if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
-        return note.partition(", ")[2], between(words[1:at + len(name)], text)  # `La signora Bianchi`
+        return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
     own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 

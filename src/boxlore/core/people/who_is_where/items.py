@@ -74,7 +74,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         return
     if opens_part and before == "comma" and words and words[0].plain in small_words.SAID_BY:
         return  # `According to Ethel, this is Harold`
-    if reader.items and _is_pronoun(words) and not reader.joined == "with":
+    if reader.items and _is_pronoun(words) and reader.joined != "with":
         return  # `it must be her and Edna`
     is_year = all(word.text.isdigit() for word in words) and not ahead.number
     if reader.items and (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
@@ -95,7 +95,9 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         return
     if unknown := _how_many_unknown(words):
         for _ in range(unknown):
-            _add(reader, noted(Placed("", 0), between(_without_leads(words)[2:], reader.text), *notes), (), is_name=False)
+            _add(
+                reader, noted(Placed("", 0), between(_without_leads(words)[2:], reader.text), *notes), (), is_name=False
+            )
         reader.ahead, reader.joined, reader.place_since = Ahead(), "", False
         return
     if words and (total := how_many_in_all(words)):

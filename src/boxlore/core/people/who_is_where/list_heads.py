@@ -18,9 +18,7 @@ from boxlore.core.people.who_is_where.tokens import PLACES, Element
 _FIRST_YEAR = 1000
 
 
-def head_and_list(
-    elements: Sequence[Element], known: KnownNames
-) -> tuple[Sequence[Element], Sequence[Element]]:
+def head_and_list(elements: Sequence[Element], known: KnownNames) -> tuple[Sequence[Element], Sequence[Element]]:
     """The head, if it names somebody and so is asked about; and the list without a head."""
     end, begins = _end(elements)
     head, told = elements[:end], elements[begins:]

@@ -15,33 +15,38 @@ from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.tokens import Element
 
 _OTHERS = frozenset(
-    "others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid autres reste otros otras demas "
-    "resto altri altre outros outras overigen andre ovrige resten andra ovriga muut muita loput остальные остальных других "
-    "другие reszta reszty innych inni pozostalych parejos parejie parejo citus kitus kiti kitu likusiu ostatni ostatnich tobbiek "
-    "tobbit tobbieket tobbi hina hinir eile".split()
+    "others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid autres reste "
+    "otros otras demas resto altri altre outros outras overigen andre ovrige resten andra ovriga muut muita "
+    "loput остальные остальных других другие reszta reszty innych inni pozostalych parejos parejie parejo "
+    "citus kitus kiti kitu likusiu ostatni ostatnich tobbiek tobbit tobbieket tobbi hina hinir eile".split()
 )
 """The rest of those in the picture."""
 
 _NAME = frozenset(
-    "name names surname namen nachnamen vornamen nimi nime perekonnanime nom prenom nombre apellido nome cognome sobrenome "
-    "naam voornaam achternaam navn efternavn namn efternamn nimea sukunimea имя имени фамилию фамилии imienia imie nazwiska "
-    "nazwisko vards vardu uzvardu vardo pavardes jmeno prijmeni nevet neve nevere nafnid nafn ainm ingoa".split()
+    "name names surname namen nachnamen vornamen nimi nime perekonnanime nom prenom nombre apellido nome "
+    "cognome sobrenome naam voornaam achternaam navn efternavn namn efternamn nimea sukunimea имя имени "
+    "фамилию фамилии imienia imie nazwiska nazwisko vards vardu uzvardu vardo pavardes jmeno prijmeni nevet "
+    "neve nevere nafnid nafn ainm ingoa".split()
 )
 _FAMILY_NAME = frozenset(
-    "surname nachnamen perekonnanime apellido cognome sobrenome achternaam efternavn efternamn sukunimea фамилию фамилии "
-    "nazwiska nazwisko uzvardu pavardes prijmeni".split()
+    "surname nachnamen perekonnanime apellido cognome sobrenome achternaam efternavn efternamn sukunimea "
+    "фамилию фамилии nazwiska nazwisko uzvardu pavardes prijmeni".split()
 )
 KNOWING = frozenset(
-    "know knew remember recall recognise recognize forget forgotten kenne kennt erkenne weiss erinnere vergessen tunne tea maleta "
-    "maletan unustanud connais connait reconnais sais oublie rappelle conozco reconozco recuerdo olvide se conosco riconosco "
-    "ricordo dimenticato conheco reconheco lembro esqueci ken herken weet vergeten kender husker glemt kjenner kanner minns "
-    "vet glomt tieda tunnista muista unohtanut знаю помню узнаю забыл забыла znam poznaje pamietam wiem zapomnialem zapomnialam "
-    "zinu pazistu atceros aizmirsu nezinu nepazistu neatceros pazistu zinau prisimenu pamirsau nepazistu nezinau neprisimenu "
-    "neznam nepoznavam nepamatuji nevim zapomnel ismerem emlekszem elfelejtettem thekki man gleymt aithnim dearmad".split()
+    "know knew remember recall recognise recognize forget forgotten kenne kennt erkenne weiss erinnere "
+    "vergessen tunne tea maleta maletan unustanud connais connait reconnais sais oublie rappelle conozco "
+    "reconozco recuerdo olvide se conosco riconosco ricordo dimenticato conheco reconheco lembro esqueci ken "
+    "herken weet vergeten kender husker glemt kjenner kanner minns vet glomt tieda tunnista muista unohtanut "
+    "знаю помню узнаю забыл забыла znam poznaje pamietam wiem zapomnialem zapomnialam zinu pazistu atceros "
+    "aizmirsu nezinu nepazistu neatceros zinau prisimenu pamirsau nezinau neprisimenu neznam nepoznavam "
+    "nepamatuji nevim zapomnel ismerem emlekszem elfelejtettem thekki man gleymt aithnim dearmad".split()
 )
 """Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
 
-_WHOM = frozenset("die den das wen qui que che dien som keda kelle которого которую ktorego ktora kuru kurio koho akit sem whom".split())
+_WHOM = frozenset(
+    "die den das wen qui que che dien som keda kelle которого которую ktorego ktora kuru kurio koho akit sem "
+    "whom".split()
+)
 """Behind a comma, with such a verb: `eine Frau, die ich nicht kenne`."""
 
 _PARTS = ("comma", "end", "dash", "colon")
@@ -55,9 +60,7 @@ def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
         said = part[at:]
         if _tells_not_known(said, _OTHERS):
             kept += part[:at]
-        elif said[0].kind == "comma" and len(said) > 1 and said[1].plain in _WHOM and _tells_not_known(said, _WHOM):
-            kept.append(replace(said[1], kind="note", text=_text(said[1:]), end=said[-1].end, inside=()))
-        elif _tells_not_known(said, _NAME) and said[0].kind in _PARTS and _is_of_her(kept, said):
+        elif _is_a_remark(said, kept):
             kept.append(replace(said[1], kind="note", text=_text(said[1:]), end=said[-1].end, inside=()))
         else:
             kept += _with_notes(part)
@@ -99,6 +102,14 @@ def _tells_not_known(part: Sequence[Element], of_what: frozenset[str]) -> bool:
     says = bool(plains & KNOWING) or any(element.kind == "unknown" for element in part)
     names = any(element.is_large and token_of(element.text).is_given and element.kind == "word" for element in part)
     return bool(says and plains & of_what and not names)
+
+
+def _is_a_remark(said: Sequence[Element], kept: Sequence[Element]) -> bool:
+    """Whether it is told of whoever stands before it that she, or her name, is not known."""
+    if len(said) < 2 or said[0].kind not in _PARTS:
+        return False
+    of_whom = said[0].kind == "comma" and said[1].plain in _WHOM and _tells_not_known(said, _WHOM)
+    return of_whom or (_tells_not_known(said, _NAME) and _is_of_her(kept, said))
 
 
 def _is_of_her(kept: Sequence[Element], said: Sequence[Element]) -> bool:

@@ -440,7 +440,7 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
 
 
 _RULES = (
-    _order, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _says, _verb,
-    _dash, _takes_back,
+    _order, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal,
+    _says, _verb, _dash, _takes_back,
 )  # fmt: skip
 """In the order in which they are asked."""
