@@ -42,8 +42,8 @@ def _end(elements: Sequence[Element]) -> tuple[int, int]:
 
 
 def _is_head(head: Sequence[Element]) -> bool:
-    """Whether a word of a feast or a school stands in it, or a year behind other words."""
-    has_year = len(head) > 1 and any(element.kind == "number" and element.value >= _FIRST_YEAR for element in head)
+    """Whether a word of a feast or a school stands in it, or a year."""
+    has_year = any(element.kind == "number" and element.value >= _FIRST_YEAR for element in head)
     return has_year or any(element.plain in HEADS for element in head)
 
 

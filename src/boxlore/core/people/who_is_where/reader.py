@@ -325,7 +325,7 @@ def _end_header(reader: Reader) -> None:
 
 def _verb(reader: Reader, further: Sequence[Element]) -> None:
     """`is` between somebody described and a name: `the girl in front is Ruth`."""
-    if reader.words and is_of_several(reader.words) and further and begins_person(further) and not reader.joined:
+    if reader.words and is_of_several(reader.words) and further and begins_person(further):
         reader.ahead.note = between(reader.words, reader.text)  # `the others are Ruth and Anna`
         reader.words = []
         return
@@ -336,9 +336,6 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
         return
     with_whom = reader.joined == "with" and describes_last(reader)
     if further and begins_person(further) and (describes_somebody(reader) or (with_whom and reader.words)):
-        if reader.words and is_of_several(reader.words):
-            _end_header(reader)
-            return
         told_with = reader.text[: reader.words[0].start].split()[-1] if with_whom and reader.words else ""
         end_item(reader)
         if with_whom:  # `the lady with the baby is Ruth`
