@@ -173,8 +173,15 @@ def test_places_told_keep_their_gaps() -> None:
     ruth, anna = replace(person("Ruth"), position=1), replace(person("Anna"), position=3)
     made = replace(record(anna, ruth), nameless=(("", 2),))
     assert people_in(made) == "Left to right: Ruth, someone not known and Anna."
+    gap = "Left to right: Ruth, someone not named here and Anna."
+    assert people_in(record(anna, ruth)) == gap
+    assert people_in(record(anna)) == "Anna (third from the left)."
+    assert people_in(record(replace(anna, position=14))) == "Anna (number 14 from the left)."
     rows = [replace(person("Ann"), row="back", position=1), replace(person("Tui"), row="front", position=1)]
     assert people_in(record(*rows)) == "Back row: Ann. Front row: Tui."
+    goes_on = [rows[0], replace(rows[1], position=2), replace(person("Ida"), row="front", position=4)]
+    wanted = "Back row: Ann. Front row, left to right: Tui, someone not named here and Ida."
+    assert people_in(record(*goes_on)) == wanted
 
 
 def date(words: str, edtf: str) -> StatementView:

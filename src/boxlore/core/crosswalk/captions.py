@@ -23,7 +23,7 @@ from boxlore.core.fields.file_names import words_of_paths
 from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
-from boxlore.core.records.people_key import key_of, unplaced
+from boxlore.core.records.people_key import KeyRow, key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
 
 LENGTHS: dict[str, tuple[str, ...]] = {
@@ -46,6 +46,7 @@ NATURE = {
 MOST_NAMED = 3
 """How many people a devised title names (DACS 2.3.7)."""
 
+_ORDINALS = "none first second third fourth fifth sixth seventh eighth ninth tenth".split()
 _COUNTS = "no one two three four five six seven eight nine".split()
 
 
@@ -140,6 +141,8 @@ def nature_of(record: Record) -> str:
 # names
 
 NOT_KNOWN = "someone not known"
+NOT_NAMED = "someone not named here"
+"""A place between others of which nothing is told, or may not be."""
 
 _HEDGES = {Sure.GUESS: "perhaps", Sure.LIKELY: "probably"}
 _DOUBTS = frozenset("perhaps probably maybe possibly likely".split())
@@ -213,8 +216,9 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
-        names = listed([_placed_name(person, style, among=len(people) > 1) for person in row.people])
-        if len(row.people) == 1:
+        among = len(people) > 1
+        names = listed([_placed_name(row, at, style, among=among) for at in range(len(row.people))])
+        if len(row.people) == 1 or row.places:
             clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
             clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
@@ -227,8 +231,16 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     return line
 
 
-def _placed_name(person: PersonShown | None, style: Style, *, among: bool) -> str:
-    return _name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN
+def _placed_name(row: KeyRow, at: int, style: Style, *, among: bool) -> str:
+    person = row.people[at]
+    if person is None and at in row.gaps:
+        return NOT_NAMED
+    name = _name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN
+    return f"{name} ({_counted(row.places[at])} from the left)" if row.places else name
+
+
+def _counted(place: int) -> str:
+    return _ORDINALS[place] if place < len(_ORDINALS) else f"number {place}"
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:

@@ -5,7 +5,7 @@ those before; two rows are one if neither stands in front of the other (a child 
 no front row). Common practice of captioning groups, no source; the thresholds are ours.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from statistics import median
@@ -30,6 +30,10 @@ class KeyRow:
     name: str
     people: tuple[PersonShown | None, ...]
     """None where someone stands whom nobody knows."""
+    gaps: frozenset[int] = frozenset()
+    """Which of those None nothing is told of here: `1 Fred, 2 Nell, 4 Jack`, so that places count rightly."""
+    places: tuple[int, ...] = ()
+    """Places from the left, where more are between them than are told: `third from the left is Anna`."""
 
 
 def key_of(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]] = ()) -> tuple[KeyRow, ...]:
@@ -55,13 +59,22 @@ def _told_rows(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]]
         return ()
     from_the_back = sorted(rows, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
     return tuple(
-        KeyRow(row_words(row) if row else "", tuple(person for _, person in sorted(rows[row].items(), key=_position)))
+        _told_row(
+            row_words(row) if row else "", rows[row], {place for other in rows if other != row for place in rows[other]}
+        )
         for row in from_the_back
     )
 
 
-def _position(place: tuple[int, PersonShown | None]) -> int:
-    return place[0]
+def _told_row(name: str, by_place: Mapping[int, PersonShown | None], elsewhere: Container[int]) -> KeyRow:
+    """One row; numbers that go on with those of another row count from there."""
+    places = sorted(by_place)
+    begins = places[0] if places[0] - 1 in elsewhere else 1
+    between = set(range(begins, places[-1])) - by_place.keys()
+    if len(between) > len(places):
+        return KeyRow(name, tuple(by_place[place] for place in places), places=tuple(places))
+    people = tuple(by_place.get(place) for place in range(begins, places[-1] + 1))
+    return KeyRow(name, people, gaps=frozenset(place - begins for place in between))
 
 
 def unplaced(shown: Sequence[PersonShown]) -> tuple[PersonShown, ...]:
