@@ -65,6 +65,7 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.people.names_in_text.finder import forget_finders
 from boxlore.core.people.who_is_where.reader import forget_names
+from boxlore.core.people.who_is_where.seen_in_story import forget_sentences
 from boxlore.core.records.readings import forget_values
 from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store
@@ -145,6 +146,7 @@ def strike(
     forget_values()
     forget_names()
     forget_finders()
+    forget_sentences()
     store.people_version += 1
     try:
         is_finished = finish(store, waiting, stopped)

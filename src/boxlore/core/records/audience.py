@@ -66,7 +66,7 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, OF_THE_MAKER, Embedded
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
-from boxlore.core.people.who_is_where.seen_in_story import says_seen
+from boxlore.core.people.who_is_where.seen_in_story import names_seen
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
@@ -381,7 +381,7 @@ class Recipient:
         for view in (view for field in (*WHAT_IT_SHOWS, STORY) for view in record.all(field)):
             hits = self.withheld.hits_of_shown(view.words, record.id, view.field)
             if view.field == STORY:
-                hits = [hit for hit in hits if says_seen(view.words, hit.start, hit.end)]
+                hits = list(names_seen(view.words, hits))
             named = frozenset(ident for hit in hits for ident in hit.people)
             if named:
                 sure = frozenset(ident for hit in hits if not hit.doubt for ident in hit.people)

@@ -21,7 +21,8 @@ from typing import BinaryIO
 from boxlore.core.errors import ByteFault, CouldNot
 from boxlore.core.fields.name_answers import OF_SETTING, NamingAnswer
 from boxlore.core.findings import Finding, Severity, several
-from boxlore.core.records.name_answers import FINISHED, Decided, decision_digest
+from boxlore.core.people.names_in_text.text_normalising import read_text
+from boxlore.core.records.name_answers import FINISHED, Decided, decision_digest, digest_of
 from boxlore.formats import document_texts
 from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
@@ -145,9 +146,10 @@ class Gate:
             self._passed.add(words)
             return
         hits = recipient.surely_named(words, self._without_ours(words))
+        tokens = read_text(words).words if hits else ()
         for hit in self._given().left(hits, words, "", "") if hits else ():
             word = words[hit.start : hit.end]
-            yield Leak(name, item, text.where, word, _around(words, word), hit.people, decision_digest(hit, words))
+            yield Leak(name, item, text.where, word, _around(words, word), hit.people, digest_of(hit, tokens))
 
     def _without_ours(self, words: str) -> str:
         """The words without our own wording and without settings that may go out whole, which were judged alone."""

@@ -56,6 +56,7 @@ BLANK = "¦"
 """Keeps what stands before and behind from being read as one name."""
 
 _WHITE = re.compile(r"\s+")
+_COLON = re.compile(r"\s*:")
 
 Pieces = set[tuple[str, ...]]
 Wording = dict[str, tuple[tuple[str, ...], ...]]
@@ -201,7 +202,7 @@ def without_wording(text: str, more: Iterable[str] = ()) -> str:
         if any(word.isdecimal() for word in words[start:end]):
             own |= set(range(start, end))
     for at, match in enumerate(matches):
-        if ours[at] and text[match.end() :].lstrip().startswith(":"):
+        if ours[at] and _COLON.match(text, match.end()):
             own.add(at)
     return "".join(_blanked(text, [match.span() for at, match in enumerate(matches) if at in own]))
 

@@ -2,7 +2,8 @@
 
 from tests.every_row import every_row
 
-from boxlore.core.people.who_is_where.seen_in_story import says_seen
+from boxlore.core.people.names_in_text.hits import Hit
+from boxlore.core.people.who_is_where.seen_in_story import names_seen
 
 STORIES = (
     (True, "The boy on the left is [Jaan] Tamm."),
@@ -25,4 +26,5 @@ STORIES = (
 @every_row(("is_seen", "story"), STORIES)
 def test_what_a_story_says_of_who_is_seen(is_seen: bool, story: str) -> None:
     start, end = story.index("["), story.index("]") - 1
-    assert says_seen(story.replace("[", "").replace("]", ""), start, end) is is_seen
+    hit = Hit(start, end, frozenset({"jaan"}))
+    assert list(names_seen(story.replace("[", "").replace("]", ""), [hit])) == [hit] * is_seen

@@ -6,7 +6,11 @@ One word that is besides something else (`left`, `right`, `back`) is no place. A
 """
 
 import re
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
 
+from boxlore.core.people.names_in_text.hits import Hit
 from boxlore.core.people.who_is_where.position_words_table import WEAK
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
 from boxlore.core.statements import fold
@@ -18,20 +22,31 @@ _POINTS = re.compile(
 )
 
 
-def says_seen(words: str, start: int, end: int) -> bool:
-    """Whether the sentence in which a name stands (from `start` to `end`) says that its bearer is seen."""
+def names_seen(words: str, hits: Iterable[Hit]) -> Iterator[Hit]:
+    """Those of the names in a story, in any order, whose sentence says that the bearer is seen."""
     ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
-    first = max(at for at in ends if at <= start)
-    last = min((at for at in ends if at >= end), default=len(words))
-    before, after = words[first:start], words[end:last]
-    if _POINTS.search(fold(before)) or _POINTS.search(fold(after)):
+    for hit in hits:
+        first = ends[bisect_right(ends, hit.start) - 1]
+        last = ends[min(bisect_left(ends, hit.end), len(ends) - 1)]
+        if _says_seen(words[first:last], hit.start - first, hit.end - first):
+            yield hit
+
+
+@lru_cache(1 << 12)
+def _says_seen(sentence: str, start: int, end: int) -> bool:
+    """Whether a sentence says that the bearer of the name from `start` to `end` in it is seen."""
+    if _POINTS.search(fold(sentence[:start])) or _POINTS.search(fold(sentence[end:])):
         return True
-    elements = elements_of(words[first:last])
     return any(
         _is_a_place(element)
-        for element in elements
-        if element.end <= start - first or end - first <= element.start  # a name is no place: `Toivo`, Finnish third
+        for element in elements_of(sentence)
+        if element.end <= start or end <= element.start  # a name is no place: `Toivo`, Finnish third
     )
+
+
+def forget_sentences() -> None:
+    """Forget every sentence that was read: a strike calls it."""
+    _says_seen.cache_clear()
 
 
 def _is_a_place(element: Element) -> bool:

@@ -9,6 +9,7 @@ phrase whose words begin with a capital in the middle of a list is a name (`Con`
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import pairwise
 
 from boxlore.core.people.names.lists_table import SHORTENED_GIVEN
@@ -243,19 +244,18 @@ _SMALL_KINDS = ("and", "with", "my", "verb")
 
 def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str, int, str]:
     """The kind and the length of the longest phrase that begins here, and the phrase; '' and 1 for none."""
-    first = plain[at]
-    for start in (first[:2], first[:1]):
-        for phrase, kind in _BY_START.get(start, ()):
-            end = at + len(phrase)
-            near = zip(plain[at:end], phrase, strict=False)
-            if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
-                continue
-            large = words[at][0][:1].isupper() and at and not _is_shouted(words)
-            if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
-                continue  # `Dr. med.`
-            if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
-                continue
-            return kind, len(phrase), " ".join(phrase)
+    for phrase, kind in _beginning(plain[at]):
+        end = at + len(phrase)
+        near = zip(plain[at:end], phrase, strict=False)
+        if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
+            continue
+        large = words[at][0][:1].isupper() and at
+        if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
+            continue  # `Dr. med.`
+        may_be_name = kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)
+        if large and may_be_name and not _is_shouted(words):
+            continue
+        return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
 
 
@@ -263,6 +263,13 @@ def _is_shouted(words: Sequence[Word]) -> bool:
     """Whether all is written in capitals, so that these tell no names: `STAN, BETTY AND VI`."""
     told = "".join(word for word, _, _ in words)
     return told.isupper() and len(words) > 2
+
+
+@lru_cache(1 << 12)
+def _beginning(first: str) -> tuple[tuple[tuple[str, ...], str], ...]:
+    """The phrases that begin with this word, the longest first; those known by one letter of it last."""
+    rows = (*_BY_START.get(first[:2], ()), *_BY_START.get(first[:1], ()))
+    return tuple((phrase, kind) for phrase, kind in rows if _same(first, phrase[0]))
 
 
 def _same(word: str, wanted: str) -> bool:
