@@ -179,7 +179,7 @@ def test_every_language_has_every_class() -> None:
     languages: dict[str, set[str]] = {}
     for language, kind, _ in table._rows(table._ROWS):
         languages.setdefault(language, set()).add(kind)
-    assert len(languages) == 20
+    assert len(languages) == 21
     wanted = {*table.ROW_CLASSES, *table.DIRECTIONS, *table.SIDES, "row", "from_left", "from_right", "ordinals", "weak"}
     assert all(kinds == wanted for kinds in languages.values())
 

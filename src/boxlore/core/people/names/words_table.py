@@ -97,26 +97,26 @@ PRIESTS = _words("father fr pater padre pere abbe canon ojciec отец")
 KIN_WORDS: dict[str, str] = {
     word: relation
     for relation, words in (
-        ("mother", "anya anyu anyuka anyam edesanya edesanyam modir mum mummy mam mama mamma mom mommy mother ma mutter mutti maman mere mamá madre mae mai moeder mor "
+        ("mother", "mamai mathair anya anyu anyuka anyam edesanya edesanyam modir mum mummy mam mama mamma mom mommy mother ma mutter mutti maman mere mamá madre mae mai moeder mor "
                    "mamma mamka mor aiti ema emme memme мама мать мамочка matka mamusia mate mamina motina maminka matka whaea"),
-        ("father", "apa apu apuka apam edesapa edesapam pabbi fadir dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
+        ("father", "daidi athair apa apu apuka apam edesapa edesapam pabbi fadir dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
-        ("grandmother", "nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
+        ("grandmother", "mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
-        ("grandfather", "nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
+        ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
                         "дед dziadek vectevs senelis dedecek koro"),
-        ("aunt", "nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
+        ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
                  "ciotka stryjna krustmate teta neni"),
-        ("uncle", "nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя wujek wuj stryj "
+        ("uncle", "uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя wujek wuj stryj "
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
-        ("sister", "nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
-        ("brother", "batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
+        ("sister", "deirfiur dheirfiur nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
+        ("brother", "dearthair dhearthair batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
         ("great-grandmother", "arriere-grand-mere bisabuela bisnonna bisavo overgrootmoeder oldemor gammelmormor prababcia prababicka isoisoaiti dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
         ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадеда deda дедушка прадед"),
         ("husband", "ferj ferjem ferje eiginmadur virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),

@@ -363,7 +363,7 @@ def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
             kept[-1] = replace(element, kind="number", value=small_words.CARDINALS[element.plain])
             continue
         if (
-            element.plain in ("one", "person")
+            element.plain in ("one", "person", "duine")
             and before is not None
             and before.kind == "ordinal"
             and following in PLACES
