@@ -70,8 +70,8 @@ def another_family_name(tokens: Sequence[Token]) -> tuple[str, Sequence[Token]]:
     return ("born_as", _of_one(name, first)) if at_birth or first & _ARTICLES else ("", ())
 
 
-_ARTICLES = frozenset("a an eine une una uma een en egy one".split())
-"""`a Tuttle` alone tells that she is one of that family."""
+_ARTICLES = frozenset("a an une una uma een en egy one".split())
+"""`a Tuttle` alone tells that she is one of that family; in German it may be any noun."""
 
 
 def _is_name(token: Token) -> bool:

@@ -183,13 +183,18 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
     for piece in further:
         if all(_is_suffix(token) for token in piece):
             frame.put("suffix", written(piece))
-        elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs":
+        elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
             _put_marked(frame, marked[0], piece[marked[1] :])
         elif piece[0].is_small and _another(frame, piece):
             continue  # `Elsie Crane, a Tuttle before she married`
         elif not given and not piece[0].is_describing and not _is_note(piece):
             given = piece
     return main, given
+
+
+def _may_be_named(main: Sequence[Token], piece: Sequence[Token]) -> bool:
+    """Whether a name is written behind a marker as the one before it is: `onkel Jens, os børn` is of children."""
+    return not piece[-1].is_small or all(token.is_small for token in main)
 
 
 def _is_note(piece: Sequence[Token]) -> bool:

@@ -77,7 +77,8 @@ def _is_apposition(part: Sequence[Item], at: int) -> bool:
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`
-    return opens and ends and bool(described.definite) and named.is_name and not named.joined and _fit(described, named)
+    is_one = bool(described.definite) or (described.is_described and named.person.unsure)  # `a baby, probably Colin`
+    return opens and ends and is_one and named.is_name and not named.joined and _fit(described, named)
 
 
 def _is_apposition_of_two(part: Sequence[Item], at: int) -> bool:
@@ -106,7 +107,9 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
     """`Stan, the postman`: a name, and behind a comma what he is, which ends the part."""
     named, said = part[at : at + 2]
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
-    is_remark = said.definite and not said.joined and tokens_of(said.person.words)[0].plain in THE
+    first = tokens_of(said.person.words)[0].plain if said.person.words else ""
+    is_bare = is_noun_of_one(said.person.words) and said.person.words.islower()  # `Miss Tuttle, teacher`
+    is_remark = not said.joined and ((said.definite and first in THE) or is_bare)
     return bool(ends and is_remark and at == 0 and named.is_name and not named.person.note and _fit(said, named))
 
 

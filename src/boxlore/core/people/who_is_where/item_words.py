@@ -42,6 +42,8 @@ def person_named(
         words, unsure = words[:-1], True
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
+    if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
+        return Placed("", 0, note=between(words[:-1], text)), False  # `driver unknown`
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)

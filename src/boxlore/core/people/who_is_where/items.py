@@ -66,7 +66,10 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     ):
         reader.notes = kept
         return  # `no, wait, Agnes`
-    if reader.items and words and all(word.plain in small_words.CORRECTIONS for word in words):
+    is_correction = bool(words) and all(word.plain in small_words.CORRECTIONS for word in words)
+    if is_correction and reader.items and not reader.items[-1].person.words:
+        return  # `No idea, sorry`
+    if reader.items and is_correction:
         last = reader.items[-1]
         asks = f"Is “{last.person.words}” in the picture?"
         last.person = replace(noted(last.person, told, *notes), asks=asks, is_person=False)
@@ -86,6 +89,10 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     for goes_on in (told, whole) if whole.startswith(("a ", "an ")) else (told,):  # `a` is `and` of Czech too
         if len(reader.items) > reader.part_begins and words[0].kind != "or" and _goes_on(reader, goes_on):
             last = reader.items[-1]
+            if _is_quoted(goes_on):
+                asks = f"Is {goes_on} {last.person.words}, or somebody else?"
+                _add(reader, noted(Placed(goes_on, 0, asks=asks, is_person=False), *notes), words, is_name=False)
+                return
             last.person = noted(replace(last.person, words=f"{last.person.words}, {goes_on}"), *notes)
             return
     opens = len(reader.items) == reader.part_begins and before == "comma" and begins_person(following)
@@ -126,8 +133,8 @@ def _how_many_unknown(words: Sequence[Element]) -> int:
     bare = _without_leads(words)
     if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
         return 0
-    number = how_many(bare)
-    return number if 1 < number <= _MOST_UNKNOWN else 0
+    number = how_many(bare) if bare[0].kind == "number" or bare[0].plain in small_words.CARDINALS else 0
+    return number if 0 < number <= _MOST_UNKNOWN else 0
 
 
 def _without_leads(words: Sequence[Element]) -> Sequence[Element]:
@@ -143,6 +150,11 @@ def _goes_on_of_her(words: Sequence[Element]) -> bool:
     """`she was in hospital that day`, `so she isn't in it`: a sentence of whoever was named before."""
     at = int(words[0].plain in ("so", "because", "as", "and", "but")) if words else 0
     return len(words) > at + 1 and words[at].text in ("she", "he", "they", "who") and not words[at + 1].is_large
+
+
+def _is_quoted(told: str) -> bool:
+    """Whether it is a nickname alone: behind a comma it may be of whoever was named before, or of another."""
+    return len(told) > 2 and told[0] in "“”\"„«»‘'" and told[-1] in "“”\"„«»’'"
 
 
 def _is_pronoun(words: Sequence[Element]) -> bool:

@@ -50,7 +50,8 @@ def _is_head(head: Sequence[Element]) -> bool:
 def _is_of_somebody(head: Sequence[Element]) -> bool:
     """`Wedding of Ruth and Tom`, `Ruth and Tom's wedding`: but not `Tom, captain of the team`."""
     at = next((at for at, element in enumerate(head) if element.plain in HEADS), len(head))
-    return at < len(head) and (at < 2 or head[at - 1].plain.endswith(("'s", "s'")))
+    before = "".join(element.plain for element in head[max(at - 2, 0) : at])
+    return at < len(head) and (at < 2 or before.endswith(("'s", "s'", "s’")))
 
 
 def _names_somebody(element: Element, known: KnownNames) -> bool:

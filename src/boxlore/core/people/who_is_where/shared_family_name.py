@@ -29,8 +29,8 @@ def share_family(items: Sequence[Item], known: KnownNames) -> None:
         if family and _is_given_alone(read):
             item.person = replace(item.person, family=family)
     for at, ((first, read), (second, whole)) in enumerate(pairwise(zip(items, parts, strict=True))):
-        has_own = whole.given and whole.family and not (whole.kin or whole.title)
-        if second.joined == "and" and has_own and _is_given_alone(read) and not first.person.family:
+        has_own = whole.given and whole.family and not whole.kin and bool(whole.title) == bool(read.title)
+        if second.joined == "and" and has_own and _is_given_alone(replace(read, title="")) and not first.person.family:
             first.person = replace(first.person, family=whole.family)
             _ask_of_others(items[:at], parts[:at], whole.family)
 
@@ -71,8 +71,8 @@ def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
     ends = [n for n, word in enumerate(words) if n > at and table.NOUNS.get(word.plain) == "many" and not word.is_large]
     if len(ends) != 1 or is_family(words[ends[0]]) or not all(word.is_large for word in words[at : ends[0]]):
         return "", "", ""
-    if words[at].plain in small_words.EVERYONE:
-        return "", "", ""  # `Both boys`
+    if words[at].plain in small_words.EVERYONE or words[at].plain in small_words.CARDINALS:
+        return "", "", ""  # `Both boys`, `Four girls`
     behind = words[ends[0] + 1 :]
     if behind and not all(word.is_large for word in behind):
         return "", "", ""

@@ -110,8 +110,8 @@ CARDINALS: dict[str, int] = {
 
 PEOPLE_IN_ALL = frozenset("people persons of us in all personen inimest personnes personas persone pessoas".split())
 
-NO_NOUNS = frozenset(("père",))
-"""Words whose accent makes them no noun of several people: `père` is no Estonian `pere`."""
+NO_NOUNS = frozenset(("père", "bruder"))
+"""Words whose accents tell them from a noun of several people: `père` is no Estonian `pere`, `Bruder` is one."""
 
 FINNISH_KIN = frozenset(
     "aiti isa sisko velje seta eno tati mummo mummi ukki vaari vaimo miehe poika tyttare serkku isoisa isoaiti".split()

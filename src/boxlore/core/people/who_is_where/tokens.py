@@ -173,7 +173,7 @@ _MARKS_OF = {
     "comma": ",/",
     "end": ";.!\n•|",
     "colon": ":",
-    "dash": "–—-=*¿¡",
+    "dash": "–—-=*¿¡>→",
     "open": "([",
     "close": ")]",
     "and": "&+",
@@ -252,6 +252,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str,
         large = words[at][0][:1].isupper() and at
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
+        if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:
+            continue  # `tia Rita`, where `tia` counts in another language
         may_be_name = kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)
         if large and may_be_name and not _is_shouted(words):
             continue
