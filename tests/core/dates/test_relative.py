@@ -249,7 +249,7 @@ EVENTS = [
     ("three years after we moved", "“we moved”: when was that?"), ("before the wedding", "When was the wedding?"),
     ("before Reval", None), (
         "the summer of Reval 1938",
-        "“the summer of Reval 1938”: is 1938 or summer 1938 meant? Not understood: “summer of Reval”.",
+        "“the summer of Reval 1938”: which of these is meant? Not understood: “summer of Reval”.",
     ), ("Reval", None),
 ]  # fmt: skip
 

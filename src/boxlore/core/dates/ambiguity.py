@@ -37,7 +37,7 @@ from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
-from boxlore.core.dates.unread_words import asked_for_event, told_from
+from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import in_order, without_times
 from boxlore.core.errors import TextFault
 
@@ -56,6 +56,7 @@ _AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _UNDATED, _MEASURED = frozenset(("undated",)), frozenset(("measured",))
 _NOT_KNOWING = frozenset(("undated", "noise", "doubt"))
+_AGO, _OF_YEARS = frozenset(("today", "before")), frozenset(("unit", "decades"))
 _BREAKS = frozenset(("comma", "dash"))
 _AROUND = " ()[]"
 _ASKED = {
@@ -121,6 +122,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         context = context._replace(order="dmy")
     if "unit" in kinds and _is_stretch(tokens, words):
         context = context._replace(whole=True)
+    if kinds & _OF_YEARS and kinds & _AGO and (ago := so_long_ago(tokens, context)):
+        return ago
     if kinds & _SELDOM:
         if (kinds & AGE_WORDS or "person" in kinds) and (outcome := _of_age(tokens, words, context)):
             return outcome

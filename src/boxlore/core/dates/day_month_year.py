@@ -1,7 +1,7 @@
 """What the numbers of a date are, once all its words are there: which is the day, which the year, a decade or a
 century."""
 
-from boxlore.core.dates.holidays import came_once
+from boxlore.core.dates.holidays import OF_SEVERAL_DAYS, came_once, reckoned_by
 from boxlore.core.dates.holidays_table import DAYS_OF_FEASTS, OF_WEEKDAYS
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
@@ -233,7 +233,7 @@ class Gathered:
         date = self.date
         parts = date.within_a_year or date.part or date.bare
         if date.feast and date.part not in ("", "early", "late") and not date.part_of_decade:
-            return False  # late on Christmas Day, but no mid-Christmas
+            return date.part == "mid" and bool(reckoned_by(date.feast) & OF_SEVERAL_DAYS)  # no mid-Christmas
         if date.part_of_decade and (date.year.endswith("XX") or date.part.endswith("quarter")):
             return False
         if date.nth and (date.day or (date.feast and date.feast not in OF_WEEKDAYS)):

@@ -107,6 +107,8 @@ class Expression:
         if self.kind == "one" and dates[0].is_odd_decade:
             return f"“{context.text}”: is the year meant?"
         for date in dates if self.kind != "known" else dates[:-1]:
+            if self.kind == "within" and date.feast and not date.year and len(came_once(date.feast)) > 1:
+                continue  # it is read where each of its years leaves the same days
             if asks := question(date, context):
                 return asks
         return ""
@@ -367,7 +369,9 @@ def _holds(outer: Edtf, inner: Edtf) -> bool:
 
 def _within(whole: Expression, context: DateContext, pick: int) -> str:
     """`the thirties, not after 1936`: the part of the first that the second leaves."""
-    feast = whole.leaves()[0]
+    feast, side = whole.leaves()[0], whole.leaves()[-1]
+    if side.feast and not (side.year or feast.feast) and len(years := came_once(side.feast)) > 1:
+        return _within_one(whole, side, sorted(years), context, pick)
     limit = _written(whole.parts[1], context, pick)
     if whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast)):
         return _feast_beside(feast, standard.parse(limit), context)
@@ -392,6 +396,22 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     for date in whole.leaves():
         mark |= date.mark
     return qualified(begin if begin == end else f"[{begin}..{end}]", MARKS[mark])
+
+
+def _within_one(whole: Expression, side: Partial, years: list[str], context: DateContext, pick: int) -> str:
+    """“Spring 1941, before the deportation”, which came twice: it is read where each leaves the same days."""
+    texts: dict[str, None] = {}
+    for year in years:
+        side.year = year
+        try:
+            texts[_within(whole, context, pick)] = None
+        except NoSuchDate:
+            continue
+        finally:
+            side.year = ""
+    if len(texts) != 1:
+        raise NoSuchDate("Which of these is meant?", tuple(texts))
+    return next(iter(texts))
 
 
 def _feast_beside(feast: Partial, limit: Edtf, context: DateContext) -> str:

@@ -221,7 +221,7 @@ class Grammar:
     def _alternatives_in_a_war(self, items: list[Expression]) -> Expression | None:
         """“The middle of the war, ’42 or ’43”: one of several dates behind a war; None where no such follow."""
         begin, marks = self.at, (self._first_mark, self._last_mark, self._doubted)
-        if len(items) == 1 and items[0].kind == "one" and items[0].leaves()[0].span:
+        if len(items) == 1 and items[0].kind in ("one", *_LIMITS) and items[0].leaves()[0].span:
             try:
                 told = self._alternatives()
             except NoForm:

@@ -29,6 +29,9 @@ def reckoned_by(name: str) -> frozenset[str]:
     return frozenset(row[4][0] for row in _NAMES[name])
 
 
+OF_SEVERAL_DAYS = frozenset(("span", "months", "easter span", "orthodox easter span", "advent"))
+"""The kinds of rules of feasts that have a middle."""
+
 OF_JULIAN = frozenset(name for name, rows in _NAMES.items() if rows[0][4][0] in ("julian", "orthodox easter"))
 """The feasts that are reckoned by the Julian calendar."""
 

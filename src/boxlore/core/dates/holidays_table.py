@@ -389,6 +389,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("queen's birthday", "queens birthday"), "", 1838, 1901, ("fixed", 5, 24), "Queen Victoria, born 24 May 1819"),
     (("new zealand day",), "NZ", 1974, 1976, ("fixed", 2, 6), "New Zealand Day Act 1973"),
     (("waitangi day",), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of 6 February 1840; Waitangi Day Act 1960"),
+    (("matariki",), "NZ", 0, 2021, ("months", 6, 7, 6, 7), "the stars rise again in June or July (from memory)"),
     (("matariki",), "NZ", 2022, 2022, ("on", "2022-06-24"), "Te Kāhui o Matariki Public Holiday Act 2022, schedule 1"),
     (("matariki",), "NZ", 2023, 2023, ("on", "2023-07-14"), "the same"),
     (("matariki",), "NZ", 2024, 2024, ("on", "2024-06-28"), "the same"),

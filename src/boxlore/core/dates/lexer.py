@@ -97,6 +97,9 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             tokens[-1] = Token((nth,), tokens[-1].start, end)  # “12 th June”
             at += 1
             continue
+        if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
+            at += 1  # “Dez.º”
+            continue
         if own is None and (simple := _simple(pieces, at, root)):
             _append(tokens, simple, start, end)
             at += 1
@@ -146,6 +149,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
     return tokens
 
 
+_SMALL_O = frozenset("ºª")
 _ENGLISH_ORDINAL = frozenset(("st", "nd", "rd", "th"))
 
 

@@ -10,7 +10,7 @@ from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.lexicon import ROMAN, Sense, endings, number_endings
 from boxlore.core.dates.partial import DOUBT, Partial
 
-_ROMAN_MONTH = "(?:x|xi|xii|ix|iv|v|vi{1,3}|i{1,3})"
+_ROMAN_MONTH = r"(?:x|xi|xii|ix|iv|v|vi{1,3}|i{2,3}|i(?! \d\d(?!\d)))"
 _MONTH = rf"(?:\d{{1,2}}|{_ROMAN_MONTH})"
 NUMERAL = "|".join(
     (
@@ -140,6 +140,8 @@ def _three(parts: list[str]) -> tuple[Sense, ...]:
     if not parts[1].isdigit():
         return _dates([_day(parts[2], parts[1], parts[0])])
     day_first, month_first = _day(parts[2], parts[1], parts[0]), _day(parts[2], parts[0], parts[1])
+    if day_first is None and month_first is None and len(parts[0]) == len(parts[2]) == 2:
+        return _dates([_day(parts[0], parts[1], parts[2])])  # 48-12-25
     if day_first is None or month_first is None or parts[0] == parts[1]:
         return _dates([day_first or month_first])
     return (Sense("dates", day_first.ordered("dmy")), Sense("dates", month_first.ordered("mdy")))

@@ -211,6 +211,8 @@ def _from_right(part: Partial, right: Partial) -> None:
         and right.whole_year
     ):
         part.year, part.bare = f"{part.bare[0]:02d}", None
+    if part.bare is not None and not part.within_a_year and (decade := _decade_beside(part.bare[0], right)):
+        part.year, part.assumed, part.bare = decade, right.assumed, None
     if part.day and not part.month and not part.feast:
         if part.is_ordinal and right.nth:
             part.nth, part.day, part.weekday, part.unit = part.day, 0, right.weekday, right.unit
@@ -244,6 +246,12 @@ def _from_left(part: Partial, left: Partial) -> None:
         part.year, part.assumed, part.month, part.season = left.year, left.assumed, left.month, left.season
 
 
+def _decade_beside(value: int, beside: "Partial") -> str:
+    """“Lat 20. i 30.”: the decade of a number beside a decade; empty where it is none."""
+    is_decade = beside.year[3:] == "X" and beside.year[2:3].isdigit() and not beside.within_a_year
+    return f"{beside.year[:2]}{value // 10}X" if is_decade and value % 10 == 0 and 10 <= value <= 90 else ""
+
+
 def _place_bare(part: Partial, value: int, digits: int, left: Partial) -> None:
     """`41` after 1940 is 1941, `9` after 1908 is 1909, `4` after 3 June is the 4th, `39` after June 1938 is 1939."""
     if left.day and 1 <= value <= 31:
@@ -251,6 +259,9 @@ def _place_bare(part: Partial, value: int, digits: int, left: Partial) -> None:
         return
     if not part.year and digits == 2 and left.year[2:] == f"{value // 10}X":  # “the 50s, probably 56”
         part.year, part.assumed, part.bare = left.year[:2] + f"{value:02d}", left.assumed, None
+        return
+    if not part.year and (decade := _decade_beside(value, left)):
+        part.year, part.assumed, part.bare = decade, left.assumed, None
         return
     if part.year or not left.year.isdigit():
         return

@@ -7,6 +7,7 @@ Conventions are ours unless a source is named: early, mid and late are a season'
 are exact.
 """
 
+from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import NoSuchDate
 from boxlore.core.dates.edtf_values import SEASONS, month_length
@@ -33,6 +34,30 @@ def part_of_month(part: str, month: str) -> str:
         return month
     first, last = _MONTH_PARTS[part]
     return f"[{month}-{first:02d}~..{month}-{min(last, length)}~]"
+
+
+def part_of_stretch(part: str, text: str) -> str:
+    """`end of Lent 1938`, `early in the May holidays`: about a third of the days or months of a feast; one day has
+    none."""
+    if part not in _MONTHS_OF_SEASON or ("/" not in text and len(text) != len("1938-05")):
+        return text
+    edtf = standard.parsed(text)
+    assert edtf.earliest and edtf.latest  # a feast has both ends
+    if "/" in text and len(text) == len("1938-05/1938-08"):
+        months = [of.year * 12 + of.month - 1 for of in (edtf.earliest, edtf.latest)]
+        begin, end = _third(part, *months)
+        told = [f"{of // 12:04d}-{of % 12 + 1:02d}~" for of in dict.fromkeys((begin, end))]
+        return told[0] if len(told) == 1 else f"[{told[0]}..{told[1]}]"
+    begin, end = _third(part, *(to_number(*day) for day in (edtf.earliest, edtf.latest)))
+    return f"[{from_number(begin)}~..{from_number(end)}~]"
+
+
+def _third(part: str, first: int, last: int) -> tuple[int, int]:
+    """The first, middle or last third of what is counted from one number to another; one at least."""
+    third = max((last - first + 1) // 3, 1)
+    if part == "mid":
+        return min(first + third, last), max(last - third, first)
+    return (first, first + third - 1) if part == "early" else (last - third + 1, last)
 
 
 def part_of_season(part: str, year: str, code: int) -> str:

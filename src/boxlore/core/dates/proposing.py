@@ -17,6 +17,7 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
+from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
 
@@ -100,6 +101,8 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
     choices = list(dict.fromkeys((*whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
+    if any(token.senses[0].kind == "name" for token in tokens):
+        choices += [text for text in _elsewhere(choices, context) if text not in choices]
     if _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
     if _part_beside_a_name(tokens):  # “Cup Final 1938” is no end of the year
@@ -187,6 +190,23 @@ def _beside_a_name(tokens: list[Token]) -> bool:
     months = [at for at, token in enumerate(tokens) if _has(token, _MAY_BE_NAMES)]
     beside = (tokens[near] for at in months for near in (at - 1, at + 1) if 0 <= near < len(tokens))
     return any(token.senses[0].kind == "name" for token in beside)
+
+
+def _elsewhere(choices: list[str], context: DateContext) -> list[str]:
+    """The months of a season in the other half of the world, where a word that nobody knows may be a place there:
+    “winter 1947 in Tartu” told in New Zealand."""
+    season = next((match for text in choices if (match := _SEASON.fullmatch(text))), None)
+    if season is None:
+        return []
+    code, year = int(season[2]), int(season[1])
+    first, months = SEASONS[code + 8 if code < _OF_THE_SOUTH else code - 8]
+    last = first + months - 1
+    began = (year, year - 1) if last > _MONTHS else (year,)
+    return [f"{of}-{first:02d}/{of + last // (_MONTHS + 1)}-{(last - 1) % _MONTHS + 1:02d}" for of in began]
+
+
+_SEASON = re.compile(r"(\d{4})-(2[1-4]|29|3[0-2])")
+_OF_THE_SOUTH, _MONTHS = 29, 12
 
 
 def _part_beside_a_name(tokens: list[Token]) -> bool:

@@ -1,10 +1,11 @@
 """What is asked of words that are not read: about an event of the family, about the day on which “yesterday” was said.
 Nothing here is a reading."""
 
-from boxlore.core.dates.context import Outcome
+from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.event_question import when_was
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import Sense
 
 _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
 """What may be the last one before the day on which it is told."""
@@ -12,6 +13,38 @@ _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
 
 _DATED = frozenset(("month", "season", "feast"))
 _ADDS_NOTHING = frozenset(("noise", "comma"))
+
+
+def so_long_ago(tokens: list[Token], context: DateContext) -> Outcome | None:
+    """“Vor vierzig Jahren”, “forty years ago”: reckoned from the year in which it was said, which is asked; None for
+    other words."""
+    kinds = [{sense.kind for sense in token.senses} for token in tokens]
+    counts = [sense.value for token in tokens for sense in token.senses if sense.kind == "day"]
+    numbers = sum(bool(here & {"day", "decade"}) for here in kinds)
+    if numbers != 1 or not counts or any(not here & _OF_LONG_AGO for here in kinds):
+        return None
+    first = next((token for token in tokens if not {sense.kind for sense in token.senses} <= _ADDED), tokens[0])
+    ago = 0
+    for token in tokens:
+        for sense in token.senses:
+            ago |= sense.languages if sense.kind == "today" or (sense.kind == "before" and token is first) else 0
+    if not any(_is_of_years(sense, context) and sense.languages & ago for token in tokens for sense in token.senses):
+        return None
+    years = counts[0][0]  # type: ignore[index]  # a number and its count of digits
+    choices = (f"{context.this_year - years:04d}~",) if 0 < years < _OLDEST else ()
+    return Outcome(None, f"“{context.text}”: counted from which year?", choices)
+
+
+def _is_of_years(sense: Sense, context: DateContext) -> bool:
+    """Whether a word is “years”; with a full stop among them, a word for decades is none (“pirms 40. gadiem”)."""
+    return (sense.kind == "unit" and sense.value in ("year", "years")) or (
+        sense.kind == "decades" and "." not in context.text
+    )
+
+
+_ADDED = frozenset(("noise", "about", "doubt"))
+_OF_LONG_AGO = frozenset((*_ADDED, "day", "decade", "unit", "decades", "today", "before", "about_behind", "few"))
+_OLDEST = 200
 
 
 def told_from(tokens: list[Token], words: str) -> Outcome | None:

@@ -14,7 +14,15 @@ from boxlore.core.dates.edtf_values import SEASONS, month_length
 from boxlore.core.dates.holidays import OF_JULIAN, HolidayDate, holiday, is_within, julian_day, titled
 from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
-from boxlore.core.dates.parts_within import DECADE_PARTS, nth_week, nth_weekend, part_of, part_of_month, part_of_season
+from boxlore.core.dates.parts_within import (
+    DECADE_PARTS,
+    nth_week,
+    nth_weekend,
+    part_of,
+    part_of_month,
+    part_of_season,
+    part_of_stretch,
+)
 from boxlore.core.dates.relative import of_event
 from boxlore.core.dates.wars_table import OF_LANDS, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
@@ -62,6 +70,8 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return _of_years(date, context, pick)
     if date.feast and not date.day:
         days = _feast(date, context, year, pick).edtf
+        if date.part and not date.part_of_decade:
+            days = part_of_stretch(date.part, days)
         return nth_weekday(days, date.weekday, date.nth or 1) if date.nth or date.is_day_of_week else days
     if date.part and year and not date.within_a_year:
         return part_of(date, year)

@@ -56,7 +56,7 @@ FRENCH = Language(
         "one_month": "un mois",
         "eve": "la veille de|veille de|la veille du|veille du|la veille des|à la veille de|à la veille du|le soir avant|la nuit avant",
         "morrow": "le lendemain de|lendemain de|le lendemain du|lendemain du|le lendemain des",
-        "today": "hier|aujourd'hui|l'an dernier|l'année dernière",
+        "today": "hier|aujourd'hui|l'an dernier|l'année dernière|il y a|il y a environ|ça fait",
         "noise": "le|la|les|l'|l|en|au|du|de|d'|d|des|dans|à|un|une|ce|c'était|c'est|photo|photographie|prise|prise en|image|cliché|date|daté|datée|daté de|courant|pendant|durant|fait|exactement|était|au cours de|lors de|au dos|verso|au verso|dos|écrit|écrit au dos|carte|carte postale|lettre|lettre du|quelque part en|un jour de|eh bien|oui|euh|aux|à la|à l'|cet|cette|sur|pour|vers les|pendant les|l'un de|matin|soir|après-midi|midi|à midi|minuit|à minuit|nuit|dans la nuit du|le soir|le matin|l'après-midi|heures|heure|du siècle dernier|vacances|en vacances|en permission|congés",
         "undated": "sans date|s d|non daté|inconnue|date inconnue|inconnu|je ne sais pas|non datée|je sais pas|sais pas|aucune idée|je ne sais plus|je ne me souviens pas|je ne me rappelle plus|je ne sais plus trop|pas de date|je ne sais pas exactement",
         "no_year": "année inconnue",

@@ -76,7 +76,7 @@ HUNGARIAN = Language(
         "eve_behind": "előestéje|előestéjén|előtti este|előtti estén",
         "few": "néhány|pár|egypár",
         "not": "nem|de nem|soha|nem volt|nem lehetett|semmiképp|semmiképpen",
-        "today": "tavaly|tegnap|múlt évben|idén|ezelőtt",
+        "today": "tavaly|tegnap|múlt évben|idén|ezelőtt|éve|évvel ezelőtt",
         "noise": "a|az|ez|ezen|készült|készítették|készítve|fénykép|fénykép készült|fotó|kép|a kép|felvétel|a felvétel|képeslap|levelezőlap|lap|szünidő|szünidőben|szabadság|szabadságon|nyaraláskor"
         "|hátoldalán|a hátoldalán|hátulján|a kép hátulján|dátum|kelt|keltezve|keltezés|valamikor|során|folyamán|idején|pontosan|biztosan|ceruzával|ráírva"
         "|volt|reggel|este|délután|délelőtt|éjjel|hajnalban|délben|ekkor|akkor|még|már|úgy|fényképezve|írva|lehet ez|alatt|idejében",

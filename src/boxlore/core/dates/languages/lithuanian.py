@@ -67,7 +67,7 @@ LITHUANIAN = Language(
         "aged": "būdama|būdamas|sulaukus|sulaukusi|sulaukęs",
         "few": "keli|kelios|keletas|pora",
         "not": "ne|bet ne|niekada|tai nebuvo|nebuvo",
-        "today": "vakar|šiandien|pernai",
+        "today": "vakar|šiandien|pernai|atgal",
         "noise": "tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|ryte|vakare|naktį|rytas|vakaras|po pietų|o|atostogos|atostogų|per atostogas|atostogas",
         "undated": "be datos|nežinoma|nežinau|nedatuota|nepamenu|neatsimenu|nežinau tiksliai|tiksliai nežinau|neprisimenu|nežinia",
         "no_year": "metai nežinomi",

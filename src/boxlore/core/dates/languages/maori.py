@@ -7,6 +7,16 @@ MAORI = Language(
     months=(
         "kohitātea huitanguru poutūterangi paengawhāwhā haratua pipiri hōngongoi hereturikōkā mahuru whiringa-ā-nuku whiringa-ā-rangi hakihea",
     ),
+    month_names={
+        1: "kohi-tātea|kohi tātea",
+        2: "hui-tanguru|hui tanguru|hui-tānguru|huitānguru",
+        3: "poutū-te-rangi|poutū te rangi",
+        4: "paenga-whāwhā|paenga whāwhā",
+        7: "hōngo-ngoi",
+        8: "here-turi-kōkā|here turi kōkā|heretūrikōkā",
+        11: "whiringa ā nuku",
+        12: "whiringa ā rangi|haki-hea",
+    },
     weekdays=("rāhina rātū rāapa rāpare rāmere rāhoroi rātapu",),
     words={
         "about": "tata ki|tata ki te tau|āhua",

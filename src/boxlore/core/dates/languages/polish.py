@@ -23,7 +23,7 @@ POLISH = Language(
         "or": "lub|albo|czy|bądź|czy to był|czy to było|czy może|albo to był|a może",
         "and": "i|oraz|a",
         "either": "albo",
-        "between": "między|pomiędzy|na przełomie|przełom|przełom lat|na przełomie lat",
+        "between": "między|pomiędzy|na przełomie|przełom",
         "before": "przed",
         "just_before": "tuż przed|krótko przed|niedługo przed",
         "at_latest": "najpóźniej|nie później niż|stempel|stempel pocztowy|wywołane|wywołano|wydrukowane|stemplowane|wysłane",

@@ -4,6 +4,14 @@ from boxlore.core.dates.languages.language import Language
 
 PORTUGUESE = Language(
     code="pt",
+    month_names={
+        1: "janro",
+        2: "fevro",
+        9: "set|setbro|7bro",
+        10: "outbro|8bro",
+        11: "novbro|9bro",
+        12: "dez|dezbro|10bro|xbro",
+    },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
         "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos",
@@ -52,7 +60,7 @@ PORTUGUESE = Language(
         "one_week": "uma semana|oito dias",
         "one_month": "um mês",
         "eve": "véspera de|a véspera de|na véspera de|na véspera do|véspera do|a véspera do|a noite antes de|na noite antes de",
-        "today": "ontem|hoje|ano passado",
+        "today": "ontem|hoje|ano passado|há|há uns|atrás|faz",
         "years": "anos",
         "not": "nunca|nunca em|não foi|não era|não em|jamais",
         "noise": "o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|manhã|tarde|noite|de manhã|à tarde|à noite|meio-dia|horas|férias|de férias|em férias",

@@ -53,7 +53,7 @@ SPANISH = Language(
         "one_month": "un mes",
         "eve": "víspera de|la víspera de|vísperas de|la noche antes de|la noche anterior a|víspera del|la víspera del",
         "morrow": "al día siguiente de|el día siguiente a",
-        "today": "ayer|hoy|el año pasado",
+        "today": "ayer|hoy|el año pasado|hace|hace unos|hará unos|hará",
         "years": "años",
         "not": "nunca|nunca en|jamás|no fue|no era|no en",
         "noise": "el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|mañana|tarde|noche|mediodía|medianoche|por la mañana|por la tarde|por la noche|a mediodía|de la tarde|horas|vacaciones|de vacaciones|de permiso",
