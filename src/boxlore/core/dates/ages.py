@@ -30,6 +30,9 @@ from boxlore.core.dates.relative import (
     year_of_birthday,
 )  # fmt: skip
 
+STAGES = frozenset(("infant", "small", "alive"))
+"""Kinds of words for a stage of a life."""
+
 _AGE = frozenset(
     "when was aged at_years years_old birthday possessive i they about about_behind noise unit comma dash doubt or "
     "genitive not_yet older".split()
@@ -75,8 +78,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             parts.append(str(token.senses[0].value))
         elif here & _AGE:
             kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
-        elif here == {"name"}:
-            unknown.append(token)
+        elif here == {"name"} or here <= STAGES:
+            unknown.append(token)  # “the baby is six months old”
         else:
             return None
     if (

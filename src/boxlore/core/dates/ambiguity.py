@@ -18,7 +18,7 @@ import re
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, age, nth_feast, with_ages
+from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, nth_feast, with_ages
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.conflicts import can_both_be
@@ -37,6 +37,7 @@ from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
+from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import in_order, without_times
 from boxlore.core.errors import TextFault
@@ -124,6 +125,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         context = context._replace(whole=True)
     if kinds & _OF_YEARS and kinds & _AGO and (ago := so_long_ago(tokens, context)):
         return ago
+    if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
+        return asks
     if kinds & _SELDOM:
         if (kinds & AGE_WORDS or "person" in kinds) and (outcome := _of_age(tokens, words, context)):
             return outcome
@@ -329,6 +332,14 @@ def _is_stretch(tokens: list[Token], words: str) -> bool:
         if led and counted and (number or counted[0] == "fortnight"):
             return True
     return False
+
+
+def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    try:
+        ask_of_stage(tokens, words, context)
+    except NoSuchDate as none:
+        return Outcome(None, none.ask, none.choices)
+    return None
 
 
 def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:

@@ -85,6 +85,9 @@ CZECH = Language(
         "turn": "přelom století|na přelomu století",
         "before_christ": "př n l|př kr",
         "same": "téhož|stejný|stejné|tentýž|stejného",
+        "infant": "miminko|mimino|miminkem",
+        "small": "malý|malá|dítětem|dítě",
+        "alive": "ještě žil|ještě žila|naživu",
     },
     decades={
         20: "dvacátá léta|dvacátých letech|dvacátých let",

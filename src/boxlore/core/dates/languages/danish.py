@@ -96,6 +96,9 @@ DANISH = Language(
         "turn": "århundredskiftet|århundredeskiftet|sekelskiftet",
         "before_christ": "f kr|før kristus",
         "same": "samme",
+        "infant": "spæd|en baby|spædbarn",
+        "small": "lille|et barn",
+        "alive": "endnu levede|levede endnu|stadig levede|endnu i live|i live",
     },
     centuries={
         18: "attenhundredtallet",

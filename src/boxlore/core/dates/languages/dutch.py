@@ -85,6 +85,9 @@ DUTCH = Language(
         "turn": "eeuwwisseling|rond de eeuwwisseling",
         "before_christ": "v chr|v c|voor christus",
         "same": "hetzelfde|dezelfde|datzelfde",
+        "infant": "zuigeling|een baby",
+        "small": "klein|een kind|nog klein",
+        "alive": "nog leefde|leefde nog|nog in leven",
     },
     decades={
         10: "jaren tien",

@@ -120,6 +120,9 @@ ENGLISH = Language(
         "last": "last|final|closing",
         "same": "same|the same|that same|that very same|later that|later that same|later the same|earlier that|earlier the same|of the same",
         "as": "as",
+        "infant": "baby|infant|toddler|newborn|a wee baby|just a baby|a babe in arms",
+        "small": "little|small|a child|a kid|a little girl|a little boy|a small child|a small boy|a small girl|a wee boy|a wee girl|just a little girl|just a little boy",
+        "alive": "alive|still alive|living|still living|still with us|still around",
     },
     decades={
         10: "tens|teens",

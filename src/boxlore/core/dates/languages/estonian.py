@@ -101,6 +101,9 @@ ESTONIAN = Language(
         "turn": "sajandivahetus|sajandivahetusel",
         "same": "samal|sama|selsamal|samas",
         "as": "kui",
+        "infant": "beebi|imik|päris beebi",
+        "small": "väike|väiksena|lapsena|väike laps|väike tüdruk|väike poiss|päris väike",
+        "alive": "elus|veel elus|veel elas|alles elas",
     },
     decades={
         10: "kümnendad",

@@ -99,6 +99,9 @@ FINNISH = Language(
         "turn": "vuosisadan vaihde|vuosisadan vaihteessa|vuosisadanvaihde|vuosisadanvaihteessa|vuosisadanvaihteen",
         "before_christ": "ekr|e kr|ennen kristusta",
         "same": "samana|saman|samassa",
+        "infant": "vauva|vauvana",
+        "small": "pieni|pienenä|lapsi|lapsena",
+        "alive": "elossa|vielä elossa|eli vielä|vielä eli",
     },
     centuries={
         18: "tuhatkahdeksansataaluku|tuhatkahdeksansataaluvulla",

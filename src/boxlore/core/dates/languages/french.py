@@ -84,6 +84,9 @@ FRENCH = Language(
         "turn": "tournant du siècle|au tournant du siècle|fin de siècle",
         "before_christ": "av j c|avant jésus christ",
         "same": "le même|la même|même|de la même",
+        "infant": "bébé|nourrisson|un bébé",
+        "small": "petit|petite|tout petit|toute petite|enfant",
+        "alive": "vivait encore|encore en vie|encore vivant|encore vivante|était encore vivant",
     },
     numbers={
         1: "un|une",

@@ -113,6 +113,9 @@ GERMAN = Language(
         "before_christ": "v chr|vor christus",
         "same": "im selben|im gleichen|desselben|des gleichen|selben|gleichen",
         "as": "wie",
+        "infant": "säugling|baby|ein baby",
+        "small": "klein|noch klein|ein kind|ein kleines kind",
+        "alive": "noch lebte|am leben|noch am leben|lebte noch",
     },
     decades={
         20: "zwanziger|zwanzigerjahre|zwanzigern",

@@ -102,6 +102,9 @@ HUNGARIAN = Language(
         "turn": "századforduló|századfordulón|századfordulóján|a századforduló",
         "before_christ": "kr e|i e|krisztus előtt",
         "same": "ugyanazon|ugyanaz|ugyanabban az|ugyanazon a",
+        "infant": "csecsemő|kisbaba",
+        "small": "kicsi|kisgyerek|gyerek",
+        "alive": "még élt|élt még",
     },
     centuries={18: "ezernyolcszázas évek", 19: "ezerkilencszázas évek"},
     decades={

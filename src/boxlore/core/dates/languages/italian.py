@@ -85,6 +85,9 @@ ITALIAN = Language(
         "measured": "metri|lire|chilometri",
         "numbered": "nr|n°|nº|lire|pag|pagina|tel|rif",
         "same": "lo stesso|la stessa|stesso|stessa",
+        "infant": "neonato|neonata|bebè",
+        "small": "piccolo|piccola|bambino|bambina",
+        "alive": "ancora vivo|ancora viva|viveva ancora|era ancora vivo|era ancora viva",
     },
     centuries={
         17: "settecento",

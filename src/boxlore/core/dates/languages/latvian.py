@@ -94,6 +94,9 @@ LATVIAN = Language(
         "measured": "metri|lati|rubļi|latu|rubļu",
         "numbered": "nr|numurs|lpp|tel|ls",
         "same": "tajā pašā|tas pats|tā pati|tā paša",
+        "infant": "zīdainis|mazulis",
+        "small": "mazs|maza|bērns",
+        "alive": "vēl dzīvoja|vēl bija dzīvs|vēl bija dzīva",
     },
     decades={
         20: "divdesmitie gadi|divdesmitajos gados|divdesmito gadu",

@@ -92,6 +92,9 @@ LITHUANIAN = Language(
         "measured": "metrų|litų|rublių",
         "numbered": "nr|numeris|psl|tel",
         "same": "tą pačią|tais pačiais|ta pati|tų pačių",
+        "infant": "kūdikis",
+        "small": "mažas|maža|vaikas",
+        "alive": "dar gyveno|dar buvo gyvas|dar buvo gyva",
     },
     decades={
         20: "trečiojo dešimtmečio|trečiasis dešimtmetis|trečiajame dešimtmetyje|trečiąjį dešimtmetį|dvidešimtieji|dvidešimtųjų|dvidešimtaisiais",

@@ -92,6 +92,9 @@ NORWEGIAN = Language(
         "turn": "århundreskiftet|sekelskiftet|hundreårsskiftet",
         "before_christ": "f kr|før kristus",
         "same": "samme",
+        "infant": "spedbarn|en baby",
+        "small": "liten|et barn|lita",
+        "alive": "ennå levde|levde ennå|fortsatt levde|levde fortsatt|i live",
     },
     centuries={
         18: "attenhundretallet",

@@ -85,6 +85,9 @@ POLISH = Language(
         "turn": "przełom wieków|na przełomie wieków",
         "before_christ": "p n e|przed chrystusem",
         "same": "tego samego|ten sam|ta sama|tym samym|tej samej",
+        "infant": "niemowlęciem|niemowlakiem",
+        "small": "mały|mała|dzieckiem|małym dzieckiem",
+        "alive": "jeszcze żył|jeszcze żyła|żył jeszcze|żyła jeszcze",
     },
     decades={
         20: "lata dwudzieste|latach dwudziestych|w latach dwudziestych|lat dwudziestych",

@@ -89,6 +89,9 @@ PORTUGUESE = Language(
         "measured": "metros|réis|quilómetros|escudos",
         "numbered": "nº|n°|pág|página|tel|ref",
         "same": "o mesmo|a mesma|mesmo|mesma",
+        "infant": "bebé|bebê",
+        "small": "pequeno|pequena|criança|em criança",
+        "alive": "ainda vivo|ainda viva|ainda vivia|ainda era vivo|ainda era viva",
     },
     numbers={
         1: "um|uma",

@@ -82,6 +82,9 @@ SPANISH = Language(
         "measured": "metros|pesetas|kilómetros",
         "numbered": "núm|nº|n°|pta|ptas|pág|página|tel|tfno|ref",
         "same": "el mismo|la misma|mismo|misma",
+        "infant": "bebé|un bebé|recién nacido",
+        "small": "pequeño|pequeña|un niño|una niña|chiquito|chiquita",
+        "alive": "aún vivía|todavía vivía|vivía todavía|vivía aún",
     },
     decades={
         20: "veinte|veinte y tantos|veintitantos",

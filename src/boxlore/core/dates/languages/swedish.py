@@ -98,6 +98,9 @@ SWEDISH = Language(
         "turn": "sekelskiftet|förra sekelskiftet|sekelskiftet 1900",
         "before_christ": "f kr|före kristus",
         "same": "samma",
+        "infant": "spädbarn|en baby|bebis",
+        "small": "liten|ett barn",
+        "alive": "ännu levde|levde ännu|fortfarande levde|levde fortfarande|vid liv",
     },
     centuries={
         17: "sjuttonhundratalet",

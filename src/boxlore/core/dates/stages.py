@@ -1,0 +1,55 @@
+"""Dates told by a stage of a life without its years: “when Ana was a baby”, “Grandfather was still alive”.
+
+They are only ever asked about, with what the birth or the death of that person leaves: a baby is less than two years
+old, a small child from two to seven (common practice, no source).
+"""
+
+from boxlore.core.dates.ages import STAGES
+from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.context import DateContext, Life, NoSuchDate
+from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.relative import at_age
+
+_ADDED = frozenset(("when", "was", "noise", "comma", "dash", "doubt", "about"))
+_AGES = {"infant": (0, 1), "small": (2, 7)}
+
+
+def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
+    """Raises NoSuchDate with the question, where words tell a stage of a life and nothing else."""
+    stages: list[str] = []
+    lives: list[Life] = []
+    unknown: list[Token] = []
+    is_somebody = False
+    for token in tokens:
+        kinds = {sense.kind for sense in token.senses}
+        if told := kinds & STAGES:
+            stages += told
+        elif token.senses[0].kind == "person":
+            lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
+        elif "i" in kinds:
+            lives.append(Life(context.narrator))
+        elif "they" in kinds:
+            is_somebody = True
+        elif kinds == {"name"}:
+            unknown.append(token)
+        elif not kinds & _ADDED:
+            return
+    if len(stages) != 1 or len(lives) > 1 or (lives and unknown):
+        return
+    if is_somebody and not (lives or unknown):
+        raise NoSuchDate("Who was that, and when were they born?")
+    if lives and not lives[0].born and stages[0] != "alive":
+        raise NoSuchDate("When were you born?")
+    if not lives:
+        if unknown and stages[0] != "alive":
+            raise NoSuchDate(f"When was {text[unknown[0].start : unknown[-1].end]} born?")
+        return
+    date = _of_life(lives[0], stages[0])
+    shown = f": is {asked(date, context)} meant?" if date else ": when was that?"
+    raise NoSuchDate(f"“{text}”{shown}", (date,) if date else ())
+
+
+def _of_life(life: Life, stage: str) -> str:
+    if stage == "alive":
+        return f"[..{life.died}]" if life.died[:4].isdigit() and "/" not in life.died else ""
+    return at_age(life.born, *_AGES[stage])
