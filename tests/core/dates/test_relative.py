@@ -75,6 +75,7 @@ NEAR = [  # words, when the wedding was, EDTF, a word of the question
     ("the summer of the wedding", "1931-12/1932-01", None, "exactly"),
     ("the week of the wedding", "1931-05", "1931-05", None),
     ("the summer of the wedding", "1931-06", "1931-22", None),
+    ("the summer of the wedding", "1931", "1931-22", None),
     ("the winter of the wedding", "1931-02-10", "1930-24", None),
     ("the summer of the wedding", "1931/1932", None, "Which year"),
     ("the wedding", "1931-05-09", "1931-05-09", None),

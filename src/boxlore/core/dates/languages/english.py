@@ -201,6 +201,5 @@ ENGLISH = Language(
     fractions={
         "half": "half|half of|half of the",
         "quarter": "quarter|quarter of|quarter of the",
-        "third": "third of|third of the",
     },
 )
