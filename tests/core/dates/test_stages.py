@@ -1,4 +1,4 @@
-"""Stages of a life told without years: what the birth or the death leaves is asked about (common practice, no source)."""
+"""Stages of a life told without years: what the birth or the death leaves is asked about (common practice)."""
 
 from types import MappingProxyType
 

@@ -17,6 +17,8 @@ from boxlore.core.dates.holidays import LAST_OLD_STYLE, holiday, reckoned_by
 from boxlore.core.dates.lexicon import OLD_STYLE_LANGUAGES
 from boxlore.core.dates.partial import Partial
 
+_FIRST = 1700
+"""The first year that Russia counted from the birth of Christ (decree of December 1699; from memory)."""
 _LAST = (1918, 1, 31)
 """The last Julian day."""
 _IN_THE_EMPIRE = frozenset(("BY", "EE", "LT", "LV", "RU", "UA"))
@@ -30,7 +32,13 @@ def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
         return ()  # most
     if not context.first_year:
         return ()  # a birth or a death: thirteen days are little in a life, and ages are reckoned from it
-    if date.old_style or date.new_style or date.short or not date.year.isdigit() or int(date.year) > _LAST[0]:
+    if (
+        date.old_style
+        or date.new_style
+        or date.short
+        or not date.year.isdigit()
+        or not _FIRST <= int(date.year) <= _LAST[0]
+    ):
         return ()
     if date.calendar or date.part or date.nth or date.unit or date.year_mark or date.month_mark or date.day_mark:
         return ()
