@@ -28,25 +28,22 @@ def names_seen(words: str, hits: Iterable[Hit]) -> Iterator[Hit]:
     for hit in hits:
         first = ends[bisect_right(ends, hit.start) - 1]
         last = ends[min(bisect_left(ends, hit.end), len(ends) - 1)]
-        if _says_seen(words[first:last], hit.start - first, hit.end - first):
+        saying = _saying(words[first:last])
+        if any(end <= hit.start - first or hit.end - first <= start for start, end in saying):
             yield hit
 
 
 @lru_cache(1 << 12)
-def _says_seen(sentence: str, start: int, end: int) -> bool:
-    """Whether a sentence says that the bearer of the name from `start` to `end` in it is seen."""
-    if _POINTS.search(fold(sentence[:start])) or _POINTS.search(fold(sentence[end:])):
-        return True
-    return any(
-        _is_a_place(element)
-        for element in elements_of(sentence)
-        if element.end <= start or end <= element.start  # a name is no place: `Toivo`, Finnish third
-    )
+def _saying(sentence: str) -> tuple[tuple[int, int], ...]:
+    """Where a sentence says that somebody is seen; a name itself says nothing: `Toivo`, Finnish third."""
+    folded = "".join(plain if len(plain := fold(letter)) == 1 else letter for letter in sentence)
+    points = (match.span() for match in _POINTS.finditer(folded))
+    return *points, *((one.start, one.end) for one in elements_of(sentence) if _is_a_place(one))
 
 
 def forget_sentences() -> None:
     """Forget every sentence that was read: a strike calls it."""
-    _says_seen.cache_clear()
+    _saying.cache_clear()
 
 
 def _is_a_place(element: Element) -> bool:

@@ -184,10 +184,11 @@ _MARKS = {mark: kind for kind, marks in _MARKS_OF.items() for mark in marks}
 
 def _elements(words: Sequence[Word]) -> Iterator[Element]:
     plain = [_plain(word) or word for word, _, _ in words]
+    is_shouted = _is_shouted(words)
     at = 0
     while at < len(words):
         word, start, end = words[at]
-        kind, length, phrase = _longest(plain, words, at)
+        kind, length, phrase = _longest(plain, words, at, is_shouted=is_shouted)
         if length == 1 and (exactly := small_words.BEFORE_EXACTLY.get(word)):
             yield Element(exactly, word, start, end)
         elif kind:
@@ -242,20 +243,19 @@ PLACES = frozenset((*ROW_KINDS, *table.SIDES, *table.DIRECTIONS, *table.ORDERS))
 _SMALL_KINDS = ("and", "with", "my", "verb")
 
 
-def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str, int, str]:
+def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted: bool) -> tuple[str, int, str]:
     """The kind and the length of the longest phrase that begins here, and the phrase; '' and 1 for none."""
     for phrase, kind in _beginning(plain[at]):
         end = at + len(phrase)
         near = zip(plain[at:end], phrase, strict=False)
         if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
             continue
-        large = words[at][0][:1].isupper() and at
+        large = words[at][0][:1].isupper() and at and not is_shouted
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
         if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:
             continue  # `tia Rita`, where `tia` counts in another language
-        may_be_name = kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)
-        if large and may_be_name and not _is_shouted(words):
+        if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
             continue
         return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
