@@ -5,7 +5,7 @@ more than LEAD.
 """
 
 import sqlite3
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.findings import Finding, Severity, make_finding
@@ -16,7 +16,19 @@ from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.places.taking_apart import Parts, fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
-from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, place_of, renamed_of
+from boxlore.gazetteer.matching import (
+    MUCH_LARGER,
+    NO_FAMILY,
+    OLD_NAMED,
+    Family,
+    Ranked,
+    area_name,
+    covers,
+    exact,
+    is_with_epithet,
+    place_of,
+    renamed_of,
+)
 
 LEAD, LEAD_IN_USE = 0.5, 0.4
 """How far the best score must lead the next; LEAD_IN_USE for a place that bore the told name in that year."""
@@ -37,6 +49,7 @@ class Told:
     before: str = ""
     near_km: float = 0.0
     unsure: bool = False
+    family: Family = NO_FAMILY
 
 
 def told_before(told_words: Parts, parts: Sequence[str]) -> str:
@@ -53,7 +66,7 @@ def told_beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
 def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> PlaceReading:
     """The reading for ranked candidates. `names` are the told names of the place."""
     kind = _kind(ranked, told.contexts, told.unsure)
-    shown = ranked[:1] if kind == "match" else ranked[:MOST_CHOICES]
+    shown = ranked[:1] if kind == "match" else _likely(db, ranked, told, names)[:MOST_CHOICES]
     choices = tuple(place_of(db, candidate, told.year, told.before, told.near_km) for candidate in shown)
     formers = [part.former for part in told.contexts if part.former and not part.doubtful]
     former = next((row.name for row in formers if _in_time(row, told.year)), "")
@@ -62,14 +75,50 @@ def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, n
     return PlaceReading(told.text, kind, choices, tuple(findings))
 
 
+NEW_WORLD = frozenset("AU CA NZ US".split())
+"""Countries whose towns were seldom called otherwise for long (ISO 3166-1; common practice, no source)."""
+
+
+def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> list[Ranked]:
+    """The candidates without those that only once bore the name of another (Silverton in Colorado, called Quito): of
+    smaller ones, much smaller where names changed with states, and any in the New World that our tables do not have.
+    """
+    folded = {fold_place(name) for name in names}
+    bearing = {place.id for place in ranked if _is_called(place, folded)}
+    largest = max((place.population for place in ranked if place.id in bearing), default=0)
+
+    def is_likely(place: Ranked) -> bool:
+        if place.id in bearing or place.slips or place.in_use or place.id in told.family.used or not largest:
+            return True
+        is_much_smaller = place.population * MUCH_LARGER <= largest
+        if told.family.is_own(place.country) or place.country in OLD_NAMED:
+            return not is_much_smaller or (place.country not in NEW_WORLD and place.country not in OLD_NAMED)
+        is_new = place.country in NEW_WORLD and renamed_of(db, place) is None
+        return not is_new and place.population > largest
+
+    return [ranked[0], *filter(is_likely, ranked[1:])]
+
+
+def _is_called(place: Ranked, folded: Iterable[str]) -> bool:
+    name = fold_place(place.name)
+    return name in folded or any(is_with_epithet(name, told) for told in folded)
+
+
 def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
     """The reading for words that name larger parts alone: the smallest of them.
 
     Told alone it may also mean an area of the same name in another country (Georgia), or a town (Lebanon): these
     are offered after it.
     """
-    choices = [_area_place(db, told.contexts, told.year, told.before)]
-    smallest = told.contexts[-1]
+    smallest = _narrowed(told.contexts, told.family)
+    counties = [code for code in smallest.areas if code.count(".") == 2] if not smallest.box else []
+    if len(counties) > 1 and not smallest.country:
+        choices = [
+            _area_place(db, [*told.contexts[:-1], replace(smallest, areas=frozenset({code}))], told.year, told.before)
+            for code in _by_people(db, counties, told.family)[:MOST_COUNTIES]
+        ]
+    else:
+        choices = [_area_place(db, [*told.contexts[:-1], smallest], told.year, told.before)]
     if smallest.natural:
         towns = exact(db, smallest.words, told.contexts[:-1], told.year)
         choices += [place_of(db, town, told.year, told.before, told.near_km) for town in towns]
@@ -78,12 +127,49 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
         if smallest.country or len(areas) > 1:
             choices += [_one_area(db, code, told.year) for code in areas]
         towns = [town for town in exact(db, smallest.words, year=told.year) if _bears(town, smallest.words)]
+        own = [town for town in towns if told.family.is_own(town.country)]
+        if _is_abroad(smallest, told.family):
+            choices = [*(place_of(db, town, told.year, "", told.near_km) for town in own), *choices]
         choices += [place_of(db, town, told.year, "", told.near_km) for town in towns]
     by_name: dict[str, Place] = {}
     for choice in choices:
         by_name.setdefault(full_name(choice), choice)  # Singapore and its town are one
     shown = tuple(by_name.values())[:MOST_CHOICES]
     return PlaceReading(told.text, "area", shown, tuple(_anachronisms(told.contexts, told.year)))
+
+
+MOST_COUNTIES = 3
+"""How many counties of one name are offered, before the towns of that name."""
+
+
+def _narrowed(contexts: Sequence[LargerPart], family: Family) -> LargerPart:
+    """The smallest larger part, with those of its areas alone that lie in the larger ones; told alone, in the
+    countries of the family's settings, if any do.
+    """
+    *around, smallest = contexts
+    if smallest.country or smallest.former or smallest.box or len(smallest.areas) < 2:
+        return smallest
+    larger = [part for part in around if part.areas and not part.country]
+    inside = {code for code in smallest.areas if all(code.rpartition(".")[0] in part.areas for part in larger)}
+    at_home = {code for code in inside if code[:2] in family.home}
+    areas = frozenset(at_home or inside or smallest.areas)
+    return replace(smallest, areas=areas, countries=frozenset(code[:2] for code in areas))
+
+
+def _by_people(db: sqlite3.Connection, codes: Iterable[str], family: Family) -> list[str]:
+    """Second-level areas, those of the family's own countries first, and of them the one with the largest town."""
+
+    def largest_town(code: str) -> int:
+        query = "SELECT max(population) FROM place WHERE country = ? AND area1 = ? AND area2 = ?"
+        return int(db.execute(query, code.split(".")).fetchone()[0] or 0)
+
+    return sorted(codes, key=lambda code: (not family.is_own(code[:2]), -largest_town(code), code))
+
+
+def _is_abroad(part: LargerPart, family: Family) -> bool:
+    """Whether a part is an area of today in none of the countries of the family's settings."""
+    is_area = bool(part.areas) and not (part.country or part.former or part.box)
+    return is_area and bool(family.home) and not any(code[:2] in family.home for code in part.areas)
 
 
 def _bears(town: Ranked, words: str) -> bool:
@@ -106,7 +192,7 @@ def _area_place(db: sqlite3.Connection, contexts: Sequence[LargerPart], year: in
     return Place(
         name=area_name(db, area) or smallest.name,
         sublocation=before,
-        admin1=area_name(db, area) if area.count(".") == 1 else "",
+        admin1=area_name(db, ".".join(area.split(".")[:2])) if area else "",
         admin1_code=area.split(".")[1] if area else "",
         country=COUNTRY_NAMES.get(country, ""),
         country_code=country,

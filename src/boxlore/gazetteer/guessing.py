@@ -13,12 +13,16 @@ from rapidfuzz.distance import OSA
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
-from boxlore.gazetteer.matching import Family, Ranked, Row, exactly_named, rank, without_passing
+from boxlore.gazetteer.matching import Family, Ranked, Row, best_first, exactly_named, rank, without_passing
 
 AT_HOME_BONUS = 0.1
 """Added to the score of a place of an inflected name that lies where its language is spoken."""
 LONGEST_OF_ONE_SLIP = 8
 """Letters of the longest name that may have one slip only: two of eight would make any name of it."""
+BEHIND_A_FORM = 0.3
+"""How far a misspelled name stands behind a form of another, in a language of the family's own countries."""
+COMPOUND_BONUS, SHORTEST_OF_COMPOUND = 0.15, 4
+"""A name that is a whole part of a joined one is no slip: it comes before misspelled ones."""
 SHORTENED = INFLECTED = 1
 """A name told short, or as a form of itself, counts as one misspelled letter."""
 
@@ -36,12 +40,46 @@ def guessed(
         for ident, row in rows.items()
         if ident not in told_inflected
     ]
-    similar = without_passing([candidate for candidate in (*ranked, *forms) if candidate.fits], family)
+    if forms and any(not family.home.isdisjoint(lands) for name in names for lands in uninflected(name).values()):
+        ranked = [replace(place, score=place.score - BEHIND_A_FORM) for place in ranked if family.is_own(place.country)]
+    compounds = _compounds(db, folded, contexts, year, family)
+    similar = without_passing([candidate for candidate in (*compounds, *ranked, *forms) if candidate.fits], family)
     if similar:
         return similar
     rows = _shortened(db, folded, alone=not contexts)
     ranked = [rank(row, SHORTENED, folded, contexts, year, family) for row in rows.values()]
     return without_passing([candidate for candidate in ranked if candidate.fits], family)
+
+
+def _compounds(
+    db: sqlite3.Connection,
+    folded: Iterable[str],
+    contexts: Sequence[LargerPart],
+    year: int | None,
+    family: Family,
+) -> list[Ranked]:
+    """Places of two names joined, of which the told one is the first (`Bielsko` of Bielsko-Biała)."""
+    found = [
+        rank(row, SHORTENED, (), contexts, year, family)
+        for name in folded
+        if len(name) >= SHORTEST_OF_COMPOUND
+        for row in db.execute(_BEGUN, (f"{name} ", f"{name}!", 0)).fetchall()
+        if "-" in row[1]
+    ]
+    return [replace(place, score=place.score + COMPOUND_BONUS) for place in found]
+
+
+_BEGUN = """SELECT p.*, n.main FROM name n JOIN place p ON p.id = n.place
+    WHERE n.folded >= ? AND n.folded < ? AND n.main = 1 AND p.population >= ?"""
+
+
+def longer_names(
+    db: sqlite3.Connection, name: str, countries: frozenset[str], least: int, year: int | None, family: Family
+) -> list[Ranked]:
+    """Places of at least so many people in these countries whose main names go on behind this one; best first."""
+    folded = fold_place(name)
+    rows = db.execute(_BEGUN, (f"{folded} ", f"{folded}!", least)).fetchall()
+    return best_first(rank(row, SHORTENED, (), (), year, family) for row in rows if row[2] in countries)
 
 
 def inflected(

@@ -17,13 +17,13 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, in_words
 from boxlore.core.places.area_names_table import AREA_NAMES, REPLACED
-from boxlore.core.places.other_names_table import ALSO
+from boxlore.core.places.other_names_table import ALSO, NICKNAMES
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.disk.unfinished import clear_remains, unfinished_folder
 
 DATA = Path(__file__).parent / "data"
-FORMAT = "2"
+FORMAT = "3"
 """Changed with `_TABLES`, so that an index of the old shape is not opened."""
 
 BuildProgress = Callable[[str, int, int], None]
@@ -68,7 +68,7 @@ def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Pa
     """The path of the index for this version of the data and of our tables of names, and this state (size, time) of
     the keeper's own file.
     """
-    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT + repr((ALSO, RENAMED, AREA_NAMES))
+    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT + repr((ALSO, NICKNAMES, RENAMED, AREA_NAMES))
     if extra is not None:
         status = extra.stat()
         version += f"{extra.resolve()} {status.st_size} {status.st_mtime_ns}"
@@ -164,6 +164,15 @@ def add_names_of_tables(db: sqlite3.Connection) -> None:
     db.execute("CREATE INDEX IF NOT EXISTS by_name ON place (name)")
     spellings = ((fold_place(name), now, country) for now, country, names in (*ALSO, *renamed) for name in names)
     db.executemany(query, spellings)
+    nicknames = ((fold_place(name), now, country) for now, country, names in NICKNAMES for name in names)
+    db.executemany(_NICKNAMED, nicknames)
+
+
+_NICKNAMED = """INSERT INTO name
+    SELECT * FROM (SELECT ?, id, 2 FROM place WHERE name = ? AND country = ? ORDER BY population DESC LIMIT 1)
+    WHERE true
+    ON CONFLICT (folded, place) DO UPDATE SET main = 2 WHERE main = 0"""
+"""A nickname has 2 where a main name has 1 and others 0."""
 
 
 def _names(rows: Iterable[list[str]]) -> Iterator[tuple[str, str, int]]:

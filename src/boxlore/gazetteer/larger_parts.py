@@ -9,6 +9,9 @@ import sqlite3
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
 from boxlore.core.places.abbreviations_table import AREAS, COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.country_words_table import COUNTRY_WORDS
@@ -35,6 +38,10 @@ ELSEWHERE = -0.7
 
 LONGEST_SHORT = 4
 """A country told in more letters than this, blanks counted, means nothing else (`S.A.` may be South Australia)."""
+
+
+LONGEST_OF_NO_SLIP = 5
+"""The name of a lake or a mountain of more letters is known with one letter wrong."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,6 +120,18 @@ def feature_of(words: str) -> LargerPart | None:
     if row is None or words.islower():
         return None
     return LargerPart(words=words, name=row.name, countries=frozenset(row.now), box=row.box, natural=True)
+
+
+def feature_like(words: str) -> LargerPart | None:
+    """The mountain, lake or the like whose name differs by one letter, of a long name: `Lake Wakatip`."""
+    folded = fold_place(words)
+    if len(folded) <= LONGEST_OF_NO_SLIP or words.islower():
+        return None
+    like = process.extractOne(folded, _LONG_FEATURES, scorer=OSA.distance, score_cutoff=1)
+    return feature_of(like[0].title()) if like is not None and like[0][0] == folded[0] else None
+
+
+_LONG_FEATURES = [name for name in _FEATURE_OF if len(name) > LONGEST_OF_NO_SLIP]
 
 
 _COUNTRY_IN_OTHER_WORDS = {
@@ -211,8 +230,10 @@ _COUNTY_ENDS = (
 
 
 def _plain_forms(folded: str) -> list[str]:
-    """The folded words, and the same without a word for the kind of the area."""
-    forms = [folded]
+    """The folded words, and the same without an article or a word for the kind of the area; `the chathams` is
+    `chatham islands`."""
+    forms = [folded, folded.removeprefix("the ")]
+    forms += [f"{form[:-1]} islands" for form in forms if form.endswith("s") and len(form) > LONGEST_SHORT]
     forms += [folded.removeprefix(start) for start in _COUNTY_WORDS if folded.startswith(start)]
     forms += [folded.removesuffix(end) for end in _COUNTY_ENDS if folded.endswith(end)]
     return list(dict.fromkeys(form for form in forms if form))
@@ -239,7 +260,8 @@ def _areas(db: sqlite3.Connection, words: str, folded: str) -> list[LargerPart]:
     """Areas of today by their name, with or without a word such as `county`: the first-level ones are one meaning,
     the second-level ones another.
     """
-    forms = {form for spelling in _plain_forms(folded) for form in _area_forms(spelling)}
+    is_island = folded.endswith((" island", " islands")) or folded.startswith(("isle of ", "island of "))
+    forms = {form for plain in _plain_forms(folded) for form in ((plain,) if is_island else _area_forms(plain))}
     marks = ", ".join("?" * len(forms))
     rows = db.execute(f"SELECT code FROM area_name WHERE folded IN ({marks})", tuple(forms)).fetchall()
     levels = (frozenset(code for (code,) in rows if code.count(".") == level) for level in (1, 2))

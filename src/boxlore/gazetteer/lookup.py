@@ -20,22 +20,27 @@ from boxlore.core.places.alternatives import either_of, without_denied
 from boxlore.core.places.between import between_of
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.inflections import uninflected
+from boxlore.core.places.nearness import near_of
 from boxlore.core.places.reading import PlaceReading, distance_km
 from boxlore.core.places.taking_apart import (
     MOST_LETTERS,
     Parts,
     fold_place,
     is_district,
+    part_of_town,
     parted_at_in,
     take_apart,
     without_district,
+    without_way,
+    written_out,
 )
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer, told_before, told_beside
 from boxlore.gazetteer.between_two import reading_between, reading_either
-from boxlore.gazetteer.guessing import guessed, inflected
+from boxlore.gazetteer.guessing import guessed, inflected, longer_names
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
-from boxlore.gazetteer.larger_parts import LargerPart
+from boxlore.gazetteer.larger_parts import LargerPart, feature_like
 from boxlore.gazetteer.matching import (
+    LARGE_NAMESAKE,
     MUCH_LARGER,
     Family,
     Ranked,
@@ -150,10 +155,33 @@ class Gazetteer:
     def _read_anew(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading:
         if len(text) > MOST_LETTERS:
             return PlaceReading(text, "kept")
+        read = self._read_words(text, year, used, home)
+        if read.kind in ("kept", "perhaps") and not is_ship(text):
+            joined = part_of_town(text)
+            for words in (*written_out(text), *([", ".join(joined)] if joined else [])):
+                again = self._read_words(words, year, used, home)
+                if again.kind not in ("kept", "perhaps"):
+                    return replace(again, text=text, kind="check" if again.kind == "match" else again.kind)
+            if joined is not None:
+                return self._town_of(joined, read, year, used, home)
+        return read
+
+    def _town_of(
+        self, joined: tuple[str, str], read: PlaceReading, year: int | None, used: ToldPlaces, home: frozenset[str]
+    ) -> PlaceReading:
+        """The town of a part that the gazetteer does not know, with the part as it was told; else the reading."""
+        part, town = joined
+        whole = self._read_words(town, year, used, home)
+        if whole.kind not in ("match", "check", "choices"):
+            return read
+        choices = tuple(replace(place, sublocation=part) for place in whole.choices)
+        return replace(whole, text=read.text, kind="check" if whole.kind == "match" else whole.kind, choices=choices)
+
+    def _read_words(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading:
         of_two = self._of_pair(text, year, used, home)
         if of_two is not None:
             return of_two
-        told_words = self._taken_apart(without_denied(text))
+        told_words = self._taken_apart(self._without_way(without_denied(text)))
         if not told_words.parts:
             return PlaceReading(text, "kept")
         family = self._family(used, home)
@@ -165,7 +193,7 @@ class Gazetteer:
             parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
             told_words = replace(told_words, unsure=told_words.unsure or not contexts)  # `at Eden Park`: of many
         read = self._as_told(text, told_words, parts, contexts, year, family)
-        return self._or_a_form(read, told_words, year, family)
+        return self._or_longer(self._or_a_form(read, told_words, year, family), told_words, year, family)
 
     def _as_told(
         self,
@@ -179,7 +207,7 @@ class Gazetteer:
         """The reading of the parts left and the larger parts."""
         told = Told(
             text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=told_before(told_words, parts),
-            unsure=told_words.unsure or any(part.doubtful for part in contexts),
+            unsure=told_words.unsure or any(part.doubtful for part in contexts), family=family,
         )  # fmt: skip
         if parts or told.near_km:
             reading = self._among(told_words, parts, told, family) or self._town(told)
@@ -213,6 +241,31 @@ class Gazetteer:
         first = place_answer(self._db, own[:FORMS_SHOWN], told, [name]).choices
         return replace(read, kind="choices", choices=(*first, *read.choices)[:MOST_CHOICES])
 
+    def _or_longer(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
+        """The reading; beside a place abroad, or a much smaller one, with the large towns and parts of cities of the
+        settings' countries of whose names the told one is the first word (`Praga`, `Palmerston`).
+        """
+        best = read.best
+        if best is None or read.kind == "perhaps" or len(told_words.parts) != 1 or told_words.near_km:
+            return read
+        name, is_own = told_words.parts[0], family.is_own(best.country_code)
+        if is_own and read.kind == "match":
+            return read
+        bearing = exact(self._db, name)
+        least = LARGE_NAMESAKE if is_own else SMALL
+        longer = longer_names(self._db, name, family.home, least, year, family) if bearing else []
+        if is_own:
+            of_own = [place.population for place in bearing if fold_place(place.name) == fold_place(name)]
+            longer = [place for place in longer if place.population > MUCH_LARGER * max(of_own, default=0)]
+        shown = {place.geonames for place in read.choices}
+        longer = [place for place in longer if place.id not in shown]
+        if not longer:
+            return read
+        told = Told(text=read.text, contexts=(), year=year, before=told_before(told_words, ()), unsure=True)
+        also = place_answer(self._db, longer[:FORMS_SHOWN], told, [name]).choices
+        choices = (read.choices[0], *also, *read.choices[1:])[:MOST_CHOICES]
+        return replace(read, kind="area" if read.kind == "area" else "choices", choices=choices)
+
     def _of_pair(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading | None:
         """The reading of words that tell of two places: between them, or one of them; None where they do not."""
 
@@ -232,6 +285,11 @@ class Gazetteer:
             if undivided.parts and exact(self._db, undivided.parts[0]):
                 return undivided
         return told_words
+
+    def _without_way(self, text: str) -> str:
+        """The words without those that say which way one went, where they are no part of a name (`Up Holland`)."""
+        words = without_way(text)
+        return text if words == text or near_of(text) or exact(self._db, text.split(",")[0]) else words
 
     def _without_epithet(self, inside: tuple[str, ...], contexts: Sequence[LargerPart]) -> tuple[str, ...]:
         """The town alone where the words behind its preposition are none around it: `Köln am Rhein`, not in Canada."""
@@ -261,6 +319,10 @@ class Gazetteer:
                 if similar:
                     told = told_beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])
+            for at in names:
+                if (like := feature_like(parts[at])) is not None:
+                    told = told_beside(told, told_words, parts[:at])
+                    return area_answer(self._db, replace(told, contexts=[*told.contexts, like]))
             return named_in_part(self._db, told_words, parts, may_be, told, family)
         at = max(exactly)
         # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere

@@ -27,7 +27,7 @@ from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, distance_km
 from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
 from boxlore.core.places.taking_apart import fold_place
-from boxlore.core.places.within_words import is_whose
+from boxlore.core.places.within_words import JOINING, is_whose
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
@@ -247,7 +247,8 @@ def rank(
             0.6 if context.country and then and context.name in then else context_score
             for context, context_score in zip(contexts, context_scores, strict=True)
         ]
-    score = 1 - 0.18 * slips + 0.05 * main + 0.06 * math.log10(population + 10) + sum(context_scores)
+    is_called = main or (" " in name and any(is_with_epithet(fold_place(name), told) for told in folded))
+    score = 1 - 0.18 * slips + 0.05 * is_called + 0.06 * math.log10(population + 10) + sum(context_scores)
     renamed = _RENAMED.get((fold_place(name), country))
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
@@ -256,6 +257,11 @@ def rank(
     fits = all(context_score > 0 for context_score in context_scores)
     elsewhere = any(context_score <= ELSEWHERE for context_score in context_scores)
     return Ranked(score, ident, name, country, area1, area2, lat, lon, population, slips, fits, elsewhere, in_use)
+
+
+def is_with_epithet(folded: str, told: str) -> bool:
+    """Whether a folded name is a told one with what tells it from others behind (`geislingen an der steige`)."""
+    return bool(told) and folded.startswith(f"{told} ") and folded[len(told) + 1 :].split()[0] in JOINING
 
 
 _RENAMED = {(fold_place(row.now), row.country): row for row in RENAMED}
@@ -363,15 +369,26 @@ def has_apostrophe(place: Ranked) -> bool:
     return any(mark in place.name for mark in "'’ʼ")
 
 
+_LEADS_TO_SHIP = r"(?:(?:on|off|from|auf|an|na|à|sur)\s+)?(?:(?:the|our|dem|der|den|das|le|la|het|de)\s+)?"
 _SHIP = re.compile(
-    r"^(?:(?:on board|aboard|an bord|à bord|ombord|pardal|na pokładzie|на борту)\s"
-    r"|(?:s\.?\s?s|h\.?m\.?s|r\.?m\.?s|m\.?v|h\.?m\.?n\.?z\.?s|h\.?m\.?a\.?s|u\.?s\.?s|t\.?s\.?s|m\.?s)[.\s]\s*\S"
-    r"|(?:steamer|steamship|troopship|barque|schooner|dampfer|dampfschiff|aurik|laev|parowiec|пароход)\s)",
+    r"^(?:(?:on board|aboard|an bord|à bord|ombord|pardal|na pokładzie|на борту)\b"
+    rf"|{_LEADS_TO_SHIP}(?:steamer|steamship|steamboat|troop ?ship|emigrant ship|sailing ship|hospital ship|liner|"
+    r"barque|schooner|brigantine|frigate|destroyer|battleship|trawler|dampfer|dampfschiff|segelschiff|paquebot|piroscafo|"
+    r"aurik|aurulaev|laev|höyrylaiva|ångaren|ångfartyget|kuģis|tvaikonis|garlaivis|parowiec|parowcu|statek|statku|"
+    r"пароход|пароходе)\s|(?:on |off )?(?:the|our) (?:ship|boat|ferry|yacht)\s+(?-i:[“\"'‘]?[A-ZÀ-Þ]))",
     re.IGNORECASE,
+)
+_SHIP_LETTERS = re.compile(
+    rf"^{_LEADS_TO_SHIP}(?P<letters>(?-i:[A-ZÉ]{{2,5}})|s\.?s|(?:\w[./]\s?){{1,5}}\w?)\.?\s+\S", re.IGNORECASE
+)
+_SHIPS = frozenset(
+    "ss hms rms mv hmnzs hmas hmcs hmis hmt hmnzt hmat uss usat usns tss tsmv ts ms mf mfv sms ps ds sy lé orp".split()
 )
 """What stands before the name of a ship, which may be that of a town (common practice, no source)."""
 
 
 def is_ship(name: str) -> bool:
-    """Whether the words name a ship, which is no place: `S.S. Wellington`, `on board the Athenic`."""
-    return bool(_SHIP.match(name))
+    """Whether the words name a ship, which is no place: `S.S. Wellington`, `m/s Batory`, `on board the Athenic`."""
+    letters = _SHIP_LETTERS.match(name)
+    is_lettered = letters is not None and re.sub(r"\W", "", letters["letters"]).casefold() in _SHIPS
+    return is_lettered or bool(_SHIP.match(name))

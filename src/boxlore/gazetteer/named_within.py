@@ -15,7 +15,16 @@ from boxlore.core.places.within_words import Within, is_joined, names_within, pi
 from boxlore.gazetteer.answering import Told, area_answer, place_answer, told_beside
 from boxlore.gazetteer.guessing import inflected
 from boxlore.gazetteer.larger_parts import feature_of
-from boxlore.gazetteer.matching import Family, is_generic, is_ship, is_somebodys, may_be_a_house, named
+from boxlore.gazetteer.matching import (
+    LARGE_NAMESAKE,
+    Family,
+    Ranked,
+    is_generic,
+    is_ship,
+    is_somebodys,
+    may_be_a_house,
+    named,
+)
 
 
 def named_within(
@@ -40,13 +49,15 @@ def named_in_part(
     joined = [at for at in may_be if is_joined(parts[at])]
     pieces = [(at, piece) for at in joined for piece in pieces_of(Within("", parts[at], ""))]
     named_parts = [at for at in may_be if may_be_a_house(parts[at]) and not parts[at].islower()]
-    pieces += [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
+    houses = [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
 
     def best_score(piece: tuple[int, Within]) -> float:
         places = named(db, [piece[1].name], told.contexts, told.year, family)
         return places[0].score if places else 0.0
 
-    return _one_of(db, sorted(pieces, key=best_score, reverse=True), told_words, parts, told, family)
+    in_order = (sorted(of, key=best_score, reverse=True) for of in (pieces, houses))
+    read = _one_of(db, next(in_order), told_words, parts, told, family)
+    return read or _one_of(db, next(in_order), told_words, parts, told, family, is_large_abroad=True)
 
 
 def _one_of(
@@ -56,15 +67,27 @@ def _one_of(
     parts: Sequence[str],
     told: Told,
     family: Family,
+    *,
+    is_large_abroad: bool = False,
 ) -> PlaceReading | None:
-    """The first of these names, each within the part of its number, that is one of a place; None if none is."""
+    """The first of these names, each within the part of its number, that is one of a place; None if none is.
+
+    With `is_large_abroad` a place outside the family's own countries counts only if it is large, or a larger part is
+    told: `Trentham Camp` is in no village abroad.
+    """
     for find in (named, inflected):
         for at, run in runs:
             names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
             places = find(db, names, told.contexts, told.year, family)
+            if is_large_abroad and not told.contexts and family.home:
+                places = [place for place in places if _is_own(place, family) or place.population >= LARGE_NAMESAKE]
             if fitting := [place for place in places if place.fits]:
                 return place_answer(db, fitting, _beside_run(told, told_words, parts[:at], run), names)
     return None
+
+
+def _is_own(place: Ranked, family: Family) -> bool:
+    return place.id in family.used or family.is_own(place.country)
 
 
 def _beside_run(told: Told, told_words: Parts, parts: Sequence[str], run: Within) -> Told:

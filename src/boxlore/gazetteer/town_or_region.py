@@ -14,7 +14,16 @@ from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.places.within_words import without_leading
 from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, is_known_larger_part, meanings_of
-from boxlore.gazetteer.matching import Family, Ranked, area_name, exact, is_description, is_generic, is_ship
+from boxlore.gazetteer.matching import (
+    Family,
+    Ranked,
+    area_name,
+    exact,
+    is_description,
+    is_generic,
+    is_ship,
+    may_be_a_house,
+)
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
 """A word between a town and its region: `Allenstein i. Ostpr.`"""
@@ -121,12 +130,23 @@ def _last_words(
         last, start = " ".join(tokens[-count:]), " ".join(tokens[:-count])
         goes_on = last[0].islower() or (_SMALL_BEFORE.search(start) and not _JOINING.search(start))
         is_name = is_generic(last) or is_description(last) or (goes_on and _has_name(tokens[:-count]))
-        meanings = [] if is_name else meanings_of(db, last, year)
+        is_name = is_name or may_be_a_house(f"{start} {last}")
+        meanings = [] if is_name else [part for part in meanings_of(db, last, year) if _bears(db, part)]
         if meanings:
             before = without_leading(_JOINING.sub("", " ".join(tokens[:-count])))
             left = [before] if before else []
             return left, [_likeliest(db, meanings, left, [], family, year)]
     return [words], []
+
+
+def _bears(db: sqlite3.Connection, part: LargerPart) -> bool:
+    """Whether an area of today is called by the words told, and not by them with a word for its kind (`Lake George`
+    is not in George County). An area told by an abbreviation is.
+    """
+    if part.box or part.country or part.former or part.natural or not part.countries:
+        return True
+    rows = db.execute("SELECT code FROM area_name WHERE folded = ?", (fold_place(part.words),)).fetchall()
+    return any(code in part.areas for (code,) in rows)
 
 
 def _has_name(tokens: Sequence[str]) -> bool:

@@ -1,5 +1,6 @@
 """`boxlore place`: what is understood of a place, what it was called in the picture's year, and where it lies now."""
 
+from collections.abc import Iterator
 from contextlib import ExitStack
 
 import click
@@ -20,16 +21,23 @@ from boxlore.tasks.telling.places import read_places
 @click.pass_context
 def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | None) -> None:
     """Say what is understood of each TEXT, a place; `-` reads lines `text<TAB>year` from standard input."""
-    findings = False
+    findings, years = False, list[int | None]()
+
+    def told() -> Iterator[tuple[str, int | None]]:
+        for line in lines(text):
+            words, when = _split(line, year)
+            years.append(when)
+            yield words, when
+
     with ExitStack() as opened:
         bar = opened.enter_context(talk.progress())
         collection = opened.enter_context(open_collection(ctx.obj, write=False)) if has_collection(ctx.obj) else None
-        for read in read_places((_split(line, year) for line in lines(text)), counting(bar), talk.say, collection):
+        for at, read in enumerate(read_places(told(), counting(bar), talk.say, collection)):
             findings = findings or read.kind != "match" or bool(read.findings)
             if as_json:
                 output.row(read.to_json())
             else:
-                names = [_then_and_now(choice) for choice in read.choices[:3]]
+                names = [_then_and_now(choice, years[at]) for choice in read.choices[:3]]
                 asks = "".join(f" ({finding.message})" for finding in read.findings)
                 output.say(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)
@@ -45,8 +53,13 @@ def _split(line: str, year: int | None) -> tuple[str, int | None]:
     return words, int(when) if when.strip() else year
 
 
-def _then_and_now(place: Place) -> str:
-    """`Tartu, Estonia; then Dorpat, Russian Empire`; nothing of then where nothing was different."""
+def _then_and_now(place: Place, year: int | None) -> str:
+    """`Tartu, Estonia; then Dorpat, Russian Empire`; nothing of then where nothing was different, and a word where it
+    is not known, or changed in that very year.
+    """
+    if year is not None and place.country and not place.country_then:
+        called = f"; then {place.called_then}" if place.called_then else ""
+        return f"{full_name(place)}{called}; who governed it in {year} is not known here, or changed that year"
     then = ", ".join(part for part in (place.called_then, place.country_then) if part)
     if place.country_then == place.country and place.called_then in ("", place.city):
         then = ""

@@ -416,8 +416,32 @@ GOVERNED_ASIA: tuple[Land, ...] = (
     Land("IR", "1815 Persia; 1935 *", "circular of 1935"),
     Land(
         "IQ",
-        "1815 Ottoman Empire; 1915 -; 1921 Iraq (British Mandate); 1932 -; 1933 *",
-        "Treaty of Sèvres 1920; Anglo-Iraqi Treaty 1930",
+        "1815 Ottoman Empire; 1915 British-occupied Mesopotamia; 1920 -; 1921 Iraq (British Mandate); 1932 -; 1933 *",
+        "occupation of 22 November 1914 (Basra); Treaty of Sèvres 1920; Anglo-Iraqi Treaty 1930",
+        areas=("02",),
+    ),
+    Land(
+        "IQ",
+        "1815 Ottoman Empire; 1915 -; 1916 British-occupied Mesopotamia; 1920 -; 1921 Iraq (British Mandate); 1932 -; 1933 *",
+        "occupation of June and July 1915 (Amara, Nasiriyah); Treaty of Sèvres 1920; Anglo-Iraqi Treaty 1930",
+        areas=("09", "14"),
+    ),
+    Land(
+        "IQ",
+        "1815 Ottoman Empire; 1919 British-occupied Mesopotamia; 1920 -; 1921 Iraq (British Mandate); 1932 -; 1933 *",
+        "occupation of November 1918 (Mosul); Treaty of Sèvres 1920; Anglo-Iraqi Treaty 1930",
+        areas=("05", "08", "11", "15", "19"),
+    ),
+    Land(
+        "IQ",
+        "1815 Ottoman Empire; 1918 -; 1919 British-occupied Mesopotamia; 1920 -; 1921 Iraq (British Mandate); 1932 -; 1933 *",
+        "occupation of 1918 (Kirkuk, the Euphrates above Ramadi); Treaty of Sèvres 1920; Anglo-Iraqi Treaty 1930",
+        areas=("01", "13", "18"),
+    ),
+    Land(
+        "IQ",
+        "1815 Ottoman Empire; 1917 British-occupied Mesopotamia; 1920 -; 1921 Iraq (British Mandate); 1932 -; 1933 *",
+        "occupation of 11 March 1917 (Baghdad); Treaty of Sèvres 1920; Anglo-Iraqi Treaty 1930",
     ),
     Land(
         "SY",

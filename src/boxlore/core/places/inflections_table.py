@@ -22,7 +22,9 @@ class Inflections(NamedTuple):
 
 INFLECTIONS: dict[str, Inflections] = {
     "et": Inflections(
-        "EE LV RU FI", "= s st sse l lt le ni ks ga", "= a> i> e> u> li>el ri>er di>t gi>k bi>p se>s se>ne"
+        "EE LV RU FI",
+        "= s st sse l lt le ni ks ga",
+        "= a> i> e> u> li>el ri>er di>t gi>k bi>p se>s se>ne jõe>jõgi mäe>mägi lahe>laht ranna>rand",
     ),
     "fi": Inflections(
         "FI RU SE EE NO",

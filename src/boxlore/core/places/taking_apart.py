@@ -3,6 +3,7 @@
 import re
 import unicodedata
 from dataclasses import dataclass
+from itertools import islice, product
 
 from boxlore.core.places.nearness import near_of
 from boxlore.core.statements import fold
@@ -86,6 +87,49 @@ def fold_place(name: str) -> str:
     return " ".join((_SHORTENED.get(first, first) if more else first, *more))
 
 
+_WRITTEN_OUT = {
+    "is": ("Island", "Islands"), "isl": ("Island", "Islands"), "i": ("Island",), "sth": ("South",), "nth": ("North",),
+    "pt": ("Point", "Port"), "hbr": ("Harbour",), "harb": ("Harbour",), "r": ("River",), "riv": ("River",),
+    "l": ("Lake",), "lk": ("Lake",), "ck": ("Creek",), "cr": ("Creek",), "hd": ("Head",), "hds": ("Heads",),
+    "pen": ("Peninsula",), "jn": ("Junction",), "junc": ("Junction",), "hts": ("Heights",), "gt": ("Great",),
+    "lr": ("Lower",), "lwr": ("Lower",), "upr": ("Upper",), "mtn": ("Mountain",), "mts": ("Mountains",),
+    "mtns": ("Mountains",), "spgs": ("Springs",), "rds": ("Roads",), "vly": ("Valley",), "vall": ("Valley",),
+    "bch": ("Beach",), "b": ("Bay",), "c": ("Cape",), "n": ("North",), "s": ("South",), "e": ("East",), "w": ("West",),
+    "gr": ("Groß", "Great"), "kl": ("Klein",), "wlkp": ("Wielkopolski",), "maz": ("Mazowiecki",), "st": ("Stara",),
+    "nw": ("Nowy",), "co": ("County",),
+}  # fmt: skip
+"""Words of names as they are shortened, in small letters, and what each may be (common practice, no source)."""
+MOST_WRITTEN_OUT = 4
+
+
+def written_out(words: str) -> tuple[str, ...]:
+    """The words with their shortened ones written out, in each way that they may be: `Kaka Pt` → Point, Port."""
+    tokens = [(token, token.rstrip(",")) for token in words.split()]
+    may_be = [
+        [full + token[len(bare) :] for full in _WRITTEN_OUT.get(bare.rstrip(".").casefold(), ())]
+        if bare[:1].isupper() and len(tokens) > 1
+        else []
+        for token, bare in tokens
+    ]
+    if not any(may_be):
+        return ()
+    ways = product(*(full or [token] for full, (token, _) in zip(may_be, tokens, strict=True)))
+    return tuple(map(" ".join, islice(ways, MOST_WRITTEN_OUT)))
+
+
+_TWO_JOINED = re.compile(
+    r"^(?P<town>[^\W\d_][^,/-]{2,}?)(?:\s*[-–]\s*)(?P<part>(?-i:[^\W\da-z])[^,/-]{2,})(?P<rest>(?:,.*)?)$"
+)
+
+
+def part_of_town(words: str) -> tuple[str, str] | None:
+    """`Szczecin-Dąbie` → `Dąbie` and `Szczecin`: a part and its town, joined; None for other words."""
+    joined = _TWO_JOINED.match(words)
+    if joined is None or not all(word[0].isupper() for word in f"{joined['town']} {joined['part']}".split()):
+        return None
+    return joined["part"], joined["town"] + joined["rest"]
+
+
 _DISTRICT = re.compile(
     r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза|"
     r"bahnhof|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
@@ -104,6 +148,22 @@ def without_district(words: str) -> str:
 def is_district(words: str) -> bool:
     """Whether the words name a district, or an estate, after its town."""
     return without_district(words) != words
+
+
+_ON_THE_WAY = re.compile(
+    r"^(?:(?:way|right|just|back|away|somewhere|here|there)\s+)*"
+    r"(?:up|down|out|over|along|back|away|home|here|there)\s+"
+    r"(?:(?P<small>(?:in|at|on|to|from|the)\b.*)|(?-i:(?P<name>[^\W\d_a-z].*)))$",
+    re.IGNORECASE,
+)
+"""Words that say which way one went, and nothing of the place: `up at Lake George`, `way down the Catlins`."""
+
+
+def without_way(words: str) -> str:
+    """The words without those that only say which way one went."""
+    told = _ON_THE_WAY.match(words)
+    rest = (told["small"] or told["name"]) if told is not None else words
+    return rest if any(letter.isupper() for letter in rest) else words
 
 
 _IN = re.compile(
