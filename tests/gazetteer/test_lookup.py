@@ -247,9 +247,26 @@ def test_how_many_rows_of_told_places_there_are() -> None:
     assert len([row for row in TOLD if row[0] in COLLECTIONS]) + len(COLLECTIONS) == len(TOLD)
 
 
+OF_HOME: list[tuple[str, str, int, tuple[str, ...]]] = [
+    ("NZ", "Palmerston", 1920, ("Palmerston, Otago, New Zealand", "Palmerston North, Manawatu-Wanganui, New Zealand")),
+    ("NZ", "Trentham Camp", 1915, ()),
+    ("NZ", "Trentham Military Camp", 1915, ()),
+    ("US", "Cook County", 1910, ("Cook County, Illinois, United States", "Cook County, Georgia, United States")),
+    ("PL", "Praga", 1930, ("Prague, Czechia", "Praga Południe, Mazovia, Poland")),
+    ("PL", "pod Lwowem", 1935, ("near Lviv, Lviv, Ukraine",)),
+    ("AU", "Botany Bay", 1920, ("Botany Bay, Botany, New South Wales, Australia",)),
+    ("US", "Quito", 1950, ("Quito, Pichincha, Ecuador",)),
+]
+"""Country of the family, words, year, the first choices: what is told at home is meant there (our rule)."""
+
+
 def test_the_countries_of_the_settings_come_first(gazetteer: Gazetteer) -> None:
     """Our rule, as for places told already; what is told with its region stays where that is."""
     home = frozenset({"NZ"})
+    for country, words, year, shown in OF_HOME:
+        read = gazetteer.read(words, year=year, home=frozenset({country}))
+        assert [full_name(place) for place in read.choices][: len(shown)] == list(shown), words
+        assert read.kind != "match"
     assert gazetteer.read("the Bluff", home=home).choices[0].country_code == "NZ"
     assert gazetteer.read("Milton", home=home).choices[0].country_code == "NZ"
     assert gazetteer.read("Milton, Ontario", home=home).choices[0].country_code == "CA"

@@ -18,6 +18,7 @@ from boxlore.core.places.taking_apart import Parts, fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import (
     MUCH_LARGER,
+    NEW_WORLD,
     NO_FAMILY,
     OLD_NAMED,
     Family,
@@ -75,10 +76,6 @@ def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, n
     return PlaceReading(told.text, kind, choices, tuple(findings))
 
 
-NEW_WORLD = frozenset("AU CA NZ US".split())
-"""Countries whose towns were seldom called otherwise for long (ISO 3166-1; common practice, no source)."""
-
-
 def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> list[Ranked]:
     """The candidates without those that only once bore the name of another (Silverton in Colorado, called Quito): of
     smaller ones, much smaller where names changed with states, and any in the New World that our tables do not have.
@@ -91,8 +88,10 @@ def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names:
         if place.id in bearing or place.slips or place.in_use or place.id in told.family.used or not largest:
             return True
         is_much_smaller = place.population * MUCH_LARGER <= largest
-        if told.family.is_own(place.country) or place.country in OLD_NAMED:
-            return not is_much_smaller or (place.country not in NEW_WORLD and place.country not in OLD_NAMED)
+        if place.country in OLD_NAMED:
+            return not is_much_smaller
+        if told.family.is_own(place.country):
+            return place.country not in NEW_WORLD or place.population > largest
         is_new = place.country in NEW_WORLD and renamed_of(db, place) is None
         return not is_new and place.population > largest
 

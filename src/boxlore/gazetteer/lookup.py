@@ -29,6 +29,7 @@ from boxlore.core.places.taking_apart import (
     is_district,
     part_of_town,
     parted_at_in,
+    spaced,
     take_apart,
     without_district,
     without_way,
@@ -156,13 +157,14 @@ class Gazetteer:
         if len(text) > MOST_LETTERS:
             return PlaceReading(text, "kept")
         read = self._read_words(text, year, used, home)
-        if read.kind in ("kept", "perhaps") and not is_ship(text):
+        beside = read.best is not None and bool(read.best.sublocation) and not read.best.near
+        if (read.kind in ("kept", "perhaps") or beside) and not is_ship(text):
             joined = part_of_town(text)
             for words in (*written_out(text), *([", ".join(joined)] if joined else [])):
                 again = self._read_words(words, year, used, home)
-                if again.kind not in ("kept", "perhaps"):
+                if _is_better(again, read):
                     return replace(again, text=text, kind="check" if again.kind == "match" else again.kind)
-            if joined is not None:
+            if joined is not None and read.kind in ("kept", "perhaps"):
                 return self._town_of(joined, read, year, used, home)
         return read
 
@@ -255,7 +257,11 @@ class Gazetteer:
         least = LARGE_NAMESAKE if is_own else SMALL
         longer = longer_names(self._db, name, family.home, least, year, family) if bearing else []
         if is_own:
-            of_own = [place.population for place in bearing if fold_place(place.name) == fold_place(name)]
+            of_own = [
+                place.population
+                for place in bearing
+                if place.country == best.country_code and fold_place(place.name) == fold_place(name)
+            ]
             longer = [place for place in longer if place.population > MUCH_LARGER * max(of_own, default=0)]
         shown = {place.geonames for place in read.choices}
         longer = [place for place in longer if place.id not in shown]
@@ -288,6 +294,7 @@ class Gazetteer:
 
     def _without_way(self, text: str) -> str:
         """The words without those that say which way one went, where they are no part of a name (`Up Holland`)."""
+        text = spaced(text)
         words = without_way(text)
         return text if words == text or near_of(text) or exact(self._db, text.split(",")[0]) else words
 
@@ -426,6 +433,13 @@ class Gazetteer:
         rows = self._db.execute(query, (lat, lon, wide)).fetchall()
         near = [(distance_km((lat, lon), (row[1], row[2])), str(row[0])) for row in rows]
         return min(near)[1] if near else ""
+
+
+def _is_better(again: PlaceReading, read: PlaceReading) -> bool:
+    """Whether the reading of other words finds more: a place at all, or the whole where the first left words beside."""
+    if again.best is None or again.kind == "perhaps":
+        return False
+    return read.kind in ("kept", "perhaps") or not again.best.sublocation
 
 
 def _names(told_words: Parts, parts: Sequence[str], at: int) -> list[str]:

@@ -44,6 +44,8 @@ today's: the names of that state (Karlsbad, Zara) were in use then. It only orde
 """
 OLD_NAMED = frozenset("AL BA BG BY CZ EE FI GR HR LT LV MD ME MK PL RO RS RU SI SK TR UA XK".split())
 """The countries whose places have such names (ISO 3166-1)."""
+NEW_WORLD = frozenset("AU CA NZ US".split())
+"""Countries whose towns were seldom called otherwise for long (ISO 3166-1; common practice, no source)."""
 OWN_STATES = frozenset({"Russian Empire", "Soviet Russia", "Soviet Union"})
 """States of Russia itself, which are not another state for a place in Russia."""
 LARGE_NAMESAKE = 20_000
@@ -51,7 +53,8 @@ LARGE_NAMESAKE = 20_000
 GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
     "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island north "
-    "south east west up down out over see meer garten haus wald ufer bahnhof kirche schule".split()
+    "south east west up down out over see meer garten haus wald ufer bahnhof kirche schule bay point creek valley "
+    "falls islands camp airport kotona kodus daheim zuhause mājās namie hjemme hemma".split()
 )
 """Words that name a place only together with a larger part (common practice, no source)."""
 
@@ -158,7 +161,7 @@ def named(
     folded = [fold_place(name) for name in names]
     ranked = [rank(row, 0, folded, contexts, year, family) for row in exactly_named(db, folded).values()]
     plausible = [place for place in ranked if place.fits or not place.elsewhere]
-    plausible = _without_usurpers(without_passing(plausible, family), folded)
+    plausible = _without_usurpers(without_passing(_without_once_called(plausible, folded, family), family), folded)
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
     is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
@@ -179,6 +182,20 @@ def without_passing(ranked: Sequence[Ranked], family: Family) -> list[Ranked]:
         else place
         for place in ranked
     )
+
+
+def _without_once_called(ranked: Sequence[Ranked], folded: Sequence[str], family: Family) -> list[Ranked]:
+    """The places; one in the New World that only once bore the name of a MUCH_LARGER one is not preferred for lying in
+    the family's country (Silverton in Colorado, which was called Quito).
+    """
+    largest = max((place.population for place in ranked if fold_place(place.name) in folded), default=0)
+
+    def is_once_called(place: Ranked) -> bool:
+        is_own = place.country in NEW_WORLD and place.id not in family.used and family.is_own(place.country)
+        is_much_smaller = place.population * MUCH_LARGER <= largest
+        return is_own and is_much_smaller and not place.in_use and fold_place(place.name) not in folded
+
+    return [replace(place, score=place.score - COUNTRY_BONUS) if is_once_called(place) else place for place in ranked]
 
 
 def _without_usurpers(ranked: list[Ranked], folded: Sequence[str]) -> list[Ranked]:
@@ -342,6 +359,18 @@ def may_be_a_house(name: str) -> bool:
     """Whether a name ends as that of a house, a park or a street does, of which there are many (`Eden Park`)."""
     words = re.findall(r"\w+", fold_place(name))
     return len(words) > 1 and words[-1] in _HOUSES
+
+
+_KINDS = _HOUSES | frozenset(
+    "bay point head heads beach falls valley mountain mountains island islands airport aerodrome airfield base "
+    "mission reserve crossing siding".split()
+)
+
+
+def ends_as_kind(name: str) -> bool:
+    """Whether a name ends with a word for a kind of place (`Botany Bay`), which is then no region behind a town."""
+    words = re.findall(r"\w+", fold_place(name))
+    return len(words) > 1 and words[-1] in _KINDS
 
 
 def is_generic(name: str) -> bool:

@@ -19,10 +19,10 @@ from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
     Family,
     Ranked,
+    ends_as_kind,
     is_generic,
     is_ship,
     is_somebodys,
-    may_be_a_house,
     named,
 )
 
@@ -48,8 +48,8 @@ def named_in_part(
     """The place that a part of a name is called, where none is called the whole: `Strand von Hapsal`."""
     joined = [at for at in may_be if is_joined(parts[at])]
     pieces = [(at, piece) for at in joined for piece in pieces_of(Within("", parts[at], ""))]
-    named_parts = [at for at in may_be if may_be_a_house(parts[at]) and not parts[at].islower()]
-    houses = [(at, Within("", *parts[at].rsplit(" ", 1))) for at in named_parts]
+    named_parts = [at for at in may_be if ends_as_kind(parts[at]) and not parts[at].islower()]
+    houses = [(at, Within(parts[at], parts[at].rsplit(" ", 1)[0], "")) for at in named_parts]
 
     def best_score(piece: tuple[int, Within]) -> float:
         places = named(db, [piece[1].name], told.contexts, told.year, family)
@@ -79,7 +79,7 @@ def _one_of(
         for at, run in runs:
             names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
             places = find(db, names, told.contexts, told.year, family)
-            if is_large_abroad and not told.contexts and family.home:
+            if is_large_abroad and not told.contexts:
                 places = [place for place in places if _is_own(place, family) or place.population >= LARGE_NAMESAKE]
             if fitting := [place for place in places if place.fits]:
                 return place_answer(db, fitting, _beside_run(told, told_words, parts[:at], run), names)

@@ -18,11 +18,11 @@ from boxlore.gazetteer.matching import (
     Family,
     Ranked,
     area_name,
+    ends_as_kind,
     exact,
     is_description,
     is_generic,
     is_ship,
-    may_be_a_house,
 )
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
@@ -46,6 +46,8 @@ def take_larger_parts(
         meanings = [part for part in _meanings(db, left[-1], year) if _agrees(part, contexts)]
         if is_generic(left[-1]):
             meanings = [part for part in meanings if left[:-1] and exact(db, left[-2], [*contexts, part])]
+        if len(left) > 1 and not contexts:
+            meanings = [part for part in meanings if _bears(db, part) or exact(db, left[-2], [part], year)]
         if not meanings:
             break
         if len(left) == 1:
@@ -130,7 +132,7 @@ def _last_words(
         last, start = " ".join(tokens[-count:]), " ".join(tokens[:-count])
         goes_on = last[0].islower() or (_SMALL_BEFORE.search(start) and not _JOINING.search(start))
         is_name = is_generic(last) or is_description(last) or (goes_on and _has_name(tokens[:-count]))
-        is_name = is_name or may_be_a_house(f"{start} {last}")
+        is_name = is_name or ends_as_kind(f"{start} {last}")
         meanings = [] if is_name else [part for part in meanings_of(db, last, year) if _bears(db, part)]
         if meanings:
             before = without_leading(_JOINING.sub("", " ".join(tokens[:-count])))

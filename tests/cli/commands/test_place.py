@@ -8,6 +8,12 @@ import pytest
 
 SENTENCES = [
     (["Dorpat", "--year", "1880"], "Dorpat → match: Tartu, Estonia; then Dorpat, Russian Empire", 0),
+    (
+        ["Lahore", "--year", "1947"],
+        "Lahore → match: Lahore, Punjab, Pakistan; who governed it in 1947 is not known here, or changed that year",
+        0,
+    ),
+    (["Lahore", "--year", "1948"], "Lahore → match: Lahore, Punjab, Pakistan", 0),
     (["the old mill"], "the old mill → kept: kept as told", 1),
 ]
 

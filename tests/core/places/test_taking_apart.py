@@ -3,7 +3,18 @@
 import pytest
 from tests.every_row import every_row
 
-from boxlore.core.places.taking_apart import Parts, fold_place, is_district, parted_at_in, take_apart, without_district
+from boxlore.core.places.taking_apart import (
+    Parts,
+    fold_place,
+    is_district,
+    part_of_town,
+    parted_at_in,
+    spaced,
+    take_apart,
+    without_district,
+    without_way,
+    written_out,
+)
 
 TOLD = [
     ("Port Chalmers, Otago", Parts(("Port Chalmers", "Otago"))),
@@ -29,6 +40,52 @@ TOLD = [
 @every_row(("text", "parts"), TOLD)
 def test_taken_apart(text: str, parts: Parts) -> None:
     assert take_apart(text) == parts
+
+
+WAYS = [
+    ("up at Lake George", "at Lake George"),
+    ("way down the Catlins", "the Catlins"),
+    ("down Balclutha way", "Balclutha way"),
+    ("Up Holland", "Up Holland"),
+    ("up the hill", "up the hill"),
+    ("Upper Hutt", "Upper Hutt"),
+]
+
+
+@every_row(("words", "rest"), WAYS)
+def test_words_of_the_way_say_nothing_of_the_place(words: str, rest: str) -> None:
+    assert without_way(words) == rest
+
+
+SHORTENED = [
+    ("Kaka Pt", ("Kaka Point", "Kaka Port")),
+    ("Stewart Is., N.Z.", ("Stewart Island, N.Z.", "Stewart Islands, N.Z.")),
+    ("Nth Head", ("North Head",)),
+    ("Is", ()),
+    ("the r. at home", ()),
+]
+
+
+@every_row(("words", "ways"), SHORTENED)
+def test_shortened_words_are_written_out(words: str, ways: tuple[str, ...]) -> None:
+    assert written_out(words) == ways
+
+
+JOINED = [
+    ("Szczecin-Dąbie", ("Dąbie", "Szczecin")),
+    ("Kraków - Podgórze, Polska", ("Podgórze", "Kraków, Polska")),
+    ("Narva-Jõesuus suvitamas", None),
+    ("Stoke-on-Trent", None),
+]
+
+
+@every_row(("words", "parts"), JOINED)
+def test_a_town_and_its_part(words: str, parts: tuple[str, str] | None) -> None:
+    assert part_of_town(words) == parts
+
+
+def test_a_blank_behind_the_dot_of_a_small_letter() -> None:
+    assert spaced("Rothenburg o.d.T., N.Z.") == "Rothenburg o. d. T., N.Z."
 
 
 def test_nearness_in_a_name() -> None:

@@ -413,7 +413,6 @@ FEATURES: tuple[Feature, ...] = (
     Feature("Mount Royal (hill)", "Mont-Royal (colline)", "CA", 45.51, -73.59, 0.02, 0.02),
     Feature("Grouse Mountain", "", "CA", 49.38, -123.08, 0.03, 0.03),
     Feature("Ellis Island", "", "US", 40.7, -74.04, 0.01, 0.01),
-    Feature("Coney Island", "", "US", 40.575, -73.98, 0.01, 0.03),
     Feature("Adirondacks", "the Adirondacks|Adirondack Mountains", "US", 44.0, -74.3, 0.8, 0.9),
     Feature("Catskills", "the Catskills|Catskill Mountains", "US", 42.1, -74.3, 0.4, 0.5),
     Feature("Black Hills", "the Black Hills", "US", 43.9, -103.7, 0.7, 0.6),

@@ -14,7 +14,7 @@ Worked example: Lviv lies in area 15 of Ukraine (UA), whose row begins with the 
 answer is Austria-Hungary, in 1930 Poland, in 1919 nothing.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import lru_cache
 from types import MappingProxyType
 
@@ -60,9 +60,18 @@ def governed_by(country: str, year: int | None, *, area1: str = "", area2: str =
     small, rows = small_lands().get(country, ()), lands().get(country, ())
     if point is None:
         rows = next(((land,) for land in small if area1 in land.areas and not land.boxes), rows)
-        states = {state_in(land, year) for land in rows if land.may_hold(area1)}
+        states = {state_in(land, year) for land in _holding(rows, area1)}
         return states.pop() if len(states) == 1 else ""
     return next((state_in(land, year) for land in (*small, *rows) if land.holds(area1, area2, point)), "")
+
+
+def _holding(rows: Iterable[Land], area1: str) -> Iterator[Land]:
+    """The lands that may hold some of a first-level area, up to the one that holds the whole of it."""
+    for land in rows:
+        if land.may_hold(area1):
+            yield land
+        if area1 in land.areas and not (land.boxes or land.outline):
+            return
 
 
 def state_in(land: Land, year: int) -> str:

@@ -30,7 +30,7 @@ INFLECTIONS: dict[str, Inflections] = {
         "FI RU SE EE NO",
         "= n ssa ssä sta stä lla llä lta ltä lle ksi seen hin",
         "= e>i ee>e nge>nki ngi>nki ngo>nko nga>nka nna>nta nno>nto mme>mpi rra>rta lla>lta de>ti joe>joki mäe>mäki "
-        "ru>rku i> oi>a aa>a ää>ä ii>i oo>o uu>u",
+        "pi>ppi ti>tti ki>kki pa>ppa ta>tta ka>kka ku>kku ru>rku i> oi>a aa>a ää>ä ii>i oo>o uu>u",
     ),
     "ru": Inflections(
         "RU UA BY KZ UZ KG TJ TM AM AZ GE MD EE LV LT PL FI",

@@ -530,7 +530,14 @@ REGIONS_EUROPE: tuple[Region, ...] = (
     ),
     Region("Kuban", ("kuban", "kuban oblast"), ("RU",), (43.3, 36.5, 47.0, 42.1), (), _SOURCE_2),
     Region("Terek", ("terek", "terek oblast"), ("RU",), (42.3, 42.1, 45.0, 48.1), (), _SOURCE_2),
-    Region("Siberia", ("siberia", "sibirien", "sibir"), ("RU",), (49.0, 59.0, 78.0, 180.0), (), _SOURCE_2),
+    Region(
+        "Siberia",
+        ("siberia", "sibirien", "sibir", "sibirija", "sibirijas", "siperia", "sibir'", "sibiras"),
+        ("RU",),
+        (49.0, 59.0, 78.0, 180.0),
+        (),
+        _SOURCE_2,
+    ),
     Region(
         "Far East",
         ("far east", "maritime province", "primorskaya oblast"),

@@ -132,7 +132,7 @@ def part_of_town(words: str) -> tuple[str, str] | None:
 
 _DISTRICT = re.compile(
     r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза|"
-    r"bahnhof|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
+    r"bahnhof|(?:dp-|durchgangs|flüchtlings)?lager|kloster|fliegerhorst|flugplatz|(?:ost|nord)?seebad|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
     r"станция|ст\.|село|деревня|дер\.|город|гор\.|г\.|посёлок|пос\.)\s+(?P<after>\S.*)$"
     r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish|mõis|manor)$",
     re.IGNORECASE,
@@ -150,6 +150,14 @@ def is_district(words: str) -> bool:
     return without_district(words) != words
 
 
+_CLOSE = re.compile(r"(?<=\b[a-zäöü])\.(?=[^\W\d_])")
+
+
+def spaced(words: str) -> str:
+    """The words with a blank behind the dot of a small letter: `Rothenburg o.d.T.` → `Rothenburg o. d. T.`"""
+    return _CLOSE.sub(". ", words)
+
+
 _ON_THE_WAY = re.compile(
     r"^(?:(?:way|right|just|back|away|somewhere|here|there)\s+)*"
     r"(?:up|down|out|over|along|back|away|home|here|there)\s+"
@@ -162,7 +170,7 @@ _ON_THE_WAY = re.compile(
 def without_way(words: str) -> str:
     """The words without those that only say which way one went."""
     told = _ON_THE_WAY.match(words)
-    rest = (told["small"] or told["name"]) if told is not None else words
+    rest = (told["small"] or ("" if words[0].isupper() else told["name"])) if told is not None else words
     return rest if any(letter.isupper() for letter in rest) else words
 
 
