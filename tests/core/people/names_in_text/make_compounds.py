@@ -1,9 +1,9 @@
-"""Makes `core/people/names_in_text/compounds_table.py`: things that begin with a name (`Graham flour`, `May Day`).
+"""Makes `core/people/names_in_text/compounds_table.py`: things with a name in them (`May Day`, `Union Jack`).
 
 They are the nouns of more than one word in WordNet 3.0 (Princeton University; package `wordnet-base` of Debian) of
-which the first is a name of our lists, without those that are people, families of plants, or two names. A plural is
-kept where the last word is no verb, for `Poppy seeds the lawn` tells of somebody. Beside them the commonest words of
-its tagged texts. Run with the folder of its files:
+which the first is a name of our lists, or the second of two is one that is a word of every day, without those that are
+people, families of plants, or two names. A plural is kept where the last word is no verb, for `Poppy seeds the lawn`
+tells of somebody. Beside them the commonest words of its tagged texts. Run with the folder of its files:
 python tests/core/people/names_in_text/make_compounds.py [FOLDER]
 """
 
@@ -68,13 +68,17 @@ def table(folder: Path = WORDNET) -> str:
             rests[first].add(" ".join(words[1:]))
             if last not in verbs and len(words) == 2 and not last.endswith(("s", "y", "ch", "sh", "x", "god")):
                 rests[first].add(f"{last}s")
+    twos = {(words[0], words[1]) for file, words in nouns(folder) if len(words) == 2 and file != PERSON}
+    ends = {two for two in twos if two[1] in EVERYDAY and two[0].isalpha() and two[0] not in given | {"the"}}
     lines = [
-        '"""Things that begin with a name: WordNet 3.0; made by tests/core/people/names_in_text/make_compounds.py."""',
+        '"""Things that begin or end with a name: WordNet 3.0; made by make_compounds.py beside the tests."""',
         "",
     ]
     lines += ['THINGS = """']
     lines += [f"{first}: {', '.join(sorted(of))}" for first, of in sorted(rests.items())]
     lines += ['"""', '"""The first word, and what may follow it, folded and without apostrophes, line by line."""', ""]
+    lines += ['ENDS = """', *wrap(", ".join(" ".join(end) for end in sorted(ends)), 118), '"""']
+    lines += ['"""Things of two words that end with one."""', ""]
     lines += ['WORDS = """', *wrap(" ".join(common_words(folder)), 118), '"""']
     lines += ['"""Common words that are written small, of three to seven letters."""', ""]
     return "\n".join(lines)

@@ -19,6 +19,8 @@ NOUN, VERB = 1, 2
 PARTS = {"noun": NOUN, "verb": VERB, "adj": 3, "adv": 4, "satellite": 5}
 FOOD, LOCATION, PERSON, PLANT, SUBSTANCE = 13, 15, 18, 20, 27
 """The numbers of `noun.food` … among WordNet's files (lexnames(5WN))."""
+ABSTRACT = (7, 9, 10, 12, 16, 26)
+"""noun.attribute, noun.cognition, noun.communication, noun.feeling, noun.motive, noun.state."""
 SELDOM = 10
 """A noun is a verb so many times more seldom, where its plural is taken for no verb."""
 
@@ -47,6 +49,11 @@ class Words:
     def share(self, word: str, *kinds: int) -> float:
         """How much of the noun is of these kinds."""
         return sum(self.kinds[word][kind] for kind in kinds) / max(1, self.parts[word][NOUN])
+
+    def is_base_of_a_verb(self, word: str) -> bool:
+        """Whether it is a verb before all, in a form that is no past: `yield`, not `cut`."""
+        count = self.parts[word]
+        return count[VERB] > count.total() - count[VERB] and word in self.small["verb"] and word not in self.odd_verbs
 
     def is_thing(self, word: str) -> bool:
         """Whether it is a noun before all, of nobody and no place beside another, and not what somebody did."""
@@ -87,6 +94,14 @@ def table(folder: Path = WORDNET) -> str:
                 word for word in EVERYDAY if word in words.small["verb"] - words.odd_verbs and words.parts[word][VERB]
             ),
             "Names that are verbs too: what somebody is told to do.",
+        ),
+        "VERBS": (
+            [word for word in common if words.is_base_of_a_verb(word)],
+            "Verbs in the form that stands behind `may`, `will` and `to`, and behind no name.",
+        ),
+        "ABSTRACT": (
+            [word for word in common if words.is_thing(word) and words.share(word, *ABSTRACT) >= 0.7],
+            "Nouns of what nobody sees: feelings, states, thoughts.",
         ),
     }
     lines = ['"""Common English words by what they are: WordNet 3.0; made by make_word_classes.py beside the tests."""']

@@ -12,8 +12,8 @@ from tests.every_row import every_row
 from tests.made_tables import check_table
 
 GIVEN = (
-    "May June August April Will Mark Rose Grace Hope Grant Daisy Robin Frank Sandy Rich Miles Dean Jack Amber Ivy "
-    "Summer"
+    "May June August April Will Mark Rose Grace Hope Grant Bill Faith Drew Pat Don Daisy Robin Frank Sandy Rich Miles "
+    "Dean Jack Amber Ivy Summer"
 ).split()
 FAMILY = (
     "Box Place Title Hill Church Stone Field Wood Rivers Young Black White Brown Green Day Knight Page Print Label "
@@ -40,7 +40,11 @@ NOBODY = [
     "Anzac Day parade", "The Ohio River", "Of the Catholic Church little is told.", "King George visits",
     "Rose petals", "May holidays", "Ivy-covered porch", "Roses by the gate", "Roses and tulips", "Roses 1932",
     "Marked with a cross", "Fields under snow", "the sun rose over the harbour", "we may go home",
-    "may be the old wharf", "a mark on the wall", "the page is torn", "he will come", "no place for a boat",
+    "Mark my words, said the smith.", "Grace was said before every meal.", "Bill after bill came.", "Hope to win it",
+    "Will yield little", "May help us", "June that year brought hail.", "Faith, hope and charity", "Drew a line",
+    "The Union Jack flew.", "Miles of whitewashed fences", "Young white women", "Black deep lakes", "Pat him gently",
+    "Summer temperatures rose", "Don’t be late", "may be the old wharf", "a mark on the wall", "the page is torn",
+    "he will come", "no place for a boat",
 ]  # fmt: skip
 SOMEBODY = [
     "Rose in the garden", "Rose school photo 1979", "Grace kitchen table", "Mark captain of the team", "Daisy pram",
@@ -53,10 +57,13 @@ SOMEBODY = [
     "Rivers and his lakes", "One May Brown came", "our late May", "from May with love", "to June", "with late May",
     "by May", "By May, with love", "after June had left", "in Hill", "old Mrs Church", "Aunt Rose petals",
     "little Rose bushes", "Ruth Hill", "Bunny Hill on a horse", "Poor Hill was ill", "Daisy Hill", "by Knox Church",
-    "a hill, Hill", "Box Hill", "Grass Hill", "Roses", "Roses Brown", "Roses hat", "Rosie at the gate", "Marker",
+    "a hill, Hill", "Box Hill", "Grass Hill", "Roses", "Roses Brown", "Roses hat", "Rosie at the gate",
     "we saw Roses by him", "mark and will", "that is may by the door", "a rose girl", "the baby is grace",
     "with will at bluff", "rose is mine", "King Street’s Hill", "Mark-Anthony", "Jack up the tree", "Summer at Nan’s",
-    "Xerxes Box plates", "the Mark Stone",
+    "Xerxes Box plates", "the Mark Stone", "Grace was said to be ill.", "Faith, hens and cat", "Faith, hope",
+    "Mark my man",
+    "Drew a man, that Drew", "June that I knew", "Will yields nothing", "Hope to Bluff", "Bill after tea",
+    "Young late home",
 ]  # fmt: skip
 
 
@@ -71,10 +78,11 @@ OTHERS = [
     person("van", family="Van"), person("ruth", name="Ruth Hallam"),
 ]  # fmt: skip
 OTHERS_NOBODY = [
-    "A pat of butter on the dish.", "In the lee of the hill.", "Le petit chat sur le mur.", "12. mai 1912",
+    "A pat of butter on the dish.", "a pat in the boat", "In the lee of the hill.", "Le petit chat sur le mur.",
+    "12. mai 1912",
     "Queen Victoria was on the stamp.", "Sydney Harbour from the ship.", "В тот день был мороз.", "V for the win",
 ]  # fmt: skip
-OTHERS_SOMEBODY = ["The hallam girl in the boat.", "a pat in the boat", "Pat, a sister", "My pat."]
+OTHERS_SOMEBODY = ["The hallam girl in the boat.", "Pat, a sister"]
 
 
 @every_row(("words",), [(words,) for words in OTHERS_NOBODY])

@@ -369,6 +369,7 @@ EVERYDAY = frozenset(
         "jasmine jay jean joy june kit lance lane lily mark mart may miles misty "
         "nick olive opal page pansy patience pearl penny pip place poppy prudence "
         "reed reid rich rick river rob robin rose ruby rusty sandy scout skip sky spring stone storm sue "
+        "pat ray don josh peg tad major "
         "summer sunny title victor viola violet wade will win winter "
         "abbot archer baker banks barber bird black bishop brown bush butler carpenter church cook cooper cross day "
         "farmer field fisher ford fox garden gardener gray green grey hall harbour hill house king knight lake little "

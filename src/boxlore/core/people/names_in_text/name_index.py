@@ -70,6 +70,8 @@ VIETNAMESE_MIDDLES = frozenset(("thi", "van"))
 """Middle names of Vietnam that tell women and men (common practice, no source)."""
 FOND = "阿小"
 """What stands before the last character of a Chinese given name that is said fondly (common practice, no source)."""
+NOT = ("n't", "n’t")
+"""The end of `don't`, which is no form of Don."""
 MOST_KNOWN = 1 << 17
 KEYS, CONSONANTS, ROMANISED, MISSPELT, SINGLE = "keys", "consonants", "romanised", "misspelt", "single letters"
 SHORTEST_LOOSE = 5
@@ -379,6 +381,8 @@ class NameIndex:
     def _look_up(self, word: Word) -> Meant:
         if word.script == UNBROKEN:
             return NOBODY_MEANT  # such names are looked for in the whole text
+        if word.folded.endswith(NOT):
+            return NOBODY_MEANT
         stems = stems_of(word)
         matches: dict[str, As] = {}
         for stem in stems:

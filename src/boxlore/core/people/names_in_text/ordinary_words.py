@@ -11,7 +11,7 @@ from functools import cache
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY, NUMBERED, TIMES
 from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
-from boxlore.core.people.names_in_text.compounds_table import THINGS, WORDS
+from boxlore.core.people.names_in_text.compounds_table import ENDS, THINGS, WORDS
 from boxlore.core.people.names_in_text.text_normalising import Word, plain
 from boxlore.core.people.names_in_text.word_classes_table import PEOPLE
 
@@ -59,6 +59,16 @@ TOO_COMMON = frozenset(
     "are mum dad birthday photo portrait comes they them these those there then than".split()
 )
 """English words that are not among the others, and never a form of a name."""
+
+
+@cache
+def _ends() -> frozenset[tuple[str, ...]]:
+    return frozenset(tuple(end.split()) for end in " ".join(ENDS.split()).split(", "))
+
+
+def ends_a_thing(words: Sequence[Word], at: int) -> bool:
+    """Whether a word is the last of a thing of two: `the Union Jack`."""
+    return at > 0 and words[at].before == " " and (words[at - 1].folded, words[at].folded) in _ends()
 
 
 def is_english(folded: str) -> bool:

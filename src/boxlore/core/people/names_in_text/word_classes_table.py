@@ -300,13 +300,13 @@ THINGS = frozenset(
     parliament parlor paroxysm parsonage part participation particle partition partnership party passage passageway
     passion passivity pastime patchwork path pathogenesis pathology pathos pathway patience patina patriotism
     patronage patter pattern paucity pavement payday payment payroll pea peace peacock peak peal pealing pear
-    peasanthood pebble pecs pectoral pectoralis peculiarity pedestal pedigree pegboard pelting pelvis pemmican penalty
-    penance pencil pendulum penetration peninsula pennant penny pension pentagon penthouse peony people peptidase
-    percent percentage perception perchlorate percolator percussion perfection perfectionism perforation performance
-    perfume perfusion peril period periodical periodicity periphery periwinkle permanence permission peroxide
-    perpetration perpetuation persecution persistence persistency person persona personnel perspective perspiration
-    pertinence perturbation perusal pervaporation pessimism petal petulance pew pfennig phagocyte phalanx phantasy
-    pharmacy phase pheasant phenomenon phenothiazine philippic philosophy phloem phoneme phonemics phonetics
+    peasanthood pebble pecs pectoral pectoralis peculiarity pedestal pedigree peg pegboard pelting pelvis pemmican
+    penalty penance pencil pendulum penetration peninsula pennant penny pension pentagon penthouse peony people
+    peptidase percent percentage perception perchlorate percolator percussion perfection perfectionism perforation
+    performance perfume perfusion peril period periodical periodicity periphery periwinkle permanence permission
+    peroxide perpetration perpetuation persecution persistence persistency person persona personnel perspective
+    perspiration pertinence perturbation perusal pervaporation pessimism petal petulance pew pfennig phagocyte phalanx
+    phantasy pharmacy phase pheasant phenomenon phenothiazine philippic philosophy phloem phoneme phonemics phonetics
     phonograph phonology phosgene phosphate phosphorus photo photography photomontage photon phraseology phrasing
     phylum physicalness physics physiognomy physiology physique pianism piano picking pickle pickup picture picturing
     pidgin pie piece piety pig pigeon pigment pigskin pike pilgrimage pill pillar pillow pimple pinafore pinball pine
@@ -339,132 +339,132 @@ THINGS = frozenset(
     radar radiance radiation radiator radicalism radio radioactivity radiochlorine radish radius raft rafter rag
     railhead railing railroad railway rainbow rainfall ramification ramp rampart ramrod ranch rancor randomization
     rank ransom rapidity rapport rapture rasp rat rathole rating ratio ration rationale rationalism rationing rattler
-    rattlesnake rattling ravage rawhide razor rbi reactant reaction reactivity readiness reading readjustment reagent
-    realism reality realization realm reappearance rearguard rearing reason reasoning reassurance rebellion rebuilding
-    receipt receipts receptacle reception recession recital recklessness reckoning recognition recollection recorder
-    recording recourse recovery recreation recrimination recruitment rectangle rectifier rectitude recuperation
-    recurrence redefinition redemption redeposition redevelopment rediscovery reducing reduction redundancy reef
-    reelection reenforcement reevaluation refectory reference referendum refinement reflectance reflection reflector
-    reflex refocusing refrigeration refrigerator refueling refusal regime regiment regimentation registration registry
-    regularity regulation regulator rehearing rehearsal reimbursement reinforcement rejection relatedness relation
-    relations relationship relevance relevancy reliability reliance relic relief religion religiousness reliving
-    remainder remains remembrance reminder remission remnant remonstrance remorse removal remuda remuneration
-    rendering rendezvous rendition renewal renovation renunciation reorientation repayment repentance repertory
-    repetition replacing replenishment replication reporting repression reprieve reprisal reproduction reproof reptile
-    republic repugnance repulsion reputation requirement research resemblance resentment reserpine reserves reservoir
-    residue resignation resilience resistance resistor resolution resonance resorcinol resource respects respiration
-    respite response restatement restaurant restlessness restoration restraint restriction resumption resuspension
-    retailing retaliation retardation retention retentiveness retina retirement retraining retreated retribution
-    retrospect retrospective retrovision reunion revelation revelry revenue reverberation reverie reversal
-    reversibility revery revetment revision revival revolt revolution revolver revulsion rheumatism rhino rhinoceros
-    rhubarb rhythm rib ribbon riboflavin rice richness ridge rifle rift righteousness rightfield rightness rigor
-    ringing riot ripening rite ritual river riverbank rivulet road roadblock roadside roadway roaring robbery
-    robustness rocket rodeo role roleplaying roller romance romanticism roof rooftree room roomful rooms rooster
-    rooting rope rosary rosebud roster rostrum rotation rotor rotundity roughness roundhouse roundup royalty rpm
-    rubber rubbish rubble rubric ruby ruck rudder rudeness rug ruling rumen rumor rump rumpus rundown runoff rushing
-    russet rustling rutabaga ruthlessness sable sabotage sacrament sacrilege saddlebag sadism sadness safety sagebrush
-    sailing sake salad salamander salary sale salesmanship saline saliva salmon salon saloon salt saltwater salvation
-    salve salvo sameness sampler sampling sanctity sandal sandalwood sandpaper sandwich sanitation sanity sapling
-    sarcasm sardine sash sassing satellite satiety satin satire satisfaction saturation sauce sausage savageness
-    saving savings sawdust sawhorse scaffold scale scalp scandal scapular scar scarcity scarf scavenger scenario scene
-    scenery scent scepticism scheme scherzo schism scholarship school schooldays schoolhouse schooling schoolroom
-    sciatica science scimitar scoffing scoop scope scoreboard scores scourge scouring scours scouting scraping
-    scratchiness screenplay screwdriver script scripture scrutiny scuffle sea seacoast seagull seahorse sealing seam
-    seaquake searchlight season seawater seaweed sec secrecy secretion sect section sector secularism security sedan
-    sediment sedimentation seduction seedbed seedling seedpod seepage segment seismograph seizure selection
-    selfishness selling semblance seminary semitrance senate sending seniority sensation sensibility sensing
-    sensitivity sensor sensuality sentiment separation sepia sept septation septum sequence sequestration serenity
-    serialism series seriousness sermon serpent serratus serum service services serviette session setback settlement
-    setup severalty severing severity sewage sewing sex sextet sforzando shack shackle shading shadow shaft
-    shallowness sham shame shamrock shantung shanty shaping shard shark sharpness shaving shawl sheaf sheath sheep
-    sheepskin sheet shelf shell shelter shenanigan sherry shibboleth shielding shim shin shinbone shipbuilding
-    shipment shipwreck shipyard shirking shirt shirtfront shirtsleeve shirtsleeves shit shoe shoeful shoelace shoes
-    shoestring shooter shooting shore shortage shortcut shortness shorts shotgun shoulder shouting showcase showdown
-    showerhead showing showpiece showroom shrapnel shrieking shrine shrub shrubbery shucks shuffling shutdown shutter
-    siamese sickness sickroom sideboard sidewalk sidewinder siding siege sieve sight sightseeing signaling signature
-    significance signpost silicate silicone silk silkworm sill silo similarity simile similitude simplicity simulation
-    sincerity sinfulness singularity sinking sinusoid sirloin situation sixties size skeet skepticism skiff skill skin
-    skit skulking skull skullcap sky skylight skyscraper slab slacks slapstick slat slavery sleeve slicker slinging
-    slingshot slippage slipper sloe slogan sloganeering sloop slope slovenliness slowing slowness sludge smallness
-    smallpox smokehouse smoking smoothness snack snail snapdragon snapshot sneaker snip sniveling snout snowfall
-    snuffbox snuffer soap soapsuds sobriety sociability socialism sociality society sod soddy sodium sofa softness
-    soil sojourn soldiering soldiery solemnity solicitude solidarity solidity solipsism solitude solo solution solvent
-    someone somersault somersaulting sonar song sonnet sonogram sonority sorority sorption sorrow sort soundtrack soup
-    source soutane southernism southwest souvenir sovereignty sowbelly space spacing spaciousness spaniel sparrow
-    spasm spatiality speakeasy speaking specialty species specification specificity specimen speck spectacle
-    spectacles spectrometer spectroscopy spectrum speculation speech spelling spending sphere spherule spider spike
-    spine spinnability spire spirits spite splatter spleen splendor splenomegaly splicing splinters splutter
-    sponsorship spontaneity spoon spoonful spore sport spraying spree springboard springtime sprinkling sprue spume
-    sputnik sputtering squabble squad squadron squirrel stability stabilization stadium staginess stagnation staining
-    stair staircase stairs stairway stairwell stamen stance standby standpoint standstill staple starboard stardom
-    starlight starter startup starvation statement statesmanship stationery statistic statuary statue statuette
-    stature status statute stead steak steakhouse stealing stealth steamboat steamship steed steel steeple stenography
-    steppe steps stereo stereotype sternum steroid stethoscope stewing stickpin stiffening stiffness stillness stilt
-    stimulant stimulation stimulus stirrup stock stockade stocking stoicism stomach stone stool storage storefront
-    storehouse storeroom story storyline strait strangeness strangulation stratagem strategy straw strawberry
-    streamliner street streetcar streetlight strength striation strife stripe striving structure strychnine stub
-    stubbornness stucco studio stumping stupidity stupor style stylemark stylization subcommittee subcontinent
-    subdivision subfigure subgroup subjugation submarine submission submucosa subpart subscription subsection subsidy
-    subsistence subsoil subspace subspecies substance substation substitution substrate subsystem subterfuge subtlety
-    subway success succession succor suction suddenness suds suffering suffix suffocation suffrage suggestion suicide
-    suitability suitcase suite sulfur sum summarization summary summation summer sun sundial sundown sunlight sunray
-    sunshade sunshine superhighway superiority supermarket superstition supervision supper suppleness supremacy surety
-    surf surface surfactant surroundings surveillance surveying survival sushi suspense suspension suspicion
-    sustenance swad sward swash swatch swathing swearing sweatband sweater sweatshirt sweetness swig swimsuit
-    switchboard switching sword syllabicity syllable symbol symbolism symmetry sympathy symphony symposium symptom
-    synagogue synchronism synchrony syndicate syndrome synergism synonym syntax synthesis syringa system table tableau
-    tablet tabletop tabulation tact tactic tactics tadpole taffy tail tailgate taint takeoff takeover takings tale
-    talking talks tallow tally tampering tan tang tangent tangle tango tank tanker tantrum tape tapestry tar tariff
-    tarpaulin task tavern tea teacart teaching teakettle teakwood team tears teasing teaspoonful teat technique
-    technology teens telegram telegraphy telepathy television temerity temper temperament temperature tempest temple
-    tempo temptation tenacity tenancy tendency tenderness tending tendon tenement tenet tennis tenor tense tension
-    tent tentacle tenting tenure termination terminology terms terrace terrier territory terror terrycloth testament
-    testicle testimonial testimony testing text textile texture thankfulness thanks thanksgiving thatch thawing
-    theater theatre theme theology theorem theory therapy thermistor thermocouple thermometer thermometry thermopile
-    thermostat thermostatics thesis thiamin thicket thickness thigh thighbone thill thing things thinking thinness
-    thiocyanate thiouracil thirst thirties thong thorn thoroughfare thoroughness threat threshing threshold thriller
-    throat throe thrombosis thrombus throne thruway thuggee thumbnail thwack thyroglobulin thyroid thyronine
-    thyrotrophin thyroxine ticket tidbit tide tidewater tidings tightening tile tilth timber timbre time timeliness
-    timepiece timer times timetable timidity timing tin tine tissue tit titer title titration toad tobacco toddy toe
-    toffee toilet token tolerance tollgate tollhouse tomato tomb tomorrow ton tongue tons tool tooth toothbrush
-    toothpaste topic topography topsoil torch tornado torpor torrent torso totality touchdown touchstone toughness
-    tournament tow towboat towel toweling toxin toy trachea tracing tract tractor trademark trading tradition traffic
-    tragedy traineeship training trait trance tranquility tranquilizer transaction transcription transducer
-    transformer transfusion transgression transience transistor transit transition translation translucence
-    transmission transmutation transpiration travelogue tray treachery treadmill treason treasury treatment treaty
-    tree treetop tremor trench trepidation trestle trial triamcinolone triangle tribunal tribute trill trinket trio
-    trip triphammer tripod triumph triviality troika troop troops trough troupe trouser truck trucking truculence
-    trunk truth truthfulness tsunami tub tube tuberculosis tubing tubule tuft tuition tularemia tulip tumor tumour
-    tumult tune tungsten tuning turban turbinate turbine turbulence turf turkey turmoil turning turnover turnpike
-    turntable tutorial tweed twenties twilight twinge type typewriter typewriting typhoid typhus typing typography
-    tyranny tyrosine ugliness ulcer ulceration ultimatum umbrella unambiguity unawareness unbalance uncertainty
-    unconcern unconfessed underbrush undercurrent undershirt understanding undertaking underwear underworld undoing
-    uneasiness unemployment unfolding unhappiness unification uniform uniformity uninitiate union uniqueness unit
-    unity universality universe university unloading unrealism unreality unreason unrest unselfishness untruth
-    unwillingness upheaval upkeep uplifting uppercut uprising uproar upshot uptake urgency urging urine urn usage
-    usefulness uselessness utensil utility utilization utopia utterance vacancy vacation vacationing vaccinating
-    vaccination vaccine vacuolization vagabond vagueness validation validity valley valor valuation value values valve
-    vandalism vanguard vanity vapor vaporization variability variation variety vase vaudeville vault vector vegetable
-    vegetation vehemence vehicle vein vellum velocity velour velours velvet vending vengeance ventilation veracity
-    veranda verandah verb verbena verdict verge verification vermouth versatility verse version vertebrate vertex
-    vertigo verve vessel vestibule vestige vexation viability viand vibrancy vibration vice victory video viewers
-    viewpoint vigilance vigilantism vignette vigor village vindication vine vinegar vineyard vintage vinyl violation
-    violence violet violin virginity virtue virulence virus visage viscometer viscosity visibility vision vista
-    visualization vitality vitals vitamin vividness vocabulary vocation vogue voice volcano volition volley volleyball
-    voltage voltmeter volume vomiting voodoo voting vowel voyage vulnerability vulture wads wafer waffle wager wages
-    wagon wailing waist wakefulness walkout walkover wall wallet wallflower wallpaper walnut walrus wand waning war
-    wardrobe wardroom warehouse warehousing warfare warhorse warmongering warmth warning wart washbasin washbowl
-    washing washup wastebasket wastewater watching water watercolor waterfall waterproofing waterway watt wattle
-    wavelength waxing way ways wayside weakening weakness wealth weaning weapon weariness weather web weeds week
-    weekday weekend weight weighting weir welfare welter wetness wharf wheat wheelchair whiff while whim whiskers
-    whiskey whisky whistling whit whiteface whiteness whodunit whorl wickedness wicker widowhood width wig wildlife
-    wildness wile willingness willpower windbreak windfall windmill window windowpane windowsill windshield wine
-    wineglass wings winter wintertime wisdom wishing wisp wit withdrawal withe withholding woe wolf womb wonderfulness
-    wood woodgrain woodgraining woodpecker woods woodshed woodwork wool word wording words workbench workboard
-    workings workout works worksheet workshop worktable workweek world worriment worsted worthlessness wrapper wrath
-    wreath wreckage wrestling wretchedness wrist writ writing wrongdoing xenon xylem xylophone yacht yard yardage
-    yarder yardstick yaws year yearning years yelping yen yes yesteryear yoga yoke yucca zeal zest zinc zloty zoning
-    zoo
+    rattlesnake rattling ravage rawhide ray razor rbi reactant reaction reactivity readiness reading readjustment
+    reagent realism reality realization realm reappearance rearguard rearing reason reasoning reassurance rebellion
+    rebuilding receipt receipts receptacle reception recession recital recklessness reckoning recognition recollection
+    recorder recording recourse recovery recreation recrimination recruitment rectangle rectifier rectitude
+    recuperation recurrence redefinition redemption redeposition redevelopment rediscovery reducing reduction
+    redundancy reef reelection reenforcement reevaluation refectory reference referendum refinement reflectance
+    reflection reflector reflex refocusing refrigeration refrigerator refueling refusal regime regiment regimentation
+    registration registry regularity regulation regulator rehearing rehearsal reimbursement reinforcement rejection
+    relatedness relation relations relationship relevance relevancy reliability reliance relic relief religion
+    religiousness reliving remainder remains remembrance reminder remission remnant remonstrance remorse removal
+    remuda remuneration rendering rendezvous rendition renewal renovation renunciation reorientation repayment
+    repentance repertory repetition replacing replenishment replication reporting repression reprieve reprisal
+    reproduction reproof reptile republic repugnance repulsion reputation requirement research resemblance resentment
+    reserpine reserves reservoir residue resignation resilience resistance resistor resolution resonance resorcinol
+    resource respects respiration respite response restatement restaurant restlessness restoration restraint
+    restriction resumption resuspension retailing retaliation retardation retention retentiveness retina retirement
+    retraining retreated retribution retrospect retrospective retrovision reunion revelation revelry revenue
+    reverberation reverie reversal reversibility revery revetment revision revival revolt revolution revolver
+    revulsion rheumatism rhino rhinoceros rhubarb rhythm rib ribbon riboflavin rice richness ridge rifle rift
+    righteousness rightfield rightness rigor ringing riot ripening rite ritual river riverbank rivulet road roadblock
+    roadside roadway roaring robbery robustness rocket rodeo role roleplaying roller romance romanticism roof rooftree
+    room roomful rooms rooster rooting rope rosary rosebud roster rostrum rotation rotor rotundity roughness
+    roundhouse roundup royalty rpm rubber rubbish rubble rubric ruby ruck rudder rudeness rug ruling rumen rumor rump
+    rumpus rundown runoff rushing russet rustling rutabaga ruthlessness sable sabotage sacrament sacrilege saddlebag
+    sadism sadness safety sagebrush sailing sake salad salamander salary sale salesmanship saline saliva salmon salon
+    saloon salt saltwater salvation salve salvo sameness sampler sampling sanctity sandal sandalwood sandpaper
+    sandwich sanitation sanity sapling sarcasm sardine sash sassing satellite satiety satin satire satisfaction
+    saturation sauce sausage savageness saving savings sawdust sawhorse scaffold scale scalp scandal scapular scar
+    scarcity scarf scavenger scenario scene scenery scent scepticism scheme scherzo schism scholarship school
+    schooldays schoolhouse schooling schoolroom sciatica science scimitar scoffing scoop scope scoreboard scores
+    scourge scouring scours scouting scraping scratchiness screenplay screwdriver script scripture scrutiny scuffle
+    sea seacoast seagull seahorse sealing seam seaquake searchlight season seawater seaweed sec secrecy secretion sect
+    section sector secularism security sedan sediment sedimentation seduction seedbed seedling seedpod seepage segment
+    seismograph seizure selection selfishness selling semblance seminary semitrance senate sending seniority sensation
+    sensibility sensing sensitivity sensor sensuality sentiment separation sepia sept septation septum sequence
+    sequestration serenity serialism series seriousness sermon serpent serratus serum service services serviette
+    session setback settlement setup severalty severing severity sewage sewing sex sextet sforzando shack shackle
+    shading shadow shaft shallowness sham shame shamrock shantung shanty shaping shard shark sharpness shaving shawl
+    sheaf sheath sheep sheepskin sheet shelf shell shelter shenanigan sherry shibboleth shielding shim shin shinbone
+    shipbuilding shipment shipwreck shipyard shirking shirt shirtfront shirtsleeve shirtsleeves shit shoe shoeful
+    shoelace shoes shoestring shooter shooting shore shortage shortcut shortness shorts shotgun shoulder shouting
+    showcase showdown showerhead showing showpiece showroom shrapnel shrieking shrine shrub shrubbery shucks shuffling
+    shutdown shutter siamese sickness sickroom sideboard sidewalk sidewinder siding siege sieve sight sightseeing
+    signaling signature significance signpost silicate silicone silk silkworm sill silo similarity simile similitude
+    simplicity simulation sincerity sinfulness singularity sinking sinusoid sirloin situation sixties size skeet
+    skepticism skiff skill skin skit skulking skull skullcap sky skylight skyscraper slab slacks slapstick slat
+    slavery sleeve slicker slinging slingshot slippage slipper sloe slogan sloganeering sloop slope slovenliness
+    slowing slowness sludge smallness smallpox smokehouse smoking smoothness snack snail snapdragon snapshot sneaker
+    snip sniveling snout snowfall snuffbox snuffer soap soapsuds sobriety sociability socialism sociality society sod
+    soddy sodium sofa softness soil sojourn soldiering soldiery solemnity solicitude solidarity solidity solipsism
+    solitude solo solution solvent someone somersault somersaulting sonar song sonnet sonogram sonority sorority
+    sorption sorrow sort soundtrack soup source soutane southernism southwest souvenir sovereignty sowbelly space
+    spacing spaciousness spaniel sparrow spasm spatiality speakeasy speaking specialty species specification
+    specificity specimen speck spectacle spectacles spectrometer spectroscopy spectrum speculation speech spelling
+    spending sphere spherule spider spike spine spinnability spire spirits spite splatter spleen splendor splenomegaly
+    splicing splinters splutter sponsorship spontaneity spoon spoonful spore sport spraying spree springboard
+    springtime sprinkling sprue spume sputnik sputtering squabble squad squadron squirrel stability stabilization
+    stadium staginess stagnation staining stair staircase stairs stairway stairwell stamen stance standby standpoint
+    standstill staple starboard stardom starlight starter startup starvation statement statesmanship stationery
+    statistic statuary statue statuette stature status statute stead steak steakhouse stealing stealth steamboat
+    steamship steed steel steeple stenography steppe steps stereo stereotype sternum steroid stethoscope stewing
+    stickpin stiffening stiffness stillness stilt stimulant stimulation stimulus stirrup stock stockade stocking
+    stoicism stomach stone stool storage storefront storehouse storeroom story storyline strait strangeness
+    strangulation stratagem strategy straw strawberry streamliner street streetcar streetlight strength striation
+    strife stripe striving structure strychnine stub stubbornness stucco studio stumping stupidity stupor style
+    stylemark stylization subcommittee subcontinent subdivision subfigure subgroup subjugation submarine submission
+    submucosa subpart subscription subsection subsidy subsistence subsoil subspace subspecies substance substation
+    substitution substrate subsystem subterfuge subtlety subway success succession succor suction suddenness suds
+    suffering suffix suffocation suffrage suggestion suicide suitability suitcase suite sulfur sum summarization
+    summary summation summer sun sundial sundown sunlight sunray sunshade sunshine superhighway superiority
+    supermarket superstition supervision supper suppleness supremacy surety surf surface surfactant surroundings
+    surveillance surveying survival sushi suspense suspension suspicion sustenance swad sward swash swatch swathing
+    swearing sweatband sweater sweatshirt sweetness swig swimsuit switchboard switching sword syllabicity syllable
+    symbol symbolism symmetry sympathy symphony symposium symptom synagogue synchronism synchrony syndicate syndrome
+    synergism synonym syntax synthesis syringa system table tableau tablet tabletop tabulation tact tactic tactics
+    tadpole taffy tail tailgate taint takeoff takeover takings tale talking talks tallow tally tampering tan tang
+    tangent tangle tango tank tanker tantrum tape tapestry tar tariff tarpaulin task tavern tea teacart teaching
+    teakettle teakwood team tears teasing teaspoonful teat technique technology teens telegram telegraphy telepathy
+    television temerity temper temperament temperature tempest temple tempo temptation tenacity tenancy tendency
+    tenderness tending tendon tenement tenet tennis tenor tense tension tent tentacle tenting tenure termination
+    terminology terms terrace terrier territory terror terrycloth testament testicle testimonial testimony testing
+    text textile texture thankfulness thanks thanksgiving thatch thawing theater theatre theme theology theorem theory
+    therapy thermistor thermocouple thermometer thermometry thermopile thermostat thermostatics thesis thiamin thicket
+    thickness thigh thighbone thill thing things thinking thinness thiocyanate thiouracil thirst thirties thong thorn
+    thoroughfare thoroughness threat threshing threshold thriller throat throe thrombosis thrombus throne thruway
+    thuggee thumbnail thwack thyroglobulin thyroid thyronine thyrotrophin thyroxine ticket tidbit tide tidewater
+    tidings tightening tile tilth timber timbre time timeliness timepiece timer times timetable timidity timing tin
+    tine tissue tit titer title titration toad tobacco toddy toe toffee toilet token tolerance tollgate tollhouse
+    tomato tomb tomorrow ton tongue tons tool tooth toothbrush toothpaste topic topography topsoil torch tornado
+    torpor torrent torso totality touchdown touchstone toughness tournament tow towboat towel toweling toxin toy
+    trachea tracing tract tractor trademark trading tradition traffic tragedy traineeship training trait trance
+    tranquility tranquilizer transaction transcription transducer transformer transfusion transgression transience
+    transistor transit transition translation translucence transmission transmutation transpiration travelogue tray
+    treachery treadmill treason treasury treatment treaty tree treetop tremor trench trepidation trestle trial
+    triamcinolone triangle tribunal tribute trill trinket trio trip triphammer tripod triumph triviality troika troop
+    troops trough troupe trouser truck trucking truculence trunk truth truthfulness tsunami tub tube tuberculosis
+    tubing tubule tuft tuition tularemia tulip tumor tumour tumult tune tungsten tuning turban turbinate turbine
+    turbulence turf turkey turmoil turning turnover turnpike turntable tutorial tweed twenties twilight twinge type
+    typewriter typewriting typhoid typhus typing typography tyranny tyrosine ugliness ulcer ulceration ultimatum
+    umbrella unambiguity unawareness unbalance uncertainty unconcern unconfessed underbrush undercurrent undershirt
+    understanding undertaking underwear underworld undoing uneasiness unemployment unfolding unhappiness unification
+    uniform uniformity uninitiate union uniqueness unit unity universality universe university unloading unrealism
+    unreality unreason unrest unselfishness untruth unwillingness upheaval upkeep uplifting uppercut uprising uproar
+    upshot uptake urgency urging urine urn usage usefulness uselessness utensil utility utilization utopia utterance
+    vacancy vacation vacationing vaccinating vaccination vaccine vacuolization vagabond vagueness validation validity
+    valley valor valuation value values valve vandalism vanguard vanity vapor vaporization variability variation
+    variety vase vaudeville vault vector vegetable vegetation vehemence vehicle vein vellum velocity velour velours
+    velvet vending vengeance ventilation veracity veranda verandah verb verbena verdict verge verification vermouth
+    versatility verse version vertebrate vertex vertigo verve vessel vestibule vestige vexation viability viand
+    vibrancy vibration vice victory video viewers viewpoint vigilance vigilantism vignette vigor village vindication
+    vine vinegar vineyard vintage vinyl violation violence violet violin virginity virtue virulence virus visage
+    viscometer viscosity visibility vision vista visualization vitality vitals vitamin vividness vocabulary vocation
+    vogue voice volcano volition volley volleyball voltage voltmeter volume vomiting voodoo voting vowel voyage
+    vulnerability vulture wads wafer waffle wager wages wagon wailing waist wakefulness walkout walkover wall wallet
+    wallflower wallpaper walnut walrus wand waning war wardrobe wardroom warehouse warehousing warfare warhorse
+    warmongering warmth warning wart washbasin washbowl washing washup wastebasket wastewater watching water
+    watercolor waterfall waterproofing waterway watt wattle wavelength waxing way ways wayside weakening weakness
+    wealth weaning weapon weariness weather web weeds week weekday weekend weight weighting weir welfare welter
+    wetness wharf wheat wheelchair whiff while whim whiskers whiskey whisky whistling whit whiteface whiteness
+    whodunit whorl wickedness wicker widowhood width wig wildlife wildness wile willingness willpower windbreak
+    windfall windmill window windowpane windowsill windshield wine wineglass wings winter wintertime wisdom wishing
+    wisp wit withdrawal withe withholding woe wolf womb wonderfulness wood woodgrain woodgraining woodpecker woods
+    woodshed woodwork wool word wording words workbench workboard workings workout works worksheet workshop worktable
+    workweek world worriment worsted worthlessness wrapper wrath wreath wreckage wrestling wretchedness wrist writ
+    writing wrongdoing xenon xylem xylophone yacht yard yardage yarder yardstick yaws year yearning years yelping yen
+    yes yesteryear yoga yoke yucca zeal zest zinc zloty zoning zoo
     """.split()
 )
 """Nouns of things that are hardly ever verbs, so that their plural is none either."""
@@ -1042,8 +1042,378 @@ QUALITIES = frozenset(
 COMMANDS = frozenset(
     """
     bay bill box brook brown buck chance chase chip cook cross dawn don father field garden grace grant hope house
-    hunt letter long mar mark mother number page park picture place poll pool potter price print rein rob scout
-    shepherd skip spring stone storm sue swan title wade will win winter
+    hunt letter long major mar mark mother number page park pat picture place poll pool potter price print rein rob
+    scout shepherd skip spring stone storm sue swan title wade will win winter
     """.split()
 )
 """Names that are verbs too: what somebody is told to do."""
+
+VERBS = frozenset(
+    """
+    abandon abet abhor abide abolish abound abridge abrogate absorb abstain abuse accede accelerate accentuate accept
+    acclaim acclimatize accommodate accompany accomplish accord accost accredit accrue acculturate accumulate accuse
+    accustom ache achieve acknowledge acquaint acquiesce acquire acquit activate actuate adapt add address adhere
+    adjoin adjourn adjust administer admire admit admix admonish adopt adore adorn adsorb advance advertise advise
+    advocate aerosolize affect affirm affix afford agglomerate aggravate agitate agree aid aim alienate alight align
+    allege alleviate allocate allot allow alphabetize alter amass amaze amble amend amplify amputate amuse analyse
+    analyze anchor animize annihilate announce annoy answer antagonise antagonize anticipate apologize appear appease
+    append applaud apply appoint apportion appraise appreciate apprehend approach approve approximate arbitrate
+    archaize argue arise arouse arraign arrange arrest arrive arrogate articulate ascend ascertain ascribe ask aspire
+    assail assemble assert assess assign assimilate assist associate assume assure astonish astound atone attach
+    attack attain attempt attend attest attract attribute attune audition augment augur authenticate authorize
+    automate avail avenge avert avoid await awaken babble backstitch badger baffle bake balk ban bandy bang banish
+    baptize barbecue base bask baste bat bathe batter bawl bear beat beautify beckon become bedamn befall befit befog
+    befriend befuddle beg beget begin beguile behave behead behold behoove belabor belie believe bellow belong bemoan
+    bend berate beseech beset besiege besmirch bespeak bestow bet bethink betray bevel bewail beware bewilder bewitch
+    bicker bid bide bilk billow bind bite blab blacken blame blanch blaspheme blast bleat bleed blend bless blink
+    blister bloom blubber blurt blush boast bode bogey boggle boil bolster boo boom boomerang boost borrow bother
+    bounce bow boycott brace brag brandish breach break breathe brighten bring broaden broil browbeat bruise bruit
+    brush buck buckle budge buffet build bullshit bump burgeon burn burnish burst bury bushwhack bust bustle butcher
+    butt buy buzz bypass cackle calcify calculate calibrate call calumniate camouflage can cancel canonize canvass
+    caper capitalize capitulate captivate capture care careen caress caricature carry carve cascade cast castigate
+    catapult catch catechize categorize cater caucus cause cavort caw cease celebrate centralize centrifuge cerebrate
+    certify chafe chaff challenge chandelle change chant characterize charge chase chat chatter cheat check cherish
+    chew chide chirp chivy choke choose chop choreograph chortle chronicle chuckle chuff chug churn circulate
+    circumscribe cite citrate claim clamber clamor clamp clang clank clap clarify clasp classify clatter cleanse
+    cleave clench click climb clinch cling clink clobber clog clomp clothe cluck clutch coagulate coalesce coax cock
+    coddle codify coerce coexist cohere coil coincide collaborate collapse collate collect colonize combine come
+    commandeer commemorate commence commend commiserate commit communicate communize commute compare compel compensate
+    compete compile complain complicate comply compose compound comprehend compress comprise compute conceal concede
+    conceive concentrate concern conciliate conclude concoct concur condemn condense condone conduct confer confess
+    confide confine confirm confiscate conform confound confront confuse congeal congratulate congregate conjoin
+    connect connote conquer conscript conserve consider consign consist console consolidate consort conspire
+    constitute constrict construct construe consult consume consummate contain contaminate contemplate contend
+    continue contradict contribute contrive convene converge converse convert convey convict convince convulse cook
+    cooperate coordinate cope correct correlate correspond corroborate corrode cosponsor cough count counteract cover
+    covet cower crack crackle cram crane crave crawl creak crease create creep cremate cringe cripple crisscross
+    criticise criticize croak crochet croon cross crouch crow crucify cruise crumble crumple crush cry crystallize
+    cuddle culminate cultivate cure curl curse curtail cushion cut dab dabble dampen dance dangle dare darken darn
+    dart dash daunt daydream dazzle deaden deal debilitate deceive decelerate decentralize decertify decide declaim
+    declare decline decompose decorate decrease decry dedicate deduce deduct deem deepen defeat defecate defend defer
+    define defraud defray defrost defy degas degenerate deglycerolize degrade deign delay delegate delimit deliver
+    delude delve demand demarcate demean democratize demolish demonstrate demote demur demythologize denote denounce
+    dent deny depart depend depersonalize depict deplore deploy depose deposit deprave depress deprive deride derive
+    descend describe desecrate desert deserve design designate despatch despise despoil destine destroy detach detain
+    detect deter deteriorate determine detest detonate detract detribalize devastate develop deviate devise devote
+    devour diagnose dial dialyze dictate die differ differentiate diffuse dig digest dignify digress dilate dilute
+    diminish dine dip direct disable disabuse disagree disallow disappear disappoint disapprove disarm disassemble
+    disband disbelieve disburse discard discern disclose disconnect discontinue discount discourage discover
+    discriminate discuss disdain disengage disentangle dishearten dishonor dishonour disintegrate disinter dislike
+    dislodge dismember dismiss dismount disobey disown dispatch dispel dispense disperse displace display dispose
+    disprove dispute disqualify disregard disrobe disrupt dissect dissemble disseminate dissipate dissolve dissuade
+    distill distinguish distort distract distribute distrust disturb diverge divert divest divide divulge docket dodge
+    dominate domineer don donate doom dovetail downgrade doze draft drag drain dramatize drape draw dread dress
+    dribble drift drill drink drip drive droop drop drown drowse dry dub duck dump dunk dupe duplicate dwarf dwell
+    dwindle dye earn ease eat ebb echo economize edify educate efface effectuate effloresce ejaculate eject elapse
+    elate elect elevate elicit eliminate elongate elucidate elude elute emanate emancipate emasculate embark embarrass
+    embed embellish embezzle embitter embody embolden emboss embrace embroider embroil emerge emigrate emit emphasize
+    employ empower emulate enable enact encamp encase enchant encipher enclose encompass encounter encourage encroach
+    encrust endanger endear endorse endow endure energize enervate enforce engage engender engrave engross engulf
+    enhance enjoin enjoy enlarge enlist enliven enmesh enquire enrage enrich enrol enroll ensconce enshrine ensue
+    ensure entail enter entertain enthrall enthrone entice entitle entomb entrench entrust enumerate enunciate envelop
+    environ envisage envision envy epitomize equate equilibrate equip eradicate erase erect erode err erupt escape
+    eschew escort espouse establish estimate etch eulogize evacuate evade evaluate evaporate eventuate evoke evolve
+    exacerbate exaggerate exalt examine exasperate exceed excel except excise excite exclaim exclude excommunicate
+    excoriate execute exemplify exert exhale exhaust exhibit exile exist exonerate exorcise expand expect expedite
+    expel expend expiate expire explain explode exploit explore export expose expound express expunge extend extenuate
+    exterminate extinguish extirpate extract extrapolate extricate extrude exude facilitate fade fail fall falsify
+    falter fascinate fasten fathom fatten favor faze federalize feel feign feint felicitate ferry fertilize fetch fete
+    fidget fight file fill filter finance find finish fit fix fizzle flake flank flap flash flatten flatter flaunt
+    flee flex flick flicker flinch fling flip flirt flit float flocculate flog flop flounce flounder flourish flout
+    flub fluoresce fluster flutter fly fold follow forbid forecast foreclose forego foreknow foresee foreshorten
+    forestall forfeit forge forget forgive forgo formulate forsake forswear fortify foster fractionate fracture
+    fraternize freeze fret frighten frizzle frogmarch frown frustrate fry fulfil fulfill fulminate fumble fume furl
+    furnish fuse fuss gabble gain gallop gamble gape garland garner gash gasp gather gauge gawk gaze gear generalize
+    generate germinate gesticulate get geyser giggle gild gird give glance glare glaze gleam glean glide glint glisten
+    glitter gloat glom glorify glow glower glue glut glycerolize gnash gnaw goad gobble goof gore gorge gouge govern
+    grab graduate grant grapple grasp gratify graze greet grieve grimace grin grind grip groan groom grope grovel grow
+    growl grumble grunt guarantee guess guide gull gulp gush guzzle gyrate haggle hail halt hamper handle hang hanker
+    happen harangue harass harden harrow harshen harvest hasten hatch hate haul haunt have heal hear heave heed heft
+    heighten heist help herald hesitate hibachi hibernate hide highlight hijack hinder hint hire hiss hit hitch hobble
+    hock hog hoist hold holler homogenize honeymoon hook hoot hop hope hover huddle hug hum humanize humiliate hunt
+    hurdle hurl hurry hurt hurtle hush hustle hypnotize hypothesize identify idolize ignite ignore illuminate illumine
+    illustrate imagine imbed imbibe imitate immerse impair impale impart impede impel imperil impersonate impinge
+    implant implement implore imply impose imprecate impress imprint imprison improve improvise impute inaugurate
+    incapacitate incise incite incline inclose include incorporate increase incubate inculcate incur indicate indict
+    indoctrinate indorse induce induct indulge infect infer infest infiltrate inflame inflate inflect inflict inform
+    infuriate ingest inhabit inherit inhibit initiate inject injure inlay innovate inquire inscribe insert insist
+    inspect inspire instal install instigate institute instruct insulate insult insure integrate intend intensify
+    interact intercede intercept interconnect interfere interject interlace interlock internalize interpose interpret
+    interrupt intersect intertwine intervene interview interweave intimidate intone introduce intrude intrust inure
+    invade invalidate inveigh invent invert invest investigate invite invoke involve iodinate irrigate irritate
+    isolate issue italicize itch itemize jab jabber jam jangle jeer jeopardize jerk jig jilt jingle jive jog joggle
+    join jostle judge jump justify juxtapose keep keynote kick kidnap kill kiss knead kneel knit knock know label lace
+    lacerate lag lam lament laminate lampoon languish lash latch laugh launch laze lead lean leap learn leave leer
+    legislate legitimize lend lengthen lessen let levy liberalize liberate lick lie lift lighten like limit linger
+    link lionize liquidate listen live loathe lob locate lock lodge loiter look loom loop loosen lose lounge love lug
+    lunge lurch lure lurk lyophilize madrigal magnetize magnify mail maintain make malinger maltreat manage manifest
+    manipulate manufacture mar marinate mark marry marvel mash masquerade massacre massage mastermind match
+    materialize matriculate maximize mean meander measure meddle mediate meditate meet melt memorize mend mention
+    merge mesh mesmerize metabolize metamorphose mew migrate militate mince mingle minimize miscalculate miscarry
+    misconstrue misfire misgauge misinterpret misjudge mislay mislead mismanage misname misperceive misplace misquote
+    misread misrepresent miss mistrust misunderstand misuse miter mitigate mix moan mobilize mock modernize modify
+    moisten mold molest mollify monitor monopolize moo mop motivate mottle mould mount mourn move mow muck muffle mull
+    multiply mumble munch murmur muse muster mutilate mutter mystify nab nag nail narcotize narrate nasale nationalize
+    naturalize navigate necessitate need neglect negotiate nestle nettle neutralize nip nod nominate notarize notch
+    note notice notify nourish nucleate nudge nurture nuzzle obey oblige obliterate obscure observe obsess obstruct
+    obtain occlude occupy occur offend offer officiate offsaddle offset ogle omit open operate oppose oppress ordain
+    organise organize orient originate ossify ostracize oust outclass outdistance outdo outdraw outface outfight
+    outgeneral outgrow outlaw outline outlive outmaneuver outmode outnumber outplay outrun outsmart outstrip outweigh
+    overburden overcome overdrive overeat overemphasize overestimate overexpose overfeed overfill overflow overhaul
+    overhear overheat overindulge overlap overload overlook overpower overproduce overreach override overrun
+    overshadow overshoot overstep overstrain overtake overthrow overturn overwhelm overwork owe oxidise pacify pack
+    paddle paint pall pamper pant paralyze parch pardon parlay parry partake participate pass pat patronize pause pay
+    peck peddle peek peel peep peer pelt penalize penetrate pepper perceive perch perform perish permeate permit
+    perpetrate perpetuate persecute persevere persist personalize personify persuade pertain perturb peruse pervade
+    pester petrify philosophize pick pierce pilfer pillory pin pinch ping pioneer piss pitch pivot plague plan plat
+    play plead please pledge plod plow pluck plummet plunge plunk ply poach poise poke polarize polish pommel ponder
+    pooch pop populate portend portray pose possess postpone postulate pounce pour practise praise prance prattle pray
+    preach prearrange precede precipitate preclude precondition predict predominate preempt prefer preisolate
+    preoccupy prepare presage prescribe preserve preside press presume presuppose pretend prevail prevent prick print
+    prise probe proceed proclaim procrastinate procure prod produce profess proffer prohibit prolong promise promote
+    prompt promulgate pronounce propel prophesy propose proscribe prosecute prosper protect protest protrude prove
+    provide provoke prowl pry publicize publish pucker puff pull pulsate pulverize pummel pump punch punctuate
+    puncture punish punt pupate purchase purge purify purl purloin purport pursue push put putt puzzle pyramid
+    quadruple quail qualify quarrel quash quell quench query quicken quickstep quip quit quiver quote radiate raid
+    raise rake rally ram ramble ransack rap rape ratify rationalize rattle reach reacquaint react reactivate read
+    readapt readjust reaffirm realign realize reap reappear rearrange reassail reassemble reassert reassign reassure
+    reawaken rebound rebuff rebuild rebuke rebut recalculate recall recapitulate recapture recede receive recess
+    recite reckon reclaim reclassify recognize recoil recollect recommend reconcile recondition reconnoiter reconsider
+    reconstruct reconvene reconvert recopy recount recoup recover recreate recruit recur redden redecorate rededicate
+    redeem redefine redirect rediscover redistribute redouble reduce reecho reek reelect reenact reenforce reestablish
+    reevaluate reexamine refashion refer refill refinance refine reflect refuel refurbish refuse refute regain regale
+    regard register regret regroup regulate rehabilitate rehash rehearse reign reimburse reinforce reinstall reinstate
+    reinterpret reiterate reject rejoice rejoin relace relate relax relay relearn release relegate relent relieve
+    relinquish relive reload rely relyric remain remake remand remark remarry remember remind reminisce remit remodel
+    remonstrate remount remove rename rend render renew reopen reorder reorganize repair repay repeal repeat repel
+    repent rephrase replace replant replenish reply report represent repress reprimand reproduce repudiate repulse
+    repute request require requisition reread rerun reschedule rescind rescue reseal resemble resent reserve reset
+    resettle reshape reside resift resign resist resmudge resolve resort resound respond restate restock restore
+    restrain restrict resume resurrect resuspend retain retaliate retard retch rethink retie retire retort retrace
+    retract retranslate retreat retrieve return reunite reuse rev revamp reveal revel reverberate revere reverence
+    reverse revert review revile revise revitalize revive revolutionize revolve rewrite ricochet rid riddle ride
+    ridicule riffle rig ring rinse rip ripen rise risk ritualize rive rivet roam roar roast rob roleplay roll
+    romanticize romp roost rot rotate roughen rouse rout rub ruffle rummage run rupture rush rust rustle sacrifice
+    sadden safeguard sag sail salivate salute salvage sanction sap sashay satiate satisfy saturate saute save savor
+    savvy say scab scamper scan scandalize scare scarify scatter schedule scoff scold scoot scorch scour scout scowl
+    scramble scrape scratch scrawl scream screech screw scribble scribe scrounge scrub scrutinize scud scuff scurry
+    scuttle seal sear search secede seclude secrete secularize secure see seek seem seep segregate seize select sell
+    send sensitize separate serve set settle sever sew shake shamble share sharpen shatter shave shelve shift shimmy
+    shine shirk shiver shoot shorten shout shove show shrink shroud shrug shudder shuffle shun shut shuttle sicken
+    sidestep sidle sift sigh sign signify simmer simplify simulate sing singe sink sip sire sit situate sizzle
+    skedaddle skid skim skip skulk skylark slacken slam slap slash slate slaughter slaver sleep slide slime sling
+    slink slip slop slug sluice slumber slump slurp smack smash smear smell smile smirk smite smolder smother smuggle
+    snag snap snarl snatch sneak sneer snicker sniff snigger snoop snore snort snub snuggle soak soar socialize soften
+    solder solicit solve soothe sorb sour souse sow span spang spare speak spear spearhead specialize specify
+    speculate spend spill spin spit splash splice split spoil sponge sponsor spout sprain sprawl spread sprinkle
+    sprint sprout spurn sputter spy squall squash squat squawk squeak squeal squeeze squelch squint squirm squirt stab
+    stabilize stack stagger stain stake stalk stammer stamp stampede stand standardize stare start startle starve stay
+    steal steam steer sterilize stiffen stifle stimulate sting stink stipulate stir stoke stomp stoop stop stow
+    straddle strafe straggle straighten strangle stratify stray strengthen stretch strew stride strike strive stroll
+    strop strum stud stumble stun stutter sub subcontract subdue subjugate submerge submit subpoena subscribe subside
+    subsidize subsist substantiate substitute subtend subtitle subtract subvert succeed succumb suck sue suffer
+    suffice suffocate suffuse suggest sulk sulphur summarize summate summon sunder sup superimpose superintend
+    supersede supervise supplant supplicate supply support suppose suppress surfeit surge surmise surmount surpass
+    surprise surrender surround survey survive suspect suspend sustain swab swagger swallow swap swarm swathe sway
+    swear sweep swell swerve swim swindle swing swipe swirl swish switch swivel swoon swoop symbolize sympathize
+    synchronize synthesise synthesize systematize tabulate tack tackle tag tailor take talk tamper tantalize tap taper
+    tarnish tarry tat taunt teach tear tease teem teeter telescope televise tell tempt tend terminate terrify
+    terrorize test testify tether thank thaw theorize thicken think thrash thread threaten thresh thrive throb throw
+    thrust thud thump thwart tie tighten tilt tinge tingle tinker tinkle titter toast toil tolerate topple torture
+    toss totter touch trace trail train tramp trample transact transcend transcribe transfer transfix transform
+    transgress translate transmit transmute transpirate transplant transport transpose travel traverse tread treat
+    tremble trespass trickle trim trot trudge trundle trust try tuck tug tumble tunnel turn tweeze twiddle twine
+    twinkle twirl twist twitch typify unclasp uncork uncover uncurl underestimate undergo underlie underline undermine
+    underpin underrate underscore understand understate undertake underwrite undo undress undulate unearth unfasten
+    unfold unhitch unify unite universalize unlace unlash unleash unload unlock unmask unpack unravel unscramble
+    unscrew unsheathe unsolder unteach unthaw untie unveil unwind unwire update upgrade uphold upholster uplift
+    upraise uproot upset urbanize urge use usher usurp utilize utter vacate validate vanish vanquish vary veer veil
+    venerate ventilate venture verify vest vex vibrate victimize vie vindicate violate visit visualize vivify vocalize
+    volunteer vomit vote vouch vouchsafe vow wad wade waft wag waggle wail wait waive wake walk wallop wallow wander
+    wane wangle want warble warn warp warrant wash waste watch waver waylay weaken wean wear weatherstrip weave wed
+    weep weigh welcome weld wend whack wheedle wheeze whet whimper whine whinny whip whirl whisk whisper whistle
+    whiten whiz whoop widen wield wiggle wilt win wince wink winnow wipe wisecrack wish withdraw wither withhold
+    withstand witness wobble wonder woo woolgather work worry worsen wrangle wrap wreak wreathe wreck wrench wrestle
+    wriggle wring write writhe yap yawn yearn yell yelp yield zigzag zip zoom
+    """.split()
+)
+"""Verbs in the form that stands behind `may`, `will` and `to`, and behind no name."""
+
+ABSTRACT = frozenset(
+    """
+    abasement aberration ability abjection abnormality abridgment abruptness abscess abscissa absence absorbency
+    abstention abstruseness absurdity abundance accent accordance account accuracy accusation acetonemia acidity
+    acquiescence acreage activism actuality adaptation adenoma adequacy adieu adios adjective admiration admonition
+    adroitness advantage adverb adversity advertisement advice advisability affair affairs affection affidavit
+    affirmation affluence age agenda aggression agitation agony agreement ague ailment aimlessness airs alchemy
+    alerting alertness alibi alienation allegation allegory allusion aloneness aloofness alpha altercation alternative
+    altitude altruism amazement ambiance ambiguity ambition amity amphibology amusement anaesthesia analogue analogy
+    analyticity anaplasmosis anarchy anecdote anemia anger angst anguish animosity announcement annoyance anomie
+    anonymity anorexia antagonism anthropology anticipation antipathy anxiety aplomb apologia apology appearance
+    appendix appetite applause appraisal appreciation apprehension approximation aptitude archives ardor arena argot
+    argument aridity arithmetic aroma arrangement arrogance arrow arthritis article articulation artistry arts
+    ascendancy aspect aspiration assent assertion assertiveness assessment assiduity assumption assurance asterisk
+    astonishment astronomy astrophysics asymmetry athleticism atrophy attention attitude audacity austerity
+    authenticity authorization autonomy availability aversion awareness awe awfulness axiom axis babel backbone
+    background badge badness balance balkiness ballad ballot ballyhoo bankruptcy banter bargain bargaining bass bathos
+    beacon beauty beggary belief bereavement bewilderment bias bible bibliography bickering bilharziasis bill bioassay
+    biography biology biomedicine biopsy birthright bitterness blackness blandness blasphemy blatancy blemish
+    blindness bloat blot blotch blues bluster boldness bombast bonus book boredom braggadocio brand bravado bravery
+    brazenness breadth brevity briefing brightness brilliance brilliancy broadcast broadcasting broadside
+    bronchiolitis brucellosis bulk burden bursitis cadence cadenza caliber calibre callousness calmness calumny
+    camaraderie cancer candour canon cant capability capacity captivity cardiomegaly cartoon castigation catalog
+    catalogue catcall caution caveat celerity censure centering certainty certificate certiorari certitude chagrin
+    championship chance channel chaos chapter charisma charm chart charter checklist cheer cheerfulness cheering
+    chemistry childishness chill chivalry cinema circulation circumference circumstance circumstances citation
+    clairvoyance clamoring clannishness claret clarity classics clause clearance clearness cleverness cliche climate
+    clubfoot clue coccidiosis code coexistence cognizance cohesion cohesiveness coldness collusion color coma comeback
+    comedy comfort command commandment comment commentary commiseration commotion communicating communication
+    communique companionship compassion competence complaint complaisance complement completeness complexion
+    complexity complicity compliment comportment composing composite composure comprehension compulsion compulsivity
+    compunction conceit concentration concept conceptuality concert concerto concession conciseness conclusion
+    condensation condescension condition conditioning confession confidence configuration confines confirmation
+    confrontation confusion congestion conjunction connotation conscience consciousness consensus consent conservatism
+    consideration consistence consistency consolation consonant conspiracy constancy constatation constellation
+    consternation consultation contamination contempt contention context continence continuity contour contract
+    contrition controversy contusion convenience conversation convexity conviction coolness coral corporeality
+    corpulence correctness corruption counseling countenance counterpart counterpoint coupon courage covetousness
+    cowardice coyness craftsmanship cramp crassness craze creativeness creativity credo creed criminality crispness
+    criterion criticism croaking crudity cunning curiosity curriculum curtness custody cyst cytolysis damnation danger
+    darkness datum deadlock debate debility deceit deceleration decency declamation declaration decomposition decorum
+    decree decrement dedication defect defiance deficiency deficit definition deflection degree dejection deliberation
+    delight delineation delirium demeanor democracy demonstrative denial denseness density denunciation dependence
+    dependency depravity depression depth derision derivative description designation desire desolation despair
+    desperation despondency despotism detail details detergency deterioration determinant deterrent diabetes dialect
+    dialectic dialogue diam diameter diarrhea diarrhoea diary dickens dictionary dictum difference dignity dilemma
+    diligence dimension diplomacy directive directivity directory dirge disability disadvantage disagreement
+    disapproval disarray disbelief discipline disclosure discomfort discontent discontinuity discourse discretion
+    discussion disease disguise disinterest disloyalty dismay disorder disparagement displeasure disrepair disrepute
+    dissemination dissension dissent distance distaste distinction distinctness distraction distress distribution
+    ditty diversity divertimento divestiture doctorate doctrine documentary doggerel dogma dominance dominion doubt
+    dream drought drowsiness drunkenness dryness durability dynamics dysentery eagerness earnestness eccentricity
+    economics ecstasy edema editorial effectiveness efficacy ego egotism ejaculation elasticity elation electronics
+    elegance element embargo embarrassment eminence emotion emotionalism emotionality emphasis emphysema empiricism
+    emptiness enchantment encumbrance encyclopedia ending endowment endurance enervation enigma enjoyment
+    enlightenment enormity enterotoxemia enthalpy enthusiasm entirety environment epigram epistemology epitaph epithet
+    epitome equality equanimity equation equivalence equivalent essay essence esteem estrangement ethic ethics ethos
+    etiquette euphoria evidence evocation example exasperation excellence exception excitability excitement exclaiming
+    exclamation exclusion exclusiveness excursus excuse exemplar exemption exhaustion exhortation exigency existence
+    expanse expansiveness expectancy expectation experience expertise explanation expletive exposition exposure
+    expression extent extrapolation exultation eyes eyesight eyestrain facet fact fairness fairyland fairytale faith
+    falsity fame familiarity fanaticism fanfare fantasia fantasy fantods farce fare farewell fasciculation fascination
+    fascism fashion fatigue fear feasibility feature fecundity feebleness feelings femininity ferment ferocity fervor
+    fever fiat fibrosis fiction fidelity fierceness fig figuring filing fillip film fineness fingerprint finishing
+    firepower firmness fitness flair flashback flatness flattery flavor flaw flexibility flu flyer focus focusing
+    foible folklore fondness foolishness footing footnote footprint foreboding forecasting foreground foreknowledge
+    foresight forgetfulness form formalism formative formula forte fortitude fostering fountainhead fracas fragrance
+    frambesia framework franchise freedom frenzy freshness friction friendliness friendship fright frontage frostbite
+    fruitfulness frustration fullness fundamentals furor fury futility gag gaiety gallantry gamma gamut gender
+    generosity genre geochemistry geology geometry germ ghost giddiness givenness glamor glanders glaucoma glee
+    glibness gloom glory glossary goal goitre goodness gospel gossip gout grace graining grandeur grapevine graph
+    grasping gratification gratitude greatness greed greenness greeting grief grievance gripe groundwork growling
+    grudge guessing guideline guidepost guilt gusto guts haiku hallelujah hallmark hallucination halo handclasp
+    handicap handshaking handwriting hangover happiness hardship harmony harshness haste hatred hazard headache
+    heading headline headlinese health heaviness hedonism height hello helplessness hemorrhage hemorrhoid hepatitis
+    heritage hermeneutics heroism hesitancy hesitation hex hexameter hilarity histology histrionics hollering
+    hollowness homogeneity honesty honour horoscope horselaugh horsemanship hospitality hostility hotness howl hubris
+    hue humanism humidity humiliation humility humor hunch hunger hyalinization hymn hyperemia hyperplasia hypertrophy
+    hypocrisy hypothesis hysteria idea identity ideology idiom idiosyncrasy ignorance ilk illegitimacy illness
+    illumination illusion illustration image imagery imagination imaging imbalance immediacy immensity imminence
+    immobility immortality immunity impasse impatience imperialism implication importance importunity impotence
+    impotency imprecation impression imprimatur impropriety impulse impunity inability inaccuracy inaction inadequacy
+    inadvertence incantation incentive incompetence inconvenience indecision indefinity independence indication
+    indicator indictment indifference indigestion indignation individualism individuality indolence inducement
+    inequality inertia inevitability inexperience infatuation infection inference inferiority infidelity infinitive
+    infirmity influence information ingratitude inkling innocence input inquiry insanity inscription insight
+    insinuation insistence insolence insouciance instability instancy instinct instructions insularity insulation
+    integrity intellect intelligence intensity intention intentness intercourse interest intermarriage interpreting
+    interrogation interrogative intersection intimacy intolerance intonation intransigence introject intuition
+    invitation invocation irony irresolution irreverence irritability irritation ism isolation italic jargon jealousy
+    jeopardy jibe joke jot journal journalese journalism joy juju jumble jurisdiction jurisprudence justification
+    justness keenness kerygma ketosis kind knack lack lamentation landler language languor laughter laurels laxness
+    learning leavening lecture legend legibility legislation legitimacy leitmotiv lemma length leprosy lesion letdown
+    lethality lethargy letter letterhead lettering letters level lexicon liaison liberalism liberty libretto license
+    life likelihood likeness liking lilt limbo limitation lineup linguistics list literalism literalness literature
+    lobularity logarithm logic loneliness longevity longing lordship lore lousiness loveliness loyalty lucidity
+    lullaby luminosity luster lustre luxury lyric madness magazine magnificence magnitude majesty majority malady
+    malaise malaria malediction maleness malevolency malignancy mandamus manfulness manhood mania manner manners
+    mantle manual manuscript marbleizing marginality marking marksmanship masculinity mastery materialism math
+    mathematics matrimony matsyendra matter meaning meanness medal mediocrity meditation medley megalomania melodrama
+    melody memoir memorabilia memorandum memorial memorization memory menace mentality menu meq merit mess message
+    metaphor method microcosm mien mileage milieu mimesis mind mineralogy minutia misconception misery misgiving
+    misnomer missive mistaking mobility mockery mode moderation modernity modesty modifier modulation moisture
+    momentum monograph monologue monopoly monosyllable monotony mood morale morality morals mores morphology mortality
+    mortification motto movie muddle multiplicity music musicianship musing myelofibrosis mystery mystique myth nadir
+    nakedness name narrative narrowing narrowness nationalism naturalism naturalness nausea nearness negotiation
+    nerves nervousness neurosis neuter neutralism news newsletter nicety nightmare nihilism nirvana nonfiction
+    nonoccurrence nonsense nostalgia notation notebook notion noun novelty nuance nuisance numbering numbness oath
+    objection objective objectivity oblivion obscenity obscurity obtrusiveness obverse occasions occlusion ocher odds
+    odor offering ology oneness opera operetta opinion opportunism opportunity optimism opus oration oratorio
+    orchestration order orderliness ordinance ordinate originality orthodoxy orthography osteoporosis outcry outlook
+    overcast overtone overture pact paean paganism page paging pain pallor pamphlet pang panic pap papers parable
+    paradox paragon paragraph parallelism parameter paraphrase parenthesis parenthood parisology parlance parody
+    paroxysm passion passivity patchwork patent pathology pathos patience patriotism patter paucity peace peasanthood
+    peculiarity pelting pennant perception perfection perfectionism peril periodical periodicity permanence permission
+    persistence persistency persona perspective perturbation perusal pessimism petition petulance phantasy philippic
+    philosophy phoneme phonemics phonetics phonology phrase phraseology physicalness physics physiology physique
+    pianism pidgin piety pillar pimple pitfall plasticity pleasure plenitude plight plot plumpness pneumonia poem
+    poetry poignancy point policy polio politeness polka poll pollution polymyositis polynomial pompousness popularism
+    popularity porosity positivism possibility poster postmark postscript posture potency potentiality poverty power
+    powerfulness powwow preaching preamble precedence precedent precision preconception predicament predicator
+    prediction predilection predominance predomination preexistence preference prefix prejudice premiere premise
+    premonition preoccupation preposition prerequisite presence presentness prestige presumption pretence pretension
+    pretext prettiness prevalence prevision price pricing pride primacy primer principle priority privacy privilege
+    probability problem proclamation productivity profanity proficiency profile profitability profundity profusion
+    program progressivism prohibition projection prominence promotion pronoun pronouncement proof propaganda prophecy
+    proposal proposition propriety prose prosody prospect prosperity protestation prototype proverb provincialism
+    provision proviso prowess proximity prudence psychology psychotherapy publicity pun punctuality purgatory purity
+    purpose puzzlement qualification quality qualm quatrain quest question questioning questionnaire quickness
+    quietness quintet quiz quotation radicalism rage rancor rapidity rapture rasp rating rationale rationalism
+    reactivity readiness reading reality realm reason reasoning recession recital recklessness reckoning recognition
+    recollection recrimination rectitude redefinition redundancy reenforcement reevaluation reference reflection
+    refrain refusal registry regularity regulation reliability reliance religion religiousness reliving remembrance
+    reminder remonstrance remorse rendition renunciation reorientation repentance reporting repression reprieve
+    reproach reproof repugnance reputation resemblance resentment resignation resilience resolution respect respects
+    restatement restlessness restriction retardation retentiveness retirement retrospect retrovision revelation
+    reverberation reverie reversibility revery revulsion rheumatism rhyme rhythm richness righteousness rightness
+    rigor roadblock robustness romance romanticism roster rotundity roughness rubric rudeness rule rumor rundown
+    ruthlessness sadism sadness sake salesmanship sameness sample sanctity sanity sarcasm sassing satiety satire
+    satisfaction savageness scandal scar scarcity scenario scent scepticism scheme scherzo sciatica science scoffing
+    scope score scorn scours scratchiness screenplay script scripture secrecy secularism security seizure selfishness
+    semblance semitrance seniority sensation sense sensibility sensing sensitivity sensuality sentence sentiment sepia
+    serenity serialism seriousness sermon severalty severity sextet sforzando shade shadow shaft shallowness shame
+    shape sharpness shibboleth shirtsleeves shoes shortage shortness shouting showcase showdown shriek shrieking
+    shucks siamese sickness sight signal signaling signature significance signpost silence similarity simile
+    similitude simplicity sincerity sinfulness singularity situation size skepticism skill slapstick slavery slogan
+    sloganeering slot slovenliness slowing slowness smallness smallpox smoothness sob sobriety sociability socialism
+    sociality softness soldiering solemnity solicitude solidarity solidity solipsism solitude song sonnet sonority
+    sorrow sort sound southernism sovereignty spaciousness spasm spatiality speaking specialty specification
+    specificity spectacle speculation speech spelling spinnability spite splendor splenomegaly spontaneity sprue
+    squabble stability staginess stagnation stance standpoint standstill stardom statement statesmanship stationery
+    statistic stature status statute stenography stereotype stewing stiffness stillness stimulus stoicism story
+    storyline strangeness strategy strength stress stubbornness stupidity stupor style stylemark subject subjugation
+    subterfuge subtlety suddenness suffering suffix suffrage suggestion suitability summarization summary summation
+    superiority superstition suppleness supremacy surety surroundings survival suspense suspicion swearing sweetness
+    syllabicity syllable symbol symmetry sympathy symphony symptom syndrome synonym tabulation tact tactic tactics
+    taint tale talking talks tan tang tantrum tapestry taste technique telegram telegraphy telepathy television
+    temerity temper temperament temperature tempest temptation tenacity tendency tenderness tenet tenor tense tension
+    tentacle term terminology terror testament testimonial testimony text texture thankfulness thanks theme theology
+    theorem theory thermostatics thesis thickness thinking thinness thirst thorn thoroughness threat thrill thriller
+    throe thrombosis thrombus ticket tidings tilth timbre timeliness timetable timidity timing titer title token topic
+    topography torment torpor totality touchstone toughness trademark tradition trait trance tranquility transcription
+    transience translucence travelogue treachery treaty trepidation tribute trill triviality truculence truth
+    truthfulness tuberculosis tularemia tumor tumour tumult tune turmoil tutorial twinge type typewriting typhoid
+    typhus typing ugliness ulcer ulceration ultimatum unambiguity unawareness unbalance uncertainty unconcern
+    undercurrent understanding uneasiness unemployment unhappiness uniformity uniqueness unity universality unrealism
+    unreality unreason unrest unselfishness untruth unwillingness upheaval uproar urgency usefulness uselessness
+    utopia utterance vacancy vacuolization vacuum vagueness validity valor valuation value values vanity variability
+    vaudeville vector vehemence veracity verb verification versatility verse version vertex vertigo verve vestige
+    vexation viability vibrancy vice view viewpoint vigilance vignette vigor virginity virtue virulence viscosity
+    visibility vision vista visualization vitality vividness vocabulary vogue voice volition vowel vulnerability
+    wakefulness warmongering warmth warning wavelength weakness wealth weariness weight welter wetness whim whiteness
+    whodunit width wildness will willingness willpower wisdom wishing wit woe wonderfulness woodgrain woodgraining
+    word wording words worksheet worriment worthlessness wrath wretchedness writ wrongdoing yardage yarder yardstick
+    yaws yearning yen yes yoga zeal zest
+    """.split()
+)
+"""Nouns of what nobody sees: feelings, states, thoughts."""

@@ -12,12 +12,15 @@ nothing. There what follows tells, for a name is followed by what somebody does 
                         school photo` is written of her in haste
     a quality's owner   `Young women`, `White and blue dress`
     `of`                `Box of plates`; of a given name only before things in the plural: `Miles of fences`
-    its object          `Mark the back`, `Hope you are well`: what somebody is told, or wishes, to do
+    its object          `Mark the back`, `Pat him`, `Hope you are well`: what somebody is told, or wishes, to do
+    a verb's base       `Will yield`, `Hope to win`: of somebody it is told in another form, `Will yields`
+    `was` and what is   done to things alone: `Grace was said`
     `unknown`, `torn`   what is said of things
+    itself              `Bill after bill`
 
-Anywhere in a sentence a word is one behind `the` (`the Church was full`; not `the Hill girl`, `the Mark I knew`), a
-month between words of time (`one May evening`), and the last word of a place or a day (`Signal Hill`, `at Knox Church`,
-`Anzac Day`). Behind a title or a given name it is never one.
+Anywhere in a sentence a word is one at the end of a thing of two words (`Union Jack`), behind `the` (`the Church was
+full`; not `the Hill girl`, `the Mark I knew`), a month between words of time (`one May evening`), and the last word of
+a place or a day (`Signal Hill`, `at Knox Church`, `Anzac Day`). Behind a title or a given name it is never one.
 
 What each word can be is counted in WordNet 3.0 (`word_classes_table`); the rest is of our own. All else is a question.
 """
@@ -27,21 +30,30 @@ from collections.abc import Sequence
 from boxlore.core.people.names.short_forms_table import EVERYDAY, TIMES
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
-from boxlore.core.people.names_in_text.ordinary_words import DOES, MAKES_A_VERB, behind_of, english_words, is_english
+from boxlore.core.people.names_in_text.ordinary_words import (
+    DOES,
+    MAKES_A_VERB,
+    behind_of,
+    ends_a_thing,
+    english_words,
+    is_english,
+)
 from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Word
 from boxlore.core.people.names_in_text.word_classes_table import (
+    ABSTRACT,
     COMMANDS,
     GROWN,
     PEOPLE,
     QUALITIES,
     THINGS,
     THINGS_DONE,
+    VERBS,
 )
 
 _SHORTEST_OF_A_TITLE, _FEWEST_OF_A_TITLE = 4, 2
 _ENDS = '.!?:;"“„«(\n'
-_OBJECTS = frozenset("the a an this these those each every any no all both it them".split())
-_WHOLE_OBJECTS = frozenset("it them".split())
+_OBJECTS = frozenset("the a an this these those each every any no all both it them him me us my your our".split())
+_WHOLE_OBJECTS = frozenset("it them him me us".split())
 """Behind a verb these need no noun."""
 _DOES = DOES | frozenset("someone anybody everybody everyone anything something".split())
 _WISHES = {
@@ -52,6 +64,14 @@ _WISHES = {
 }
 """What stands behind these at the beginning of a sentence, where they are no names."""
 _DONE_IN_HOPE = frozenset("see hear be come get go send write find have visit bring".split())
+_NO_WORD = Word("", "", "", 0, 0, "")
+_DONE_TO_THINGS = frozenset("said sung mown sown brewed baked poured printed paved signed glazed".split())
+"""What is done to things alone (common practice, no source); somebody is said to be something."""
+_WAS = frozenset("was is were are been being".split())
+_AGAIN = frozenset("after by upon to for and".split())
+_ITS_YEAR = frozenset(("year", "same", "following", "previous", "next"))
+_PAST = frozenset(("drew",))
+"""Names that are the past of a verb, which takes its object."""
 _AUXILIARIES = frozenset(("may", "will"))
 _DOERS = frozenset("i you he she it we they that this there who which what one nobody somebody".split())
 _OF_SOMEBODY = frozenset("i we who whom whose that you he she they my our".split())
@@ -87,7 +107,8 @@ _MORE_QUALITIES = QUALITIES - EVERYDAY | _COLOURS
 _PARTICLES = frozenset("up out down off away".split())
 _FAMILYS_OWN = frozenset("place home side lot clan crowd end".split())
 """What stands behind a family name, besides `THINGS`."""
-_SOME_PEOPLE = FAMILY_WORDS | frozenset("women men children people folk ladies".split())
+_MANY_PEOPLE = frozenset("women men children people folk ladies".split())
+_SOME_PEOPLE = FAMILY_WORDS | _MANY_PEOPLE
 _OWNERS = frozenset("my our your his her its their".split())
 _WHERE = frozenset("on near under over above along".split())
 _PARTS_OF_THINGS = frozenset("back front top bottom edge side corner reverse verso".split())
@@ -110,6 +131,8 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
     folded = words[at].folded
     if _is_behind_a_name(words, at):
         return False
+    if ends_a_thing(words, at):
+        return True
     begins = not at or any(sign in words[at].before for sign in _ENDS)
     behind = behind_of(words, at, 3)
     if not is_called and _ends_a_place(words, at, begins=begins):
@@ -126,6 +149,8 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
         return True  # `King George`
     if capitals_tell and not begins:
         return False
+    if _is_of_a_list(words, at):
+        return True
     if not capitals_tell and words[at].spelled[0].islower() and _is_small_word(words, at, behind):
         return True
     return bool(behind) and _goes_on_as_a_word(folded, behind, is_called=is_called, capitals_tell=capitals_tell)
@@ -133,7 +158,7 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
 
 def is_ordinary(folded: str) -> bool:
     """Whether a folded word is English, a plural too."""
-    if folded in english_words() or folded in TIMES or folded in COMMANDS or folded in PEOPLE:
+    if folded in english_words() or folded in _PAST or folded in TIMES or folded in COMMANDS or folded in PEOPLE:
         return True
     return _is_noun(folded) or any(map(_is_noun, _singulars(folded)))
 
@@ -153,7 +178,9 @@ def _is_behind_a_name(words: Sequence[Word], at: int) -> bool:
 def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, capitals_tell: bool) -> bool:
     """By what stands behind a word that is large, or small, for no reason of its own."""
     after = behind[0]
-    then = behind[1].folded if len(behind) > 1 else ""
+    then, further = (word.folded for word in (*behind[1:3], _NO_WORD, _NO_WORD)[:2])
+    if after.spelled[0].islower() and _is_so_told_of_no_name(folded, after.folded, then, further):
+        return True
     if after.folded in _WISHES.get(folded, ()) or (folded == "hope" and after.folded == "to" and then in _DONE_IN_HOPE):
         return True
     if folded in COMMANDS and folded not in TIMES and _is_object(behind):
@@ -162,9 +189,12 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
         return True
     if after.folded == "of":
         is_of_a_name = capitals_tell and any(word.spelled[0].isupper() for word in behind)
-        return bool(then) and not is_of_a_name and (not is_called or _is_plural_thing(then))
+        is_of_things = _is_plural_thing(then) or (then not in MAKES_A_VERB and _is_plural_thing(further))
+        return bool(then) and not is_of_a_name and (not is_called or is_of_things)
     if capitals_tell and after.spelled[0].isupper() and is_called:
         return False
+    if folded in QUALITIES and after.folded in QUALITIES and (_is_plural_thing(then) or then in _MANY_PEOPLE):
+        return True
     if folded in QUALITIES and (_is_owner(after.folded, is_called=is_called) or _is_and_another(behind)):
         return not _is_person(then)
     is_done_up = then in _PARTICLES and len(behind) > 2 and behind[2].folded in MAKES_A_VERB
@@ -175,12 +205,35 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
     return _is_thing(folded, after.folded, is_called=is_called)
 
 
+def _is_of_a_list(words: Sequence[Word], at: int) -> bool:
+    """`Faith, hope and charity`: what nobody sees, without an article."""
+    if len(words) < at + 4 or words[at + 1].before.strip() != "," or words[at + 2].folded != "and":
+        return False
+    others = (words[at + 1], words[at + 3])
+    return all(word.spelled[0].islower() and word.folded in ABSTRACT | EVERYDAY for word in others)
+
+
+def _is_so_told_of_no_name(folded: str, after: str, then: str, further: str) -> bool:
+    """`Will yield`, `Hope to win`, `Grace was said`, `Bill after bill`, `June that year`, `Drew a line`."""
+    if folded in _AUXILIARIES and after in VERBS:
+        return True
+    if after == "to":
+        return folded in ("hope", "will") and then in VERBS
+    if after in _WAS:
+        return then in _DONE_TO_THINGS and further != "to"
+    if after in _AGAIN:
+        return then == folded
+    if folded in TIMES and after in ("that", "this", "the", "of"):
+        return then in _ITS_YEAR
+    return folded in _PAST and after in ("a", "an") and not _is_person(then)
+
+
 def _is_thing(folded: str, after: str, *, is_called: bool) -> bool:
     """Whether the word behind is a thing that the word tells more of."""
     if after in _NO_THINGS or after.removesuffix("s") in _KEPT_APART:
         return False
     if folded in TIMES:
-        return after in _OF_TIMES
+        return after in _OF_TIMES or _is_plural_thing(after)
     return _is_plural_thing(after) or (after in GROWN if is_called else _is_noun(after))
 
 
