@@ -185,7 +185,7 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
             frame.put("suffix", written(piece))
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
             _put_marked(frame, marked[0], piece[marked[1] :])
-        elif piece[0].is_small and _another(frame, piece):
+        elif (piece[0].is_small or piece[-1].is_small) and _another(frame, piece):
             continue  # `Elsie Crane, a Tuttle before she married`
         elif not given and not piece[0].is_describing and not _is_note(piece):
             given = piece

@@ -15,7 +15,7 @@ def _words(text: str) -> frozenset[str]:
 
 TITLES = _words(
     """
-    mr mrs ms miss mister missus mx master dr doctor prof professor rev reverend revd sir dame lady lord hon honourable
+    cllr mr mrs ms miss mister missus mx master dr doctor prof professor rev reverend revd sir dame lady lord hon honourable
     capt captain cpt col colonel maj major lt lieut lieutenant sgt sergeant cpl corporal pte private gen general adm
     admiral cmdr commander cdr cmdre commodore brig brigadier flt wing sqn squadron leader flying pilot officer gunner spr
     sapper midshipman surgeon quartermaster gnr tpr bdr padre constable inspector ensign matron nurse alderman councillor cr mayor president senator judge
@@ -61,7 +61,9 @@ EITHER = _words("able earl dean duke judge don d da m fr pan graf baron justice"
 NOBLE = _words("graf grafin freiherr freifrau baron baronin baroness furst ritter edler parun krahv")
 """Titles that stand between the given names and a particle."""
 
-WIFE_TITLES = _words("mrs missus mme madame frau sra senora signora fru rouva rva proua pani kundze ponia mevr mevrouw")
+WIFE_TITLES = _words(
+    "vve veuve vda ozv ozvegy witwe wwe mrs missus mme madame frau sra senora signora fru rouva rva proua pani kundze ponia mevr mevrouw"
+)
 """Titles of a wife, behind which the name of her husband may stand (`Mrs. Thomas Pell`)."""
 
 GIVEN_TITLES = _words(
@@ -115,8 +117,8 @@ KIN_WORDS: dict[str, str] = {
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
-        ("sister", "deirfiur dheirfiur nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
-        ("brother", "dearthair dhearthair batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
+        ("sister", "lillasyster storasyster lillesoster storesoster pikkusisko isosisko deirfiur dheirfiur nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
+        ("brother", "lillebror storebror pikkuveli isoveli dearthair dhearthair batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
         ("great-grandmother", "arriere-grand-mere bisabuela bisnonna bisavo overgrootmoeder oldemor gammelmormor prababcia prababicka isoisoaiti dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
         ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадеда deda дедушка прадед"),
         ("husband", "ferj ferjem ferje eiginmadur virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
@@ -234,7 +236,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
         ),
         (
             "married_as",
-            "married name|married as|mrs|later mrs|now mrs|later|m|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
+            "married name|married as|formerly mrs|previously mrs|once mrs|fruher frau|mrs|later mrs|now mrs|later|m|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
             "po muzu|po meze|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),

@@ -98,7 +98,7 @@ def _is_plainly_a_name(item: Item, names: Sequence[Item], known: KnownNames, *, 
 def _may_name(token: Token) -> bool:
     """Whether a word is none of every day, of no thing, of no place in a picture, and not what animals are called."""
     plain = token.plain
-    return plain not in english_words() and plain not in table.NOUNS and plain not in NAMES_OF_ANIMALS
+    return not (plain in english_words() or plain in table.NOUNS or plain in NAMES_OF_ANIMALS or plain in TITLES)
 
 
 def _unknown_alone(items: Sequence[Item], known: KnownNames) -> list[Item]:

@@ -73,7 +73,7 @@ def _pair(part: Sequence[Item]) -> Sequence[Item]:
 
 def _is_apposition(part: Sequence[Item], at: int) -> bool:
     described, named = part[at], part[at + 1]
-    opens = at == 0 or described.joined != ""
+    opens = at == 0 or described.joined != "" or described.is_beside
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`
@@ -110,7 +110,7 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
     first = tokens_of(said.person.words)[0].plain if said.person.words else ""
     is_bare = is_noun_of_one(said.person.words) and said.person.words.islower()  # `Miss Tuttle, teacher`
     is_remark = not said.joined and ((said.definite and first in THE) or is_bare)
-    return bool(ends and is_remark and at == 0 and named.is_name and not named.person.note and _fit(said, named))
+    return bool(ends and is_remark and at == 0 and named.is_name and not said.is_beside and _fit(said, named))
 
 
 def _turned(part: Sequence[Item]) -> Item | None:

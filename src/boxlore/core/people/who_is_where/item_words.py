@@ -61,6 +61,7 @@ def person_named(
         asks = f"Is “{said}” in the picture, where “{told}” is told?"
         return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
     is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
+    is_one = is_one and words[0].plain not in ("half", "part")  # `half of Grandma`
     if is_one:
         if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
             return Placed(told, 0, unsure=unsure), False
@@ -341,6 +342,8 @@ def begins_person(further: Sequence[Element]) -> bool:
         return begins_person(further[1:])  # `possibly Ada`
     if is_my(first) and len(further) > 1 and (relation(further[1]) or _NOUNS.get(further[1].plain) == "one"):
         return True
+    if first.plain in TITLES and not first.is_large and len(further) > 1 and further[1].is_large:
+        return True  # `don Anselmo`
     if first.plain in table.BEFORE_A_NAME and len(further) > 1 and further[1].is_large:
         return True
     is_name = first.is_large and token_of(first.text).is_given  # `Una`
@@ -401,7 +404,11 @@ def is_remark(words: Sequence[Element]) -> bool:
 def _is_kin_of_somebody(words: Sequence[Element]) -> bool:
     """`brother of Tom`, `le frère de Tom`, said of somebody named before."""
     bare = words[1:] if words[0].plain in small_words.THE and len(words) > 3 else words
-    is_kin = len(bare) > 2 and bool(relation(bare[0])) and not token_of(bare[0].text).is_given
+    is_kin = (
+        len(bare) > 2
+        and (bool(relation(bare[0])) or bare[0].plain in small_words.WIDOWED)
+        and not token_of(bare[0].text).is_given
+    )
     names_somebody = is_kin and bare[1].plain in small_words.OF and bare[2].is_large
     return names_somebody and (not bare[0].is_large or token_of(bare[2].text).is_given)  # `Bruder von Emil`
 
@@ -516,6 +523,8 @@ _WIVES = ("fru", "frue", "rouva", "proua", "pani")
 
 def _is_kin(word: Element) -> bool:
     """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
+    if word.text.lower() in small_words.NO_NOUNS:
+        return bool(relation(word))
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     if word.is_large and token_of(word.text).is_given and not relation(word):
         return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French

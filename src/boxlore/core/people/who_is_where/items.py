@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.reader import read_name
-from boxlore.core.people.names.tokens import tokens_of
+from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.item_words import (
@@ -41,11 +41,14 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     inside = [note for note in reader.notes if words and words[0].start < note.start and note.end < words[-1].end]
     notes = [note.text for note in reader.notes if note not in inside]  # `Peggy (Margaret) Loftus` has it in the name
     doubted = any(_doubts(note) for note in reader.notes)
+    counted = [word for word in remark if word.plain not in small_words.ARTICLES]
+    if len(counted) == 1 and counted[0].kind == "ordinal" and not ahead.position:
+        ahead.position, reader.placed = counted[0].value, True  # `ich bin die Zweite`
     if remark:
         notes.insert(0, between(remark, reader.text))
     if reader.aside:
         notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
-    if before == "and" and words and all(word.plain in TITLES for word in words) and following:
+    if before == "and" and words and following and _are_titles_of_two(words, following):
         reader.words = [replace(word, kind="title") for word in words]
         return
     kept = reader.notes
@@ -65,7 +68,11 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         and all(word.plain in small_words.CORRECTIONS for word in words)
     ):
         reader.notes = kept
-        return  # `no, wait, Agnes`
+        if reader.items:
+            _taken_back(reader.items[-1])  # `Betty... no, wait, it's Kathleen`
+        return
+    if opens_part and before == "comma" and words and all(word.plain in small_words.INTERJECTIONS for word in words):
+        return  # `Well, that's Betty`
     is_correction = bool(words) and all(word.plain in small_words.CORRECTIONS for word in words)
     if is_correction and reader.items and not reader.items[-1].person.words:
         return  # `No idea, sorry`
@@ -86,7 +93,8 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         if before == "and" and not last.person.asks:
             last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
         return
-    for goes_on in (told, whole) if whole.startswith(("a ", "an ")) else (told,):  # `a` is `and` of Czech too
+    adds = whole.startswith(("a ", "an ")) or whole.endswith(" was")  # `a` is `and` of Czech too
+    for goes_on in (whole, told) if adds else (told,):
         if len(reader.items) > reader.part_begins and words[0].kind != "or" and _goes_on(reader, goes_on):
             last = reader.items[-1]
             if _is_quoted(goes_on):
@@ -128,6 +136,12 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     reader.joined, reader.place_since = "", False
 
 
+def _taken_back(item: Item) -> None:
+    if item.is_name and item.person.is_person:
+        asks = f"Is “{item.person.words}” in the picture?"
+        item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
+
+
 def _how_many_unknown(words: Sequence[Element]) -> int:
     """The number of `two I can't name` and of `three unknown girls`; 0 for any other words."""
     bare = _without_leads(words)
@@ -161,6 +175,21 @@ def _is_pronoun(words: Sequence[Element]) -> bool:
     """`her`, of whoever was told before."""
     said = [word for word in words if word.kind not in ("unsure", "verb")]
     return len(said) == 1 and said[0].text in ("her", "him", "them", "she", "he", "they")
+
+
+def _are_titles_of_two(words: Sequence[Element], following: Sequence[Element]) -> bool:
+    """`Mr. and Mrs. Pell`, `Ma and Pa Kettleby`: titles, or kin before kin and a family name."""
+    if all(word.plain in TITLES for word in words):
+        return True
+    is_kin = len(words) == 1 and words[0].is_large and words[0].plain in KIN_WORDS and len(following) > 1
+    if not is_kin or following[0].plain not in KIN_WORDS or not following[0].is_large:
+        return False
+    name = following[1]
+    return name.kind == "word" and name.is_large and not token_of(name.text).is_given and name.plain not in KIN_WORDS
+
+
+def _leads_a_name(word: Element) -> bool:
+    return word.plain in TITLES or (word.plain in KIN_WORDS and word.is_large)
 
 
 def _doubts(note: Element) -> bool:
@@ -289,10 +318,11 @@ def _people(reader: Reader, words: Sequence[Element], told: str) -> Iterable[tup
         return
     titles = [word for word in words if word.kind == "title"]
     rest = words[len(titles) :]
-    names = [word for word in rest if word.plain not in TITLES]
+    names = [word for word in rest if not _leads_a_name(word)]
     if titles and names and len(names) < len(rest):
-        name = between(names, reader.text)
-        for title in (titles[0], rest[0]):
-            yield Placed(f"{title.text} {name}", 0), True
+        ends = next((at for at, word in enumerate(names) if at and word.text.islower()), len(names))
+        name, note = between(names[:ends], reader.text), between(names[ends:], reader.text)
+        yield Placed(f"{titles[0].text} {name}", 0), True
+        yield Placed(f"{rest[0].text} {name}", 0, note=note), True
         return
     yield person_named(words, reader.text, reader.known, surely=reader.joined == "with")

@@ -7,7 +7,7 @@ LEADS = frozenset(
     "definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
     "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
     "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом а но potem ale tad tada bet "
-    "pak potom".split()
+    "sondern vaid sino vaan lecz hanem pak potom".split()
 )
 """Words before a name that go on with the list: `then Ruth`."""
 
@@ -18,6 +18,12 @@ CORRECTIONS = frozenset(
     "vanta vent odota oota warte attends espera aspetta wacht подожди czekaj pockej palauk pagaidi no wait sorry rather correction nein quatsch halt non pardon nee nej nei нет vabandust anteeksi ei".split()
 )
 """Words that take back the name before them: `Percy — no, wait, that's Wilf`."""
+
+INTERJECTIONS = frozenset(
+    "well oh ah aha hm hmm now ok okay so right let's naja nun tja also noh nii tiens alors bueno pues beh allora ecco bom nou nu na "
+    "nou no ну вот вон ach wiec nu noo tak hat jaeja bhuel".split()
+)
+"""Words that open a sentence and say nothing: `Well, that's Betty`."""
 
 BUT = frozenset("but aber sondern aga vaid mais pero sino ma mas maar men mutta vaan но а ale lecz bet nego".split())
 """`but`, before whoever it is instead: `looks like Ruth but it's Edna`."""
@@ -110,7 +116,12 @@ CARDINALS: dict[str, int] = {
 
 PEOPLE_IN_ALL = frozenset("people persons of us in all personen inimest personnes personas persone pessoas".split())
 
-NO_NOUNS = frozenset(("père", "bruder"))
+WIDOWED = frozenset(
+    "widow widower witwe witwer lesk veuve veuf viuda viudo vedova vedovo viuva weduwe enke anka leski вдова wdowa vdova".split()
+)
+"""Kin of somebody who is dead: `widow of Albert Mudge`."""
+
+NO_NOUNS = frozenset(("père", "bruder", "born"))
 """Words whose accents tell them from a noun of several people: `père` is no Estonian `pere`, `Bruder` is one."""
 
 FINNISH_KIN = frozenset(

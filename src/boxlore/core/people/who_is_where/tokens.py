@@ -14,7 +14,7 @@ from itertools import pairwise
 
 from boxlore.core.people.names.lists_table import SHORTENED_GIVEN
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
+from boxlore.core.people.names.words_table import FILIATION, KIN_WORDS, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.labels import ROMANS, labels_of
@@ -44,7 +44,7 @@ _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(
-    r"(?:edw|hy|vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
+    r"(?:edw|cllr|hy|vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
     r"mrs?|messrs|ms|drs?|st|sr|jr|revd?|revs|prof|capt|cpt|lt|lieut|col|maj|sgts?|cpls?|ptes?|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nos|nr|mme|"
     r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\."
 )
@@ -250,7 +250,9 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
         near = zip(plain[at:end], phrase, strict=False)
         if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
             continue
-        large = words[at][0][:1].isupper() and at and not is_shouted
+        if _is_inside_a_name(words, at, kind, phrase):
+            continue
+        large = words[at][0][:1].isupper() and at and not (is_shouted or _begins_sentence(words, at, kind))
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
         if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:
@@ -259,6 +261,26 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue
         return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
+
+
+_ENDS = ".!?;…"
+
+
+def _begins_sentence(words: Sequence[Word], at: int, kind: str) -> bool:
+    """Whether a small word of three letters and more is large because a sentence begins: `That's`, `And`."""
+    return words[at - 1][0] in _ENDS and len(words[at][0]) > 2 and kind in ("and", "verb")
+
+
+def _is_inside_a_name(words: Sequence[Word], at: int, kind: str, phrase: Sequence[str]) -> bool:
+    """Whether a word that counts, or a short one for a place, is a name where it stands: `Osman bin …`, `felesége Vas
+    Ilona`."""
+    word = words[at][0]
+    if len(phrase) > 1 or not word[:1].isupper():
+        return False
+    behind = fold(words[at + 1][0]) if at + 1 < len(words) else ""
+    fathers = kind.startswith("ordinal") and behind in FILIATION and len(behind) > 2
+    is_short = kind in PLACES and 1 < len(word) < 4 and at > 0 and words[at - 1][0][0].isalpha()
+    return fathers or (is_short and not word.isupper())
 
 
 def _is_shouted(words: Sequence[Word]) -> bool:

@@ -7,8 +7,20 @@ Peg, Dougal, Peg                  ; may be two of one name: a question, and nobo
 from collections.abc import Sequence
 from dataclasses import replace
 
+from boxlore.core.people.names.tokens import Token, tokens_of, written
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.statements import fold
+
+
+def _ask_of_first_name(item: Item, wholes: Sequence[tuple[Token, ...]]) -> None:
+    """`Freda... what was her name... Freda Gant`: one name told short and whole may be one person."""
+    tokens = tokens_of(item.person.words)
+    if len(tokens) != 1 or not (item.is_name and item.person.is_person and tokens[0].is_given):
+        return
+    whole = next((name for name in wholes if len(name) > 1 and name[0].plain == tokens[0].plain), ())
+    if whole:
+        asks = f"Is “{item.person.words}” {written(whole)}, or somebody else?"
+        item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
 
 
 def told_once(items: Sequence[Item]) -> list[Item]:
@@ -16,7 +28,9 @@ def told_once(items: Sequence[Item]) -> list[Item]:
     kept: list[Item] = []
     told: set[str] = set()
     note = ""
+    wholes = [tokens_of(item.person.words) for item in items if item.is_name]
     for item in items:
+        _ask_of_first_name(item, wholes)
         person = item.person
         if note:
             person = replace(person, note=", ".join(filter(None, (note, person.note))))

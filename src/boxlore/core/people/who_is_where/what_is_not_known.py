@@ -15,10 +15,10 @@ from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.tokens import Element
 
 _OTHERS = frozenset(
-    "others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid autres reste "
-    "otros otras demas resto altri altre outros outras overigen andre ovrige resten andra ovriga muut muita "
-    "loput остальные остальных других другие reszta reszty innych inni pozostalych parejos parejie parejo "
-    "citus kitus kiti kitu likusiu ostatni ostatnich tobbiek tobbit tobbieket tobbi hina hinir eile".split()
+    "otro otra others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid "
+    "autres reste otros otras demas resto altri altre outros outras overigen andre ovrige resten andra ovriga "
+    "muut muita loput остальные остальных других другие reszta reszty innych inni pozostalych parejos parejie "
+    "parejo citus kitus kiti kitu likusiu ostatni ostatnich tobbiek tobbit tobbieket tobbi hina hinir eile".split()
 )
 """The rest of those in the picture."""
 
@@ -33,7 +33,7 @@ _FAMILY_NAME = frozenset(
     "фамилию фамилии nazwiska nazwisko uzvardu pavardes prijmeni".split()
 )
 KNOWING = frozenset(
-    "know knew remember recall recognise recognize forget forgotten kenne kennt erkenne weiss erinnere "
+    "know knew acuerdo remember recall recognise recognize forget forgotten kenne kennt erkenne weiss erinnere "
     "vergessen tunne tea maleta maletan unustanud connais connait reconnais sais oublie rappelle conozco "
     "reconozco recuerdo olvide se conosco riconosco ricordo dimenticato conheco reconheco lembro esqueci ken "
     "herken weet vergeten kender husker glemt kjenner kanner minns vet glomt tieda tunnista muista unohtanut "
@@ -44,8 +44,8 @@ KNOWING = frozenset(
 """Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
 
 _WHOM = frozenset(
-    "die den das wen qui que che dien som keda kelle которого которую ktorego ktora kuru kurio koho akit sem "
-    "whom".split()
+    "di dont cuyo whose deren dessen wiens hvis vars jonka die den das wen qui que che dien som keda kelle "
+    "которого которую ktorego ktora kuru kurio koho akit sem whom".split()
 )
 """Behind a comma, with such a verb: `eine Frau, die ich nicht kenne`."""
 

@@ -10,7 +10,7 @@ from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
-from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names.words_table import FILIATION, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
@@ -26,6 +26,7 @@ from boxlore.core.people.who_is_where.kin_words import ME, is_oblique_kin, relat
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
+    BEFORE_EXACTLY,
     BEGIN_A_REMARK,
     BUT,
     CARDINALS,
@@ -188,7 +189,8 @@ def _of_kin(reader: Reader, element: Element, further: Sequence[Element]) -> str
 
 
 def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
-    opens = reader.previous in ("", "comma", "end", "colon", *table.DIRECTIONS) and not reader.words
+    opens = reader.previous in ("", "comma", "end", "colon", *PLACES) and not reader.words
+    opens = opens and element.text not in BEFORE_EXACTLY
     if opens and element.kind != "me" and element.plain in ME and further and _joins(further[0]):
         return "me"  # `ja i nieznana pani`
     if element.kind != "me":
@@ -202,7 +204,7 @@ def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
 
 
 def _joins(element: Element) -> bool:
-    return element.kind == "and" and not element.is_large
+    return element.kind in ("and", "with") and not element.is_large
 
 
 def _weak(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -218,6 +220,8 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "of"
     if not reader.words and element.plain in _ALSO_IS and begins_person(further) and describes_somebody(reader):
         return "verb"
+    if further and further[0].plain in ("bar", "bars") and reader.words and reader.words[-1].text.isupper():
+        return "word"  # `DFC and bar`
     if reader.words and (_joins_family_names(reader, element, further) or share_kin(reader.words[-1], further)):
         return "word"
     joins = bool(further) and (reader.words or reader.items) and further[0].kind not in ("comma", "end")
@@ -339,6 +343,8 @@ def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "verb"  # `a man called Trench`
     if element.kind != "verb" or not further:
         return ""
+    if element.plain in FILIATION and reader.words and reader.words[-1].kind != "me" and further[0].is_large:
+        return "word"  # `Osman bin Idris`
     if reader.joined == "with" and reader.words and describes_last(reader) and begins_person(further):
         return "verb"  # `Der Herr mit Bart ist Opa Wilhelm`
     touches = further[0].kind in (*PLACES, "position", "from the right", "colon", "verb")
