@@ -177,8 +177,8 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
     if words[0].is_large and not (is_kin or token_of(following.text).is_given):
         return words
     names = following.is_large and not (relation(following) and len(words) == 2)
-    if words[0].plain == "the" and len(words) == 2 and not token_of(following.text).is_given:
-        return words  # `the Ford`
+    if words[0].plain == "the" and len(words) == 2:
+        return words  # `the Ford`, `the Morris`
     return words[1:] if names or is_kin or following.kind in ("my", "unknown") else words
 
 
