@@ -4,7 +4,7 @@ Peg; in front of Peg, Dougal      ; the second Peg only says where Dougal stands
 Peg, Dougal, Peg                  ; may be two of one name: a question, and nobody is made of the second
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from boxlore.core.people.names.tokens import Token, tokens_of, written
@@ -12,13 +12,12 @@ from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.statements import fold
 
 
-def _ask_of_first_name(item: Item, wholes: Sequence[tuple[Token, ...]]) -> None:
+def _ask_of_first_name(item: Item, wholes: Mapping[str, tuple[Token, ...]]) -> None:
     """`Freda... what was her name... Freda Gant`: one name told short and whole may be one person."""
     tokens = tokens_of(item.person.words)
     if len(tokens) != 1 or not (item.is_name and item.person.is_person and tokens[0].is_given):
         return
-    whole = next((name for name in wholes if len(name) > 1 and name[0].plain == tokens[0].plain), ())
-    if whole:
+    if whole := wholes.get(tokens[0].plain):
         asks = f"Is “{item.person.words}” {written(whole)}, or somebody else?"
         item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
 
@@ -28,7 +27,8 @@ def told_once(items: Sequence[Item]) -> list[Item]:
     kept: list[Item] = []
     told: set[str] = set()
     note = ""
-    wholes = [tokens_of(item.person.words) for item in items if item.is_name]
+    names = (tokens_of(item.person.words) for item in reversed(items) if item.is_name)
+    wholes = {name[0].plain: name for name in names if len(name) > 1}
     for item in items:
         _ask_of_first_name(item, wholes)
         person = item.person
