@@ -214,7 +214,7 @@ class Assembly(Gathered):
     def _ordinal(self, value: int) -> bool:
         if self.taken[-1:] == ["ordinal"] and 1 <= value <= LAST_MONTH and not (self.date.month or self.numbers):
             return self._month(value)  # the 1st of the 5th
-        if self.ordinals or (self.numbers and not self.date.month) or self.date.day:
+        if (self.ordinals and not self.decades) or (self.numbers and not self.date.month) or self.date.day:
             return False
         self.ordinals.append(value)
         self.latest = "day"

@@ -8,6 +8,7 @@ from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.weeks import OF_A_DAY
 
 _SUNDAY = 6
+_DECADES, _LAST_CENTURY = 10, 21
 
 
 class Gathered:
@@ -74,6 +75,8 @@ class Gathered:
     def _settle_decade_of_a_century(self) -> bool:
         """`the thirties of the 20th century`, `w latach 30. XX wieku`."""
         centuries = [*self.romans, *self.ordinals]
+        if self.decades and self._settle_nth_decade(centuries):
+            return True
         if len(centuries) != 1 or not 1 <= centuries[0] <= 21:
             return False
         self.romans, self.ordinals = [], []
@@ -81,6 +84,17 @@ class Gathered:
             return False
         self.date.year, self.date.assumed = f"{centuries[0] - 1:02d}{self.date.year[2:]}", False
         return len(self.date.year) == 4
+
+    def _settle_nth_decade(self, centuries: list[int]) -> bool:
+        """`the first decade of the 20th century`, `XX a. 4-asis dešimtmetis`."""
+        told = [*(value for value, _ in self.numbers), *centuries]
+        nths = [value for value in told if 1 <= value <= _DECADES]
+        others = [value for value in told if _DECADES < value <= _LAST_CENTURY]
+        if len(nths) != 1 or len(others) != 1 or len(told) != 2 or self.date.year:
+            return False
+        self.romans, self.ordinals, self.numbers = [], [], []
+        self.date.year, self.date.assumed = f"{others[0] - 1}{nths[0] - 1}X", False
+        return True
 
     def _settle_decade(self) -> bool:
         date = self.date
@@ -259,6 +273,8 @@ class Gathered:
         if self.date.year or self.date.years:
             return False
         century = self.numbers.pop()[0] if self.numbers and 15 <= self.numbers[-1][0] <= 20 else 0
+        if century and self.century:
+            century, self.century = century - 1, False  # “20. gadsimta 30. gadi”
         self.date.year, self.date.assumed = f"{century or 19}{value // 10}X", not century
         return True
 

@@ -15,7 +15,7 @@ from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near, outermost
-from boxlore.core.dates.writing import choices_of, question, spans_of, written
+from boxlore.core.dates.writing import choices_of, question, spans_of, written, year_of
 
 
 @dataclass(slots=True)
@@ -222,6 +222,8 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     """`by 1914` is to the end of 1914, `before 1914` to that of 1913. A war began and ended within a month, and an
     event of the family within its day, which stay in."""
     (part,), side = whole.parts, SIDE_OF_LIMIT[whole.kind]
+    for date in whole.leaves():
+        _ask_where_a_feast_is_another_day(date, context)
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
     spans = any(date.span and not date.part for date in whole.leaves())
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
@@ -234,6 +236,16 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.beside == "just":
         return not_far(end, side, of_years=spans)
     return f"[..{end}]" if side < 0 else f"[{end}..]"
+
+
+def _ask_where_a_feast_is_another_day(date: Partial, context: DateContext) -> None:
+    """“Developed 12.1.39, taken at Xmas” are two dates, and no 12 January that is Christmas. Raises NoSuchDate."""
+    if not (date.feast and date.day and date.year):
+        return
+    told = date.copy()
+    told.year, told.assumed = year_of(date, 0), False
+    if asks := question(told, context):
+        raise NoSuchDate(asks, (written(told, context),))
 
 
 def _from(whole: Expression, context: DateContext, pick: int) -> str:

@@ -84,7 +84,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("easter tuesday",), "", 1583, 0, ("easter", 2), _EASTER),
     (("whit tuesday",), "", 1583, 0, ("easter", 51), _EASTER),
     (("ascension", "ascension day"), "", 1583, 0, ("easter", 39), _EASTER),
-    (("pentecost", "whitsun", "whitsuntide", "whit sunday", "whitsunday", "pfingsten", "nelipüha"), "", 1583, 0, ("easter", 49), _EASTER),
+    (("pentecost", "whitsun", "whit", "whitsuntide", "whit sunday", "whitsunday", "pfingsten", "nelipüha"), "", 1583, 0, ("easter", 49), _EASTER),
     (("trinity sunday",), "", 1583, 0, ("easter", 56), _EASTER),
     (("corpus christi", "fronleichnam"), "", 1583, 0, ("easter", 60), _EASTER),
     (("thanksgiving", "thanksgiving day"), "US", 1865, 1865, ("on", "1865-12-07"), "Johnson's proclamation, 1865"),

@@ -17,6 +17,7 @@ from boxlore.core.dates.numbers_in_words import number_and_ending, spoken
 from boxlore.core.dates.wars_table import SPAN_NAMES
 
 Senses = tuple[Sense, ...]
+Piece = tuple[str, str | None, int, int]
 
 
 class Token(NamedTuple):
@@ -80,6 +81,10 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
             tokens.append(Token(month, start, end))
             at += 1
+            continue
+        if group == "digits" and piece in ("18", "19") and (end_of_year := _rest_of_year(tokens, pieces, at)):
+            tokens.append(Token((Sense("year", piece + end_of_year[0]),), start, end_of_year[3]))  # “8 Dec 19 38”
+            at += 2
             continue
         if group == "digits" and len(piece) == 4:
             if piece[0] == "0" and _HOURS.fullmatch(piece):
@@ -150,6 +155,17 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
 
 
 _SMALL_O = frozenset("ºª")
+
+
+def _rest_of_year(tokens: list[Token], pieces: list[Piece], at: int) -> Piece | None:
+    """The last two digits of a year that is written apart, behind a day and a month: `8 Dec 19 38`."""
+    behind = [{sense.kind for sense in token.senses} for token in tokens[-2:]]
+    if len(behind) < 2 or "month" not in behind[1] or not behind[0] & {"day", "ordinal"} or at + 1 >= len(pieces):
+        return None
+    following = pieces[at + 1]
+    return following if following[1] == "digits" and len(following[0]) == 2 else None
+
+
 _ENGLISH_ORDINAL = frozenset(("st", "nd", "rd", "th"))
 
 
@@ -206,9 +222,6 @@ def _days_and_year(day: str, sign: str | None, last: str | None, year: str) -> l
     if sign and last:
         told += [SIGNS[sign] or (), (Sense("day", (int(last), len(last))),)]
     return [*told, (Sense("year" if len(whole) == 4 else "short", whole),)]
-
-
-Piece = tuple[str, str | None, int, int]
 
 
 _WITH_NUMBERS = frozenset("and am pm uhr h hr hrs".split())
@@ -412,7 +425,8 @@ def _between_day_and_year(pieces: list[Piece], at: int) -> bool:
     if at == 0 or at + 1 == len(pieces) or len(pieces[at][0]) == 1:
         return False  # “12 x 1938” may be a size
     day, year = pieces[at - 1], pieces[at + 1]
-    return day[1] == year[1] == "digits" and len(day[0]) < 3 and len(year[0]) == 4
+    whole = len(year[0]) == 4 or (len(year[0]) == 2 and year[0] > "31")  # “16 ix 41”
+    return day[1] == year[1] == "digits" and len(day[0]) < 3 and whole
 
 
 def _may_be_number(senses: Senses, piece: str) -> bool:

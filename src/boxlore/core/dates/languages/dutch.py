@@ -50,7 +50,7 @@ DUTCH = Language(
         "year": "jaar",
         "last": "laatste",
         "weekend": "weekend|weekeinde",
-        "decades": "jaren|de jaren|jaren negentienhonderd|zoveel|en nog wat",
+        "decades": "jaren|de jaren|jaren negentienhonderd|zoveel|en nog wat|decennium|decennia",
         "century": "eeuw|eeuws|eeuwse",
         "eve": "de avond voor|avond voor|de vooravond van|vooravond van|op de vooravond van|de nacht voor",
         "few": "enkele|een paar|enige",

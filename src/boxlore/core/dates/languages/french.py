@@ -47,7 +47,7 @@ FRENCH = Language(
         "year": "année|an|ans|l'année|l'an",
         "last": "dernier|dernière|derniers|dernières",
         "weekend": "week-end|fin de semaine",
-        "decades": "années|les années|décennie|décennie de|années mille neuf cent|et quelques",
+        "decades": "années|les années|décennie|décennie de|années mille neuf cent|et quelques|décennies",
         "century": "siècle|s|siècles",
         "clock_behind": "heures|heures et demie|heures et quart|heures du soir|heures du matin|heure|heures de l'après-midi",
         "few": "quelques|plusieurs",

@@ -69,7 +69,7 @@ GERMAN = Language(
         "year": "jahr|jahre|jahren|jahres|j",
         "last": "letzte|letzter|letzten|letztes",
         "weekend": "wochenende",
-        "decades": "er jahre|er jahren|erjahre|irgendwas|und ein paar",
+        "decades": "er jahre|er jahren|erjahre|irgendwas|und ein paar|jahrzehnt|jahrzehnts|jahrzehnte",
         "century": "jahrhundert|jahrhunderts|jh|jhd|jhdt|jahrhunderten|jhdts",
         "feast_day": "feiertag",
         "eve": "am vorabend von|vorabend von|am vorabend des|vorabend des|am vorabend der|vorabend der|am vorabend zu|der abend vor|am abend vor|die nacht vor|in der nacht vor",

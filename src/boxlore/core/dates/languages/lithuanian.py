@@ -61,7 +61,7 @@ LITHUANIAN = Language(
         "months": "mėnesiais",
         "year": "metai|metais|m|metų|metus|metams",
         "last": "paskutinis|paskutinę|paskutinė|paskutinėmis|paskutinį|paskutinės",
-        "decades": "dešimtmetis|dešimtmetį|ieji metai|aisiais metais|ųjų metų",
+        "decades": "dešimtmetis|dešimtmetį|ieji metai|aisiais metais|ųjų metų|dešimtmečio|dešimtmetyje",
         "century": "amžius|amžiuje|a|amžiaus",
         "eve_behind": "išvakarės|išvakarėse",
         "aged": "būdama|būdamas|sulaukus|sulaukusi|sulaukęs",
@@ -167,7 +167,7 @@ LITHUANIAN = Language(
         90: "devyniasdešimtas|devyniasdešimti|devyniasdešimtieji|devyniasdešimtais|devyniasdešimtaisiais|devyniasdešimtų|devyniasdešimtųjų",
     },
     decade_endings="-ieji metai|-aisiais metais|-ųjų metų|-ieji|-aisiais|-ųjų|ieji metai|aisiais metais",
-    ordinal_endings="-oji|-ąją|-osios",
+    ordinal_endings="-oji|-ąją|-osios|-asis|-ąjį|-ajame|-ojo",
     number_endings={"noise": "-aisiais|-ųjų|-ieji|-ais|-iais|-ių|-uosius|-tais"},
     feasts={
         "assumption": "žolinė|žolinės|per žolines|žolines|per žolinę|žolinę",

@@ -53,7 +53,7 @@ POLISH = Language(
         "months": "miesiące|miesięcy|miesiącach",
         "year": "rok|roku|r|lat|lata|rokiem",
         "last": "ostatni|ostatnia|ostatnie|ostatnim|ostatnich|ostatnią",
-        "decades": "lata|latach|lat|w latach",
+        "decades": "lata|latach|lat|w latach|dekada|dekadzie|dekady|dziesięciolecie",
         "century": "wiek|wieku|w",
         "eve": "w przeddzień|przeddzień|wieczór przed",
         "feast_day": "świąt",

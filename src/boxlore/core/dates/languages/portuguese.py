@@ -54,7 +54,7 @@ PORTUGUESE = Language(
         "months": "meses",
         "year": "ano",
         "last": "último|última|últimos|últimas",
-        "decades": "anos|os anos|nos anos|dos anos|década de|na década de|da década de|a década de|os|dos|nos|e tantos|e poucos|e tal",
+        "decades": "anos|os anos|nos anos|dos anos|década de|na década de|da década de|a década de|os|dos|nos|e tantos|e poucos|e tal|década|décadas",
         "century": "século|séc|séculos",
         "few": "alguns|uns",
         "one_week": "uma semana|oito dias",

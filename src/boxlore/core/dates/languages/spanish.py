@@ -46,7 +46,7 @@ SPANISH = Language(
         "months": "meses",
         "year": "año",
         "last": "último|última|últimos|últimas",
-        "decades": "años|los años|década de|década de los|década de los años|la década de|la década de los|la década del|década del|decada de|decada de los|los|y tantos|y pico|y algo",
+        "decades": "años|los años|década de|década de los|década de los años|la década de|la década de los|la década del|década del|decada de|decada de los|los|y tantos|y pico|y algo|década|décadas",
         "century": "siglo|s|siglos",
         "few": "unos|algunos|varios",
         "one_week": "una semana|ocho días",
