@@ -405,6 +405,9 @@ _BEFORE_TITLES = frozenset("1st 2nd first second rt right very most nursing ward
 def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without titles and kin words at their beginning."""
     at = _leads_to_title(tokens, ("the",))  # `The Hon. Mrs. Carew`
+    if len(tokens) == 3 and tokens[0].plain == "bean" and tokens[1].plain in ("ui", "mhic", "mhac"):
+        frame.put("title", tokens[0].text)  # `Bean Uí Mhurchú`
+        return (token_of(f"{tokens[1].text}\u00a0{tokens[2].text}"),)
     if _leads_to_title(tokens[at:], _BEFORE_TITLES):
         frame.put("title", tokens[at].text)
         at += 1

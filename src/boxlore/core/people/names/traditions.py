@@ -590,6 +590,12 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
     if abroad and _is_syllable(plain[2], 3):  # `Mabel Wong Siu-ling`
         given = written((tokens[0], tokens[2]))
         return NameParts(given=given, family=tokens[1].text, tradition=Tradition.CHINESE)
+    apart = len(tokens) == 4 and tokens[0].is_given and plain[1] in families
+    if apart and all(_is_syllable(token.plain, 3) and not token.is_given for token in tokens[2:]):
+        given, family = written((tokens[0], *tokens[2:])), tokens[1].text  # `Peter Lee Kah Seng`
+        return NameParts(
+            given=given, family=family, tradition=Tradition.CHINESE, asks=f"Is “{family}” the family name?"
+        )
     if not 2 <= len(tokens) <= 3 or any(not (word in families or _is_syllable(word, len(tokens))) for word in plain):
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):

@@ -68,7 +68,8 @@ def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
     heads = table.NOUNS.get(words[at].plain) == "many" or is_plural_of_kin(words[at])
     if heads and len(words) == at + 2 and words[-1].is_large and not token_of(words[-1].text).is_given:
         return between(words, text), words[-1].text, ""  # `Die Geschwister Brandt`
-    ends = [n for n, word in enumerate(words) if n > at and table.NOUNS.get(word.plain) == "many" and not word.is_large]
+    small = [n for n, word in enumerate(words) if n > at and not word.is_large]
+    ends = [n for n in small if table.NOUNS.get(words[n].plain) == "many" and words[n].text not in small_words.NO_NOUNS]
     if len(ends) != 1 or is_family(words[ends[0]]) or not all(word.is_large for word in words[at : ends[0]]):
         return "", "", ""
     if words[at].plain in small_words.EVERYONE or words[at].plain in small_words.CARDINALS:
