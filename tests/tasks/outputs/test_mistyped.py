@@ -5,8 +5,9 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.originals.moves import move
+from boxlore.core.statements import Kind
 from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import transfer
@@ -80,3 +81,26 @@ def test_nothing_is_made_of_a_box_that_is_not_there(collection: Collection, tmp_
         with pytest.raises(WrongUse, match="Nothing here is of box “Bx2”"):
             make(collection, out / "made")
     assert list(out.iterdir()) == []
+
+
+def test_somebody_known_whom_no_item_names_is_no_slip(collection: Collection) -> None:
+    act = collection.act("told")
+    ruben = act.new(Kind.PERSON)
+    act.state(ruben, "name", "Ruben Applecross")
+    act.done()
+    with pytest.raises(WrongUse) as refused:
+        check_chosen(collection, Selection(person="Ruben Applecross"))
+    assert str(refused.value).startswith("“Ruben Applecross” is among the people, and no item names or shows anybody")
+
+
+def test_a_choice_by_what_may_not_be_known_outside_says_so(collection: Collection, tmp_path: Path) -> None:
+    act = collection.act("told")
+    sten = act.new(Kind.PERSON)
+    act.state(sten, "name", "Sten Alveholm")
+    act.state(sten, "born", "2010")
+    act.done()
+    Teller(collection).tell(find_item(collection, "TRA-0001"), "occasion", "Christening of Sten Alveholm", Telling())
+    by_occasion = Selection(event="Christening of Sten Alveholm")
+    for make in (transfer, offer):
+        with pytest.raises(CouldNot, match=r"There is nothing to hand over by occasion .* by box or folder"):
+            make(collection, tmp_path / make.__name__, selection=by_occasion)

@@ -32,7 +32,7 @@ from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
-from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, seen_by, withheld_choice
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.scans.unchanged import ScanCheck
 
@@ -68,6 +68,8 @@ def offer(
     ask_of_settings(seen)
     records = list(seen.handed_over(selection, order_of_containers(collection)))
     if not records:
+        if selection.asked:
+            raise CouldNot(*withheld_choice(selection))
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
     with work_folder(collection.folder, out / "offer" if out.exists() else out) as work:
         offered = _make(collection, records, work, progress)

@@ -38,6 +38,7 @@ from boxlore.tasks.collection.records_for_outputs import (
     check_chosen,
     contradictions,
     seen_by,
+    withheld_choice,
 )
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.copies import copies
@@ -185,6 +186,8 @@ def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
     """Stop before anything is packed if there is nothing, or a record that cannot be valid and nobody said go on."""
     if not making.holding.items:
         words = "Nothing has changed since that transfer." if earlier else "There is nothing to transfer."
+        if run.order.selection.asked and not earlier:  # the keeper has such items: `check_chosen` found them
+            raise CouldNot(*withheld_choice(run.order.selection))
         raise CouldNot(words, "" if earlier else "Take items in first, or choose others.")
     invalid = [finding.message for finding in making.findings if finding.rule == "export.invalid"]
     if invalid and not run.order.go_on:

@@ -65,6 +65,15 @@ def nothing_of(selection: Selection) -> str:
     return f"nothing here is of {selection.asked}"
 
 
+def withheld_choice(selection: Selection) -> tuple[str, str]:
+    """What to say where the keeper's own items are chosen by words that may not be known where they would go: a
+    selection tells nothing that its audience may not know."""
+    return (
+        f"There is nothing to hand over by {selection.asked}: outside it may not be known that items are of that.",
+        "Choose them by box or folder, or all; what names the living goes to the closed part.",
+    )
+
+
 def check_chosen(collection: Collection, selection: Selection) -> None:
     """Raises WrongUse if it chooses none of the keeper's own items, naming what is not there and the nearest name.
 
@@ -86,6 +95,12 @@ def check_chosen(collection: Collection, selection: Selection) -> None:
     nearest = [name for part in unknown for name in _nearest(collection, part)]
     meant = f"Is {' or '.join(f'“{name}”' for name in nearest)} meant? " if nearest else ""
     together = "" if unknown or len(alone) == 1 else " together"
+    called = _called(collection.people(), selection.person) if len(alone) == 1 else frozenset()
+    if called and not meant:
+        raise WrongUse(
+            f"“{selection.person}” is among the people, and no item names or shows anybody of that name.",
+            "boxlore tell ITEM person NAME says who is in a picture.",
+        )
     raise WrongUse(
         f"Nothing here is of {words}{together}.",
         f"{meant}boxlore housing what, boxlore people list and boxlore find show them.",
@@ -99,8 +114,9 @@ def _nearest(collection: Collection, part: Selection) -> list[str]:
     else:
         kind = "box" if part.box else "folder" if part.folder else ""
         names = [label for _, path in collection.store.containers() for held, label in path if held == kind]
-    by_fold = {fold(name): name for name in names}
-    return [by_fold[near] for near in get_close_matches(fold(part.person or part.box or part.folder), by_fold, 2)]
+    asked = fold(part.person or part.box or part.folder)
+    by_fold = {fold(name): name for name in names if fold(name) != asked}
+    return [by_fold[near] for near in get_close_matches(asked, by_fold, 2)]
 
 
 def record_of(collection: Collection, item: str) -> Record:
