@@ -128,8 +128,8 @@ class Window:
 
 
 KEYS = (  # a key, what it draws, and the key that goes back
-    ("\t", "Enter after each name", "\x1b[Z"),
-    ("\x1bOS", "Who says so", "\x1b"),
+    ("\t", "From the left", "\x1b[Z"),
+    ("\x1bOS", "who says so", "\x1b"),
     ("\x1bOP", "You cannot break anything", "\x1b"),
     ("\x1b[20~", "What is to be asked", "\x1b"),
     ("\x1b[19~", "As in", "\x1b"),
@@ -190,7 +190,7 @@ def processor(*arguments: str) -> float:
 
 def measure(folder: Path, items: int) -> dict[str, float]:
     """Every figure."""
-    ours = ("-c", PROGRAM, "-c", str(folder), "sit", "--narrator", "Ellen Rourke")
+    ours = ("-c", PROGRAM, "-c", str(folder), "sit", "--narrator", "Nell Hardy")
     peer = Window("-c", PEER)
     peer.until("Tell me about")
     peer_keys = keys(peer, 100)

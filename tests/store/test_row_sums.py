@@ -108,7 +108,8 @@ def older(tmp_path: Path) -> Path:
     with closing(sqlite3.connect(path, isolation_level=None)) as db:
         db.executescript("""DROP TRIGGER statement_sum_goes; DROP TABLE statement_sum;
             ALTER TABLE reading DROP COLUMN sum; ALTER TABLE settlement DROP COLUMN sum;
-            DELETE FROM meta WHERE name = 'sums_from'; DROP INDEX reading_days; PRAGMA user_version = 2;""")
+            DELETE FROM meta WHERE name = 'sums_from'; DROP INDEX reading_days;
+            DROP INDEX told_naming; DROP INDEX told_audience; DROP INDEX told_asked; PRAGMA user_version = 2;""")
     return tmp_path
 
 
