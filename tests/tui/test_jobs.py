@@ -253,7 +253,7 @@ def test_words_are_struck_everywhere_once_the_list_was_seen(folder: Path) -> Non
         item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
         Teller(collection).tell(item, "story", "He sold the farm to Pihlak.", Telling())
     seen = start(folder, "strike", words="Pihlak")
-    assert seen[0] == "1 statement would be struck. Nothing is struck yet; do it again with “yes”."
+    assert seen[0] == "1 answer would be struck. Nothing is struck yet; do it again with “yes”."
     assert seen[1] == "  story: He sold the farm to Pihlak."
     assert start(folder, "strike", words="Pihlak", do="yes")[0].startswith("Struck.")
     assert start(folder, "strike", words="TRA", do="yes")[0] == "Nothing was struck."  # the numbers stay

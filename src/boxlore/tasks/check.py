@@ -93,7 +93,7 @@ def _alike(group: Alike) -> Finding:
         rule="scan.alike",
         severity=Severity.ASK,
         message=f"{', '.join(earlier)} and {last} look alike: {prints} of one picture?",
-        because=(f"{group.apart} of 64 bits of their difference hashes differ",),
+        because=(f"of 64 spots compared in them {group.apart} differ",),
         source="perceptual hashing: common practice, no source",
     )
 

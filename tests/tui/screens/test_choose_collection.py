@@ -31,7 +31,7 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.fill("Aotearoa", str(tmp_path / "ours"))
             assert "7 April 1952" in hands.text and "December to February" in hands.text and " OP " in hands.text
             await hands.press("«English please»", "ctrl+s")
-            assert "Write a language tag: en, et, mi, de-AT." in hands.text
+            assert "Write its name, such as Estonian, or its letters: en, et, mi, de-AT." in hands.text
             await hands.fill("te reo Māori")
             await hands.press("right", "enter", "enter")
             await hands.fill("lower case")

@@ -164,7 +164,7 @@ def test_the_language_is_of_this_answer_and_of_what_follows(run: Run, collection
         async with hands_on(collection) as hands:
             await hands.press("«Regatt»", "ctrl+l")
             await hands.fill("no language!")
-            assert "Write a language tag: en, et, mi, de-AT." in hands.text
+            assert "Write its name, such as Estonian, or its letters: en, et, mi, de-AT." in hands.text
             await hands.fill("et")
             assert "“Regatt”: told in “et”, and so is what follows." in hands.text
             await hands.press("tab", "tab", "tab", "tab", "ctrl+l")

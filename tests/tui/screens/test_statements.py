@@ -97,7 +97,7 @@ def test_which_language_it_is_in(run: Run, collection: Collection) -> None:
             await hands.press("f4", "pagedown", "enter")
             await hands.choose("Which language")
             await hands.fill("!")
-            assert "Write a language tag: en, et, mi, de-AT." in hands.text
+            assert "Write its name, such as Estonian, or its letters: en, et, mi, de-AT." in hands.text
             await hands.fill("mi")
             assert "Noted as told in “mi”." in hands.text
         assert first_record(collection).first("story").language == "mi"
@@ -120,7 +120,7 @@ def test_a_dispute_is_settled_and_all_stays_on_record(
         async with hands_on(collection) as hands:
             await hands.press("f4", "down", "enter")
             await hands.choose("Choose which answer is used", choice)
-            assert "Settled. What the others said stays on record; a later statement opens it again." in hands.text
+            assert "Settled. What the others said stays on record; a later answer opens it again." in hands.text
             assert "disputed" not in hands.text and "left open" not in hands.text
         record = first_record(collection)
         assert not record.conflicts

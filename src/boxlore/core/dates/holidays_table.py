@@ -217,7 +217,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (_holidays_of("may"), "", 0, 0, ("months", 5, 5, 5, 5), "common practice, no source"),
     (_holidays_of("august"), "NZ", 1878, 1995, ("months", 8, 9, 8, 9), "between the second term and the third (from memory)"),
     (_holidays_of("august"), "", 0, 0, ("months", 8, 8, 8, 8), "common practice, no source"),
-    (("first day of school", "first day at school", "first school day", "start of school", "back to school", "started school"), "", 0, 0, ("months", 8, 9, 2, 2), "after the summer of the place (common practice, no source)"),
+    (("first day of school", "first day at school", "first school day", "start of school", "back to school"), "", 0, 0, ("months", 8, 9, 2, 2), "after the summer of the place (common practice, no source)"),
     (("first day of school in september",), "", 0, 0, ("fixed", 9, 1), "1 September in the Baltic lands, Russia, Poland and the Czech lands (from memory)"),
     (("rentrée",), "", 0, 1959, ("months", 9, 10, 9, 10), "1 October in France and Italy, earlier elsewhere (from memory)"),
     (("rentrée",), "", 1960, 0, ("months", 9, 9, 9, 9), "from memory"),

@@ -118,7 +118,8 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
         lines.append(f"The places where living people are named: {listed}. That list is for you alone.")
     transferred = transfer(collection, out, order=order, progress=progress)
     lines += [
-        f"{part.path}: {several(part.records, 'record')}, {several(part.scans, 'scan')}, {part.bytes:,} bytes."
+        f"{part.path}: {several(part.records, 'record')}, {several(part.scans, 'scan')}, "
+        f"{part.bytes / 1_000_000:,.1f} MB."
         for part in transferred.parts
     ]
     if transferred.withheld:

@@ -49,7 +49,7 @@ def _strike(collection: Collection, answers: FormAnswers, progress: Progress) ->
     if len(to_strike) > SHOWN:
         listed.append(f"  … and {len(to_strike) - SHOWN} more.")
     if answers["do"] != "yes":
-        count = several(len(to_strike), "statement")
+        count = several(len(to_strike), "answer")
         return [f"{count} would be struck. Nothing is struck yet; do it again with “yes”.", *listed, *said]
     progress.begin("Striking the words", 0)
     own = own_files(collection, to_strike)
@@ -70,7 +70,7 @@ TASKS = {
         "Strike words everywhere",
         "out of all that is told, for good",
         lambda collection: [
-            Blank("words", "Which words?", "", "Every statement that holds them goes, in all backups too."),
+            Blank("words", "Which words?", "", "Every answer that holds them goes, in all backups too."),
             Blank("do", "Strike them now? It cannot be undone.", "no", "No: show what would go.", choices=YES_NO),
         ],
         _strike,

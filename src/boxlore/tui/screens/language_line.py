@@ -10,9 +10,9 @@ def language_read(words: str) -> tuple[str, str]:
     if tag := language_named(words):
         return tag, ""
     why = why_no_language(words) if words else ""
-    return "", f"{why} Write a language tag: en, et, mi, de-AT. Its name will do too: Estonian.".strip()
+    return "", f"{why} Write its name, such as Estonian, or its letters: en, et, mi, de-AT.".strip()
 
 
 def language_blank(now: str) -> Blank:
     """The line of a form that asks for a language; `now` is the tag that it begins with."""
-    return Blank("tag", "Language", now, "Its name or its tag: English or en, Estonian or et, te reo Māori or mi.")
+    return Blank("tag", "Language", now, "Its name or its letters: English or en, Estonian or et, te reo Māori or mi.")

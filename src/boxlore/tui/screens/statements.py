@@ -235,7 +235,7 @@ class SaidScreen(ListScreen):
             chosen, outcome = ("", value) if value == "both" else (value, "chosen" if value else "doubtful")
             correcting.settle(self._sitting, self._record, view.field, answers, chosen, outcome=outcome)
             self._load()
-            self.say("Settled. What the others said stays on record; a later statement opens it again.")
+            self.say("Settled. What the others said stays on record; a later answer opens it again.")
 
         await self.app.push_screen(Choices(f"Which answer is used: {FIELDS[view.field].label}", choices, answer))
 
