@@ -255,6 +255,11 @@ OF_HOME: list[tuple[str, str, int, tuple[str, ...]]] = [
     ("PL", "Praga", 1930, ("Prague, Czechia", "Praga Południe, Mazovia, Poland")),
     ("PL", "pod Lwowem", 1935, ("near Lviv, Lviv, Ukraine",)),
     ("AU", "Botany Bay", 1920, ("Botany Bay, Botany, New South Wales, Australia",)),
+    ("AU", "Broken Hill Hospital", 1930, ("Broken Hill Hospital, Broken Hill, New South Wales, Australia",)),
+    ("IE", "Lahinch Strand", 1936, ("Lahinch Strand, Lehinch, Munster, Ireland",)),
+    ("DE", "Kurhaus Wiesbaden", 1920, ("Wiesbaden, Hesse, Germany",)),
+    ("IE", "Trentham", 1930, ("Trentham, Victoria, Australia",)),
+    ("FI", "mökillä", 1970, ()),
     ("US", "Quito", 1950, ("Quito, Pichincha, Ecuador",)),
 ]
 """Country of the family, words, year, the first choices: what is told at home is meant there (our rule)."""

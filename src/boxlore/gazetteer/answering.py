@@ -17,6 +17,7 @@ from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.places.taking_apart import Parts, fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import (
+    CITY,
     MUCH_LARGER,
     NEW_WORLD,
     NO_FAMILY,
@@ -66,7 +67,7 @@ def told_beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
 
 def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> PlaceReading:
     """The reading for ranked candidates. `names` are the told names of the place."""
-    kind = _kind(ranked, told.contexts, told.unsure)
+    kind = _kind(ranked, told.contexts, told.unsure or _is_small_abroad(ranked[0], told))
     shown = ranked[:1] if kind == "match" else _likely(db, ranked, told, names)[:MOST_CHOICES]
     choices = tuple(place_of(db, candidate, told.year, told.before, told.near_km) for candidate in shown)
     formers = [part.former for part in told.contexts if part.former and not part.doubtful]
@@ -74,6 +75,20 @@ def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, n
     choices = tuple(replace(choice, country_then=choice.country_then or former) for choice in choices)
     findings = [*_anachronisms(told.contexts, told.year), *_coined_later(db, ranked[0], names[:1], told.year)]
     return PlaceReading(told.text, kind, choices, tuple(findings))
+
+
+def _is_small_abroad(place: Ranked, told: Told) -> bool:
+    """Whether a place told alone lies in none of the family's own countries and is no city: one of its name at home,
+    which the gazetteer does not have, may be meant (Glendalough).
+    """
+    is_abroad = bool(told.family.home) and not told.family.is_own(place.country)
+    return (
+        is_abroad
+        and not told.contexts
+        and not place.in_use
+        and place.id not in told.family.used
+        and place.population < CITY
+    )
 
 
 def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> list[Ranked]:

@@ -323,6 +323,12 @@ class Gazetteer:
                 return within
             for at in (at for at in names if not (is_description(parts[at]) or is_somebodys(parts[at]))):
                 similar = guessed(self._db, names[at], told.contexts, told.year, family)
+                is_abroad = bool(family.home) and not any(family.is_own(place.country) for place in similar)
+                if similar and is_abroad and not told.contexts:
+                    part = named_in_part(self._db, told_words, parts, may_be, told, family)
+                    if part is not None:
+                        return part
+                    similar = [] if parts[at].islower() and all(place.slips for place in similar) else similar
                 if similar:
                     told = told_beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])

@@ -54,7 +54,8 @@ GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
     "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island north "
     "south east west up down out over see meer garten haus wald ufer bahnhof kirche schule bay point creek valley "
-    "falls islands camp airport kotona kodus daheim zuhause mājās namie hjemme hemma".split()
+    "falls islands camp airport kotona kodus daheim zuhause zu hause mājās namie hjemme hemma mökillä "
+    "suvilas maal".split()
 )
 """Words that name a place only together with a larger part (common practice, no source)."""
 
@@ -161,7 +162,9 @@ def named(
     folded = [fold_place(name) for name in names]
     ranked = [rank(row, 0, folded, contexts, year, family) for row in exactly_named(db, folded).values()]
     plausible = [place for place in ranked if place.fits or not place.elsewhere]
-    plausible = _without_usurpers(without_passing(_without_once_called(plausible, folded, family), family), folded)
+    plausible = _without_usurpers(
+        without_passing(_without_once_called(plausible, folded, family), family), folded, family
+    )
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
     is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
@@ -198,13 +201,16 @@ def _without_once_called(ranked: Sequence[Ranked], folded: Sequence[str], family
     return [replace(place, score=place.score - COUNTRY_BONUS) if is_once_called(place) else place for place in ranked]
 
 
-def _without_usurpers(ranked: list[Ranked], folded: Sequence[str]) -> list[Ranked]:
-    """The places; one that bore the name of a larger city, or of a city, has no bonus for that."""
+def _without_usurpers(ranked: list[Ranked], folded: Sequence[str], family: Family) -> list[Ranked]:
+    """The places; one that bore the name of a larger city, of a city, or of a place at home, has no bonus for that."""
     of_name = [place.population for place in ranked if fold_place(place.name) in folded]
     largest = max(of_name, default=0)
+    bears_at_home = any(fold_place(place.name) in folded and place.country in family.home for place in ranked)
     return best_first(
         replace(place, score=place.score - IN_USE_BONUS, in_use="")
-        if place.in_use and fold_place(place.name) not in folded and largest >= min(CITY, place.population)
+        if place.in_use
+        and fold_place(place.name) not in folded
+        and (bears_at_home or largest >= min(CITY, place.population))
         else place
         for place in ranked
     )
@@ -264,7 +270,7 @@ def rank(
             0.6 if context.country and then and context.name in then else context_score
             for context, context_score in zip(contexts, context_scores, strict=True)
         ]
-    is_called = main or (" " in name and any(is_with_epithet(fold_place(name), told) for told in folded))
+    is_called = main or (_has_epithet(name) and any(is_with_epithet(fold_place(name), told) for told in folded))
     score = 1 - 0.18 * slips + 0.05 * is_called + 0.06 * math.log10(population + 10) + sum(context_scores)
     renamed = _RENAMED.get((fold_place(name), country))
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
@@ -274,6 +280,10 @@ def rank(
     fits = all(context_score > 0 for context_score in context_scores)
     elsewhere = any(context_score <= ELSEWHERE for context_score in context_scores)
     return Ranked(score, ident, name, country, area1, area2, lat, lon, population, slips, fits, elsewhere, in_use)
+
+
+def _has_epithet(name: str) -> bool:
+    return " " in name and not JOINING.isdisjoint(name.split())
 
 
 def is_with_epithet(folded: str, told: str) -> bool:
@@ -363,7 +373,7 @@ def may_be_a_house(name: str) -> bool:
 
 _KINDS = _HOUSES | frozenset(
     "bay point head heads beach falls valley mountain mountains island islands airport aerodrome airfield base "
-    "mission reserve crossing siding".split()
+    "mission reserve crossing siding strand quays".split()
 )
 
 

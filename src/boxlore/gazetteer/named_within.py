@@ -38,7 +38,7 @@ def named_within(
         if (feature := next(filter(None, features), None)) is not None:
             beside = _beside_run(told, told_words, parts[:at], run)
             return area_answer(db, replace(beside, contexts=[*told.contexts, feature]))
-    pieces = [(at, piece) for at, run in runs for piece in pieces_of(run)]
+    pieces = [(at, piece) for at, run in runs if not ends_as_kind(run.name) for piece in pieces_of(run)]
     return _one_of(db, runs, told_words, parts, told, family) or _one_of(db, pieces, told_words, parts, told, family)
 
 

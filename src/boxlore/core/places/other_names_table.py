@@ -116,6 +116,7 @@ NICKNAMES: tuple[tuple[str, str, tuple[str, ...]], ...] = (
     ("Melbourne", "AU", ("Melb", "Smellbourne")),
     ("Fremantle", "AU", ("Freo",)),
     ("Alice Springs", "AU", ("the Alice", "Alice")),
+    ("Surfers Paradise", "AU", ("Surfers",)),
     ("Wagga Wagga", "AU", ("Wagga",)),
     ("Kalgoorlie", "AU", ("Kal",)),
     ("Rockhampton", "AU", ("Rocky", "Rockie")),

@@ -132,7 +132,7 @@ def part_of_town(words: str) -> tuple[str, str] | None:
 
 _DISTRICT = re.compile(
     r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза|"
-    r"bahnhof|(?:dp-|durchgangs|flüchtlings)?lager|kloster|fliegerhorst|flugplatz|(?:ost|nord)?seebad|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
+    r"(?:haupt)?bahnhof|kurhaus|rathaus|hafen|(?:dp-|durchgangs|flüchtlings)?lager|kloster|fliegerhorst|flugplatz|(?:ost|nord)?seebad|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
     r"станция|ст\.|село|деревня|дер\.|город|гор\.|г\.|посёлок|пос\.)\s+(?P<after>\S.*)$"
     r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish|mõis|manor)$",
     re.IGNORECASE,
