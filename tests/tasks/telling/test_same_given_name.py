@@ -30,12 +30,14 @@ def test_a_given_name_alone_asks_once_whether_it_is_the_one_told_before(tmp_path
         first, second, third, fourth = _items(collection, 4)
         _tell(collection, first, "Jack")
         _tell(collection, first, "Jack")
-        _tell(collection, second, "Jack")
+        _tell(collection, second, "Ann Orr, Jack (in white)")
         sitting = Sitting(collection)
         sitting.begin()
         question = open_person(sitting, sitting.record(second.id))
-        assert question is not None and question.asks == "“Jack”: is that Jack, told before, or somebody else?"
-        assert len(question.choices) == 2 and question.names[1] == "Somebody new: Jack"
+        assert question is not None
+        assert question.asks == "“Jack (in white)”: is that Jack, told before, or somebody else?"
+        assert [shown.name for shown in sitting.record(second.id).shown()] == ["Ann Orr", "Jack"]
+        assert question.names[1] == "Somebody new: Jack"
         take_person(sitting, sitting.record(second.id), question, 1)
         assert open_person(sitting, sitting.record(second.id)) is None
         _tell(collection, third, "Jack")

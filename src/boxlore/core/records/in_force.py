@@ -70,7 +70,7 @@ from boxlore.core.places import conflicts as places_meeting
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
 from boxlore.core.records.marks import Mark
-from boxlore.core.records.people_asked import may_be_nobody
+from boxlore.core.records.people_asked import before_brackets, may_be_nobody
 from boxlore.core.statements import NEARNESS, SURENESS, Reading, Said, Statement, Sure
 
 
@@ -231,7 +231,7 @@ def _shown(view: StatementView, role: str, people: Mapping[str, Person], marker:
     return PersonShown(
         told=view,
         role=role,
-        name=person.name if person else view.words,
+        name=person.name if person else before_brackets(view.words) if view.asks else view.words,
         person=person.id if person else "",
         scan=marker.scan if marker else "",
         area=marker.area if marker else (),

@@ -224,6 +224,8 @@ def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str,
             continue
         if not in_brackets and marker in words_of.NOT_IN_OPEN and not _opens(tokens, length):
             continue
+        if in_brackets and marker == "in" and tokens[length].is_small and len(tokens) > 1:
+            continue  # `Jack (in white)`
         best = part, length
     return best
 
