@@ -28,6 +28,7 @@ FOND = [
     ("Christina", "Kirsty Chrissie Tina"), ("Philippa", "Pippa Pip Philly"), ("Bronwen", "Bron Bronny"),
     ("Gwyneth", "Gwyn Gwen Gwynnie"), ("Desmond", "Des Dessie Dessie’s"), ("Gareth", "Gaz Gazza"), ("Anna", "Anuška"),
     ("Hannelore", "Hanne"), ("Jürgen", "Jürgi Jürg"), ("Maria da Graça", "Gracinha"), ("Lucian", "Lulu"),
+    ("Etelka", "Etus"), ("Friederike", "Rieke"), ("Rhiannon", "Rhi"),
 ]  # fmt: skip
 NOBODY = [
     ("Derek", "Der Zug fuhr ab."), ("Kasia", "Kas sa nägid?"), ("Тамара", "Там стоит дом."), ("Tamara", "Thames"),

@@ -34,7 +34,7 @@ maximilian max; melissa mel missy lissa; michael mick micky; mildred millie; mil
 montague monty; mortimer mort; muriel mu; myfanwy myf; nathaniel nat; nicola nicky; octavia tavy; oliver noll ollie
 oswald oz ozzie ossie waldo; patricia tricia trish paddy; patrick packie paudie paddy; penelope pen penny nell; petronella nell
 philippa pippa pip flip; phyllis phyl; prudence prue; priscilla cilla prissy; rachel rae ray; rebecca becca becky
-reginald reg reggie rex; rhiannon non; roderick rory rod; roland roly rollo; rosalind ros; rosamund ros; rosemary ros romy
+reginald reg reggie rex; rhiannon non rhi; roderick rory rod; roland roly rollo; rosalind ros; rosamund ros; rosemary ros romy
 rowena ena; ruaridh rory; samantha sam; samuel sam; seraphina fina; sibyl sib; sidney sid; siobhan shiv; solomon solly
 sophia soph; sylvia syl; tabitha tabby; theodosia dosia; theophilus theo; theresa tess tessa terry; thomasina tamsin ina
 tobias toby; ursula ursie; valentine val; valerie val; veronica ronnie nicky; violet vi; vivian viv; wallace wally
@@ -67,7 +67,7 @@ alois lojza; alzbeta bety betka; antonin tonda; bohumil bohous; dagmar dasa; dra
 jan honza jenda; jarmila jarka; jaroslava jarka slavka; jirina jirka; jiri jirka jura; josef pepa jozka; josefa pepka pepina; katerina kaca; kristyna tyna kiki
 libuse liba; ludmila lida mila; magdalena madla majda; marie manka majka; milada milka; miloslava milka; oldrich olda; ruzena ruza; terezie rezka
 vilem vila; vojtech vojta; zdenek zdenda; juraj duro; michal miso; ondrej ondra; andrej ondro; stefan stevo; jozef jozo dodo; vendula venda; bedrich beda
-agnes agi agica; anna ancsa annus; antal toni; borbala borcsa; erzsebet zsoka bozsi boske; etelka eti; gizella gizi; gyorgy gyuri gyurka
+agnes agi agica; anna ancsa annus; antal toni; borbala borcsa; erzsebet zsoka bozsi boske; etelka eti etus; gizella gizi; gyorgy gyuri gyurka
 hajnalka hajni; ilona ica ili ilka ilcsi icuka icus; jolan joli; julianna juli julcsa; karoly karcsi; katalin kato kata; klara klari; margit manci gitta
 maria marcsa manyi mari; marton marci; matyas matyi; orsolya orsi; rozalia rozi; sarolta sari; terezia rezi teri; valeria vali; veronika veron; zsuzsanna zsuzsi zsuka
 ferenc feri ferko; istvan pista; sandor sanyi; andras bandi andris; jozsef joska; laszlo laci; mihaly misi; gergely gergo; elemer eli; dezso dodi; jeno jenci
@@ -81,7 +81,7 @@ kaarina kaisa; katariina kaisa; kristiina kirsti; margareeta reetta kreeta; mari
 ilkka ile; olavi olli; pekka peksi; seppo sepi; raimo raipe; marjatta marja; elisabet liisa elli; helena leena
 aleksandrs sandis; elizabete lize liza; jekabs jeks; karlis karls; katrina kate; margrieta grieta; mikelis mikus; antanas antosius; barbora bare
 elzbieta elze; kazimieras kazys; magdalena magde; ona onute; pranciskus pranas; stanislovas stasys; vincentas vincas; vladislovas vladas
-albrecht brecht; anton toni; brigitte gitti gitte; cacilie zilli; christoph stoffel; dietrich dieter; eleonore lore; ferdinand ferdl; friederike rike fritzi
+albrecht brecht; anton toni; brigitte gitti gitte; cacilie zilli; christoph stoffel; dietrich dieter; eleonore lore; ferdinand ferdl; friederike rike rieke fritzi
 gabriele gabi; genoveva vevi; gerhard gerd; gisela gila; gottfried friedel; hedwig hedi; helene leni; henriette jette; hildegard hilla hilde; ingeborg inge
 irmgard irmi; joachim jochen achim; kreszenz zenzi; kunigunde gundi; leonhard hartl; lorenz lenz; magdalena leni; manfred manni fredi; mathilde hilde
 matthias hias hiasl matze; michael michel michi; nikolaus klaus niko; notburga burgl; rosemarie rosi romy; sabine bine; siegfried sigi; veronika vroni
