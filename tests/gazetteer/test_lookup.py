@@ -260,6 +260,9 @@ OF_HOME: list[tuple[str, str, int, tuple[str, ...]]] = [
     ("DE", "Kurhaus Wiesbaden", 1920, ("Wiesbaden, Hesse, Germany",)),
     ("IE", "Trentham", 1930, ("Trentham, Victoria, Australia",)),
     ("FI", "mökillä", 1970, ()),
+    ("NZ", "Mt Peel", 1930, ()),
+    ("US", "Camp Grant", 1918, ()),
+    ("ZA", "Table Mt.", 1930, ("Table Mountain, South Africa",)),
     ("US", "Quito", 1950, ("Quito, Pichincha, Ecuador",)),
 ]
 """Country of the family, words, year, the first choices: what is told at home is meant there (our rule)."""

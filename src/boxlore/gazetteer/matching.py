@@ -373,7 +373,7 @@ def may_be_a_house(name: str) -> bool:
 
 _KINDS = _HOUSES | frozenset(
     "bay point head heads beach falls valley mountain mountains island islands airport aerodrome airfield base "
-    "mission reserve crossing siding strand quays".split()
+    "mission reserve crossing siding strand quays mine mines mt".split()
 )
 
 

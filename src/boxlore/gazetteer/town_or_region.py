@@ -29,6 +29,10 @@ _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
 """A word between a town and its region: `Allenstein i. Ostpr.`"""
 _SMALL_BEFORE = re.compile(r"\s[a-zà-ÿ]{1,4}\.?$")
 """A small word before the last one, which is then a part of the name: `Rothenburg o. d. T.`, `Stoke on T.`."""
+BEGINNING = frozenset(
+    "mt mount lake cape port camp fort ft loch lough river st saint isle castle bay san santa".split()
+)
+"""Words that a name begins with, which is then no region behind a town: `Mount Peel`, `Camp Grant`."""
 SMALL = 100_000
 """A town of fewer people is not meant where a country or a large area bears the same name."""
 
@@ -132,7 +136,7 @@ def _last_words(
         last, start = " ".join(tokens[-count:]), " ".join(tokens[:-count])
         goes_on = last[0].islower() or (_SMALL_BEFORE.search(start) and not _JOINING.search(start))
         is_name = is_generic(last) or is_description(last) or (goes_on and _has_name(tokens[:-count]))
-        is_name = is_name or ends_as_kind(f"{start} {last}")
+        is_name = is_name or ends_as_kind(f"{start} {last}") or fold_place(start) in BEGINNING
         meanings = [] if is_name else [part for part in meanings_of(db, last, year) if _bears(db, part)]
         if meanings:
             before = without_leading(_JOINING.sub("", " ".join(tokens[:-count])))

@@ -61,6 +61,8 @@ SHORTENED = [
     ("Kaka Pt", ("Kaka Point", "Kaka Port")),
     ("Stewart Is., N.Z.", ("Stewart Island, N.Z.", "Stewart Islands, N.Z.")),
     ("Nth Head", ("North Head",)),
+    ("Table Mt.", ("Table Mountain",)),
+    ("Mt Cook", ()),
     ("Is", ()),
     ("the r. at home", ()),
 ]

@@ -95,15 +95,18 @@ _WRITTEN_OUT = {
     "lr": ("Lower",), "lwr": ("Lower",), "upr": ("Upper",), "mtn": ("Mountain",), "mts": ("Mountains",),
     "mtns": ("Mountains",), "spgs": ("Springs",), "rds": ("Roads",), "vly": ("Valley",), "vall": ("Valley",),
     "bch": ("Beach",), "b": ("Bay",), "c": ("Cape",), "n": ("North",), "s": ("South",), "e": ("East",), "w": ("West",),
-    "gr": ("Groß", "Great"), "kl": ("Klein",), "wlkp": ("Wielkopolski",), "maz": ("Mazowiecki",), "st": ("Stara",),
+    "gr": ("Groß", "Great"), "kl": ("Klein",), "wlkp": ("Wielkopolski",), "maz": ("Mazowiecki",),
     "nw": ("Nowy",), "co": ("County",),
 }  # fmt: skip
 """Words of names as they are shortened, in small letters, and what each may be (common practice, no source)."""
+_MOUNTAIN = re.compile(r"(?<=\w\s)Mt\.?(?=,|$)")
+"""`Table Mt.` is no mount."""
 MOST_WRITTEN_OUT = 4
 
 
-def written_out(words: str) -> tuple[str, ...]:
+def written_out(told: str) -> tuple[str, ...]:
     """The words with their shortened ones written out, in each way that they may be: `Kaka Pt` → Point, Port."""
+    words = _MOUNTAIN.sub("Mountain", told)
     tokens = [(token, token.rstrip(",")) for token in words.split()]
     may_be = [
         [full + token[len(bare) :] for full in _WRITTEN_OUT.get(bare.rstrip(".").casefold(), ())]
@@ -112,7 +115,7 @@ def written_out(words: str) -> tuple[str, ...]:
         for token, bare in tokens
     ]
     if not any(may_be):
-        return ()
+        return (words,) if words != told else ()
     ways = product(*(full or [token] for full, (token, _) in zip(may_be, tokens, strict=True)))
     return tuple(map(" ".join, islice(ways, MOST_WRITTEN_OUT)))
 
