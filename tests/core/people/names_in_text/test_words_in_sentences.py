@@ -42,7 +42,8 @@ NOBODY = [
     "Marked with a cross", "Fields under snow", "the sun rose over the harbour", "we may go home",
     "Mark my words, said the smith.", "Grace was said before every meal.", "Bill after bill came.", "Hope to win it",
     "Will yield little", "May help us", "June that year brought hail.", "Faith, hope and charity", "Drew a line",
-    "The Union Jack flew.", "Miles of whitewashed fences", "Young white women", "Black deep lakes", "Pat him gently",
+    "The Union Jack flew.", "Green fields of rye",
+    "Miles of whitewashed fences", "Young white women", "Black deep lakes", "Pat him gently",
     "Summer temperatures rose", "Don’t be late", "may be the old wharf", "a mark on the wall", "the page is torn",
     "he will come", "no place for a boat",
 ]  # fmt: skip

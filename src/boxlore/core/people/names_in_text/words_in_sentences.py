@@ -195,6 +195,8 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
         return False
     if folded in QUALITIES and after.folded in QUALITIES and (_is_plural_thing(then) or then in _MANY_PEOPLE):
         return True
+    if folded in QUALITIES and then == "of" and any(map(is_english, _singulars(after.folded))):
+        return True  # `Young fields of rye`: nobody does something of something
     if folded in QUALITIES and (_is_owner(after.folded, is_called=is_called) or _is_and_another(behind)):
         return not _is_person(then)
     is_done_up = then in _PARTICLES and len(behind) > 2 and behind[2].folded in MAKES_A_VERB
