@@ -261,6 +261,7 @@ OF_HOME: list[tuple[str, str, int, tuple[str, ...]]] = [
     ("IE", "Trentham", 1930, ("Trentham, Victoria, Australia",)),
     ("FI", "mökillä", 1970, ()),
     ("NZ", "Mt Peel", 1930, ()),
+    ("NZ", "Waiouru Military Camp", 1942, ("Waiouru Military Camp, Waiouru, Manawatu-Wanganui, New Zealand",)),
     ("US", "Camp Grant", 1918, ()),
     ("ZA", "Table Mt.", 1930, ("Table Mountain, South Africa",)),
     ("US", "Quito", 1950, ("Quito, Pichincha, Ecuador",)),

@@ -383,6 +383,19 @@ def ends_as_kind(name: str) -> bool:
     return len(words) > 1 and words[-1] in _KINDS
 
 
+_OF_KIND = re.compile(
+    r"\s(?:(?:military|army|naval|air force|internment|transit|holiday|migrant|refugee|dp|base|general|public|primary|"
+    r"high|grammar|national|state|railway)\s)*\S+$",
+    re.IGNORECASE,
+)
+
+
+def without_kind(name: str) -> str:
+    """A name without the word for the kind of place at its end, and those that tell of what sort it is (`Waiouru` of
+    `Waiouru Military Camp`)."""
+    return _OF_KIND.sub("", name)
+
+
 def is_generic(name: str) -> bool:
     """Whether every word is a generic one, such as `lake` or `the farm`; `Ísland` is none."""
     words = re.findall(r"\w+", name.casefold())

@@ -24,6 +24,7 @@ from boxlore.gazetteer.matching import (
     is_ship,
     is_somebodys,
     named,
+    without_kind,
 )
 
 
@@ -49,7 +50,7 @@ def named_in_part(
     joined = [at for at in may_be if is_joined(parts[at])]
     pieces = [(at, piece) for at in joined for piece in pieces_of(Within("", parts[at], ""))]
     named_parts = [at for at in may_be if ends_as_kind(parts[at]) and not parts[at].islower()]
-    houses = [(at, Within(parts[at], parts[at].rsplit(" ", 1)[0], "")) for at in named_parts]
+    houses = [(at, Within(parts[at], without_kind(parts[at]), "")) for at in named_parts]
 
     def best_score(piece: tuple[int, Within]) -> float:
         places = named(db, [piece[1].name], told.contexts, told.year, family)
