@@ -292,11 +292,11 @@ class FindScreen(Screen[None]):
         await self.words.drained()
         self._move(1)
 
-    async def action_page_up(self) -> None:
+    async def action_page_up(self) -> None:  # type: ignore[override]  # Textual awaits it
         await self.words.drained()
         self._move(-self.rows.page)
 
-    async def action_page_down(self) -> None:
+    async def action_page_down(self) -> None:  # type: ignore[override]  # Textual awaits it
         await self.words.drained()
         self._move(self.rows.page)
 
