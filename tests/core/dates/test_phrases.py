@@ -13,6 +13,7 @@ from tests.drawn import drawn
 from tests.every_row import every_row, every_row_by_group
 
 from boxlore.core.dates.edtf import State, check
+from boxlore.core.dates.lexicon import HOLIDAY_NAMES
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read, read_strict
 
 HERE = Path(__file__).parent / "cases"
@@ -293,3 +294,27 @@ def test_the_standard_only(text: str, state: State, column: int) -> None:
     assert (reading.edtf is not None) is (state is State.VALID)
     if reading.edtf is None:
         assert reading.fault.column == column and reading.fault.message
+
+
+MONTHS = "January February March April May June July August September October November December".split()
+BESIDE = ("{}, {} 1953", "{1} 1953, {0}", "{} 1953, {}", "{}, 12 {} 1953")
+
+
+def test_a_month_that_is_told_is_never_lost_in_silence() -> None:
+    """Beside every fifth feast of the table, seasons and more: what asks nothing lies within the month and the day that
+    were told, but for the night between two years, which is of both."""
+    lost = []
+    things = [*sorted(HOLIDAY_NAMES)[::5], "summer holidays", "first day of school", "spring", "summer", "winter"]
+    for number, thing in enumerate(things):
+        for form in BESIDE:
+            month = (number * 5 + len(thing)) % 12 + 1
+            said = form.format(thing, MONTHS[month - 1])
+            reading = read(said, PhraseSettings(order="dmy"))
+            if reading.edtf is None or reading.ask or reading.edtf.text.endswith("-01-01"):
+                continue
+            first, last = reading.earliest, reading.latest
+            day = 12 if "12" in said else 0
+            whole = first and last and (first.year, first.month) == (last.year, last.month) == (1953, month)
+            if not whole or (day and not reading.edtf.text.endswith("-12")):
+                lost.append((said, reading.edtf.text))
+    assert lost == []

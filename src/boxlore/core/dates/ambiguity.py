@@ -86,6 +86,12 @@ _LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "clock_part", "clock_behind", 
 """Kinds of words without which the date would be the same, or no less certain."""
 
 
+_OF_NO_DATE = frozenset(("name", "comma", "noise", "genitive", "to", "to_open", "from", "at_years"))
+_DOUBTING = "?"
+_SURE_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])-\d\d")
+_SURE = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?(?:/\d{4}-(?:0\d|1[0-2])(?:-\d\d)?)?")
+"""Days and months in digits, and a stretch of them."""
+
 _MARKS = "?~%"
 _QUOTES = "'‘’"
 _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
@@ -133,7 +139,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         if "republican" in kinds and (day := republican_day(words)):
             return _guarded(Outcome(standard.parsed(day)), context)
         for kind, ask in _ASKED.items():
-            if kind in kinds and not (kind == "other_month" and kinds & _WITH_YEAR):
+            numbered = kind == "no_such" and "numbered" in kinds  # “Phone 19 48 52”
+            if kind in kinds and not (numbered or (kind == "other_month" and kinds & _WITH_YEAR)):
                 return Outcome(None, ask.format(words))
         if kinds & _HEMISPHERES:
             tokens, context = _hemisphere(tokens, context)
@@ -156,6 +163,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         or asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
         or told_from(tokens, words)
+        or _before_a_tail(tokens, words, context)
         or _proposed(tokens, words, context, own)
     )
 
@@ -165,6 +173,25 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
     return proposed(tokens, words, context, lambda stretch: _doubted(_decided(_ways(stretch), context), context))
+
+
+def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    """“Ferragosto 1958, tutti al mare”: a month, a feast or a day with its year that asks nothing, a comma, and words
+    behind it none of which is of a date, a doubt or a denial in any language. A year alone may be a number (“1912, rue
+    de la Gare”), a season is not the same everywhere."""
+    comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind == "comma"), 0)
+    tail = tokens[comma:]
+    if not comma or any(sense.kind not in _OF_NO_DATE for token in tail for sense in token.senses):
+        return None
+    if words[tokens[comma].start] != "," or any(
+        letter.isdigit() or letter in _DOUBTING for letter in words[tail[0].end :]
+    ):
+        return None
+    outcome = _doubted(_decided(_ways(tokens[:comma]), context), context)
+    if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
+        return None
+    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(_is_any(token, _YEARS_TOLD) for token in tokens[:comma])
+    return outcome if of_a_year and _SURE.fullmatch(outcome.edtf.text) else None
 
 
 def _of_both(era: tuple[str, str, bool], context: DateContext, own: Node | None) -> Outcome | None:

@@ -106,9 +106,14 @@ class Assembly(Gathered):
             return False  # “1921, 22 and 25”
         if kind == "comma" and date.part and self._says_more(ahead):
             date.part = ""  # “early in ’41, January”
-        if kind == "comma" and ahead == "month" and date.season and date.year.isdigit() and not self.numbers:
-            date.of_season, date.season, date.part = date.season, 0, ""  # “summer of ’55, August”
-            return True
+        if kind == "comma" and ahead == "month" and date.season and not self.numbers:
+            date.year_of_month = not date.year and bool(beyond) and beyond[0].kind in ("year", "short")
+            if date.year.isdigit() or date.year_of_month:
+                date.of_season, date.season, date.part = date.season, 0, ""  # “summer of ’55, August”
+                return True
+        if kind == "comma" and ahead == "season" and date.month and not (date.season or date.of_season):
+            date.year_of_month = bool(date.year)
+            return date.year_of_month or bool(beyond and beyond[0].kind in ("year", "short"))  # “August, summer 1938”
         if kind == "comma":
             return (
                 ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
@@ -242,12 +247,17 @@ class Assembly(Gathered):
     def _year(self, value: str) -> bool:
         if self.date.year or self.date.years:
             return False
+        if value.endswith("XX") and self.ordinals in ([1], [2]) and self.taken == ["ordinal"]:
+            self.date.part = "early" if self.ordinals.pop() == 1 else "second_half"  # “il primo Novecento”
         self.date.year, self.date.year_mark, self.latest = value, self.pending, "year"
         return True
 
     def _season(self, value: int) -> bool:
-        if self.date.season or self.date.month or self.date.feast:
+        if self.date.season or self.date.feast or self.date.of_season or (self.date.month and self.sign != "comma"):
             return False
+        if self.date.month:
+            self.date.of_season = value
+            return True
         self.date.season, self.latest = value, "month"
         return True
 

@@ -174,7 +174,7 @@ class Gathered:
             if date.day or not days or in_parts:  # “early June 14” is of 1914
                 return self._short_from(numbers[0])
             date.day = days[0][0]
-            date.day_behind = not date.year and days[0][1] == 2 and self.taken == ["month", "day"]
+            date.day_behind = not date.year and days[0][1] == 2 and self.taken in (["month", "day"], ["roman", "day"])
             return True
         if date.season or date.feast or date.part:
             if date.part and not (date.season or date.feast):

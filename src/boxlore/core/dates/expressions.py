@@ -269,8 +269,8 @@ def _to(whole: Expression, context: DateContext, pick: int) -> str:
 
 
 def _set(whole: Expression, context: DateContext, pick: int) -> str:
-    if whole.beside == "doubt":
-        _refined(whole, context, pick)
+    if whole.beside == "doubt" and (same := _refined(whole, context, pick)):
+        return same
     if whole.beside == "finer":
         _ask_of_the_finer(whole, context, pick)
     dates = whole.leaves()
@@ -348,15 +348,19 @@ def _ask_whose_day(dates: list[Partial], shared: list[Partial], context: DateCon
     raise NoSuchDate("Is the day meant for each of the months?", choices)
 
 
-def _refined(whole: Expression, context: DateContext, pick: int) -> None:
-    """“The 1930s, probably 1938”: the second lies within the first, and may be all that is meant."""
+def _refined(whole: Expression, context: DateContext, pick: int) -> str:
+    """“The 1930s, probably 1938”: the second lies within the first, and may be all that is meant. Where both are the
+    same days, these; else nothing."""
     texts = [_written(part, context, pick) for part in whole.parts]
     wide, narrow = (standard.parse(text) for text in texts)
     if narrow.earliest is None or narrow.latest is None:
-        return
+        return ""
+    if (wide.earliest, wide.latest) == (narrow.earliest, narrow.latest):
+        return texts[0]  # “Christmas Eve, perhaps 24 December 1947” is one day told twice
     begins = wide.earliest is None or wide.earliest <= narrow.earliest
     if begins and (wide.latest is None or narrow.latest <= wide.latest):
         raise NoSuchDate("Is only the second meant, or any of the first?", (texts[1], texts[0]))
+    return ""
 
 
 def _ask_of_the_finer(whole: Expression, context: DateContext, pick: int) -> None:

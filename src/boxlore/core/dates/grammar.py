@@ -91,15 +91,19 @@ class Grammar:
         """said = alternatives [ correction alternatives ]; after a correction only what follows holds."""
         if self.kinds[self.at] == "not":  # “not 1931 but 1932”
             self.at += 1
-            said = denied = Expression("not", [self._item()])
+            item = self._item()
+            said = denied = Expression("not", [item])
             while self.kinds[self.at] in ("or", "and"):  # “neither 1930 nor 1931”
                 self.at += 1
-                denied.parts.append(self._item())
+                item = self._item()
+                denied.parts.append(item)
             if self.kinds[self.at] in ("comma", "dash", "correction"):
                 self._corrects()
                 self.at += self.kinds[self.at] in ("comma", "dash")
             if self.at == self.count:
                 return said
+            if years := self._year_beside_it():
+                return Expression("one", [self._a_year_on(item, years)])
             said = self._alternatives()
             fill([*denied.leaves(), *said.leaves()], span=True)  # “not at Easter 1947, at Whitsun”
         else:
@@ -209,6 +213,14 @@ class Grammar:
         begins = self.kinds[self.at : self.at + 2] == ["or", "unit"] and self.senses[self.at + 1].value == "year"
         ends = begins and self.kinds[self.at + 3] in ("", "query")
         return _SIDES.get(self.kinds[self.at + 2], 0) if ends else 0
+
+    def _year_beside_it(self) -> int:
+        """“Not 1945, the year before”: -1, or 1 for the year after; 0 where something else ends the words."""
+        if self.kinds[self.at] != "unit" or self.senses[self.at].value != "year" or self.at + 2 != self.count:
+            return 0
+        years = _SIDES.get(self.kinds[self.at + 1], 0)
+        self.at += 2 if years else 0
+        return years
 
     @staticmethod
     def _a_year_on(item: Expression, years: int) -> Partial:
@@ -383,10 +395,24 @@ class Grammar:
         if self.kinds[self.at] not in joins:
             raise NoForm
         self.at += 1
-        whole = Expression(kind, [first, self._operand_or_span()])
+        whole = Expression(kind, [first, self._following(first) or self._operand_or_span()])
         if self.senses[self.at - 1].kind == "query":
             whole.mark(DOUBT)
         return whole
+
+    def _following(self, first: Partial | Expression) -> Partial | None:
+        """“June 1940 to the following March”: the next one after a month or a season, where its year is no other; None
+        where no such word stands here."""
+        if self.kinds[self.at] != "after" or self.senses[self.at].value == "just" or not isinstance(first, Partial):
+            return None
+        self.at += 1
+        last = self._operand()
+        kin = (first.month and last.month) or (first.season and last.season)
+        later = (last.month, last.season) > (first.month, first.season)
+        if not kin or later or last.year or not first.year.isdigit():
+            raise NoForm  # “June 1940 to the following September” may be of either year
+        last.year, last.assumed = first.year, first.assumed
+        return last.shifted(1)
 
     def _operand_or_span(self) -> Partial | Expression:
         """`1914-18` within a range: a span whose outer end counts."""
@@ -423,7 +449,7 @@ class Grammar:
             self.at += 1  # mid-to-late
         if self.kinds[self.at] in ("until", *_TO) and self.kinds[self.at + 1] not in ("", "correction", "or"):
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
-            last = self._operand()
+            last = self._following(first) or self._operand()
             first.mark |= self._last_mark  # “1915-1918?”
             return self._behind(Expression("span", [first, last]))
         if self.kinds[self.at] == "and":

@@ -99,7 +99,8 @@ def is_within(told: str, feast: HolidayDate) -> bool:
     """Whether a day is that of a feast, or one of its days (Advent, the Christmas holidays)."""
     for days in (feast.edtf, *feast.alternatives):
         first, _, last = days.replace("~", "").partition("/")
-        if first <= told <= (last or first):
+        last = last or first
+        if first[: len(told)] <= told and told[: len(last)] <= last:
             return True
     return False
 

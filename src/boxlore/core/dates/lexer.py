@@ -102,6 +102,15 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             tokens[-1] = Token((nth,), tokens[-1].start, end)  # “12 th June”
             at += 1
             continue
+        if (
+            piece == "no"
+            and not tokens
+            and [part[1] for part in pieces[1:3]] == ["sign", "digits"]
+            and pieces[1][0] == "."
+        ):
+            tokens.append(Token((Sense("numbered"),), start, end))  # “No. 1936”
+            at += 1
+            continue
         if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
             at += 1  # “Dez.º”
             continue

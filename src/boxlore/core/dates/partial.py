@@ -29,7 +29,8 @@ class Partial:
     the year was told with the date after it, `year_from_left` with the one before it;
     `plain_year` the year that a word for years stands with: “in the years
     1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”;
-    `of_season` the season behind which its month was told (“summer of ’55, August”);
+    `of_season` the season beside which its month was told (“summer of ’55, August”), and `year_of_month` that its year
+    is told with that month (“winter, January 1947”);
     `day_behind` that its day of two digits was told behind its month, and no year, so that it may be one (“août 14”);
     `month_behind` that its month was told behind its year and a comma (“or 1939, August”);
     `season_alone` that it is all that is told: “winter 1946” may have begun the year before; `languages` of its words,
@@ -71,6 +72,7 @@ class Partial:
     month_behind: bool = False
     day_behind: bool = False
     of_season: int = 0
+    year_of_month: bool = False
     languages: int = -1
     new_style: bool = False
 

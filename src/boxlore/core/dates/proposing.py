@@ -59,7 +59,10 @@ _YEARLESS_MONTH = re.compile(r"XXXX-\d\d|\{XXXX-\d\d(?:,XXXX-\d\d)*\}|\[XXXX-\d\
 _PASSED_OVER = frozenset(("noise",))
 _NUMBERED, _MEASURED = frozenset(("numbered",)), frozenset(("measured",))
 _STREET = frozenset(("street",))
-_COUNTING = _NUMBERED | _MEASURED | _STREET
+_STREET_OF = frozenset(("street_of",))
+_OF_ITS_NAME = frozenset(("day", "ordinal", "from", "noise"))
+_MONTH = frozenset(("month",))
+_COUNTING = _NUMBERED | _MEASURED | _STREET | _STREET_OF
 _NUMBERS = frozenset(("year", "day", "short", "dates", "years", "decade_digits"))
 
 _YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
@@ -101,7 +104,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
     choices = list(dict.fromkeys((*whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
-    if any(token.senses[0].kind == "name" for token in tokens):
+    if any(_may_be_place(token, words) for token in tokens):
         choices += [text for text in _elsewhere(choices, context) if text not in choices]
     if _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
@@ -132,6 +135,8 @@ def _without_counted(tokens: list[Token]) -> list[Token]:
             kept[at - 1] = _as_name(tokens[at - 1])
         if _has(token, _STREET):
             kept = _without_number_of_house(kept, at)
+        if _has(token, _STREET_OF):
+            kept = _without_day_of_street(kept, at)
         following = at + 1
         while _has(token, _NUMBERED) and following < len(tokens) and _has(tokens[following], _NUMBERS):
             kept[following] = _as_name(tokens[following])
@@ -147,6 +152,16 @@ def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:
     if first < 0 or first == street - 1 or not _has(tokens[first], _NUMBERS):
         return tokens
     return [*tokens[:first], _as_name(tokens[first]), *tokens[first + 1 :]]
+
+
+def _without_day_of_street(tokens: list[Token], street: int) -> list[Token]:
+    """“Calle 25 de Mayo”, “ul. 3 Maja”: a day and its month behind a word for a street are its name."""
+    last = street + 1
+    while last < len(tokens) and _has(tokens[last], _OF_ITS_NAME):
+        last += 1
+    if last == street + 1 or last == len(tokens) or not _has(tokens[last], _MONTH):
+        return tokens
+    return [*tokens[: street + 1], *map(_as_name, tokens[street + 1 : last + 1]), *tokens[last + 1 :]]
 
 
 def _as_name(token: Token) -> Token:
@@ -190,6 +205,13 @@ def _beside_a_name(tokens: list[Token]) -> bool:
     months = [at for at, token in enumerate(tokens) if _has(token, _MAY_BE_NAMES)]
     beside = (tokens[near] for at in months for near in (at - 1, at + 1) if 0 <= near < len(tokens))
     return any(token.senses[0].kind == "name" for token in beside)
+
+
+def _may_be_place(token: Token, words: str) -> bool:
+    """Whether a word that nobody knows is told as a name is, with a capital letter and no “’s” behind it, so that it
+    may be a place of the other half of the world: “дача” and “Gran’s” are none."""
+    behind = words[token.end : token.end + 2].casefold().replace("’", "'")
+    return token.senses[0].kind == "name" and words[token.start].isupper() and behind != "'s"
 
 
 def _elsewhere(choices: list[str], context: DateContext) -> list[str]:

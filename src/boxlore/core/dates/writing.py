@@ -94,7 +94,7 @@ def _ask_unless_in_season(date: Partial, year: str, context: DateContext) -> Non
     code = context.season_code(date.of_season)
     first, months = SEASONS[code]
     month, last = f"{year}-{date.month:02d}", first + months - 1
-    if first <= date.month <= last:
+    if first <= date.month <= last or (date.year_of_month and date.month <= last - 12):
         return
     other = f"{int(year) + 1:04d}-{date.month:02d}" if date.month <= last - 12 else f"{year}-{code}"
     raise NoSuchDate("Which of the two is meant?", (month, other))
@@ -297,7 +297,22 @@ def _in_month(feast: HolidayDate, date: Partial, context: DateContext) -> Holida
         month = f"{feast.edtf[:4]}-{date.month:02d}"
         told = f"{titled(date.feast)} was {asked(feast.edtf, context)}, not in {asked(month, context)}."
         raise NoSuchDate(f"{told} Which is right?", (feast.edtf, month))
+    days = list(dict.fromkeys(_left_by_month(day, date.month) for day in days))
     return HolidayDate(days[0], feast.ask if len(days) > 1 or not feast.alternatives else None, tuple(days[1:]))
+
+
+def _left_by_month(text: str, month: int) -> str:
+    """Of a feast of several days or months those within the month that was told with it: “summer holidays, July 1955”
+    is that July, since the narrower that is told is never lost."""
+    first, _, last = text.partition("/")
+    if not last or (first.endswith("-12-31") and last.endswith("-01-01")):
+        return text  # a day, or the night between the years
+    year = int(first[:4]) + (month < int(first[5:7]))
+    told = f"{year:04d}-{month:02d}"
+    begin = first if first.startswith(told) else f"{told}-01"
+    end = last if last.startswith(told) else f"{told}-{month_length(year, month)}"
+    whole = begin[:10] in (told, f"{told}-01") and end[:10] in (told, f"{told}-{month_length(year, month)}")
+    return told if whole else f"{begin}/{end}"
 
 
 def _months_of(text: str) -> tuple[int, int]:

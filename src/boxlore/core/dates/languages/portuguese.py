@@ -87,6 +87,7 @@ PORTUGUESE = Language(
         "turn": "virada do século|viragem do século",
         "before_christ": "a c|antes de cristo",
         "measured": "metros|réis|quilómetros|escudos",
+        "street_of": "rua|avenida|praça",
         "numbered": "nº|n°|pág|página|tel|ref",
         "same": "o mesmo|a mesma|mesmo|mesma",
         "infant": "bebé|bebê",
