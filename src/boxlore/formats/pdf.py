@@ -1,10 +1,10 @@
 """Every text of a PDF (ISO 32000-2): pages as they are read, every string of every object, packets, pictures inside.
 
-A page's words are found through its fonts, as a reader copies them, by PDFium, which does so twenty times as fast as
+A page's words are found through its fonts, as a reader copies them, by PDFium, which does so ten times as fast as
 pypdf; that reads the rest. No template of ours parts words by itself, so that a hyphen at the end of a line was told,
-and what follows belongs to it. Strings elsewhere are titles, alternative texts,
-bookmarks, notes and fields (7.9.2). What a font, a picture or a table of the file itself holds is no text; a file
-inside the file, or a locked one, cannot be opened wholly.
+and what follows belongs to it. Strings elsewhere are titles, alternative texts, bookmarks, notes and fields (7.9.2).
+What a font, a picture or a table of the file itself holds is no text; a file inside the file, or a locked one, cannot
+be opened wholly.
 """
 
 import io
