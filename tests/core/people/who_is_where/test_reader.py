@@ -122,6 +122,7 @@ OWN = [
     ("Mamma", "mother"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
     ("mein Bruder", "brother"), ("vanaema", "grandmother"), ("her mother", ""), ("Aunt Mavis", ""), ("Anna", ""),
     ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"), ("amma", "grandmother"),
+    ("дедушка", "grandfather"), ("deda", "grandfather"), ("прадедушка", "great-grandfather"),
     ("nagyapám", "grandfather"), ("felesége", ""), ("die Mutter", ""), ("a mother", ""), ("the mother", ""),
     ("my friend", ""), ("Ma", ""), ("", ""), (".", ""),
 ]  # fmt: skip
