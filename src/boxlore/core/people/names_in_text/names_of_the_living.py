@@ -94,7 +94,7 @@ _CASES = tuple("le lt ga st ks ni lla lle lta ssa sta sse ta n i u a e y em owi 
 SHORTEST_BEHIND, SHORTEST_INFLECTED = 3, 4
 """Letters that a word behind a given name has more of, to be a family name where letters tell nothing."""
 FAR = 80
-"""Letters before a name in which a call may begin: the longest word for it, and twenty between."""
+"""Letters before a name in which a word told of it may begin: the longest word, and what may stand between."""
 _JOINS = frozenset((" ", "-", "_", ""))
 
 
@@ -198,7 +198,8 @@ def _may_live(before: str, after: str, field: str, year: int, longest_life: int,
     years = [int(told) for told in _YEAR.findall(before + after)]
     if _DEAD.match(after):
         return False
-    told = _BORN.match(after) or (_YEAR_NEAR.match(after) if _BEARS.search(before) else None)
+    near = max(0, len(before) - FAR)
+    told = _BORN.match(after) or (_YEAR_NEAR.match(after) if _BEARS.search(before, near) else None)
     if told:
         return year - longest_life <= int(told["year"] or told["first"]) <= year
     if birth := _BIRTH.match(after):
@@ -208,10 +209,10 @@ def _may_live(before: str, after: str, field: str, year: int, longest_life: int,
         return year - max(years, default=year) <= longest_life
     if (now := _NOW.match(after)) and now["now"]:
         return year - max(years, default=year) <= longest_life
-    if _REACHED.match(after) and _CALLS.search(before):
+    if _REACHED.match(after) and _CALLS.search(before, near):
         return True
     if not is_known:
         return False
     if age := _AGE.match(after):
         return year - max(years, default=year) + int(age["age"]) <= longest_life
-    return field in GIVERS or bool(_GAVE.search(before)) or any(year - LATELY <= told <= year for told in years)
+    return field in GIVERS or bool(_GAVE.search(before, near)) or any(year - LATELY <= told <= year for told in years)

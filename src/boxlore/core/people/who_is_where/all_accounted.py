@@ -17,7 +17,7 @@ Such words ask and make nobody. Doubt goes over `and` and `with` to whoever is j
 wedding`), for there the grammar of the answer is in doubt too; a comma stops it.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -54,7 +54,8 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
     `listed`: whether the words tell who stands where.
     """
     names = [item for item in items if item.is_name and item.person.is_person]
-    plain = {id(item) for item in names if _is_plainly_a_name(item, names, known, listed=listed)}
+    surely = {id(item): _is_surely_known(item, known) for item in names}
+    plain = {id(item) for item in names if _is_plainly_a_name(item, names, surely, listed=listed)}
     doubted = {id(item) for item in names if _is_doubtful(item, known)} - plain
     for at, item in enumerate(items):
         letters = item.is_name and all(token.is_initial for token in tokens_of(item.person.words))
@@ -83,15 +84,16 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
 
 
-def _is_plainly_a_name(item: Item, names: Sequence[Item], known: KnownNames, *, listed: bool) -> bool:
-    """Whether words that nobody knows stand where only a name can: in a list of people of whom one is surely known."""
+def _is_plainly_a_name(item: Item, names: Sequence[Item], surely: Mapping[int, bool], *, listed: bool) -> bool:
+    """Whether words that nobody knows stand where only a name can: in a list of people of whom one is `surely` known
+    (by the id of its item)."""
     tokens = tokens_of(item.person.words)
     is_like_one = all(token.text[:1].isupper() and token.text[1:].islower() and _may_name(token) for token in tokens)
     if not is_like_one or item.joined == "with" or item.is_beside or item.is_held or len(tokens) > 2:
         return False
     if len(tokens) > 1 and tokens[1].is_given and not tokens[0].is_given:
         return False  # `Bäckermeister Kurt`
-    others = [_is_surely_known(other, known) for other in names if other is not item and other.joined != "with"]
+    others = [surely[id(other)] for other in names if other is not item and other.joined != "with"]
     return bool(item.of_group) or (listed and any(others) and not all(others))
 
 
