@@ -22,6 +22,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.file_names import words_of_paths
 from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
+from boxlore.core.people.kin_terms import ORDINALS
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import KeyRow, key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
@@ -46,7 +47,6 @@ NATURE = {
 MOST_NAMED = 3
 """How many people a devised title names (DACS 2.3.7)."""
 
-_ORDINALS = "none first second third fourth fifth sixth seventh eighth ninth tenth".split()
 _COUNTS = "no one two three four five six seven eight nine".split()
 
 
@@ -240,7 +240,7 @@ def _placed_name(row: KeyRow, at: int, style: Style, *, among: bool) -> str:
 
 
 def _counted(place: int) -> str:
-    return _ORDINALS[place] if place < len(_ORDINALS) else f"number {place}"
+    return ORDINALS[place] if place < len(ORDINALS) else f"number {place}"
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:

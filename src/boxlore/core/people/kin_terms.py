@@ -16,7 +16,7 @@ _GENDERED: Mapping[str, tuple[str, str, str]] = {
 }
 
 
-_ORDINALS = ("", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+ORDINALS = ("", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 _TIMES = ("", "once", "twice", "three times", "four times", "five times", "six times", "seven times", "eight times")
 
 
@@ -44,7 +44,7 @@ def blood_term(up: int, down: int, sex: str, *, half: bool = False) -> str:
     if up == 1:
         return f"{before}{_greats(down - 2)}{gendered('niece', sex)}"
     degree, removed = min(up, down) - 1, abs(up - down)
-    name = _ORDINALS[degree] if degree < len(_ORDINALS) else f"{degree}th"
+    name = ORDINALS[degree] if degree < len(ORDINALS) else f"{degree}th"
     times = f" {_TIMES[removed] if removed < len(_TIMES) else f'{removed} times'} removed" if removed else ""
     return f"{'half ' if half else ''}{name} cousin{times}"
 
