@@ -1,7 +1,7 @@
 """`boxlore place`: what is understood of a place, what it was called in the picture's year, and where it lies now."""
 
-from collections.abc import Iterator
 from contextlib import ExitStack
+from itertools import tee
 
 import click
 
@@ -21,23 +21,17 @@ from boxlore.tasks.telling.places import read_places
 @click.pass_context
 def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | None) -> None:
     """Say what is understood of each TEXT, a place; `-` reads lines `text<TAB>year` from standard input."""
-    findings, years = False, list[int | None]()
-
-    def told() -> Iterator[tuple[str, int | None]]:
-        for line in lines(text):
-            words, when = _split(line, year)
-            years.append(when)
-            yield words, when
-
+    findings = False
+    asked, told = tee(_split(line, year) for line in lines(text))
     with ExitStack() as opened:
         bar = opened.enter_context(talk.progress())
         collection = opened.enter_context(open_collection(ctx.obj, write=False)) if has_collection(ctx.obj) else None
-        for at, read in enumerate(read_places(told(), counting(bar), talk.say, collection)):
+        for read, (_, when) in zip(read_places(asked, counting(bar), talk.say, collection), told, strict=True):
             findings = findings or read.kind != "match" or bool(read.findings)
             if as_json:
                 output.row(read.to_json())
             else:
-                names = [_then_and_now(choice, years[at]) for choice in read.choices[:3]]
+                names = [_then_and_now(choice, when) for choice in read.choices[:3]]
                 asks = "".join(f" ({finding.message})" for finding in read.findings)
                 output.say(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)

@@ -108,7 +108,7 @@ class FindScreen(Screen[None]):
             self._heading.say("  Type words, a number, or a mark (1/2/4). ↑ ↓ move, Space picks, Enter opens.")
 
     def _cells(self, at: int, width: int) -> Cells:
-        position = at if self._positions is None else self._positions[at]
+        position = self._position_at(at)
         if self._positions is None:
             row = self._listing.row_at(position)
         else:
@@ -204,17 +204,20 @@ class FindScreen(Screen[None]):
 
     def _take(self) -> None:
         if self.rows.count:
-            at = self.rows.at
-            position = at if self._positions is None else self._positions[at]
+            position = self._position_at(self.rows.at)
             self.app.pop_screen()
             self._opened(position)
 
     def on_rows_taken(self) -> None:
         self._take()
 
+    def _position_at(self, at: int) -> int:
+        """The position, among all items, of the item of a row."""
+        return at if self._positions is None else self._positions[at]
+
     def _item_at(self, at: int) -> str:
         """The id of the item of a row."""
-        return self._listing.id_at(at if self._positions is None else self._positions[at])
+        return self._listing.id_at(self._position_at(at))
 
     async def action_space(self) -> None:
         """Pick the row, or type a space among the words to be found."""

@@ -9,10 +9,9 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.tasks.sitting.which_date import read_date
-from boxlore.tasks.sitting.which_meant import open_question
 from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_person import open_person
-from boxlore.tasks.sitting.which_place import read_place
+from boxlore.tasks.sitting.which_place import open_place, read_place
 from boxlore.tui.screens.beside_prompts import CHOSEN_AT_PROMPTS
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.sitting_view import ItemView
@@ -45,13 +44,10 @@ def answerable(screen: ItemView) -> Iterator[Answerable]:
             if (person := open_person(sitting, record)) is not None:
                 yield Answerable("person", person.asks, partial(ask_which_person, screen, person))
         elif prompt.reads in CHOSEN_AT_PROMPTS:
-            question = open_question(sitting, record, prompt)
-            if question is not None:
+            question = read_date(sitting, record, prompt) or open_place(sitting, record, prompt)
+            if question is not None and question.view.asks:  # a date that was read as none asks too
                 words = f"{prompt.question} “{question.view.words}”"
                 yield Answerable(prompt.field, words, partial(ask_which, screen, question, prompt))
-            elif (unread := read_date(sitting, record, prompt)) is not None and unread.view.asks:
-                words = f"{prompt.question} “{unread.view.words}”"
-                yield Answerable(prompt.field, words, partial(ask_which, screen, unread, prompt))
 
 
 def _read_at(screen: ItemView, block: Block) -> Answerable | None:

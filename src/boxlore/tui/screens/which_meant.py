@@ -42,6 +42,7 @@ async def ask_numbered(
 
 
 def _taken(screen: ItemView, take: Callable[[int], str], value: str) -> None:
+    """Keep the choice whose number is `value`, and say what was kept, or why not."""
     try:
         words = take(int(value))
     except BoxloreError as error:
@@ -87,7 +88,6 @@ async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) 
 
 
 async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
-
     async def answer(value: str) -> None:
         if value == NEAR:
             await _ask_near(screen, question)
@@ -166,12 +166,7 @@ def _with_points(question: OpenPlace) -> list[str]:
 
 
 def _chosen(screen: ItemView, question: OpenPlace, value: str, *, near: bool = False) -> None:
-    try:
-        place = choose(screen.sitting, screen.record, question, int(value), near=near)
-    except BoxloreError as error:
-        screen.say(str(error), bad=True)
-        return
-    _done(screen, full_name(place))
+    _taken(screen, lambda number: full_name(choose(screen.sitting, screen.record, question, number, near=near)), value)
 
 
 def _done(screen: ItemView, words: str) -> None:
