@@ -144,6 +144,23 @@ def test_names_come_the_most_recently_meant_first_however_many_begin_so(store: S
     assert [words for _, words in store.complete_people(" C04 ")] == ["Kristjan c042"]
 
 
+def _tables(store: Store) -> set[tuple[str, str, str]]:
+    """What the database is made of: its tables, views, triggers and indexes."""
+    return set(store.db.execute("SELECT type, name, sql FROM sqlite_master"))
+
+
+@pytest.mark.parametrize("name", ["naming", "audience", "asked"])
+def test_rare_fields_go_by_their_index(store: Store, name: str) -> None:
+    """SQLite uses it only for a query that names the field itself (Partial Indexes, 3.1)."""
+    asked: list[str] = []
+    store.db.set_trace_callback(asked.append)
+    list(store.words_of((name,)))
+    store.db.set_trace_callback(None)
+    (query,) = asked
+    plan = [row[3] for row in store.db.execute(f"EXPLAIN QUERY PLAN {query}")]
+    assert any(f"USING INDEX told_{name}" in step for step in plan), plan
+
+
 @pytest.mark.parametrize("emptied", [False, True], ids=["whole", "struck backup"])
 def test_an_older_collection_is_brought_up_to_date(store: Store, clock: Clock, emptied: bool) -> None:
     """Tables of version 1, with their projections or (a backup that was struck) without."""
@@ -171,6 +188,7 @@ def test_an_older_collection_is_brought_up_to_date(store: Store, clock: Clock, e
         assert [ident for ident, _ in opened.complete_people("ma")] == [people[0].id, people[1].id]
         assert words_in_force(opened) == ["two"]
         assert _projections(opened) == wanted
+        assert _tables(opened) == _tables(store)
     assert list((older / "backups").glob("before-version-*"))
 
 
