@@ -51,6 +51,7 @@ def stories(folder: Path) -> list[str]:
 def test_the_copy_is_a_collection_with_its_scans(folder: Path, tmp_path: Path) -> None:
     told(folder, "First told")
     stick = tmp_path / "stick"
+    (folder / "collection.pdf").write_bytes(b"an album")
     done = away(folder, stick)
     assert (done.folder, done.same, done.further, done.faults) == (stick / folder.name, 0, 0, [])
     assert done.on_same_disk and done.outside == [str(tmp_path / "regatta_f.jpg")]
@@ -58,6 +59,8 @@ def test_the_copy_is_a_collection_with_its_scans(folder: Path, tmp_path: Path) -
     scans = [path.read_bytes() for path in (stick / folder.name / "scans").rglob("*.jpg")]
     assert scans == [(tmp_path / "quay_f.jpg").read_bytes()]
     assert stories(stick / folder.name) == ["First told"]
+    assert (stick / folder.name / "collection.pdf").read_bytes() == b"an album"
+    assert not (stick / folder.name / "collection.sqlite-wal").exists()
 
 
 def test_a_second_run_copies_what_is_new_and_leaves_what_is_gone(folder: Path, tmp_path: Path) -> None:
@@ -87,6 +90,13 @@ def test_what_else_lies_there_stays(folder: Path, tmp_path: Path) -> None:
     (other / "collection.sqlite").write_bytes(b"no database")
     with pytest.raises(WrongUse, match="cannot be read as a collection"):
         away(folder, other)
+    mine = tmp_path / "stick" / folder.name / "prompts.toml"
+    mine.parent.mkdir(parents=True)
+    mine.write_text("# the keeper's other prompts\n")
+    (folder / "prompts.toml").write_text("# prompts\n")
+    with pytest.raises(WrongUse, match="holds other files, and no copy of this collection"):
+        away(folder, tmp_path / "stick")
+    assert [path.name for path in mine.parent.iterdir()] == ["prompts.toml"] and "other" in mine.read_text()
     for place in (folder, folder.parent, folder / "backups"):
         with pytest.raises(WrongUse, match="is the collection itself, or in it"):
             away(folder, place)

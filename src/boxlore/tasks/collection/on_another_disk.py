@@ -15,12 +15,15 @@ from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.unfinished import PART
 from boxlore.disk.writing import could_not
+from boxlore.store import copying
 from boxlore.store.copy_elsewhere import put_copy
+from boxlore.store.locking import LOCK_NAME
 from boxlore.tasks.collection.opening import DATABASE, Collection, has_collection
 from boxlore.tasks.collection.progress import Progress
 
-_OF_THE_DATABASE = DATABASE.partition(".")[0] + "."
-"""What the names of the database, of its log and of its lock begin with."""
+_IN_THE_MAKING = Path(DATABASE).with_suffix(copying.PART).name
+_OF_THE_DATABASE = {LOCK_NAME, *(name + end for name in (DATABASE, _IN_THE_MAKING) for end in ("", *copying.BESIDE))}
+"""What the database is called, its lock, a copy of it in the making, and what SQLite keeps beside these."""
 
 TIME_STEP = 2.0
 """Seconds: two files of one size whose times differ by no more are taken for one. FAT, of most sticks, keeps times in
@@ -47,13 +50,16 @@ class CopiedAway:
 def copy_away(collection: Collection, into: Path, progress: Progress) -> CopiedAway:
     """Copy the collection into a folder of its own name in `into`, or into `into` where that is a copy of it.
 
-    Raises WrongUse where it cannot stand there, CouldNot where the disk refuses the database or has no room for all.
+    Raises WrongUse where it cannot stand there or would take the place of other files, CouldNot where the disk refuses
+    the database or has no room for all.
     """
     home = collection.folder.resolve()
     folder = _where(home, into)
     sources = list(_files(home))
     wanted = [(source, folder / source.relative_to(home)) for source in sources]
     missing = [pair for pair in wanted if not _is_same(*pair)]
+    if not has_collection(folder) and any(target.exists() for _, target in missing):
+        raise WrongUse(f"{folder} holds other files, and no copy of this collection.", "Choose another folder.")
     try:
         folder.mkdir(parents=True, exist_ok=True)
         free = shutil.disk_usage(folder).free
@@ -90,7 +96,7 @@ def _files(folder: Path) -> Iterator[Path]:
     for place, folders, names in os.walk(folder):
         folders[:] = [name for name in folders if not name.endswith(PART)]
         for name in names:
-            own = Path(place) == folder and name.startswith(_OF_THE_DATABASE)
+            own = Path(place) == folder and name in _OF_THE_DATABASE
             if not own and not name.endswith(PART) and (Path(place) / name).is_file():
                 yield Path(place) / name
 
