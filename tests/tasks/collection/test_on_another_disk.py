@@ -116,6 +116,8 @@ def test_a_disk_that_refuses_or_is_too_small_is_said(
     (tmp_path / "a file").write_bytes(b"")
     with pytest.raises(CouldNot, match="A file stands where a folder is wanted"):
         away(folder, tmp_path / "a file")
+    with pytest.raises(CouldNot, match="The name is too long for this disk"):
+        away(folder, tmp_path / ("x" * 300))
     usage = shutil.disk_usage(tmp_path)
     monkeypatch.setattr(shutil, "disk_usage", lambda path: usage._replace(free=0))
     with pytest.raises(CouldNot, match="has 0 MB free"):

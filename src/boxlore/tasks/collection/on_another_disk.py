@@ -54,19 +54,18 @@ def copy_away(collection: Collection, into: Path, progress: Progress) -> CopiedA
     the database or has no room for all.
     """
     home = collection.folder.resolve()
-    folder = _where(home, into)
-    sources = list(_files(home))
-    wanted = [(source, folder / source.relative_to(home)) for source in sources]
-    missing = [pair for pair in wanted if not _is_same(*pair)]
-    if not has_collection(folder) and any(target.exists() for _, target in missing):
-        raise WrongUse(f"{folder} holds other files, and no copy of this collection.", "Choose another folder.")
     try:
+        folder = _where(home, into)
+        wanted = [(source, folder / source.relative_to(home)) for source in _files(home)]
+        missing = [pair for pair in wanted if not _is_same(*pair)]
+        if not has_collection(folder) and any(target.exists() for _, target in missing):
+            raise WrongUse(f"{folder} holds other files, and no copy of this collection.", "Choose another folder.")
+        size = sum(source.stat().st_size for source, _ in missing) + (home / DATABASE).stat().st_size
         folder.mkdir(parents=True, exist_ok=True)
         free = shutil.disk_usage(folder).free
         result = CopiedAway(folder, on_same_disk=folder.stat().st_dev == home.stat().st_dev)
     except OSError as error:
-        raise could_not(error, folder) from error
-    size = sum(source.stat().st_size for source, _ in missing) + (home / DATABASE).stat().st_size
+        raise could_not(error, into) from error
     if size > free:
         raise CouldNot(
             f"{_megabytes(size)} are wanted, and the disk of {folder} has {_megabytes(free)} free.",
