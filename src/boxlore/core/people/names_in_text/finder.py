@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from functools import lru_cache
 
+from boxlore.core.people.names.forms import close, soundex
+from boxlore.core.people.names_in_text.inflections import key_of, latin_forms
 from boxlore.core.people.names_in_text.name_index import NameIndex, forms_of
-from boxlore.core.people.names_in_text.names_of_the_living import names_of_the_living
+from boxlore.core.people.names_in_text.names_of_the_living import is_called, names_of_the_living
 from boxlore.core.people.names_in_text.search import Hit, hits_in
 from boxlore.core.people.person import Person
 
@@ -36,6 +38,5 @@ name_finder = lru_cache(8)(NameFinder)
 
 def forget_finders() -> None:
     """Forget every name and all words that were looked through: a strike calls it."""
-    name_finder.cache_clear()
-    names_of_the_living.cache_clear()
-    forms_of.cache_clear()
+    for kept in (name_finder, names_of_the_living, is_called, forms_of, latin_forms, key_of, close, soundex):
+        kept.cache_clear()

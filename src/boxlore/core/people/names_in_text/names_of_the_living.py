@@ -147,11 +147,11 @@ def _names_in_one_case(words: str, text: Text) -> Iterator[str]:
 
 
 def _is_given(word: Word) -> bool:
-    return word.spelled[0].isupper() and not is_english(word.folded) and _is_called(word.folded)
+    return word.spelled[0].isupper() and not is_english(word.folded) and is_called(word.folded)
 
 
 @lru_cache(1 << 14)
-def _is_called(folded: str) -> bool:
+def is_called(folded: str) -> bool:
     """Whether a folded word is a known given name, also with the ending of a case."""
     if folded in CALLED or len(folded) < SHORTEST_INFLECTED:
         return folded in CALLED

@@ -68,7 +68,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     TAKE_A_CASE,
 )
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
-from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
+from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
@@ -140,6 +140,7 @@ def forget_names() -> None:
     read_who.cache_clear()
     read_name.cache_clear()
     token_of.cache_clear()
+    phrases_of.cache_clear()
 
 
 def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:

@@ -245,7 +245,7 @@ _SMALL_KINDS = ("and", "with", "my", "verb")
 
 def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted: bool) -> tuple[str, int, str]:
     """The kind and the length of the longest phrase that begins here, and the phrase; '' and 1 for none."""
-    for phrase, kind in _beginning(plain[at]):
+    for phrase, kind in phrases_of(plain[at]):
         end = at + len(phrase)
         near = zip(plain[at:end], phrase, strict=False)
         if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
@@ -290,7 +290,7 @@ def _is_shouted(words: Sequence[Word]) -> bool:
 
 
 @lru_cache(1 << 12)
-def _beginning(first: str) -> tuple[tuple[tuple[str, ...], str], ...]:
+def phrases_of(first: str) -> tuple[tuple[tuple[str, ...], str], ...]:
     """The phrases that begin with this word, the longest first; those known by one letter of it last."""
     rows = (*_BY_START.get(first[:2], ()), *_BY_START.get(first[:1], ()))
     return tuple((phrase, kind) for phrase, kind in rows if _same(first, phrase[0]))
