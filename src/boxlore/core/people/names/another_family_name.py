@@ -1,11 +1,11 @@
-"""Another family name of somebody, told by a sentence: `that was a Tuttle`, `she married a Kettering`, `a Tuttle before
-she married`.
+"""Another family name of somebody, told by a sentence: `Miss Tuttle that was`, `she married a Kettering`, `a Tuttle
+before she married`.
 
     told   = {said} name {said}         ; said: small words of one table; name: words written large
     name   = {title} [given] family
 
 It is the name by marriage where a word of marriage stands before it, and none of a time before; else the name at birth.
-No sentence is sure, so that it asks; the words that are (`née`, `born`, `m.`) are markers of `words_table`.
+No sentence is sure, so that it asks; the words that are (`née`, `that was a`, `m.`) are markers of `words_table`.
 
 The words are of every language together, folded. Common practice, from memory; no source.
 """

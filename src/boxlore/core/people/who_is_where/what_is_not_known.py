@@ -1,4 +1,4 @@
-"""Words that say what the teller does not know: they are nobody's name, whatever the language.
+"""Words that say what the teller does not know: they are nobody's name.
 
     , I don't know the others         ; others, and a verb of knowing: nobody; the answer is kept whole (`words_left`)
     , den Namen weiß ich nicht        ; a name, and such a verb: a note on whoever was told without one before it
