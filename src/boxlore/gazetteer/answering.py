@@ -81,14 +81,8 @@ def _is_small_abroad(place: Ranked, told: Told) -> bool:
     """Whether a place told alone lies in none of the family's own countries and is no city: one of its name at home,
     which the gazetteer does not have, may be meant (Glendalough).
     """
-    is_abroad = bool(told.family.home) and not told.family.is_own(place.country)
-    return (
-        is_abroad
-        and not told.contexts
-        and not place.in_use
-        and place.id not in told.family.used
-        and place.population < CITY
-    )
+    is_abroad = bool(told.family.home) and not told.family.is_theirs(place)
+    return is_abroad and not told.contexts and not place.in_use and place.population < CITY
 
 
 def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> list[Ranked]:
@@ -107,8 +101,7 @@ def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names:
             return not is_much_smaller
         if told.family.is_own(place.country):
             return place.country not in NEW_WORLD or place.population > largest
-        is_new = place.country in NEW_WORLD and renamed_of(db, place) is None
-        return not is_new and place.population > largest
+        return place.population > largest and (place.country not in NEW_WORLD or renamed_of(db, place) is not None)
 
     return [ranked[0], *filter(is_likely, ranked[1:])]
 

@@ -41,7 +41,7 @@ LONGEST_SHORT = 4
 
 
 LONGEST_OF_NO_SLIP = 5
-"""The name of a lake or a mountain of more letters is known with one letter wrong."""
+"""The name of a lake or a mountain of more letters is known with one letter wrong, not the first."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

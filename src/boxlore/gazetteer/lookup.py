@@ -154,6 +154,7 @@ class Gazetteer:
         return self._read(text, year, used, home)
 
     def _read_anew(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading:
+        """The reading of the words as they stand; where it finds too little, that of them written out or parted."""
         if len(text) > MOST_LETTERS:
             return PlaceReading(text, "kept")
         read = self._read_words(text, year, used, home)
@@ -233,7 +234,7 @@ class Gazetteer:
             place
             for place in (inflected(self._db, [name], (), year, family) if lands else [])
             if place.country in lands
-            and (family.is_own(place.country) or place.id in family.used)
+            and family.is_theirs(place)
             and place.population * MUCH_LARGER > abroad[0].population
         ]
         if not own:

@@ -117,6 +117,10 @@ class Family:
         """Whether a country is the family's own: by the settings, or by how much plays there."""
         return country in self.home or self.shares.get(country, 0) >= OWN_SHARE
 
+    def is_theirs(self, place: Ranked) -> bool:
+        """Whether a place was told already, or lies in one of the family's own countries."""
+        return place.id in self.used or self.is_own(place.country)
+
     def passing(self, ident: int, country: str, point: tuple[float, float]) -> float:
         """What is added to the score of a place because the family has been in its country now and then."""
         if ident in self.used or _cell(point) in self.cells or self.is_own(country):
@@ -232,7 +236,7 @@ def _has_old_names(candidate: Ranked, year: int) -> bool:
 
 
 Row = tuple[int, str, str, str, str, float, float, int, int]
-"""The columns of table `place` (see `index`), and 1 if the name asked for is the main name."""
+"""The columns of table `place`, and `main` of the name asked for (see `index`): 1 of a main one, 2 of a nickname."""
 
 
 def best_first(ranked: Iterable[Ranked]) -> list[Ranked]:
@@ -270,8 +274,8 @@ def rank(
             0.6 if context.country and then and context.name in then else context_score
             for context, context_score in zip(contexts, context_scores, strict=True)
         ]
-    is_called = main or (_has_epithet(name) and any(is_with_epithet(fold_place(name), told) for told in folded))
-    score = 1 - 0.18 * slips + 0.05 * is_called + 0.06 * math.log10(population + 10) + sum(context_scores)
+    called = main or (_has_epithet(name) and any(is_with_epithet(fold_place(name), told) for told in folded))
+    score = 1 - 0.18 * slips + 0.05 * called + 0.06 * math.log10(population + 10) + sum(context_scores)
     renamed = _RENAMED.get((fold_place(name), country))
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
@@ -360,8 +364,8 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
 
 
 _HOUSES = GENERIC | frozenset(
-    "park gardens hall castle cottage bridge square lodge manor court villa estate inn hills plains flat goldfields "
-    "diggings camp barracks junction wharf pier docks quay heights cliffs creek road show racecourse cemetery".split()
+    "gardens hall castle cottage bridge square lodge manor court villa estate inn hills plains flat goldfields "
+    "diggings barracks junction wharf pier docks quay heights cliffs road show racecourse cemetery".split()
 )
 
 
@@ -372,9 +376,9 @@ def may_be_a_house(name: str) -> bool:
 
 
 _KINDS = _HOUSES | frozenset(
-    "bay point head heads beach falls valley mountain mountains island islands airport aerodrome airfield base "
-    "mission reserve crossing siding strand quays mine mines mt".split()
+    "head heads mountains aerodrome airfield base mission reserve crossing siding strand quays mine mines mt".split()
 )
+"""Words for a kind of place at the end of a name (common practice, no source)."""
 
 
 def ends_as_kind(name: str) -> bool:
@@ -388,6 +392,7 @@ _OF_KIND = re.compile(
     r"high|grammar|national|state|railway)\s)*\S+$",
     re.IGNORECASE,
 )
+"""A word for a kind of place, and what stands before it (common practice, no source)."""
 
 
 def without_kind(name: str) -> str:

@@ -18,7 +18,6 @@ from boxlore.gazetteer.larger_parts import feature_of
 from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
     Family,
-    Ranked,
     ends_as_kind,
     is_generic,
     is_ship,
@@ -56,9 +55,12 @@ def named_in_part(
         places = named(db, [piece[1].name], told.contexts, told.year, family)
         return places[0].score if places else 0.0
 
-    in_order = (sorted(of, key=best_score, reverse=True) for of in (pieces, houses))
-    read = _one_of(db, next(in_order), told_words, parts, told, family)
-    return read or _one_of(db, next(in_order), told_words, parts, told, family, is_large_abroad=True)
+    pieces.sort(key=best_score, reverse=True)
+    read = _one_of(db, pieces, told_words, parts, told, family)
+    if read is not None:
+        return read
+    houses.sort(key=best_score, reverse=True)
+    return _one_of(db, houses, told_words, parts, told, family, is_large_abroad=True)
 
 
 def _one_of(
@@ -81,14 +83,10 @@ def _one_of(
             names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
             places = find(db, names, told.contexts, told.year, family)
             if is_large_abroad and not told.contexts:
-                places = [place for place in places if _is_own(place, family) or place.population >= LARGE_NAMESAKE]
+                places = [place for place in places if family.is_theirs(place) or place.population >= LARGE_NAMESAKE]
             if fitting := [place for place in places if place.fits]:
                 return place_answer(db, fitting, _beside_run(told, told_words, parts[:at], run), names)
     return None
-
-
-def _is_own(place: Ranked, family: Family) -> bool:
-    return place.id in family.used or family.is_own(place.country)
 
 
 def _beside_run(told: Told, told_words: Parts, parts: Sequence[str], run: Within) -> Told:

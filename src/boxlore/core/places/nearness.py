@@ -7,7 +7,8 @@ The grammar, of the words of `nearness_table`:
               [before] NEAR anchor                    the farm near Milton
               [before] distance anchor+ENDING         5 km Tartust
               anchor "," distance way?                Milton, 3 miles out
-              anchor NEAR_BEHIND                      Tartu lähedal, Dargaville way
+              anchor NEAR_BEHIND                      Tartu lähedal
+              [WAY] Anchor NEAR_BEHIND_NAMES          down Dargaville way
     distance  ABOUT* amount [or amount] unit ["and a half"]
     amount    3  3,5  2½  1 1/2  1,200  three  twenty-five  half a  a few
 
@@ -73,7 +74,7 @@ _FORMS = (
     rf"{_BEFORE}{_DISTANCE}\s+(?!(?:{table.DIRECTIONS})\b)(?P<anchor>\w\w+?)(?:{table.FROM_ENDINGS})\b.*$",
     rf"^(?P<before>)(?P<anchor>[^,(]+)(?:,\s*|\s*\(){_DISTANCE}(?:\s+(?:away|out|off|{table.DIRECTIONS}))*\)?(?P<after>(?:,.*)?)$",
     rf"^(?P<before>)(?P<anchor>\S.*?)\s+(?:{table.NEAR_BEHIND})(?P<after>(?:,.*)?)$",
-    rf"^(?P<before>)(?:(?:out|over|up|down|along|round|back)\s+)?(?-i:(?P<anchor>{table.CAPITAL}[^,]*?)\s+(?:{table.NEAR_BEHIND_NAMES}))"
+    rf"^(?P<before>)(?:(?:{table.WAY})\s+)?(?-i:(?P<anchor>{table.CAPITAL}[^,]*?)\s+(?:{table.NEAR_BEHIND_NAMES}))"
     r"(?P<after>(?:,.*)?)$",
 )
 _HAS_UNIT = re.compile(rf"(?:[-\s]|(?<=[\d½¼¾]))(?:{_UNIT})s?(?!\w)", re.IGNORECASE)

@@ -74,13 +74,16 @@ DIRECTIONS = (
 )
 """A point of the compass, or a way along a river."""
 
+WAY = "out|over|up|down|along|round|back"
+"""The way one went to it."""
+
 NEAR = (
     "near to|near|nr|nearby|close to|close by|not far from|not far out of|not far off|just out of|just outside of|"
     "just outside|outside of|outside|next to|adjacent to|in the (?:neighbourhood|neighborhood|vicinity|region|area) of|"
     "in the hills (?:above|behind)|in the country round|on the (?:outskirts|edge|road|way|track) (?:of|to|from)|"
     "somewhere around|somewhere about|(?:up|down|along|over|across|round) the \\w+ from|a stone['’]s throw from|a (?:short|little|long) (?:way|walk|drive|ride|distance) (?:from|out of|off)|"
     "some (?:way|distance) (?:from|out of)|"
-    "(?:out|over|up|down|along|round|back) (?:by|near|past|towards?)|"
+    f"(?:{WAY}) (?:by|near|past|towards?)|"
     "bei|nahe|unweit von|unweit|außerhalb von|ausserhalb von|in der nähe von|in der nähe|nähe|umgebung von|"
     "près de|près d['’]|près du|proche de|non loin de|pas loin de|aux environs de|aux alentours de|à côté de|à proximité de|"
     "cerca de|no lejos de|en las afueras de|vicino a|nei pressi di|presso|non lontano da|perto de|nos arredores de|"
@@ -94,11 +97,11 @@ NEAR = (
 NEAR_BEHIND = "lähedal|lähistel|ligidal|kandis|lähellä|lähistöllä|liepillä|közelében|közelébe|mellett|szélén|határában|környékén|tuvumā|apylinkėse"
 """What stands behind it: Estonian, Finnish, Hungarian, Latvian, Lithuanian."""
 
-CAPITAL = "[A-ZÀ-ÖØ-ÞĀĒĪŌŪĶĻŅĢŠŽČŁŚŻŹĆŃ]"
-"""The first letter of a name."""
-
 NEAR_BEHIND_NAMES = "way|ways|direction|ääres|kaldal|rannal|rannalla|varrella|krastā|krante"
 """The same, in small letters behind a name only (`Dargaville way`): elsewhere these words mean other things."""
+
+CAPITAL = "[A-ZÀ-ÖØ-ÞĀĒĪŌŪĶĻŅĢŠŽČŁŚŻŹĆŃ]"
+"""The first letter of a name."""
 
 FROM_ENDINGS = "st|sta|stä|lta|ltä|tól|től"
 """The ending of a place that a distance is reckoned from: Estonian, Finnish, Hungarian."""

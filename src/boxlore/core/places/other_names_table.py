@@ -97,7 +97,7 @@ NICKNAMES: tuple[tuple[str, str, tuple[str, ...]], ...] = (
     ("Gisborne", "NZ", ("Gizzy", "Gissy")),
     ("Rotorua", "NZ", ("Rotovegas",)),
     ("San Francisco", "US", ("Frisco", "'Frisco", "San Fran")),
-    ("Los Angeles", "US", ("El Lay", "L.A., Calif.")),
+    ("Los Angeles", "US", ("El Lay",)),
     ("Las Vegas", "US", ("Vegas",)),
     ("Philadelphia", "US", ("Philly", "Phila")),
     ("New York City", "US", ("NYC", "the Big Apple", "Big Apple", "Gotham")),
@@ -144,6 +144,6 @@ NICKNAMES: tuple[tuple[str, str, tuple[str, ...]], ...] = (
     ("Kraków", "PL", ("Krakau am Weichsel", "Gród Kraka")),
     ("Wrocław", "PL", ("Wrocek",)),
 )
-"""The same for names that people say among themselves: each counts as a main one, for nobody says Frisco of a suburb
-in Texas. From memory.
+"""The same for names that people say among themselves: each counts more than a main one, for nobody says Frisco of a
+suburb in Texas. From memory.
 """
