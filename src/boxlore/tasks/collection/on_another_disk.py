@@ -32,7 +32,7 @@ such steps (Microsoft's FAT specification, from memory), and nothing is to be co
 
 @dataclass(slots=True)
 class CopiedAway:
-    """What was copied where: how many files were, and were there already; what could not be, and why (sentences).
+    """How many files were copied where, and how many lay there already; what could not be, and why (sentences).
 
     `outside` are the paths of scans that lie elsewhere, `further` the files of an earlier copy that are no longer here.
     """

@@ -158,8 +158,7 @@ def _strings(source: str) -> Iterator[str]:
         if isinstance(node, ast.Constant) and isinstance(node.value, str):
             for part in map(_without_codes, node.value.splitlines()):
                 yield from (part, *_MARKUP.split(part))
-        for below in map(node.__dict__.get, node._fields):
-            left += (one for one in (below if isinstance(below, list) else (below,)) if isinstance(one, ast.AST))
+        left += ast.iter_child_nodes(node)
 
 
 def _without_codes(text: str) -> str:
