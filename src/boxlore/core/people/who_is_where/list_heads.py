@@ -1,6 +1,6 @@
 """What heads a list of people and is nobody: `Port Chalmers School, Standard 4, 1931: …`, `Wedding of Ruth and Tom: …`.
 
-    text = head (":" / "." / ",") list     ; "," only before a row, a direction or a side
+    text = head (":" / "." / "," / "-") list     ; "," and "-" only before a row, a direction or a side
 
 A head has a word of a school, a team or a feast (`position_words_table.HEADS`), or a year, and tells no place. One that
 names nobody is left out of the list: the answer is kept whole as a note (`words_left`). One that names somebody
