@@ -11,6 +11,7 @@ from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.lexicon import FINER, OF_A_STRETCH, PARTS, PREFIXES, SEASONS, UNITS
 from boxlore.core.dates.lexicon import KINDS as WORDS
 from boxlore.core.dates.phrases import AS_TOLD, PhraseSettings, read
+from boxlore.core.dates.school_table import SCHOOL
 from boxlore.core.dates.wars_table import SPANS
 
 SAID = (
@@ -384,9 +385,14 @@ def test_rows_are_of_kinds_and_feasts_that_there_are(language: object) -> None:
 ROWS = [
     (f"{language.code} {name} {key}", words)
     for language in LANGUAGES
-    for name in ("words", "month_names", "numbers", "ordinals", "number_endings", "feasts", "feast_days")
+    for name in (
+        *("words", "month_names", "numbers", "ordinals", "number_endings", "feasts", "feast_days"),
+        *("decades", "centuries", "fractions", "case_endings"),
+    )
     for key, words in getattr(language, name).items()
-] + [(f"war {names[:20]}", names) for names, _ in SPANS]
+]
+ROWS += [(f"war {names[:20]}", names) for names, _ in SPANS]
+ROWS += [(f"{code} {feast}", words) for feast, by_language in SCHOOL.items() for code, words in by_language.items()]
 
 
 @every_row(("row", "words"), ROWS)

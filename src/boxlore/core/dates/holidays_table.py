@@ -1,17 +1,17 @@
 """Days that family phrases name, with how they are reckoned and what they changed to, each with its source.
 
 A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1
-is the last) · ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that
-weekday before the day · ("from", month, day, weekday): the first one from that day on · ("no sunday", month, day,
-days): so many days away where it would be a Sunday · ("french mother's day", 0): the last Sunday of May, the next one
-where that is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on
-the 25th if that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span",
-month, day, month, day): from that day to this, of the next year if it lies before · ("months", first, last, first and
-last in the south) · ("either months", month, month) · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0 behind it, or
-that day of ours · ("advent", 0): its four weeks · ("nth span", month, weekday, nth, first, last): from the one to the
-other, in days from that weekday · ("hebrew", month, day, days) and ("islamic", month, day, days) as many days from a
-day of that calendar on, the Islamic one as reckoned (the moon seen may be a day off). Each row: names, countries (""
-for everywhere), first and last year (0 for none), rule, source.
+is the last) · ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that weekday
+before the day · ("from", month, day, weekday): the first one from that day on · ("no sunday", month, day, days): so
+many days away where it would be a Sunday · ("french mother's day", 0): the last Sunday of May, the next one where that
+is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
+that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span", month, day, month,
+day): from that day to this, of the next year if it lies before · ("months", first, last, first and last in the south) ·
+("either months", month, month) · ("either", month, day, month, day) · ("julian", month, day): of that calendar; with 0
+behind it, or that day of ours · ("advent", 0): its four weeks · ("nth span", month, weekday, nth, first, last): from
+the one to the other, in days from that weekday · ("hebrew", month, day, days) and ("islamic", month, day, days) as many
+days from a day of that calendar on, the Islamic one as reckoned (the moon seen may be a day off). Each row: names,
+countries ("" for everywhere), first and last year (0 for none), rule, source.
 """
 
 Reckoning = (
@@ -41,6 +41,30 @@ _FOR_HOLIDAYS = (
 def _holidays_of(*seasons: str) -> tuple[str, ...]:
     """The English names of the holidays of a season or a feast."""
     return tuple(f"{season} {word}" for season in seasons for word in _FOR_HOLIDAYS)
+
+
+_VE_DAY = (
+    "v-e day", "ve day", "v e day", "victory in europe day", "ve night", "ve day night", "v e night", "v-e night",
+)  # fmt: skip
+_VJ_DAY = (
+    "v-j day", "vj day", "v j day", "vj night", "v j night", "v-j night",
+)  # fmt: skip
+_DECIMAL_DAY = (
+    "decimal day", "decimalisation", "decimal currency came in", "decimal currency", "decimals came in",
+)  # fmt: skip
+_OUTBREAK_OF_WAR = (
+    "war broke out", "day war broke out", "outbreak of war", "outbreak of the war", "war was declared",
+    "declaration of war", "war began", "war started", "kriegsausbruch", "kriegsbeginn", "mobilmachung",
+    "generalmobilmachung", "déclaration de guerre", "déclaration de la guerre", "mobilisation générale",
+    "sõja puhkemine", "sõja puhkemisel", "sodan syttyminen", "sodan syttyessä", "krigsutbrottet", "krigens utbrudd",
+    "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",
+)  # fmt: skip
+"""Names that stand in several rows."""
+
+
+def _olympics_of(city: str) -> tuple[str, ...]:
+    """The English names of the Olympic Games in a city."""
+    return f"{city} olympics", f"{city} olympic games", f"olympics in {city}", f"olympic games in {city}"
 
 
 HOLIDAYS: tuple[HolidayRow, ...] = (
@@ -116,10 +140,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("dominion day",), "CA", 1868, 1982, ("fixed", 7, 1), "from memory"),
     (("canada day",), "CA", 1982, 0, ("fixed", 7, 1), "from memory"),
     (("anzac day",), "", 1916, 0, ("fixed", 4, 25), "New Zealand: Anzac Day Act 1920; Australia: state Acts"),
-    (("v-e day", "ve day", "v e day", "victory in europe day", "ve night", "ve day night", "v e night", "v-e night"), "GB US NZ AU CA IE FR", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
-    (("v-e day", "ve day", "v e day", "victory in europe day", "ve night", "ve day night", "v e night", "v-e night"), "RU EE", 1945, 1945, ("on", "1945-05-09"), "signed in Berlin, 9 May by Moscow time"),
-    (("v-j day", "vj day", "v j day", "vj night", "v j night", "v-j night"), "US", 1945, 1945, ("on", "1945-08-14"), "announced 14 August 1945 (US)"),
-    (("v-j day", "vj day", "v j day", "vj night", "v j night", "v-j night"), "GB NZ AU CA", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
+    (_VE_DAY, "GB US NZ AU CA IE FR", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
+    (_VE_DAY, "RU EE", 1945, 1945, ("on", "1945-05-09"), "signed in Berlin, 9 May by Moscow time"),
+    (_VJ_DAY, "US", 1945, 1945, ("on", "1945-08-14"), "announced 14 August 1945 (US)"),
+    (_VJ_DAY, "GB NZ AU CA", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
     (("whit monday", "pfingstmontag"), "", 1583, 0, ("easter", 50), _EASTER),
     (("mothering sunday",), "GB", 1583, 0, ("easter", -21), "fourth Sunday in Lent (common practice, no source)"),
     (("first advent", "first sunday in advent", "first sunday of advent", "advent sunday", "erster advent", "1 advent", "esimene advent"), "", 1583, 0, ("before", 12, 4, 6), "fourth Sunday before Christmas (common practice, no source)"),
@@ -273,9 +297,9 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("general strike",), "GB", 1926, 1926, ("span", 5, 4, 5, 12), "4 to 12 May 1926 (from memory)"),
     (("pearl harbor", "pearl harbour", "attack on pearl harbor"), "", 1941, 1941, ("on", "1941-12-07"), "7 December 1941"),
     (("kennedy was shot", "kennedy was killed", "kennedy was assassinated", "jfk was shot", "kennedy assassination", "kennedy's assassination", "kennedy died"), "", 1963, 1963, ("on", "1963-11-22"), "22 November 1963"),
-    (("decimal day", "decimalisation", "decimal currency came in", "decimal currency", "decimals came in"), "GB IE", 1971, 1971, ("on", "1971-02-15"), _MEMORY),
-    (("decimal day", "decimalisation", "decimal currency came in", "decimal currency", "decimals came in"), "NZ", 1967, 1967, ("on", "1967-07-10"), _MEMORY),
-    (("decimal day", "decimalisation", "decimal currency came in", "decimal currency", "decimals came in"), "AU", 1966, 1966, ("on", "1966-02-14"), _MEMORY),
+    (_DECIMAL_DAY, "GB IE", 1971, 1971, ("on", "1971-02-15"), _MEMORY),
+    (_DECIMAL_DAY, "NZ", 1967, 1967, ("on", "1967-07-10"), _MEMORY),
+    (_DECIMAL_DAY, "AU", 1966, 1966, ("on", "1966-02-14"), _MEMORY),
     (("they landed on the moon", "we landed on the moon", "men landed on the moon", "man landed on the moon", "someone landed on the moon", "armstrong landed on the moon", "neil armstrong landed on the moon", "the astronauts landed on the moon", "the americans landed on the moon", "they walked on the moon", "men walked on the moon", "man walked on the moon", "armstrong walked on the moon", "neil armstrong walked on the moon", "moon landing", "moon landings", "first moon landing", "apollo 11", "mondlandung", "alunissage", "sbarco sulla luna", "kuukäynti", "månlandingen", "månlandningen", "maanlanding", "llegada a la luna", "высадка на луну", "kuule maandumine", "lądowanie na księżycu", "přistání na měsíci", "holdra szállás",), "", 1969, 1969, ("span", 7, 20, 7, 21), _MEMORY),
     (("titanic sank", "titanic went down", "sinking of the titanic", "untergang der titanic", "naufrage du titanic",), "", 1912, 1912, ("on", "1912-04-15"), _MEMORY),
     (("lusitania sank", "lusitania was sunk", "sinking of the lusitania",), "", 1915, 1915, ("on", "1915-05-07"), _MEMORY),
@@ -285,8 +309,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("queen victoria died", "death of queen victoria", "old queen died", "queen died",), "", 1901, 1901, ("on", "1901-01-22"), _MEMORY),
     (("queen died", "queen elizabeth died", "death of the queen",), "", 2022, 2022, ("on", "2022-09-08"), _MEMORY),
     (("abdication", "king abdicated", "edward abdicated", "edward viii abdicated", "abdication crisis",), "", 1936, 1936, ("span", 12, 10, 12, 11), _MEMORY),
-    (("war broke out", "day war broke out", "outbreak of war", "outbreak of the war", "war was declared", "declaration of war", "war began", "war started", "kriegsausbruch", "kriegsbeginn", "mobilmachung", "generalmobilmachung", "déclaration de guerre", "déclaration de la guerre", "mobilisation générale", "sõja puhkemine", "sõja puhkemisel", "sodan syttyminen", "sodan syttyessä", "krigsutbrottet", "krigens utbrudd", "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",), "", 1914, 1914, ("span", 8, 1, 8, 4), _MEMORY),
-    (("war broke out", "day war broke out", "outbreak of war", "outbreak of the war", "war was declared", "declaration of war", "war began", "war started", "kriegsausbruch", "kriegsbeginn", "mobilmachung", "generalmobilmachung", "déclaration de guerre", "déclaration de la guerre", "mobilisation générale", "sõja puhkemine", "sõja puhkemisel", "sodan syttyminen", "sodan syttyessä", "krigsutbrottet", "krigens utbrudd", "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",), "", 1939, 1939, ("span", 9, 1, 9, 3), _MEMORY),
+    (_OUTBREAK_OF_WAR, "", 1914, 1914, ("span", 8, 1, 8, 4), _MEMORY),
+    (_OUTBREAK_OF_WAR, "", 1939, 1939, ("span", 9, 1, 9, 3), _MEMORY),
     (("berlin wall went up", "berlin wall was built", "building of the berlin wall", "mauerbau",), "", 1961, 1961, ("on", "1961-08-13"), _MEMORY),
     (("berlin wall came down", "berlin wall fell", "fall of the berlin wall", "wall came down", "mauerfall", "fall der mauer", "chute du mur",), "", 1989, 1989, ("on", "1989-11-09"), _MEMORY),
     (("kristallnacht", "reichskristallnacht", "reichspogromnacht",), "", 1938, 1938, ("on", "1938-11-09"), _MEMORY),
@@ -327,24 +351,24 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("royal wedding", "princess anne's wedding",), "", 1973, 1973, ("on", "1973-11-14"), _MEMORY),
     (("royal wedding", "charles and diana's wedding",), "", 1981, 1981, ("on", "1981-07-29"), _MEMORY),
     (("royal wedding",), "", 2011, 2011, ("on", "2011-04-29"), _MEMORY),
-    (("berlin olympics", "berlin olympic games", "olympics in berlin", "olympic games in berlin", "olympiade in berlin", "berliini olümpia", "berliner olympiade",), "", 1936, 1936, ("span", 8, 1, 8, 16), _MEMORY),
-    (("london olympics", "london olympic games", "olympics in london", "olympic games in london",), "", 1908, 1908, ("span", 4, 27, 10, 31), _MEMORY),
-    (("london olympics", "london olympic games", "olympics in london", "olympic games in london",), "", 1948, 1948, ("span", 7, 29, 8, 14), _MEMORY),
-    (("london olympics", "london olympic games", "olympics in london", "olympic games in london",), "", 2012, 2012, ("span", 7, 27, 8, 12), _MEMORY),
-    (("helsinki olympics", "helsinki olympic games", "olympics in helsinki", "olympic games in helsinki", "helsingin olympialaiset", "helsingin olympialaisissa", "helsingin olympialaisten aikaan", "helsingforsolympiaden",), "", 1952, 1952, ("span", 7, 19, 8, 3), _MEMORY),
-    (("stockholm olympics", "stockholm olympic games", "olympics in stockholm", "olympic games in stockholm", "stockholmsolympiaden",), "", 1912, 1912, ("span", 5, 5, 7, 22), _MEMORY),
-    (("melbourne olympics", "melbourne olympic games", "olympics in melbourne", "olympic games in melbourne",), "", 1956, 1956, ("span", 11, 22, 12, 8), _MEMORY),
-    (("rome olympics", "rome olympic games", "olympics in rome", "olympic games in rome",), "", 1960, 1960, ("span", 8, 25, 9, 11), _MEMORY),
-    (("tokyo olympics", "tokyo olympic games", "olympics in tokyo", "olympic games in tokyo",), "", 1964, 1964, ("span", 10, 10, 10, 24), _MEMORY),
-    (("munich olympics", "munich olympic games", "olympics in munich", "olympic games in munich", "olympiade in münchen",), "", 1972, 1972, ("span", 8, 26, 9, 11), _MEMORY),
-    (("moscow olympics", "moscow olympic games", "olympics in moscow", "olympic games in moscow", "moskva olümpia", "московская олимпиада", "олимпиада в москве",), "", 1980, 1980, ("span", 7, 19, 8, 3), _MEMORY),
-    (("antwerp olympics", "antwerp olympic games", "olympics in antwerp", "olympic games in antwerp",), "", 1920, 1920, ("span", 4, 20, 9, 12), _MEMORY),
-    (("amsterdam olympics", "amsterdam olympic games", "olympics in amsterdam", "olympic games in amsterdam",), "", 1928, 1928, ("span", 5, 17, 8, 12), _MEMORY),
-    (("los angeles olympics", "los angeles olympic games", "olympics in los angeles", "olympic games in los angeles",), "", 1932, 1932, ("span", 7, 30, 8, 14), _MEMORY),
-    (("los angeles olympics", "los angeles olympic games", "olympics in los angeles", "olympic games in los angeles",), "", 1984, 1984, ("span", 7, 28, 8, 12), _MEMORY),
-    (("paris olympics", "paris olympic games", "olympics in paris", "olympic games in paris",), "", 1924, 1924, ("span", 5, 4, 7, 27), _MEMORY),
-    (("mexico olympics", "mexico olympic games", "olympics in mexico", "olympic games in mexico",), "", 1968, 1968, ("span", 10, 12, 10, 27), _MEMORY),
-    (("montreal olympics", "montreal olympic games", "olympics in montreal", "olympic games in montreal",), "", 1976, 1976, ("span", 7, 17, 8, 1), _MEMORY),
+    ((*_olympics_of("berlin"), "olympiade in berlin", "berliini olümpia", "berliner olympiade"), "", 1936, 1936, ("span", 8, 1, 8, 16), _MEMORY),
+    (_olympics_of("london"), "", 1908, 1908, ("span", 4, 27, 10, 31), _MEMORY),
+    (_olympics_of("london"), "", 1948, 1948, ("span", 7, 29, 8, 14), _MEMORY),
+    (_olympics_of("london"), "", 2012, 2012, ("span", 7, 27, 8, 12), _MEMORY),
+    ((*_olympics_of("helsinki"), "helsingin olympialaiset", "helsingin olympialaisissa", "helsingin olympialaisten aikaan", "helsingforsolympiaden"), "", 1952, 1952, ("span", 7, 19, 8, 3), _MEMORY),
+    ((*_olympics_of("stockholm"), "stockholmsolympiaden"), "", 1912, 1912, ("span", 5, 5, 7, 22), _MEMORY),
+    (_olympics_of("melbourne"), "", 1956, 1956, ("span", 11, 22, 12, 8), _MEMORY),
+    (_olympics_of("rome"), "", 1960, 1960, ("span", 8, 25, 9, 11), _MEMORY),
+    (_olympics_of("tokyo"), "", 1964, 1964, ("span", 10, 10, 10, 24), _MEMORY),
+    ((*_olympics_of("munich"), "olympiade in münchen"), "", 1972, 1972, ("span", 8, 26, 9, 11), _MEMORY),
+    ((*_olympics_of("moscow"), "moskva olümpia", "московская олимпиада", "олимпиада в москве"), "", 1980, 1980, ("span", 7, 19, 8, 3), _MEMORY),
+    (_olympics_of("antwerp"), "", 1920, 1920, ("span", 4, 20, 9, 12), _MEMORY),
+    (_olympics_of("amsterdam"), "", 1928, 1928, ("span", 5, 17, 8, 12), _MEMORY),
+    (_olympics_of("los angeles"), "", 1932, 1932, ("span", 7, 30, 8, 14), _MEMORY),
+    (_olympics_of("los angeles"), "", 1984, 1984, ("span", 7, 28, 8, 12), _MEMORY),
+    (_olympics_of("paris"), "", 1924, 1924, ("span", 5, 4, 7, 27), _MEMORY),
+    (_olympics_of("mexico"), "", 1968, 1968, ("span", 10, 12, 10, 27), _MEMORY),
+    (_olympics_of("montreal"), "", 1976, 1976, ("span", 7, 17, 8, 1), _MEMORY),
     (("wahine storm", "wahine went down", "wahine sank", "wahine disaster", "wahine day"), "", 1968, 1968, ("on", "1968-04-10"), "10 April 1968 (from memory)"),
     (("napier earthquake", "napier quake", "hawke's bay earthquake", "hawkes bay earthquake"), "", 1931, 1931, ("on", "1931-02-03"), "3 February 1931 (from memory)"),
     (("währungsreform",), "", 1948, 1948, ("on", "1948-06-20"), "20 June 1948, in the western zones (from memory)"),

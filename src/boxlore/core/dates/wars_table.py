@@ -6,6 +6,21 @@ name are several rows. Outbreak, armistice and surrender, accession and death: f
 
 Theatres = tuple[tuple[str, str, str], ...]
 
+_LAST_YEAR_OF_WAR = (
+    "last year of the war|final year of the war|last year of war|krigens siste år|siste krigsår|krigens sidste år"
+    "|sidste krigsår|krigets sista år|sista krigsåret|letztes kriegsjahr|letzten kriegsjahr|letzte kriegsjahr"
+    "|dernière année de la guerre|dernière année de guerre|ultimo anno di guerra|último año de la guerra"
+    "|laatste oorlogsjaar|sõja viimane aasta|sõja viimasel aastal|viimane sõja-aasta|sodan viimeinen vuosi"
+    "|sodan viimeisenä vuonna|последний год войны|последнем году войны|ostatni rok wojny|poslední rok války"
+    "|pēdējais kara gads|paskutiniai karo metai|a háború utolsó éve"
+)
+_LAST_WINTER_OF_WAR = (
+    "last winter of the war|final winter of the war|krigens siste vinter|krigens sidste vinter|krigets sista vinter"
+    "|siste krigsvinter|sidste krigsvinter|sista krigsvintern|letzter kriegswinter|letzten kriegswinter"
+    "|dernier hiver de la guerre|laatste oorlogswinter|viimane sõjatalv|viimasel sõjatalvel|viimeinen sotatalvi"
+    "|последняя военная зима|последнюю военную зиму|ostatnia zima wojny"
+)
+
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
         "first world war|first war|gt war|the gt war|империалистическая война|империалистическую войну|империалистической войны|германская война|германскую войну|германской войны|den første krig|guerre de 14|guerre de 14-18|i világháború|nagy háború|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
@@ -67,10 +82,10 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("estado novo", (("PT", "1933-04", "1974-04"),)),
     ("rationing|food rationing|rationing days", (("GB", "1940-01", "1954-07"),)),
     ("prohibition", (("US", "1920-01", "1933-12"),)),
-    ("last year of the war|final year of the war|last year of war|krigens siste år|siste krigsår|krigens sidste år|sidste krigsår|krigets sista år|sista krigsåret|letztes kriegsjahr|letzten kriegsjahr|letzte kriegsjahr|dernière année de la guerre|dernière année de guerre|ultimo anno di guerra|último año de la guerra|laatste oorlogsjaar|sõja viimane aasta|sõja viimasel aastal|viimane sõja-aasta|sodan viimeinen vuosi|sodan viimeisenä vuonna|последний год войны|последнем году войны|ostatni rok wojny|poslední rok války|pēdējais kara gads|paskutiniai karo metai|a háború utolsó éve", (("", "1917-11", "1918-11"),)),
-    ("last year of the war|final year of the war|last year of war|krigens siste år|siste krigsår|krigens sidste år|sidste krigsår|krigets sista år|sista krigsåret|letztes kriegsjahr|letzten kriegsjahr|letzte kriegsjahr|dernière année de la guerre|dernière année de guerre|ultimo anno di guerra|último año de la guerra|laatste oorlogsjaar|sõja viimane aasta|sõja viimasel aastal|viimane sõja-aasta|sodan viimeinen vuosi|sodan viimeisenä vuonna|последний год войны|последнем году войны|ostatni rok wojny|poslední rok války|pēdējais kara gads|paskutiniai karo metai|a háború utolsó éve", (("", "1944-05", "1945-05"),)),
-    ("last winter of the war|final winter of the war|krigens siste vinter|krigens sidste vinter|krigets sista vinter|siste krigsvinter|sidste krigsvinter|sista krigsvintern|letzter kriegswinter|letzten kriegswinter|dernier hiver de la guerre|laatste oorlogswinter|viimane sõjatalv|viimasel sõjatalvel|viimeinen sotatalvi|последняя военная зима|последнюю военную зиму|ostatnia zima wojny", (("", "1917-12", "1918-02"),)),
-    ("last winter of the war|final winter of the war|krigens siste vinter|krigens sidste vinter|krigets sista vinter|siste krigsvinter|sidste krigsvinter|sista krigsvintern|letzter kriegswinter|letzten kriegswinter|dernier hiver de la guerre|laatste oorlogswinter|viimane sõjatalv|viimasel sõjatalvel|viimeinen sotatalvi|последняя военная зима|последнюю военную зиму|ostatnia zima wojny", (("", "1944-12", "1945-02"),)),
+    (_LAST_YEAR_OF_WAR, (("", "1917-11", "1918-11"),)),
+    (_LAST_YEAR_OF_WAR, (("", "1944-05", "1945-05"),)),
+    (_LAST_WINTER_OF_WAR, (("", "1917-12", "1918-02"),)),
+    (_LAST_WINTER_OF_WAR, (("", "1944-12", "1945-02"),)),
     ("great depression|depression|depression years|the depression", (("", "1929-10", "1939-08"),)),
     ("l'occupation|occupation allemande|sous l'occupation", (("FR", "1940-06", "1944-08"),)),
     ("ulmaņlaiki|ulmaņlaikos|ulmaņa laiki|ulmaņa laikos|ulmaņa laikā", (("LV", "1934-05", "1940-06"),)),
