@@ -56,7 +56,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     parts: list[str] = []
     counted = -1  # the place behind the last number
     for at, token in enumerate(tokens):
-        here = _kinds(token)
+        here = token.kinds
         if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
             unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
             continue
@@ -91,7 +91,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         return None
     if len(numbers) == 2 and "nearly" in kinds and numbers[1][0] == numbers[0][0] + 1:
         del numbers[0]  # “I was 3 going on 4”
-    said = sum(not _kinds(token) & _ADDED for token in tokens)
+    said = sum(not token.kinds & _ADDED for token in tokens)
     if units and lives and said == _PERSON_AND_AGE and ("comma" in kinds or "(" in text):
         kinds.add("aged")  # “Ruth, 3 months”
     only_at = "at_years" in kinds and not units and not kinds & _OF_YEARS
@@ -136,10 +136,6 @@ _PERSON_AND_AGE = 3
 
 LAST_HOUR = 12
 """“Ruth at seven” may be in the evening; “Ruth at sixteen” is an age."""
-
-
-def _kinds(token: Token) -> set[str]:
-    return {sense.kind for sense in token.senses}
 
 
 def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
@@ -188,7 +184,7 @@ def _not_meant(at: int, tokens: list[Token], text: str) -> set[str]:
     it is of the language of these words: “when Con was six”, “when Anni was six”, “kui Mina oli kuuene”."""
     token = tokens[at]
     beside = _languages_beside(token, tokens, _CORE)
-    if not beside and not _kinds(token) & _CORE:
+    if not beside and not token.kinds & _CORE:
         beside = _languages_beside(token, tokens, _YEARS_OLD)
     if not beside:
         return set()

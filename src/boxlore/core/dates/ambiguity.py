@@ -22,13 +22,22 @@ from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, nth_feast, with_ages
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.conflicts import can_both_be
-from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, ENGLISH, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense, stretch_words
+from boxlore.core.dates.lexicon import (
+    ANY_LANGUAGE,
+    ENGLISH,
+    ONLY_MAORI,
+    WITH_ORDINAL_O,
+    Node,
+    Sense,
+    languages_of,
+    stretch_words,
+)
 from boxlore.core.dates.numbers_in_digits import is_day_first, without_open_parts
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.proposing import proposed
@@ -190,7 +199,7 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
     outcome = _doubted(_decided(_ways(tokens[:comma]), context), context)
     if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
         return None
-    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(_is_any(token, _YEARS_TOLD) for token in tokens[:comma])
+    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(_YEARS_TOLD) for token in tokens[:comma])
     return outcome if of_a_year and _SURE.fullmatch(outcome.edtf.text) else None
 
 
@@ -204,7 +213,7 @@ def _of_both(era: tuple[str, str, bool], context: DateContext, own: Node | None)
         return outcome
     if not is_named:
         return None
-    return Outcome(None, "These two do not go together. Which is right?", (outcome.edtf.text, year))
+    return Outcome(None, NOT_TOGETHER, (outcome.edtf.text, year))
 
 
 def _told_nevertheless(tokens: list[Token], words: str) -> str:
@@ -213,16 +222,12 @@ def _told_nevertheless(tokens: list[Token], words: str) -> str:
     for first in (0, -1):
         step = 1 if first == 0 else -1
         at = first
-        while abs(at) < len(tokens) and _is_any(tokens[at], _NOT_KNOWING):
+        while abs(at) < len(tokens) and tokens[at].is_any(_NOT_KNOWING):
             at += step
         passed = tokens[:at] if step > 0 else tokens[at + 1 :] if at < -1 else []
-        if abs(at) < len(tokens) and _is_any(tokens[at], _BREAKS) and any(_is_any(token, _UNDATED) for token in passed):
+        if abs(at) < len(tokens) and tokens[at].is_any(_BREAKS) and any(token.is_any(_UNDATED) for token in passed):
             return (words[tokens[at].end :] if step > 0 else words[: tokens[at].start]).strip(_AROUND)
     return ""
-
-
-def _is_any(token: Token, kinds: frozenset[str]) -> bool:
-    return any(sense.kind in kinds for sense in token.senses)
 
 
 def _not_known(outcome: Outcome | None, context: DateContext) -> Outcome | None:
@@ -238,16 +243,13 @@ def _may_be_measure(tokens: list[Token], words: str) -> bool:
     for at in range(1, len(tokens)):
         token = tokens[at]
         if (
-            not _is_any(token, _MEASURED)
+            not token.is_any(_MEASURED)
             or not words[tokens[at - 1].start].isdigit()
             or words[token.end : token.end + 1] == "."
         ):
             continue
-        own = 0
-        for sense in token.senses:
-            own |= sense.languages if sense.languages != ANY_LANGUAGE else 0
         others = (sense for other in tokens if other is not token for sense in other.senses)
-        if not any(sense.languages != ANY_LANGUAGE and sense.languages & own for sense in others):
+        if not languages_of(token.senses) & languages_of(others):
             return True
     return False
 

@@ -52,6 +52,8 @@ class Outcome(NamedTuple):
 
 NOT_THEN = "That says when it was not. When was it?"
 """What is asked where only a date is told at which it was not."""
+NOT_TOGETHER = "These two do not go together. Which is right?"
+"""What is asked where two dates are told that cannot both be."""
 
 
 class NoSuchDate(ValueError):

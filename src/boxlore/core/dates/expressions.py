@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.alternatives import in_two_calendars, of_two_years, turned_about, with_shared_day, with_years
 from boxlore.core.dates.before_and_after import beside, not_far
-from boxlore.core.dates.context import NOT_THEN, DateContext, NoSuchDate, qualified
+from boxlore.core.dates.context import NOT_THEN, NOT_TOGETHER, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
@@ -487,7 +487,7 @@ def _known(whole: Expression, context: DateContext, pick: int) -> str:
         span = standard.parse(war.text(context, way))
         if _meet(told, span):
             return text
-    raise NoSuchDate("These two do not go together. Which is right?", (text,))
+    raise NoSuchDate(NOT_TOGETHER, (text,))
 
 
 def _of_event_and_date(text: str, event: str, unit: str) -> str:
@@ -497,7 +497,7 @@ def _of_event_and_date(text: str, event: str, unit: str) -> str:
         raise NoSuchDate("In which year?", (event,))
     told, known = standard.parse(text), standard.parse(event)
     if not _meet(told, known):
-        raise NoSuchDate("These two do not go together. Which is right?", (text, event))
+        raise NoSuchDate(NOT_TOGETHER, (text, event))
     return event if _holds(told, known) else text
 
 

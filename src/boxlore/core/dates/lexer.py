@@ -27,6 +27,15 @@ class Token(NamedTuple):
     start: int
     end: int
 
+    @property
+    def kinds(self) -> set[str]:
+        """The kinds of words that it may be."""
+        return {sense.kind for sense in self.senses}
+
+    def is_any(self, kinds: frozenset[str]) -> bool:
+        """Whether it may be a word of one of these kinds."""
+        return any(sense.kind in kinds for sense in self.senses)
+
 
 _SPELLED_OTHERWISE = str.maketrans(
     {"–": "-", "—": "-", "‒": "-", "−": "-", "‐": "-", "‑": "-", "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'",
@@ -168,7 +177,7 @@ _SMALL_O = frozenset("ºª")
 
 def _rest_of_year(tokens: list[Token], pieces: list[Piece], at: int) -> Piece | None:
     """The last two digits of a year that is written apart, behind a day and a month: `8 Dec 19 38`."""
-    behind = [{sense.kind for sense in token.senses} for token in tokens[-2:]]
+    behind = [token.kinds for token in tokens[-2:]]
     if len(behind) < 2 or "month" not in behind[1] or not behind[0] & {"day", "ordinal"} or at + 1 >= len(pieces):
         return None
     following = pieces[at + 1]
@@ -202,13 +211,13 @@ _SHORTEST_STEM = 4
 
 def _inflected(word: str, root: Node) -> tuple[Sense, Senses] | None:
     """What the ending of a month, a season or a feast says (`januárjától`, `märtsini`), and the word's own senses."""
-    for ending, kind, language in lexicon.case_endings():
-        stem = word.removesuffix(ending)
-        node = root.following.get(stem) if len(stem) >= _SHORTEST_STEM and stem != word else None
-        senses = tuple(sense for sense in node.senses if sense.kind in _INFLECTED) if node else ()
-        own = tuple(sense for sense in senses if sense.languages & language)
-        if own:
-            return Sense(kind, None, language), own
+    longest, rows = lexicon.case_endings()
+    for length in range(min(longest, len(word) - _SHORTEST_STEM), 0, -1):
+        node = root.following.get(word[:-length])
+        senses = [sense for sense in node.senses if sense.kind in _INFLECTED] if node else []
+        for kind, language in rows.get(word[-length:], ()) if senses else ():
+            if own := tuple(sense for sense in senses if sense.languages & language):
+                return Sense(kind, None, language), own
     return None
 
 

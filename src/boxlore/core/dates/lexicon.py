@@ -7,7 +7,7 @@ German and Nordic letters also as `ae`, `oe`, `ue`, `aa`, `ss`.
 
 import re
 import unicodedata
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cache
 from typing import NamedTuple
 
@@ -53,6 +53,14 @@ class Sense(NamedTuple):
     kind: str
     value: object = None
     languages: int = ANY_LANGUAGE
+
+
+def languages_of(senses: Iterable[Sense]) -> int:
+    """The languages of senses as bits, without what is the same in all of them."""
+    languages = 0
+    for sense in senses:
+        languages |= sense.languages if sense.languages != ANY_LANGUAGE else 0
+    return languages
 
 
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
@@ -329,16 +337,15 @@ def number_endings() -> tuple[re.Pattern[str], Mapping[str, tuple[str, int]]]:
 
 
 @cache
-def case_endings() -> list[tuple[str, str, int]]:
-    """The `case_endings` of all languages: the ending, the kind of its word, the language as in a sense; the longest
-    first."""
-    rows = [
-        (form, kind, 1 << place)
-        for place, language in enumerate(LANGUAGES)
-        for kind, forms in language.case_endings.items()
-        for form in forms.split("|")
-    ]
-    return sorted(rows, key=lambda row: -len(row[0]))
+def case_endings() -> tuple[int, Mapping[str, list[tuple[str, int]]]]:
+    """The `case_endings` of all languages: the letters of the longest, and by the ending the kinds of its word, each
+    with the language as in a sense."""
+    rows: dict[str, list[tuple[str, int]]] = {}
+    for place, language in enumerate(LANGUAGES):
+        for kind, forms in language.case_endings.items():
+            for form in forms.split("|"):
+                rows.setdefault(form, []).append((kind, 1 << place))
+    return max(map(len, rows)), rows
 
 
 @cache

@@ -85,7 +85,7 @@ MOST_NAMED = 3
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question whether a piece of these words is the date; None where there is none."""
-    counts = any(_has(token, _COUNTING) for token in tokens)
+    counts = any(token.is_any(_COUNTING) for token in tokens)
     tokens = _without_counted(tokens) if counts else tokens
     pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
     if not pieces and denied:
@@ -131,14 +131,14 @@ def _without_counted(tokens: list[Token]) -> list[Token]:
     above the sea”."""
     kept = list(tokens)
     for at, token in enumerate(tokens):
-        if _has(token, _MEASURED) and at and _has(tokens[at - 1], _NUMBERS):
+        if token.is_any(_MEASURED) and at and tokens[at - 1].is_any(_NUMBERS):
             kept[at - 1] = _as_name(tokens[at - 1])
-        if _has(token, _STREET):
+        if token.is_any(_STREET):
             kept = _without_number_of_house(kept, at)
-        if _has(token, _STREET_OF):
+        if token.is_any(_STREET_OF):
             kept = _without_day_of_street(kept, at)
         following = at + 1
-        while _has(token, _NUMBERED) and following < len(tokens) and _has(tokens[following], _NUMBERS):
+        while token.is_any(_NUMBERED) and following < len(tokens) and tokens[following].is_any(_NUMBERS):
             kept[following] = _as_name(tokens[following])
             following += 1
     return kept
@@ -149,7 +149,7 @@ def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:
     first = street - 1
     while first > 0 and tokens[first].senses[0].kind == "name":
         first -= 1
-    if first < 0 or first == street - 1 or not _has(tokens[first], _NUMBERS):
+    if first < 0 or first == street - 1 or not tokens[first].is_any(_NUMBERS):
         return tokens
     return [*tokens[:first], _as_name(tokens[first]), *tokens[first + 1 :]]
 
@@ -157,9 +157,9 @@ def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:
 def _without_day_of_street(tokens: list[Token], street: int) -> list[Token]:
     """“Calle 25 de Mayo”, “ul. 3 Maja”: a day and its month behind a word for a street are its name."""
     last = street + 1
-    while last < len(tokens) and _has(tokens[last], _OF_ITS_NAME):
+    while last < len(tokens) and tokens[last].is_any(_OF_ITS_NAME):
         last += 1
-    if last == street + 1 or last == len(tokens) or not _has(tokens[last], _MONTH):
+    if last == street + 1 or last == len(tokens) or not tokens[last].is_any(_MONTH):
         return tokens
     return [*tokens[: street + 1], *map(_as_name, tokens[street + 1 : last + 1]), *tokens[last + 1 :]]
 
@@ -202,7 +202,7 @@ def _says_no_more(text: str, choices: list[str]) -> bool:
 
 def _beside_a_name(tokens: list[Token]) -> bool:
     """Whether a word for a month or a season stands beside one that nobody knows: “Mr April, 1931” may be a name."""
-    months = [at for at, token in enumerate(tokens) if _has(token, _MAY_BE_NAMES)]
+    months = [at for at, token in enumerate(tokens) if token.is_any(_MAY_BE_NAMES)]
     beside = (tokens[near] for at in months for near in (at - 1, at + 1) if 0 <= near < len(tokens))
     return any(token.senses[0].kind == "name" for token in beside)
 
@@ -233,14 +233,14 @@ _OF_THE_SOUTH, _MONTHS = 29, 12
 
 def _part_beside_a_name(tokens: list[Token]) -> bool:
     """Whether a word for a part or the last one of something stands behind a word that nobody knows."""
-    return any(_has(token, _OF_A_PART) and tokens[at].senses[0].kind == "name" for at, token in enumerate(tokens[1:]))
+    return any(token.is_any(_OF_A_PART) and tokens[at].senses[0].kind == "name" for at, token in enumerate(tokens[1:]))
 
 
 def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
     """“May was here with the twins”: months alone, told as names are, among words that nobody knows."""
     if not pieces or any(_YEARLESS_MONTH.fullmatch(text) is None for texts in pieces for text in texts):
         return False
-    first = next((at for at, token in enumerate(tokens) if _has(token, _NAMED)), 0)
+    first = next((at for at, token in enumerate(tokens) if token.is_any(_NAMED)), 0)
     led = first > 0 and tokens[first - 1].senses[0].kind != "name"
     return not led and any(token.senses[0].kind == "name" for token in tokens)
 
@@ -249,13 +249,9 @@ def _listed(shown: list[str]) -> str:
     return f"{', '.join(shown[:-1])} or {shown[-1]}" if len(shown) > 1 else shown[0]
 
 
-def _has(token: Token, kinds: frozenset[str]) -> bool:
-    return any(sense.kind in kinds for sense in token.senses)
-
-
 def _is_datable(token: Token) -> bool:
     """Whether a token is of a date by itself: “a” is a year or a century somewhere, but passed over elsewhere."""
-    return _has(token, _NAMED) or (_has(token, _YEARS) and not _has(token, _PASSED_OVER))
+    return token.is_any(_NAMED) or (token.is_any(_YEARS) and not token.is_any(_PASSED_OVER))
 
 
 def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int], bool]:
@@ -269,17 +265,17 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
         last = _end_of_stretch(tokens, first)
         texts: tuple[str, ...] = ()
         is_not = False
-        if _has(tokens[first], _SAYING - _PART) and not _is_another_day(tokens, first, read):
+        if tokens[first].is_any(_SAYING - _PART) and not _is_another_day(tokens, first, read):
             while last > first:
                 stretch = tokens[first:last]
                 texts = () if _cuts_off(tokens, last) else _dates(stretch, decided)
-                is_not = not texts and _has(tokens[first], _DENYING) and _is_denied(stretch, decided)
+                is_not = not texts and tokens[first].is_any(_DENYING) and _is_denied(stretch, decided)
                 if texts or is_not:
                     break
                 last -= 1
         if texts:
             pieces.append(texts)
-            years.append(any(_has(token, _YEARS) for token in tokens[first:last]))
+            years.append(any(token.is_any(_YEARS) for token in tokens[first:last]))
         if texts or is_not:
             read.update(range(first, last))
         first, denied = (last if texts or is_not else first + 1), denied or is_not
@@ -309,9 +305,9 @@ def _cuts_off(tokens: list[Token], last: int) -> bool:
 
 def _is_another_day(tokens: list[Token], first: int, read: set[int]) -> bool:
     """Whether a feast stands behind an ordinal that no piece uses: the third day of Christmas is not its first."""
-    if first == 0 or first - 1 in read or not _has(tokens[first], _FEAST):
+    if first == 0 or first - 1 in read or not tokens[first].is_any(_FEAST):
         return False
-    return _has(tokens[first - 1], _ORDINAL)
+    return tokens[first - 1].is_any(_ORDINAL)
 
 
 def _is_denied(tokens: list[Token], decided: Decided) -> bool:
@@ -348,7 +344,7 @@ def _is_valid(text: str) -> bool:
 def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str]:
     """What all words that say something come to, where the others are passed over: a limit or a span before the pieces
     that are within it, a date (which may take a name for a month) behind them."""
-    saying = [token for token in tokens if _has(token, _SAYING)]
+    saying = [token for token in tokens if token.is_any(_SAYING)]
     while saying and saying[-1].senses[0].kind == "comma":
         saying.pop()
     if len(saying) == len(tokens) or len(saying) > MOST_WORDS:
@@ -361,8 +357,8 @@ def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
 def _apart(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str]:
     """“The summer before I went to the Grammar, so ’32”: a season, a feast or a month, and the one year that is told
     apart from it."""
-    named = [at for at, token in enumerate(tokens) if _has(token, _NAMED_OF_A_YEAR)]
-    years = [at for at, token in enumerate(tokens) if _has(token, _ONE_YEAR)]
+    named = [at for at, token in enumerate(tokens) if token.is_any(_NAMED_OF_A_YEAR)]
+    years = [at for at, token in enumerate(tokens) if token.is_any(_ONE_YEAR)]
     if (
         len(years) != 1
         or not named
@@ -371,7 +367,7 @@ def _apart(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
     ):
         return []
     first = named[0]
-    while first and _has(tokens[first - 1], _DAY_OR_PART) and first - 1 not in years:
+    while first and tokens[first - 1].is_any(_DAY_OR_PART) and first - 1 not in years:
         first -= 1
     stretch = [*tokens[first : named[-1] + 1], tokens[years[0]]]
     return [text for text in _dates(stretch, decided) if not text.startswith("XXXX") and text not in pieces]
@@ -394,7 +390,7 @@ def _left_over(tokens: list[Token], read: set[int], words: str) -> list[str]:
     runs: list[str] = []
     run: list[Token] = []
     for at, token in enumerate(tokens):
-        if at not in read and not (not run and _has(token, _PART)) and token.senses[0].kind not in ("comma", "dash"):
+        if at not in read and not (not run and token.is_any(_PART)) and token.senses[0].kind not in ("comma", "dash"):
             run.append(token)
             continue
         _close(run, runs, words)
@@ -403,6 +399,6 @@ def _left_over(tokens: list[Token], read: set[int], words: str) -> list[str]:
 
 
 def _close(run: list[Token], runs: list[str], words: str) -> None:
-    if any(not _has(token, _PART) for token in run):
+    if any(not token.is_any(_PART) for token in run):
         runs.append(words[run[0].start : run[-1].end])
     run.clear()

@@ -10,7 +10,7 @@ import re
 from functools import cache
 
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, trie
+from boxlore.core.dates.lexicon import Node, languages_of, trie
 
 FEWEST_LETTERS = 5
 """Shorter words have neighbours everywhere; four letters are enough where two are exchanged (“Juen”)."""
@@ -52,8 +52,9 @@ def _as_digits(match: re.Match[str]) -> str:
 
 _VOWELS = "aeiouyäöüõåæø"
 _NOT_REPAIRED = frozenset(("noise", "undated", "life", "name", "measured", "numbered", "street"))
-_BY_THEMSELVES = frozenset(("month", "weekday", "season", "feast", "feast_day", "span"))
 """Kinds of words without which no date is told, and which names are near to."""
+_BY_THEMSELVES = frozenset(("month", "weekday", "season", "feast", "feast_day", "span"))
+"""Kinds of words that say what they say in whatever language the words beside them are."""
 
 
 def repairs(tokens: list[Token], words: str) -> list[str]:
@@ -65,10 +66,7 @@ def repairs(tokens: list[Token], words: str) -> list[str]:
     slip = words[start:end].lower()
     if not slip.isalpha() or slip in trie().following:
         return []  # a known word is no slip, though it be none of a date
-    said = 0
-    for token in tokens:
-        for sense in token.senses if token is not unknown[0] else ():
-            said |= sense.languages if sense.languages != ANY_LANGUAGE else 0
+    said = languages_of(sense for token in tokens if token is not unknown[0] for sense in token.senses)
     near = [word for word in _known_words_near(slip) if _goes_with(trie().following[word], said)]
     near = [*near, *_season_within(slip)] or (_begun(slip) if words[end : end + 1] == "." else [])
     return [f"{words[:start]}{word}{words[end:]}" for word in near]

@@ -21,7 +21,7 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     unknown: list[Token] = []
     is_somebody = False
     for token in tokens:
-        kinds = {sense.kind for sense in token.senses}
+        kinds = token.kinds
         if told := kinds & STAGES:
             stages += told
         elif token.senses[0].kind == "person":

@@ -18,12 +18,12 @@ _ADDS_NOTHING = frozenset(("noise", "comma"))
 def so_long_ago(tokens: list[Token], context: DateContext) -> Outcome | None:
     """“Vor vierzig Jahren”, “forty years ago”: reckoned from the year in which it was said, which is asked; None for
     other words."""
-    kinds = [{sense.kind for sense in token.senses} for token in tokens]
+    kinds = [token.kinds for token in tokens]
     counts = [sense.value for token in tokens for sense in token.senses if sense.kind == "day"]
     numbers = sum(bool(here & {"day", "decade"}) for here in kinds)
     if numbers != 1 or not counts or any(not here & _OF_LONG_AGO for here in kinds):
         return None
-    first = next((token for token in tokens if not {sense.kind for sense in token.senses} <= _ADDED), tokens[0])
+    first = next((token for token in tokens if not token.kinds <= _ADDED), tokens[0])
     ago = 0
     for token in tokens:
         for sense in token.senses:
@@ -62,7 +62,7 @@ def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     while tokens and tokens[-1].senses[0].kind in _ADDS_NOTHING:
         tokens = tokens[:-1]  # “before I was born, anyway”
     words = words[: tokens[-1].end] if tokens else words
-    kinds = [{sense.kind for sense in token.senses} for token in tokens]
+    kinds = [token.kinds for token in tokens]
     if any(here & {"year", "short", "dates", "years", "event"} for here in kinds):
         return None
     if any(sense.kind == "feast" and came_once(str(sense.value)) for token in tokens for sense in token.senses):
