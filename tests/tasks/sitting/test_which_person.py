@@ -96,7 +96,7 @@ def test_whoever_is_named_in_a_remark_is_asked_about(collection: Collection) -> 
     assert question.asks == "Is “Bob” in the picture too, where “leaning on Bob” is told of Anna Tamm?"
     take_person(sitting, record, question, 2)
     question = open_person(sitting, sitting.record(record.id))
-    assert question is not None and question.names[0].startswith("Dot (") and len(question.names) == 3
+    assert question is not None and question.names == ["Dot", "Somebody new: Dot", NOBODY]
     take_person(sitting, record, question, 1)
     record = sitting.record(record.id)
     assert open_person(sitting, record) is None and sitting.to_ask(record.id) == []
@@ -112,7 +112,7 @@ def test_somebody_of_the_registry_whose_name_ends_the_words(collection: Collecti
     question = open_person(sitting, record)
     assert question is not None
     ident = next(iter(collection.people()))
-    assert question.choices[0].person == ident and question.names[0].startswith("Cyril Dawes (")
+    assert question.choices[0].person == ident and question.names[0] == "Cyril Dawes"
     take_person(sitting, record, question, 1)
     assert [shown.person for shown in sitting.record(record.id).shown()] == [ident]
 
@@ -126,7 +126,9 @@ def test_of_several_of_one_name_one_is_chosen(collection: Collection) -> None:
     question = open_person(sitting, record)
     assert question is not None and question.asks == "“Anna Tamm” may be 2 people: who is meant?"
     assert [name.partition(" (")[0] for name in question.names] == ["Anna Tamm", "Anna Tamm", "Somebody new: Anna Tamm"]
-    second = question.choices[1].person
+    ids = [choice.person for choice in question.choices[:2]]
+    assert question.names[:2] == [f"Anna Tamm ({ident[-12:]})" for ident in ids]
+    second = ids[1]
     take_person(sitting, record, question, 2)
     assert [shown.person for shown in sitting.record(record.id).shown()] == [second]
     assert open_person(sitting, sitting.record(record.id)) is None

@@ -65,8 +65,12 @@ def the_one(matches: Sequence[Person], words: str) -> Person | None:
 
 def told_apart(person: Person) -> str:
     """`Leida Rourke, born 1931 (5be0f3a1c2d4)`: enough to tell two of one name apart, and to name one of them."""
-    born = f", born {person.born.display}" if person.born else ""
-    return f"{person.name}{born} ({person.id[-ID_LETTERS:]})"
+    return f"{with_birth(person)} ({person.id[-ID_LETTERS:]})"
+
+
+def with_birth(person: Person) -> str:
+    """`Leida Rourke, born 1931`; the name alone where no birth is told."""
+    return f"{person.name}, born {person.born.display}" if person.born else person.name
 
 
 def _named(bearers: Callable[[str], list[Person]], words: str, known: KnownNames | None) -> list[Person]:

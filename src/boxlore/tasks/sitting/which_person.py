@@ -14,7 +14,7 @@ from boxlore.core.findings import several
 from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
 from boxlore.core.people.names.words_table import KIN_ALONE
 from boxlore.core.people.person import Person
-from boxlore.core.people.who_is_meant import known_by, named, told_apart
+from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets
 from boxlore.core.statements import Kind, Statement, Subject
@@ -106,8 +106,11 @@ def _who_may_be(people: Iterable[Person], words: str) -> Iterator[Person]:
 
 
 def _known(people: Sequence[Person]) -> Iterator[Meant]:
-    for person in people[:MOST_KNOWN]:
-        yield Meant(told_apart(person), person=person.id)
+    """Some of the registry; an id stands only behind those that else read alike."""
+    shown = people[:MOST_KNOWN]
+    names = [with_birth(person) for person in shown]
+    for person, name in zip(shown, names, strict=True):
+        yield Meant(told_apart(person) if names.count(name) > 1 else name, person=person.id)
 
 
 def _new(words: str) -> Iterator[Meant]:
