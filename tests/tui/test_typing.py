@@ -17,6 +17,7 @@ from boxlore.core.people.consent import make_consent
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.originals.housing_changes import About, note_container
 from boxlore.tasks.people.registry import consent as keep_consent
 from boxlore.tasks.people.registry import find_person
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -182,14 +183,21 @@ def test_hostile_words_are_words(terminal: Opens, folder: Path, told: Told) -> N
 
 
 def test_one_cell_and_back(terminal: Opens, folder: Path, told: Told) -> None:
+    with open_collection(folder) as collection:
+        act = collection.act("housed")
+        box = note_container(collection, "7", About()).id
+        act.state(Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "kept", f"{box} 1")
+        act.done()
     window = terminal("-c", folder, *SIT, columns=120, rows=40)
     window.wait_for("Tell me about this photograph")
+    window.wait_for("TRA-0001 · Box 7 / Item 1")
     window.send("Kept while ")
     window.resize(1, 1)
     window.send("small")
     window.resize(200, 60)
     window.wait_for("Kept while small")
     window.resize(80, 24)
+    window.wait_for("TRA-0001 · 7/1 ")  # where it is kept, in short
     window.send("⟨^Q⟩")
     assert window.wait() == 0
     assert told()["TRA-0001"].words("story") == "Kept while small"

@@ -117,6 +117,7 @@ class ItemView(MarkingScreen):
         if low != self._was_low:
             self._was_low = low
             self._say_others()
+        self.top.tell(self._called())
         self._say_asks()
         self.call_after_refresh(self.show_picture)
 
@@ -184,7 +185,8 @@ class ItemView(MarkingScreen):
                 open_question(self.sitting, record, block.prompt), own, block.prompt, self._way
             )
             block.draw()
-        self._head()
+        self.top.tell(self._called())
+        self.stand()
         self.questions = list(worth_asking(self.sitting, record, self.sitting.prompts))
         self._say_asks()
         parts = legend(record, self.marked)
@@ -202,13 +204,13 @@ class ItemView(MarkingScreen):
         with self.said():
             self.fill(self.sitting.record(self.record.id), keeps=False)
 
-    def _head(self) -> None:
+    def _called(self) -> str:
+        """The item's number, where it is kept, in short on a narrow screen, and what it is."""
         record = self.record
         narrow = not self.has_class("-wide")
         mark = (record.mark.short if narrow else record.mark.long) if record.mark else "no box yet"
         kind = "" if record.kind == "print" else f" · {record.kind}"
-        self.top.tell(f"{record.number} · {mark}{kind}")
-        self.stand()
+        return f"{record.number} · {mark}{kind}"
 
     def place(self) -> str:
         """“5 of 25”, or along a way “Box 1, 2 of 7”."""
