@@ -18,7 +18,7 @@ ENGLISH = [  # language, order, EDTF, shown
     ("en", "", "XXXX-06-12", "12 June"),
     ("en", "", "XXXX-06", "June"),
     ("en", "", "1960-22", "summer 1960"),
-    ("en", "", "1960-30", "summer 1960"),
+    ("en", "", "1960-30", "summer 1960–61"),
     ("en", "", "1960-34", "2nd quarter 1960"),
     ("en", "", "1960-37", "first third 1960"),
     ("en", "", "193X", "the 1930s"),

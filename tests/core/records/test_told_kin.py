@@ -34,6 +34,8 @@ TOLD = [  # what Leida says, and whom it may mean
     ("when my daughter was born", {"my daughter": ("c",)}),
     ("Grandma died", {"grandma": ("g", "k")}),
     ("my wife died", {}),
+    ("Grandma Anna died", {"grandma": ("g", "k"), "grandma anna": ("g",)}),
+    ("Grandma Con died", {"grandma": ("g", "k")}),
     ("when Con died", {}),
     ("me", {}),
     ("kui ma olin viis", {}),  # Estonian “when”, and a grandmother in Māori

@@ -19,6 +19,7 @@ from itertools import product
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, nth_feast, with_ages
+from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.conflicts import can_both_be
@@ -85,6 +86,8 @@ _SELDOM = AGE_WORDS | _ASKED.keys() | _HEMISPHERES | {"season", "person"}
 """Kinds of words with which more than the grammar has to be asked."""
 
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
+_SIDES = ("before", "after")
+_BESIDE_A_DATE = ("unit", "season", "feast")
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 """Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
 
@@ -104,6 +107,9 @@ _SURE = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?(?:/\d{4}-(?:0\d|1[0-2])(?:-\
 _MARKS = "?~%"
 _QUOTES = "'‘’"
 _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
+_A_DIGIT_GONE = re.compile(r"1[5-9][?_]\d|20[?_]\d", re.ASCII)
+"""`19?6`: a year of which the tens cannot be read."""
+
 _DASH_AND_YEAR = re.compile(r"-(?:1[5-9]|20)\d\d")
 """“-1938” of an album is no year before Christ."""
 _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??")
@@ -330,6 +336,8 @@ def _literal(words: str) -> Edtf | None:
     """EDTF as it stands, but not what people write the same way: `1904-05`, `[1867?]`."""
     if words[:1].isalpha() and words[0] not in "XY":
         return None  # most
+    if _A_DIGIT_GONE.fullmatch(words):
+        return standard.parsed(words.replace("?", "X").replace("_", "X"))
     if _EDTF.fullmatch(words) is None or _TWO.fullmatch(words):
         return None
     if ((words[0] == "[" and "," not in words) or "." in words) and ".." not in words:
@@ -373,7 +381,7 @@ def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome 
 
 def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     try:
-        text = nth_feast(tokens, context) or age(tokens, words, context)
+        text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
     return _guarded(Outcome(standard.parsed(text)), context) if text else None
@@ -505,6 +513,9 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         if sense.value == "should_be" and not words:
             words.append(Sense("doubt"))  # “it should be 1938”; behind a date it corrects it
             continue
+        if kind == "comma" and len(words) > 1 and words[-1].kind in _SIDES and words[-2].kind in _BESIDE_A_DATE:
+            words.append(sense)  # “the year after, 1934” may be that year
+            continue
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
             continue
         if kind == "either" and words and words[-1].kind not in _NO_COMMA_AFTER:
@@ -524,6 +535,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         len(words) < 5
         and all(sense.kind in SLOTS and (sense.kind != "event" or len(words) == 1) for sense in words)
         and not outer_part(words)
+        and sum(sense.kind == "part" for sense in words) < 2
     ):  # no operator: one date, or none
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:
@@ -551,8 +563,12 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
             if len(choices) == 1 and not any(date.short for date in expression.leaves()):
                 return _guarded(Outcome(standard.parsed(choices[0])), context)
             return Outcome(None, expression.question(context) or none.ask, choices)
+        if whole := _with_each(expression, none, context):
+            return Outcome(None, none.ask, whole)
         return Outcome(None, none.ask, none.choices)
     except TextFault as fault:
+        if others := _of_other_choices(expression, context):  # “from 1925 until the war”: the next one
+            return Outcome(None, f"“{context.text}”: which of these is meant?", others)
         return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
     if not ask:
         outcome = Outcome(edtf)
@@ -562,6 +578,37 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
     if any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
+
+
+def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -> tuple[str, ...]:
+    """What the whole comes to by each of the days of which one of its dates has to be asked (“before war broke out”);
+    none where it is that date, or where something else is asked."""
+    for date in expression.leaves() if expression.kind != "one" and none.choices else ():
+        try:
+            Expression("one", [date]).text(context)
+        except NoSuchDate as asked_of_it:
+            if asked_of_it.choices != none.choices:
+                continue
+            slots = date.__dict__.copy()
+            whole: dict[str, None] = {}
+            for choice in none.choices:
+                date.__dict__.clear()
+                date.event, date.mark = choice, slots.get("mark", 0)
+                whole[_choice(expression, context, 0)] = None
+            date.__dict__.clear()
+            date.__dict__.update(slots)
+            return tuple(filter(None, whole))
+        except TextFault:
+            continue
+    return ()
+
+
+def _of_other_choices(expression: Expression, context: DateContext) -> tuple[str, ...]:
+    """What it comes to by other wars than the first, where that leaves no date."""
+    if not any(date.span for date in expression.leaves()):
+        return ()
+    picks = range(1, expression.choices(context))
+    return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
 
 
 def _other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:

@@ -15,19 +15,20 @@ from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near, outermost
+from boxlore.core.dates.wars_table import OVER_BY_THEN
 from boxlore.core.dates.writing import choices_of, question, spans_of, written, year_of
 
 
 @dataclass(slots=True)
 class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
-    all, within, near, outer, known, not or except.
+    all, within, near, outer, known, apart, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
-    its part; `beside` says how two alternatives stand beside each other where it matters: on both sides of a stroke, as
-    one day in two calendars does (`slash`), or the second only doubted (`doubt`), the later ones behind a comma
-    (`finer`), each with its own day and month (`own`), or a number before a day (`row`); of a limit that it is not far
-    away (`just`).
+    its part; `apart` is the first part, or the second; `beside` says how two alternatives stand beside each other where
+    it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or the second only doubted
+    (`doubt`), the later ones behind a comma (`finer`), each with its own day and month (`own`), or a number before a
+    day (`row`); of a limit that it is not far away (`just`).
     """
 
     kind: str
@@ -56,7 +57,7 @@ class Expression:
         """Fill open slots; False where one stays open that must not."""
         if self.kind == "known" and isinstance(self.parts[0], Expression) and self.parts[0].kind == "any":
             return self.parts[0].filled()
-        if self.kind in ("within", "near", "known"):
+        if self.kind in ("within", "near", "known", "apart"):
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
@@ -168,6 +169,8 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
     first, last = (_written(part, context, pick) for part in whole.parts)
     begin, end = _end(first, last=False), _end(last, last=True)
     starts, ends = whole.leaves()[0], whole.leaves()[-1]
+    if ends.span and not ends.part and not ends.year:
+        end = _end(last, last=False)  # “from 1925 until the war” ends where that began
     year = end.rstrip("?~%")
     if year.isdigit() and begin.startswith(year) and len(begin.rstrip("?~%")) > len(year):
         raise NoSuchDate("Until when was that?", (begin,))  # a word between them that is none of a span
@@ -231,6 +234,8 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     held = any(date.part in inside for date in whole.leaves())
     inner = of_one_stretch and ((leaves_out and not held) or spans)
     end = _end(text, last=(side < 0) != inner)
+    if spans and side > 0:
+        end = OVER_BY_THEN.get(end, end)
     if leaves_out and not (held or any(date.span or date.event for date in whole.leaves())):
         end = beside(end, side)
     if whole.beside == "just":
@@ -470,6 +475,17 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 
 
+def _apart(whole: Expression, context: DateContext, pick: int) -> str:
+    """“The year after, 1934” is asked: that year, or the one after it."""
+    texts: list[str] = []
+    for part in whole.parts:
+        try:
+            texts.append(_written(part, context, pick))
+        except NoSuchDate as none:
+            texts += none.choices
+    raise NoSuchDate("Is that the year, or is it beside it?", tuple(dict.fromkeys(texts)))
+
+
 def _outer(whole: Expression, context: DateContext, pick: int) -> str:
     assert whole.distance is not None  # it has one by its kind
     return outermost(_written(whole.parts[0], context, pick), whole.distance)
@@ -522,5 +538,5 @@ def _except(whole: Expression, context: DateContext, pick: int) -> str:
 _WRITERS = {
     "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
     "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
-    "outer": _outer, "not": _not, "except": _except, "known": _known,
+    "apart": _apart, "outer": _outer, "not": _not, "except": _except, "known": _known,
 }  # fmt: skip

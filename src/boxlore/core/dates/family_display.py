@@ -11,7 +11,7 @@ from typing import NamedTuple
 from boxlore.core.dates.display import ENGLISH, composed, grouping, season_of, year_words
 from boxlore.core.dates.display_patterns import PATTERNS
 from boxlore.core.dates.display_words import WORDS
-from boxlore.core.dates.edtf_values import Date, Edtf
+from boxlore.core.dates.edtf_values import SEASONS, Date, Edtf
 
 _SAME = {"no": "nb", "nn": "nb"}
 """Languages that are written as another one of the table."""
@@ -69,10 +69,21 @@ def _bare(date: Date, words: Mapping[str, str], patterns: _Patterns) -> str:
 def _season(code: int, year: str, words: Mapping[str, str], patterns: _Patterns) -> str:
     season = season_of(code)
     if season <= 24:
-        return words["season"].format(s=words[f"season-{season}"], y=year)
+        return words["season"].format(s=words[f"season-{season}"], y=_years_of_season(code, year))
     if 33 <= code <= 36:
         return f"{patterns.quarters.split('|')[code - 33]} {year}"
     return f"{grouping(code, words)} {year}"
+
+
+def _years_of_season(code: int, year: str) -> str:
+    """“1946–47” of a season that lies about New Year, as families say it: a winter in the north, a summer in the
+    south."""
+    first, months = SEASONS[code]
+    return f"{year}–{(int(year) + 1) % 100:02d}" if first + months > _YEAR_ENDS and year.isdigit() else year
+
+
+_YEAR_ENDS = 13
+"""So many is the first month and how many there are of a season, where it ends with the year."""
 
 
 def _year(date: Date, words: Mapping[str, str]) -> str:

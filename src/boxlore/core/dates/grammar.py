@@ -21,7 +21,7 @@ from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
-from boxlore.core.dates.relative import Distance
+from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
 _LIMIT_OF = {
@@ -53,7 +53,7 @@ def _normal(senses: list[Sense]) -> list[Sense]:
     “the last Christmas before” are those next to it."""
     said: list[Sense] = []
     for sense in senses:
-        if len(said) > 1 and said[-1].kind in _NEXT_TO_IT and _is_next(said[-2], sense.kind):
+        if len(said) > 1 and said[-1].kind in _MAY_BE_NEXT and _is_next(said[-2], sense.kind):
             del said[-2]
         denied = bool(said) and said[-1].kind == "not" and sense.kind in _DENIED
         if denied:
@@ -62,7 +62,7 @@ def _normal(senses: list[Sense]) -> list[Sense]:
     return said
 
 
-_NEXT_TO_IT = ("feast", "season", "weekday")
+_MAY_BE_NEXT = ("feast", "season", "weekday")
 
 
 def _is_next(sense: Sense, side: str) -> bool:
@@ -161,6 +161,9 @@ class Grammar:
                 items.append(Expression("one", [self._a_year_on(items[-1], years)]))
                 marks.append(0)
                 continue
+            if kind in _SIDES and following == "comma" and len(items) == 1 and items[0].kind == "one":
+                self.at += 2  # “the Christmas after, 1936”
+                return self._told_apart(items[0].leaves()[0], self._operand())
             limit = kind if kind not in ("comma", "and") else following
             if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
                 self.at += 1 if kind in ("comma", "and") else 0
@@ -171,6 +174,11 @@ class Grammar:
                 if (known := self._beside_a_war(items)) is None:
                     raise NoForm
                 items, marks = [known], marks[:1]
+                continue
+            if kind == "part" and self._begins_after(items[-1]):  # “late forties early fifties”
+                joins.append("comma")
+                items.append(self._item())
+                marks.append(self._last_mark)
                 continue
             if kind == "doubt" and following in _BEGIN_A_DATE:  # “1938? maybe 37”
                 joins.append("comma")
@@ -195,6 +203,10 @@ class Grammar:
             items[-1].leaves()[-1].take_year(items[0].leaves()[0])
             items, joins, marks = items[1:], joins[1:], marks[1:]
         return self._joined(items, joins, marks, first_mark)
+
+    def _begins_after(self, item: Expression) -> bool:
+        """Whether “early” stands here behind a date that is late in something."""
+        return item.kind == "one" and item.leaves()[0].part == "late" and self.senses[self.at].value == "early"
 
     @staticmethod
     def _is_year_of_what_follows(items: list[Expression], joins: list[str]) -> bool:
@@ -371,13 +383,18 @@ class Grammar:
             item = self._range("between", ("and", "or", "until", *_TO))
         elif kind in ("from", "since") and (spanned := self._from()) is not None:
             item = spanned
+        elif kind == "after" and self.senses[self.at].value == "next":
+            item = self._next_in_its_year()
         elif kind in _BEFORE or kind in _AFTER:
             if kind == "at_latest" and self.kinds[self.at + 1] in _BEFORE:  # “printed before 1914”
                 self.at += 1
                 kind = self.kinds[self.at]
             just = "just" if self.senses[self.at].value == "just" else ""
+            may_be_next = self.senses[self.at].value == "perhaps"
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             item = Expression(_LIMIT_OF[kind], [self._operand()], beside=just)
+            if may_be_next and item.leaves()[0].within_a_year and not item.leaves()[0].day:
+                raise NoForm  # “following summer 1933” may be that summer
             if self.kinds[self.at] in _BEHIND and _LIMIT_OF[self.kinds[self.at]] == _LIMIT_OF[kind]:
                 self.at += 1  # “by 1919 at the latest”
         elif kind == "to_open":
@@ -388,6 +405,14 @@ class Grammar:
         if mark:
             item.mark(mark)
         return item
+
+    def _next_in_its_year(self) -> Expression:
+        """“The following summer, 1933” is that summer; without its year it is told nowhere which it follows."""
+        self.at += 1
+        date = self._operand()
+        if not date.within_a_year or not (date.year or self.kinds[self.at] == "comma"):
+            raise NoForm
+        return Expression("one", [date])
 
     def _range(self, kind: str, joins: tuple[str, ...]) -> Expression:
         """`between … and …`, `from … to …`."""
@@ -505,27 +530,49 @@ class Grammar:
         if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
             count = self.senses[self.at].value[0]  # type: ignore[index]
             self.at += 1
-        elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] == "unit":
-            count = -1
+        elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] in ("unit", "season"):
+            count = A_COUPLE if self.senses[self.at].value == "couple" else A_FEW
             self.at += 1
-        elif self.kinds[self.at] in ("ordinal", "day") and self.kinds[self.at + 1] == "weekday":
-            count = self._counted()  # the second Sunday after Easter
+        elif self.kinds[self.at] in ("ordinal", "day") and self.kinds[self.at + 1] in ("weekday", "season"):
+            count = self._counted()  # the second Sunday after Easter, two summers before the fire
         exact = self.kinds[self.at + 1] == "to_the_day"
+        loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
+        exact = exact or loose
         sense, side = self.senses[self.at], _SIDES.get(self.kinds[self.at + 1 + exact], 0)
         if not side or sense.kind not in ("unit", "season", "weekday"):
             self.at = begin
             return None
         self.at += 2 + exact
+        if self.kinds[self.at] == "comma":
+            self.at += 1
+            date = Partial()
+            date.season = sense.value if sense.kind == "season" else 0  # type: ignore[assignment]  # a code, by its kind
+            if count or (sense.kind, sense.value) not in (("season", date.season), ("unit", "year")):
+                raise NoForm
+            return self._told_apart(date, self._operand(), side)
         anchor = self._operand()
         unit = str(sense.value) if sense.kind == "unit" else sense.kind
         if unit.startswith("one_"):
             unit, count = unit.removeprefix("one_"), count or 1
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
-            unit, count = unit[:-1], count or -2
+            unit, count = unit[:-1], count or NEXT_TO_IT
         value = sense.value if isinstance(sense.value, int) else 0
         if unit in ("weekend", "week_from", "week_to"):
             raise NoForm
-        return Expression("near", [anchor], distance=Distance(side, unit, count, value, bool(anchor.event), exact))
+        if loose:
+            anchor.mark |= ABOUT
+        distance = Distance(side, unit, count, value, bool(anchor.event), exact and not loose)
+        return Expression("near", [anchor], distance=distance)
+
+    @staticmethod
+    def _told_apart(date: Partial, told: Partial, side: int = 0) -> Expression:
+        """“The summer after, 1934”, where nothing is told after which it was: of that year, or beside it."""
+        if not told.whole_year or date.year or date.span or date.event:
+            raise NoForm
+        date.year, date.assumed, date.mark = told.year, told.assumed, date.mark | told.mark
+        unit = "season" if date.season else "year"
+        near = [Expression("near", [told], distance=Distance(side, unit, value=date.season))] if side else []
+        return Expression("apart", [date, *near])
 
     def _counted(self) -> int:
         """Go past an ordinal or a number. Returns it; less than 1 (“last”) has no form here."""

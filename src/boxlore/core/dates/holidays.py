@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from functools import cache, lru_cache
 
 from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, from_julian, hebrew_leap, orthodox_easter
-from boxlore.core.dates.holidays_table import HOLIDAYS, NORTHERN_SUMMER, SHARED, HolidayRow, Reckoning
+from boxlore.core.dates.holidays_table import HOLIDAYS, NORTHERN_SUMMER, OUTBREAK_OF_WAR, SHARED, HolidayRow, Reckoning
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +38,7 @@ OF_JULIAN = frozenset(name for name, rows in _NAMES.items() if rows[0][4][0] in 
 LAST_OLD_STYLE = 1917
 """The last whole year in which Russia told its days by the Julian calendar."""
 
+_SMALL = ("of", "the")
 _INITIALS = ("ve", "vj", "v-e", "v-j", "d-day")
 
 HOLIDAY_NAMES = frozenset(_NAMES)
@@ -72,7 +73,7 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     if not year and (years := sorted(came_once(name))):
         if len(years) > 1:
             days = (reckoned(row[4], row[2] or int(str(row[4][1])[:4]), hemisphere)[0] for row in rows)
-            return HolidayDate("", f"Which {titled(name)}?", tuple(days))
+            return HolidayDate("", f"Which {titled(_called(name, rows))}?", tuple(days))
         year = years[0]  # a day that came once in history
     if not year.isdigit():
         return _any_year(name, year, rows)
@@ -95,6 +96,16 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     return HolidayDate(everywhere[0], ask, tuple(everywhere[1:]))
 
 
+def _called(name: str, rows: Sequence[HolidayRow]) -> str:
+    """How a question names a feast: an inflected name by the first of its row that differs in its ending alone."""
+    if name in OUTBREAK_OF_WAR:
+        return OUTBREAK_OF_WAR[0]
+    return next(other for other in rows[0][0] if other[:_ENDING] == name[:_ENDING] and len(other) == len(name))
+
+
+_ENDING = -3
+
+
 def is_within(told: str, feast: HolidayDate) -> bool:
     """Whether a day is that of a feast, or one of its days (Advent, the Christmas holidays)."""
     for days in (feast.edtf, *feast.alternatives):
@@ -107,7 +118,10 @@ def is_within(told: str, feast: HolidayDate) -> bool:
 
 def titled(name: str) -> str:
     """A name with capitals, as it is asked about."""
-    return " ".join(word.upper() if word in _INITIALS else word[:1].upper() + word[1:] for word in name.split())
+    return " ".join(
+        word.upper() if word in _INITIALS else word if word in _SMALL else word[:1].upper() + word[1:]
+        for word in name.split()
+    )
 
 
 def _any_year(name: str, year: str, rows: Sequence[HolidayRow]) -> HolidayDate:

@@ -52,13 +52,18 @@ _VJ_DAY = (
 _DECIMAL_DAY = (
     "decimal day", "decimalisation", "decimal currency came in", "decimal currency", "decimals came in",
 )  # fmt: skip
-_OUTBREAK_OF_WAR = (
-    "war broke out", "day war broke out", "outbreak of war", "outbreak of the war", "war was declared",
+OUTBREAK_OF_WAR = (
+    "outbreak of war", "outbreak of the war", "war broke out", "day war broke out", "war was declared",
     "declaration of war", "war began", "war started", "kriegsausbruch", "kriegsbeginn", "mobilmachung",
     "generalmobilmachung", "déclaration de guerre", "déclaration de la guerre", "mobilisation générale",
     "sõja puhkemine", "sõja puhkemisel", "sodan syttyminen", "sodan syttyessä", "krigsutbrottet", "krigens utbrudd",
     "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",
 )  # fmt: skip
+_AUGUST_BANK_HOLIDAY = (
+    "august bank holiday", "august bank hol", "aug bank holiday", "aug bank hol", "bank holiday monday in august",
+    "summer bank holiday",
+)  # fmt: skip
+_DEPORTATION = ("küüditamine", "küüditamise", "küüditamist", "deportation", "deportations", "deportation of estonians")
 """Names that stand in several rows."""
 
 
@@ -271,10 +276,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("muttertag",), "DE", 1923, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
     (("tag der deutschen einheit", "german unity day"), "DE", 1954, 1989, ("fixed", 6, 17), "law of 4 August 1953 (from memory)"),
     (("tag der deutschen einheit", "german unity day"), "DE", 1990, 0, ("fixed", 10, 3), "Unification Treaty, art. 2"),
-    (("august bank holiday", "bank holiday monday in august", "summer bank holiday"), "GB", 1871, 1964, ("nth", 8, 0, 1), _UK_1871),
-    (("august bank holiday", "bank holiday monday in august", "summer bank holiday"), "GB", 1965, 1970, ("nth", 8, 5, -1, 2), "Monday after the last Saturday of August: announced year by year"),
-    (("august bank holiday", "bank holiday monday in august", "summer bank holiday"), "GB", 1971, 0, ("nth", 8, 0, -1), _UK_1971),
-    (("august bank holiday",), "IE", 1871, 0, ("nth", 8, 0, 1), _UK_1871 + "; kept since in Ireland"),
+    (_AUGUST_BANK_HOLIDAY, "GB", 1871, 1964, ("nth", 8, 0, 1), _UK_1871),
+    (_AUGUST_BANK_HOLIDAY, "GB", 1965, 1970, ("nth", 8, 5, -1, 2), "Monday after the last Saturday of August: announced year by year"),
+    (_AUGUST_BANK_HOLIDAY, "GB", 1971, 0, ("nth", 8, 0, -1), _UK_1971),
+    (_AUGUST_BANK_HOLIDAY[:4], "IE", 1871, 0, ("nth", 8, 0, 1), _UK_1871 + "; kept since in Ireland"),
     (("whitsun bank holiday",), "GB", 1871, 1970, ("easter", 50), _UK_1871),
     (("spring bank holiday",), "GB", 2002, 2002, ("on", "2002-06-04"), "moved by proclamation for a jubilee"),
     (("spring bank holiday",), "GB", 2012, 2012, ("on", "2012-06-04"), "moved by proclamation for a jubilee"),
@@ -292,6 +297,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("empire day",), "", 1903, 1957, ("fixed", 5, 24), "Queen Victoria's birthday"),
     (("armistice day",), "", 1918, 0, ("fixed", 11, 11), "Armistice of 11 November 1918"),
     (("remembrance day", "poppy day"), "CA", 1931, 0, ("fixed", 11, 11), "Armistice Day Amendment Act 1931 (from memory)"),
+    (("armistice sunday",), "", 1919, 1945, ("near", 11, 11, 6), "the Sunday nearest 11 November (from memory)"),
     (("remembrance sunday",), "GB", 1956, 0, ("nth", 11, 6, 2), "second Sunday of November, since 1956 (from memory)"),
     (("remembrance sunday",), "GB", 1945, 1955, ("before", 11, 13, 6), "Sunday before the 11th, or on the 11th or 12th (from memory)"),
     (("general strike",), "GB", 1926, 1926, ("span", 5, 4, 5, 12), "4 to 12 May 1926 (from memory)"),
@@ -309,8 +315,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("queen victoria died", "death of queen victoria", "old queen died", "queen died",), "", 1901, 1901, ("on", "1901-01-22"), _MEMORY),
     (("queen died", "queen elizabeth died", "death of the queen",), "", 2022, 2022, ("on", "2022-09-08"), _MEMORY),
     (("abdication", "king abdicated", "edward abdicated", "edward viii abdicated", "abdication crisis",), "", 1936, 1936, ("span", 12, 10, 12, 11), _MEMORY),
-    (_OUTBREAK_OF_WAR, "", 1914, 1914, ("span", 8, 1, 8, 4), _MEMORY),
-    (_OUTBREAK_OF_WAR, "", 1939, 1939, ("span", 9, 1, 9, 3), _MEMORY),
+    (OUTBREAK_OF_WAR, "", 1914, 1914, ("span", 8, 1, 8, 4), _MEMORY),
+    (OUTBREAK_OF_WAR, "", 1939, 1939, ("span", 9, 1, 9, 3), _MEMORY),
     (("berlin wall went up", "berlin wall was built", "building of the berlin wall", "mauerbau",), "", 1961, 1961, ("on", "1961-08-13"), _MEMORY),
     (("berlin wall came down", "berlin wall fell", "fall of the berlin wall", "wall came down", "mauerfall", "fall der mauer", "chute du mur",), "", 1989, 1989, ("on", "1989-11-09"), _MEMORY),
     (("kristallnacht", "reichskristallnacht", "reichspogromnacht",), "", 1938, 1938, ("on", "1938-11-09"), _MEMORY),
@@ -323,6 +329,11 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("lenin died", "death of lenin", "смерть ленина", "смерти ленина",), "", 1924, 1924, ("on", "1924-01-21"), _MEMORY),
     (("gagarin flew", "gagarin's flight", "first man in space", "first man went into space", "полёт гагарина", "полета гагарина", "полёта гагарина",), "", 1961, 1961, ("on", "1961-04-12"), _MEMORY),
     (("first sputnik", "sputnik went up",), "", 1957, 1957, ("on", "1957-10-04"), _MEMORY),
+    (("dunkirk", "evacuation of dunkirk", "dunkirk evacuation"), "", 1940, 1940, ("span", 5, 26, 6, 4), _MEMORY),
+    (("munich crisis", "munich agreement", "time of munich"), "", 1938, 1938, ("span", 9, 15, 9, 30), _MEMORY),
+    (("rationing ended", "end of rationing", "rationing finished"), "GB", 1954, 1954, ("on", "1954-07-04"), _MEMORY),
+    (("sweet rationing ended", "sweets came off ration", "sweets came off the ration"), "GB", 1953, 1953, ("on", "1953-02-05"), _MEMORY),
+    (("three-day week", "three day week"), "GB", 1974, 1974, ("span", 1, 1, 3, 7), _MEMORY),
     (("suez crisis",), "", 1956, 1956, ("span", 10, 29, 11, 7), _MEMORY),
     (("cuban missile crisis", "cuban crisis", "cuba crisis",), "", 1962, 1962, ("span", 10, 16, 10, 28), _MEMORY),
     (("hungarian uprising", "hungarian revolution", "ungarnaufstand", "magyar forradalom", "ötvenhatos forradalom",), "", 1956, 1956, ("span", 10, 23, 11, 4), _MEMORY),
@@ -373,8 +384,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("napier earthquake", "napier quake", "hawke's bay earthquake", "hawkes bay earthquake"), "", 1931, 1931, ("on", "1931-02-03"), "3 February 1931 (from memory)"),
     (("währungsreform",), "", 1948, 1948, ("on", "1948-06-20"), "20 June 1948, in the western zones (from memory)"),
     (("befrielsen",), "", 1945, 1945, ("on", "1945-05-05"), "5 May 1945, Denmark"),
-    (("küüditamine", "küüditamise", "küüditamist"), "", 1941, 1941, ("on", "1941-06-14"), "14 June 1941, Estonia"),
-    (("küüditamine", "küüditamise", "küüditamist"), "", 1949, 1949, ("on", "1949-03-25"), "25 March 1949, Estonia"),
+    (_DEPORTATION, "", 1941, 1941, ("on", "1941-06-14"), "14 June 1941, Estonia"),
+    (_DEPORTATION, "", 1949, 1949, ("on", "1949-03-25"), "25 March 1949, Estonia"),
     (("juuniküüditamine", "juuniküüditamise"), "", 1941, 1941, ("on", "1941-06-14"), "14 June 1941, Estonia"),
     (("märtsiküüditamine", "märtsiküüditamise"), "", 1949, 1949, ("on", "1949-03-25"), "25 March 1949, Estonia"),
     (("mafeking night",), "", 1900, 1900, ("on", "1900-05-18"), "18 May 1900, when London had the news (from memory)"),

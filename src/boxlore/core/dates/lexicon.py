@@ -102,9 +102,11 @@ PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
 FINER: dict[str, tuple[str, object]] = {
     "nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most"), "should_be": ("correction", "should_be"),
     "just_before": ("before", "just"), "just_after": ("after", "just"),
+    "couple": ("few", "couple"), "following": ("after", "next"), "either_following": ("after", "perhaps"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”
-corrects what stands before it, and alone is doubt; “just before” a date is not long before it."""
+corrects what stands before it, and alone is doubt; “just before” a date is not long before it, and a couple
+of years are fewer than a few."""
 
 PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 """Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""

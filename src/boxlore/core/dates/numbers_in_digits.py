@@ -160,7 +160,8 @@ def _three_years(parts: list[str], piece: str) -> tuple[Sense, ...]:
 def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:
     """`1932-33`, `1904-05`, `1648/49`, `1938-22`: a span of years, a month, a season of EDTF, or several of them.
 
-    The last dual year is 1750/51: 1752 began on 1 January (Calendar (New Style) Act 1750, 24 Geo. 2 c. 23, s. 1).
+    The last dual year is 1751/52: 1752 began on 1 January (Calendar (New Style) Act 1750, 24 Geo. 2 c. 23, s. 1), and
+    what is of January to March was still told by both.
     """
     first, number, digits = int(year), int(last), len(last)
     ending = first - first % 10**digits + number
@@ -171,7 +172,7 @@ def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:
     if slash and digits == 1 and ending != first + 1:
         return _NAME
     if first < ending <= first + 99:
-        dual = slash and first <= 1750 and ending == first + 1
+        dual = slash and first <= 1751 and ending == first + 1
         senses.append(Sense("dual" if dual else "years", (first, ending)))
     if 1 <= number <= 12 and (not slash or first > 1750 or not senses):
         senses.append(Sense("dates", Partial.of(year, number)))

@@ -113,7 +113,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
         choices += [year for year in years if year not in choices]
     if any(token.senses[0].kind == "name" for token in tokens):
         choices = list(dict.fromkeys(date for text in choices for date in _with_its_begin(text)))
-    choices = choices[:MOST_CHOICES]
+    choices = [text for text in choices if not _is_to_come(text, context)][:MOST_CHOICES]
     if not choices:
         return None
     if not with_year and all(text.startswith("XXXX") for text in choices):
@@ -124,6 +124,11 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     left = _left_over(tokens, read, words)
     unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""
     return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+
+
+def _is_to_come(text: str, context: DateContext) -> bool:
+    """Whether a choice is a year that has not begun: “engine 4472” is no picture’s."""
+    return text[:4].isdigit() and int(text[:4]) > context.this_year
 
 
 def _without_counted(tokens: list[Token]) -> list[Token]:

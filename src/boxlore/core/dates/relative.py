@@ -14,13 +14,16 @@ from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.edtf_values import SEASONS, Day, month_length
 from boxlore.core.dates.weeks import stretch_of
 
+A_FEW, NEXT_TO_IT, A_COUPLE = -1, -2, -3
+"""Counts that are no number: two to six, those next to the date, about two."""
+
 DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 
 
 @dataclass(frozen=True, slots=True)
 class Distance:
     """How far before (-1) or after (1) a date. `unit` is day, night, week, fortnight, month, year, season or weekday;
-    `count` how many (0: the one next to it, -1: a few, -2: those next to it); `value` the season or the day of the
+    `count` how many (0: the one next to it), or a few, a couple, those next to it; `value` the season or the day of the
     week; `event` whether it is the family's; `exact` that it is told to the day."""
 
     side: int
@@ -52,6 +55,8 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
         return str(begin) if begin == end else f"[{begin}..{end}]"
     if context.whole and (distance.count > 0 or distance.unit == "fortnight"):
         return _stretch(first, last, distance)
+    if distance.count == A_COUPLE and distance.unit in ("year", "month"):
+        distance = replace(distance, count=2, event=True)
     if distance.unit == "night":  # “ööl vastu 14. juunit”: that of two days
         if first != last:
             raise NoSuchDate("The night to which day?", (text,))
@@ -145,7 +150,11 @@ def _days_near(first: Day, last: Day, distance: Distance) -> str:
     if distance.unit == "month" and distance.count < 0:
         low, high = (_so_old(day, "month", distance.side * count) for day, count in _few(first, last, distance.side))
         return f"[{low}..{high}]"
-    nearest, farthest = (2 * days if distance.count == -1 else 2, 6 * days) if distance.count < 0 else (1, days)
+    nearest, farthest = (1, days)
+    if distance.count < 0:
+        nearest, farthest = (2 * days if distance.count == A_FEW else 2, 6 * days)
+    if distance.count == A_COUPLE:
+        nearest, farthest = days, 3 * days
     if distance.side > 0:
         low, high = from_number(start + nearest), from_number(end + farthest)
     else:
@@ -179,7 +188,14 @@ def _season_near(first: Day, last: Day, distance: Distance, context: DateContext
             meant.append([row for row in rows if row[1] < day][-1])
         else:
             meant.append(next(row for row in rows if row[2] > day))
-    texts = list(dict.fromkeys(f"{row[0]}-{code}" for row in meant))
+    further = distance.count - 1 if distance.count > 0 else 0
+    years = [year + distance.side * further for year, _, _ in meant]
+    if distance.count == A_FEW:
+        raise NoSuchDate("How many was that?", tuple(f"{years[0] + distance.side * more}-{code}" for more in (1, 2, 3)))
+    if distance.count > 1 or distance.count == A_COUPLE:  # whether the one next to it is among those counted
+        nearer = years[0] + (distance.side if distance.count == A_COUPLE else 0)
+        raise NoSuchDate("Which year’s is meant?", (f"{nearer}-{code}", f"{nearer + distance.side}-{code}"))
+    texts = list(dict.fromkeys(f"{year}-{code}" for year in years))
     if len(texts) > 1:
         raise NoSuchDate("Which year’s is meant?", tuple(texts))
     return texts[0]

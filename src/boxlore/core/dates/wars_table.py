@@ -124,6 +124,10 @@ OF_LANDS: dict[Theatres, Theatres] = {
 """When the world wars came to further lands, or were around those that kept out; from memory. They narrow what is asked
 where the collection is of such a land, and are no choices elsewhere."""
 
+OVER_BY_THEN = {"1945-09": "1945-05"}
+"""The month in which a war may be said to be over already: in Europe (8 May 1945) before Japan's surrender. Whatever is
+“after the war” is after that."""
+
 WHICH_WAR = {
     "en": "war|war years|wartime|wartimes|war time|last war|wars",
     "et": "sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|sõdade|sõdade ajal",

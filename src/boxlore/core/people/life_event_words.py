@@ -50,13 +50,27 @@ _UNBORN = (
     "{} polnud veel sündinud|{} ei olnud veel sündinud|{} ещё не родилась|{} ещё не родился|"
     "{} jeszcze się nie urodziła|{} jeszcze się nie urodził"
 )
+_CARRIED = (
+    "expecting {}|pregnant with {}|carrying {}|mit {} schwanger|schwanger mit {}|{} erwartete|enceinte de {}|"
+    "attendait {}|embarazada de {}|esperaba a {}|incinta di {}|aspettava {}|grávida de {}|à espera de {}|"
+    "in verwachting van {}|zwanger van {}|ventede {}|ventet {}|väntade {}|gravid med {}|odotti {}|ootas {}|ждала {}|"
+    "w ciąży z {}|gaidīja {}|laukėsi {}|čekala {}"
+)
+_FUNERAL = (
+    "{}'s funeral|funeral of {}|{}s beerdigung|beerdigung von {}|enterrement de {}|obsèques de {}|entierro de {}|"
+    "funerale di {}|enterro de {}|begrafenis van {}|{}s begravelse|{}s begravning|{} matus|{} matused|{} hautajaiset|"
+    "похороны {}|pogrzeb {}|pohřeb {}"
+)
 WAYS: Mapping[str, tuple[str, ...]] = {
     "birth": tuple(_BIRTH.split("|")),
     "death": tuple(_DEATH.split("|")),
     "marriage": tuple(_MARRIAGE.split("|")),
     "unborn": tuple(_UNBORN.split("|")),
+    "carried": tuple(_CARRIED.split("|")),
+    "funeral": tuple(_FUNERAL.split("|")),
 }
-"""Kind -> the phrases that mean such an event of somebody; `unborn` is the time before a birth."""
+"""Kind -> the phrases that mean such an event of somebody; `unborn` is the time before a birth, `carried` the
+months before it; a `funeral` is some days after a death."""
 
 OWN: Mapping[str, tuple[str, ...]] = {
     "birth": ("i was born", "my birth"),

@@ -63,6 +63,11 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     if event.kind == "birth" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["unborn"] for name in event.people)
         yield Followed(event.name, f"[..{event.edtf}]", ways, ())
+        if carried := _carried(event, words):
+            yield Followed(f"the months before {event.name}", _months_before(event.edtf), (carried,), ())
+    if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
+        ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
+        yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
     owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
     told = words.casefold().replace("’", "'")
     is_wedding = event.kind == "marriage"
@@ -76,6 +81,33 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
                 whose = tuple(f"{owner} {nth} {of}" for owner in owners for of in _OF_A_WEDDING) if is_wedding else ()
                 sure = (f"{nth} anniversary of {event.name.casefold()}", *whose)
                 yield Followed(f"{years} years after {event.name}", day, sure, ())
+
+
+def _carried(event: Happened, words: str) -> str:
+    """“Mum was expecting Linda”: all words up to the child's name, from where they begin; empty for other words."""
+    told = words.casefold().replace("’", "'")
+    for name in sorted(event.people, key=len, reverse=True):
+        for way in WAYS["carried"]:
+            if (match := re.search(rf"(?<!\w){re.escape(way.format(name))}(?!\w)", told)) and match.start() < _NEAR_BY:
+                said = re.split(r"[,;.(]", told[: match.start()])[-1] + match[0]
+                return re.sub(rf"^\W*(?:(?:{'|'.join(_WHEN)}) )?", "", said)
+    return ""
+
+
+_NEAR_BY = 60
+_WHEN = tuple("when while als cuando quand quando da toen kun kui когда kiedy kad kai když before after".split())
+
+
+def _months_before(edtf: str) -> str:
+    """The nine months before a birth, by the precision that it has."""
+    year, *finer = (int(part) for part in edtf.split("-"))
+    if not finer:
+        return f"{year - 1:04d}/{year:04d}"
+    count = year * 12 + finer[0] - 1 - _MONTHS_OF_CARRYING
+    return f"{count // 12:04d}-{count % 12 + 1:02d}/{edtf[:7]}"
+
+
+_MONTHS_OF_CARRYING = 9
 
 
 def _ordinals(told: str) -> Iterator[tuple[str, int]]:

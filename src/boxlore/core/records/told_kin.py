@@ -18,8 +18,8 @@ _JOINING = frozenset(("when", "was", "i", "possessive"))
 
 
 def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[str, tuple[str, ...]]:
-    """The words of kin in a phrase (`mum`, `my brother`) → the ids of whoever they may mean; without the narrator, or
-    where the tree has nobody, there are none."""
+    """The words of kin in a phrase (`mum`, `my brother`) → the ids of whoever they may mean, alone or with their name
+    behind; without the narrator, or where the tree has nobody, there are none."""
     if narrator not in people:
         return {}
     told: dict[str, tuple[str, ...]] = {}
@@ -34,9 +34,22 @@ def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[st
                 if ids := _related(people, narrator, relation):
                     told[phrase.casefold()] = ids
                 at += count - 1
+                if named := _of_that_name(people, ids, parted[at + 1 : at + 2]):  # “Granddad Juhan”
+                    told[f"{phrase} {parted[at + 1]}".casefold()] = named
                 break
         at += 1
     return told
+
+
+def _of_that_name(people: Mapping[str, Person], ids: tuple[str, ...], behind: list[str]) -> tuple[str, ...]:
+    """Who of these kin has the name that stands behind the word; another uncle Peter may be in no tree."""
+    return tuple(ident for ident in ids if behind and behind[0].casefold() in _names(people[ident]))
+
+
+def _names(person: Person) -> set[str]:
+    """The names of somebody, and the first word of each."""
+    names = {name.casefold() for name in (person.name, *person.forms, *person.calls)}
+    return names | {name.split()[0] for name in names if name}
 
 
 def _joining(words: str) -> set[str]:

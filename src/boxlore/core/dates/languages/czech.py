@@ -35,7 +35,7 @@ CZECH = Language(
         "or_later": "nebo později|či později",
         "or_earlier": "nebo dříve|či dříve",
         "early": "začátek|začátkem|na začátku|počátek|počátkem|raný|rané|počátku|začátku|brzy|časně|raného|raném|ranou|zač|poč|počát",
-        "mid": "polovina|v polovině|uprostřed|polovině|poloviny",
+        "mid": "v půlce|půlce|půlka|půlku|v půli|polovina|v polovině|uprostřed|polovině|poloviny",
         "late": "konec|koncem|na konci|pozdní|konci|závěr|konce|ke konci|sklonku|na sklonku|pozdního|pozdním|kon|sklonek",
         "first_half": "první polovina|v první polovině",
         "second_half": "druhá polovina|v druhé polovině",
