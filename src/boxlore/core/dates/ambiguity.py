@@ -15,13 +15,14 @@ Year: 1946-24.
 """
 
 import re
+from collections.abc import Sequence
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, nth_feast, with_ages
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.asked_words import asked
-from boxlore.core.dates.assembly import SLOTS, assemble
+from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
@@ -49,7 +50,7 @@ from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
-from boxlore.core.dates.word_order import in_order, without_times
+from boxlore.core.dates.word_order import PASSED_OVER, QUALIFYING, SHOULD_BE, YEARS_TOLD, arranged
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -60,9 +61,6 @@ MOST_TOKENS = 40
 FIRST_PORTRAITS = 1840
 """An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
 daguerreotype was published in August 1839; from memory)."""
-
-_AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "weekday"))
-"""What a word like “at” may stand before; before a year it is a time of day."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _UNDATED, _MEASURED = frozenset(("undated",)), frozenset(("measured",))
@@ -77,29 +75,19 @@ _ASKED = {
 }
 """Kinds of words with which nothing is read, and what is said then."""
 _WITH_YEAR = frozenset(("year", "dates"))
-_YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_digits", "dual"))
 
 _RANGING = ("until", "dash", "to", "to_open")
-_QUALIFYING = ("about", "doubt", "query")
 _HEMISPHERES = frozenset(("south", "north"))
-_SELDOM = AGE_WORDS | _ASKED.keys() | _HEMISPHERES | {"season", "person"}
+_TOLD_OTHERWISE = AGE_WORDS | STAGES | _ASKED.keys() | _HEMISPHERES | _OF_YEARS | {"season", "person"}
 """Kinds of words with which more than the grammar has to be asked."""
 
-_NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
-_SIDES = ("before", "after")
-_BESIDE_A_DATE = ("unit", "season", "feast")
-_PASSED_OVER = ("noise", "calculated", "hebrew", "when")
-"""Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
-
-_PLAIN = frozenset(("day", "ordinal", "month", "year", "season", "part", "about", "doubt"))
-"""Kinds of words that always stand for themselves: most."""
-
-_LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "clock_part", "clock_behind", "at_years", "part", "unit"))
+_LITTLE_SAID = frozenset((*PASSED_OVER, "clock", "clock_part", "clock_behind", "at_years", "part", "unit"))
 """Kinds of words without which the date would be the same, or no less certain."""
 
 
 _OF_NO_DATE = frozenset(("name", "comma", "noise", "genitive", "to", "to_open", "from", "at_years"))
 _DOUBTING = "?"
+_DOUBT = Sense("doubt")
 _SURE_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])-\d\d")
 _SURE = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?(?:/\d{4}-(?:0\d|1[0-2])(?:-\d\d)?)?")
 """Days and months in digits, and a stretch of them."""
@@ -142,25 +130,10 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
     if context.order == "mdy" and (is_day_first(words) or _is_told_day_first(tokens)):
         context = context._replace(order="dmy")
-    if "unit" in kinds and _is_stretch(tokens, words):
-        context = context._replace(whole=True)
-    if kinds & _OF_YEARS and kinds & _AGO and (ago := so_long_ago(tokens, context)):
-        return ago
-    if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
-        return asks
-    if kinds & _SELDOM:
-        if (kinds & AGE_WORDS or "person" in kinds) and (outcome := _of_age(tokens, words, context)):
-            return outcome
-        if "republican" in kinds and (day := republican_day(words)):
-            return _guarded(Outcome(standard.parsed(day)), context)
-        for kind, ask in _ASKED.items():
-            numbered = kind == "no_such" and "numbered" in kinds  # “Phone 19 48 52”
-            if kind in kinds and not (numbered or (kind == "other_month" and kinds & _WITH_YEAR)):
-                return Outcome(None, ask.format(words))
-        if kinds & _HEMISPHERES:
-            tokens, context = _hemisphere(tokens, context)
-        elif any(_is_maori(token) for token in tokens):
-            context = context._replace(hemisphere="south")
+    if not kinds.isdisjoint(_TOLD_OTHERWISE):
+        asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
+        if asks:
+            return asks
     outcome = _decided(_ways(tokens), context)
     if outcome and outcome.edtf:
         if "measured" in kinds and _may_be_measure(tokens, words):
@@ -181,6 +154,32 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         or _before_a_tail(tokens, words, context)
         or _proposed(tokens, words, context, own)
     )
+
+
+def _told_otherwise(
+    tokens: list[Token], kinds: set[str], words: str, context: DateContext
+) -> tuple[Outcome | None, list[Token], DateContext]:
+    """What words come to with which more than the grammar is asked: an age, a stage of a life, a count of years ago;
+    else the words that are left to the grammar, and what they say of where they were told."""
+    if "unit" in kinds and _is_stretch(tokens, words):
+        context = context._replace(whole=True)
+    if kinds & _OF_YEARS and kinds & _AGO and (ago := so_long_ago(tokens, context)):
+        return ago, tokens, context
+    if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
+        return asks, tokens, context
+    if (kinds & AGE_WORDS or "person" in kinds) and (outcome := _of_age(tokens, words, context)):
+        return outcome, tokens, context
+    if "republican" in kinds and (day := republican_day(words)):
+        return _guarded(Outcome(standard.parsed(day)), context), tokens, context
+    for kind, ask in _ASKED.items():
+        numbered = kind == "no_such" and "numbered" in kinds  # “Phone 19 48 52”
+        if kind in kinds and not (numbered or (kind == "other_month" and kinds & _WITH_YEAR)):
+            return Outcome(None, ask.format(words)), tokens, context
+    if kinds & _HEMISPHERES:
+        tokens, context = _hemisphere(tokens, context)
+    elif any(_is_maori(token) for token in tokens):
+        context = context._replace(hemisphere="south")
+    return None, tokens, context
 
 
 def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node | None) -> Outcome | None:
@@ -205,7 +204,7 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
     outcome = _doubted(_decided(_ways(tokens[:comma]), context), context)
     if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
         return None
-    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(_YEARS_TOLD) for token in tokens[:comma])
+    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(YEARS_TOLD) for token in tokens[:comma])
     return outcome if of_a_year and _SURE.fullmatch(outcome.edtf.text) else None
 
 
@@ -392,18 +391,21 @@ def _ways(tokens: list[Token]) -> list[list[Sense]]:
     common = -1
     several = False
     for token in tokens:
+        senses = token.senses
+        if len(senses) == 1:
+            common &= senses[0].languages
+            continue
+        several = True
         bits = 0
-        for sense in token.senses:
+        for sense in senses:
             bits |= sense.languages
         common &= bits
-        several = several or len(token.senses) > 1
     if not several:
         only = [token.senses[0] for token in tokens]
         return [only] if common or _belongs(only) else []
-    everything = [list(token.senses) for token in tokens]
     if common:
-        return _chosen([[sense for sense in senses if sense.languages & common] for senses in everything])
-    return [choice for choice in _chosen(everything) if _belongs(choice)]
+        return _chosen([[sense for sense in token.senses if sense.languages & common] for token in tokens])
+    return [choice for choice in _chosen([token.senses for token in tokens]) if _belongs(choice)]
 
 
 def _belongs(choice: list[Sense]) -> bool:
@@ -416,7 +418,7 @@ def _belongs(choice: list[Sense]) -> bool:
     return all(sense.kind not in _LITTLE_SAID or sense.languages & said for sense in choice)
 
 
-def _chosen(senses: list[list[Sense]]) -> list[list[Sense]]:
+def _chosen(senses: Sequence[Sequence[Sense]]) -> list[list[Sense]]:
     count = 1
     for here in senses:
         count *= len(here)
@@ -424,6 +426,9 @@ def _chosen(senses: list[list[Sense]]) -> list[list[Sense]]:
 
 
 def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None:
+    if len(choices) == 1:
+        expression = _read(choices[0], context)
+        return _outcome(expression, context) if expression else None
     outcomes: dict[str, Outcome] = {}
     none: Outcome | None = None
     order = False
@@ -431,20 +436,19 @@ def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None
         expression = _read(senses, context)
         if expression is None:
             continue
-        orders = {date.order for date in expression.leaves() if date.order} if len(choices) > 1 else ()
+        orders = {date.order for date in expression.leaves() if date.order}
         if len(orders) > 1:
             continue  # nobody changes the order of days and months within a phrase
         outcome = _outcome(expression, context)
         if outcome.edtf is None:
             none = none or outcome
             continue
-        if len(choices) == 1:
-            return outcome
         order = order or bool(orders)
         known = outcomes.get(outcome.edtf.text)
         if known is None or (known.ask and not outcome.ask):
             outcomes[outcome.edtf.text] = outcome
-    outcomes = _most_doubtful(outcomes)
+    if len(outcomes) > 1:
+        outcomes = _most_doubtful(outcomes)
     if len(outcomes) > 1:
         return _several(list(outcomes), order, context)
     return next(iter(outcomes.values()), none)
@@ -453,8 +457,6 @@ def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None
 def _with_all_operators(choices: list[list[Sense]]) -> list[list[Sense]]:
     """The choices, but where a word may be “from” or add nothing and stands before a qualifier, those with “from”: the
     qualifier is of the first date only (“von ca. 1917 bis 1919”)."""
-    if len(choices) < 2:
-        return choices
     first = {choice[0].kind for choice in choices}
     if not {"from", "noise"} <= first:
         return choices
@@ -463,7 +465,7 @@ def _with_all_operators(choices: list[list[Sense]]) -> list[list[Sense]]:
         for choice in choices
         if choice[0].kind == "from"
         and len(choice) > 1
-        and choice[1].kind in _QUALIFYING
+        and choice[1].kind in QUALIFYING
         and any(sense.kind in _RANGING for sense in choice)
     ]
     return ranges or choices
@@ -480,63 +482,18 @@ def _most_doubtful(outcomes: dict[str, Outcome]) -> dict[str, Outcome]:
 
 def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     """One choice of senses by the grammar; None if they are no date."""
-    words: list[Sense] = []
-    clock, before = False, ""
-    for sense in senses:
-        kind = sense.kind
-        if kind in _PLAIN:
-            before = kind
-            words.append(sense)
-            continue
-        if kind == "from" and before == "noise":
-            continue  # “the photo is from 1926”
-        before = kind
-        if kind in _PASSED_OVER or (
-            kind == "dash" and sense is not senses[0] and (not words or words[-1].kind == kind)
-        ):
-            continue
-        if kind == "at_years":
-            clock = True
-            continue
-        if kind == "name":
-            return None
-        if kind == "same" and (not words or words[-1].kind != "comma"):
-            continue  # “the same summer as the wedding”
-        if kind == "as" and any(other.kind == "same" for other in senses):
-            continue
-        if kind == "undated":
-            if words or not any(other.kind in _QUALIFYING for other in senses):
-                return None
-            continue  # “n.d., but about 1925”
-        if kind == "dates" and context.order and sense.value.order not in ("", context.order):  # type: ignore[attr-defined]
-            return None
-        if sense.value == "should_be" and not words:
-            words.append(Sense("doubt"))  # “it should be 1938”; behind a date it corrects it
-            continue
-        if kind == "comma" and len(words) > 1 and words[-1].kind in _SIDES and words[-2].kind in _BESIDE_A_DATE:
-            words.append(sense)  # “the year after, 1934” may be that year
-            continue
-        if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
-            continue
-        if kind == "either" and words and words[-1].kind not in _NO_COMMA_AFTER:
-            continue  # “Christmas in either 1938 or 1939”
-        if kind == "either" and words and words[-1].kind == "comma" and not _YEARS_TOLD & {word.kind for word in words}:
-            words.pop()  # “New Year’s Day, either 1938 or 1939”
-            continue
-        words.append(sense)
-    if words and words[-1].kind == "comma":
-        words.pop()
-    words = with_short_years(words if len(words) < 3 else in_order(without_times(words)), senses)
-    if clock and not any(sense.kind in _AT_WHICH for sense in words):
-        return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
-    if not words:
+    kinds = tuple([sense.kind for sense in senses])
+    if "correction" in kinds:
+        kinds = tuple([SHOULD_BE if sense.value == SHOULD_BE else sense.kind for sense in senses])
+    row = arranged(kinds)
+    if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None
-    if (
-        len(words) < 5
-        and all(sense.kind in SLOTS and (sense.kind != "event" or len(words) == 1) for sense in words)
-        and not outer_part(words)
-        and sum(sense.kind == "part" for sense in words) < 2
-    ):  # no operator: one date, or none
+    words = [senses[place] for place in row.places]
+    if row.doubted:
+        words[0] = _DOUBT
+    if row.may_be_short:
+        words = with_short_years(words, is_behind=kinds[0] == "noise")
+    if row.is_one_date and not outer_part(words):  # no operator: one date, or none
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:
             return None
@@ -551,6 +508,11 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if expression.kind == "one":
         expression.leaves()[0].season_alone = True
     return expression
+
+
+def _is_of_another_order(sense: Sense, context: DateContext) -> bool:
+    """Whether a numeral is taken in an order that is not the collection's."""
+    return bool(context.order) and sense.kind == "dates" and sense.value.order not in ("", context.order)  # type: ignore[attr-defined]
 
 
 def _outcome(expression: Expression, context: DateContext) -> Outcome:
@@ -573,7 +535,7 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
     if not ask:
         outcome = Outcome(edtf)
         return _guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
-    picked = (_choice(expression, context, pick) for pick in range(expression.choices(context)))
+    picked = [_choice(expression, context, pick) for pick in range(expression.choices(context))]
     choices = tuple(dict.fromkeys(choice for choice in picked if choice))
     if any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)

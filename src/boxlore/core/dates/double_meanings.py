@@ -16,11 +16,9 @@ _MARCH = re.compile(
     r"march (?:in|of|on|through|from|to|past)\b",
     re.IGNORECASE,
 )
-_NAMED = re.compile(r"(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: |, )(?P<year>\d{4})\W*")
-"""`Ott 1931`: months of languages that write them small, as given names are written."""
-
-_FEAST_OR_EVENT = re.compile(r"крещение,? (?P<year>\d{4})\W*", re.IGNORECASE)
-"""A feast whose name is that of something in a family too: Epiphany, and a baptism."""
+_NAMED = re.compile(r"(?:(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: |, )|(?i:крещение),? )(?P<year>\d{4})\W*")
+"""`Ott 1931`: months of languages that write them small, as given names are written; and a feast whose name is that of
+something in a family too: Epiphany, and a baptism."""
 
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
@@ -43,18 +41,20 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     edtf = outcome.edtf
     if edtf is None or outcome.ask:
         return outcome
-    told, in_a_year = context.text, len(edtf.text) > 4
-    if edtf.text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
-        return _asked((edtf.text[:4], edtf.text), context)
-    if in_a_year and (named := _NAMED.fullmatch(told)) and edtf.text[4] == "-":
-        return _asked((edtf.text, named["year"]), context)
-    if not in_a_year and _OF_A_LIFE.fullmatch(told):
-        return outcome._replace(ask=f"“{context.text}”: is that when the picture was taken?")
-    if in_a_year and edtf.text[4] == "-" and (named := _FEAST_OR_EVENT.fullmatch(told)):
-        return _asked((edtf.text, named["year"]), context)
-    clock = None if told.endswith(edtf.text[:4]) or not in_a_year else _CLOCK.search(told)
-    if clock and clock["time"] == edtf.text[:4]:
-        return outcome._replace(ask=f"“{context.text}”: is the year {clock['time']} meant, or a time of day?")
+    told, text = context.text, edtf.text
+    if len(text) <= 4:
+        if _OF_A_LIFE.fullmatch(told):
+            return outcome._replace(ask=f"“{told}”: is that when the picture was taken?")
+        return outcome
+    if text[4] == "-":
+        if text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
+            return _asked((text[:4], text), context)
+        if named := _NAMED.fullmatch(told):
+            return _asked((text, named["year"]), context)
+    year = text[:4]
+    clock = _CLOCK.search(told) if year in told and not told.endswith(year) else None
+    if clock and clock["time"] == year:
+        return outcome._replace(ask=f"“{told}”: is the year {year} meant, or a time of day?")
     return outcome
 
 
@@ -69,7 +69,7 @@ def give_or_take(words: str) -> tuple[str, int] | None:
     sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
     if sign and 0 < int(sign["count"]) <= MOST_YEARS:
         return sign["date"], int(sign["count"])
-    match = _GIVE_OR_TAKE.search(words)
+    match = _GIVE_OR_TAKE.search(words) if words[-1].isalpha() else None
     date = words[: match.start()].rstrip(" ,") if match else ""
     if match is None or not date or match.end() < len(words):
         return None

@@ -11,8 +11,16 @@ import unicodedata
 from typing import NamedTuple
 
 from boxlore.core.dates import lexicon
-from boxlore.core.dates.lexicon import ROMAN, Node, Sense
-from boxlore.core.dates.numbers_in_digits import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number, year_ending
+from boxlore.core.dates.lexicon import ENGLISH_ORDINALS, POSTMARK_MONTHS, ROMAN, Node, Sense
+from boxlore.core.dates.numbers_in_digits import (
+    NUMERAL,
+    ROMAN_YEAR,
+    compound,
+    numeral,
+    plain_number,
+    roman_number,
+    year_ending,
+)
 from boxlore.core.dates.numbers_in_words import number_and_ending, spoken
 from boxlore.core.dates.wars_table import SPAN_NAMES
 
@@ -85,8 +93,13 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
     pieces = _plain_pieces(words) or [(match[0], match.lastgroup, *match.span()) for match in PIECE.finditer(words)]
     tokens: list[Token] = []
     root, at, count = lexicon.trie(), 0, len(pieces)
+    named = own.following if own is not None else {}
     while at < count:
         piece, group, start, end = pieces[at]
+        if piece not in named and (simple := _simple(pieces, at, root)):
+            tokens.append(Token(simple, start, end))
+            at += 1
+            continue
         if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
             tokens.append(Token(month, start, end))
             at += 1
@@ -107,7 +120,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                 while at < count and pieces[at][2] < last:
                     at += 1
                 continue
-        if piece in _ENGLISH_ORDINAL and tokens and (nth := _ordinal_before(tokens[-1], piece, words)):
+        if piece in ENGLISH_ORDINALS and tokens and (nth := _ordinal_before(tokens[-1], piece, words)):
             tokens[-1] = Token((nth,), tokens[-1].start, end)  # “12 th June”
             at += 1
             continue
@@ -122,10 +135,6 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             continue
         if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
             at += 1  # “Dez.º”
-            continue
-        if own is None and (simple := _simple(pieces, at, root)):
-            _append(tokens, simple, start, end)
-            at += 1
             continue
         if own is not None and (entry := _longest(own, pieces, at)):
             senses, at = entry
@@ -182,9 +191,6 @@ def _rest_of_year(tokens: list[Token], pieces: list[Piece], at: int) -> Piece | 
         return None
     following = pieces[at + 1]
     return following if following[1] == "digits" and len(following[0]) == 2 else None
-
-
-_ENGLISH_ORDINAL = frozenset(("st", "nd", "rd", "th"))
 
 
 def _ordinal_before(token: Token, ending: str, words: str) -> Sense | None:
@@ -254,11 +260,12 @@ def _plain_pieces(words: str) -> list[Piece] | None:
     at, after_number = 0, False
     for piece in words.split(" "):
         end = at + len(piece)
-        behind = piece[-1:]
-        if behind == "," or (behind == "." and piece[:-1].isalpha()):
-            piece, end = piece[:-1], end - 1
-        else:
-            behind = ""
+        behind = ""
+        if not piece.isalnum():
+            behind, piece = piece[-1:], piece[:-1]
+            if behind != "," and not (behind == "." and piece.isalpha()):
+                return None
+            end -= 1
         if piece.isalpha():
             if after_number and piece in _WITH_NUMBERS:
                 return None
@@ -327,17 +334,19 @@ def _short_year(pieces: list[Piece], at: int, words: str) -> Senses | None:
 
 
 def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:
-    """The senses of a word with which no longer entry begins, or of a plain year: what most pieces are."""
-    piece, group = pieces[at][:2]
+    """The senses of a piece that hang on nothing beside it, as those of most do: of a word with which no longer entry
+    begins, of a year and of a day or a short year with a blank or nothing behind them."""
+    piece, group, _, end = pieces[at]
     node = root.following.get(piece)
+    at += 1
+    beside = pieces[at] if at < len(pieces) else None
     if group == "word":
-        if node is None or not node.alone:
+        if node is None or not node.alone or (beside and (beside[0] in node.following or beside[0] in _JOINTS)):
             return None
-        beside = pieces[at + 1][0] if at + 1 < len(pieces) else ""
-        return None if beside in node.following or beside in _JOINTS else node.senses
-    if group == "digits" and len(piece) == 4 and piece[-1] != "0" and node is None:
-        return (Sense("year", piece),)
-    return None
+        return node.senses
+    if group != "digits" or node is not None or (beside and beside[2] == end):
+        return None
+    return plain_number(piece)
 
 
 def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: Node) -> tuple[Senses, int]:
@@ -386,13 +395,6 @@ def _counts(senses: Senses) -> bool:
     """Whether a word is a number, and cannot be passed over as the one of “one Sunday in June” is."""
     kinds = {sense.kind for sense in senses}
     return not kinds.isdisjoint(("number", "ordinal_word")) and "noise" not in kinds
-
-
-POSTMARK_MONTHS = dict(zip("ja fe mr ap my ju jy au sp oc no de".split(), range(1, 13), strict=True)) | {
-    "jl": 7,
-    "jn": 6,
-}
-"""Months as British postmarks have them (common practice, no source): JY is July, JU is June."""
 
 
 def _of_postmark(pieces: list[Piece], at: int, text: str) -> Senses | None:

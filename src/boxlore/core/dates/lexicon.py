@@ -43,7 +43,7 @@ OLD_STYLE_LANGUAGES = _bits(*_OLD_STYLE)
 """The languages as bits of countries that told their days by the Julian calendar until 1918: a feast by one of their
 names is of that language, also where it stands among the names of `holidays_table`."""
 
-_NUMBERS = ("number", "ordinal_word")
+_BY_NEIGHBOURS_KINDS = ("number", "ordinal_word", "beside_war")
 
 
 class Sense(NamedTuple):
@@ -120,9 +120,22 @@ OF_A_STRETCH = "stretch"
 _ROMANS = "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi".split()
 ROMAN = {name: value for value, name in enumerate(_ROMANS, 1)}
 
+POSTMARK_MONTHS = dict(zip("ja fe mr ap my ju jy au sp oc no de".split(), range(1, 13), strict=True)) | {
+    "jl": 7,
+    "jn": 6,
+}
+"""Months as British postmarks have them (common practice, no source): JY is July, JU is June."""
+
+ENGLISH_ORDINALS = frozenset(("st", "nd", "rd", "th"))
+"""The English endings of numbers, which may stand apart: “12 th June”."""
+
+_BY_NEIGHBOURS = frozenset((*ROMAN, *POSTMARK_MONTHS, *ENGLISH_ORDINALS, "s"))
+"""Words whose senses hang on what stands beside them, besides numbers and what is two tokens."""
+
 
 class Node:
-    """One place in the trie: the senses of the words so far, whether they are no number, and what may follow."""
+    """One place in the trie: the senses of the words so far, whether they have them wherever they stand, and what may
+    follow."""
 
     __slots__ = ("alone", "following", "senses")
 
@@ -154,7 +167,7 @@ def trie() -> Node:
         for piece in PIECE.findall(words):
             node = node.following.setdefault(piece, Node())
         node.senses = tuple(Sense(kind, value, languages) for (kind, value), languages in senses.items())
-        node.alone = words not in ROMAN and words != "s" and not any(kind in _NUMBERS for kind, _ in senses)
+        node.alone = words not in _BY_NEIGHBOURS and not any(kind in _BY_NEIGHBOURS_KINDS for kind, _ in senses)
     return root
 
 

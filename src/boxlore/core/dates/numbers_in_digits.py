@@ -5,6 +5,7 @@ NUMERAL is what is one piece of text; `compound` gives its senses, `numeral` tho
 """
 
 import re
+from functools import lru_cache
 
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.lexicon import ROMAN, Sense, endings, number_endings
@@ -234,6 +235,21 @@ def year_ending(words: str, piece: str, end: int) -> tuple[tuple[Sense, ...], in
         return None
     kind, languages = meant[match[0]]
     return (Sense(kind, None, languages),), match.end()
+
+
+_DAYS: dict[str, tuple[Sense, ...]] = {
+    digits: (Sense("day", (int(digits), len(digits))),)
+    for digits in (*map(str, range(100)), *(f"0{digit}" for digit in range(10)))
+    if digits not in ("18", "19")
+}
+"""Numbers of one or two digits, but those that may begin a year that is written apart (“8 Dec 19 38”)."""
+
+
+@lru_cache(512)
+def plain_number(piece: str) -> tuple[Sense, ...] | None:
+    """The senses of digits with nothing at once behind them, where these are always the same: of a year, and of what
+    `_DAYS` has."""
+    return (Sense("year", piece),) if len(piece) == 4 and piece[0] != "0" else _DAYS.get(piece)
 
 
 def numeral(words: str, piece: str, start: int, end: int) -> tuple[tuple[Sense, ...], int]:

@@ -32,12 +32,14 @@ _BESIDE = re.compile(
     rf"(?P<date>.*\d{{4}})[ ,(–—-]+(?:(?P<era>{_ERA_FASCISTA.pattern})|(?:anno )?(?P<only>[IVX]{{1,5}}))[.)]*",
     re.IGNORECASE,
 )
+_LAST_LETTERS = frozenset("IVXFAivxfa.)")
+"""What such words end with: a Roman digit, the era, or a sign."""
 
 
 def beside_era(words: str) -> tuple[str, str, bool] | None:
     """`20 sett. 1937 – XV E.F.`: the words of a date, the EDTF of the year of that era behind it, and whether the era
     is named, as it is not in `Natale 1938 XVII`; None for other words."""
-    match = None if words[-1].isdigit() else _BESIDE.fullmatch(words)
+    match = _BESIDE.fullmatch(words) if words[-1] in _LAST_LETTERS else None
     if match is None:
         return None
     year = regnal_year(match["era"] or f"{match['only']} E.F.")

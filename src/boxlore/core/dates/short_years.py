@@ -21,15 +21,19 @@ _SAME_YEAR = frozenset(
 LAST_DAY, LAST_MONTH = 31, 12
 
 
-def with_short_years(words: list[Sense], told: list[Sense]) -> list[Sense]:
-    """The senses with short years for their numbers; `told` are all senses, also those that are passed over."""
+def may_have_short_years(kinds: set[str], told: int) -> bool:
+    """Whether a number may be a year, by the kinds of the words; `told` is how many are told, with those that are
+    passed over."""
+    return told > 1 and not kinds.isdisjoint(_NUMBERS) and kinds.isdisjoint(_OTHER_NUMBERS) and kinds <= _SAME_YEAR
+
+
+def with_short_years(words: list[Sense], *, is_behind: bool) -> list[Sense]:
+    """The senses with short years for their numbers; `is_behind` where a word that is passed over is before them."""
     kinds = {sense.kind for sense in words}
-    if len(told) < 2 or not kinds & {*_NUMBERS} or kinds & _OTHER_NUMBERS or not kinds <= _SAME_YEAR:
-        return words
     named = any(sense.kind == "unit" and sense.value in _YEAR_UNITS for sense in words)
     if any(sense.kind == "unit" and sense.value not in _YEAR_UNITS for sense in words):
         return words
-    behind = len(words) == 1 and told[0].kind == "noise"
+    behind = len(words) == 1 and is_behind
     dated, seasonal = "month" in kinds, "season" in kinds
     return [_short(sense, named=named or seasonal, behind=behind, dated=dated) for sense in words]
 

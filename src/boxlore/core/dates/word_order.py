@@ -1,8 +1,16 @@
-"""Words that stand within a date and are no part of it, or are of the whole of it: times of day are left out, a
-calendar or “about” is put behind the year, where the grammar has it."""
+"""What the kinds of words alone say of them, whatever they mean: which add nothing and are passed over, where a word of
+the whole date belongs, and whether an operator is told at all.
+
+Times of day are left out, a calendar or “about” is put behind the year, where the grammar has it. Since only kinds
+count here, it is worked out once for each row of them (“12 June 1938” and “3 May 1911” are one).
+"""
+
+from functools import lru_cache
+from typing import NamedTuple
 
 from boxlore.core.dates.assembly import SLOTS
 from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.short_years import may_have_short_years
 
 _STYLES = frozenset(("old_style", "new_style"))
 _BEHIND = frozenset(("about_behind", "eve_behind", "before_behind", "after_behind", "until_behind", "since_behind"))
@@ -10,6 +18,95 @@ _YEARS = frozenset(("year", "short"))
 
 
 _TIMES = frozenset(("clock", "clock_part", "clock_behind"))
+
+_AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "weekday"))
+"""What a word like “at” may stand before; before a year it is a time of day."""
+
+QUALIFYING = ("about", "doubt", "query")
+YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_digits", "dual"))
+_NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
+_SIDES = ("before", "after")
+_BESIDE_A_DATE = ("unit", "season", "feast")
+PASSED_OVER = ("noise", "calculated", "hebrew", "when")
+"""Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
+
+SHOULD_BE = "should_be"
+"""The kind, here, of a correction that is doubt where nothing stands before it: “it should be 1938”."""
+
+MOST_OF_ONE_DATE = 4
+
+
+class Arranged(NamedTuple):
+    """What is read of a row of words: the places of those that stay, in the grammar's order; whether the first of them
+    is doubt, whether a number of them may be a year without its century, and whether they are all slots of one date."""
+
+    places: tuple[int, ...]
+    doubted: bool
+    may_be_short: bool
+    is_one_date: bool
+
+
+@lru_cache(4096)
+def arranged(kinds: tuple[str, ...]) -> Arranged | None:
+    """What stays of words of these kinds; None where they are no date. Each kind is that of its sense, or SHOULD_BE."""
+    words = _that_say_something(kinds)
+    if not words:
+        return None
+    words = words if len(words) < 3 else in_order(without_times(words))
+    told = {word.kind for word in words}
+    if not words or ("at_years" in kinds and told.isdisjoint(_AT_WHICH)):
+        return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
+    return Arranged(
+        tuple(int(str(word.value)) for word in words),
+        doubted=words[0].kind == "doubt" and kinds[int(str(words[0].value))] == SHOULD_BE,
+        may_be_short=may_have_short_years(told, len(kinds)),
+        is_one_date=len(words) <= MOST_OF_ONE_DATE
+        and told <= SLOTS.keys()
+        and ("event" not in told or len(words) == 1)
+        and sum(word.kind == "part" for word in words) < 2,
+    )
+
+
+def _that_say_something(kinds: tuple[str, ...]) -> list[Sense]:
+    """Each word that is not passed over: its kind, and for its value the place where it stands; none where a word is
+    among them with which nothing is a date."""
+    words: list[Sense] = []
+    before = ""
+    for place, kind in enumerate(kinds):
+        if kind == "from" and before == "noise":
+            continue  # “the photo is from 1926”
+        before = kind
+        if kind in PASSED_OVER or kind == "at_years":
+            continue
+        if kind == "dash" and kinds[0] != "dash" and (not words or words[-1].kind == kind):
+            continue
+        if kind == "name":
+            return []
+        if kind == "same" and (not words or words[-1].kind != "comma"):
+            continue  # “the same summer as the wedding”
+        if kind == "as" and "same" in kinds:
+            continue
+        if kind == "undated":
+            if words or not any(other in QUALIFYING for other in kinds):
+                return []
+            continue  # “n.d., but about 1925”
+        if kind == SHOULD_BE:
+            words.append(Sense("correction" if words else "doubt", place))  # behind a date it corrects it
+            continue
+        if kind == "comma" and len(words) > 1 and words[-1].kind in _SIDES and words[-2].kind in _BESIDE_A_DATE:
+            words.append(Sense(kind, place))  # “the year after, 1934” may be that year
+            continue
+        if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
+            continue
+        if kind == "either" and words and words[-1].kind not in _NO_COMMA_AFTER:
+            continue  # “Christmas in either 1938 or 1939”
+        if kind == "either" and words and words[-1].kind == "comma" and not YEARS_TOLD & {word.kind for word in words}:
+            words.pop()  # “New Year’s Day, either 1938 or 1939”
+            continue
+        words.append(Sense(kind, place))
+    if words and words[-1].kind == "comma":
+        words.pop()
+    return words
 
 
 def without_times(words: list[Sense]) -> list[Sense]:

@@ -342,7 +342,11 @@ def _span(date: Partial, context: DateContext, pick: int) -> str:
 
 def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
     """First and last month in each theatre that is possible for the collection's countries."""
-    own = [span for theatres in date.span for span in _spans_in(theatres, context, which=len(date.span) > 1)]
+    own = (
+        [span for theatres in date.span for span in _spans_in(theatres, context, which=len(date.span) > 1)]
+        if context.countries
+        else ()
+    )
     everywhere = ((first, last) for theatres in date.span for _, first, last in theatres)
     return list(dict.fromkeys(own or everywhere))
 
