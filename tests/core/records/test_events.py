@@ -80,6 +80,13 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("Mum was expecting Anna Tamm", "1927-08/1928-05", None),
     ("when Mum was expecting Anna Rourke", "1950-05/1951-02", None),
     ("Joe's funeral", "1990-03~", "is the funeral, after the death of Joe Rourke meant?"),
+    ("po svatbě Mavise", "[1955..]", "is the wedding of Mavis Hill meant?"),
+    ("po ślubie Anny", "[1950-12-14..]", "is the wedding"),
+    ("před svatbou Mavis", "[..1955]", None),
+    ("po smrti Joea", "[1990-03..]", "is the death of Joe Rourke meant?"),
+    ("nach dem Brand", "[1961-01-03..]", "is the fire at the mill meant?"),
+    ("fire brigade, June 1936", None, "June 1936 meant?"),
+    ("Silberhochzeit von Anna und Joe", "1975-12-14", None),
     ("our silver wedding", "1975-12-14", None),
     ("the day after our golden wedding", "2000-12-15", None),
     ("unsere Silberhochzeit", "1975-12-14", None),
@@ -93,7 +100,7 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("our anniversary", None, "When was our anniversary?"),
     ("our 9999th wedding anniversary", None, "meant?"),
     ("the wedding of hats", None, None),
-    ("Mavisa sünd", None, None),
+    ("Mavisa sünd", "1930", "is the birth of Mavis Hill meant?"),
 ]  # fmt: skip
 
 

@@ -39,6 +39,7 @@ TOLD = [  # what Leida says, and whom it may mean
     ("when Con died", {}),
     ("me", {}),
     ("kui ma olin viis", {}),  # Estonian “when”, and a grandmother in Māori
+    ("kui Con suri", {}),
     ("kui ema oli kümnene", {"ema": ("m",)}),
     ("when Kui died", {"kui": ("g", "k")}),
 ]

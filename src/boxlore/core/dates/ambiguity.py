@@ -525,6 +525,8 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
             if len(choices) == 1 and not any(date.short for date in expression.leaves()):
                 return _guarded(Outcome(standard.parsed(choices[0])), context)
             return Outcome(None, expression.question(context) or none.ask, choices)
+        if whole := _of_each_war(expression, context):
+            return Outcome(None, expression.question(context) or none.ask, whole)
         if whole := _with_each(expression, none, context):
             return Outcome(None, none.ask, whole)
         return Outcome(None, none.ask, none.choices)
@@ -540,6 +542,19 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
     if any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
+
+
+def _of_each_war(expression: Expression, context: DateContext) -> tuple[str, ...]:
+    """“Two summers before the war”: what may be meant by each of the wars; none where it lies beside no war."""
+    if expression.kind != "near" or not expression.leaves()[0].span:
+        return ()
+    texts: dict[str, None] = {}
+    for pick in range(expression.choices(context)):
+        try:
+            texts[expression.text(context, pick)] = None
+        except NoSuchDate as none:
+            texts.update(dict.fromkeys(none.choices))
+    return tuple(texts)
 
 
 def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -> tuple[str, ...]:

@@ -105,6 +105,8 @@ class Expression:
         dates = self.leaves()
         if self.follows_event and not dates[0].year:
             return ""
+        if self.is_feast_beside_war:
+            return question(dates[-1], context)
         if self.kind == "one" and dates[0].is_odd_decade:
             return f"“{context.text}”: is the year meant?"
         for date in dates if self.kind != "known" else dates[:-1]:
@@ -118,6 +120,12 @@ class Expression:
     def follows_event(self) -> bool:
         """Whether it is beside an event of the family: “the Christmas after the wedding” is the next one."""
         return self.kind == "within" and bool(self.leaves()[-1].event)
+
+    @property
+    def is_feast_beside_war(self) -> bool:
+        """Whether it is a feast that comes every year, beside a war: “the last Christmas before the war”."""
+        feast, side = self.leaves()[0], self.leaves()[-1]
+        return self.kind == "within" and bool(side.span and feast.feast) and not (feast.year or came_once(feast.feast))
 
     def _decades_or_years(self) -> bool:
         """`1900-1910s`: the first may be a year or a decade."""
@@ -134,6 +142,8 @@ class Expression:
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
         dates = self.leaves() if self.kind != "known" else self.leaves()[:-1]
+        if self.is_feast_beside_war:
+            return choices_of(dates[-1], context)
         if self.kind == "one" and len(dates[0].span) == 1 and not dates[0].part:
             return 1 + choices_of(dates[0], context)
         return max(choices_of(date, context) for date in dates)
@@ -394,7 +404,8 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     if side.feast and not (side.year or feast.feast) and len(years := came_once(side.feast)) > 1:
         return _within_one(whole, side, sorted(years), context, pick)
     limit = _written(whole.parts[1], context, pick)
-    if whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast)):
+    beside_event = whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast))
+    if beside_event or whole.is_feast_beside_war:
         return _feast_beside(feast, standard.parse(limit), context)
     text = _written(whole.parts[0], context, pick)
     if "XXXX" in limit:

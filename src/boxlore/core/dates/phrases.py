@@ -74,7 +74,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     )  # fmt: skip
     outcome = understood(context.text, context, _own(known))
     if outcome is None or outcome.edtf is None:
-        outcome = _of_what_may_be_meant(context, known) or outcome
+        outcome = _of_what_may_be_meant(context, known, offered=bool(outcome and outcome.alternatives)) or outcome
     if outcome is None:
         return _no_date(text)
     if outcome.edtf is None:
@@ -82,8 +82,9 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
 
 
-def _of_what_may_be_meant(context: DateContext, known: KnownDates) -> Outcome | None:
-    """The date by each event that the words may mean, and the question which of them is; None where they mean none."""
+def _of_what_may_be_meant(context: DateContext, known: KnownDates, *, offered: bool) -> Outcome | None:
+    """The date by each event that the words may mean, and the question which of them is; None where they mean none.
+    Where dates are `offered` without an event (“fire brigade, 1936”), one counts only if all words are read by it."""
     told = PIECE.findall(_plain(context.text))
     within = [words for words in known.perhaps if _holds(told, PIECE.findall(_plain(words)))]
     if not within:
@@ -94,7 +95,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates) -> Outcome | 
         events = MappingProxyType({**known.events, words: edtf})
         leaning = context._replace(events=events)
         outcome = understood(context.text, leaning, _own(replace(known, events=events)))
-        if outcome is not None:
+        if outcome is not None and (outcome.edtf or not offered):
             for text in (*([outcome.edtf.text] if outcome.edtf else ()), *outcome.alternatives):
                 names.setdefault(text, name)
     if not names:

@@ -16,7 +16,7 @@ _OTHER_NUMBERS = frozenset(
 _YEAR_UNITS = ("year",)
 _SAME_YEAR = frozenset(
     "day ordinal unit month season feast span about about_behind doubt query or and not correction comma before after "
-    "at_latest at_earliest since until either".split()
+    "at_latest at_earliest since until either after_behind before_behind".split()
 )
 LAST_DAY, LAST_MONTH = 31, 12
 

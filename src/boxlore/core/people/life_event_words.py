@@ -50,6 +50,23 @@ _UNBORN = (
     "{} polnud veel sündinud|{} ei olnud veel sündinud|{} ещё не родилась|{} ещё не родился|"
     "{} jeszcze się nie urodziła|{} jeszcze się nie urodził"
 )
+_GENITIVE: Mapping[str, str] = {
+    "birth": "narození {}|narozením {}|рождения {}|рождение {}|рождением {}|urodzenia {}|urodzeniu {}|urodzeniem {}|"
+    "urodziny {}|{} dzimšanas|{} dzimšana|{} gimimo|{} gimimas|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
+    "death": "smrti {}|smrt {}|smrtí {}|смерти {}|смерть {}|смертью {}|śmierci {}|śmierć {}|śmiercią {}|"
+    "{} nāves|{} nāve|{} mirties|{} mirtis|{} surm|{} surma|{} kuoleman|{} kuolemaa",
+    "marriage": "svatba {}|svatby {}|svatbě {}|svatbu {}|svatbou {}|свадьба {}|свадьбы {}|свадьбе {}|свадьбу {}|"
+    "свадьбой {}|ślub {}|ślubu {}|ślubie {}|ślubem {}|wesele {}|wesela {}|weselu {}|weselem {}|{} kāzas|{} kāzām|"
+    "{} kāzās|{} kāzu|{} vestuvės|{} vestuvių|{} vestuves|{} vestuvėse|{} pulm|{} pulmad|{} pulma|{} pulmi|{} pulmade|"
+    "{} pulmas|{} häät|{} häiden|{} häitä|{} häissä",
+}
+"""Kind -> phrases of languages that inflect names: `{}` stands for a name with one of the endings `OF_NAMES`."""
+
+INFLECTED: Mapping[str, tuple[str, ...]] = {kind: tuple(ways.split("|")) for kind, ways in _GENITIVE.items()}
+
+OF_NAMES = frozenset("y i ě e u a ы и я а ей ой as es is us os ės io aus ia n en in".split())
+"""What a name ends in behind “of”, in these languages, in the place of its last vowel or behind it."""
+
 _CARRIED = (
     "expecting {}|pregnant with {}|carrying {}|mit {} schwanger|schwanger mit {}|{} erwartete|enceinte de {}|"
     "attendait {}|embarazada de {}|esperaba a {}|incinta di {}|aspettava {}|grávida de {}|à espera de {}|"
@@ -85,12 +102,45 @@ ALONE: Mapping[str, tuple[str, ...]] = {
     "marriage": tuple(
         "wedding|pulm|pulmad|pulmi|pulma|hochzeit|mariage|noces|boda|matrimonio|nozze|casamento|bruiloft|huwelijk|bryllup|"
         "bryllupet|bröllop|bröllopet|häät|häitä|häiden|свадьба|свадьбы|ślub|ślubu|wesele|kāzas|kāzām|vestuvės|vestuvių|"
-        "svatba|svatby".split("|")
+        "svatba|svatby|svatbě|svatbu|svatbou|свадьбе|свадьбу|свадьбой|ślubie|ślubem|wesela|weselu|weselem|kāzu|kāzās|"
+        "vestuves|vestuvėse|pulmade|pulmas|pulmadest|häissä|häistä".split("|")
     ),
-    "move": tuple("move|we moved|we moved house|umzug|verhuizing|déménagement|kolimine".split("|")),
-    "voyage": tuple("voyage|crossing|passage|we sailed|we emigrated|we came over|we left|überfahrt|ülesõit".split("|")),
+    "move": tuple(
+        "move|we moved|we moved house|moving house|removal|umzug|wir umzogen|verhuizing|we verhuisden|déménagement|"
+        "mudanza|trasloco|mudança|flytningen|flytting|flyttingen|flytten|vi flyttede|vi flyttet|vi flyttade|muutto|"
+        "muuton|muuttoa|muutimme|kolimine|kolimise|kolimist|kolisime|переезд|переезда|переездом|мы переехали|"
+        "przeprowadzka|przeprowadzki|przeprowadzką|przeprowadzce|pārcelšanās|persikraustymas|persikraustymo|stěhování".split("|")
+    ),
+    "voyage": tuple(
+        "voyage|voyage out|crossing|passage|passage out|we sailed|we emigrated|we came over|we came out|we left|"
+        "emigration|emigrating|boat coming out|boat coming over|boat out|boat over|ship coming out|ship coming over|"
+        "ship out|ship over|coming out on the boat|coming over on the boat|way over|überfahrt|auswanderung|"
+        "wir auswanderten|traversée|émigration|travesía|emigración|traversata|emigrazione|travessia|emigração|"
+        "overtocht|emigratie|overfart|overfarten|udvandringen|utvandringen|överresan|ylitys|maastamuutto|maastamuuton|muutto|ülesõit|ülesõidu|"
+        "väljaränne|väljarände|переезд|переезда|эмиграция|эмиграции|rejs|rejsu|emigracja|emigracji|emigrācija|"
+        "emigrācijas|emigracija|emigracijos|plavba|plavby|emigrace".split("|")
+    ),
 }  # fmt: skip
 """Kind -> words that may mean any event of the kind: it is asked which, and even one is asked about."""
+
+_ALIKE = (
+    "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|põleng|"
+    "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|požáru|"
+    "požárem|ahi",
+    "flood|floods|hochwasser|überschwemmung|inondation|inundación|alluvione|inundação|overstroming|watersnood|"
+    "oversvømmelsen|flommen|översvämningen|tulva|tulvan|tulvaa|üleujutus|üleujutuse|üleujutust|наводнение|наводнения|"
+    "powódź|powodzi|plūdi|plūdiem|potvynis|potvynio|povodeň|povodně|waipuke",
+)
+"""Nouns of what happens to families, in the languages: whoever tells an event in one may call it by another."""
+
+ALIKE: tuple[frozenset[str], ...] = tuple(frozenset(words.split("|")) for words in _ALIKE)
+
+
+def called_otherwise(name: str) -> frozenset[str]:
+    """The words that may mean what an event's name tells in another word or language."""
+    words = set(re.findall(r"\w+", name.casefold()))
+    return frozenset().union(*(alike for alike in ALIKE if alike & words)) if words else frozenset()
+
 
 _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())
 

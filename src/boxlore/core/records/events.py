@@ -13,7 +13,17 @@ from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import Meanings
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.life_event_words import ALONE, OWN, WAYS, bare, kind_of, shorter
+from boxlore.core.people.life_event_words import (
+    ALONE,
+    INFLECTED,
+    OF_NAMES,
+    OWN,
+    WAYS,
+    bare,
+    called_otherwise,
+    kind_of,
+    shorter,
+)
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.followed_events import OURS, Happened, followed
 from boxlore.core.records.told_kin import kin_told
@@ -103,6 +113,7 @@ def meant_by(
         own = _ways(event, people, narrator, told)
         _add(sure, own, pieces, event.edtf, event.name)
         _add(loose, _hints(event), pieces, event.edtf, event.name)
+        _add(loose, _in_genitive(event, people, told, alike=True), pieces, event.edtf, event.name)
         if perhaps_kin:
             _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
         for after in followed(_happened(event, people, narrator, told), words):
@@ -144,6 +155,29 @@ def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told:
     called = _called(event, people, told) if ways else []
     for name in _joined(called):
         yield from (way.format(name) for way in ways)
+    yield from _in_genitive(event, people, told, alike=False)
+
+
+def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, *, alike: bool) -> Iterator[str]:
+    """The phrases that mean an event in languages that inflect names: “svatba Margaret”; or those whose name is only
+    `alike`, as an inflected one is (“svatba Grety”) and another name may be (“Maria surm”, and Mari's)."""
+    inflected = INFLECTED.get(event.kind, ())
+    names = {
+        name.casefold().split(" ", 1)[0]
+        for ident in event.people
+        if ident in people
+        for name in (people[ident].name, *people[ident].forms, *people[ident].calls)
+    }
+    stems = {name: name[:-1] if name[-1:] in _VOWELS else name for name in names if len(name) >= _LONG_ENOUGH}
+    for name, stem in stems.items() if inflected else ():
+        for piece in told.pieces:
+            ends = (piece[len(way) :] for way in (stem, name) if piece.startswith(way))
+            if any(end in OF_NAMES for end in ends) if alike else piece == name:
+                yield from (way.format(piece) for way in inflected)
+
+
+_VOWELS = "aeiouõäöüаеёиоуыэюя"
+_LONG_ENOUGH = 3
 
 
 def _called(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> list[set[str]]:
@@ -157,8 +191,12 @@ def _joined(called: list[set[str]]) -> set[str]:
     """The names of those of an event, each alone and both together."""
     names = {name for names in called for name in names}
     if len(called) == 2:
-        names |= {f"{man} and {wife}" for men, wives in (called, called[::-1]) for man in men for wife in wives}
+        pairs = [(man, wife) for men, wives in (called, called[::-1]) for man in men for wife in wives]
+        names |= {f"{man} {joint} {wife}" for man, wife in pairs for joint in _AND}
     return names
+
+
+_AND = "and & und et y e en og och ja и i un ir a".split()
 
 
 def _happened(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told: _Told) -> Happened:
@@ -179,4 +217,5 @@ def _hints(event: FamilyEvent) -> Iterator[str]:
         yield from map(bare, event.names[:-1])
         for name in event.names:
             yield from shorter(name)
+            yield from called_otherwise(name)
     yield from ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ())

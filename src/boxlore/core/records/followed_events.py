@@ -43,6 +43,7 @@ OURS = tuple(
     "our my unsere meine nos nuestras nostre nossas onze vores vår vårt meidän meie наша nasze mūsu mūsų naše".split()
 )
 ANNIVERSARY = frozenset("anniversary jahrestag hochzeitstag aastapäev aastapäeval pulma-aastapäev".split())
+_OF = "of von de di van af av".split()
 _OF_A_WEDDING = ("wedding anniversary", "hochzeitstag", "anniversary", "pulma-aastapäev")
 _PLAIN = re.compile(r"(\d{4})((?:-\d\d){0,2})")
 
@@ -74,6 +75,7 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     for years, called in JUBILEES.items() if is_wedding else ():
         if (here := tuple(name for name in called if name in told)) and (day := _on(event.edtf, years)):
             sure = tuple(f"{owner} {name}" for owner in owners for name in here)
+            sure += tuple(f"{name} {of} {owner}" for owner in event.people for name in here for of in _OF)
             yield Followed(f"{years} years after {event.name}", day, sure, here)
     if any(word in told for word in ANNIVERSARY):
         for nth, years in _ordinals(told):

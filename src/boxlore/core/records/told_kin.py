@@ -53,10 +53,14 @@ def _names(person: Person) -> set[str]:
 
 
 def _joining(words: str) -> set[str]:
-    """The words that hold the phrase together in a language of which it has another word too."""
+    """The words that hold the phrase together in a language of which it has another word too, and those of “when” that
+    are not written as a name within it."""
     tokens = lex(nfc(words))
     joining = set()
     for token in tokens:
+        is_when = any(sense.kind == "when" for sense in token.senses)
+        if is_when and (token is tokens[0] or nfc(words)[token.start].islower()):  # “kui Juhan suri”
+            joining.add(nfc(words)[token.start : token.end].casefold())
         ways = [sense.languages for sense in token.senses if sense.kind in _JOINING]
         beside = [sense.languages for near in tokens if near is not token for sense in near.senses]
         if any(way & languages for way in ways for languages in beside if languages != ANY_LANGUAGE):
