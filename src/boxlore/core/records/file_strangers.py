@@ -66,15 +66,21 @@ class Strangers:
                     yield scan, name
 
 
-def strangers_to(people: Iterable[Person], decided: Decided, told: Iterable[str] = ()) -> Strangers:
+def strangers_to(
+    people: Iterable[Person], decided: Decided, told: Iterable[str] = (), *, living: Iterable[str] = ()
+) -> Strangers:
     """For a registry: whoever is called by a whole name of somebody in it is that one, and judged as that one.
 
-    `told` are words of who is somewhere, which were made nobody: those that may be names are sought in all words.
+    `told` are words of who is somewhere, which were made nobody: those that may be names are sought in all words,
+    as are the names of the `living` of whom words tell.
     """
     everyone = tuple(people)
     names = (name for person in everyone for name in (person.name, person.sort_name, *person.forms))
     known = frozenset(map(fold, names))
-    unknown = UnknownNames(everyone, (words for words in told if fold(words) not in known and not is_firm(words)))
+    sought, living_sought = (
+        [words for words in named if fold(words) not in known and not is_firm(words)] for named in (told, living)
+    )
+    unknown = UnknownNames(everyone, sought, living_sought)
     return Strangers(known, decided, unknown if unknown else None)
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.names_in_text.finder import name_finder
-from boxlore.core.people.names_in_text.names_of_the_living import names_of_the_living
+from boxlore.core.people.names_in_text.names_of_the_living import name_alone, names_of_the_living
 from boxlore.core.people.reference import id_meant
 from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
 from boxlore.core.records.name_answers import Decided
@@ -28,8 +28,8 @@ def strangers_of(collection: Collection, answers: Decided) -> Strangers:
             rows = collection.store.statements(Subject(Kind.ITEM, subject))
             if not any(row.words == words and _is_known(row, reading) for row, reading in rows):
                 told.append(words)
-    told += _told_as_living(collection, answers)
-    return strangers_to(collection.people().values(), answers, told) if told else known
+    living = tuple(_told_as_living(collection, answers))
+    return strangers_to(collection.people().values(), answers, told, living=living) if told or living else known
 
 
 def _told_as_living(collection: Collection, answers: Decided) -> Iterator[str]:
@@ -41,7 +41,7 @@ def _told_as_living(collection: Collection, answers: Decided) -> Iterator[str]:
         names = names_of_the_living(words, name, year, longest_life)
         answer = answers.answers.get((subject, name, STRANGER, stranger_digest(words))) if names else None
         for told in names if answer in (None, NamingAnswer.HIDE) else ():
-            if not any(hit.end - hit.start == len(told) for hit in finder.hits(told)):
+            if not any(hit.end - hit.start >= len(name_alone(told)) for hit in finder.hits(told)):
                 yield told
 
 

@@ -3,7 +3,8 @@
 They are the stop words of the package `stopwordsiso` 0.7.1 (MIT licence), Estonian ones from memory, of which that
 list has few, countries, towns of more than 100,000, and the words of the tagged texts of WordNet 3.0 (package
 `wordnet-base` of Debian): those that the rules of `fond_names` take for a form of any known given name, and that are
-none of their own. Run after a new release, or a change of those rules, with the folder of WordNet's files:
+none of their own; and all Cyrillic stop words that are no names, which are never a name in Latin letters written in
+Cyrillic ones. Run after a new release, or a change of those rules, with the folder of WordNet's files:
 python tests/core/people/names_in_text/make_small_words.py [FOLDER]
 """
 
@@ -25,6 +26,7 @@ PACKAGE = Path(__file__).parents[4] / "src" / "boxlore"
 TABLE = PACKAGE / "core" / "people" / "names_in_text" / "small_words_table.py"
 WORDNET = Path("/usr/share/wordnet")
 LARGE_TOWN = 100_000
+CYRILLIC_LANGUAGES = ("bg", "ru", "uk")
 LANGUAGES = "bg ca cs da de en es et fi fr ga hr hu it lt lv nl no pl pt ro ru sk sl sv uk".split()
 ESTONIAN = (
     "kas kui siis mis kes see seal siin oli olid ning veel juba kuid aga meil teil neil nad nemad tema meie teie minu "
@@ -62,7 +64,10 @@ def table(folder: Path = WORDNET) -> str:
     )
     head += 'WordNet 3.0, places; made by make_small_words.py."""\n'
     lines = "\n".join(f"    {line}" for line in wrap(" ".join(kept), 114))
-    return f'{head}\nSMALL_WORDS = frozenset(\n    """\n{lines}\n    """.split()\n)\n'
+    cyrillic = {fold(word) for language in CYRILLIC_LANGUAGES for word in by_language[language]} - CALLED
+    stops = "\n".join(f"    {line}" for line in wrap(" ".join(sorted(filter(str.isalpha, cyrillic))), 114))
+    small = f'SMALL_WORDS = frozenset(\n    """\n{lines}\n    """.split()\n)\n'
+    return f'{head}\n{small}\nCYRILLIC_STOPS = frozenset(\n    """\n{stops}\n    """.split()\n)\n'
 
 
 if __name__ == "__main__":

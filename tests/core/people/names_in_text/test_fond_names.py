@@ -28,13 +28,15 @@ FOND = [
     ("Christina", "Kirsty Chrissie Tina"), ("Philippa", "Pippa Pip Philly"), ("Bronwen", "Bron Bronny"),
     ("Gwyneth", "Gwyn Gwen Gwynnie"), ("Desmond", "Des Dessie Dessie’s"), ("Gareth", "Gaz Gazza"), ("Anna", "Anuška"),
     ("Hannelore", "Hanne"), ("Jürgen", "Jürgi Jürg"), ("Maria da Graça", "Gracinha"), ("Lucian", "Lulu"),
-    ("Etelka", "Etus"), ("Friederike", "Rieke"), ("Rhiannon", "Rhi"),
+    ("Elfriede", "Elfi Elfie"), ("Hannelore", "Lore Lores"), ("Gertrud", "Trudi Trudl Trude"), ("Theresia", "Resi"),
+    ("Sabine", "Bine Bini"), ("Mathilde", "Tilde Tilda"), ("Edeltraud", "Traudl Traudi"), ("Ferdinand", "Nandl"),
+    ("Marguerite", "Rita"), ("Etelka", "Etus"), ("Friederike", "Rieke"), ("Rhiannon", "Rhi"),
 ]  # fmt: skip
 NOBODY = [
     ("Derek", "Der Zug fuhr ab."), ("Kasia", "Kas sa nägid?"), ("Тамара", "Там стоит дом."), ("Tamara", "Thames"),
     ("Leida", "Leiden, Holland"), ("Maria", "Mama baked"), ("Holly", "Holy water"), ("Mart", "They left"),
     ("Martin", "Martina Brown"), ("Adelaide", "Adding to it"), ("Rufus", "Russia, 1914"), ("Ruth", "ruthka by the sea"),
-    ("Christina", "christabel and"), ("Ro", "Ross Sea"),
+    ("Christina", "christabel and"), ("Ro", "Ross Sea"), ("Hannelore", "the lore of the sea"), ("Gertrud", "rud"),
 ]  # fmt: skip
 
 

@@ -47,6 +47,18 @@ TOLD = (
     ("title", "Marta Zawistowska, lat 6", "Marta Zawistowska"),
     ("title", "Pelle Sundgren, 8 år", "Pelle Sundgren"),
     ("title", "Jaanile Kaasikojal, 2015", "Jaanile Kaasikojal"),
+    ("story", "Dr Raghavendra put the frame right last spring.", "Dr Raghavendra"),
+    ("story", "Auntie Bev would love it.", "Auntie Bev"),
+    ("story", "Our neighbour Lettice Quarrell has the key.", "Lettice Quarrell"),
+    ("story", "Uncle Cuthbert emigrated and is still alive.", "Uncle Cuthbert"),
+    ("story", "Mrs Quarrell next door still has the key.", "Mrs Quarrell"),
+    ("story", "Young Tobias Marchmont was the paper boy then; he is a dentist now.", "Tobias Marchmont"),
+    ("story", "Wnuczka, Zosia Kruk, ma album.", "Zosia Kruk"),
+    ("story", "Moja sąsiadka, pani Kruk, ma album.", "pani Kruk"),
+    ("story", "Pani Halina Grzmot-Skotnicka z parteru żyje do dziś.", "Halina Grzmot-Skotnicka"),
+    ("story", "Die Nachbarin, Frau Ohnesorg, wohnt noch dort.", "Frau Ohnesorg"),
+    ("story", "Соседка тётя Глаша до сих пор помнит мельницу.", "тётя Глаша"),
+    ("story", "Naabrinaine Helbe Tõnuveer, kes elab nüüd Keilas", "Helbe Tõnuveer"),
 )
 NOT_TOLD = (
     ("title", "Hilda Quaine, butcher"),
@@ -80,6 +92,13 @@ NOT_TOLD = (
     ("story", "The aunt of Port Chalmers, 2009"),
     ("story", "Внук родился в 1811 году."),
     ("story", "Nobody lives in Quaffle Brandlacher House"),
+    ("story", "Mr Hobbs at his forge in 1912"),
+    ("story", "Mrs Quarrell still had the key."),
+    ("story", "In 1931 Dr Haslam still drove a gig."),
+    ("story", "Uncle Fred is holding the horse."),
+    ("story", "Our neighbour, the late Lettice Quarrell, has the key in the picture."),
+    ("story", "Dr. Mrs still has it"),
+    ("story", "Miss Peake taught the infants."),
 )
 
 

@@ -481,6 +481,31 @@ OTHERWISE = [
     (person("grace", name="Grace May Rose"), "none", ("Rosemary in pots",)),
     (person("grace", name="Grace May Rose"), "sure", ("gracemayrose.jpg", "#RoseMary", "Mary Rose")),
     (person("anna", name="Anna Bell"), "asked", ("Annabell in a deck chair",)),
+    (
+        person("cher", given="Сергей", family="Чернышёв"), "asked",
+        ("Tschernyschow kam", "chez Tchernychev", "Tšernõšovi paat", "Czernyszow", "Černyšov", "Chernyshyov wrote"),
+    ),
+    (
+        person("ukh", given="Наталья", family="Хмельницкая"), "asked",
+        ("Chmelnizkaja", "Khmelnitskaya came", "Chmielnicka", "Khmelnitskaïa"),
+    ),
+    (person("zyg", given="Эмма", family="Цыганкова"), "asked", ("Zygankowa", "Tsygankova", "Cygankowa", "Tsõgankova")),
+    (
+        person("ylo", given="Ülo", family="Pärnamägi"), "asked",
+        ("Юло у лодки", "Пярнамяги у лодки", "у Пярнамяги", "Пярнамягим"),
+    ),
+    (person("oie", given="Õie", family="Vähejaus"), "asked", ("Ыйе дома", "Вяхеяус смеётся")),
+    (person("onne", given="Õnne", family="Raag"), "none", ("Он сидел у окна.", "Она ушла.", "на", "Оно")),
+    (person("zang", given="Elfriede", family="Zangemeister"), "asked", ("Цангемайстер", "das Zangemeistersche Haus")),
+    (person("wojc", given="Wojciech", family="Szczepański"), "asked", ("Войцех принёс", "Щепаньский")),
+    (person("poyh", given="Kyllikki", family="Pöyhönen"), "asked", ("Пёухёнен", "Кюлликки вяжет")),
+    (person("anna", given="Anna", family="Raag"), "none", ("Яном", "Яны")),
+    (person("stj", given="Vivienne", family="St John-Clare"), "none", ("St Mark's hall", "St Paul")),
+    (person("stj", given="Vivienne", family="St John-Clare"), "asked", ("the Clare girl",)),
+    (person("li", given="Min", family="Li"), "asked", ("Mrs Li",)),
+    (person("mary", given="Eleanor Mary", family="Tull"), "none", ("May 1931: the flood", "12 May")),
+    (person("mary", given="Eleanor Mary", family="Tull"), "asked", ("May told me",)),
+    (person("vera", given="Вера Николаевна", family="Ухтомская"), "none", ("в роли Нины",)),
 ]  # fmt: skip
 
 

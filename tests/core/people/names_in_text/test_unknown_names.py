@@ -62,6 +62,23 @@ def test_english_words_are_no_names_where_they_are_not_written_as_such(told: str
     assert not UnknownNames((), (told,)).places_in(words)
 
 
+LIVING = (
+    ("Dr Raghavendra", "Ask Raghavendra about it", True),
+    ("Dr Raghavendra", "then dr raghavendra came", True),
+    ("Auntie Bev", "That is Bev's cat", True),
+    ("pani Kruk", "Moja sąsiadka, pani Kruk, ma album", True),
+    ("тётя Глаша", "у тёти Глаши", True),
+    ("Lettice Quarrell", "our neighbour Lettice Quarrell", True),
+    ("Mrs Green", "Mrs Green next door", True),
+    ("Mrs Green", "Green paint on the door", False),
+)
+
+
+@every_row(("told", "words", "is_held"), LIVING)
+def test_somebody_living_is_sought_without_the_title(told: str, words: str, is_held: bool) -> None:
+    assert bool(UnknownNames((), (), (told,)).places_in(words)) is is_held
+
+
 def test_the_full_name_of_somebody_known_is_nobody_else() -> None:
     known = Person(
         id="1", name="Jan Pell", sort_name="Pell, Jan", forms=("Jan Pell",), calls=("Jan",), surnames=("Pell",)

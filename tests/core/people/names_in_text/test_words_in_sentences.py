@@ -26,6 +26,8 @@ PEOPLE = [
 FINDER = finder(PEOPLE, [])
 
 NOBODY = [
+    "The King's visit, with flags", "Old King Cole at the pageant", "Green paint on the door", "Ivy covers the porch",
+    "Ivy grew over the wall", "Frank and open, the letter says so",
     "Church picnic, 1932", "Church Picnic at Long Beach", "CHURCH PICNIC, 1932", "Stone walls around the yard",
     "Hill farm in the snow", "Daisy chains on every child", "Rose bushes along the fence", "Young women at the mill",
     "Young people’s picnic", "Black and white print, torn", "White and blue dress", "Sandy track down to the bay",

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from boxlore.core.people.names.forms import close, soundex
-from boxlore.core.people.names_in_text.inflections import key_of, latin_forms
+from boxlore.core.people.names_in_text.inflections import cyrillic_keys_of, key_of, latin_forms
 from boxlore.core.people.names_in_text.name_index import NameIndex, forms_of
 from boxlore.core.people.names_in_text.names_of_the_living import is_called, names_of_the_living
 from boxlore.core.people.names_in_text.search import Hit, hits_in
@@ -38,5 +38,15 @@ name_finder = lru_cache(8)(NameFinder)
 
 def forget_finders() -> None:
     """Forget every name and all words that were looked through: a strike calls it."""
-    for kept in (name_finder, names_of_the_living, is_called, forms_of, latin_forms, key_of, close, soundex):
+    for kept in (
+        name_finder,
+        names_of_the_living,
+        is_called,
+        forms_of,
+        latin_forms,
+        key_of,
+        cyrillic_keys_of,
+        close,
+        soundex,
+    ):
         kept.cache_clear()

@@ -9,12 +9,15 @@ The idea. A fond form keeps the beginning of the name, up to a consonant, and ta
     open stem            Lu-sha of Lukerya, Zo-sia, La-ci: the first syllable, then one of OPEN_ENDINGS
     stem alone           Bron, Des, Gwyn
     end alone            Tina of Christina, Xander: the last four letters and more, where that is a known name; so the
-                         beginning, Hanne of Hannelore
+                         beginning, Hanne of Hannelore; where it is none, from the beginning of a syllable: Lore, Bine
+    end and ending       Trud-i of Gertrud, Res-i of Therese, Traud-l: the end from a syllable on, without its last
+                         vowels, then one of ENDINGS_OF_ENDS
     syllable twice       Didi of Dieter, Lulu
 
 What always holds: it is a question, never surely the name. Words are compared by their key (`inflections.key_of`), so
 that letters with and without accents, double ones and those of Cyrillic are the same. An English word, and a small word
-of another language (`Der`, `Kas`, `Там`: `small_words_table`), is none.
+of another language (`Der`, `Kas`, `Там`: `small_words_table`), is none; but an end that is one too, `Lore`, may be a
+name where a sentence writes it like one.
 
 The endings are from memory of the grammars of each language; no source.
 """
@@ -79,6 +82,10 @@ _ALSO_OF_OTHER_NAMES = frozenset(
 )
 """Endings that other given names have too: a known one that ends so is that name."""
 
+ENDINGS_OF_ENDS = frozenset("a i ie y l el erl chen lein ke".split())
+_STAY_FOND = frozenset(("i", "ie", "y"))
+"""Endings of known names that are fond forms of others all the same: `Elfi` is a name, and said for Elfriede."""
+
 SHORTEST, SHORTEST_STEM, SHORTEST_END, SHORTEST_LONG, TWICE = 3, 3, 4, 3, 2
 _VOWELS = "aeiou"
 _ENGLISH = ("", "ed", "d", "ing", "er", "en", "ly", "less", "ness", "ish", "like")
@@ -88,6 +95,8 @@ _SOFT = re.compile("c(?!h)")
 """A c may be the s that it is before e and i: `Graça`, `Gracinha`."""
 _SHORT = frozenset(("i", "ie", "ei", "o"))
 _ONE_SYLLABLE = re.compile(r"[^aeiou]*[aeiou]+[^aeiou]+")
+_SYLLABLE = re.compile(r"[^aeiouy](?=[hlr]?[aeiouy])")
+"""Where the end of a name may begin."""
 _FIRST_SYLLABLE = re.compile(r"[^aeiou]+(?:i(?=[aeou]))?[aeiou]")
 
 
@@ -100,6 +109,7 @@ class FondNames:
         self._clipped: dict[str, set[str]] = {}
         self._opens: dict[str, set[str]] = {}
         self._parts: dict[str, set[str]] = {}
+        self._ends: dict[str, set[str]] = {}
         for name, script in names:
             for key in {key_of(name, script), key_of(_SOFT.sub("s", name), script)} if script in ENDINGS else ():
                 for stem in _stems_of(key):
@@ -111,22 +121,23 @@ class FondNames:
             for part in (*(name[at:] for at in range(1, len(name))), *(name[:at] for at in range(len(name) - 1))):
                 if len(part) >= SHORTEST_END and part in CALLED:
                     self._parts.setdefault(part, set()).add(name)
+            for end in _ends_of(name) if script == LATIN else ():
+                self._ends.setdefault(end, set()).add(name)
 
     def of(self, folded: str, script: str) -> set[str]:
         """The names that a folded word may be said for."""
         is_known = folded in CALLED
         if script not in ENDINGS or len(folded) < SHORTEST:
             return set()
-        stems = (folded.removesuffix(ending) for ending in _ENGLISH)
-        if folded in self._small_words or folded in EVERYDAY or any(map(is_ordinary, stems)):
+        if self.is_also_a_word(folded):
             return set()
-        names, key = set(self._parts.get(folded, ())), key_of(folded, script)
+        names, key = self._parts.get(folded, set()) | self.ends_with(folded), key_of(folded, script)
         if len(key) == 2 * TWICE and key[:TWICE] == key[TWICE:] and folded not in KIN_WORDS:
             names |= self._opens.get(key[:TWICE], set())
         endings, opens = _endings(script, is_open=False), _endings(script, is_open=True)
         for at in range(2, len(key) + 1):
             stem, ending = key[:at], key[at:]
-            is_ending = ending in endings and (endings[ending] or not is_known)
+            is_ending = ending in endings and (endings[ending] or not is_known or ending in _STAY_FOND)
             if is_ending and _goes_with(stem, ending):
                 names |= self._stems.get(stem, set())
             if not ending:
@@ -134,6 +145,15 @@ class FondNames:
             if ending in opens:
                 names |= self._opens.get(stem, set())
         return {name for name in names if name != folded and key_of(name, script_of(name[0])) != key}
+
+    def is_also_a_word(self, folded: str) -> bool:
+        """Whether a folded word is one of every day, or a small one, in a language whose words we have."""
+        stems = (folded.removesuffix(ending) for ending in _ENGLISH)
+        return folded in self._small_words or folded in EVERYDAY or any(map(is_ordinary, stems))
+
+    def ends_with(self, folded: str) -> set[str]:
+        """The names that a folded Latin word is the end of, as it is or with an `s`: `Lore`, `Lores`, `Trudi`."""
+        return {name for form in (folded, folded.removesuffix("s")) for name in self._ends.get(form, ())} - {folded}
 
 
 def _stems_of(key: str) -> Iterator[str]:
@@ -145,6 +165,17 @@ def _stems_of(key: str) -> Iterator[str]:
             yield key[:at]
             if key[at - 1] in _SOFTENED:
                 yield key[: at - 1] + _SOFTENED[key[at - 1]]
+
+
+def _ends_of(name: str) -> Iterator[str]:
+    """What a folded Latin name ends in from the beginning of a syllable on, as a fond form."""
+    bare = name.rstrip("aeiouy")
+    for syllable in _SYLLABLE.finditer(name, 2):
+        end, stem = (part[syllable.start() :].replace("th", "t") for part in (name, bare))
+        if len(end) >= SHORTEST_END and end[-1] in _VOWELS:
+            yield end
+        if len(stem) >= SHORTEST_STEM:
+            yield from (f"{stem}{ending}" for ending in ENDINGS_OF_ENDS)
 
 
 def _goes_with(stem: str, ending: str) -> bool:

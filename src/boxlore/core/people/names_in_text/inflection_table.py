@@ -39,6 +39,7 @@ _FINNISH_WEAKENED = (
     *((f"{strong}{vowel}", f"{weak}{vowel}")
       for strong, weak in (("nk", "ng"), ("nt", "nn"), ("mp", "mm"), ("lt", "ll"), ("rt", "rr"), ("ht", "hd"))
       for vowel in "aeiou"),
+    *((f"t{vowel}", f"d{vowel}") for vowel in "aiou"),
     ("lahti", "lahde"), ("maki", "mae"), ("joki", "joe"), ("lampi", "lamme"),
     *((f"{nature}i", f"{nature}e") for nature in "niem jarv saar kosk kiv salm suom numm tamm lehd virr".split()),
     ("ngas", "nkaa"), ("mmas", "mpaa"), ("nnas", "ntaa"), ("llas", "ltaa"), ("rras", "rtaa"), ("rvas", "rpaa"),
@@ -49,6 +50,9 @@ _FINNISH_WEAKENED = (
 _HUNGARIAN = (
     "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel nenak nenek nenal nenel nenet neval nevel neek nehez"
 )
+
+_GERMAN_ADJECTIVE = "sche scher sches schen schem ische ischer isches ischen ischem"
+"""What makes an adjective of a family: `das Zangemeistersche Haus`."""
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # Estonian
@@ -120,6 +124,8 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     *((letter, letter, f"{letter}al {letter}el") for letter in "bcdfgklmnprstz"),
     # German, English (a family), Dutch, the North
     ("*", "*", "s es ens er ar"),
+    ("*", "*", _GERMAN_ADJECTIVE),
+    ("+", "+", _GERMAN_ADJECTIVE),
     ("+", "+", "s ns"),
     ("y", "i", "es"),
     # Icelandic

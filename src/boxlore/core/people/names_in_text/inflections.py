@@ -17,6 +17,8 @@ from boxlore.core.people.names_in_text.scripts_table import (
     ARMENIAN_BEHIND,
     ARMENIAN_SPELLED,
     CYRILLIC_KEYS,
+    CYRILLIC_OF_LATIN,
+    CYRILLIC_OF_LATIN_Y,
     GEORGIAN_BEHIND,
     GEORGIAN_SPELLED,
     GREEK_KEYS,
@@ -24,6 +26,7 @@ from boxlore.core.people.names_in_text.scripts_table import (
     HEBREW_BEFORE,
     HEBREW_KEYS,
     LATIN_LEVELLED,
+    LATIN_WAYS,
 )
 from boxlore.core.people.names_in_text.text_normalising import (
     ARABIC,
@@ -36,6 +39,8 @@ from boxlore.core.people.names_in_text.text_normalising import (
 )
 
 _VOWELS = "aeiouy"
+_CONSONANTS = frozenset("бвгджзклмнпрстфхцчшщ")
+_FALLS_OUT = re.compile(r"[aeiou]")
 _HISSING = re.compile(r"sC|[td]?[sz]|C")
 _BEFORE_A_VOWEL = re.compile(r"(?<=.)i(?=[aeiou])")
 _LAST_OF_A_FAMILY = re.compile(r"[eo][vf](a?)$")
@@ -102,9 +107,41 @@ def loose_key(key: str) -> str:
     return _without_doubles(_LAST_OF_A_FAMILY.sub(r"ov\1", key))
 
 
+@lru_cache(1 << 14)
+def cyrillic_keys_of(word: str) -> frozenset[str]:
+    """The keys of a folded Latin word as Cyrillic writes it by its sound, in each of the ways of `scripts_table`."""
+    keys = {key_of(word, LATIN)}
+    for way in LATIN_WAYS:
+        said = word
+        for letters, instead in way:
+            said = said.replace(letters, instead)
+        keys.add(key_of(said, LATIN))
+    return frozenset(keys)
+
+
+def latin_readings(word: str) -> set[str]:
+    """What a folded Cyrillic word may stand for in Latin letters that Cyrillic has not, and for an h, as keys."""
+    readings = {word}
+    for letters in (CYRILLIC_OF_LATIN, CYRILLIC_OF_LATIN_Y):
+        soft = "".join(
+            letter.translate(letters) if before in _CONSONANTS else letter
+            for before, letter in zip(f" {word}", word, strict=False)
+        )
+        readings |= {soft, soft[0].translate(letters) + soft[1:] if soft[0] in "юы" else soft}
+    readings |= {reading.replace("е", "о", count) for reading in readings for count in (1, -1)}
+    readings |= {reading.replace("г", "х") for reading in readings}
+    return {key_of(reading, CYRILLIC) for reading in readings}
+
+
+def skeleton(loose: str) -> str:
+    """The consonants of a loose key: vowels are what systems differ in most (`Krasnoshchekov`, `Krasnoschtschokow`)."""
+    return f"-{_FALLS_OUT.sub('', loose)}"
+
+
 def loose_keys_of(word: str) -> set[str]:
     """The loose keys of a folded Latin word; `ch` and `j` are different letters in German and in French."""
     spellings = {word, _CH.sub("kh", word)}
+    spellings |= {each.replace("c", "ts") for each in spellings if "ch" not in each}
     return {loose_key(key_of(each, LATIN)) for each in spellings | {each.replace("j", "zh") for each in spellings}}
 
 

@@ -5,7 +5,7 @@ who bear them, so the forms of each are made once and stand in tables; what a te
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import IntEnum
 from functools import lru_cache, partial
 from itertools import pairwise, product
@@ -22,24 +22,28 @@ from boxlore.core.people.names.han_characters import Syllables, parted, plainest
 from boxlore.core.people.names.lists_table import CHINESE_FAMILY, GIVEN
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import CALLED
-from boxlore.core.people.names.words_table import PARTICLES, TITLES
+from boxlore.core.people.names.words_table import PARTICLES, PATRONYMIC_ENDINGS, TITLES
 from boxlore.core.people.names_in_text.fond_names import FondNames
 from boxlore.core.people.names_in_text.inflections import (
     consonants_of,
     cyrillic_forms,
+    cyrillic_keys_of,
     greek_forms,
     key_of,
     latin_forms,
     latin_plurals,
+    latin_readings,
     loose_key,
     loose_keys_of,
     single_consonants,
+    skeleton,
     without_endings,
     without_prefixes,
 )
 from boxlore.core.people.names_in_text.kin_beside_names import KinOfHidden
 from boxlore.core.people.names_in_text.ordinary_words import TOO_COMMON, english_words, is_english
 from boxlore.core.people.names_in_text.run_together import NameRuns
+from boxlore.core.people.names_in_text.small_words_table import CYRILLIC_STOPS
 from boxlore.core.people.names_in_text.text_normalising import (
     APOSTROPHES,
     ARABIC,
@@ -61,6 +65,8 @@ from boxlore.core.people.person import Person
 SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_KEY = 6, 4, 3
 """Letters that a word must have to be sought so; a shorter one is too often part of another word."""
 
+LONGEST_PIECE = 2
+"""Letters of a word of a longer family name that is none alone: the `St` of St John-Clare."""
 LONGEST_ENDING_APART = 4
 LONG_ENDING = 3
 """Letters of an ending behind a short form that nobody told, which make it another given name if there is one."""
@@ -73,7 +79,14 @@ FOND = "阿小"
 NOT = ("n't", "n’t")
 """The end of `don't`, which is no form of Don."""
 MOST_KNOWN = 1 << 17
-KEYS, CONSONANTS, ROMANISED, MISSPELT, SINGLE = "keys", "consonants", "romanised", "misspelt", "single letters"
+KEYS, CONSONANTS, ROMANISED, BY_SOUND = "keys", "consonants", "romanised", "by sound"
+MISSPELT, SINGLE = "misspelt", "single letters"
+SHORTEST_SKELETON = 5
+"""Consonants of a name by which alone it is known in another script."""
+CONSONANTS_BEHIND = ("", "s", "l", "lt", "st", "k", "n", "t", "m", "v", "h", "vm")
+ENDINGS_BEHIND = ("s", "l", "le", "lt", "st", "ga", "ta", "lla", "lle", "n", "ssa")
+CYRILLIC_BEHIND = ("", "m", "v", "h", "g", "vm")
+"""The consonants of endings behind a name, and whole endings, in Latin letters and in Cyrillic ones."""
 SHORTEST_LOOSE = 5
 """Letters of a loose key: shorter ones have too many words."""
 SLAVIC_FAMILIES = ("ov", "ova", "ev", "eva", "off", "eff", "ow", "owa", "sky", "skaya", "skij", "skaja")
@@ -114,6 +127,8 @@ class Meant:
     """Whether the form is a given name of its own: `Marta` is not only a case of `Mart`."""
     is_by_a_letter: bool = False
     """Whether it is a name with one letter behind it: `Perpetual`."""
+    is_end: bool = False
+    """Whether it is a word of every day that the end of a name is too: `Lore`."""
     is_short: bool = False
     """Whether it is an ending behind a name of two or three letters."""
 
@@ -157,7 +172,8 @@ def bearer_of(person: Person) -> Bearer:
     for surname in _spellings(person.surnames):
         every_word = _name_words(surname)
         words = [word for word in every_word if word not in PARTICLES]
-        own_families.update(("".join(every_word), "".join(words), *words, *_without_their_beginnings(surname)))
+        long = [word for word in words if len(word) > LONGEST_PIECE or len(words) == 1]
+        own_families.update(("".join(every_word), "".join(words), *long, *_without_their_beginnings(surname)))
         families.update(form for word in own_families if len(word) > 1 for form in gendered_forms(word))
     every_call = calls | asides
     pets = {pet for call in every_call for pet in pet_forms(call) | pet_forms_in_another_script(call)}
@@ -301,7 +317,11 @@ class NameIndex:
         for person in everyone:
             self._add_unbroken(person)
             self._add_double(person)
-        called = (base for base, roles in self._roles.items() if not hidden.isdisjoint(roles.calls | roles.pets))
+        called = (
+            base
+            for base, roles in self._roles.items()
+            if not hidden.isdisjoint(roles.calls | roles.pets) and not base.endswith(PATRONYMIC_ENDINGS)
+        )
         self._fond = FondNames((base, script_of(base[0])) for base in called)
 
     def meant_by(self, word: Word) -> Meant:
@@ -392,15 +412,21 @@ class NameIndex:
             if word.script == LATIN:
                 keys = [(KEYS, key_of(stem, LATIN)), *((CONSONANTS, key) for key in _semitic_keys(stem, LATIN))]
                 if self._table(ROMANISED):
-                    keys += ((ROMANISED, key) for key in loose_keys_of(stem))
+                    loose = loose_keys_of(stem)
+                    keys += ((ROMANISED, key) for key in loose | {skeleton(key) for key in loose})
                 for table, key in keys:
                     for base, how in self._table(table).get(key, {}).items():
                         matches[base] = min(how, matches.get(base, how))
-        if not TOO_COMMON.isdisjoint(stems):
+            if word.script == CYRILLIC:
+                for base, how in self._in_cyrillic(stem).items():
+                    matches[base] = min(how, matches.get(base, how))
+        if not TOO_COMMON.isdisjoint(stems) or word.folded in CYRILLIC_STOPS:
             return self._meant(word.folded, {base: how for base, how in matches.items() if how is As.TOLD})
         fond = self._fond.of(stems[-1], word.script) if all(how > As.OTHER_SCRIPT for how in matches.values()) else ()
         if fond:
             return self._meant(word.folded, matches, fond)
+        if not matches and word.script == LATIN and (ends := self._fond.ends_with(stems[-1])):
+            return replace(self._meant(word.folded, {}, ends), is_everyday=True, is_end=True)
         if not matches and word.script == LATIN:
             matches = self._doubled(word.folded)
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
@@ -443,6 +469,14 @@ class NameIndex:
                     forms = table.setdefault(form, {})
                     forms[base] = min(how, forms.get(base, how))
         return table
+
+    def _in_cyrillic(self, folded: str) -> dict[str, As]:
+        """Words of names in Latin letters that a Cyrillic one may be by its sound."""
+        matches: dict[str, As] = {}
+        readings = latin_readings(folded)
+        for key in readings | {skeleton(loose_key(reading)) for reading in readings}:
+            matches |= self._table(BY_SOUND).get(key, {})
+        return matches
 
     def _doubled(self, folded: str) -> dict[str, As]:
         """Words of names of which a consonant is written double here, or once where it is double: `Nawwal`, `Elen`."""
@@ -539,6 +573,25 @@ def _romanised(base: str, own: str) -> Forms:
     key = loose_key(key_of(base, own)) if is_slavic else ""
     if len(key) >= SHORTEST_LOOSE:
         yield key, As.MISSPELT
+        yield from _skeletons(key, CONSONANTS_BEHIND)
+        yield from ((loose_key(form), As.MISSPELT) for form in cyrillic_forms(key_of(base, own)))
+        yield from ((f"{key}{ending}", As.MISSPELT) for ending in ENDINGS_BEHIND)
+
+
+def _by_sound(base: str, own: str) -> Forms:
+    if own == LATIN and len(base) >= SHORTEST_KEY:
+        for key in cyrillic_keys_of(base):
+            is_long = len(base) >= SHORTEST_TO_INFLECT
+            yield from ((form, As.MISSPELT) for form in (cyrillic_forms(key) if is_long else (key,)))
+            yield from _skeletons(loose_key(key), CYRILLIC_BEHIND)
+
+
+def _skeletons(loose: str, behind: Iterable[str]) -> Forms:
+    bones = skeleton(loose)
+    if len(bones) > SHORTEST_SKELETON:
+        doubled = bones[-1] * 2
+        forms = (f"{bones}{ending}".replace(doubled, bones[-1]) for ending in behind)
+        yield from ((form, As.MISSPELT) for form in forms)
 
 
 def _single(base: str, own: str) -> Forms:
@@ -603,7 +656,8 @@ def forms_of(base: str, script: str) -> tuple[tuple[str, As], ...]:
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {
-    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, CYRILLIC: _cyrillic,
-    GREEK: _greek, SINGLE: _single, HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
-    GEORGIAN: partial(_spelled_out, script=GEORGIAN), ARMENIAN: partial(_spelled_out, script=ARMENIAN),
+    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, BY_SOUND: _by_sound,
+    CYRILLIC: _cyrillic, GREEK: _greek, SINGLE: _single, HEBREW: partial(_semitic, script=HEBREW),
+    ARABIC: partial(_semitic, script=ARABIC), GEORGIAN: partial(_spelled_out, script=GEORGIAN),
+    ARMENIAN: partial(_spelled_out, script=ARMENIAN),
 }  # fmt: skip

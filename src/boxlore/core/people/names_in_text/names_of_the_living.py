@@ -6,7 +6,11 @@ year in the sentence, that the bearer lives somewhere, that the name is of who g
 stands as a keyword of its own, that what is told of the bearer is so now (`is 45 now`, `my doctor these days`, `учится
 в школе`), or how to reach him (`Ring … on 021 555 0199`).
 
-A name is here a known given name with a word behind it that is no English word, both written large. Where a birth or
+So is a name told with a title or a word of kin, `Dr Raghunathan`, `Auntie Bev`, `our neighbour Lettice Quennell`, where
+its sentence has a word of now (`still`, `last spring`, `żyje`); of kin and neighbours it is enough that they have or
+keep something. A sentence of a death, and one whose years are long ago, tells of nobody living.
+
+A name is else a known given name with a word behind it that is no English word, both written large. Where a birth or
 that somebody lives is told of it, or a word of kin stands before it (`lapselaps Kärt Vahersalu`), the given name need
 not be known: nothing but a person is born, lives in Vaasa or is a grandchild.
 In a text all in small letters or all in capitals, and between a call and a telephone number, capitals tell nothing:
@@ -91,6 +95,47 @@ _CHILDREN = tuple(
 """How words for children and grandchildren begin in languages that families of a collection may write in."""
 _CASES = tuple("le lt ga st ks ni lla lle lta ssa sta sse ta n i u a e y em owi ovi iem ou nak nek val vel s".split())
 """Endings of given names in sentences (`inflection_table`)."""
+_ADDRESSED = frozenset(
+    "mr mrs ms miss mx dr doctor prof professor rev reverend herr frau fraulein pan pani panna proua harra preili "
+    "rouva herra neiti tohtori доктор господин госпожа mme mlle monsieur madame signor signora senor senora fru froken "
+    "ponia kundze kungs pani slecna tante onkel тетя дядя tadi onu".split()
+)
+"""Titles behind which any word written large is somebody's name (common practice, no source)."""
+_NEIGHBOURS = tuple(
+    "neighbour neighbor nachbar naaber naabri naapuri sasiad сосед voisin granne nabo kaimyn kaimin soused "
+    "friend freund sober sobra ystav przyjaci подруг приятел".split()
+)
+"""How words for neighbours and friends begin."""
+_FEWEST_LETTERS = 3
+_STOP = re.compile(r"[.!?\n]")
+_OF_NOW = re.compile(
+    r"\b(?:still(?!\s+(?:had|has\s+been|was|were|life|born|\w+ed\b))|"
+    r"now(?!\s+(?:deceased|dead|lost|gone))|today|nowadays|"
+    r"these\s+days|to\s+this\s+day|alive|lives|resides|"
+    r"recently|lately|yesterday|tomorrow|the\s+other\s+day|"
+    r"(?:last|this|next)\s+(?:spring|summer|autumn|winter|week|month|year|christmas|easter|time)|knows|remembers|"
+    r"would\s+(?:love|like|know|remember|tell)|will\s+(?:know|tell|remember|have)|"
+    r"praegu|nüüd|tänini|tänaseni|elab|elus|mäletab|teab|hiljuti|mullu|tänavu|endiselt|ikka\s+veel|"
+    r"сейчас|теперь|до\s+сих\s+пор|по\s+сей\s+день|жив|жива|живы|жив[её]т|помнит|знает|недавно|учится|работает|"
+    r"żyje|mieszka|teraz|dziś|dzisiaj|nadal|obecnie|pamięta|wciąż|niedawno|"
+    r"heute|jetzt|noch\s+(?:heute|immer)|immer\s+noch|(?:lebt|wohnt|hat)\s+noch|lebt|wohnt|weiß|erinnert|kürzlich|neulich|"
+    r"letzte[ns]?\s+(?:jahr|woche|sommer|winter|frühjahr|herbst)|"
+    r"asuu|elää|nykyään|yhä|nyt|vielä|muistaa|tietää|viime\s+(?:vuonna|kesänä|talvena|viikolla)|"
+    r"vit|habite|aujourd.hui|encore|vive|abita|dzīvo|gyvena|žije|bydlí|bor|lever|idag)\b",
+    re.IGNORECASE,
+)
+"""What holds now, anywhere in a sentence."""
+_HAS = re.compile(
+    r"[^.!?\n]{0,30}?\b(?:has|keeps|holds|owns|wants|says|hat|besitzt|hält|ma|trzyma|chce|hoiab|omab|säilitab|хранит|имеет|"
+    r"держит|säilyttää|omistaa|possède|tiene|har)\b",
+    re.IGNORECASE,
+)
+"""What somebody has, behind a name."""
+_DIED = re.compile(
+    r"\b(?:died|dead|deceased|late|killed|drowned|buried|suri|surnud|hukkus|умер\w*|погиб\w*|покойн\w+|zmarł\w*|zginął|"
+    r"zginęła|starb|gestorben|verstorben\w*|gefallen|kuoli|kuollut|mort|morte|décédé\w*)\b",
+    re.IGNORECASE,
+)
 SHORTEST_BEHIND, SHORTEST_INFLECTED = 3, 4
 """Letters that a word behind a given name has more of, to be a family name where letters tell nothing."""
 FAR = 80
@@ -102,7 +147,8 @@ _JOINS = frozenset((" ", "-", "_", ""))
 def names_of_the_living(words: str, field: str, year: int, longest_life: int) -> tuple[str, ...]:
     """The names that the words of a field tell of somebody who may well live in the `year`. Nobody does who was born
     more than `longest_life` years before."""
-    if field not in GIVERS and not _SIGNS.search(words):
+    is_of_now = bool(_OF_NOW.search(words))
+    if field not in GIVERS and not is_of_now and not _SIGNS.search(words) and not _HAS.search(words):
         return ()
     ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
     text = read_text(words)
@@ -112,7 +158,57 @@ def names_of_the_living(words: str, field: str, year: int, longest_life: int) ->
         for name, beside in names
         if _may_live(*beside, field, year, longest_life, is_known=_is_given(name[0]) or _is_kin(beside[0]))
     )
-    return (*found, *(name for name in _names_in_one_case(words, text) if name not in found))
+    more = (*_names_in_one_case(words, text), *_titled(words, text, ends, year))
+    return tuple(dict.fromkeys((*found, *more)))
+
+
+def _titled(words: str, text: Text, ends: Sequence[int], year: int) -> Iterator[str]:
+    """Names behind a title or a word of kin, in a sentence that tells of now."""
+    for at, first in enumerate(text.words[1:], 1):
+        title = text.words[at - 1]
+        is_kin = _is_of_ours(title)
+        is_addressed = title.folded in _ADDRESSED
+        joins = (" ", ". ", ", ") if is_kin else (" ", ". ")
+        if not (is_kin or is_addressed) or first.before not in joins or not _is_written_large(first):
+            continue
+        if first.folded in _ADDRESSED or _is_kin_word(first):
+            continue
+        last = at
+        while (
+            last + 1 < len(text.words)
+            and text.words[last + 1].before in _JOINS
+            and _is_written_large(text.words[last + 1])
+        ):
+            last += 1
+        is_kin = is_kin or (at > 1 and _is_of_ours(text.words[at - 2]))
+        before, after = _told_beside(words, ends, title.start, text.words[last].end)
+        if _tells_of_now(before, after, year, is_kin=is_kin):
+            begin = first.start if last > at else title.start
+            yield words[begin : text.words[last].end]
+
+
+def name_alone(told: str) -> str:
+    """A name of `names_of_the_living` without a title or a word of kin before it."""
+    words = read_text(told).words
+    first = next((word for word in words if word.folded not in _ADDRESSED and not _is_of_ours(word)), words[-1])
+    return told[first.start :]
+
+
+def _is_of_ours(word: Word) -> bool:
+    """Whether a word is of kin, a neighbour or a friend."""
+    return _is_kin_word(word) or word.folded.startswith(_NEIGHBOURS)
+
+
+def _is_written_large(word: Word) -> bool:
+    return word.spelled[0].isupper() and len(word.folded) >= _FEWEST_LETTERS and word.spelled[1:].islower()
+
+
+def _tells_of_now(before: str, after: str, year: int, *, is_kin: bool) -> bool:
+    sentence = f"{before} {after}"
+    told = [int(found) for found in _YEAR.findall(sentence)]
+    if _DIED.search(sentence) or (told and year - max(told) > LATELY):
+        return False
+    return bool(_OF_NOW.search(sentence)) or (is_kin and bool(_HAS.match(after)))
 
 
 def _names(text: Text) -> Iterator[Sequence[Word]]:
@@ -120,7 +216,7 @@ def _names(text: Text) -> Iterator[Sequence[Word]]:
     at = 0
     while at < len(text.words):
         last, is_known = at, _is_given(text.words[at])
-        if not is_known and (_is_kin_word(text.words[at]) or _BEARS.match(text.words[at].folded)):
+        if not is_known and (_is_of_ours(text.words[at]) or _BEARS.match(text.words[at].folded)):
             at += 1
             continue
         if is_known or _is_large(text.words[at]):
@@ -209,6 +305,8 @@ def _may_live(before: str, after: str, field: str, year: int, longest_life: int,
         return year - max(years, default=year) <= longest_life
     if (now := _NOW.match(after)) and now["now"]:
         return year - max(years, default=year) <= longest_life
+    if is_known and _tells_of_now("", _STOP.split(after)[0], year, is_kin=False):
+        return True
     if _REACHED.match(after) and _CALLS.search(before, near):
         return True
     if not is_known:

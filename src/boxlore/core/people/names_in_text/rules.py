@@ -19,7 +19,8 @@ from boxlore.core.people.names_in_text.ordinary_words import (
 )
 from boxlore.core.people.names_in_text.run_together import Run
 from boxlore.core.people.names_in_text.text_normalising import LATIN, Text, plain
-from boxlore.core.people.names_in_text.words_in_sentences import is_read_as_a_word, is_title_case
+from boxlore.core.people.names_in_text.words_elsewhere import is_word_elsewhere
+from boxlore.core.people.names_in_text.words_in_sentences import is_read_as_a_word, is_title_case, may_be_english
 
 
 @dataclass(frozen=True, slots=True)
@@ -251,6 +252,9 @@ class Phrases:
         is_small = not is_capital and not self._one_case
         if (is_small and is_behind_an_article(self._words, at)) or self._is_read_as_a_word(at, meant):
             return
+        is_called = not hidden.isdisjoint(meant.calls)
+        if not self._one_case and is_word_elsewhere(self._words, at, is_called=is_called):
+            return
         own = {full.person for full in around}
         by_doubt: dict[Doubt, set[str]] = {}
         for person, how in meant.calls.items():
@@ -270,7 +274,10 @@ class Phrases:
 
     def _is_read_as_a_word(self, at: int, meant: Meant) -> bool:
         """Whether the sentence tells that it is a word of every day, not a name."""
-        if not (meant.is_everyday or meant.is_word) or self._words[at].script != LATIN:
+        is_known_word = meant.is_everyday or meant.is_word
+        if not is_known_word or self._words[at].script != LATIN:
+            return False
+        if not (self._text.is_ascii or may_be_english(self._words)):
             return False
         folded = self._words[at].folded
         ways = [how for person, how in (*meant.calls.items(), *meant.families.items()) if person in self._index.hidden]
@@ -331,7 +338,8 @@ class Phrases:
         is_form = how is As.INFLECTED or (how is As.SHORT and self._words[at].folded not in CALLED)
         inflected_small = meant.is_short and is_form and self._is_small(at)
         is_anothers = meant.is_other_name and how is not As.OTHER_SCRIPT and self._another_follows(at)
-        if how is As.PART_OF_FULL or inflected_small or is_anothers:
+        is_a_month = how is not As.TOLD and is_numbered(self._words, at)
+        if how is As.PART_OF_FULL or inflected_small or is_anothers or is_a_month:
             return True
         if how in (As.FOND, As.MISSPELT) or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)

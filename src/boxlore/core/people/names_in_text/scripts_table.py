@@ -66,6 +66,23 @@ LATIN_LEVELLED = (
 )  # fmt: skip
 """What is written differently by the usual systems, levelled one after another."""
 
+LATIN_WAYS: tuple[tuple[tuple[str, str], ...], ...] = (
+    (("sch", "sh"), ("ch", "kh"), ("z", "ts"), ("ei", "ai"), ("eu", "oi"), ("ie", "i")),
+    (("sch", "sh"), ("ch", "kh"), ("z", "ts"), ("eu", "ei"), ("aeu", "ei"), ("ie", "i")),
+    (("szcz", "shch"), ("sz", "sh"), ("cz", "tj"), ("rz", "zh"), ("ch", "kh"), ("ci", "ts"), ("c", "ts"), ("tj", "cz"), ("ie", "e")),
+    (("ch", "kh"), ("c", "ts")),
+    (("c", "ch"),),
+    (("y", "u"),),
+    (("ge", "dzhe"), ("gi", "dzhi"), ("j", "dzh"), ("ee", "i"), ("ea", "i"), ("igh", "ai"), ("w", "u")),
+    (("ch", "sh"), ("gu", "g"), ("oi", "ua"), ("eau", "o"), ("au", "o")),
+)  # fmt: skip
+"""How languages say their letters, so that Cyrillic writes a name of theirs by its sound: German (`ei` by either
+custom), Polish, Czech and the Baltic ones without their signs, Finnish, English, French. From memory of the practical
+transcriptions into Russian."""
+CYRILLIC_OF_LATIN = str.maketrans("юыяэ", "уоае")
+CYRILLIC_OF_LATIN_Y = str.maketrans("юыяэ", "иоае")
+"""What Cyrillic writes for ü and y, õ, ä."""
+
 _CYRILLIC, _AS_LATIN = "аеорсухіјѕкмтвнАВЕКМНОРСТУХІЈЅ", "aeopcyxijskmtbhABEKMHOPCTYXIJS"
 _OTHERS, _OTHERS_AS_LATIN = "ԁһαεορυνικτχΑΒΕΖΗΙΚΜΝΟΡΤΥΧϲ", "dhaeopuviktxABEZHIKMNOPTYXc"
 LOOKALIKES = str.maketrans(_CYRILLIC + _OTHERS, _AS_LATIN + _OTHERS_AS_LATIN)

@@ -67,6 +67,11 @@ class Text:
     words: tuple[Word, ...]
 
     @property
+    def is_ascii(self) -> bool:
+        """Whether the words as told have letters of ASCII alone."""
+        return isinstance(self.places, range)
+
+    @property
     def is_one_case(self) -> bool:
         """Whether capitals tell nothing: all letters are small, or all are capitals."""
         return self.clean.islower() or self.clean.isupper() or self.clean.lower() == self.clean

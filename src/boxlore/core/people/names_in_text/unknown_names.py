@@ -10,6 +10,8 @@ The rule.
 - A part that is no English word is one too: `Tamsin`. Beside an English part it must be written like a name.
 - An English part alone is one only where a sentence makes it large for no other reason: `with Quill`, not `Quill
   pens`, nor `Elsie Quill`, who is another. Where it is a given name, `Grace`, it is sought as those of everybody are.
+- Of a name told with a title or a word of kin alone, of somebody living (`Dr Raghunathan`, `Auntie Bev`), the name is
+  sought without the title too, if it is no English word.
 - What begins with a word that is nobody's given name, but English or a title (`Port Chalmers School`, `Dean King`), is
   sought word for word only.
 
@@ -23,6 +25,7 @@ from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES, TITLES
 from boxlore.core.people.names_in_text.finder import name_finder
 from boxlore.core.people.names_in_text.hits import Hit
+from boxlore.core.people.names_in_text.names_of_the_living import name_alone
 from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
 from boxlore.core.people.names_in_text.text_normalising import Text, Word, read_text
 from boxlore.core.people.person import Person, build_person
@@ -35,18 +38,27 @@ _ENDS_A_SENTENCE = ".!?:;\n"
 
 
 class UnknownNames:
-    """Seeks `told`, the names of nobody known, in words; `everyone` are the people of the registry."""
+    """Seeks `told`, the names of nobody known, in words, and those of the `living`; `everyone` are the people of the
+    registry."""
 
-    def __init__(self, everyone: Iterable[Person], told: Iterable[str]) -> None:
+    def __init__(self, everyone: Iterable[Person], told: Iterable[str], living: Iterable[str] = ()) -> None:
+        living = set(living)
+        titled = {words: read_text(words).words for words in sorted(living) if len(name_alone(words).split()) == 1}
+        told = {*told, *living} - titled.keys()
         names = {words: _without_title(read_text(words).words) for words in sorted(set(told))}
         sought = {words: parts for words, parts in names.items() if _is_written_as_a_name(parts)}
         by_part = [words for words, parts in sought.items() if _is_by_part(parts)]
         self._word_for_word = [_folded(parts) for words, parts in sought.items() if words not in by_part]
+        self._word_for_word += map(_folded, titled.values())
         self._mixed = frozenset(
             word.folded for words in by_part for word in sought[words] if any(map(_is_english, _folded(sought[words])))
         )
         self._given = frozenset(sought[words][0].folded for words in by_part) & CALLED
-        strangers = tuple(map(_nobody, by_part))
+        ends = ((parts[-1], parts[0]) for parts in titled.values() if not _is_english(parts[-1].folded))
+        strangers = (
+            *map(_nobody, by_part),
+            *(_nobody(end.spelled, "family" if begin.folded in TITLES else "given") for end, begin in ends),
+        )
         ids = frozenset(person.id for person in strangers)
         self._finder = name_finder((*everyone, *strangers), ids) if strangers else None
 
@@ -81,9 +93,9 @@ class UnknownNames:
         return is_joined and before is not None and before.folded in CALLED - self._given - TITLES
 
 
-def _nobody(words: str) -> Person:
+def _nobody(words: str, field: str = "name") -> Person:
     ident = f"unknown {sha256(fold(words).encode()).hexdigest()}"
-    named = Statement(id="", act="", subject=Subject(Kind.PERSON, ident), field="name", words=words, recorded_at="")
+    named = Statement(id="", act="", subject=Subject(Kind.PERSON, ident), field=field, words=words, recorded_at="")
     return build_person(ident, [(named, None)])
 
 

@@ -109,6 +109,17 @@ _FAMILYS_OWN = frozenset("place home side lot clan crowd end".split())
 """What stands behind a family name, besides `THINGS`."""
 _MANY_PEOPLE = frozenset("women men children people folk ladies".split())
 _SOME_PEOPLE = FAMILY_WORDS | _MANY_PEOPLE
+_ADDRESSES = frozenset("mr mrs miss ms mx dr".split())
+_PAST_AS_PRESENT = frozenset(
+    "put cut set read let hit hurt cast shut split spread cost beat burst bet quit come run".split()
+)
+"""Verbs of which a past form is the base."""
+_GROWS = {"grew": ("over", "on", "round", "around", "along", "through"), "grows": ("over", "on", "round", "through")}
+_COVERS = frozenset("covers covered smothers smothered".split())
+_BUILT = frozenset(
+    "wall walls porch roof house gate fence chimney veranda verandah tower ruin church chapel arch".split()
+)
+_ALSO_QUALITIES = frozenset(("open", "free"))
 _OWNERS = frozenset("my our your his her its their".split())
 _WHERE = frozenset("on near under over above along".split())
 _PARTS_OF_THINGS = frozenset("back front top bottom edge side corner reverse verso".split())
@@ -122,6 +133,13 @@ def is_title_case(words: Sequence[Word]) -> bool:
     return len(long) > _FEWEST_OF_A_TITLE and all(word.spelled[0].isupper() for word in long)
 
 
+def may_be_english(words: Sequence[Word]) -> bool:
+    """Whether at least half of the small words are English ones: `Bär war auch da` tells of no war."""
+    small = [word.folded for word in words if word.spelled[0].islower()]
+    english = sum(is_english(word) or is_ordinary(word) or word in QUALITIES or word in VERBS for word in small)
+    return 2 * english >= len(small)
+
+
 def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_told: bool, capitals_tell: bool) -> bool:
     """Whether an English word that is a name too is the word here.
 
@@ -129,12 +147,14 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
     form; `capitals_tell` that it is not the whole text that makes words large or small.
     """
     folded = words[at].folded
+    if not is_called and (_is_of_an_office(words, at) or _is_an_office(words, at)):
+        return True
     if _is_behind_a_name(words, at):
         return False
     if ends_a_thing(words, at):
         return True
     begins = not at or any(sign in words[at].before for sign in _ENDS)
-    behind = behind_of(words, at, 3)
+    behind = behind_of(words, at, 4)
     if not is_called and _ends_a_place(words, at, begins=begins):
         return True
     if behind and behind[0].before == "-" and behind[0].spelled[0].islower() and behind[0].folded not in CALLED:
@@ -145,8 +165,6 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
         return False
     if _is_behind_the(words, at, behind, is_called=is_called) or _is_a_time(words, at, behind):
         return True
-    if not is_called and folded in TITLES and behind and behind[0].folded in CALLED and behind[0].spelled[0].isupper():
-        return True  # `King George`
     if capitals_tell and not begins:
         return False
     if _is_of_a_list(words, at):
@@ -154,6 +172,26 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
     if not capitals_tell and words[at].spelled[0].islower() and _is_small_word(words, at, behind):
         return True
     return bool(behind) and _goes_on_as_a_word(folded, behind, is_called=is_called, capitals_tell=capitals_tell)
+
+
+def _is_of_an_office(words: Sequence[Word], at: int) -> bool:
+    """`the King's visit`: no family has an article and an owner's ending."""
+    stem, *ending = APOSTROPHES.split(words[at].folded)
+    is_behind = at > 0 and words[at].before == " " and words[at - 1].folded == "the"
+    return is_behind and ending == ["s"] and is_ordinary(stem) and stem in TITLES
+
+
+def _is_an_office(words: Sequence[Word], at: int) -> bool:
+    """`King George`, `Old King Cole`."""
+    behind = behind_of(words, at)
+    is_titled = at > 0 and words[at - 1].folded in _ADDRESSES
+    return (
+        words[at].folded in TITLES
+        and not is_titled
+        and bool(behind)
+        and behind[0].spelled.istitle()
+        and behind[0].before == " "
+    )
 
 
 def is_ordinary(folded: str) -> bool:
@@ -193,6 +231,11 @@ def _goes_on_as_a_word(folded: str, behind: Sequence[Word], *, is_called: bool, 
         return bool(then) and not is_of_a_name and (not is_called or is_of_things)
     if capitals_tell and after.spelled[0].isupper() and is_called:
         return False
+    if folded in GROWN and _grows_there(behind):
+        return True
+    is_base = after.folded in VERBS - _PAST_AS_PRESENT
+    if not is_called and folded in _COLOURS and is_base and after.spelled[0].islower():
+        return True  # `Green paint`: of somebody it would be `paints`
     if folded in QUALITIES and after.folded in QUALITIES and (_is_plural_thing(then) or then in _MANY_PEOPLE):
         return True
     if folded in QUALITIES and then == "of" and any(map(is_english, _singulars(after.folded))):
@@ -262,7 +305,15 @@ def _is_owner(folded: str, *, is_called: bool) -> bool:
 
 
 def _is_and_another(behind: Sequence[Word]) -> bool:
-    return behind[0].folded == "and" and len(behind) > 1 and behind[1].folded in _MORE_QUALITIES
+    return behind[0].folded == "and" and len(behind) > 1 and behind[1].folded in _MORE_QUALITIES | _ALSO_QUALITIES
+
+
+def _grows_there(behind: Sequence[Word]) -> bool:
+    """`Ivy grew over the porch`, `Ivy covers the whole wall`; not `Ivy grew up`, `Ivy covers the cake`."""
+    folded = [word.folded for word in behind]
+    if folded[0] in _COVERS:
+        return not _BUILT.isdisjoint(folded)
+    return len(folded) > 1 and folded[1] in _GROWS.get(folded[0], ())
 
 
 def _lies_somewhere(folded: str, behind: Sequence[Word]) -> bool:

@@ -1,0 +1,43 @@
+"""Names that are words of other languages than English: where the sentence tells that nobody is meant.
+
+The sentences are invented, the words from memory of each language; the rules are our own.
+"""
+
+from tests.core.people.names_in_text.test_search import finder, person
+from tests.every_row import every_row
+
+PEOPLE = [
+    person("raud", given="Liisu", family="Raudkivi"),
+    person("roos", given="Liis", family="Põldroos"),
+    person("pihl", given="Jaan", family="Pihlakas"),
+    person("baer", given="Friederike", family="Bär"),
+    person("ernst", given="Ernst", family="Xylander"),
+    person("lark", given="Дмитрий", family="Жаворонков"),
+    person("rosa", given="Роза", family="Ксилова"),
+    person("wrob", given="Adam", family="Wróbel"),
+    person("koit", given="Koit", family="Xylander"),
+]
+FINDER = finder(PEOPLE, [])
+
+NOBODY = [
+    "Taga kasvas põldroos.", "Suur raudkivi värava ees", "Pihlakas õitses värava juures.", "Ein Bär aus dem Zirkus",
+    "Der Ernst der Lage war allen klar.", "Жаворонков было не слышно.", "Роза завяла.", "Maja ees kasvas pihlakas.",
+    "Pod dachem siedział wróbel.",
+]  # fmt: skip
+ASKED = [
+    "Raudkivi tõi pildi.",
+    "härra raudkivi tõi pildi", "raudkivi talu", "Bär war auch da.", "Der Bär hat es.",
+    "Der Ernst hat es.", "Жаворонков принёс письмо.", "Роза смеётся.", "Pihlakas naerab.", "Koit tõusis.",
+    "Ernst der Lage",
+    "Siis tuli härra pihlakas.",
+]  # fmt: skip
+
+
+@every_row(("words",), [(words,) for words in NOBODY])
+def test_nobody_is_meant(words: str) -> None:
+    assert not FINDER.hits(words)
+
+
+@every_row(("words",), [(words,) for words in ASKED])
+def test_somebody_may_be(words: str) -> None:
+    assert FINDER.hits(words)
