@@ -8,7 +8,7 @@ import pytest
 from tests.every_row import every_row
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.disk.tables import LONGEST_CELL, TableRow, lacks_column, read_table
+from boxlore.disk.tables import LONGEST_CELL, TableRow, lacks_column, read_any_table, read_table
 
 
 def read(tmp_path: Path, text: str) -> list[TableRow]:
@@ -57,13 +57,37 @@ def test_what_is_no_table(tmp_path: Path, text: str, sentence: str) -> None:
     assert refused.value.what_to_do
 
 
-@pytest.mark.parametrize("encoding", ["cp1252", "utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le", "utf-32-be"])
-def test_what_spreadsheets_write_besides_utf_8_is_named(tmp_path: Path, encoding: str) -> None:
-    """With a byte order mark and without (RFC 4627, 3); the codecs are Python's."""
+LETTERS = "item;text\nTRA-0001;Königsberg, “Rõõm”\n"
+"""With a byte order mark and without (RFC 2781, 3.2 and 4.3; RFC 4627, 3); the codecs are Python's."""
+
+
+@every_row("encoding", ["utf-8", "utf-8-sig", "utf-16", "utf-16-le", "utf-16-be"])
+def test_tables_in_every_unicode_of_spreadsheets_are_read(tmp_path: Path, encoding: str) -> None:
     path = tmp_path / "told.csv"
-    path.write_bytes("item,text\nTRA-0001,Königsberg\n".encode(encoding))
+    path.write_bytes(LETTERS.encode(encoding))
+    (row,) = read_table(path, lambda names: None)
+    assert row.cells["text"] == "Königsberg, “Rõõm”"
+    assert read_any_table(path, lambda names: None).rows == [row]
+
+
+@every_row("encoding", ["cp1252", "utf-32", "utf-32-le", "utf-32-be"])
+def test_what_spreadsheets_write_besides_is_named(tmp_path: Path, encoding: str) -> None:
+    path = tmp_path / "told.csv"
+    path.write_bytes(LETTERS.encode(encoding))
     with pytest.raises(WrongUse, match=r"told\.csv is not in UTF-8\. Save it as CSV in UTF-8\."):
         read_table(path, lambda names: None)
+
+
+@every_row("sign", [",", ";", "\t"])
+def test_a_table_from_elsewhere_may_be_in_windows_1252_and_it_is_said(tmp_path: Path, sign: str) -> None:
+    path = tmp_path / "told.csv"
+    path.write_bytes(f"item{sign}text\r\nTRA-0001{sign}“Rõõm” – ja siis\r\n".encode("cp1252"))
+    table = read_any_table(path, lambda names: None)
+    assert [row.cells["text"] for row in table.rows] == ["“Rõõm” – ja siis"]
+    assert "was read as Windows-1252" in table.note
+    path.write_bytes(b"item,text\r\nTRA-0001,\x81\r\n")  # a byte that Windows-1252 leaves free
+    with pytest.raises(WrongUse, match="is not in UTF-8"):
+        read_any_table(path, lambda names: None)
 
 
 def test_other_signs_between_the_columns_are_seen() -> None:

@@ -1,11 +1,13 @@
-"""Tables that somebody wrote: CSV (RFC 4180) in UTF-8 with one heading, its columns parted by
+"""Tables that somebody wrote: CSV (RFC 4180) in UTF-8 or UTF-16 with one heading, its columns parted by
 commas, semicolons or tabs, or by the sign that a first line `sep=|` names, read whole before anything is done with it.
+A table that another office sends back may be in Windows-1252 too (`read_any_table`), which is then said.
 
 Rule kept: no cell is passed over. A row with a cell that stands under no heading comes back with a fault, for an
 unquoted comma in the words has parted them; a quotation mark that is not closed refuses the table, for nobody knows
 how many rows it has swallowed.
 """
 
+import codecs
 import csv
 import io
 import re
@@ -43,7 +45,12 @@ def read_table(
     A heading that differs from one of `columns` in capitals, blanks and hyphens alone is that column: `Found in` is
     `found_in`. Raises WrongUse for a file that is no such table.
     """
-    text = read_text(path, "Save it as CSV in UTF-8.")
+    return _rows_of(path, read_text(path, "Save it as CSV in UTF-8."), check_heading, columns)
+
+
+def _rows_of(
+    path: Path, text: str, check_heading: Callable[[Sequence[str]], None], columns: Iterable[str]
+) -> list[TableRow]:
     lines = [row for row in _lines(path, text) if not all(map(is_blank, row[1]))]
     _, heading = lines[0] if lines else (1, [])
     known = {_bare(name): name for name in columns}
@@ -57,8 +64,69 @@ def read_table(
 def read_text(path: Path, in_utf_8: str) -> str:
     """The text of a file that somebody wrote, its ends of lines as they are. `in_utf_8` says how it comes into UTF-8.
 
-    Raises WrongUse for what is no such file, CouldNot for one that cannot be read. It never waits: a pipe is no file.
+    UTF-16 is told by its mark, or by the noughts beside the letters of its first line. Raises WrongUse for what is no
+    such file, CouldNot for one that cannot be read. It never waits: a pipe is no file.
     """
+    data = _bytes_of(path)
+    encoding = _sixteen(data) or "utf-8-sig"
+    try:
+        return data.decode(encoding).removeprefix("\ufeff")
+    except UnicodeDecodeError as error:
+        raise WrongUse(f"{path.name} is not in UTF-8.", in_utf_8) from error
+
+
+def _sixteen(data: bytes) -> str:
+    """The name of the UTF-16 that a text is in (RFC 2781, 3.2 and 4.3), '' for another encoding.
+
+    Without a mark, every second byte of its first letters is 0, as headings of tables are in Latin letters.
+    """
+    if data.startswith((b"\xff\xfe\0\0", b"\0\0\xfe\xff")):
+        return ""  # UTF-32
+    if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
+        return "utf-16"
+    start = data[:4]
+    if len(start) == 4 and (start[1], start[3]) == (0, 0) and start[0] and start[2]:
+        return "utf-16-le"
+    return "utf-16-be" if len(start) == 4 and (start[0], start[2]) == (0, 0) and start[1] and start[3] else ""
+
+
+WINDOWS = "cp1252"
+
+
+@dataclass(frozen=True, slots=True)
+class AnyTable:
+    """A table that came from elsewhere: its rows, and a sentence on the encoding where that was guessed."""
+
+    rows: list[TableRow]
+    note: str = ""
+
+
+def read_any_table(path: Path, check_heading: Callable[[Sequence[str]], None], columns: Iterable[str] = ()) -> AnyTable:
+    """`read_table`, also of a table that a spreadsheet of an office saved in Windows-1252.
+
+    What is no UTF-8 and has none of the five bytes that Windows-1252 leaves free is taken as that.
+    """
+    data = _bytes_of(path)
+    if not _sixteen(data) and not _is_utf_8(data):
+        try:
+            text = data.decode(WINDOWS)
+        except UnicodeDecodeError:
+            pass  # `read_table` says so
+        else:
+            note = f"{path.name} is not in UTF-8 and was read as Windows-1252: look whether its accents are right."
+            return AnyTable(_rows_of(path, text, check_heading, columns), note)
+    return AnyTable(read_table(path, check_heading, columns))
+
+
+def _is_utf_8(data: bytes) -> bool:
+    try:
+        data.decode("utf-8")
+    except UnicodeDecodeError:
+        return False
+    return True
+
+
+def _bytes_of(path: Path) -> bytes:
     try:
         with open_regular(path) as file:
             data = file.read(LARGEST_TABLE + 1)
@@ -70,12 +138,7 @@ def read_text(path: Path, in_utf_8: str) -> str:
         raise could_not(error, path, reading=True) from error
     if len(data) > LARGEST_TABLE:
         raise WrongUse(f"{path.name} has more than {LARGEST_TABLE // 10**6} MB.", "Part it into smaller files.")
-    if b"\0" in data[:4]:  # UTF-16 or UTF-32 without a mark (RFC 4627, 3)
-        raise WrongUse(f"{path.name} is not in UTF-8.", in_utf_8)
-    try:
-        return data.decode("utf-8-sig")
-    except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", in_utf_8) from error
+    return data
 
 
 def _bare(name: str) -> str:

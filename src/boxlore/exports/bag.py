@@ -1,7 +1,7 @@
-"""A bag: files with their digests, as BagIt 1.0 (RFC 8493) defines it. Written by streaming, verified in full.
+"""A bag: files with their digests, as BagIt 1.0 (RFC 8493) defines it. Written by streaming.
 
 Payload and tag files each have manifests in SHA-512 and SHA-256. No name holds `%`, a backslash, CR or LF; links are
-refused. The bag is written under a temporary name and renamed when it is whole.
+refused. The bag is written under a temporary name and renamed when it is whole. `bag_check` reads it again.
 """
 
 import hashlib
@@ -13,7 +13,6 @@ from types import MappingProxyType
 from typing import BinaryIO
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.disk.regular_file import open_regular
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import could_not
@@ -22,8 +21,6 @@ ALGORITHMS = ("sha512", "sha256")
 CHUNK = 1 << 20
 DECLARATION = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"
 """The text of bagit.txt (RFC 8493, 2.1.1)."""
-SYSTEM_FILES = {"Thumbs.db", ".DS_Store"}
-"""Files that a system adds by itself when a folder is opened; they are no fault of a bag."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,53 +192,3 @@ def _info(values: Mapping[str, str]) -> str:
 def _readable_size(size: int) -> str:
     steps = [(1e9, "GB"), (1e6, "MB"), (1e3, "KB")]
     return next((f"{size / step:.1f} {unit}" for step, unit in steps if size >= step), f"{size} B")
-
-
-def verify_bag(folder: Path) -> list[Finding]:
-    """A finding for each file of a bag that is missing, changed, or not listed; every listed file is read.
-
-    manifest = *(digest 1*space path newline)     (RFC 8493, 2.1.3)
-    """
-    findings: list[Finding] = []
-    if not (folder / "bagit.txt").is_file():
-        return [_fault("bag.none", f"{folder} is no bag: it has no bagit.txt.")]
-    present = {
-        path.relative_to(folder).as_posix()
-        for path in folder.rglob("*")
-        if path.is_file() and path.name not in SYSTEM_FILES
-    }
-    listed: set[str] = set()
-    for manifest in sorted(folder.glob("*manifest-*.txt")):
-        algorithm = manifest.stem.rpartition("-")[2]
-        if algorithm not in hashlib.algorithms_available:
-            continue
-        text = manifest.read_bytes().decode("utf-8", "replace")
-        if "\ufffd" in text:
-            findings.append(_fault("bag.manifest", f"{manifest.name} has bytes that are no UTF-8: it was changed."))
-        for line in text.splitlines():
-            digest, _, path = line.partition(" ")
-            path = path.strip().lstrip("*")
-            listed.add(path)
-            findings += _check(folder, path, algorithm, digest)
-    unlisted = {path for path in present - listed if path.startswith("data/")}
-    findings += [_fault("bag.unlisted", f"{path} is in no manifest.") for path in sorted(unlisted)]
-    return findings
-
-
-def _check(folder: Path, path: str, algorithm: str, digest: str) -> list[Finding]:
-    """A finding if the file is missing or has another digest than `digest` (hexadecimal)."""
-    named = PurePosixPath(path)
-    if named.is_absolute() or ".." in named.parts:  # RFC 8493, 5.1
-        return [_fault("bag.outside", f"{path} is listed, but leads out of the package.")]
-    target = folder / path
-    if not target.is_file():
-        return [_fault("bag.missing", f"{path} is listed but not there.")]
-    with open(target, "rb") as file:
-        actual = hashlib.file_digest(file, algorithm).hexdigest()
-    if actual != digest.lower():
-        return [_fault("bag.changed", f"{path} has changed: its {algorithm} is not the one in the manifest.")]
-    return []
-
-
-def _fault(rule: str, message: str) -> Finding:
-    return make_finding(rule, Severity.ERROR, message, "RFC 8493, 3")

@@ -10,7 +10,7 @@ from typing import Any
 from lxml import etree
 
 from boxlore.core.crosswalk.captions import NATURE
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, authority_form, process_term, size_words
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed, authority_form, process_term, size_words
 from boxlore.core.crosswalk.extent import Extent, plural
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.people.firms import is_firm
@@ -162,10 +162,10 @@ class Dialect:
 
     def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
         control = self.add(ead, "control")
-        self.add(control, "recordid", f"urn:uuid:{facts.id}")
+        self.add(control, "recordid", record_id(facts))
         title = self.add(self.add(self.add(control, "filedesc"), "titlestmt"), "titleproper")
         title.text = clean(f"{facts.title}: a finding aid")
-        self.add(control, "maintenancestatus", value="new")
+        self.add(control, "maintenancestatus", value="new" if len(handed(facts)) == 1 else "revised")
         agency = self.add(
             control, "maintenanceagency", **({"countrycode": facts.archive.country} if facts.archive.country else {})
         )
@@ -179,11 +179,15 @@ class Dialect:
         rights = self.add(control, "rightsdeclaration")
         self.add(rights, "citation", "CC0 1.0 Universal", href=DESCRIPTION_RIGHTS)
         self.add(self.add(rights, "descriptivenote"), "p", "The description may be used and changed freely.")
-        event = self.add(self.add(control, "maintenancehistory"), "maintenanceevent")
-        self.add(event, "eventtype", value="created")
-        self.add(event, "eventdatetime", facts.on_day.isoformat(), standarddatetime=facts.on_day.isoformat())
-        self.add(event, "agenttype", value="machine")
-        self.add(event, "agent", SOFTWARE)
+        history = self.add(control, "maintenancehistory")
+        for at, transfer in enumerate(handed(facts)):
+            event = self.add(history, "maintenanceevent")
+            self.add(event, "eventtype", value="revised" if at else "created")
+            self.add(event, "eventdatetime", transfer.day, standarddatetime=transfer.day)
+            self.add(event, "agenttype", value="machine")
+            self.add(event, "agent", SOFTWARE)
+            if transfer.words:
+                self.add(event, "eventdescription", transfer.words)
 
     def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
         """Who holds the collection (DACS 2.2)."""
@@ -291,7 +295,7 @@ class Ead2002(Dialect):
 
     def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
         header = self.add(ead, "eadheader")
-        self.add(header, "eadid", f"urn:uuid:{facts.id}")
+        self.add(header, "eadid", record_id(facts))
         about = self.add(header, "filedesc")
         self.add(self.add(about, "titlestmt"), "titleproper", f"{facts.title}: a finding aid")
         self.add(self.add(about, "publicationstmt"), "publisher", repository_of(facts))
@@ -299,6 +303,12 @@ class Ead2002(Dialect):
         self.add(profile, "creation", f"{SOFTWARE}, {facts.on_day.isoformat()}")
         self.add(self.add(profile, "langusage"), "language", "English", langcode="eng")
         self.add(profile, "descrules", f"{DACS}. The description may be used freely: {DESCRIPTION_RIGHTS}")
+        if len(handed(facts)) > 1:
+            revisions = self.add(header, "revisiondesc")
+            for transfer in handed(facts)[1:]:
+                change = self.add(revisions, "change")
+                self.add(change, "date", transfer.day, normal=transfer.day)
+                self.add(change, "item", transfer.words or "Revised.")
 
     def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
         self.add(self.add(did, "repository"), "corpname", repository_of(facts))
@@ -323,6 +333,16 @@ def language_name(tag: str) -> str:
 def language_code(tag: str) -> str:
     """The ISO 639-2/B code of a language; `und` for one that is not in our table."""
     return _LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
+
+
+def record_id(facts: CollectionFacts) -> str:
+    """What the finding aid is known by, the same in every update; those of the two parts are two."""
+    return f"urn:uuid:{facts.id}{'#closed' if facts.is_closed else ''}"
+
+
+def handed(facts: CollectionFacts) -> tuple[Handed, ...]:
+    """The transfers so far, the oldest first."""
+    return facts.transfers or (Handed(facts.on_day.isoformat()),)
 
 
 def repository_of(facts: CollectionFacts) -> str:

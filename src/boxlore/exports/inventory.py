@@ -1,11 +1,11 @@
-"""The inventory as a CSV table, and the page that explains the package and how to check it.
+"""The inventory as a CSV table.
 
 The table is CSV in UTF-8 (`core.fields.cells`). Its columns are named after elements of DACS and ISAD(G); the
 collection and each container have rows of their own.
 """
 
+import codecs
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from html import escape
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import (
@@ -112,59 +112,13 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
     return list(cells)
 
 
+def as_table(rows: Iterable[Sequence[str]]) -> Iterator[bytes]:
+    """The same for people to open: with a byte order mark, by which spreadsheets know UTF-8 (RFC 3629, 6)."""
+    yield codecs.BOM_UTF8
+    yield from as_csv(rows)
+
+
 def as_csv(rows: Iterable[Sequence[str]]) -> Iterator[bytes]:
     """The rows as lines of CSV in UTF-8 (`core.fields.cells`), without characters that no text may hold."""
     for row in rows:
         yield write_row(map(clean, row)).encode("utf-8")
-
-
-_CHECKS = (
-    ("Linux, in a terminal opened in this folder", "sha512sum --quiet -c manifest-sha512.txt"),
-    ("macOS, in Terminal opened in this folder", "shasum -a 512 -c manifest-sha512.txt"),
-    (
-        "Windows, in PowerShell opened in this folder",
-        "Get-Content manifest-sha512.txt | % { $h, $f = $_ -split '  ', 2; "
-        'if ((Get-FileHash $f -Algorithm SHA512).Hash -ne $h) { "CHANGED: $f" } }',
-    ),
-)
-"""(system, command): how to check a bag with the tools that the system has already."""
-
-
-def readme(facts: CollectionFacts, extent: Extent, part: str, contents: Sequence[tuple[str, str]]) -> bytes:
-    """The HTML page to open first: what the package is, what each file is, how to check it without our program.
-
-    `part` is the name of the package's folder, which begins with `closed` for the closed part; `contents` is (path,
-    what the file is).
-    """
-    closed = (
-        "<p><strong>This is the closed part.</strong> It names people taken as living. Each item says until when it "
-        "is closed, and why. It is not to be shown before that day.</p>"
-        if part.startswith("closed")
-        else "<p>This is the open part: the names of people taken as living, and scans that show or name them, are "
-        "left out. They are in the closed part.</p>"
-    )
-    rows = "".join(f"<tr><td><code>{escape(path)}</code></td><td>{escape(words)}</td></tr>" for path, words in contents)
-    checks = "".join(f"<dt>{escape(system)}</dt><dd><pre>{escape(line)}</pre></dd>" for system, line in _CHECKS)
-    whereabouts = (
-        "handed over with it" if facts.originals else f"kept by {facts.holder or 'the family'}; these are scans only"
-    )
-    return f"""<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><title>{escape(clean(facts.title))}</title>
-<style>body{{font:1rem/1.5 serif;max-width:46rem;margin:2rem auto;padding:0 1rem}}
-td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style></head><body>
-<h1>{escape(clean(facts.title))}</h1>
-<p>{escape(extent.words)}; {escape(extent.years)}.
-The originals are {escape(clean(whereabouts))}. Made on {facts.on_day}.</p>
-{closed}
-<h2>What is here</h2><table>{rows}</table>
-<h2>Is it whole?</h2>
-<p>This folder is a bag (BagIt 1.0, RFC 8493). Every file below <code>data/</code> is listed with its SHA-512
-in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</p>
-<dl>{checks}</dl>
-<p>Nothing said, or “OK” behind each file, means that every file is as it was packed.</p>
-<h2>What to send back</h2>
-<p>Please fill in <code>data/metadata/receipt.csv</code> (accession number, your own reference for each item)
-and send it back; the family's copies and albums will carry your references from then on.</p>
-<p>Rights statements and forms in this package state what the family knows. They are no legal advice.</p>
-</body></html>
-""".encode()

@@ -291,6 +291,7 @@ _ANNOTATION = " .\n".join(
         f'%(node)s {_p("bx:audience")} "%(audience)s" .',
     )
 )
+_CONFIRMED = f' {_p("bx:confirmed")} "true"^^{_p("xsd:boolean")} .'
 _LANGUAGE_OF, _READING = f"> {_p('dcterms:language')} ", f" {_p('bx:reading')} "
 
 
@@ -316,6 +317,7 @@ def annotation(statement: StatementView, target: str) -> str:
         lines += f"\n{body}{_LANGUAGE_OF}{literal(statement.language)} ."
     if statement.value is not None:
         lines += f"\n{node}{_READING}{literal(value_text(statement.value))} ."
+        lines += f"\n{node}{_CONFIRMED}" if statement.confirmed else ""
     return lines
 
 

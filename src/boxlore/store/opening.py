@@ -326,6 +326,10 @@ class Store:
         """Everything that was struck, without its words, in the order of the time."""
         return self._stream(queries.tombstones)
 
+    def still_in_force(self, ids: Sequence[str]) -> dict[str, str]:
+        """The field of each of these statements that is in force, by its id."""
+        return self._ask(queries.still_in_force, ids)
+
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """The last acts that are no undo or redo, newest first."""
         return self._ask(queries.last_acts, limit)

@@ -128,7 +128,7 @@ def test_a_line_of_a_receipt_whose_columns_have_slipped(run, mine: Path, tmp_pat
 FILES = [
     ("none.csv", None, "There is no file {path}."),
     ("bare.csv", b"a,b\n", "bare.csv has no column “"),
-    ("latin.csv", "Numbër\n".encode("latin-1"), "latin.csv is not in UTF-8. Save it as CSV in UTF-8."),
+    ("latin.csv", b"Numb\x81r\n", "latin.csv is not in UTF-8. Save it as CSV in UTF-8."),
 ]
 
 

@@ -54,7 +54,7 @@ QUICK = Archive(takes=("dublin-core", "rdf", "scans"))
 
 
 def table(path: Path) -> list[dict[str, str]]:
-    with open(path, encoding="utf-8", newline="") as file:
+    with open(path, encoding="utf-8-sig", newline="") as file:
         return list(csv.DictReader(file))
 
 
@@ -203,26 +203,43 @@ def test_what_the_archive_takes_is_what_it_gets(mine: Collection, tmp_path: Path
 
 
 def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tmp_path: Path) -> None:
-    """RFC 8493, 2.2.2: Bag-Count and Bag-Group-Identifier tie them together."""
+    """RFC 8493, 2.2.2: Bag-Count and Bag-Group-Identifier tie them together, each bag has an identifier of its own."""
     transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, split=1_000_000, selection=Selection(box="1")))
-    bags = sorted((tmp_path / "t").glob("closed-*"))
-    assert len(bags) > 2
+    bags = [*sorted((tmp_path / "t").glob("open-*")), *sorted((tmp_path / "t").glob("closed-*"))]
+    assert len(bags) > 4
     scans: list[str] = []
+    infos: list[dict[str, str]] = []
     for at, bag in enumerate(bags, 1):
         read = bagit.Bag(str(bag))
         assert read.is_valid(fast=False)
+        infos.append(read.info)
         assert read.info["Bag-Count"] == f"{at} of {len(bags)}"
+        assert sum(path.stat().st_size for path in bag.rglob("*") if path.is_file()) <= 1_000_000, bag.name
+        listed = set(re.findall(r"<code>(data/.*?)</code>", (bag / "README.html").read_text(encoding="utf-8")))
+        assert all((bag / path).exists() for path in listed if path.split("/")[1] not in ("metadata",) or at == 1)
+        if bag.name.startswith("open"):
+            continue
         scans += [path.name for path in (bag / "data" / "scans").glob("*")]
     assert len(scans) == len(set(scans)) > 10
+    assert len({info["External-Identifier"] for info in infos}) == len(bags)
+    assert len({info["Bag-Group-Identifier"] for info in infos}) == 1
     assert verify_package(tmp_path / "t") == []
+    with pytest.raises(CouldNot, match=r"has [\d,]+ bytes: it does not fit into a bag of 100,000 bytes"):
+        transfer(mine, tmp_path / "s", order=TransferOrder(archive=QUICK, split=100_000, selection=Selection(box="1")))
+    shutil.rmtree(bags[1])
+    shutil.rmtree(bags[-1])
+    said = [finding.message for finding in verify_package(tmp_path / "t")]
+    assert [re.sub("urn:uuid:[0-9a-f-]+", "X", words) for words in said] == [
+        f"Bag {at} of the {len(bags)} of the transfer X is not there." for at in (2, len(bags))
+    ]
 
 
-def test_an_update_holds_only_what_changed_and_says_what_and_why(mine: Collection, tmp_path: Path) -> None:
+def test_an_update_holds_the_whole_description_and_says_what_changed_and_why(mine: Collection, tmp_path: Path) -> None:
     transfer(mine, tmp_path / "one", order=TransferOrder(archive=QUICK))
     teller = Teller(mine)
     teller.tell(find_item(mine, "TRA-0007"), "story", "The harbour from the hill.", Telling())
     made = transfer(mine, tmp_path / "two", order=TransferOrder(archive=QUICK, earlier=tmp_path / "one"))
-    assert [one.records for one in made.parts] == [1, 1]
+    assert [(one.records, one.scans) for one in made.parts] == [(25, 0), (25, 0)]
     rows = table(tmp_path / "two" / "open" / "data" / "metadata" / "changes.csv")
     assert [(row["Number"], row["What"]) for row in rows] == [("TRA-0007", "changed")]
     assert "caption" in rows[0]["Fields"] and rows[0]["Why"] == "story"
@@ -230,7 +247,9 @@ def test_an_update_holds_only_what_changed_and_says_what_and_why(mine: Collectio
         transfer(mine, tmp_path / "three", order=TransferOrder(archive=QUICK, earlier=tmp_path / "two"))
     info, state = (tmp_path / "one" / "open" / name for name in ("bag-info.txt", f"data/{STATE}"))
     whole, other = info.read_text("utf-8"), "0193a1b2-0000-7000-8000-000000000001"
-    info.write_text(whole.replace("External-Identifier", "Identifier-Of-Ours"), "utf-8")  # an archive wrote it anew
+    info.write_text(
+        whole.replace("Collection-Identifier", "Identifier-Of-Ours").replace("External-I", "I"), "utf-8"
+    )  # an archive wrote it anew
     assert read_earlier(mine, tmp_path / "one", "open").time
     state.write_text(re.sub(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", other, state.read_text("utf-8")), "utf-8")
     for said in (info.read_text("utf-8"), whole.replace(mine.id, other)):
@@ -558,7 +577,8 @@ def test_a_collection_made_of_an_update_says_so(mine: Collection, tmp_path: Path
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling())
     transfer(mine, tmp_path / "u", order=TransferOrder(archive=QUICK, earlier=tmp_path / "t"))
     made = rebuild(tmp_path / "again", tmp_path / "u", on_day=ON)
-    assert made.items < 25 and "This was an update" in made.notes[-1]
+    assert made.items == 25 and "This was an update, and what it updates was not named" in made.notes[-1]
+    assert len(made.missing) == made.scans + 29
 
 
 @pytest.mark.parametrize("part", ["open", "closed"])
@@ -579,8 +599,9 @@ def test_a_damaged_package_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:
     with pytest.raises(CouldNot, match="not whole"):
         rebuild(tmp_path / "again", tmp_path / "t")
     assert not (tmp_path / "again").exists()
+    (tmp_path / "empty").mkdir()
     with pytest.raises(WrongUse, match="no transfer"):
-        rebuild(tmp_path / "again", tmp_path)
+        rebuild(tmp_path / "again", tmp_path / "empty")
 
 
 def test_a_package_whose_linked_data_does_not_read_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:

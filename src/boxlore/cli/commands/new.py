@@ -29,7 +29,13 @@ from boxlore.tasks.scans.given_files import in_utf_8
 @click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
 @click.option("--countries", default="", help="Whose holidays are meant, and whose places come first: “NZ EE”.")
-@click.option("--from", "package", type=GivenPath(exists=True), help="Rebuild it from a transfer.")
+@click.option(
+    "--from",
+    "package",
+    multiple=True,
+    type=GivenPath(exists=True),
+    help="Rebuild it from a transfer; may be repeated, for its updates.",
+)
 @click.pass_context
 def new(
     ctx: click.Context,
@@ -43,10 +49,10 @@ def new(
     hemisphere: str,
     day_order: str | None,
     countries: str,
-    package: Path | None,
+    package: tuple[Path, ...],
 ) -> None:
     """Start a collection in FOLDER."""
-    if package is not None:
+    if package:
         options.refuse_others(ctx, "with --from, which has it of the transfer", "folder", "package", "series")
         _rebuild(folder, package, series.upper())
         return
@@ -67,8 +73,9 @@ def new(
     talk.say(f"Settings are in {folder / 'boxlore.toml'}. Next: boxlore -c {folder} intake PATH")
 
 
-def _rebuild(folder: Path, package: Path, series: str) -> None:
-    rebuilt = rebuild(folder, package, series=series)
+def _rebuild(folder: Path, packages: tuple[Path, ...], series: str) -> None:
+    package, *also = packages
+    rebuilt = rebuild(folder, package, also=also, series=series)
     talk.say(
         f"{folder}: {several(rebuilt.items, 'item')}, {several(rebuilt.scans, 'scan')} and "
         f"{several(rebuilt.statements, 'statement')} from {package}."

@@ -34,6 +34,10 @@ def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: 
             f"{several(reply.wanted, 'is', 'are')} wanted, {several(reply.not_wanted, 'is', 'are')} "
             f"not. Next: boxlore transfer OUT --wanted"
         )
+        if reply.remarks:
+            talk.say(f"{several(reply.remarks, 'remark')} of the archive noted: boxlore check lists each.")
+        if reply.note:
+            talk.say(reply.note)
         ctx.exit(1 if reply.refused else 0)
     if out is None:
         raise WrongUse("There is no folder to write to.", "Say: boxlore offer OUT, or boxlore offer --answer FILE.csv.")

@@ -267,4 +267,8 @@ def _receipt(folder: Path, path: Path, name: str) -> int:
     accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
     taken = several(received.references, "reference of the archive is", "references of the archive are")
     talk.say(f"{accession}{taken} taken in; outputs carry {'it' if received.references == 1 else 'them'} from now on.")
+    if received.remarks:
+        talk.say(f"{several(received.remarks, 'remark')} of the archive noted: boxlore check lists each.")
+    if received.note:
+        talk.say(received.note)
     return 1 if received.refused else 0

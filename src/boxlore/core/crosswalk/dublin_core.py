@@ -52,6 +52,14 @@ checked at Getty before a release."""
 STILL = ("print", "negative", "slide", "postcard", "card", "album-page")
 
 
+@dataclass(frozen=True, slots=True)
+class Handed:
+    """One transfer: the day on which it was made, and what is to be said of it besides."""
+
+    day: str
+    words: str = ""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CollectionFacts:
     """What all records of an export share. `on_day` is the day that the export is dated.
@@ -70,6 +78,10 @@ class CollectionFacts:
     archive: Archive = NOT_SAID
     originals: bool = True
     accession: str = ""
+    is_closed: bool = False
+    """Whether it is for the closed part of a transfer."""
+    transfers: tuple[Handed, ...] = ()
+    """The transfers so far, the oldest first; the last is the one that is made."""
     custody: tuple[str, ...] = ()
     people: Mapping[str, Person] = starts(default_factory=dict)
     closure_of: Callable[[Record], Closure | None] = lambda record: None

@@ -125,6 +125,7 @@ FIELDS: Fields = Fields(
         _field("rights_holder", "item collection", "Rights holder"),
         _field("archive_reference", "item", "The archive's reference", many=True),
         _field("accession", "collection", "Accession number", many=True),
+        _field("archive_remark", "item collection", "The archive remarks", many=True, audience="keeper"),
         _field("custody", "collection", "How it came down", many=True),
         _field("care", "item", "Care note"),
         _field("condition", "item container", "Condition", many=True, codec=NOTED_WORDS),

@@ -130,6 +130,7 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
         moment=statement.moment,
         value=value,
         asks=reading is not None and value is None,
+        confirmed=reading is not None and reading.confirmed and value is not None,
     )
 
 

@@ -39,6 +39,8 @@ class StatementView:
     moment: int | None = None
     value: ReadingValue | None = None
     asks: bool = False
+    confirmed: bool = False
+    """Whether the keeper has confirmed the reading."""
 
     @property
     def date(self) -> DateReading | None:

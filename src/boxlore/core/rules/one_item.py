@@ -130,6 +130,13 @@ def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
             yield make_finding("date.after-death", Severity(answer), message, OURS, because)
 
 
+def _remarked(record: Record, people: People) -> Iterator[Finding]:
+    """A finding for each remark that an archive sent back; what it says of the condition is found with the housing."""
+    for view in record.all("archive_remark"):
+        message = f"The archive remarks: “{_short(view.words)}” ({view.source.ref or view.speaker})."
+        yield make_finding("archive.remark", Severity.ASK, message, "what the archive wrote")
+
+
 def _short(words: str) -> str:
     """The words on one line, at most 60 letters."""
     line = " ".join(words.split())
@@ -146,4 +153,5 @@ RULES: Iterable[RecordRule] = (
     _beside_a_life,
     ages_told,
     _from_files,
+    _remarked,
 )

@@ -12,7 +12,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS, To
-from boxlore.exports.inventory import as_csv
+from boxlore.exports.inventory import as_table
 from boxlore.tasks.archive.name_answers import read_answers
 from boxlore.tasks.archive.name_search import THE_SCAN, NameFound, answered, in_words, search
 from boxlore.tasks.archive.transfer_context import closing_of
@@ -74,7 +74,7 @@ def write_names_found(collection: Collection, asked: NamesAsked, selection: Sele
     rows = [_with_answer(row, earlier.pop(_place(row), ())) for naming in every for row in _rows_of(naming)]
     if rows or earlier:
         listed.unlink(missing_ok=True)  # what was written there is in the log, or kept
-        write_own(collection, NAMES_FOUND, b"".join(as_csv([HEADING, *earlier.values(), *rows])))
+        write_own(collection, NAMES_FOUND, b"".join(as_table([HEADING, *earlier.values(), *rows])))
     return listed
 
 

@@ -5,7 +5,7 @@ The answer is the same table with yes or no in the column “Wanted”. An empty
 archive writes there makes the transfer suit it.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
@@ -19,17 +19,18 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.pictures import make_jpeg
-from boxlore.disk.tables import TableRow, read_table
+from boxlore.disk.tables import read_any_table
 from boxlore.disk.unfinished import is_free, put_in_place
 from boxlore.disk.writing import write_whole
 from boxlore.exports.escaping import clean
-from boxlore.exports.inventory import as_csv
+from boxlore.exports.inventory import as_table
 from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
+from boxlore.tasks.archive.receipt import state_once
 from boxlore.tasks.archive.transfer_context import order_of_containers
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
-from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, seen_by, withheld_choice
@@ -93,7 +94,7 @@ def _make(collection: Collection, records: list[Record], out: Path, progress: Pr
         hidden += record.closed_scans
         rows.append(_row(record, thumbnail))
         progress.step()
-    write_whole(out / OFFER_LIST, b"".join(as_csv([COLUMNS, *map(_cells, records)])))
+    write_whole(out / OFFER_LIST, b"".join(as_table([COLUMNS, *map(_cells, records)])))
     write_whole(out / "offer.html", _page(collection, holding, rows))
     write_whole(out / FILE_NAME, as_toml().encode())
     return Offered(len(records), pictures, hidden, (*check.findings, *damaged))
@@ -147,55 +148,74 @@ transfer will suit what you write in <code>archive.toml</code>.</p>
 
 @dataclass(frozen=True, slots=True)
 class Answered:
-    """What came back: how many are wanted, how many are not, and the lines that could not be read."""
+    """What came back: how many are wanted, how many are not, the lines that could not be read, how many remarks; in
+    which encoding it was read, where that was guessed."""
 
     wanted: int
     not_wanted: int
     refused: tuple[str, ...]
+    remarks: int = 0
+    note: str = ""
 
 
 def read_answer(collection: Collection, path: Path) -> Answered:
     """Take the archive's answer in, in one act; a line that says nothing leaves its item as it was."""
     collection.back_up_before("an answer")
     act = collection.act(f"an archive's answer to the offer was read: {path.name}")
+    source = Source(Said.DOCUMENT, f"answer {path.name}")
     counted = {"yes": 0, "no": 0}
+    remarks = 0
     refused: list[str] = []
-    for row in _rows(path):
-        line = row.line
-        said = row.cells.get("Wanted", "").strip().lower()
-        number = row.cells.get("Number", "").strip().upper()
+    table = read_any_table(path, _check_heading(path), COLUMNS)
+    for row in table.rows:
+        said, remark = (row.cells.get(name, "").strip() for name in ("Wanted", "Remarks"))
         if row.fault:
-            refused.append(f"Line {line}: {row.fault}")
-        if row.fault or not said:
+            refused.append(f"Line {row.line}: {row.fault}")
+        if row.fault or not (said or remark):
             continue
-        ident = collection.store.item_by_number(number) if looks_like_number(number) else None
-        if said not in ANSWERS or ident is None:
-            why = (
-                f"“{said[:20]}” is neither yes nor no"
-                if said not in ANSWERS
-                else f"there is no item {number[:20]} here"
-            )
-            refused.append(f"Line {line}: {why}.")
-            continue
-        if row.cells.get("Identifier", "").strip() not in ("", _identifier(ident)):
-            refused.append(f"Line {line}: {number} is another item here than in that offer.")
-            continue
-        item, answer = Subject(Kind.ITEM, ident), ANSWERS[said]
-        before = next(
-            (statement for statement, _ in collection.store.statements(item) if statement.field == "wanted"), None
-        )
-        if before is None or before.words != answer:
-            source = Source(Said.DOCUMENT, f"answer {path.name}")
-            replaces = before.id if before else ""
-            act.state(item, "wanted", answer, source=source, audience="keeper", replaces=replaces)
-        counted[answer] += 1
+        try:
+            item = _about(collection, row.cells)
+            if remark:
+                remarks += state_once(collection, act, item, "archive_remark", remark, source)
+            if said:
+                answer = _answer(said)
+                _say_wanted(collection, act, item, answer, source)
+                counted[answer] += 1
+        except WrongUse as error:
+            refused.append(f"Line {row.line}: {error}")
     act.done()
-    return Answered(counted["yes"], counted["no"], tuple(refused))
+    return Answered(counted["yes"], counted["no"], tuple(refused), remarks, table.note)
 
 
-def _rows(path: Path) -> list[TableRow]:
+def _answer(said: str) -> str:
+    answer = ANSWERS.get(said.lower())
+    if answer is None:
+        raise WrongUse(f"“{said[:20]}” is neither yes nor no.")
+    return answer
+
+
+def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
+    """The item that a line is about. Raises WrongUse for one that is not here."""
+    number = cells.get("Number", "").strip().upper()
+    ident = collection.store.item_by_number(number) if looks_like_number(number) else None
+    if ident is None:
+        raise WrongUse(f"there is no item {number[:20]} here.")
+    if cells.get("Identifier", "").strip() not in ("", _identifier(ident)):
+        raise WrongUse(f"{number} is another item here than in that offer.")
+    return Subject(Kind.ITEM, ident)
+
+
+def _say_wanted(collection: Collection, act: Act, item: Subject, answer: str, source: Source) -> None:
+    rows = (statement for statement, _ in collection.store.statements(item))
+    before = next((statement for statement in rows if statement.field == "wanted"), None)
+    if before is None or before.words != answer:
+        replaces = before.id if before else ""
+        act.state(item, "wanted", answer, source=source, audience="keeper", replaces=replaces)
+
+
+def _check_heading(path: Path) -> Callable[[Sequence[str]], None]:
     def check(names: Sequence[str]) -> None:
         if not {"Number", "Wanted"} <= set(names):
             raise WrongUse(f"{path.name} lacks the column Number or Wanted.", "Use the offer.csv of the list.")
 
-    return read_table(path, check, COLUMNS)
+    return check

@@ -1,11 +1,13 @@
 """A collection rebuilt from a transfer: everything that the package's linked data holds, under the ids it had.
 
 The bags are checked in full first. Open and closed parts are read together; what only one of them has is taken from
-it. Numbers stay; new ones go on under a series letter that no item of the package has.
+it. Of a transfer and its updates the newest tells everything, and its records alone are read; files come from whichever
+has them, but for those that an update has withdrawn. Numbers stay; new ones go on under a series letter that no item of
+the package has.
 """
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
@@ -23,18 +25,19 @@ from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
-from boxlore.exports.bag import verify_bag
+from boxlore.exports.bag_check import bag_info, verify_bag
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
+from boxlore.tasks.archive.bags_in_time import earlier_lacking, files_now, in_time
 from boxlore.tasks.archive.struck_fields import read_struck
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
+from boxlore.tasks.scans.package_check import bags_in
 from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure
 
 RECORDS = "data/metadata/records.nt"
-CHANGED = "changes.csv"
 URN = "urn:uuid:"
 READER = "a transfer"
 READ_AS = {"consent": "consent", "inside": "place"}
@@ -61,12 +64,15 @@ class Rebuilt:
 @dataclass(slots=True)
 class _Rebuilding:
     things: dict[str, Thing]
-    bags: list[Path]
+    files: Mapping[str, Sequence[Path]]
+    """Every file that the archive has by now, but for descriptions: by its path below `data/`."""
+    homes: list[Path]
+    """The folders of the descriptions that count."""
     collection: Collection
     act: Act
     containers: dict[str, str] = field(default_factory=dict)
     scans: dict[str, str] = field(default_factory=dict)
-    missing: list[str] = field(default_factory=list)
+    missing: dict[str, None] = field(default_factory=dict)
     told: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
     """Names of the annotations of each target."""
     markers: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
@@ -78,20 +84,28 @@ class _Rebuilding:
         self.act.state(Subject(kind, ident), name, words)
 
 
-def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | None = None) -> Rebuilt:
-    """Make a collection in `folder` from a bag, or a folder of bags. Raises CouldNot if a bag is not whole."""
-    bags = sorted(path.parent for path in (*package.glob("bagit.txt"), *package.glob("*/bagit.txt")))
+def rebuild(
+    folder: Path, package: Path, *, also: Sequence[Path] = (), series: str = "", on_day: date | None = None
+) -> Rebuilt:
+    """Make a collection in `folder` from a bag, or a folder of bags; `also` names further folders, such as those of
+    updates. Raises CouldNot if a bag is not whole."""
+    bags = list(dict.fromkeys(bag for place in (package, *also) for bag in bags_in(place)))
     if not any((bag / RECORDS).is_file() for bag in bags):
         raise WrongUse(f"{package} holds no transfer with linked data.", "Name the folder of a transfer of ours.")
     if findings := [finding for bag in bags for finding in verify_bag(bag)]:
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
-    things = _read(bags)
+    _check_of_one(package, bags)
+    transfers = in_time(bags)
+    newest = next(of_one for of_one in reversed(transfers) if any((bag / RECORDS).is_file() for bag in of_one))
+    homes = [bag / "data" / "metadata" for bag in newest]
+    things = _read(newest)
     ident, about = _collection_in(package, things)
     items = [name for name, described in things.items() if "dcterms:rights" in described]
     numbers = [_number(things[name]) for name in items]
-    start(folder, _settings(bags, about, numbers, series), on_day=on_day, ident=_id(ident))
+    start(folder, _settings(homes, about, numbers, series), on_day=on_day, ident=_id(ident))
     with open_collection(folder, on_day=on_day) as collection:
-        making = _Rebuilding(things, bags, collection, collection.act(f"rebuilt from the transfer {package.name}"))
+        act = collection.act(f"rebuilt from the transfer {package.name}")
+        making = _Rebuilding(things, files_now(transfers), homes, collection, act)
         _gather(making)
         for name in sorted(items, key=lambda item_name: _number(things[item_name])):
             _item(making, name)
@@ -99,32 +113,36 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
         _others(making)
         making.act.statements.sort(key=lambda statement: (statement.recorded_at, statement.id))
         making.act.done()
-        for bag in bags:
-            struck = read_struck(bag / "data" / "metadata", making.marker_ids, collection.by)
-            collection.store.take_tombstones(list(struck))
+        for home in homes:
+            collection.store.take_tombstones(list(read_struck(home, making.marker_ids, collection.by)))
         _ask_again(making)
         _bring_sound(making)
         _bring_prompts(making)
         counts = len(items), len(making.scans), len(making.act.statements)
-        return Rebuilt(*counts, tuple(making.missing), tuple(_notes(bags)))
+        return Rebuilt(*counts, tuple(making.missing), tuple(_notes(bags, newest)))
 
 
-def _notes(bags: list[Path]) -> Iterator[str]:
-    """What is not in the collection because the package is one part alone, or an update."""
-    homes = [bag / "data" / "metadata" for bag in bags if (bag / RECORDS).is_file()]
-    closed = [home for home in homes if (home / FILE_NAME).is_file()]
+def _notes(bags: Sequence[Path], newest: Sequence[Path]) -> Iterator[str]:
+    """What is not in the collection because the package is one part alone, or lacks a transfer that it updates."""
+    infos = [bag_info(bag) for bag in newest]
+    homes = [bag / "data" / "metadata" for bag in newest if (bag / RECORDS).is_file()]
+    is_closed = any((bag / "data" / "metadata" / FILE_NAME).is_file() for bag in newest)
+    is_open = any(info.get("Transfer-Part") == "open" for info in infos) or (
+        is_closed and any(not (home / FILE_NAME).is_file() for home in homes)
+    )
     both = "To have it, name the folder that holds both parts, and a new folder for the collection."
-    if not closed:
+    if not is_closed:
         yield (
             "This was the open part alone. Living people, all that is closed, consents, recordings and the settings "
             f"are not in it. {both}"
         )
-    elif len(closed) == len(homes):
+    elif not is_open:
         yield f"This was the closed part alone. Items of which nothing is closed may not be in it. {both}"
-    if any((home / CHANGED).is_file() for home in homes):
+    if lacking := earlier_lacking(bags, newest):
+        words = "; ".join(f"{name}, made {made}" for name, made in lacking)
         yield (
-            "This was an update: only what was new or changed since an earlier transfer is in the collection. "
-            "Rebuild from the whole transfer, and take the update as a list of what to mend."
+            f"This was an update, and what it updates was not named: {words}. Scans, recordings and papers of it are "
+            "not in the collection. To have them, name its folder too: --from may be repeated."
         )
 
 
@@ -137,9 +155,24 @@ def _collection_in(package: Path, things: dict[str, Thing]) -> tuple[str, Thing]
     if not told:
         raise CouldNot(f"{package} tells of no collection.", "It was not written by Boxlore, or has changed.")
     if len(told) > 1:
-        titles = " and ".join(f"“{_one(described, 'dcterms:title')[:60]}”" for _, described in told[:2])
-        raise WrongUse(f"{package} holds parts of two collections, {titles}.", "Name a folder with the parts of one.")
+        raise _of_two(package, [_one(described, "dcterms:title") for _, described in told])
     return told[0]
+
+
+def _check_of_one(package: Path, bags: Sequence[Path]) -> None:
+    """Raises WrongUse for bags that say that they are of two collections."""
+    titles: dict[str, str] = {}
+    for bag in bags:
+        info = bag_info(bag)
+        if ident := info.get("Collection-Identifier"):
+            titles[ident] = info.get("External-Description", "").partition(": photographs with")[0]
+    if len(titles) > 1:
+        raise _of_two(package, list(titles.values()))
+
+
+def _of_two(package: Path, titles: Sequence[str]) -> WrongUse:
+    named = " and ".join(f"“{title[:60]}”" for title in titles[:2])
+    return WrongUse(f"{package} holds parts of two collections, {named}.", "Name a folder with the parts of one.")
 
 
 def _read(bags: list[Path]) -> dict[str, Thing]:
@@ -178,9 +211,8 @@ def _number(thing: Thing) -> str:
     return next(identifier for identifier in thing["dcterms:identifier"] if not identifier.startswith(URN))
 
 
-def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -> Settings:
+def _settings(homes: Sequence[Path], about: Thing, numbers: list[str], series: str) -> Settings:
     """The settings as they were, where a closed part holds them; a series letter that no number has yet."""
-    homes = [bag / "data" / "metadata" for bag in bags]
     own = next((read_settings(home) for home in homes if (home / FILE_NAME).is_file()), Settings())
     starts = sorted({NUMBER_WORDS.typed(number).letters for number in numbers})
     prefix, last = (starts[-1][:-1], starts[-1][-1]) if starts else ("FAM", "@")
@@ -251,7 +283,7 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
         facts = FILE_WORDS.typed(_one(thing, "bx:file"))
         path = _bring(making, facts)
         if not path:
-            making.missing.append(facts.path)
+            making.missing[facts.path] = None
             return
         making.scans[ident] = path
         making.state(Kind.SCAN, ident, "file", FILE_WORDS.write(replace(facts, path=path)))
@@ -268,12 +300,13 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
 
 
 def _bring(making: _Rebuilding, facts: FileFacts) -> str:
-    """Copy a scan out of whichever bag holds it, and prove it by its digest."""
+    """Copy a scan out of whichever bag holds it, and prove it by its digest. A scan that is in both parts is in each as
+    it may be seen there."""
     path = facts.path
-    for bag in making.bags:
-        source = bag / "data" / path
-        inside = ".." not in Path(path).parts and not Path(path).is_absolute()
-        if inside and source.is_file() and sha256_of(source) == facts.sha256:
+    if ".." in Path(path).parts or Path(path).is_absolute():
+        return ""
+    for source in making.files.get(path, ()):
+        if sha256_of(source) == facts.sha256:
             copy_proved(source, making.collection.folder / path, facts.sha256)
             return path
     return ""
@@ -309,7 +342,9 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     making.act.statements.append(statement)
     if reading := _one(thing, "bx:reading"):
         kind = FIELDS[field_name].reads or READ_AS[field_name]
-        making.act.readings.append((statement.id, Reading(kind, read_value(kind, reading), READER)))
+        confirmed = _one(thing, "bx:confirmed") == "true"
+        value = Reading(kind, read_value(kind, reading), READER, confirmed=confirmed)
+        making.act.readings.append((statement.id, value))
 
 
 def _marker(making: _Rebuilding, target: str) -> None:
@@ -370,15 +405,13 @@ def _ask_again(making: _Rebuilding) -> None:
 
 def _bring_prompts(making: _Rebuilding) -> None:
     """The collection's own questions, where a closed part holds them, so that the next sitting asks them too."""
-    for bag in making.bags:
-        if (source := bag / "data" / "metadata" / PROMPTS).is_file():
+    for home in making.homes:
+        if (source := home / PROMPTS).is_file():
             write_whole(making.collection.folder / PROMPTS, source.read_bytes())
 
 
 def _bring_sound(making: _Rebuilding) -> None:
     """Recordings and papers lie where they lay."""
-    for bag in making.bags:
-        for name in ("recordings", "papers"):
-            for path in sorted((bag / "data" / name).rglob("*")):
-                if path.is_file():
-                    write_whole(making.collection.folder / path.relative_to(bag / "data"), path.read_bytes())
+    for path, sources in making.files.items():
+        if path.startswith(("recordings/", "papers/")):
+            write_whole(making.collection.folder / path, sources[0].read_bytes())

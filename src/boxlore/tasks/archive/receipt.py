@@ -4,16 +4,17 @@ A CSV with the columns of `COLUMNS`; one line may carry only the accession numbe
 source of what it says, so everyone can see from whom a reference comes.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
-from boxlore.disk.tables import lacks_column, read_table
+from boxlore.disk.tables import lacks_column, read_any_table
 from boxlore.tasks.collection.opening import Act, Collection
 
 COLUMNS = ("Number", "Identifier", "Title", "Accession number", "The archive's reference", "Remarks")
@@ -30,11 +31,14 @@ def blank_rows(records: Iterable[Record]) -> Iterator[tuple[str, ...]]:
 
 @dataclass(frozen=True, slots=True)
 class Received:
-    """What a receipt brought: accession numbers, how many references, and the lines that could not be read."""
+    """What a receipt brought: accession numbers, how many references and remarks, and the lines that could not be
+    read; in which encoding it was read, where that was guessed."""
 
     accessions: tuple[str, ...]
     references: int
     refused: tuple[str, ...]
+    remarks: int = 0
+    note: str = ""
 
 
 def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Received:
@@ -42,56 +46,56 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
     source = Source(Said.DOCUMENT, f"receipt {path.name}" + (f" of {archive}" if archive else ""))
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
+    told = dict.fromkeys(("accession", "archive_reference", "archive_remark"), 0)
     accessions: dict[str, None] = {}
     refused: list[str] = []
-    references = 0
-    for line, row, fault in _rows(path):
-        if fault:
-            refused.append(f"Line {line}: {fault}")
-            continue
-        if accession := row["Accession number"].strip():
-            accessions[accession] = None
-        words = row["The archive's reference"].strip()
-        if words and not row["Number"].strip():
-            refused.append(f"Line {line}: a reference without an item's number.")
-        elif words:
-            try:
-                references += _reference(collection, act, row, words, source)
-            except WrongUse as error:
-                refused.append(f"Line {line}: {error}")
     whole = Subject(Kind.COLLECTION, collection.id)
-    known = {statement.words for statement, _ in collection.store.statements(whole) if statement.field == "accession"}
-    for accession in accessions:
-        if accession not in known:
-            act.state(whole, "accession", accession, source=source)
+    table = read_any_table(path, _check_heading(path), COLUMNS)
+    for row in table.rows:
+        if row.fault:
+            refused.append(f"Line {row.line}: {row.fault}")
+            continue
+        cells = {name: row.cells.get(name, "").strip() for name in COLUMNS}
+        if cells["Accession number"]:
+            accessions[cells["Accession number"]] = None
+            told["accession"] += state_once(collection, act, whole, "accession", cells["Accession number"], source)
+        if not cells["Number"] and cells["The archive's reference"]:
+            refused.append(f"Line {row.line}: a reference without an item's number.")
+        try:
+            about = _about(collection, cells) if cells["Number"] else whole
+        except WrongUse as error:
+            refused += [f"Line {row.line}: {error}"] if any(cells[name] for name in COLUMNS[4:]) else []
+            continue
+        for name, column in (("archive_reference", COLUMNS[4]), ("archive_remark", COLUMNS[5])):
+            if cells[column] and (cells["Number"] or name == "archive_remark"):
+                told[name] += state_once(collection, act, about, name, cells[column], source)
     act.done()
-    return Received(tuple(accessions), references, tuple(refused))
+    return Received(tuple(accessions), told["archive_reference"], tuple(refused), told["archive_remark"], table.note)
 
 
-def _reference(collection: Collection, act: Act, row: dict[str, str], words: str, source: Source) -> bool:
-    """State the archive's reference of one item, unless it is known."""
-    number = row["Number"].strip().upper()
-    ident = collection.store.item_by_number(number) if looks_like_number(number) else None
-    if ident is None:
-        raise WrongUse(f"There is no item {number[:20]} here.")
-    if row["Identifier"].strip() not in ("", f"urn:uuid:{ident}"):
-        raise WrongUse(f"{number} has another identifier here; this receipt is of another collection.")
-    item = Subject(Kind.ITEM, ident)
-    if any(
-        statement.field == "archive_reference" and statement.words == words
-        for statement, _ in collection.store.statements(item)
-    ):
+def state_once(collection: Collection, act: Act, about: Subject, name: str, words: str, source: Source) -> bool:
+    """State what an archive says of a thing, unless it was said in the same words before."""
+    known = [*(statement for statement, _ in collection.store.statements(about)), *act.statements]
+    if any(row.subject == about and row.field == name and row.words == words for row in known):
         return False
-    act.state(item, "archive_reference", words, source=source)
+    act.state(about, name, words, source=source, audience=FIELDS[name].audience)
     return True
 
 
-def _rows(path: Path) -> Iterator[tuple[int, dict[str, str], str]]:
-    """(line, cells of COLUMNS, what is wrong with it) of each row."""
+def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
+    """The item that a line is about. Raises WrongUse for one that is not here."""
+    number = cells["Number"].upper()
+    ident = collection.store.item_by_number(number) if looks_like_number(number) else None
+    if ident is None:
+        raise WrongUse(f"There is no item {number[:20]} here.")
+    if cells["Identifier"] not in ("", f"urn:uuid:{ident}"):
+        raise WrongUse(f"{number} has another identifier here; this receipt is of another collection.")
+    return Subject(Kind.ITEM, ident)
 
+
+def _check_heading(path: Path) -> Callable[[Sequence[str]], None]:
     def check(names: Sequence[str]) -> None:
         if lacking := [name for name in COLUMNS[:5] if name not in names]:
             raise lacks_column(path, names, f"“{lacking[0]}”", "Use the receipt.csv of the package.")
 
-    for row in read_table(path, check, COLUMNS):
-        yield row.line, {name: row.cells.get(name, "") for name in COLUMNS}, row.fault
+    return check

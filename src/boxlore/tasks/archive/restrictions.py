@@ -16,7 +16,8 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 GOING: Mapping[Kind, frozenset[str]] = {
-    Kind.ITEM: frozenset({"audience", "row"}),
+    Kind.ITEM: frozenset({"audience", "row", "archive_remark"}),
+    Kind.COLLECTION: frozenset({"archive_remark"}),
     Kind.PERSON: frozenset({"audience", "consent", "merged_into", "different"}),
     Kind.PLACE: frozenset({"inside"}),
 }

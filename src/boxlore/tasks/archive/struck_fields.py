@@ -48,7 +48,7 @@ def read_struck(metadata: Path, markers: Mapping[str, str], by: str) -> Iterator
     table = metadata / Path(TABLE).name
     if not table.is_file():
         return
-    with open(table, encoding="utf-8", newline="") as file:
+    with open(table, encoding="utf-8-sig", newline="") as file:
         for row in read_rows(file):
             name = row.get("Identifier") or ""
             kind, field = row.get("Kind") or "", row.get("Field") or ""

@@ -6,10 +6,12 @@ checked before a bag is; before the open part takes its name it is searched for 
 """
 
 import json
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from contextlib import ExitStack
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
+from boxlore.core.crosswalk.dublin_core import Handed
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.fixity import FixityEvent
@@ -20,13 +22,19 @@ from boxlore.core.records.item_record import Record
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
-from boxlore.exports.inventory import readme
-from boxlore.tasks.archive.bag_info import bag_info
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.scans_as_handed import HandedScans
+from boxlore.tasks.archive.transfer_bags import (
+    Packed,
+    PlannedBag,
+    described_bag,
+    named_within,
+    plan_bags,
+    size_of,
+)
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.transfer_files import Making, make_files
-from boxlore.tasks.archive.transfer_updates import Earlier, read_earlier
+from boxlore.tasks.archive.transfer_updates import Earlier, chosen_before, read_earlier
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place
@@ -94,6 +102,8 @@ class _TransferRun:
     outside: AudienceView
     progress: Progress
     findings: list[Finding] = field(default_factory=list)
+    ident: str = ""
+    made: str = ""
 
 
 def transfer(
@@ -111,17 +121,24 @@ def transfer(
         check_place(collection, taken)
         if not is_free(taken):
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
+    if order.earlier is not None and order.selection == EVERYTHING:
+        order = replace(order, selection=chosen_before(order.earlier))
     check_chosen(collection, order.selection)
     outside = seen_by(collection, To.OUTSIDE)
     named = ask_of_settings(outside)
     items = order_of_containers(collection)
     run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
+    run.made = collection.clock.now()
+    run.ident = named_within(collection.id, f"transfer {run.made}")
     run.findings += named
     run.findings += contradictions(collection, outside.lives)
-    parts: list[TransferPart] = []
-    with work_folder(collection.folder, out / "transfer") as work:
-        for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
-            parts += _part(run, seen, work / name)
+    with work_folder(collection.folder, out / "transfer") as work, ExitStack() as held:
+        makings = {
+            name: _make(run, seen, work / name, held)
+            for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE)))
+        }
+        _refuse_unchanged(makings.values())
+        parts = _bag(run, makings, work)
         parts = _take_their_places(parts, out)
     _note(collection, parts)
     return Transferred(tuple(parts), outside.withheld.count, tuple(run.findings))
@@ -138,33 +155,48 @@ def _take_their_places(parts: list[TransferPart], out: Path) -> list[TransferPar
     return [replace(part, path=out / part.path.name) for part in parts]
 
 
-def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferPart]:
-    """One part: its files made in a folder beside it, searched, then bagged."""
+def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) -> Making:
+    """One part: its files made in a folder beside it, which is `held` until they are bagged."""
     closed = seen.to.is_closed_part
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=_closures(run.closing)) if closed else facts
     earlier = read_earlier(run.collection, run.order.earlier, folder.name) if run.order.earlier else None
-    with unfinished_folder(folder.with_name(f"{folder.name}-files")) as work:
-        stage, cleaned = work / "made", work / "cleaned"
-        stage.mkdir()
-        cleaned.mkdir()
-        making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
-        making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
-        if run.order.archive.wants("scans"):
-            making.handed_scans = HandedScans(
-                run.collection.folder,
-                cleaned,
-                is_open=not closed,
-                take_changed=run.order.take_changed,
-                staged=earlier is None,
-                progress=run.progress,
-            )
-        make_files(making)
-        _refuse(run, making, earlier)
-        if run.order.archive.wants("copies"):
-            _copies(run, making)
-        return _bag(run, making, folder)
+    facts = replace(facts, is_closed=closed, transfers=_transfers(run, earlier))
+    work = held.enter_context(unfinished_folder(folder.with_name(f"{folder.name}-files")))
+    stage, cleaned = work / "made", work / "cleaned"
+    stage.mkdir()
+    cleaned.mkdir()
+    making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
+    making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
+    making.ident, making.made = run.ident, run.made
+    making.beside = dict(_sound(run, making))
+    if run.order.archive.wants("scans"):
+        making.handed_scans = HandedScans(
+            run.collection.folder,
+            cleaned,
+            is_open=not closed,
+            take_changed=run.order.take_changed,
+            staged=earlier is None,
+            progress=run.progress,
+        )
+    if earlier and run.order.archive.wants("copies"):  # before it is told what the archive has already
+        _copies(run, making)
+    make_files(making)
+    _refuse(run, making)
+    if not earlier and run.order.archive.wants("copies"):
+        _copies(run, making)
+    return making
+
+
+def _transfers(run: _TransferRun, earlier: Earlier | None) -> tuple[Handed, ...]:
+    """Every transfer so far, and this one."""
+    today = run.collection.clock.today().isoformat()
+    if earlier is None:
+        return (Handed(today, f"Transfer {run.ident}."),)
+    days = {bag.transfer: bag.made[:10] for bag in earlier.bags}
+    before = tuple(Handed(day, f"Transfer {transfer}.") for transfer, day in days.items())
+    return (*before, Handed(today, f"Transfer {run.ident}, an update of {earlier.revised[0].transfer}."))
 
 
 def _closures(closing: Closing) -> Callable[[Record], Closure | None]:
@@ -182,13 +214,12 @@ def _closures(closing: Closing) -> Callable[[Record], Closure | None]:
     return closure_of
 
 
-def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
+def _refuse(run: _TransferRun, making: Making) -> None:
     """Stop before anything is packed if there is nothing, or a record that cannot be valid and nobody said go on."""
-    if not making.holding.items:
-        words = "Nothing has changed since that transfer." if earlier else "There is nothing to transfer."
-        if run.order.selection.asked and not earlier:  # the keeper has such items: `check_chosen` found them
+    if not making.holding.items and not making.earlier:
+        if run.order.selection.asked:  # the keeper has such items: `check_chosen` found them
             raise CouldNot(*withheld_choice(run.order.selection))
-        raise CouldNot(words, "" if earlier else "Take items in first, or choose others.")
+        raise CouldNot("There is nothing to transfer.", "Take items in first, or choose others.")
     invalid = [finding.message for finding in making.findings if finding.rule == "export.invalid"]
     if invalid and not run.order.go_on:
         more = f" (and {len(invalid) - 1} more)" if len(invalid) > 1 else ""
@@ -199,6 +230,11 @@ def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
     run.findings += making.findings
 
 
+def _refuse_unchanged(makings: Iterable[Making]) -> None:
+    if not any(making.has_changed for making in makings):
+        raise CouldNot("Nothing has changed since that transfer.", "")
+
+
 def _copies(run: _TransferRun, making: Making) -> None:
     """Captioned copies made for outside, in both parts: those that name nobody living."""
     for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
@@ -206,43 +242,44 @@ def _copies(run: _TransferRun, making: Making) -> None:
         run.progress.step()
 
 
-def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
-    """Bag the files, split by size where it is asked; the files of metadata go into the first bag."""
+def _bag(run: _TransferRun, makings: Mapping[str, Making], work: Path) -> list[TransferPart]:
+    """Plan the bags of both parts, look through every file, and only then write them."""
+    planned: list[PlannedBag] = []
+    for name, making in makings.items():
+        files = _files(making)
+        gate = Gate(making.seen)
+        gate.check_all((path, source.path if isinstance(source, Staged) else source) for path, source in files)
+        run.findings += _too_large(files)
+        planned += plan_bags(name, making, files, run.order.split)
+    described = [described_bag(bag, planned) for bag in planned]
+    for bag, (info, page) in zip(planned, described, strict=True):
+        gate = Gate(bag.making.seen)
+        gate.check_bytes("README.html", page)
+        gate.check_bytes("bag-info.json", json.dumps(info).encode())
+    return [_written(run, work, bag, *texts) for bag, texts in zip(planned, described, strict=True)]
+
+
+def _files(making: Making) -> list[Packed]:
     written = [
         (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
     ]
-    files: list[_Packed] = [*written, *sorted(making.scans.items(), key=_name_of), *_sound(run, making)]
-    info = bag_info(run.collection, making)
-    page = readme(making.facts, making.holding, folder.name, making.contents)
-    gate = Gate(making.seen)
-    gate.check_all((name, source.path if isinstance(source, Staged) else source) for name, source in files)
-    gate.check_bytes("README.html", page)
-    gate.check_bytes("bag-info.json", json.dumps(info).encode())
-    run.findings += _too_large(files)
-    bags = _split(files, run.order.split)
-    parts: list[TransferPart] = []
-    for at, bagged in enumerate(bags, 1):
-        target = folder if len(bags) == 1 else folder.with_name(f"{folder.name}-{at}")
-        payload = [Payload(name, source) for name, source in bagged]
-        run.progress.begin(f"Packing {target.name}", sum(_size(source) for _, source in bagged))
-        counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
-        size = write_bag(target, payload, counted, lambda count: _packed(run, count), {"README.html": page})
-        scans = sum(1 for name, _ in bagged if name.startswith("scans/"))
-        cleaned = _cleaned(making, {name for name, _ in bagged})
-        parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size, cleaned))
-    return parts
+    made = {path for path, _ in written}  # chapters that we made are newer than any that lay there
+    beside = [(path, source) for path, source in making.beside.items() if path not in made]
+    return [*written, *sorted(making.scans.items(), key=_name_of), *beside]
 
 
-_Packed = tuple[str, Path | Staged]
-"""A file of a bag: the name that it gets, and what it is made of."""
+def _written(run: _TransferRun, work: Path, bag: PlannedBag, info: Mapping[str, str], page: bytes) -> TransferPart:
+    making = bag.making
+    payload = [Payload(name, source) for name, source in bag.files]
+    run.progress.begin(f"Packing {bag.name}", sum(size_of(source) for _, source in bag.files))
+    size = write_bag(work / bag.name, payload, info, lambda count: _packed(run, count), {"README.html": page})
+    scans = sum(1 for name, _ in bag.files if name.startswith("scans/"))
+    cleaned = _cleaned(making, {name for name, _ in bag.files})
+    return TransferPart(work / bag.name, making.holding.items if bag.is_first else 0, scans, size, cleaned)
 
 
-def _name_of(packed: _Packed) -> str:
+def _name_of(packed: Packed) -> str:
     return packed[0]
-
-
-def _size(source: Path | Staged) -> int:
-    return source.size if isinstance(source, Staged) else source.stat().st_size
 
 
 def _cleaned(making: Making, bagged: set[str]) -> int:
@@ -270,30 +307,16 @@ def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
             if path.is_file() and not path.name.startswith("."):
                 inside = path.relative_to(run.collection.folder).as_posix()
                 inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
-                if not (making.stage / inside).exists():  # chapters that we made are newer than any laid there
-                    yield inside, path
+                yield inside, path
 
 
-def _too_large(files: list[_Packed]) -> Iterator[Finding]:
+def _too_large(files: list[Packed]) -> Iterator[Finding]:
     for name, source in files:
-        if (size := _size(source)) > FAT32:
+        if (size := size_of(source)) > FAT32:
             words = f"{name} has {size:,} bytes: a stick formatted as FAT32 cannot hold a file of 4 GiB or more."
             yield Finding(
                 rule="bag.fat32", severity=Severity.NOTE, message=words, source="FAT32: largest file 4 GiB - 1"
             )
-
-
-def _split(files: list[_Packed], most: int) -> list[list[_Packed]]:
-    bags: list[list[_Packed]] = [[]]
-    size = 0
-    for name, source in files:
-        own = _size(source)
-        if most and size + own > most and bags[-1] and not name.startswith("metadata/"):
-            bags.append([])
-            size = 0
-        bags[-1].append((name, source))
-        size += own
-    return bags
 
 
 def _note(collection: Collection, parts: list[TransferPart]) -> None:

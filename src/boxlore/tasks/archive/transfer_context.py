@@ -1,6 +1,6 @@
 """What a transfer says beyond the records: facts, the order of containers, closures, moves, people and sittings."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Container, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
@@ -110,33 +110,43 @@ def _is_told(statement: Statement) -> bool:
     return FIELDS[statement.field].told
 
 
-def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
-    """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
+def thing_views(
+    collection: Collection, seen: AudienceView, people: Iterable[str] | None
+) -> Iterator[tuple[Kind, str, list[StatementView]]]:
+    """What is told of people (all, or those with these ids), events, places and the collection, as kind, id and views;
+    of sittings in the closed part of all."""
     registry, wanted = seen.people(), None if people is None else set(people)
     for ident, views in things_told(collection, seen, Kind.PERSON).items():
-        if ident not in registry or not (wanted is None or ident in wanted):
-            continue
-        if seen.recipient.may_name(ident, registry[ident].name):
-            yield from person_triples(registry[ident])
-            yield from subject_triples(Kind.PERSON, ident, views)
+        is_asked = ident in registry and (wanted is None or ident in wanted)
+        if is_asked and seen.recipient.may_name(ident, registry[ident].name):
+            yield Kind.PERSON, ident, views
     for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
         for ident, views in things_told(collection, seen, kind).items():
             if views:
-                yield from subject_triples(kind, ident, views)
+                yield kind, ident, views
     if seen.to.is_closed_part and people is None:
-        yield from _sittings(collection, seen)
+        for ident, views in things_told(collection, seen, Kind.SITTING).items():
+            yield Kind.SITTING, ident, views
 
 
-def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
-    kept = keepers_alone(collection)
-    for ident, views in things_told(collection, seen, Kind.SITTING).items():
-        facts: list[tuple[str, str]] = []
-        about = Subject(Kind.SITTING, ident)
-        for statement, _ in collection.store.statements(about):
-            if not seen.recipient.may_be_told(told_of(statement, None, {}), about):
-                continue
-            if statement.field == "recording":
-                facts.append(("recording", RECORDING_WORDS.write(recording_in(statement))))
-            elif statement.field == "shown" and shown_in(statement).item not in kept:
-                facts.append(("shown", SHOWN_WORDS.write(shown_in(statement))))
-        yield from subject_triples(Kind.SITTING, ident, views, facts)
+def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
+    """The triples of what `thing_views` gives; of a sitting, its recordings and what was shown too."""
+    registry, kept = seen.people(), keepers_alone(collection)
+    for kind, ident, views in thing_views(collection, seen, people):
+        if kind is Kind.PERSON:
+            yield from person_triples(registry[ident])
+        facts = _sitting_facts(collection, seen, ident, kept) if kind is Kind.SITTING else ()
+        yield from subject_triples(kind, ident, views, facts)
+
+
+def _sitting_facts(
+    collection: Collection, seen: AudienceView, sitting: str, kept: Container[str]
+) -> Iterator[tuple[str, str]]:
+    about = Subject(Kind.SITTING, sitting)
+    for statement, _ in collection.store.statements(about):
+        if not seen.recipient.may_be_told(told_of(statement, None, {}), about):
+            continue
+        if statement.field == "recording":
+            yield "recording", RECORDING_WORDS.write(recording_in(statement))
+        elif statement.field == "shown" and shown_in(statement).item not in kept:
+            yield "shown", SHOWN_WORDS.write(shown_in(statement))

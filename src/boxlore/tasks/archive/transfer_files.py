@@ -17,12 +17,13 @@ from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.shipped import shipped
 from boxlore.exports.bag import Staged
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
-from boxlore.exports.inventory import as_csv, inventory_rows
+from boxlore.exports.inventory import as_csv, as_table, inventory_rows
 from boxlore.exports.rdf import MOST_FOR_TURTLE, write_triples
 from boxlore.exports.required_fields import read_required
 from boxlore.exports.turtle_text import as_turtle
@@ -34,8 +35,25 @@ from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
-from boxlore.tasks.archive.transfer_context import thing_lines, things_told
-from boxlore.tasks.archive.transfer_updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
+from boxlore.tasks.archive.transfer_context import thing_lines, thing_views, things_told
+from boxlore.tasks.archive.transfer_updates import (
+    CHANGES,
+    DESCRIBING,
+    FILES,
+    HEADING,
+    STATE,
+    TRANSFERS,
+    Earlier,
+    change_row,
+    gone_rows,
+    held_rows,
+    rest_row,
+    state_row,
+    transfer_rows,
+)
+from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
+from boxlore.tasks.archive.withdrawing import TABLE as WITHDRAW
+from boxlore.tasks.archive.withdrawing import Withdrawing
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
@@ -49,7 +67,7 @@ MOST_PRINTED = 5000
 
 @dataclass(slots=True)
 class Making:
-    """One part in the making. `items` is the order of containers; `chosen` those of an update (None for all)."""
+    """One part in the making. `items` is the order of containers, and after counting the items of the part."""
 
     collection: Collection
     seen: AudienceView
@@ -59,18 +77,36 @@ class Making:
     earlier: Earlier | None = None
     items: list[str] = field(default_factory=list)
     selection: Selection = EVERYTHING
+    """What was chosen for this transfer, or, of an update, for the one that it updates."""
+    ident: str = ""
+    """The identifier of the transfer."""
+    made: str = ""
+    """When it is made: UTC, ISO 8601."""
     holding: Extent = field(default_factory=Extent)
     scans: dict[str, Staged] = field(default_factory=dict)
+    beside: dict[str, Path] = field(default_factory=dict)
+    """Recordings and papers, by their paths below `data/`: the keeper's own files, which are copied."""
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
     progress: Progress = QUIET
     handed_scans: HandedScans | None = None
     """In a part that takes scans: the scans as they are handed over."""
+    kept: dict[str, str] = field(default_factory=dict)
+    """Of an update: the files that the archive has and keeps, by path, with their SHA-256."""
+    has_changed: bool = True
+    """Of an update: whether anything is to be said or withdrawn."""
+    left_out: list[str] = field(default_factory=list)
+    """What is not in the part, as sentences."""
+
+    @property
+    def is_whole(self) -> bool:
+        """Whether it is of everything, and so has the recordings, and everybody of the registry."""
+        return self.selection == EVERYTHING
 
     def records(self) -> Iterator[Record]:
         """The records of the part. Raises CouldNot if the person asked to stop."""
-        for record in self.seen.handed_over(self.selection, self.items):
+        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, self.items):
             go_on(self.progress)
             yield self.handed_scans.record(record) if self.handed_scans else record
 
@@ -113,62 +149,116 @@ def make_files(making: Making) -> None:
         settings = as_toml(making.collection.settings).encode()
         making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
         _rights(making)
-        whole = making.selection == EVERYTHING and making.earlier is None
-        rows = list(struck_rows(making.collection, None if whole else making.items, keepers_alone(making.collection)))
+        items = None if making.is_whole else making.items
+        rows = list(struck_rows(making.collection, items, keepers_alone(making.collection)))
         if len(rows) > 1:
-            making.put(STRUCK_TABLE, "of what words were taken out for good, without the words", as_csv(rows))
+            making.put(STRUCK_TABLE, "of what words were taken out for good, without the words", as_table(rows))
         prompts = making.collection.folder / PROMPTS
         if prompts.is_file() and not prompts.is_symlink():
             making.put(f"metadata/{PROMPTS}", "what its sittings ask", [prompts.read_bytes()])
-    making.put("metadata/receipt.csv", "to fill in and send back", as_csv(blank_rows(making.records())))
-    making.put("metadata/fixity.csv", "when each file was hashed and checked", as_csv(_fixity(making)))
+    chosen = transfer_rows(
+        making.earlier, making.ident, making.made, making.selection, is_public=making.seen.to.is_public
+    )
+    making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
+    making.put("metadata/receipt.csv", "to fill in and send back", as_table(blank_rows(making.records())))
+    making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
 
 def _rights(making: Making) -> None:
     """What was consented to and what is closed, with the schema of the table."""
     closures = ((record, making.facts.closure_of(record)) for record in making.records())
     rows = rights_rows(making.collection, making.seen, closures)
-    making.put(TABLE, "consents, and what is closed until when and why (rights records)", as_csv(rows))
+    making.put(TABLE, "consents, and what is closed until when and why (rights records)", as_table(rows))
     making.put(SCHEMA, "what the columns of that table mean", [rights_schema()])
 
 
 def _count(making: Making) -> None:
     """One pass over all: what there is, which scans go, how each item stands against an earlier transfer."""
+    if making.earlier:
+        _choose(making, making.earlier)
+    withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen.to.is_public)
+    changes: list[list[str]] = []
+    seen: set[str] = set()
+    closed: set[str] = set()
     with making.open(STATE, "what this part says of each item, for a later update") as out:
         out.writelines(as_csv([HEADING]))
-        changes: list[list[str]] = []
-        chosen: list[str] = []
-        seen: set[str] = set()
-        closed: set[str] = set()
         for record in making.records():
             seen.add(record.id)
             closed |= {scan.id for scan in record.scans} if record.closed_scans else set()
-            row, what, fields = _standing(making, record)
-            if making.earlier and what != "same" and making.handed_scans:
-                row, what, fields = _standing(making, making.handed_scans.take(record))
+            record = _taken(making, record)
+            row = state_row(record, making.facts)
             out.writelines(as_csv([row]))
-            if what == "same":
-                continue
-            if making.earlier:
-                changes.append(change_row(making.collection, row, what, fields, making.earlier.time))
-            chosen.append(record.id)
-    if making.earlier:
-        changes += gone_rows(making.earlier, seen)
-        making.put(
-            "metadata/changes.csv", "what changed since the earlier transfer, and why", as_csv([CHANGES, *changes])
-        )
+            withdrawing.compare(record.number, record.id, row[-1].split())
+            _note_change(making, row, changes)
+            making.holding.add(record)
+            making.people |= {shown.person for shown in record.people if shown.person}
+        people = None if making.is_whole else making.people
+        things = thing_views(making.collection, making.seen, people)
+        rest = rest_row(making.collection.id, [view.statement for _, _, views in things for view in views])
+        out.writelines(as_csv([rest]))
+        withdrawing.compare("", rest[1], rest[-1].split())
+        if making.earlier and rest[1] in making.earlier.items:  # an older version did not note it
+            _note_change(making, rest, changes)
     making.findings += making.handed_scans.findings if making.handed_scans else []
-    making.items = chosen
+    making.items = [ident for ident in making.items if ident in seen]
     for record in making.records():
-        making.holding.add(record)
-        making.people |= {shown.person for shown in record.people if shown.person}
         _scans(making, record, closed)
+    if making.earlier:
+        _say_update(making, making.earlier, withdrawing, [*changes, *gone_rows(making.earlier, seen)], seen)
 
 
-def _standing(making: Making, record: Record) -> tuple[list[str], str, list[str]]:
-    """The row of an item's state, what has become of it since the earlier transfer, and the fields that changed."""
-    row = state_row(record, making.facts)
-    return row, *(making.earlier.changed(row) if making.earlier else ("new", []))
+def _choose(making: Making, earlier: Earlier) -> None:
+    """The items of an update: all that were handed over before, and what is chosen as it was then. What the archive
+    did not get is no longer there only if it is in no selection either."""
+    chosen = {record.id for record in making.seen.handed_over(making.selection, making.items)}
+    making.items = [ident for ident in making.items if ident in chosen or ident in earlier.items]
+
+
+def _taken(making: Making, record: Record) -> Record:
+    """The record of an update with those of its scans taken that the archive has not got yet."""
+    if making.earlier is None or making.handed_scans is None or record.closed_scans:
+        return record
+    if all(making.earlier.holds(packed_path(record, scan), scan.sha256) for scan in record.scans):
+        return record
+    return making.handed_scans.take(record)
+
+
+def _note_change(making: Making, row: list[str], changes: list[list[str]]) -> None:
+    if making.earlier:
+        what, fields = making.earlier.changed(row)
+        if what != "same":
+            changes.append(change_row(making.collection, row, what, fields, making.earlier.time))
+
+
+def _say_update(
+    making: Making, earlier: Earlier, withdrawing: Withdrawing, changes: list[list[str]], seen: set[str]
+) -> None:
+    """The tables of an update: what changed, what the archive keeps, what it is to withdraw."""
+    for path, held in earlier.files.items():
+        if path.startswith(("recordings/", "papers/", "copies/")) and not making.archive.wants(_WANTED[path[:4]]):
+            making.kept[path] = held.sha256  # it asks for no more of them, and may keep what it has
+    files = {**making.kept, **{path: file.digests["sha256"] for path, file in making.scans.items()}}
+    copied = {path.relative_to(making.stage).as_posix(): path for path in (making.stage / "copies").rglob("*.*")}
+    files |= {path: sha256_of(source) for path, source in (*making.beside.items(), *copied.items())}
+    for path in [path for path in (*making.beside, *copied) if earlier.holds(path, files[path])]:
+        making.kept[path] = files[path]
+        if path in copied:
+            copied.pop(path).unlink()
+        else:
+            del making.beside[path]
+    withdrawn = withdrawing.rows(seen, files)
+    is_new = any(not path.startswith(DESCRIBING) for path in (*making.scans, *making.beside, *copied))
+    making.has_changed = bool(changes or withdrawn or is_new)
+    making.put(
+        "metadata/changes.csv", "what changed since the earlier transfer, and why", as_table([CHANGES, *changes])
+    )
+    making.put(FILES, "files of earlier transfers that still belong to it", as_table(held_rows(earlier, making.kept)))
+    words = "what of earlier transfers is to be deleted or replaced, and why"
+    making.put(WITHDRAW, words, as_table([WITHDRAW_HEADING, *withdrawn]))
+
+
+_WANTED = {"reco": "recordings", "pape": "recordings", "copi": "copies"}
+"""The first letters of a folder of the payload -> the part of a transfer that an archive takes it by."""
 
 
 def _scans(making: Making, record: Record, closed: set[str]) -> None:
@@ -178,9 +268,13 @@ def _scans(making: Making, record: Record, closed: set[str]) -> None:
     for scan in record.scans:
         if scan.id in closed or making.handed_scans is None:
             continue
+        path = packed_path(record, scan)
+        if making.earlier and making.earlier.holds(path, scan.sha256):
+            making.kept[path] = scan.sha256
+            continue
         file = making.handed_scans.file(scan)
         if file is not None:
-            making.scans[packed_path(record, scan)] = file
+            making.scans[path] = file
             continue
         message = f"The scan {scan.path} of {record.number} is not there and is left out."
         source = "fixity of scans: common practice, no source"
@@ -218,8 +312,7 @@ def _linked_data(making: Making) -> None:
         making.findings += write_triples(_noted(making.records(), items), making.facts, out, table)
         for line in restriction_lines(making.collection, making.seen, items):
             out.write(f"{line}\n".encode())
-        people = None if making.selection == EVERYTHING and making.earlier is None else making.people
-        for line in thing_lines(making.collection, making.seen, people):
+        for line in thing_lines(making.collection, making.seen, None if making.is_whole else making.people):
             out.write(f"{line}\n".encode())
     if making.holding.items <= MOST_FOR_TURTLE:
         with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
@@ -236,7 +329,7 @@ def _noted(records: Iterable[Record], items: list[str]) -> Iterator[Record]:
 
 def _inventory(making: Making) -> None:
     rows = inventory_rows(making.records(), making.facts, making.holding)
-    making.put("metadata/inventory.csv", "the inventory as a table", as_csv(rows))
+    making.put("metadata/inventory.csv", "the inventory as a table", as_table(rows))
     if making.holding.items > MOST_PRINTED:
         words = f"The inventory was not printed: it has more than {MOST_PRINTED:,} items. inventory.csv has them all."
         making.findings.append(
@@ -288,7 +381,7 @@ def _forms(making: Making) -> None:
 
 def _chapters(making: Making) -> None:
     """Chapters of the recordings, with a whole transfer only, as the recordings are."""
-    if making.selection != EVERYTHING:
+    if not making.is_whole:
         return
     for name, text in chapter_files(making.collection, making.seen):
         if not making.seen.recipient.may_read(f"{name} {text}"):

@@ -1,13 +1,22 @@
-"""An update to an earlier transfer: only what is new or changed, with a note of what changed and why.
+"""An update to an earlier transfer: the whole description again, new and changed files, and what to withdraw.
 
-Every part carries `metadata/state.csv`: for each item a short digest of each of its fields as that part shows them.
-An update holds the items against the state that was handed over before; the why is what was done to them since.
+Every part carries `metadata/state.csv`: for each item a short digest of each of its fields as that part shows them, and
+the ids of the statements that it was made of. An update holds the items against the state that was handed over before.
+What of that is no longer to be shown stands in `metadata/withdraw.csv`, with the reason (`withdrawing`).
+
+What always holds:
+
+- The records and finding aids of an update are whole, so an archive puts them in the place of the earlier ones.
+- A file that the archive has already, by its path and SHA-256, does not go again; `metadata/files.csv` lists it, so
+  that the next update knows of it too.
+- `metadata/transfers.csv` names every earlier transfer by its identifier, its time and the digest of its manifest.
 """
 
 import csv
 import hashlib
-from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+import json
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import asdict, dataclass, replace
 from dataclasses import field as starts
 from pathlib import Path
 
@@ -15,25 +24,41 @@ from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.records.item_record import Record, every_told
+from boxlore.disk.digests import sha256_of
+from boxlore.exports.bag_check import bag_info
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection
 
 URN = "urn:uuid:"
 STATE = "metadata/state.csv"
+FILES = "metadata/files.csv"
+TRANSFERS = "metadata/transfers.csv"
 FIELDS = (*dict.fromkeys(row.field for row in ROWS), "statements")
-HEADING = ("Number", "Identifier", *FIELDS)
+HEADING = ("Number", "Identifier", *FIELDS, "Told")
 CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
+FILES_HEADING = ("File", "SHA-256", "Transfer")
+TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
+WHOLE, UPDATE = "whole", "update"
+DESCRIBING = ("metadata/", "forms/")
+"""Folders of the payload whose files every update carries anew."""
 
 
 def state_row(record: Record, facts: CollectionFacts) -> list[str]:
-    """The item's number, id, and a digest of each field."""
+    """The item's number, id, a digest of each field, and the ids of its statements."""
     digests = dict.fromkeys(FIELDS, "")
     for row in ROWS:
         values = [*row.values(record, facts), *(row.detailed(record, facts) if row.detailed else ())]
         digests[row.field] = _digest(digests[row.field], *(f"{value.words}\0{value.language}" for value in values))
-    digests["statements"] = _digest(
-        "", *(f"{view.statement} {view.sure} {view.audience}" for view in every_told(record))
-    )
-    return [record.number, record.id, *digests.values()]
+    told = list(every_told(record))
+    digests["statements"] = _digest("", *(f"{view.statement} {view.sure} {view.audience}" for view in told))
+    return [record.number, record.id, *digests.values(), " ".join(view.statement for view in told)]
+
+
+def rest_row(collection: str, statements: Sequence[str]) -> list[str]:
+    """The row of all that is told of people, events, places and sittings: it has no number."""
+    digests = dict.fromkeys(FIELDS, "")
+    digests["statements"] = _digest("", *sorted(statements))
+    return ["", collection, *digests.values(), " ".join(statements)]
 
 
 def _digest(*words: str) -> str:
@@ -41,60 +66,156 @@ def _digest(*words: str) -> str:
 
 
 @dataclass(frozen=True, slots=True)
-class Earlier:
-    """What an earlier part held, by item id: its number and its digests by field; and the time it was bagged."""
+class EarlierItem:
+    """An item as it was handed over: its number, its digests by field, the ids of its statements."""
 
-    items: dict[str, tuple[str, dict[str, str]]] = starts(default_factory=dict)
-    time: str = ""
+    number: str
+    digests: Mapping[str, str]
+    told: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class HeldFile:
+    """A file that an archive has: its SHA-256, and the identifier of the transfer that brought it."""
+
+    sha256: str
+    transfer: str
+
+
+@dataclass(frozen=True, slots=True)
+class EarlierBag:
+    """One bag of an earlier transfer, as `transfers.csv` names it; `digest` is the SHA-256 of its manifest."""
+
+    transfer: str
+    name: str
+    identifier: str
+    made: str
+    what: str
+    digest: str
+
+    @property
+    def words(self) -> str:
+        """`open, urn:uuid:…, made 2026-11-28T…, manifest-sha512.txt with the SHA-256 …`."""
+        return f"{self.name}, {self.identifier}, made {self.made}, manifest-sha512.txt with the SHA-256 {self.digest}"
+
+
+@dataclass(frozen=True, slots=True)
+class Earlier:
+    """What an earlier transfer had handed over of one part: items by id, files by path below `data/`, its bags and
+    those before it, oldest first."""
+
+    items: dict[str, EarlierItem] = starts(default_factory=dict)
+    files: dict[str, HeldFile] = starts(default_factory=dict)
+    bags: tuple[EarlierBag, ...] = ()
+
+    @property
+    def time(self) -> str:
+        """When the transfer that is updated was made."""
+        return self.bags[-1].made if self.bags else ""
+
+    @property
+    def revised(self) -> list[EarlierBag]:
+        """The bags of the transfer that is updated."""
+        return [bag for bag in self.bags if bag.transfer == self.bags[-1].transfer]
 
     def changed(self, row: list[str]) -> tuple[str, list[str]]:
         """`new`, `changed` with the names of the fields, or `same`."""
-        if row[1] not in self.items:
+        before = self.items.get(row[1])
+        if before is None:
             return "new", []
-        before = self.items[row[1]][1]
-        fields = [name for name, digest in zip(FIELDS, row[2:], strict=True) if before.get(name) != digest]
-        if row[0] != self.items[row[1]][0]:
+        digests = zip(FIELDS, row[2:-1], strict=True)
+        fields = [name for name, digest in digests if before.digests.get(name) != digest]
+        if row[0] != before.number:
             fields.insert(0, "number")
         return ("changed", fields) if fields else ("same", [])
+
+    def holds(self, path: str, sha256: str) -> bool:
+        """Whether the archive has this very file under this path."""
+        held = self.files.get(path)
+        return held is not None and held.sha256 == sha256
 
 
 def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     """The state of one part (`open`, `closed`) of an earlier transfer of this collection. Raises CouldNot where there
     is none, and WrongUse for a transfer of another collection.
     """
-    states = sorted(path for path in folder.glob(f"{part}*/data/{STATE}"))
+    bags = _bags(folder, part)
+    states = [path for bag in bags if (path := bag / "data" / STATE).is_file()]
     if not states:
         raise CouldNot(
             f"{folder} holds no earlier {part} part with its state.", "Name the folder of an earlier transfer."
         )
-    items: dict[str, tuple[str, dict[str, str]]] = {}
-    for path in states:
-        try:
-            with open(path, encoding="utf-8", newline="") as file:
-                for row in read_rows(file):
-                    items[row["Identifier"]] = (row["Number"], {name: row.get(name, "") for name in FIELDS})
-        except (UnicodeDecodeError, csv.Error, KeyError) as error:
-            why = f"{path} is not as it was written: {error}."
-            raise CouldNot(why, "Name another copy of that transfer, or make a whole one.") from error
-    infos = [_bag_info(path.parents[2] / "bag-info.txt") for path in states]
+    items = {row["Identifier"]: _item(row) for path in states for row in table_of(path, "Identifier")}
+    infos = [bag_info(bag) for bag in bags]
     _check_ours(collection, folder, infos, items)
-    return Earlier(items, infos[0].get("Bagging-Time", ""))
+    own = [_bag(bag, info) for bag, info in zip(bags, infos, strict=True)]
+    before = [
+        EarlierBag(row["Transfer"], row["Bag"], row["Identifier"], row["Made"], row["What"], row[TRANSFERS_HEADING[5]])
+        for bag in bags
+        for row in table_of(bag / "data" / TRANSFERS, *TRANSFERS_HEADING)
+        if row["Identifier"]
+    ]
+    is_update = UPDATE if before else WHOLE
+    return Earlier(items, _files(bags, own), (*before, *(replace(bag, what=is_update) for bag in own)))
 
 
-def _bag_info(path: Path) -> dict[str, str]:
-    """The lines of `bag-info.txt` by their names (RFC 8493, 2.2.2); none where it is not there."""
-    lines = path.read_text(encoding="utf-8", errors="replace").splitlines() if path.is_file() else []
-    parted = (line.partition(":") for line in lines if not line[:1].isspace())
-    return {name.strip(): value.strip() for name, _, value in parted}
+def _bags(folder: Path, part: str) -> list[Path]:
+    """The bags of one part of a transfer: `open`, or `open-1`, `open-2`."""
+    named = [path.parent for path in folder.glob(f"{part}*/bagit.txt")]
+    return sorted(named, key=lambda bag: (len(bag.name), bag.name))
+
+
+def table_of(path: Path, *columns: str) -> Iterator[dict[str, str]]:
+    """The rows of a table of ours, if it is there. Raises CouldNot where it is not as it was written."""
+    if not path.is_file():
+        return
+    try:
+        with open(path, encoding="utf-8-sig", newline="") as file:
+            for row in read_rows(file):
+                if lacking := [name for name in columns if name not in row]:
+                    raise KeyError(lacking[0])
+                yield row
+    except (UnicodeDecodeError, csv.Error, KeyError) as error:
+        why = f"{path} is not as it was written: {error}."
+        raise CouldNot(why, "Name another copy of that transfer, or make a whole one.") from error
+
+
+def _item(row: Mapping[str, str]) -> EarlierItem:
+    digests = {name: row.get(name, "") for name in FIELDS}
+    return EarlierItem(row.get("Number", ""), digests, tuple(row.get("Told", "").split()))
+
+
+def _bag(bag: Path, info: Mapping[str, str]) -> EarlierBag:
+    manifest = bag / "manifest-sha512.txt"
+    digest = sha256_of(manifest) if manifest.is_file() else ""
+    group, own = info.get("Bag-Group-Identifier", ""), info.get("External-Identifier", "")
+    made = info.get("Bagging-Time") or info.get("Bagging-Date", "")
+    return EarlierBag(group or own, bag.name, own, made, WHOLE, digest)
+
+
+def _files(bags: Sequence[Path], described: Sequence[EarlierBag]) -> dict[str, HeldFile]:
+    """Every file of the payload that the archive has after this transfer, but for those of the description."""
+    files: dict[str, HeldFile] = {}
+    for bag in bags:
+        for row in table_of(bag / "data" / FILES, *FILES_HEADING):
+            files[row["File"]] = HeldFile(row["SHA-256"], row["Transfer"])
+    for bag, named in zip(bags, described, strict=True):
+        manifest = bag / "manifest-sha256.txt"
+        for line in manifest.read_text("utf-8", errors="replace").splitlines() if manifest.is_file() else ():
+            digest, _, path = line.partition(" ")
+            path = path.strip().lstrip("*").removeprefix("data/")
+            if not path.startswith(DESCRIBING):
+                files[path] = HeldFile(digest.lower(), named.transfer)
+    return files
 
 
 def _check_ours(
     collection: Collection, folder: Path, infos: Iterable[Mapping[str, str]], items: Mapping[str, object]
 ) -> None:
     """Raises WrongUse unless every bag says that it is of this collection; where one says nothing, for somebody wrote
-    its description anew, unless an item is of this collection.
+    its description anew, unless an item is of this collection. An older version said so in External-Identifier.
     """
-    said = {info.get("External-Identifier", "") for info in infos}
+    said = {info.get("Collection-Identifier") or info.get("External-Identifier", "") for info in infos}
     others = {identifier for identifier in said if identifier.startswith(URN)} - {URN + collection.id}
     is_told = URN + collection.id in said
     if others or not (is_told or not items or any(collection.store.number_of(item) for item in items)):
@@ -113,6 +234,58 @@ def change_row(collection: Collection, row: list[str], what: str, fields: list[s
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:
     """Lines for what was handed over before and is not in the collection, or not in this part, any more."""
-    for ident, (number, _) in earlier.items.items():
-        if ident not in seen:
-            yield [number, ident, "gone", "", "no longer in this part of the collection"]
+    for ident, item in earlier.items.items():
+        if ident not in seen and item.number:
+            yield [item.number, ident, "gone", "", "no longer in this part of the collection"]
+
+
+def held_rows(earlier: Earlier, kept: Iterable[str]) -> Iterator[Sequence[str]]:
+    """The table of the files that the archive keeps of earlier transfers."""
+    yield FILES_HEADING
+    for path in sorted(set(kept)):
+        yield path, earlier.files[path].sha256, earlier.files[path].transfer
+
+
+def transfer_rows(
+    earlier: Earlier | None, ident: str, made: str, chosen: Selection, *, is_public: bool
+) -> Iterator[Sequence[str]]:
+    """The table of transfers: every bag before this one, then this transfer and what was chosen for it."""
+    yield TRANSFERS_HEADING
+    for bag in earlier.bags if earlier else ():
+        yield bag.transfer, bag.name, bag.identifier, bag.made, bag.what, bag.digest, ""
+    yield ident, "", "", made, UPDATE if earlier else WHOLE, "", _chosen_words(chosen, is_public=is_public)
+
+
+_MAY_NAME = ("person", "event", "words")
+"""Choices whose words may name somebody: the open part says that there was one, and not which."""
+
+
+def _chosen_words(chosen: Selection, *, is_public: bool) -> str:
+    told = {name: value for name, value in asdict(chosen).items() if value}
+    hidden = _MAY_NAME if is_public else ()
+    return json.dumps({name: None if name in hidden else value for name, value in told.items()}) if told else ""
+
+
+def chosen_before(folder: Path) -> Selection:
+    """What was chosen for the earlier transfer. Raises WrongUse where only an open part is there, which does not say
+    it."""
+    for part in ("closed", "open"):
+        for bag in _bags(folder, part):
+            for row in table_of(bag / "data" / TRANSFERS, "Chosen"):
+                if row["Chosen"]:
+                    return _read_chosen(folder, row["Chosen"])
+    return EVERYTHING
+
+
+def _read_chosen(folder: Path, words: str) -> Selection:
+    try:
+        told = json.loads(words)
+        if any(value is None for value in told.values()):
+            raise WrongUse(
+                f"Items were chosen for the transfer in {folder} by {' and '.join(told)}; its open part does not say "
+                "by which.", "Put its closed part beside the open one, or choose the same again.",
+            )  # fmt: skip
+        return Selection(**{**told, "items": tuple(told.get("items", ()))})
+    except (ValueError, TypeError, AttributeError) as error:
+        why = f"What was chosen for the transfer in {folder} cannot be read: {error}."
+        raise CouldNot(why, "Choose the same again, or make a whole transfer.") from error

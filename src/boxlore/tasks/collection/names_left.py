@@ -16,7 +16,7 @@ from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingD
 from boxlore.core.records.name_answers import FINISHED, Decided, decided
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import lacks_column, read_table
-from boxlore.exports.inventory import as_csv
+from boxlore.exports.inventory import as_table
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import NAMES_LEFT, write_own
 
@@ -125,7 +125,7 @@ def list_names(collection: Collection, left: Iterable[LeftName]) -> Path | None:
         rows.setdefault(name.key, row)
     try:
         path.unlink(missing_ok=True)  # what was written there is in `rows`
-        write_own(collection, TABLE, b"".join(as_csv([HEADING, *rows.values()])))
+        write_own(collection, TABLE, b"".join(as_table([HEADING, *rows.values()])))
     except (CouldNot, OSError):
         return None
     return path

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from boxlore.core.errors import WrongUse
 from boxlore.disk.tables import read_table
-from boxlore.exports.inventory import as_csv
+from boxlore.exports.inventory import as_table
 from boxlore.store.strike_words import LONG_ENOUGH, holds, tokens
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import NAMES_FOUND, NAMES_LEFT, write_own
@@ -29,7 +29,7 @@ def forget_rows(collection: Collection, struck: Iterable[str]) -> None:
         if len(kept) < len(rows):
             path.unlink()
             heading = list(rows[0])
-            write_own(collection, path.name, b"".join(as_csv([heading, *([*row.values()] for row in kept)])))
+            write_own(collection, path.name, b"".join(as_table([heading, *([*row.values()] for row in kept)])))
 
 
 def _share(told: list[str], struck: list[str]) -> bool:

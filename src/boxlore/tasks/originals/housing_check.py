@@ -126,7 +126,7 @@ def condition_of(record: Record) -> ConditionNoted:
     return ConditionNoted(
         kind=record.kind,
         process=record.words("process"),
-        condition=tuple(view.words for view in record.all("condition")),
+        condition=tuple(view.words for name in ("condition", "archive_remark") for view in record.all(name)),
         earliest=date.first_year or 0 if date else 0,
         latest=date.last_year or 0 if date else 0,
     )

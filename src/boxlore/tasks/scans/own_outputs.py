@@ -105,7 +105,7 @@ def _listed_in(folder: Path, collection: Collection) -> Iterator[tuple[PurePath,
 def _lines(path: Path) -> list[str]:
     try:
         if path.is_file() and path.stat().st_size <= MOST_LIST:
-            return path.read_text("utf-8", errors="replace").splitlines()
+            return path.read_text("utf-8-sig", errors="replace").splitlines()
     except OSError:
         pass  # a list that cannot be read lists nothing
     return []

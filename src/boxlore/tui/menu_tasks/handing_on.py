@@ -82,8 +82,17 @@ def _answer(collection: Collection, answers: FormAnswers, progress: Progress) ->
     reply = read_answer(collection, given_file(collection, answers["file"]))
     return [
         f"{several(reply.wanted, 'is', 'are')} wanted, {several(reply.not_wanted, 'is', 'are')} not.",
+        *_said_besides(reply.remarks, reply.note),
         *reply.refused,
     ]
+
+
+def _said_besides(remarks: int, note: str) -> list[str]:
+    """What else there is to say of a table that an archive sent back."""
+    noted = (
+        [f"{several(remarks, 'remark')} of the archive noted: “What is worth a look” lists each."] if remarks else []
+    )
+    return [*noted, *([note] if note else [])]
 
 
 def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -135,7 +144,7 @@ def _receipt(collection: Collection, answers: FormAnswers, progress: Progress) -
     received = read_receipt(collection, given_file(collection, answers["file"]), archive=answers["name"])
     accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
     taken_in = f"{several(received.references, 'reference')} of the archive taken in; outputs carry them from now on."
-    return [accession + taken_in, *received.refused]
+    return [accession + taken_in, *_said_besides(received.remarks, received.note), *received.refused]
 
 
 def _proved(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:

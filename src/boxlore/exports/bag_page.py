@@ -1,0 +1,101 @@
+"""The page of a bag, to be opened first: what it is, what each file is, how to check it with what a computer has."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from html import escape
+
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
+from boxlore.core.crosswalk.extent import Extent
+from boxlore.exports.escaping import clean
+
+_CHECKS = (
+    ("Linux, in a terminal opened in this folder", "sha512sum --quiet -c manifest-sha512.txt"),
+    ("macOS, in Terminal opened in this folder", "shasum -a 512 -c manifest-sha512.txt"),
+    (
+        "Windows, in PowerShell opened in this folder",
+        "Get-Content manifest-sha512.txt | % { $h, $f = $_ -split '  ', 2; "
+        'if ((Get-FileHash $f -Algorithm SHA512).Hash -ne $h) { "CHANGED: $f" } }',
+    ),
+)
+"""(system, command): how to check a bag with the tools that the system has already."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BagPage:
+    """What the page of one bag says beyond the facts. `contents` is (path, what the file is) of its own files; `which`
+    says which bag of the transfer it is; `updates` are the bags that it updates, `left_out` says what is not in it."""
+
+    is_closed: bool
+    contents: Sequence[tuple[str, str]]
+    which: str
+    updates: Sequence[str] = ()
+    left_out: Sequence[str] = ()
+
+
+def bag_page(facts: CollectionFacts, extent: Extent, bag: BagPage) -> bytes:
+    """The page as HTML."""
+    rows = "".join(
+        f"<tr><td><code>{_text(path)}</code></td><td>{_text(words)}</td></tr>" for path, words in bag.contents
+    )
+    checks = "".join(f"<dt>{escape(system)}</dt><dd><pre>{escape(line)}</pre></dd>" for system, line in _CHECKS)
+    whereabouts = (
+        "handed over with it" if facts.originals else f"kept by {facts.holder or 'the family'}; these are scans only"
+    )
+    return f"""<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><title>{_text(facts.title)}</title>
+<style>body{{font:1rem/1.5 serif;max-width:46rem;margin:2rem auto;padding:0 1rem}}
+td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style></head><body>
+<h1>{_text(facts.title)}</h1>
+<p>{escape(extent.words)}; {escape(extent.years)}.
+The originals are {_text(whereabouts)}. Made on {facts.on_day}{_for_whom(facts)}.</p>
+<p>{_text(bag.which)}</p>
+{_CLOSED if bag.is_closed else _OPEN}
+{_updated(bag.updates)}<h2>What is here</h2><table>{rows}</table>
+{_not_here(bag.left_out)}<h2>Is it whole?</h2>
+<p>This folder is a bag (BagIt 1.0, RFC 8493). Every file below <code>data/</code> is listed with its SHA-512
+in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</p>
+<dl>{checks}</dl>
+<p>Nothing said, or “OK” behind each file, means that every file is as it was packed.</p>
+<h2>What to send back</h2>
+<p>Please fill in <code>receipt.csv</code> (accession number, your own reference for each item, remarks), and send it
+back; the family's copies and albums will carry your references from then on, and it will hear what you
+remarked.{_to_whom(facts)}</p>
+<p>Rights statements and forms in this package state what the family knows. They are no legal advice.</p>
+</body></html>
+""".encode()
+
+
+_CLOSED = """<p><strong>This is the closed part.</strong> It names people taken as living. Each item says until when it
+is closed, and why. It is not to be shown before that day.</p>"""
+_OPEN = """<p>This is the open part: the names of people taken as living, and scans that show or name them, are
+left out. They are in the closed part.</p>"""
+
+
+def _text(words: str) -> str:
+    return escape(clean(words))
+
+
+def _for_whom(facts: CollectionFacts) -> str:
+    return f" for {_text(facts.archive.repository)}" if facts.archive.repository else ""
+
+
+def _to_whom(facts: CollectionFacts) -> str:
+    return f" It comes from: {_text(facts.holder)}." if facts.holder else ""
+
+
+def _updated(bags: Sequence[str]) -> str:
+    if not bags:
+        return ""
+    lines = "".join(f"<li>{_text(words)}</li>" for words in bags)
+    return f"""<h2>This is an update</h2>
+<p>It updates:</p><ul>{lines}</ul>
+<p>The records and finding aids here are whole: put them in the place of the earlier ones. Files that you have already
+are not sent again; <code>data/metadata/files.csv</code> lists them. <strong>Please do first what
+<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted or replaced, and why.</p>
+"""
+
+
+def _not_here(left_out: Sequence[str]) -> str:
+    if not left_out:
+        return ""
+    return f"<h2>What is not here</h2><ul>{''.join(f'<li>{_text(words)}</li>' for words in left_out)}</ul>\n"

@@ -1,0 +1,113 @@
+"""What an archive is to withdraw or delete of earlier transfers, and why: `metadata/withdraw.csv` of an update.
+
+A row says of a file, an item or a statement of an earlier transfer what to do with it, in one word, and the reason:
+
+    delete   struck      words were taken out for good; every file of the earlier description may hold them
+    delete   closed      no longer in this part: it names or shows somebody, or its teller or the family closed it
+    replace  corrected   said otherwise now, or another file stands under that path
+    delete   withdrawn   no longer in the collection
+
+It holds no words that were told: only numbers, identifiers, names of fields and paths that the archive has already.
+"""
+
+from collections.abc import Collection as Sized
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
+from pathlib import Path
+
+from boxlore.core.records.marks import looks_like_number
+from boxlore.tasks.archive.transfer_updates import DESCRIBING, URN, Earlier, table_of
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records_for_outputs import keepers_alone
+
+TABLE = "metadata/withdraw.csv"
+HEADING = ("What to do", "Reason", "File", "SHA-256", "Transfer", "Number", "Identifier", "Field")
+
+
+class Reason(StrEnum):
+    """Why something of an earlier transfer no longer holds."""
+
+    STRUCK = "struck"
+    CLOSED = "closed"
+    CORRECTED = "corrected"
+    WITHDRAWN = "withdrawn"
+
+
+_DELETE, _REPLACE = "delete", "replace"
+
+
+@dataclass(slots=True)
+class Withdrawing:
+    """Gathers, while an update is counted, what of the earlier part no longer holds."""
+
+    collection: Collection
+    earlier: Earlier
+    is_public: bool
+    _gone: list[tuple[str, str, list[str]]] = field(default_factory=list)
+    """(number, item id, statement ids) of what was told and is not in this part now."""
+
+    def compare(self, number: str, ident: str, told: Iterable[str]) -> None:
+        """Hold what is told of a thing now against what was handed over of it."""
+        before = self.earlier.items.get(ident)
+        if before and (lacking := [name for name in before.told if name not in set(told)]):
+            self._gone.append((number, ident, lacking))
+
+    def rows(self, seen: Sized[str], files: Mapping[str, str]) -> list[Sequence[str]]:
+        """Every row below the heading. `seen` are the items of this part now, `files` the SHA-256 of every file that
+        it comes to with the earlier ones, by path."""
+        tombs = {struck.statement: struck for struck in self.collection.store.tombstones()}
+        hidden = keepers_alone(self.collection)
+        rows: list[Sequence[str]] = []
+        for ident, item in self.earlier.items.items():
+            if ident not in seen and item.number:
+                reason = self._of_item(ident, {struck.subject for struck in tombs.values()})
+                rows.append((_DELETE, reason, "", "", "", item.number, f"{URN}{ident}", ""))
+        in_force = self.collection.store.still_in_force([name for _, _, names in self._gone for name in names])
+        for number, _, names in self._gone:
+            for name in names:
+                struck = tombs.get(name)
+                reason = Reason.STRUCK if struck else Reason.CLOSED if name in in_force else Reason.CORRECTED
+                what = _REPLACE if reason is Reason.CORRECTED else _DELETE
+                shown = struck.field if struck and struck.subject not in hidden else in_force.get(name, "")
+                rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
+        rows += self._files(files)
+        return [*self._descriptions(rows), *rows] if rows else []
+
+    def _of_item(self, ident: str, struck: Sized[str]) -> Reason:
+        """Why an item is no longer in this part."""
+        if self.collection.store.number_of(ident):
+            return Reason.CLOSED
+        return Reason.STRUCK if ident in struck else Reason.WITHDRAWN
+
+    def _files(self, files: Mapping[str, str]) -> Iterator[Sequence[str]]:
+        for path, held in self.earlier.files.items():
+            if (now := files.get(path)) == held.sha256:
+                continue
+            is_replaced = now is not None
+            reason = Reason.CORRECTED if is_replaced else self._of_file(path, held.sha256)
+            yield (_REPLACE if is_replaced else _DELETE), reason, path, held.sha256, held.transfer, "", "", ""
+
+    def _of_file(self, path: str, sha256: str) -> Reason:
+        """Why a file is no longer in this part: of an item, or a scan, that the collection still has it is closed."""
+        store = self.collection.store
+        number = path.rpartition("/")[2].partition("_")[0]
+        is_of_an_item = looks_like_number(number)
+        is_here = self.is_public and (not is_of_an_item or bool(store.item_by_number(number)))
+        return Reason.CLOSED if is_here or store.scan_by_sha256(sha256) else Reason.WITHDRAWN
+
+    def _descriptions(self, rows: Sequence[Sequence[str]]) -> Iterator[Sequence[str]]:
+        """The description of every earlier transfer: to be deleted if words of it may no longer be shown."""
+        reasons = {row[1] for row in rows if not row[2]}
+        worst = next((reason for reason in (Reason.STRUCK, Reason.CLOSED) if reason in reasons), Reason.CORRECTED)
+        what = _REPLACE if worst is Reason.CORRECTED else _DELETE
+        for transfer in dict.fromkeys(bag.transfer for bag in self.earlier.bags):
+            for folder in DESCRIBING:
+                yield what, worst, folder, "", transfer, "", "", ""
+
+
+def read_withdrawn(bag: Path) -> Iterator[tuple[str, str]]:
+    """(path, SHA-256) of each file that a bag of an update withdraws or replaces."""
+    for row in table_of(bag / "data" / TABLE, *HEADING):
+        if row["File"] and row["SHA-256"]:
+            yield row["File"], row["SHA-256"]

@@ -1,0 +1,263 @@
+"""A transfer goes on: what was told, struck, closed and mended after it, and what comes back, step by step.
+
+The state that an archive must then have is our own rule; identifiers and counts of bags are RFC 8493, 2.2.2, read by
+bagit (PyPI); a finding aid's maintenance is EAD3 1.1.1 (Society of American Archivists), read by lxml.
+"""
+
+import csv
+import shutil
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from datetime import date
+from pathlib import Path
+
+import bagit
+import pytest
+from lxml import etree
+
+from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.tasks.archive.rebuild import rebuild
+from boxlore.tasks.archive.receipt import COLUMNS, read_receipt
+from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
+from boxlore.tasks.archive.withdrawing import TABLE
+from boxlore.tasks.check import check
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records_for_outputs import Selection, record_of
+from boxlore.tasks.people import registry
+from boxlore.tasks.scans.package_check import verify_package
+from boxlore.tasks.strike import strike_out
+from boxlore.tasks.telling.statements import Teller, Telling
+
+ON = date(2026, 11, 25)
+MUSEUM = Archive(repository="Port Chalmers Museum", takes=("dublin-core", "ead3", "rdf", "recordings", "scans"))
+
+
+def table(path: Path) -> list[dict[str, str]]:
+    with open(path, encoding="utf-8-sig", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+@dataclass
+class AtTheArchive:
+    """What an archive has that does as `withdraw.csv` says: files by part and path, the newest description."""
+
+    files: dict[tuple[str, str], bytes] = field(default_factory=dict)
+
+    def receive(self, package: Path) -> None:
+        for part in ("open", "closed"):
+            bags = sorted(package.glob(f"{part}*"))
+            for row in (row for bag in bags for row in table_of(bag / "data" / TABLE)):
+                for key in [key for key in self.files if key[0] == part and row["File"] and matches(key[1], row)]:
+                    del self.files[key]
+            for bag in bags:
+                data = bag / "data"
+                described = {key for key in self.files if key[0] == part and key[1].startswith("metadata/")}
+                for key in described if (data / "metadata").is_dir() else ():
+                    del self.files[key]
+                for path in data.rglob("*.*"):
+                    self.files[part, path.relative_to(data).as_posix()] = path.read_bytes()
+
+    def holding(self, words: bytes) -> set[str]:
+        """The parts in which these words stand anywhere."""
+        return {part for (part, _), data in self.files.items() if words in data}
+
+    def scans(self, part: str) -> set[str]:
+        return {path.rpartition("/")[2] for held, path in self.files if held == part and path.startswith("scans/")}
+
+
+def table_of(path: Path) -> list[dict[str, str]]:
+    return table(path) if path.is_file() else []
+
+
+def matches(path: str, row: dict[str, str]) -> bool:
+    return path == row["File"] or (row["File"].endswith("/") and path.startswith(row["File"]))
+
+
+@pytest.fixture
+def mine(small_family: Path, tmp_path: Path) -> Iterator[Collection]:
+    home = tmp_path / "mine"
+    shutil.copytree(small_family, home)
+    with open_collection(home, on_day=ON) as collection:
+        yield collection
+
+
+def hand_over(collection: Collection, out: Path, earlier: Path | None = None, **more: object) -> Transferred:
+    return transfer(collection, out, order=TransferOrder(archive=MUSEUM, earlier=earlier, **more))  # type: ignore[arg-type]
+
+
+def why(package: Path, part: str = "open") -> set[tuple[str, str, str, str]]:
+    """What is to be done, the reason, and the file or number, of each row."""
+    return {
+        (row["What to do"], row["Reason"], row["File"] or row["Number"], row["Field"])
+        for row in table(package / part / "data" / TABLE)
+    }
+
+
+def test_a_life_of_a_transfer(mine: Collection, tmp_path: Path) -> None:
+    museum, teller = AtTheArchive(), Teller(mine)
+    one, two, three, four = (tmp_path / name for name in ("1", "2", "3", "4"))
+    letter = "He never liked the harbour."
+    struck = teller.tell(find_item(mine, "TRA-0001"), "story", letter, Telling(audience="anyone"))
+
+    # 1. the first transfer: everything, in two parts
+    hand_over(mine, one)
+    museum.receive(one)
+    assert museum.holding(letter.encode()) == {"open", "closed"}
+    assert museum.scans("closed") > museum.scans("open") >= {"TRA-0001_f.jpg", "TRA-0002_f.jpg"}
+
+    # 2. a change, a strike, and an item that is closed
+    strike_out(mine, [struck.id])
+    teller.tell(find_item(mine, "TRA-0002"), "story", "He built boats at Kopli.", Telling(audience="anyone"))
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "archive:2060-01-01")
+    made = hand_over(mine, two, one)
+    assert [part.scans for part in made.parts] == [0, 0]  # not one file goes twice
+    assert {("delete", "struck", "TRA-0001", "story"), ("delete", "closed", "TRA-0002", "title"),
+            ("delete", "closed", "scans/TRA-0002_f.jpg", ""),
+            ("delete", "struck", "metadata/", "")} <= why(two)  # fmt: skip
+    assert ("delete", "struck", "TRA-0001", "story") in why(two, "closed")
+    assert not any("TRA-0002_f" in row[2] for row in why(two, "closed"))
+    museum.receive(two)
+    assert museum.holding(letter.encode()) == set()
+    assert museum.holding(b"He built boats at Kopli.") == {"closed"}
+    assert "TRA-0002_f.jpg" not in museum.scans("open") and "TRA-0002_f.jpg" in museum.scans("closed")
+
+    # 3. the receipt comes back, with remarks; the next update carries the archive's own references
+    receipt = tmp_path / "receipt.csv"
+    ident = find_item(mine, "TRA-0001").id
+    lines = [COLUMNS, ("", "", "the whole transfer", "2026/14", "", ""),
+             ("TRA-0001", f"urn:uuid:{ident}", "", "", "P-991", "Mould found; quarantined")]  # fmt: skip
+    receipt.write_text("\n".join(",".join(line) for line in lines), "utf-8")
+    received = read_receipt(mine, receipt, archive="Port Chalmers Museum")
+    assert (received.accessions, received.references, received.remarks) == (("2026/14",), 1, 1)
+    said = [found.finding.message for found in check(mine) if found.number == "TRA-0001"]
+    assert any(
+        "The archive remarks: “Mould found; quarantined” (receipt receipt.csv of Port" in words for words in said
+    )
+    assert any("Mould is a health hazard" in words for words in said)
+    assert read_receipt(mine, receipt, archive="Port Chalmers Museum").remarks == 0
+    hand_over(mine, three, two)
+    museum.receive(three)
+    assert museum.holding(b"P-991") == {"open", "closed"}
+    with pytest.raises(CouldNot, match="Nothing has changed"):
+        hand_over(mine, four, three)
+
+    # 4. what the archive has is the collection, and is one again
+    assert verify_package(tmp_path / "1") == verify_package(tmp_path / "2") == verify_package(tmp_path / "3") == []
+    made_again = rebuild(tmp_path / "again", three, also=[one, two], on_day=ON)
+    assert (made_again.items, made_again.missing, made_again.notes) == (3, (), ())
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
+        stories = [view.words for view in record_of(again, ident).all("story")]
+        assert stories == [view.words for view in record_of(mine, ident).all("story")] and letter not in stories
+        assert record_of(again, ident).words("archive_reference") == "P-991"
+        assert record_of(again, find_item(again, "TRA-0002").id).audiences == ("archive:2060-01-01",)
+        assert [row.statement for row in again.store.tombstones()] == [struck.id]
+
+
+def test_bags_are_told_apart_and_an_update_names_what_it_updates(mine: Collection, tmp_path: Path) -> None:
+    hand_over(mine, tmp_path / "1")
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    infos = {
+        (name, part): bagit.Bag(str(tmp_path / name / part)).info for name in ("1", "2") for part in ("open", "closed")
+    }
+    assert len({info["External-Identifier"] for info in infos.values()}) == 4
+    assert {(name, info["Bag-Group-Identifier"]) for (name, _), info in infos.items()} == {
+        (name, infos[name, "open"]["Bag-Group-Identifier"]) for name in ("1", "2")
+    }
+    assert [info["Bag-Count"] for info in infos.values()] == ["1 of 2", "2 of 2"] * 2
+    assert infos["2", "open"]["Updates-Transfer"] == infos["1", "open"]["Bag-Group-Identifier"]
+    for part in ("open", "closed"):
+        revised = infos["2", part]["Updates-Bag"]
+        manifest = (tmp_path / "1" / part / "manifest-sha512.txt").read_bytes()
+        before = infos["1", part]
+        for named in (
+            before["External-Identifier"],
+            before["Bagging-Time"],
+            bagit.hashlib.sha256(manifest).hexdigest(),
+        ):
+            assert named in revised
+            assert named in (tmp_path / "2" / part / "README.html").read_text("utf-8")
+            assert named in (tmp_path / "2" / part / "data" / "metadata" / "transfers.csv").read_text("utf-8-sig")
+
+
+def test_the_finding_aid_of_an_update_is_whole_and_says_that_it_was_revised(mine: Collection, tmp_path: Path) -> None:
+    """EAD3 1.1.1: maintenancestatus, maintenanceevent; recordid stays."""
+    hand_over(mine, tmp_path / "1")
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    trees = {
+        (name, part): etree.parse(tmp_path / name / part / "data" / "metadata" / "finding-aid.ead3.xml")
+        for name in ("1", "2")
+        for part in ("open", "closed")
+    }
+
+    def said(name: str, part: str, path: str) -> list[str]:
+        return trees[name, part].xpath(path, namespaces={"e": "http://ead3.archivists.org/schema/"})
+
+    for part in ("open", "closed"):
+        ids = [said(name, part, "string(//e:recordid)") for name in ("1", "2")]
+        assert ids[0] == ids[1]
+        status = [said(name, part, "string(//e:maintenancestatus/@value)") for name in ("1", "2")]
+        assert status == ["new", "revised"]
+        events = [said(name, part, "//e:maintenanceevent/e:eventtype/@value") for name in ("1", "2")]
+        assert events == [["created"], ["created", "revised"]]
+        assert len(said("2", part, "//e:c[@level='item']")) == 3
+    assert said("2", "open", "string(//e:recordid)") != said("2", "closed", "string(//e:recordid)")
+
+
+def test_what_was_chosen_is_remembered_and_what_was_not_is_not_gone(mine: Collection, tmp_path: Path) -> None:
+    hand_over(mine, tmp_path / "1", selection=Selection(items=("TRA-0001",)))
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    made = hand_over(mine, tmp_path / "2", tmp_path / "1")
+    assert [part.records for part in made.parts] == [1, 1]
+    made = hand_over(mine, tmp_path / "3", tmp_path / "2", selection=Selection(items=("TRA-0002",)))
+    assert [part.records for part in made.parts] == [2, 2]
+    rows = table(tmp_path / "3" / "open" / "data" / "metadata" / "changes.csv")
+    assert [(row["Number"], row["What"]) for row in rows if row["Number"]] == [("TRA-0002", "new")]
+    assert why(tmp_path / "3") == set()
+
+
+def test_a_choice_by_a_name_is_in_the_closed_part_alone(mine: Collection, tmp_path: Path) -> None:
+    hand_over(mine, tmp_path / "1", selection=Selection(person="Kristjan Tamm"))
+    opened = tmp_path / "1" / "open" / "data" / "metadata" / "transfers.csv"
+    assert "Kristjan" not in opened.read_text("utf-8-sig")
+    shutil.copytree(tmp_path / "1" / "open", tmp_path / "half" / "open")
+    with pytest.raises(WrongUse, match="does not say by which"):
+        hand_over(mine, tmp_path / "2", tmp_path / "half")
+    closed = tmp_path / "1" / "closed" / "data" / "metadata" / "transfers.csv"
+    for damaged in (b'Chosen\r\n"[1]"\r\n', b"Chosen\r\n{\r\n", b'Chosen\r\n"{""x"": 1}"\r\n'):
+        closed.write_bytes(damaged)
+        with pytest.raises(CouldNot, match="What was chosen for the transfer"):
+            hand_over(mine, tmp_path / "2", tmp_path / "1")
+
+
+def test_a_scan_that_is_mended_replaces_the_one_before(mine: Collection, tmp_path: Path) -> None:
+    hand_over(mine, tmp_path / "1")
+    item = find_item(mine, "TRA-0001")
+    scan = record_of(mine, item.id).scans[0]
+    path = mine.folder / scan.path
+    path.write_bytes(path.read_bytes() + b"\n")
+    made = hand_over(mine, tmp_path / "2", tmp_path / "1", take_changed=True)
+    assert made.parts[1].scans == 1
+    assert ("replace", "corrected", "scans/TRA-0001_f.jpg", "") in why(tmp_path / "2", "closed")
+
+
+def test_a_recording_goes_once_and_one_that_is_gone_is_withdrawn(mine: Collection, tmp_path: Path) -> None:
+    papers = mine.folder / "papers"
+    papers.mkdir(exist_ok=True)
+    (papers / "agreement.txt").write_text("signed", "utf-8")
+    hand_over(mine, tmp_path / "1")
+    (papers / "second.txt").write_text("signed too", "utf-8")
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    assert [path.name for path in (tmp_path / "2" / "closed" / "data" / "papers").iterdir()] == ["second.txt"]
+    (papers / "agreement.txt").unlink()
+    hand_over(mine, tmp_path / "3", tmp_path / "2")
+    assert ("delete", "withdrawn", "papers/agreement.txt", "") in why(tmp_path / "3", "closed")
+    rebuild(tmp_path / "again", tmp_path / "1", also=[tmp_path / "3", tmp_path / "2"], on_day=ON)
+    assert [path.name for path in (tmp_path / "again" / "papers").iterdir()] == ["second.txt"]
+    no_sound = replace(MUSEUM, takes=("dublin-core", "rdf"))
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling())
+    transfer(mine, tmp_path / "4", order=TransferOrder(archive=no_sound, earlier=tmp_path / "3"))
+    assert not any("papers" in row[2] for row in why(tmp_path / "4", "closed"))
