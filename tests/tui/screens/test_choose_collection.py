@@ -105,6 +105,7 @@ def test_leaving_by_the_menu(run: Run) -> None:
 def test_a_collection_is_made_again_from_a_transfer(run: Run, pictured: Path, tmp_path: Path) -> None:
     with open_collection(pictured) as collection:
         transfer(collection, tmp_path / "for the archive")
+    (tmp_path / "empty").mkdir()
 
     async def rebuild() -> None:
         async with hands_on(None) as hands:
@@ -113,7 +114,7 @@ def test_a_collection_is_made_again_from_a_transfer(run: Run, pictured: Path, tm
             assert "Name both folders." in hands.text
             await hands.refill(str(tmp_path / "nowhere"), str(tmp_path / "again"))
             assert "There is no folder" in hands.text
-            await hands.refill(str(tmp_path), str(tmp_path / "again"))
+            await hands.refill(str(tmp_path / "empty"), str(tmp_path / "again"))
             await hands.until("holds no transfer with linked data")
             await hands.refill(str(tmp_path / "for the archive"), str(tmp_path / "again"))
             await hands.until("2 items, 1 scan")
