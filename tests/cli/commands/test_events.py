@@ -33,3 +33,11 @@ def test_a_date_that_says_none_is_named(run, bare) -> None:  # type: ignore[no-u
     assert run("-c", home, "events", "list")[1].startswith("no date yet: the move  (the keeper)  [")
     assert "nothing leans on it" in run("-c", home, "events", "date", "move", "one spring")[2]
     assert run("-c", home, "events", "add", "the fire", "--kind", "banana")[0] == 2
+
+
+def test_an_event_whose_name_stands_on_in_an_item_is_not_said_to_be_gone(run, bare) -> None:  # type: ignore[no-untyped-def]
+    home = bare(1)
+    run("-c", home, "events", "add", "The bankrupt sale", "1925")
+    run("-c", home, "tell", "TRA-0001", "occasion", "The bankrupt sale")
+    removed = run("-c", home, "events", "remove", "bankrupt", "--for-good")[2]
+    assert "is off the time line, but words of it stand on: the lines above say where" in removed

@@ -12,13 +12,13 @@ import pytest
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.consent import make_consent
-from boxlore.core.statements import Kind
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.name_answers import decide
 from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.people.registry import consent
+from boxlore.tasks.people.registry import consent, set_audience
 
 
 @pytest.fixture
@@ -65,3 +65,16 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
     with open(tmp_path / "later/closed/data/metadata/rights.csv", encoding="utf-8-sig", newline="") as file:
         (row,) = [row for row in csv.DictReader(file) if row["Act"] == "name"]
     assert (row["About"], row["Allowed"]) == (mia.uri, "disallow"), "no answer allows what is taken back"
+
+
+def test_no_answer_is_recorded_as_naming_whom_the_keeper_keeps_to_an_audience(
+    collection: Collection, tmp_path: Path
+) -> None:
+    title = [place for hit in look_for_names(collection).namings for place in hit.places if place.where == "title"]
+    assert decide(collection, [(title[0], NamingAnswer.MAY)]) == 1
+    (mia,) = collection.people().values()
+    set_audience(collection, Subject(Kind.PERSON, mia.id), "family")
+    order = TransferOrder(archive=Archive(takes=("inventory",)), go_on=True)
+    transfer(collection, tmp_path / "kept", order=order)
+    with open(tmp_path / "kept/closed/data/metadata/rights.csv", encoding="utf-8-sig", newline="") as file:
+        assert [row for row in csv.DictReader(file) if row["Act"] == "name"] == []

@@ -102,13 +102,16 @@ def remove(ctx: click.Context, event: str, for_good: bool) -> None:
         meant = by_hand.find_event(collection, event)
         statements = by_hand.statements_of(collection, meant)
         count = by_hand.remove_event(Teller(collection), meant)
+        stands = False
         if for_good:
             report = strike_out(collection, statements, waiting=talk.say)
             left = [*still_standing(collection, report), *map(words_about, carriers(collection, report))]
             for words in left:
                 talk.say(words)
             named(collection)
-    talk.say(f"“{meant.name}” is off the time line.{_read(count)}")
+            stands = bool(report.standing)
+    but = ", but words of it stand on: the lines above say where, and what takes them out" if stands else ""
+    talk.say(f"“{meant.name}” is off the time line{but}.{_read(count)}")
 
 
 def _read(count: int) -> str:

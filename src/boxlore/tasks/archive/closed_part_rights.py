@@ -12,7 +12,6 @@ from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.item_record import Record
-from boxlore.tasks.archive.name_answers import took_consent_back
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
@@ -41,9 +40,15 @@ def rights_schema() -> bytes:
 
 
 def rights_rows(
-    collection: Collection, seen: AudienceView, closures: Iterable[tuple[Record, Closure | None]]
+    collection: Collection,
+    seen: AudienceView,
+    closures: Iterable[tuple[Record, Closure | None]],
+    never_named: frozenset[str] = frozenset(),
 ) -> Iterator[tuple[str, ...]]:
-    """The heading and every row: consents, then item by item why it is closed and where somebody may be named."""
+    """The heading and every row: consents, then item by item why it is closed and where somebody may be named.
+
+    No answer names outside whom `never_named` (ids) has.
+    """
     yield tuple(title for title, _, _ in COLUMNS)
     for person in collection.people().values():
         if seen.recipient.may_name(person.id, person.name):
@@ -53,7 +58,7 @@ def rights_rows(
         decision = NAMING_WORDS.or_none(words)
         if decision is None or decision.answer is not NamingAnswer.MAY:
             continue
-        if not took_consent_back(collection, decision.person):
+        if decision.person not in never_named:
             allowed.setdefault(item, []).append(decision.where)
     for record, closure in closures:
         if closure is not None:

@@ -57,7 +57,13 @@ from boxlore.tasks.archive.withdrawing import Withdrawing
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
-from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, keepers_alone
+from boxlore.tasks.collection.records_for_outputs import (
+    EVERYTHING,
+    AudienceView,
+    Selection,
+    keepers_alone,
+    never_named_outside,
+)
 from boxlore.tasks.collection.settings import FILE_NAME, as_toml
 from boxlore.tasks.scans import fixity_events
 
@@ -167,7 +173,7 @@ def make_files(making: Making) -> None:
 def _rights(making: Making) -> None:
     """What was consented to and what is closed, with the schema of the table."""
     closures = ((record, making.facts.closure_of(record)) for record in making.records())
-    rows = rights_rows(making.collection, making.seen, closures)
+    rows = rights_rows(making.collection, making.seen, closures, never_named_outside(making.collection))
     making.put(TABLE, "consents, and what is closed until when and why (rights records)", as_table(rows))
     making.put(SCHEMA, "what the columns of that table mean", [rights_schema()])
 

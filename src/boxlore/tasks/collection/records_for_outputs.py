@@ -217,6 +217,11 @@ def _holds(asked: Sequence[str], words: str) -> bool:
     return all(any(token.startswith(start) for token in tokens) for start in asked)
 
 
+def never_named_outside(collection: Collection) -> frozenset[str]:
+    """The ids of those whom no answer of the keeper names outside."""
+    return seen_by(collection, To.OUTSIDE).withheld.never_named
+
+
 def seen_by(collection: Collection, to: To) -> AudienceView:
     """Work out who is living, then whose names are withheld from that audience."""
     if to.is_public:
