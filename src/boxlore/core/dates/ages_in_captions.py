@@ -28,6 +28,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
     ages: list[tuple[int, str]] = []
     order = ""
     of_age = nearly = about = tail = False
+    between = False  # words between one person and the age
     before = tokens[0]
     for token in tokens:
         kinds, led, before = token.kinds, before, token
@@ -57,13 +58,19 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
             about = True
         elif kinds & _OF_AGE:
             of_age = True
+            if between and led.senses[0].kind != "comma":
+                return None  # “Peter with Jane aged 3”
         elif kinds & _ADDED or told in _WITH:
             continue
         elif kinds == {"name"} and ages and len(ages) == len(lives) and _leads(led, text):
             tail = True  # “Linda, 4, with doll”
+        elif kinds == {"name"} and order in ("", "p"):
+            between = True  # “our Peter on the donkey, aged 3”
         else:
             return None
     count = len(lives)
+    if between and not (of_age and count == 1):
+        return None
     if not count or len(ages) != count or order not in ("pn" * count, "p" * count + "n" * count):
         return None
     if not all(lives) or not all(0 < number <= OLDEST for number, _ in ages):
@@ -72,7 +79,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
     whole = _in_all(dates)
     if not whole:
         raise NoSuchDate(f"“{text}”: these ages do not go together. Which is right?", tuple(dates))
-    if not of_age or tail:
+    if not of_age or tail or between:
         raise NoSuchDate(f"“{text}”: is {asked(whole, context)} meant?", (whole,))
     return whole
 

@@ -25,7 +25,7 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
-from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
+from boxlore.core.dates.double_meanings import doubted, give_or_take, is_month_or_day, spread, without_letter_of_lab
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
@@ -116,6 +116,10 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if slip := _mistyped(words, context, own):
         return slip
+    if words[-1].isupper() and (stamp := without_letter_of_lab(words)):
+        stamped = understood(stamp, context, own)
+        if stamped and is_month_or_day(stamped.edtf):
+            return stamped
     if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
         return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
     if (era := beside_era(words)) and (both := _of_both(era, context, own)):
@@ -201,7 +205,11 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
         letter.isdigit() or letter in _DOUBTING for letter in words[tail[0].end :]
     ):
         return None
-    outcome = _doubted(_decided(_ways(tokens[:comma]), context), context)
+    head = tokens[:comma]
+    outcome = _doubted(_decided(_ways(head), context), context)
+    if outcome is None and any(token.senses[0].kind == "person" for token in head):  # “Peter's 18th, in the Institute”
+        aged = _of_age(head, words[: head[-1].end], context)
+        return aged if aged and aged.edtf and not aged.ask else None
     if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
         return None
     of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(YEARS_TOLD) for token in tokens[:comma])
@@ -489,6 +497,8 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None
     words = [senses[place] for place in row.places]
+    if "feast" in kinds and "unit" in kinds:
+        words = _with_weekends(words)
     if row.doubted:
         words[0] = _DOUBT
     if row.may_be_short:
@@ -508,6 +518,16 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if expression.kind == "one":
         expression.leaves()[0].season_alone = True
     return expression
+
+
+def _with_weekends(words: list[Sense]) -> list[Sense]:
+    """“Bank Holiday w/e”: behind a feast it is the weekend, and no week that ends then."""
+    return [
+        Sense("unit", "weekend", word.languages)
+        if at >= 0 and word.value == "week_to" and words[at].kind == "feast"
+        else word
+        for at, word in enumerate(words, -1)
+    ]
 
 
 def _is_of_another_order(sense: Sense, context: DateContext) -> bool:

@@ -22,6 +22,8 @@ something in a family too: Epiphany, and a baptism."""
 
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
+_TEAM = re.compile(r"\b\d+(?:st|nd|rd|th) XI\b")
+"""`1st XI 1938`: a team of eleven, and hardly November, since nobody writes an ordinal before a Roman month."""
 _CLOCK = re.compile(
     r"\b(?:at|kell|klo|kello|kl\.?|alle|ore|a las|às|o godz\.?|plkst\.?) (?P<time>(?:[01]\d|2[0-3])[0-5]\d)(?!\d)",
     re.IGNORECASE,
@@ -49,6 +51,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     if text[4] == "-":
         if text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
             return _asked((text[:4], text), context)
+        if text[4:7] == "-11" and _TEAM.search(told):
+            return _asked((text[:4], text), context)
         if named := _NAMED.fullmatch(told):
             return _asked((text, named["year"]), context)
     year = text[:4]
@@ -61,6 +65,22 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
     shown = " or ".join(asked(text, context) for text in choices)
     return Outcome(None, f"“{context.text}”: is {shown} meant?", choices)
+
+
+_LETTER_OF_LAB = re.compile(r"(?P<date>.*\d)[ .·•*-]+[A-Z]", re.ASCII)
+_MONTH_OR_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?")
+
+
+def without_letter_of_lab(words: str) -> str:
+    """“SEP 62 M”: what stands before a capital letter at the end, as processing laboratories print it; empty for other
+    words."""
+    match = _LETTER_OF_LAB.fullmatch(words)
+    return match["date"] if match else ""
+
+
+def is_month_or_day(edtf: Edtf | None) -> bool:
+    """Whether a date is one month or one day."""
+    return edtf is not None and _MONTH_OR_DAY.fullmatch(edtf.text) is not None
 
 
 def give_or_take(words: str) -> tuple[str, int] | None:

@@ -557,7 +557,7 @@ class Grammar:
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
             unit, count = unit[:-1], count or NEXT_TO_IT
         value = sense.value if isinstance(sense.value, int) else 0
-        if unit in ("weekend", "week_from", "week_to"):
+        if unit in ("week_from", "week_to") or (unit == "weekend" and count):
             raise NoForm
         if loose:
             anchor.mark |= ABOUT

@@ -74,7 +74,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     )  # fmt: skip
     outcome = understood(context.text, context, _own(known))
     if outcome is None or outcome.edtf is None:
-        outcome = _of_what_may_be_meant(context, known, offered=bool(outcome and outcome.alternatives)) or outcome
+        outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if outcome is None:
         return _no_date(text)
     if outcome.edtf is None:
@@ -82,9 +82,10 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
 
 
-def _of_what_may_be_meant(context: DateContext, known: KnownDates, *, offered: bool) -> Outcome | None:
+def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tuple[str, ...]) -> Outcome | None:
     """The date by each event that the words may mean, and the question which of them is; None where they mean none.
-    Where dates are `offered` without an event (“fire brigade, 1936”), one counts only if all words are read by it."""
+    Where dates are `offered` without an event (“fire brigade, 1936”), one counts only if all words are read by it, and
+    they are choices too."""
     told = PIECE.findall(_plain(context.text))
     within = [words for words in known.perhaps if _holds(told, PIECE.findall(_plain(words)))]
     if not within:
@@ -103,8 +104,8 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, *, offered: b
     *before, last = dict.fromkeys(names.values())
     which = f"{', '.join(before)} or {last}" if before else last
     ask = f"“{context.text}”: is {which} meant?"
-    first, *others = names
-    return Outcome(None, ask, tuple(names)) if before else Outcome(standard.parsed(first), ask, tuple(others))
+    first, *others = [*names, *(text for text in offered if text not in names)]
+    return Outcome(None, ask, (first, *others)) if before else Outcome(standard.parsed(first), ask, tuple(others))
 
 
 def _plain(words: str) -> str:

@@ -17,6 +17,7 @@ from boxlore.core.dates.weeks import stretch_of
 A_FEW, NEXT_TO_IT, A_COUPLE = -1, -2, -3
 """Counts that are no number: two to six, those next to the date, about two."""
 
+_FRIDAY = 4
 DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 
 
@@ -129,6 +130,11 @@ def _months_near(first: Day, last: Day, distance: Distance) -> str:
 
 def _days_near(first: Day, last: Day, distance: Distance) -> str:
     start, end = to_number(*first), to_number(*last)
+    if distance.unit == "weekend":
+        if start != end or (start - 1) % 7 > _FRIDAY:
+            raise NoSuchDate("Which weekend is meant?")
+        saturday = start - (start - 1) % 7 + _FRIDAY + 1 - (7 if distance.side < 0 else 0)
+        return f"{from_number(saturday)}/{from_number(saturday + 1)}"
     if distance.unit == "weekday":
         if start != end:
             raise NoSuchDate("On which day exactly was that?")
