@@ -198,6 +198,8 @@ AGES = [  # words, EDTF, a word of the question
     ("Ruth aged 3, Whitby", None, "meant?"),
     ("Ruth's 18th, in the Institute", "1919-12-30", None),
     ("Jo's 18th, in the Institute", None, None),
+    ("Ruth, 4, with big doll", None, "meant?"),
+    ("Ruth about 200", None, None),
     ("Ruth about two", None, "is between 1902 and 1905"),
     ("Ruth must be about three", None, "meant?"),
     ("Ruth, 4, with doll", None, "meant?"),

@@ -15,6 +15,7 @@ Year: 1946-24.
 """
 
 import re
+from contextlib import suppress
 from collections.abc import Sequence
 from itertools import product
 
@@ -116,6 +117,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if slip := _mistyped(words, context, own):
         return slip
+    if words.endswith(" on") and words[-4].isdigit():
+        return understood(f"{words}wards", context, own)  # “1949 on”
     if words[-1].isupper() and (stamp := without_letter_of_lab(words)):
         stamped = understood(stamp, context, own)
         if stamped and is_month_or_day(stamped.edtf):
@@ -583,8 +586,8 @@ def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -
     for date in expression.leaves() if expression.kind != "one" and none.choices else ():
         try:
             Expression("one", [date]).text(context)
-        except NoSuchDate as asked_of_it:
-            if asked_of_it.choices != none.choices:
+        except (NoSuchDate, TextFault) as asked_of_it:
+            if getattr(asked_of_it, "choices", ()) != none.choices:
                 continue
             slots = date.__dict__.copy()
             whole: dict[str, None] = {}
@@ -595,8 +598,6 @@ def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -
             date.__dict__.clear()
             date.__dict__.update(slots)
             return tuple(filter(None, whole))
-        except TextFault:
-            continue
     return ()
 
 
@@ -613,10 +614,9 @@ def _other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]
     the war”)."""
     if expression.kind != "within" or not any(date.span for date in expression.leaves()):
         return ()
-    try:
+    picks = range(0)
+    with suppress(NoSuchDate):
         picks = range(1, expression.choices(context))
-    except NoSuchDate:
-        return ()
     return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
 
 

@@ -293,6 +293,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("june bank holiday",), "IE", 1973, 0, ("nth", 6, 0, 1), "Holidays (Employees) Act 1973 (from memory)"),
     (("october bank holiday",), "IE", 1977, 0, ("nth", 10, 0, -1), _MEMORY),
     (("orangemen's day",), "GB", 1796, 0, ("fixed", 7, 12), "Northern Ireland; fixed day"),
+    (("oak apple day", "royal oak day"), "", 1660, 0, ("fixed", 5, 29), "fixed day (from memory)"),
+    (("mischief night",), "GB", 1900, 0, ("fixed", 11, 4), "the eve of 5 November, in the north of England (from memory)"),
     (("burns night",), "", 1801, 0, ("fixed", 1, 25), "fixed day"),
     (("empire day",), "", 1903, 1957, ("fixed", 5, 24), "Queen Victoria's birthday"),
     (("armistice day",), "", 1918, 0, ("fixed", 11, 11), "Armistice of 11 November 1918"),
