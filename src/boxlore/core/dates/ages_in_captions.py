@@ -18,8 +18,6 @@ _CHILD_UNITS = frozenset(("day", "week", "month"))
 _DATED = frozenset("person day ordinal year dates short years month season feast decade decade_digits unit".split())
 """What no words behind the ages may be."""
 
-OLDEST = 110
-
 
 def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | None:
     """The EDTF of the days on which all of them were so old; None where words tell no ages. Raises NoSuchDate where it
@@ -71,9 +69,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
     count = len(lives)
     if between and not (of_age and count == 1):
         return None
-    if not count or len(ages) != count or order not in ("pn" * count, "p" * count + "n" * count):
-        return None
-    if not all(lives) or not all(0 < number <= OLDEST for number, _ in ages):
+    if not count or not all(lives) or len(ages) != count or order not in ("pn" * count, "p" * count + "n" * count):
         return None
     dates = [_at(born, *age) for born, age in zip(lives, ages, strict=True)]
     whole = _in_all(dates)

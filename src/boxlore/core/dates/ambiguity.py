@@ -15,8 +15,8 @@ Year: 1946-24.
 """
 
 import re
-from contextlib import suppress
 from collections.abc import Sequence
+from contextlib import suppress
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
@@ -117,7 +117,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if slip := _mistyped(words, context, own):
         return slip
-    if words.endswith(" on") and words[-4].isdigit():
+    onwards = words.endswith(" on") and words[-4].isdigit()
+    if onwards and (begun := understood(words[:-3], context, own)) and begun.edtf and begun.edtf.kind == "date":
         return understood(f"{words}wards", context, own)  # “1949 on”
     if words[-1].isupper() and (stamp := without_letter_of_lab(words)):
         stamped = understood(stamp, context, own)
