@@ -7,7 +7,7 @@ from functools import partial
 from boxlore.cli.plain_sitting import Plain, name_lines, person_lines
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.sitting.which_name import open_name, take_name
-from boxlore.tasks.sitting.which_person import open_person, take_person
+from boxlore.tasks.sitting.which_person import open_people, take_person
 
 
 def name(plain: Plain, words: str) -> None:
@@ -20,11 +20,13 @@ def name(plain: Plain, words: str) -> None:
 
 def person(plain: Plain, words: str) -> None:
     """`.person`: the choices again; `.person 2`: the second is meant."""
-    question = open_person(plain.sitting, plain.record)
-    if question is None:
+    questions = list(open_people(plain.sitting, plain.record))
+    if not questions:
         raise WrongUse("Nobody is in question here.", ".who shows everything told of this item.")
-    take = partial(take_person, plain.sitting, plain.record, question)
-    _choose(plain, ".person", words, person_lines(question), take)
+    take = partial(take_person, plain.sitting, plain.record, questions[0])
+    _choose(plain, ".person", words, person_lines(questions), take)
+    for line in person_lines(list(open_people(plain.sitting, plain.record))) if words else ():
+        plain.say(line)  # the next question, so that none is left unseen
 
 
 def _choose(plain: Plain, order: str, words: str, lines: Sequence[str], take: Callable[[int], str]) -> None:

@@ -12,7 +12,7 @@ Each answer is on the disk before the next question is asked. `tasks.sitting.ses
 the screen.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import chain
 
@@ -20,6 +20,7 @@ from boxlore.core.crosswalk.captions import Style, caption
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.prompts import Prompt
@@ -32,7 +33,7 @@ from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name
-from boxlore.tasks.sitting.which_person import OpenPerson, open_person
+from boxlore.tasks.sitting.which_person import OpenPerson, open_people
 from boxlore.tasks.telling.finding import found
 
 Say = Callable[[str], None]
@@ -139,9 +140,9 @@ class Plain:
         name = open_name(self.sitting, self.record) if self.prompt.field == "person" else None
         for line in name_lines(name) if name is not None else ():
             self.say(line)
-        person = open_person(self.sitting, self.record) if self.prompt.field == "person" else None
-        for line in person_lines(person) if person is not None else ():
-            self.say(line)
+        if self.prompt.field == "person":
+            for line in person_lines(list(open_people(self.sitting, self.record))):
+                self.say(line)
         return question is not None and bool(question.names)
 
     def read_again(self) -> None:
@@ -331,10 +332,14 @@ def name_lines(question: OpenName) -> list[str]:
     return [question.question, *numbered, ".name 1 takes the first, the likeliest."]
 
 
-def person_lines(question: OpenPerson) -> list[str]:
-    """The question who is meant, its choices, numbered, and how to choose."""
+def person_lines(questions: Sequence[OpenPerson]) -> list[str]:
+    """The first question who is meant, its choices, numbered, how to choose, and how many questions follow it."""
+    if not questions:
+        return []
+    question, *others = questions
     numbered = [f"{number}. {name}" for number, name in enumerate(question.names, 1)]
-    return [question.asks, *numbered, ".person 1 takes the first; an empty line goes on."]
+    follow = f" Then {several(len(others), 'more question')} who is meant." if others else ""
+    return [question.asks, *numbered, f".person 1 takes the first; an empty line goes on.{follow}"]
 
 
 def choice_lines(question: OpenQuestion) -> list[str]:

@@ -50,7 +50,6 @@ DOUBTFUL = [
         ["Somebody new: Fred Moss", "Somebody new: Nell Moss", "Somebody new: Fred Moss Nell Moss", NOBODY],
     ),
     ("Looks like Ruth but it's her cousin Edna", ["Somebody new: Ruth", NOBODY]),
-    ("Missing: Mary Ann Gower", ["Somebody new: Mary Ann Gower", NOBODY]),
 ]
 
 

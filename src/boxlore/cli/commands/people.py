@@ -14,6 +14,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Capacity, Matter, allowed, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind, Source, Subject
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -54,13 +55,15 @@ def _edtf(date: DateReading | None) -> str | None:
 @options.as_json
 @click.pass_context
 def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> None:
-    """Everyone in the registry, or those whose names hold WORDS, by sort form.
+    """Everyone in the registry, or those whose names hold WORDS, by sort form, in the alphabet of the collection.
 
     The exit code is 1 where WORDS are in no name.
     """
     with open_collection(ctx.obj, write=False) as collection:
         sought = " ".join(words).casefold()
-        everyone = sorted(collection.people().values(), key=lambda person: (person.sort_name, person.id))
+        language = collection.settings.language
+        people_here = collection.people().values()
+        everyone = sorted(people_here, key=lambda person: (list_key(person.sort_name, language), person.id))
     matching = [
         person
         for person in everyone

@@ -9,7 +9,7 @@ from collections.abc import Iterable
 
 from boxlore.core.people.who_is_where.reader import names_nobody
 
-OF_A_REMARK = re.compile(r"Is “(.+?)” in the picture too, where “(.+)” is told of ")
+OF_A_REMARK = re.compile(r"Is (?:“(.+?)”|the teller) in the picture too, where “(.+)” is told of ")
 _WHO_ARE = re.compile(r"Who are “")
 
 

@@ -1,6 +1,7 @@
 """Who is meant, where told words leave it open: several bear the name, or the words may be nobody's name.
 
-The choices are those of the registry who may be meant, somebody new, and nobody. As with places (`which_place`) a
+The choices are those of the registry who may be meant, the teller or the teller's own kin where the words say so (“me”,
+“Mum”), somebody new, and nobody, who stands first where the words rule somebody out. As with places (`which_place`) a
 choice is kept as the confirmed reading of the same statement: the words stay as they were told, and undo brings the
 question back. “Nobody” takes only the question away. Whoever was named only in a remark (“Anna leaning on Dot”) is told
 by the choice, in words of their own.
@@ -9,15 +10,20 @@ by the choice, in words of their own.
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import several
+from boxlore.core.people.kin import possessive
 from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
 from boxlore.core.people.names.words_table import KIN_ALONE
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
+from boxlore.core.people.who_is_where.kin_words import ME_ALONE, own_relation, own_relation_in_a_sentence
+from boxlore.core.people.who_is_where.remarks import is_absent
+from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets
-from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.core.statements import Kind, Said, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
@@ -29,11 +35,14 @@ MOST_KNOWN = 6
 
 @dataclass(frozen=True, slots=True)
 class Meant:
-    """One choice in words: somebody of the registry (`person`, an id), somebody new (`name`), or nobody (neither)."""
+    """One choice in words: somebody of the registry (`person`, an id), the teller's own or somebody new (`name`), or
+    nobody (neither)."""
 
     words: str
     person: str = ""
     name: str = ""
+    own: str = ""
+    """What the name tells of the one who says it: `self` for `me`, `mother` for `Mum`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +64,11 @@ class OpenPerson:
 
 def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
     """The first question that is open about who is in the picture; None if there is none."""
+    return next(open_people(sitting, record), None)
+
+
+def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
+    """Every question that is open about who is in the picture."""
     rows = [said for said, _ in sitting.collection.store.statements(Subject(Kind.ITEM, record.id))]
     notes = [said for said in rows if said.field == "asked" and said.words]
     people = sitting.collection.people().values()
@@ -76,20 +90,39 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
                 asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
         else:
             known, asks = list(_who_may_be(people, name)), ""
-        nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()
-        choices = (*_known(known), *_new(name), *nobody)
-        return OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
-    return next(_of_remarks(record, notes, people), None)
+        nobody = (_NOBODY,) if note and not view.asks else ()
+        somebody = (*_known(known), *_new(name, _teller(sitting, view)))
+        choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
+        yield OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
+    yield from _of_remarks(sitting, record, notes)
 
 
-def _of_remarks(record: Record, notes: Sequence[Statement], people: Iterable[Person]) -> Iterator[OpenPerson]:
+_NOBODY = Meant("Nobody: the words stay as told")
+
+
+def _rules_out(words: str) -> bool:
+    """Whether the words say that somebody is not in the picture: `Mum took it`, `Tom (missing)`."""
+    elements = elements_of(words)
+    return any(is_absent(told) for told in (elements, *(element.inside for element in elements)))
+
+
+def _teller(sitting: Sitting, view: StatementView) -> str:
+    """The name of the narrator who told it; empty where nobody tells."""
+    told_by = view.source.ref if view.source.said is Said.NARRATOR else ""
+    person = sitting.collection.people().get(told_by)
+    return person.name if person else ""
+
+
+def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) -> Iterator[OpenPerson]:
     """The questions about those who are named only in what is told of somebody else."""
+    people = sitting.collection.people().values()
     for note in notes:
         asked = OF_A_REMARK.match(note.words)
         view = next((view for view in record.all("person") if asked and asked[2] in view.words), None)
         if asked and view:
-            choices = (*_known(known_by(people, asked[1])), *_new(asked[1]), Meant("Nobody: the words stay as told"))
-            yield OpenPerson(view, note.words, note.id, choices, asked[1])
+            name = asked[1] or "me"
+            choices = (*_known(known_by(people, name)), *_new(name, _teller(sitting, view)), _NOBODY)
+            yield OpenPerson(view, note.words, note.id, choices, name)
 
 
 def _who_may_be(people: Iterable[Person], words: str) -> Iterator[Person]:
@@ -113,10 +146,17 @@ def _known(people: Sequence[Person]) -> Iterator[Meant]:
         yield Meant(told_apart(person) if names.count(name) > 1 else name, person=person.id)
 
 
-def _new(words: str) -> Iterator[Meant]:
-    """Somebody new of each name within the words, and of all of them."""
+def _new(words: str, teller: str) -> Iterator[Meant]:
+    """The teller and the teller's own kin of each word within that says so, else somebody new of each name, and of all
+    the words."""
     for name in (*_names_within(words), words):
-        yield Meant(f"Somebody new: {name}", name=name)
+        own = own_relation(name) or own_relation_in_a_sentence(name)
+        if not (own and teller):
+            yield Meant(f"Somebody new: {name}", name=name)
+        elif own == "self":
+            yield Meant(f"{teller}, who tells", name=name, own=own)
+        else:
+            yield Meant(f"{possessive(teller)} {own}", name=name, own=own)
 
 
 def _names_within(words: str) -> list[str]:
@@ -127,7 +167,7 @@ def _names_within(words: str) -> list[str]:
     for token in tokens_of(words):
         bare = token_of(token.text.rstrip(",;").removesuffix("'s").removesuffix("’s"))
         is_large = bare.text[:1].isupper()
-        opens = is_large and (bare.is_given or bare.plain in KIN_ALONE)
+        opens = (is_large and (bare.is_given or bare.plain in KIN_ALONE)) or bare.plain in ME_ALONE
         belongs = opens or (goes_on and is_large)
         if opens and not (goes_on and names[-1][-1].is_given):
             names.append([bare])
@@ -145,12 +185,21 @@ def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: 
     item, view = Subject(Kind.ITEM, record.id), question.view
     if choice.person or choice.name:
         told = _told_too(sitting, question, item, act) if question.remarked else view.statement
-        somebody = Subject(Kind.PERSON, choice.person) if choice.person else _made(sitting, view, choice.name, act)
-        act.readings.append((told, person_reading(somebody)))
+        if choice.own:
+            said = next(said for said in (*act.index.of(item), *_said_of(sitting, item)) if said.id == told)
+            if not sitting.teller.read_own(act, said, choice.name, choice.own):
+                raise WrongUse(f"Several people are {choice.words}.", "Say the name of the one who is meant.")
+        else:
+            somebody = Subject(Kind.PERSON, choice.person) if choice.person else _made(sitting, view, choice.name, act)
+            act.readings.append((told, person_reading(somebody)))
     if question.note:
         act.state(item, "asked", "", replaces=question.note, audience="keeper", sitting=sitting.id)
     sitting.finish(act, record.id)
     return choice.words
+
+
+def _said_of(sitting: Sitting, item: Subject) -> Iterator[Statement]:
+    return (said for said, _ in sitting.collection.store.statements(item))
 
 
 def _told_too(sitting: Sitting, question: OpenPerson, item: Subject, act: Act) -> str:

@@ -344,7 +344,7 @@ class Teller:
             act.state(statement.subject, "row", ROW_WORDS.write(row), sitting=statement.sitting)
         question = person.asks
         if person.words and (relation := own_relation(person.words)):
-            read = self._read_own(act, statement, person.words, relation)
+            read = self.read_own(act, statement, person.words, relation)
             question = "" if read else f"Whose “{person.words}” is in the picture?"
         elif person.words and person.is_person and person.family:
             question = self._read_of_family(act, statement, person) or question
@@ -375,7 +375,7 @@ class Teller:
             act.index.read(act.index.of(made)[0].id, Reading("name", parts, NAMES))
         return ""
 
-    def _read_own(self, act: Act, statement: Statement, words: str, relation: str) -> bool:
+    def read_own(self, act: Act, statement: Statement, words: str, relation: str) -> bool:
         """The narrator, or the narrator's mother: the one of the registry, or a new one. False where it is in doubt."""
         ident, name = self._narrator(statement.source)
         if ident and relation == "self":

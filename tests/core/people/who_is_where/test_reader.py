@@ -26,7 +26,8 @@ LEFT = [
     ("Tagareas vasakult: Jaan Kask; ees istub ema, süles väike Tiiu", True),
     ("Clockwise from top left: Ruby, Pearl", True),
     ("Clockwise: Ruby, Pearl", False),
-    ("Back row, left to right: Anna Tamm, my sister, and Juhan; 3rd from left in front: Tom with the dog", False),
+    ("Back row, left to right: Anna Tamm, my sister, and Juhan; 3rd from left in front: Tom with the dog", True),
+    ("Tom is kneeling in the front row on the far left.", True),
     ("Anna (on the left), Ruth (in white)", False),
     ("1 Anna, 2 unknown", False),
 ]

@@ -19,6 +19,12 @@ from boxlore.core.statements import fold
 _OF_THE_FAMILY = ("neto", "filho", "junior", "sobrinho")
 """Portuguese words of kinship that go with the family name."""
 
+_ALWAYS_OF_THE_FAMILY = ("neto", "filho", "sobrinho")
+"""Those of them that only Portuguese has."""
+
+_OF_ENGLAND = frozenset(("sir", "dame", "lord", "lady"))
+"""Titles of English names, which are listed by the particle (22.5D1, English)."""
+
 
 def sort_form(parts: NameParts, name: str) -> str:
     """How `name`, which was taken apart into `parts`, is listed; the name as it is where nothing leads it."""
@@ -35,10 +41,13 @@ def sort_form(parts: NameParts, name: str) -> str:
 
 def _by_family(parts: NameParts, family: str) -> str:
     leading, behind = family, ""
+    if parts.particle and not _OF_ENGLAND.isdisjoint(fold(parts.title).split()):  # `De la Mare, Sir Walter` (22.5D1)
+        leading = family[:1].upper() + family[1:]
+        return _joined(", ", leading, _joined(" ", parts.given or parts.title, parts.patronymic), parts.suffix)
     if parts.tradition is Tradition.PORTUGUESE:
         *first, leading = family.split()
         called = _joined(" ", parts.given or parts.title or parts.kin, *first)
-        if fold(parts.suffix) in _OF_THE_FAMILY:  # `Lopes Neto, António` (22.5C8)
+        if fold(parts.suffix) in _OF_THE_FAMILY:
             return _joined(", ", f"{leading} {parts.suffix}", called)
         return _joined(", ", leading, called, parts.suffix)
     if parts.particle and family.startswith(f"{parts.particle} "):
@@ -50,6 +59,8 @@ def _by_family(parts: NameParts, family: str) -> str:
     of_honour = parts.nickname if parts.tradition is Tradition.ARABIC else ""
     called = parts.given or parts.religious or parts.title or parts.kin or of_honour
     called = _joined(" ", called, parts.patronymic, behind)
+    if fold(parts.suffix) in _ALWAYS_OF_THE_FAMILY:  # `Lopes Neto, António` (22.5C8)
+        return _joined(", ", f"{leading} {parts.suffix}", called)
     return _joined(", ", leading, called, parts.suffix)
 
 

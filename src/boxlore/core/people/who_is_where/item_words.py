@@ -68,13 +68,13 @@ def person_named(
         if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
             return Placed(told, 0, unsure=unsure), False
         if (
-            not (head and words[head].plain == "am")
+            not (head and (words[head].plain == "am" or words[0].plain in ME))
             and not _is_row_of_small_names(words)
             and (parts := read_name(told, known))
         ):
             return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
     if head:
-        note, is_name = between(words[head:], text), words[0].kind not in ("me", "my")
+        note, is_name = between(words[head:], text), words[0].kind not in ("me", "my") and words[0].plain not in ME
         is_name = is_name and words[head - 1].plain not in KIN_ALONE
         return Placed(between(words[:head], text), 0, note=note, unsure=unsure), is_name
     tells_another = any(_may_be_another(word) for word in words[1:])

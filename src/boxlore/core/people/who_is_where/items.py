@@ -243,6 +243,8 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     item.width = how_many(words) if words and not person.is_person else 1
     if reader.last_absent or (words and words[0].kind == "or"):
         item.width = 0
+    if reader.last_absent:
+        item.row = ""
     reader.items.append(item)
 
 

@@ -83,6 +83,16 @@ _ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".
 """Words for parents that are said of anybody's, of a priest or of a nun."""
 
 
+ME_ALONE = ME - {"as", "eg", "en", "es", "i", "ja", "ko au"}
+"""Those of them that are no other word of another language."""
+
+
+def own_relation_in_a_sentence(words: str) -> str:
+    """The relation of one word of kin in a form of a sentence, told by the teller: `мамы`."""
+    plain = fold(words)
+    return _relation_of_form(plain) if " " not in plain and is_form_of_kin(plain) else ""
+
+
 def own_relation(words: str) -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
 

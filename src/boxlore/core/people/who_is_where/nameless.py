@@ -9,8 +9,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.people.names.reader import read_name
-from boxlore.core.people.names.tokens import tokens_of
-from boxlore.core.people.who_is_where.item_words import is_kin_of, is_of_somebody
+from boxlore.core.people.names.tokens import token_of, tokens_of
+from boxlore.core.people.who_is_where.item_words import is_kin_of, is_noun_of_one, is_of_somebody
 from boxlore.core.people.who_is_where.kin_words import own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
@@ -32,6 +32,8 @@ def mark_nameless(items: Sequence[Item]) -> None:
 def _is_nameless(told: str) -> bool:
     if all(token.plain in ARTICLES or NOUNS.get(token.plain) == "one" for token in tokens_of(told)) and " " in told:
         return True  # `Eine Frau`, where `Frau` is a title too
+    if is_noun_of_one(told) and not (token_of(told).is_given or relation(elements_of(told)[0])):
+        return True  # `Bride and groom`
     parts = read_name(told)
     is_name = any((parts.given, parts.family, parts.nickname, parts.religious, parts.born_as, parts.married_as))
     if own_relation(told) or is_name or (parts and " " not in told):

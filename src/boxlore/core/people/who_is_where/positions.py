@@ -52,6 +52,9 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         _place_ahead(reader, element, following)
 
 
+_ROW_NOUNS = frozenset(phrase for kind, phrase in table.PLACE_PHRASES if kind == "row")
+
+
 def _is_whose_alone(reader: Reader) -> bool:
     if len(reader.words) != 1 or reader.words[0].kind != "my" or len(reader.items) <= reader.part_begins:
         return False
@@ -128,6 +131,9 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
         reader.side_stays = element.kind if following == "colon" else ""
     else:
         reader.row, reader.side_stays = element.kind, ""
+        reader.row_heads = following in ("colon", "dash", *table.DIRECTIONS) or not _ROW_NOUNS.isdisjoint(
+            element.text.lower().split()
+        )
     reader.place_since = True
     reader.group += 1
     if reader.backwards:

@@ -208,6 +208,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         if element.kind == "end":
             reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
             reader.part_begins, reader.part_absent = len(reader.items), False
+            if element.text in _SENTENCE_ENDS and not reader.row_heads:
+                reader.row = ""
     elif kind == "note":
         _note(reader, element)
     elif kind == "nextto":
@@ -249,6 +251,9 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.words.append(replace(element, kind=as_told))
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
+
+
+_SENTENCE_ENDS = (".", "!")
 
 
 def _up_to_whom(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -335,6 +340,9 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
         reader.row, reader.side_stays, reader.behind = several.row or reader.row, several.side, False
         reader.ahead.note, reader.ahead.side = several.person.words, several.side
         return
+    if reader.aside and not reader.words and further and begins_person(further):
+        reader.ahead.note = between(reader.aside, reader.text)  # `Second from the left with the hat is Walter`
+        reader.aside = []
     with_whom = reader.joined == "with" and describes_last(reader)
     if further and begins_person(further) and (describes_somebody(reader) or (with_whom and reader.words)):
         told_with = reader.text[: reader.words[0].start].split()[-1] if with_whom and reader.words else ""

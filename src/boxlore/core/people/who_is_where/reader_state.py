@@ -36,6 +36,8 @@ class Reader:
     """What somebody has with them: “with her dog”."""
     ahead: Ahead = starts(default_factory=Ahead)
     row: str = ""
+    row_heads: bool = False
+    """Whether the row heads a list (“Back row: …”), and stands on; one told within a sentence ends with it."""
     backwards: bool = False
     family_stays: str = ""
     """“Tamm” of “the Tamm brothers:”, for every name of this part."""

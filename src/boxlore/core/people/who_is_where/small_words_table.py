@@ -187,6 +187,17 @@ TAKE_A_CASE = frozenset("с со z ze s se su ar между miedzy mezi tarp".sp
 
 WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
 
+BEHIND_ME = frozenset(
+    "als comme como da de jako kao kui kuin lapsena mint que som als kak как w na z v i en no".split()
+)
+"""Small words with which it goes on how the teller looked, or where she was: `yo de pequeña`, `ich als Kind`."""
+
+KIN_BEFORE_A_PLACE = frozenset(
+    "ema isa vanaema vanaisa emme memm taat onu tadi vend ode aiti isoaiti isoisa mummo mummi ukki vaari eno seta tati "
+    "sisko veli".split()
+)
+"""Estonian and Finnish words of kin, behind which a place may be told."""
+
 BESIDE_SEVERAL = WITH | frozenset(
     "between among amongst amid behind beside zwischen unter entre parmi tra fra tussen mellem mellom mellan между среди "
     "miedzy wsrod starp tarp mezi".split()

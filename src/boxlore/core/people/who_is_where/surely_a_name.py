@@ -62,7 +62,7 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     return too
 
 
-_ME = ("me", "me!", "myself", "mich", "mir", "moi")
+_ME = tuple("me me! myself mich mir moi mij mig meg mną mnie mnou мной мною меня мне comigo conmigo minuga".split())
 
 
 def _groups_in(note: str) -> Iterator[str]:
@@ -172,6 +172,7 @@ def _names_in(note: str, known: KnownNames) -> Sequence[str]:
 def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
     before, role, kin_told = "", "", False
     tokens = tokens_of(part)
+    is_held = any(token.plain in small_words.HELD_ON for token in tokens)
     if tokens and tokens[0].plain in small_words.SAID_BY:
         return
     for at, token in enumerate(tokens):
@@ -199,6 +200,8 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             yield f"{tokens[at - 1].text} {bare.text}"  # `in her mother's arms`
         elif at and tokens[0].plain in ("с", "со") and is_form_of_kin(token.plain):
             yield token.text  # `папа с мамой`
+        elif is_held and token.text.islower() and (is_kin or is_form_of_kin(token.plain)):
+            yield token.text  # `на руках у мамы`, `ao colo da mãe`
         kin_told = kin_told or is_kin
         before = _KIN if is_kin or token.plain in TITLES else token.plain
 

@@ -257,6 +257,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `Torsten är inte med`
     if element.text in ("z", "ze") and reader.words and further and is_family_in_polish(token_of(further[0].text)):
         return "word"  # `Anna z Nowaków Zielińska`
+    if reader.previous in _LEADS_TO_SOMEBODY and not reader.words and _says_what_of_whom(further):
+        return "beside"  # `Second from the left with the hat is Walter`
     if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
         return "beside"  # `с внуком`
     if (reader.words or reader.items) and _heads_names(further):
@@ -270,6 +272,16 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     behind_place = behind_place and bool(reader.behind)
     told = any(word.is_large for word in reader.words) or behind_place
     return "beside" if told and len(element.text) > 2 else "word"
+
+
+_LEADS_TO_SOMEBODY = (*PLACES, "position", "from the right")
+
+
+def _says_what_of_whom(further: Sequence[Element]) -> bool:
+    """Whether an article, words of a thing, `is`, and somebody follow."""
+    verb = next((at for at, piece in enumerate(further[:5]) if piece.kind == "verb"), 0)
+    small = all(piece.kind in ("word", "my") for piece in further[:verb])
+    return verb > 0 and small and further[0].plain in ARTICLES and begins_person(further[verb + 1 :])
 
 
 def _heads_names(further: Sequence[Element]) -> bool:
