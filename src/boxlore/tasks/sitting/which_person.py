@@ -18,7 +18,7 @@ from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
 from boxlore.core.people.names.words_table import KIN_ALONE
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
-from boxlore.core.people.who_is_where.kin_words import ME_ALONE, own_relation, own_relation_in_a_sentence
+from boxlore.core.people.who_is_where.kin_words import ME_ALONE, own_relation
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
@@ -150,7 +150,7 @@ def _new(words: str, teller: str) -> Iterator[Meant]:
     """The teller and the teller's own kin of each word within that says so, else somebody new of each name, and of all
     the words."""
     for name in (*_names_within(words), words):
-        own = own_relation(name) or own_relation_in_a_sentence(name)
+        own = own_relation(name)
         if not (own and teller):
             yield Meant(f"Somebody new: {name}", name=name)
         elif own == "self":

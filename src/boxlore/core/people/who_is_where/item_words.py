@@ -17,8 +17,8 @@ from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.kin_words import ME, own_relation, owned_relation, relation
-from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent
+from boxlore.core.people.who_is_where.kin_words import ME, is_given_too, own_relation, owned_relation, relation
+from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent, is_somewhere
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -49,6 +49,8 @@ def person_named(
     words = words if several else without_article(words)
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
+    if words[0].plain in table.COUPLES and len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given:
+        return Placed(between(words[1:], text), 0, note=words[0].text, unsure=unsure), True  # `Brautpaar Anna`
     told = between(words, text)
     nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
     if of_somebody:
@@ -68,7 +70,7 @@ def person_named(
         if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
             return Placed(told, 0, unsure=unsure), False
         if (
-            not (head and (words[head].plain == "am" or words[0].plain in ME))
+            not (head and (words[head].plain == "am" or words[0].plain in ME or is_somewhere(words)))
             and not _is_row_of_small_names(words)
             and (parts := read_name(told, known))
         ):
@@ -514,7 +516,7 @@ _CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
 def is_plural_of_kin(word: Element) -> bool:
     """`nietos`, `Enkeln`: several of a word of kin, written small."""
     stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
-    return not word.is_large and any(len(stem) > 3 and stem in KIN_WORDS for stem in stems)
+    return not word.is_large and any(len(stem) > 2 and stem in KIN_WORDS for stem in stems)
 
 
 _WIVES = ("fru", "frue", "rouva", "proua", "pani")
@@ -526,6 +528,6 @@ def _is_kin(word: Element) -> bool:
     if word.text.lower() in small_words.NO_NOUNS:
         return bool(relation(word))
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
-    if word.is_large and token_of(word.text).is_given and not relation(word):
+    if word.is_large and token_of(word.text).is_given and (not relation(word) or is_given_too(word.text)):
         return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French
     return bool(relation(word)) or people or _is_genitive(word) or is_plural_of_kin(word)

@@ -90,8 +90,13 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if reader.items and (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
         last = reader.items[-1]
         last.person = noted(last.person, told, *notes)
-        if before == "and" and not last.person.asks:
+        whose = len(reader.items) == 1 and words[0].plain in small_words.OF_ANOTHER
+        if (before == "and" or whose) and not last.person.asks:
             last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
+        return
+    if reader.items and _begins_with(words) and not any(word.is_large or word.kind in ("me", "my") for word in words):
+        last = reader.items[-1]
+        last.person = noted(last.person, told, *notes)  # `Ana y Luis, con los padrinos`
         return
     adds = whole.startswith(("a ", "an ")) or whole.endswith(" was")  # `a` is `and` of Czech too
     for goes_on in (whole, told) if adds else (told,):
@@ -122,7 +127,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         reader.ahead.note, reader.family_stays = told, family  # `All the Pells: Anna, Ruth`
         return
     group, family, name = group_and_name(words, reader.text) if words else ("", "", "")
-    if group and (name or before == "colon" or _heads_a_list(following)):
+    if group and (name or before == "colon" or _heads_a_list(following) or _goes_on_with_names(before, following)):
         reader.family_ahead = group, family
         reader.family_stays = "" if name else family
         words = [word for word in words if word.start >= words[-1].end - len(name)] if name else []
@@ -196,6 +201,18 @@ def _doubts(note: Element) -> bool:
     """`Edna (or is it Vi?)`, `(I think) Muriel`: a note that asks, or that says nothing but how unsure the name is."""
     only_unsure = bool(note.inside) and all(piece.kind == "unsure" for piece in note.inside)
     return only_unsure or (note.text.endswith("?") and len(note.text) > 1)
+
+
+def _begins_with(words: Sequence[Element]) -> bool:
+    return len(words) > 1 and words[0].plain in small_words.WITH and not words[0].is_large
+
+
+def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:
+    """Whether a comma and a list of given names follow: `The Marsh brothers, Harry, Tom and Alf`."""
+    if before != "comma" or len(following) < 2:
+        return False
+    first, second = following[:2]
+    return first.is_large and token_of(first.text).is_given and second.kind in ("comma", "and")
 
 
 def _heads_a_list(following: Sequence[Element]) -> bool:

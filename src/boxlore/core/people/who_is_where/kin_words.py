@@ -87,12 +87,6 @@ ME_ALONE = ME - {"as", "eg", "en", "es", "i", "ja", "ko au"}
 """Those of them that are no other word of another language."""
 
 
-def own_relation_in_a_sentence(words: str) -> str:
-    """The relation of one word of kin in a form of a sentence, told by the teller: `мамы`."""
-    plain = fold(words)
-    return _relation_of_form(plain) if " " not in plain and is_form_of_kin(plain) else ""
-
-
 def own_relation(words: str) -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
 
@@ -111,4 +105,10 @@ def own_relation(words: str) -> str:
         return ""
     if is_given_too(elements[0].text):
         return ""
-    return relation(elements[0]) if elements[0].plain in KIN_ALONE or len(words.split()) > 1 else ""
+    own = relation(elements[0])
+    is_told_so = elements[0].plain in KIN_ALONE or len(words.split()) > 1
+    in_a_sentence = is_form_of_kin(elements[0].plain) and own in _OF_EVERYBODY  # `мамы`
+    return own if is_told_so or in_a_sentence else ""
+
+
+_OF_EVERYBODY = ("mother", "father", "grandmother", "grandfather")

@@ -65,6 +65,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     OF_AGES,
     OF_SEVERAL,
     RELATIVES,
+    SIDE_OF,
     TAKE_A_CASE,
 )
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
@@ -258,7 +259,7 @@ _SENTENCE_ENDS = (".", "!")
 
 def _up_to_whom(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """`in front of` of `in front of Peg`."""
-    ends = further[0].end if further[0].plain == "of" else element.end
+    ends = further[0].end if further[0].plain in SIDE_OF else element.end
     return reader.text[element.start : ends]
 
 

@@ -51,7 +51,7 @@ def head_and_remark(words: Sequence[Element], text: str, known: KnownNames, *, s
     if (
         not 0 < at < len(words)
         or any(word.kind == "or" for word in words)
-        or not (words[at].text[0].islower() or _is_somewhere(words))
+        or not (words[at].text[0].islower() or is_somewhere(words))
         or words[at].kind == "and"
     ):
         return 0
@@ -86,8 +86,8 @@ def _head(words: Sequence[Element]) -> int:
     if words[0].kind == "me" or words[0].plain in ME:
         says_how = small_words.BEGIN_A_REMARK | small_words.WITH | HOLDING | small_words.BEHIND_ME
         is_held = len(words) > 2 and words[-1].plain in small_words.HELD_ON and not words[-1].is_large
-        return int(bool(words[1:]) and (words[1].plain in says_how or is_held or _is_somewhere(words)))
-    if _is_somewhere(words):
+        return int(bool(words[1:]) and (words[1].plain in says_how or is_held or is_somewhere(words)))
+    if is_somewhere(words):
         return 1
     if words[0].kind == "my" and len(words) > 2 and words[1].plain in KIN_WORDS:
         return 2
@@ -108,14 +108,23 @@ def _head(words: Sequence[Element]) -> int:
     return at
 
 
-def _is_somewhere(words: Sequence[Element]) -> bool:
+def is_somewhere(words: Sequence[Element]) -> bool:
     """`ema Haapsalu rannas`, `äiti Turun satamassa`: in Estonian and Finnish a place stands before its small word,
     which has an ending, and no such word of kin stands before a family name."""
     is_kin = words[0].plain in small_words.KIN_BEFORE_A_PLACE or words[0].plain in ME
+    if KIN_WORDS.get(words[0].plain) in _PARENTS and not any(_is_name_like(word) for word in words[1:]):
+        return len(words) > 1  # `isä häissään`
     if not is_kin or len(words) < 3 or words[-1].is_large or not words[-1].plain.endswith(_WHERE):
         return False
     return words[1].is_large and not any(token_of(word.text).is_given for word in words[1:])
 
+
+def _is_name_like(word: Element) -> bool:
+    """Whether a word may be a part of a name: written large, or a given name."""
+    return word.kind != "word" or word.is_large or token_of(word.text).is_given
+
+
+_PARENTS = ("mother", "father", "grandmother", "grandfather")
 
 _WHERE = ("s", "l", "ssa", "lla")
 """Endings of Estonian and Finnish that tell where, folded."""

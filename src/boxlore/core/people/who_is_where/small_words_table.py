@@ -187,6 +187,14 @@ TAKE_A_CASE = frozenset("с со z ze s se su ar между miedzy mezi tarp".sp
 
 WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
 
+SIDE_OF = frozenset("of von от van om od".split())
+"""Words behind a side, before whoever stands there: `to the left of Nora`, `rechts von Oma`, `справа от мамы`."""
+
+OF_ANOTHER = frozenset(
+    "his her their sein seine ihr ihre son sa leur su suo sua seu zijn haar hans hennes hendes jego jej его ee".split()
+)
+"""Words that say that kin is of somebody told before: of the first one told, `her mother` is no remark."""
+
 BEHIND_ME = frozenset(
     "als comme como da de jako kao kui kuin lapsena mint que som als kak как w na z v i en no".split()
 )

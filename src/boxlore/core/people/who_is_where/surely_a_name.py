@@ -51,7 +51,7 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     too: list[Placed] = []
     for item in items:
         told, note = item.person.words, item.person.note
-        if not (item.person.is_person and told):
+        if not ((item.person.is_person or item.is_several) and told):
             continue
         of_whom = f"where “{note}” is told of {told}?"
         where = f"in the picture too, {of_whom}"
@@ -228,7 +228,7 @@ _NO_COMPANY = (
     | small_words.LEAVES_OUT_OTHERS
     | frozenset(
         "of in at from near im aus en dans nel na no i as like als comme for named called nee ne born geb sund "
-        "her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
+        "meinem meinen meiner unserem unseren unserer her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
     )
 )
 """Words before a name that tell whose kin somebody is, where, or what for; nobody is in the picture by them."""

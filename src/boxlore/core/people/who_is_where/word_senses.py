@@ -36,6 +36,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     OF_THINGS,
     SAID_BY,
     SAYING,
+    SIDE_OF,
     WITH,
 )
 from boxlore.core.people.who_is_where.tokens import MARKERS_OF_NAMES, PLACES, ROW_KINDS, ROW_NAMES, Element
@@ -48,10 +49,10 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     """The kind of an element of `Dot is to the left of Nora`, `in front of Nora is Dot`, `next to Nora is Dot`, where
     one is told beside another; an empty string for any other."""
     kinds = [following.kind for following in further[:2]]
-    if element.plain == "of" and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
+    if element.plain in SIDE_OF and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
         if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
             return "beside"  # `the boy in front of Anna is Tom`
-        return "of" if (further[0].is_large or is_my(further[0])) and not reader.words else ""
+        return "of" if _may_be_beside(further[0]) and not reader.words else ""
     describes = element.kind in ("front", "back") and bool(reader.words) and is_description(reader.words)
     if describes and kinds[:1] == ["word"] and further[0].is_large and "verb" in [piece.kind for piece in further[1:4]]:
         return "beside"  # `the boy behind Anna is Tom`
@@ -61,7 +62,7 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     if element.kind in ("colon", "comma") and reader.opens_beside and reader.words and begins_person(further):
         reader.opens_beside = False
         return "and"
-    is_of = len(further) > 1 and further[0].plain == "of" and (further[1].is_large or is_my(further[1]))
+    is_of = len(further) > 1 and further[0].plain in SIDE_OF and _may_be_beside(further[1])
     opens = not reader.words and len(reader.items) == reader.part_begins
     if opens and element.kind == "with" and kinds[:1] == ["word"] and further[0].is_large:
         return "opens beside" if any(following.kind in (*_POSTURES, "colon") for following in further[1:5]) else ""
@@ -76,6 +77,10 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     if element.kind in BESIDE_SIDES and is_of:
         return "opens beside" if opens else "with"
     return ""
+
+
+def _may_be_beside(element: Element) -> bool:
+    return element.is_large or is_my(element) or is_oblique_kin(element)
 
 
 def _names_another_behind(further: Sequence[Element]) -> bool:
@@ -114,7 +119,7 @@ def kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> s
 
 def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """`From the top: …` is an order; behind `clockwise` it says no more than where that begins."""
-    if element.kind != "from_back" or element.phrase not in ("from the top", "down"):
+    if element.kind != "from_back" or element.phrase not in ("from the top", "from top", "down"):
         return ""
     if reader.previous in table.ORDERS:
         return "of"
@@ -264,6 +269,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if (reader.words or reader.items) and _heads_names(further):
         return "with"  # `with her three boys Stan and Les`
     opens = bool(further) and further[0].kind == "verb" and not reader.words  # `op schoot zit kleine Jaap`
+    if reader.words and further and _is_thing(further[0]) and [piece.kind for piece in further[1:2]] in _ITEM_ENDS:
+        return "beside"  # `Fritz mit Hut`
     if reader.words and len(further) > 1 and further[0].plain in OF_THINGS and _is_thing(further[1]):
         return "beside"  # `Anna mit dem Hut`
     if further and (reader.words or reader.items) and begins_person(further[1:] if opens else further):
@@ -273,6 +280,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     told = any(word.is_large for word in reader.words) or behind_place
     return "beside" if told and len(element.text) > 2 else "word"
 
+
+_ITEM_ENDS = ([], ["comma"], ["end"], ["and"])
 
 _LEADS_TO_SOMEBODY = (*PLACES, "position", "from the right")
 
@@ -406,8 +415,9 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following in (*ROW_KINDS, *table.SIDES, "position", "from the right", "nextto"):
         return True
-    if not reader.words and following in ("my", "word") and not further[0].is_large and begins_person(further):
-        return True
+    if not reader.words and following in ("my", "word", "unknown") and not further[0].is_large:
+        if begins_person(further):
+            return True
     if following == "verb":
         return not reader.words or reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
     opens = len(reader.items) == reader.part_begins and reader.previous in ("", "end")
