@@ -367,6 +367,14 @@ def test_who_is_meant_is_asked_and_taken_by_a_number(collection: Collection) -> 
     assert {person.name for person in sitting.collection.people().values()} >= {"Anna Tamm", "Zorb"}
 
 
+def test_every_question_who_is_meant_comes_up_one_after_the_other(collection: Collection) -> None:
+    _, said = sit(collection, ".question\n\nAnna Tamm, Zorb and Quib\n.person 1\n.person 2\n.quit")
+    assert ".person 1 takes the first; an empty line goes on. Then 1 more question who is meant." in said
+    first, second = said.index("“Zorb”: who is that?"), said.index("“Quib”: who is that?")
+    assert first < said.index("Noted: Somebody new: Zorb.") < second
+    assert said[-2].startswith("Noted: Nobody")
+
+
 def test_a_date_in_question_is_a_sentence_and_a_number_takes_it(collection: Collection) -> None:
     """“Easter ’64” says no century (Easter of 1964 was on 29 March: Nautical Almanac, from memory)."""
     sitting, said = sit(collection, ".question\n\n\nEaster ’64\n1\n.quit")

@@ -11,7 +11,7 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.which_person import open_person, take_person
+from boxlore.tasks.sitting.which_person import open_people, open_person, take_person
 
 NOBODY = "Nobody: the words stay as told"
 
@@ -133,3 +133,42 @@ def test_of_several_of_one_name_one_is_chosen(collection: Collection) -> None:
     assert open_person(sitting, sitting.record(record.id)) is None
     rows = collection.store.statements(Subject(Kind.PERSON, second))
     assert [said.words for said, _ in rows] == ["Anna Tamm"]
+
+
+def by_ida(collection: Collection, words: str) -> tuple[Sitting, Record]:
+    """What Ida Marlow tells of the first item."""
+    sitting = Sitting(collection, narrator="Ida Marlow")
+    sitting.begin()
+    item = next(ident for _, ident in collection.store.items())
+    prompt = next(prompt for prompt in sitting.prompts if prompt.field == "person")
+    sitting.keep(sitting.record(item), prompt, words)
+    return sitting, sitting.record(item)
+
+
+OF_THE_TELLER = [
+    ("thats me an our Derek", "Ida Marlow, who tells", "Ida Marlow"),
+    ("Mutter mit mir auf dem Arm", "Ida Marlow, who tells", "Ida Marlow"),
+    ("Aunt Hetty and half of Grandma", "Ida Marlow's grandmother", "Ida Marlow's grandmother"),
+    ("Коля на руках у мамы", "Ida Marlow's mother", "Ida Marlow's mother"),
+]
+
+
+@pytest.mark.parametrize(("words", "offered", "name"), OF_THE_TELLER, ids=str)
+def test_the_teller_and_the_tellers_kin_are_offered(
+    collection: Collection, words: str, offered: str, name: str
+) -> None:
+    sitting, record = by_ida(collection, words)
+    questions = list(open_people(sitting, record))
+    question = next(question for question in questions if offered in question.names)
+    take_person(sitting, record, question, question.names.index(offered) + 1)
+    record = sitting.record(record.id)
+    assert name in [shown.name for shown in record.shown()]
+    assert len(list(open_people(sitting, record))) == len(questions) - 1
+    assert [person.name for person in collection.people().values()].count(name) == 1
+
+
+@pytest.mark.parametrize("words", ["Missing: Mary Ann Gower", "Mum took it", "everyone except Peter"])
+def test_nobody_stands_first_where_somebody_is_ruled_out(collection: Collection, words: str) -> None:
+    sitting, record = told(collection, words)
+    question = open_person(sitting, record)
+    assert question is not None and question.names[0] == NOBODY and len(question.names) > 1

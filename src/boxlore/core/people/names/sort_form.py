@@ -19,6 +19,9 @@ from boxlore.core.statements import fold
 _OF_THE_FAMILY = ("neto", "filho", "junior", "sobrinho")
 """Portuguese words of kinship that go with the family name."""
 
+_ARTICLES_OF_FRANCE = ("la ", "le ", "les ", "du ", "des ")
+"""They stand before the family name, written large (22.5D1, French)."""
+
 _ALWAYS_OF_THE_FAMILY = ("neto", "filho", "sobrinho")
 """Those of them that only Portuguese has."""
 
@@ -46,6 +49,8 @@ def _by_family(parts: NameParts, family: str) -> str:
         return _joined(", ", leading, _joined(" ", parts.given or parts.title, parts.patronymic), parts.suffix)
     if parts.tradition is Tradition.PORTUGUESE:
         *first, leading = family.split()
+        if first and fold(leading) in _OF_THE_FAMILY:  # `Carvalho Filho, José`
+            leading = f"{first.pop()} {leading}"
         called = _joined(" ", parts.given or parts.title or parts.kin, *first)
         if fold(parts.suffix) in _OF_THE_FAMILY:
             return _joined(", ", f"{leading} {parts.suffix}", called)
@@ -56,6 +61,8 @@ def _by_family(parts: NameParts, family: str) -> str:
         leading, behind = family[len(parts.particle) :], parts.particle
     if family.lower().startswith(ARTICLES):
         leading, behind = family.split("-", 1)[1], f"{family.split('-', 1)[0]}-"
+    if leading.startswith(_ARTICLES_OF_FRANCE):
+        leading = leading[:1].upper() + leading[1:]
     of_honour = parts.nickname if parts.tradition is Tradition.ARABIC else ""
     called = parts.given or parts.religious or parts.title or parts.kin or of_honour
     called = _joined(" ", called, parts.patronymic, behind)

@@ -566,8 +566,8 @@ _SYLLABLE = r"(?:(?:zh|ch|sh|ts|tz|hs|kw|gw|ng|[bpmfdtnlgkhjqxrzcsyw])?'?(?:[aei
 _SYLLABLES = re.compile(rf"{_SYLLABLE}(?:[-']?{_SYLLABLE})?", re.ASCII)
 
 
-_CANTONESE = re.compile(r"[kmshlw]ar", re.ASCII)
-"""Syllables written with an `r` that is not spoken: evidence between two others only (`Wong Kar Leung`)."""
+_CANTONESE = re.compile(r"[kmshlw]ar|[skl]iew", re.ASCII)
+"""Syllables of Cantonese with an `r` that is not spoken, and of Hokkien: evidence between two others only (`Wong Kar Leung`)."""
 
 
 def _is_syllable(word: str, words: int) -> bool:
@@ -591,7 +591,7 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
         given = written((tokens[0], tokens[2]))
         return NameParts(given=given, family=tokens[1].text, tradition=Tradition.CHINESE)
     apart = len(tokens) == 4 and tokens[0].is_given and plain[1] in families
-    if apart and all(_is_syllable(token.plain, 3) and not token.is_given for token in tokens[2:]):
+    if apart and all(_is_syllable(token.plain, 3) for token in tokens[2:]):
         given, family = written((tokens[0], *tokens[2:])), tokens[1].text  # `Peter Lee Kah Seng`
         return NameParts(
             given=given, family=family, tradition=Tradition.CHINESE, asks=f"Is “{family}” the family name?"
@@ -599,6 +599,9 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
     if not 2 <= len(tokens) <= 3 or any(not (word in families or _is_syllable(word, len(tokens))) for word in plain):
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):
+        if len(tokens) == 3 and plain[0] in families and not tokens[0].is_given and "-" not in plain[1]:
+            asks = f"Is “{tokens[0].text}” the family name?"  # `Chan Mei Ling`
+            return replace(with_particle(tokens[1:], tokens[:1], Tradition.CHINESE), asks=asks)
         return None
     first, last = plain[0] in families, plain[-1] in families
     korean = plain[0 if first else -1] in lists.KOREAN_FAMILY and _looks_korean(plain[1:] if first else plain[:-1])

@@ -44,6 +44,8 @@ def person_named(
         return Placed("", 0, note=between(words[1:], text)), False
     if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
         return Placed("", 0, note=between(words[:-1], text)), False  # `driver unknown`
+    if len(words) == 2 and words[0].plain in _AM and words[1].plain in ME:
+        words = words[1:]  # `ben ik`
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -55,7 +57,8 @@ def person_named(
     nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
     if of_somebody:
         return Placed(told, 0, unsure=unsure), False
-    kin, name = ("", "") if "," in told else _kin_and_name(words, text)
+    is_choice = any(word.kind == "or" for word in words[1:])  # `Uncle Ken or Uncle Des`
+    kin, name = ("", "") if "," in told or is_choice else _kin_and_name(words, text)
     if name and "thing" not in nouns and read_name(name, known):
         return Placed(name, 0, note=kin, unsure=unsure), True
     head = head_and_remark(words, text, known, surely=surely)
@@ -87,6 +90,9 @@ def person_named(
         return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
     question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+_AM = frozenset("ben bin olen soy suis sono sou am ar er jestem esmu esu".split())
 
 
 def _said_by_another(words: Sequence[Element], text: str) -> str:

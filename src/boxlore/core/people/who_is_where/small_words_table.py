@@ -190,6 +190,11 @@ WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".spl
 SIDE_OF = frozenset("of von от van om od".split())
 """Words behind a side, before whoever stands there: `to the left of Nora`, `rechts von Oma`, `справа от мамы`."""
 
+WORN_OR_HELD = frozenset(
+    "hut mutze stock regenschirm korb fahrrad pferd hund katze pfeife puppe ball hat cap pipe umbrella bicycle".split()
+)
+"""Things that somebody is told with, also written large in German: `Fritz mit Hut`."""
+
 OF_ANOTHER = frozenset(
     "his her their sein seine ihr ihre son sa leur su suo sua seu zijn haar hans hennes hendes jego jej его ee".split()
 )

@@ -62,7 +62,11 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     return too
 
 
-_ME = tuple("me me! myself mich mir moi mij mig meg mną mnie mnou мной мною меня мне comigo conmigo minuga".split())
+_LEAD_TO_A_PLACE = frozenset("im am auf in on at by near under outside inside dans sur nel nella op на за przy".split())
+
+_ME = tuple(
+    "mina me me! myself mich mir moi mij mig meg mną mnie mnou мной мною меня мне comigo conmigo minuga".split()
+)
 
 
 def _groups_in(note: str) -> Iterator[str]:
@@ -91,6 +95,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
     if not is_known and _names_nothing(tokens):
         return f"Is “{words}” someone in the picture?"
+    if len(tokens) > 1 and first.plain in _LEAD_TO_A_PLACE:
+        return f"Is “{words}” someone in the picture?"  # `Im Wagen Erna`
     if len(tokens) > 2 and tokens[1].plain == "of" and not is_part_of_names(first, known):
         return f"Is “{words}” someone in the picture?"  # `Wedding of Ruth`
     if several := _names_in_a_row(tokens):
@@ -228,7 +234,8 @@ _NO_COMPANY = (
     | small_words.LEAVES_OUT_OTHERS
     | frozenset(
         "of in at from near im aus en dans nel na no i as like als comme for named called nee ne born geb sund "
-        "meinem meinen meiner unserem unseren unserer her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
+        "meinem meinen meiner unserem unseren unserer "
+        "her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
     )
 )
 """Words before a name that tell whose kin somebody is, where, or what for; nobody is in the picture by them."""

@@ -38,6 +38,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     SAYING,
     SIDE_OF,
     WITH,
+    WORN_OR_HELD,
 )
 from boxlore.core.people.who_is_where.tokens import MARKERS_OF_NAMES, PLACES, ROW_KINDS, ROW_NAMES, Element
 from boxlore.core.statements import fold
@@ -269,7 +270,12 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if (reader.words or reader.items) and _heads_names(further):
         return "with"  # `with her three boys Stan and Les`
     opens = bool(further) and further[0].kind == "verb" and not reader.words  # `op schoot zit kleine Jaap`
-    if reader.words and further and _is_thing(further[0]) and [piece.kind for piece in further[1:2]] in _ITEM_ENDS:
+    if (
+        reader.words
+        and further
+        and further[0].plain in WORN_OR_HELD
+        and [piece.kind for piece in further[1:2]] in _ITEM_ENDS
+    ):
         return "beside"  # `Fritz mit Hut`
     if reader.words and len(further) > 1 and further[0].plain in OF_THINGS and _is_thing(further[1]):
         return "beside"  # `Anna mit dem Hut`
@@ -281,7 +287,7 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     return "beside" if told and len(element.text) > 2 else "word"
 
 
-_ITEM_ENDS = ([], ["comma"], ["end"], ["and"])
+_ITEM_ENDS: tuple[list[str], ...] = ([], ["comma"], ["end"], ["and"])
 
 _LEADS_TO_SOMEBODY = (*PLACES, "position", "from the right")
 
@@ -415,9 +421,9 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following in (*ROW_KINDS, *table.SIDES, "position", "from the right", "nextto"):
         return True
-    if not reader.words and following in ("my", "word", "unknown") and not further[0].is_large:
-        if begins_person(further):
-            return True
+    somebody = following in ("my", "word", "unknown") and not further[0].is_large and begins_person(further)
+    if not reader.words and somebody:
+        return True
     if following == "verb":
         return not reader.words or reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
     opens = len(reader.items) == reader.part_begins and reader.previous in ("", "end")
