@@ -567,7 +567,8 @@ _SYLLABLES = re.compile(rf"{_SYLLABLE}(?:[-']?{_SYLLABLE})?", re.ASCII)
 
 
 _CANTONESE = re.compile(r"[kmshlw]ar|[skl]iew", re.ASCII)
-"""Syllables of Cantonese with an `r` that is not spoken, and of Hokkien: evidence between two others only (`Wong Kar Leung`)."""
+"""Syllables of Cantonese with an `r` that is not spoken, and of Hokkien: evidence between two others only (`Wong Kar
+Leung`)."""
 
 
 def _is_syllable(word: str, words: int) -> bool:
