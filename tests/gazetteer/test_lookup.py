@@ -254,7 +254,7 @@ OF_HOME: list[tuple[str, str, int, tuple[str, ...]]] = [
     ("US", "Cook County", 1910, ("Cook County, Illinois, United States", "Cook County, Georgia, United States")),
     ("PL", "Praga", 1930, ("Prague, Czechia", "Praga Południe, Mazovia, Poland")),
     ("PL", "pod Lwowem", 1935, ("near Lviv, Lviv, Ukraine",)),
-    ("AU", "Botany Bay", 1920, ("Botany Bay, Botany, New South Wales, Australia",)),
+    ("AU", "Botany Bay", 1920, ("Botany Bay, Australia",)),
     ("AU", "Broken Hill Hospital", 1930, ("Broken Hill Hospital, Broken Hill, New South Wales, Australia",)),
     ("IE", "Lahinch Strand", 1936, ("Lahinch Strand, Lehinch, Munster, Ireland",)),
     ("DE", "Kurhaus Wiesbaden", 1920, ("Wiesbaden, Hesse, Germany",)),

@@ -15,7 +15,7 @@ from boxlore.core.places.former_countries_table import Former
 from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.places.taking_apart import Parts, fold_place
-from boxlore.gazetteer.larger_parts import LargerPart
+from boxlore.gazetteer.larger_parts import LargerPart, features_of
 from boxlore.gazetteer.matching import (
     CITY,
     MUCH_LARGER,
@@ -67,7 +67,9 @@ def told_beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
 
 def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> PlaceReading:
     """The reading for ranked candidates. `names` are the told names of the place."""
-    kind = _kind(ranked, told.contexts, told.unsure or _is_small_abroad(ranked[0], told))
+    unsure = told.unsure or _is_small_abroad(ranked[0], told) or _has_great_namesake(ranked, told)
+    unsure = unsure or (ranked[0].id < 0 and not is_city_told(db, ranked[0], told.contexts))
+    kind = _kind(ranked, told.contexts, unsure)
     shown = ranked[:1] if kind == "match" else _likely(db, ranked, told, names)[:MOST_CHOICES]
     choices = tuple(place_of(db, candidate, told.year, told.before, told.near_km) for candidate in shown)
     formers = [part.former for part in told.contexts if part.former and not part.doubtful]
@@ -83,6 +85,32 @@ def _is_small_abroad(place: Ranked, told: Told) -> bool:
     """
     is_abroad = bool(told.family.home) and not told.family.is_theirs(place)
     return is_abroad and not told.contexts and not place.in_use and place.population < CITY
+
+
+def _has_great_namesake(ranked: Sequence[Ranked], told: Told) -> bool:
+    """Whether the best is a place told before, told now without a larger part, and a MUCH_LARGER one of GREAT people
+    bears its name: a family that was in London, Ontario, may have been in the other too.
+    """
+    best = ranked[0]
+    return (
+        not told.contexts
+        and best.id in told.family.used
+        and any(
+            place.population >= max(GREAT, MUCH_LARGER * best.population)
+            and fold_place(place.name) == fold_place(best.name)
+            for place in ranked[1:]
+        )
+    )
+
+
+def is_city_told(db: sqlite3.Connection, quarter: Ranked, contexts: Sequence[LargerPart]) -> bool:
+    """Whether a larger part that was told is called as the city of a quarter (`Kopli, Tallinn`)."""
+    query = "SELECT 1 FROM quarter q JOIN name n ON n.place = q.city WHERE q.id = ? AND n.folded = ?"
+    return any(db.execute(query, (quarter.id, fold_place(part.words))).fetchone() for part in contexts)
+
+
+GREAT = 1_000_000
+"""People of a city that is known everywhere (our rule)."""
 
 
 def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> list[Ranked]:
@@ -127,6 +155,8 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
     else:
         choices = [_area_place(db, [*told.contexts[:-1], smallest], told.year, told.before)]
     if smallest.natural:
+        others = [part for part in features_of(smallest.words) if part.name != smallest.name]
+        choices += [_area_place(db, [part], told.year, told.before) for part in others if len(told.contexts) == 1]
         towns = exact(db, smallest.words, told.contexts[:-1], told.year)
         choices += [place_of(db, town, told.year, told.before, told.near_km) for town in towns]
     elif len(told.contexts) == 1 and not told.before:
@@ -212,7 +242,14 @@ def _then(part: LargerPart, country: str, area: str, year: int | None) -> str:
     """The state told, if there was one in that year; else the one that our tables have for the area or country."""
     if part.former is not None and _in_time(part.former, year):
         return part.former.name
+    south, west, north, east = part.box if part.natural else (0.0, 0.0, 180.0, 360.0)
+    if north - south <= SMALL_FEATURE:
+        return governed_by(country, year, point=((south + north) / 2, (west + east) / 2))
     return governed_by(country, year, area1=area.split(".")[1] if area else "")
+
+
+SMALL_FEATURE = 1.0
+"""Degrees, north to south, of a mountain or an island that one state will have governed whole."""
 
 
 def _in_time(former: Former, year: int | None) -> bool:

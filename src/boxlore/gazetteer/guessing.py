@@ -13,7 +13,7 @@ from rapidfuzz.distance import OSA
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
-from boxlore.gazetteer.matching import Family, Ranked, Row, best_first, exactly_named, rank, without_passing
+from boxlore.gazetteer.matching import Family, Ranked, Row, best_first, exactly_named, heard, rank, without_passing
 
 AT_HOME_BONUS = 0.1
 """Added to the score of a place of an inflected name that lies where its language is spoken."""
@@ -37,7 +37,7 @@ def guessed(
     told_inflected = {place.id for place in forms}
     ranked = [
         rank(row, slips[ident], folded, contexts, year, family)
-        for ident, row in rows.items()
+        for ident, row in heard(rows, family).items()
         if ident not in told_inflected
     ]
     if forms and any(not family.home.isdisjoint(lands) for name in names for lands in uninflected(name).values()):
@@ -47,7 +47,7 @@ def guessed(
     if similar:
         return similar
     rows = _shortened(db, folded, alone=not contexts)
-    ranked = [rank(row, SHORTENED, folded, contexts, year, family) for row in rows.values()]
+    ranked = [rank(row, SHORTENED, folded, contexts, year, family) for row in heard(rows, family).values()]
     return without_passing([candidate for candidate in ranked if candidate.fits], family)
 
 
@@ -88,7 +88,7 @@ def inflected(
     """Places of whose names these are forms, as they stand in sentences, in every larger part told; best first."""
     folded, found = [fold_place(name) for name in names], list[Ranked]()
     for form, lands in (pair for name in names for pair in uninflected(name).items()):
-        for row in exactly_named(db, [form]).values():
+        for row in heard(exactly_named(db, [form]), family).values():
             place = rank(row, INFLECTED, folded, contexts, year, family)
             at_home = AT_HOME_BONUS if place.country in lands else 0.0
             found += [replace(place, score=place.score + at_home)] if place.fits else []

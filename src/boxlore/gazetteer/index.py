@@ -18,12 +18,14 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot, in_words
 from boxlore.core.places.area_names_table import AREA_NAMES, REPLACED
 from boxlore.core.places.other_names_table import ALSO, NICKNAMES
+from boxlore.core.places.quarters import quarters
+from boxlore.core.places.quarters_table import QUARTERS
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.disk.unfinished import clear_remains, unfinished_folder
 
 DATA = Path(__file__).parent / "data"
-FORMAT = "3"
+FORMAT = "4"
 """Changed with `_TABLES`, so that an index of the old shape is not opened."""
 
 BuildProgress = Callable[[str, int, int], None]
@@ -35,6 +37,7 @@ CREATE TABLE place (
 ) STRICT;
 CREATE TABLE area (code TEXT PRIMARY KEY, name TEXT) STRICT, WITHOUT ROWID;
 CREATE TABLE area_name (folded TEXT, code TEXT, PRIMARY KEY (folded, code)) STRICT, WITHOUT ROWID;
+CREATE TABLE quarter (id INTEGER PRIMARY KEY, city INTEGER) STRICT;
 CREATE TABLE name (
     folded TEXT, place INTEGER, main INTEGER, PRIMARY KEY (folded, place)
 ) STRICT, WITHOUT ROWID;
@@ -68,7 +71,11 @@ def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Pa
     """The path of the index for this version of the data and of our tables of names, and this state (size, time) of
     the keeper's own file.
     """
-    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT + repr((ALSO, NICKNAMES, RENAMED, AREA_NAMES))
+    version = (
+        (data / "version.txt").read_text(encoding="utf-8")
+        + FORMAT
+        + repr((ALSO, NICKNAMES, RENAMED, AREA_NAMES, QUARTERS))
+    )
     if extra is not None:
         status = extra.stat()
         version += f"{extra.resolve()} {status.st_size} {status.st_mtime_ns}"
@@ -111,6 +118,7 @@ def _widened(shipped: Path, to: Path, extra: Path) -> bool:
             db.execute("BEGIN")
             _add_extra(db, extra)
             add_names_of_tables(db)
+            add_quarters(db)
             db.execute("COMMIT")
             db.execute("ANALYZE")
     except sqlite3.DatabaseError:
@@ -134,6 +142,7 @@ def _fill(db: sqlite3.Connection, progress: BuildProgress, data: Path, extra: Pa
     if extra is not None:
         _add_extra(db, extra)
     add_names_of_tables(db)
+    add_quarters(db)
     shipped = dict(line.split("\t") for line in _lines(data / "areas.tsv.xz"))
     areas = list(({code: name for code, name in shipped.items() if code[:2] not in REPLACED} | AREA_NAMES).items())
     db.executemany("INSERT OR IGNORE INTO area VALUES (?, ?)", areas)
@@ -168,6 +177,41 @@ def add_names_of_tables(db: sqlite3.Connection) -> None:
     nicknames = ((fold_place(name), now, country) for now, country, names in NICKNAMES for name in names)
     db.executemany(_NICKNAMED, nicknames)
 
+
+def add_quarters(db: sqlite3.Connection) -> None:
+    """Add the quarters of `quarters_table` anew, as places with ids below 0, without people, where their city is.
+
+    One that the gazetteer has itself near its city is left out. A name that a place of SHARED_WITH people bears too, or
+    that another city's quarter has, gets main = 0, by which `matching` knows that it means the quarter only at home.
+    """
+    for table in ("quarter", "place", "name"):
+        db.execute(f"DELETE FROM {table} WHERE {'place' if table == 'name' else 'id'} < 0")
+    city_of = """SELECT id, area1, area2, lat, lon FROM place WHERE name = ? AND country = ?
+        ORDER BY population DESC LIMIT 1"""
+    bearing = """SELECT p.lat, p.lon, p.population FROM name n JOIN place p ON p.id = n.place
+        WHERE n.folded = ? AND n.place > 0 AND n.place <> ?"""
+    for number, quarter in enumerate(quarters(), start=1):
+        city = db.execute(city_of, (quarter.city, quarter.country)).fetchone()
+        if city is None:
+            continue
+        ident, area1, area2, lat, lon = city
+        rows_of = {folded: db.execute(bearing, (folded, ident)).fetchall() for folded in map(fold_place, quarter.names)}
+        is_own = [any(abs(row[0] - lat) + abs(row[1] - lon) < NEAR_CITY for row in rows) for rows in rows_of.values()]
+        if is_own[0]:
+            continue
+        place = (-number, quarter.names[0], quarter.country, area1, area2, lat, lon, 0)
+        db.execute("INSERT INTO place VALUES (?, ?, ?, ?, ?, ?, ?, ?)", place)
+        db.execute("INSERT INTO quarter VALUES (?, ?)", (-number, ident))
+        names = [
+            (folded, -number, int(not quarter.shared and all(row[2] < SHARED_WITH for row in rows)))
+            for (folded, rows), is_near in zip(rows_of.items(), is_own, strict=True)
+            if not is_near
+        ]
+        db.executemany("INSERT INTO name VALUES (?, ?, ?)", names)
+
+
+NEAR_CITY, SHARED_WITH = 0.4, 1_000
+"""Degrees, north and east added, within which a place is the city's own part; people of a place worth asking about."""
 
 _NICKNAMED = """INSERT INTO name
     SELECT * FROM (SELECT ?, id, 2 FROM place WHERE name = ? AND country = ? ORDER BY population DESC LIMIT 1)

@@ -5,9 +5,11 @@ The meanings come in this order: a former country, a country, a region, an abbre
 tells apart a former country and one of today that share a name; the other parts told decide between the rest.
 """
 
+import re
 import sqlite3
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import cache
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -15,9 +17,9 @@ from rapidfuzz.distance import OSA
 from boxlore.core.places.abbreviations_table import AREAS, COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.country_words_table import COUNTRY_WORDS
-from boxlore.core.places.features_table import FEATURES
 from boxlore.core.places.former_countries_table import FORMER, Former
 from boxlore.core.places.historic_regions_table import REGIONS, Region
+from boxlore.core.places.nature import regions_by_bare_name, regions_by_name, without_kind_word
 from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
 from boxlore.core.places.regions_isles_table import REGIONS_ISLES
 from boxlore.core.places.regions_overseas_table import REGIONS_OVERSEAS
@@ -108,30 +110,44 @@ for _region_row in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE
         _REGIONS_OF.setdefault(_folded, []).append(_region_row)
 
 
-_FEATURE_OF = {
-    fold_place(name): region for region in (feature.region for feature in FEATURES) for name in region.aliases
-}
+def features_of(words: str) -> list[LargerPart]:
+    """The mountains, lakes and the like of this name."""
+    by_name = regions_by_name()
+    return _natural(words, by_name.get(fold_place(words)) or by_name.get(fold_place(_ARTICLE.sub("", words)), []))
 
 
-def feature_of(words: str) -> LargerPart | None:
-    """The mountain, lake or the like of this name."""
-    folded = fold_place(words)
-    row = _FEATURE_OF.get(folded) or _FEATURE_OF.get(folded.removeprefix("the "))
-    if row is None or words.islower():
-        return None
-    return LargerPart(words=words, name=row.name, countries=frozenset(row.now), box=row.box, natural=True)
+_ARTICLE = re.compile(r"^(?:the|a|az|die|der|das|la|le|les|il|lo|el|de|het)\s+", re.IGNORECASE)
 
 
-def feature_like(words: str) -> LargerPart | None:
-    """The mountain, lake or the like whose name differs by one letter, of a long name: `Lake Wakatip`."""
+def features_without_kind(words: str) -> list[LargerPart]:
+    """Those of this name but for the word for the kind: `River Tisza`, `Tisza folyó`, `the Saint John River`."""
+    folded = fold_place(_ARTICLE.sub("", words))
+    bare = without_kind_word(folded)
+    if bare == folded:
+        return []
+    return _natural(words, regions_by_name().get(bare) or regions_by_bare_name().get(bare, []))
+
+
+def _natural(words: str, rows: Iterable[Region]) -> list[LargerPart]:
+    if words.islower():
+        return []
+    return [
+        LargerPart(words=words, name=row.name, countries=frozenset(row.now), box=row.box, natural=True) for row in rows
+    ]
+
+
+def features_like(words: str) -> list[LargerPart]:
+    """The mountains, lakes and the like whose name differs by one letter, of a long name: `Lake Wakatip`."""
     folded = fold_place(words)
     if len(folded) <= LONGEST_OF_NO_SLIP or words.islower():
-        return None
-    like = process.extractOne(folded, _LONG_FEATURES, scorer=OSA.distance, score_cutoff=1)
-    return feature_of(like[0].title()) if like is not None and like[0][0] == folded[0] else None
+        return []
+    like = process.extractOne(folded, _long_names(), scorer=OSA.distance, score_cutoff=1)
+    return features_of(like[0].title()) if like is not None and like[0][0] == folded[0] else []
 
 
-_LONG_FEATURES = [name for name in _FEATURE_OF if len(name) > LONGEST_OF_NO_SLIP]
+@cache
+def _long_names() -> list[str]:
+    return [name for name in regions_by_name() if len(name) > LONGEST_OF_NO_SLIP]
 
 
 _COUNTRY_IN_OTHER_WORDS = {
@@ -164,11 +180,12 @@ def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[La
         meanings += _of_other_years(words, folded)
     if meanings and len(folded) > LONGEST_SHORT:
         return meanings
-    feature = feature_of(words)
-    meanings += [feature] if feature else []
+    features = features_of(words)
+    meanings += features if len(folded) > LONGEST_SHORT else []
     meanings += _regions(words, folded)
     abbreviation = _abbreviation(words, folded)
-    return [*meanings, *([abbreviation] if abbreviation else []), *_areas(db, words, folded)]
+    meanings += [*([abbreviation] if abbreviation else []), *_areas(db, words, folded)]
+    return meanings + (features if len(folded) <= LONGEST_SHORT else [])
 
 
 def _former(words: str, folded: str, year: int | None) -> LargerPart | None:
@@ -218,15 +235,24 @@ def _also_area(db: sqlite3.Connection, country: LargerPart, folded: str) -> Larg
 
 _COUNTY_WORDS = (
     "county ", "co ", "province of ", "district of ", "parish of ", "isle of ", "island of ", "government of ",
-    "gouvernement ", "gouv ", "gubernia ", "provinz ", "prov ", "insel ", "territory of ",
+    "gouvernement ", "gouv ", "gubernia ", "provinz ", "prov ", "insel ", "territory of ", "wojewodztwo ", "powiat ",
+    "kreis ", "landkreis ", "judetul ", "provincia di ", "provincia de ", "departement ", "kanton ", "canton of ",
 )  # fmt: skip
 
 _COUNTY_ENDS = (
     " county", " co", " parish", " district", " province", " region", " oblast", " maakond", " vald", " shire",
     " government", " governorate", " gubernia", " guberniya", " gub", " krai", " kray", " island", " islands",
-    " territory", " terr", " ter", " voivodeship", " land", " state",
+    " territory", " terr", " ter", " voivodeship", " land", " state", " megye", " varmegye", " fylke", " lan",
+    " kommun", " kommune", " rajons", " novads", " pagasts", " apskritis", " rajonas", " zupanija", " kraj", " judet",
+    " kihelkond", " powiat", " wojewodztwo", " kreis", " landkreis", " губерния", " область", " уезд", " край",
 )  # fmt: skip
 """Words that say of what kind an area is, and that one may leave out."""
+
+
+def is_kind_of_area(words: str) -> bool:
+    """Whether words are only one for a kind of area: `megye`."""
+    folded = fold_place(words)
+    return f" {folded}" in _COUNTY_ENDS or f"{folded} " in _COUNTY_WORDS
 
 
 def _plain_forms(folded: str) -> list[str]:

@@ -39,7 +39,7 @@ from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_a
 from boxlore.gazetteer.between_two import reading_between, reading_either
 from boxlore.gazetteer.guessing import guessed, inflected, longer_names
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
-from boxlore.gazetteer.larger_parts import LargerPart, feature_like
+from boxlore.gazetteer.larger_parts import LargerPart, features_like
 from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
     MUCH_LARGER,
@@ -47,6 +47,7 @@ from boxlore.gazetteer.matching import (
     Ranked,
     ToldPlaces,
     also_told,
+    city_among,
     exact,
     family_of,
     has_apostrophe,
@@ -59,7 +60,7 @@ from boxlore.gazetteer.matching import (
     named,
 )
 from boxlore.gazetteer.named_within import named_in_part, named_within
-from boxlore.gazetteer.town_or_region import SMALL, may_name_town, take_larger_parts
+from boxlore.gazetteer.town_or_region import SMALL, likeliest_feature, may_name_town, take_larger_parts
 
 NEAR_KM = 60
 """How near a town told first must lie to the larger one told after it, to be the place meant."""
@@ -334,7 +335,8 @@ class Gazetteer:
                     told = told_beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])
             for at in names:
-                if (like := feature_like(parts[at])) is not None:
+                like = likeliest_feature(features_like(parts[at]), told.contexts, family)
+                if like is not None:
                     told = told_beside(told, told_words, parts[:at])
                     return area_answer(self._db, replace(told, contexts=[*told.contexts, like]))
             return named_in_part(self._db, told_words, parts, may_be, told, family)
@@ -349,6 +351,8 @@ class Gazetteer:
         told = told_beside(smaller, told_words, parts[:at])
         if told.near_km and (itself := self._itself(told_words.sublocation, exactly[at], smaller, family)) is not None:
             return itself
+        if at - 1 in exactly and (city := city_among(self._db, exactly[at - 1], exactly[at])) is not None:
+            return place_answer(self._db, [city], told, names[at])
         if at - 1 in exactly:
             before = told_beside(smaller, told_words, parts[: at - 1])
             return self._of_two(exactly[at - 1], exactly[at], (before, told), (names[at - 1], names[at]))

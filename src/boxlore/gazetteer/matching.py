@@ -24,10 +24,11 @@ from dataclasses import dataclass, field, replace
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed import governed_by
+from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.reading import Place, distance_km
 from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
 from boxlore.core.places.taking_apart import fold_place
-from boxlore.core.places.within_words import JOINING, is_whose
+from boxlore.core.places.within_words import JOINING, LEADING, is_whose
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
@@ -164,7 +165,8 @@ def named(
     `contexts` are the larger parts told, `year` is that of the picture.
     """
     folded = [fold_place(name) for name in names]
-    ranked = [rank(row, 0, folded, contexts, year, family) for row in exactly_named(db, folded).values()]
+    rows = heard(exactly_named(db, folded), family).values()
+    ranked = [rank(row, 0, folded, contexts, year, family) for row in rows]
     plausible = [place for place in ranked if place.fits or not place.elsewhere]
     plausible = _without_usurpers(
         without_passing(_without_once_called(plausible, folded, family), family), folded, family
@@ -246,9 +248,10 @@ def best_first(ranked: Iterable[Ranked]) -> list[Ranked]:
 def exact(
     db: sqlite3.Connection, name: str, contexts: Sequence[LargerPart] = (), year: int | None = None
 ) -> list[Ranked]:
-    """Places of exactly this name that lie in every larger part, best first."""
+    """Places of exactly this name that lie in every larger part, best first; quarters of cities are none."""
     folded = [fold_place(name)]
-    ranked = [rank(row, 0, folded, contexts, year, NO_FAMILY) for row in exactly_named(db, folded).values()]
+    rows = exactly_named(db, folded).values()
+    ranked = [rank(row, 0, folded, contexts, year, NO_FAMILY) for row in rows if row[0] > 0]
     return best_first(candidate for candidate in ranked if candidate.fits)
 
 
@@ -261,6 +264,13 @@ def exactly_named(db: sqlite3.Connection, folded: Iterable[str]) -> dict[int, Ro
     """The places of these folded names, by id."""
     query = "SELECT p.*, n.main FROM name n JOIN place p ON p.id = n.place WHERE n.folded = ?"
     return {row[0]: row for name in folded if name for row in db.execute(query, (name,))}
+
+
+def heard(rows: Mapping[int, Row], family: Family) -> dict[int, Row]:
+    """The rows without those of quarters (see `index.add_quarters`) whose name others bear too, but in the family's own
+    countries.
+    """
+    return {ident: row for ident, row in rows.items() if ident > 0 or row[8] or family.is_own(row[2])}
 
 
 def rank(
@@ -326,6 +336,11 @@ def place_of(db: sqlite3.Connection, candidate: Ranked, year: int | None, subloc
     lat, lon, radius = round(candidate.lat, 4), round(candidate.lon, 4), 5.0
     if near_km:
         lat, lon, radius = round(candidate.lat, 1), round(candidate.lon, 1), max(near_km, 15.0)
+    city = db.execute(_CITY_OF, (candidate.id,)).fetchone() if candidate.id < 0 else None
+    if city is not None:
+        before = [part for part in sublocation.split(", ") if part and not _names_city(db, part, city[0])]
+        sublocation = ", ".join([*before, candidate.name])
+        candidate, radius = replace(candidate, id=city[0], name=city[1]), max(radius, 15.0)
     renamed = renamed_of(db, candidate)
     called_then = ""
     if renamed is not None and year is not None:
@@ -357,6 +372,24 @@ def place_of(db: sqlite3.Connection, candidate: Ranked, year: int | None, subloc
     )
 
 
+def _names_city(db: sqlite3.Connection, words: str, city: int) -> bool:
+    """Whether words told before a quarter name its city, as in `Kaune, Laisvės alėjoje` or `in Wien, beim Prater`."""
+    tokens = words.split()
+    name = " ".join(tokens[1:] if len(tokens) > 1 and tokens[0].casefold() in LEADING else tokens)
+    query = "SELECT 1 FROM name WHERE folded = ? AND place = ?"
+    return any(db.execute(query, (form, city)).fetchone() for form in (fold_place(name), *uninflected(name)))
+
+
+def city_among(db: sqlite3.Connection, smaller: Iterable[Ranked], larger: Iterable[Ranked]) -> Ranked | None:
+    """The city among the larger places of which one of the smaller is a quarter (`Kalamaja, Reval`)."""
+    quarters = (db.execute(_CITY_OF, (place.id,)).fetchone() for place in smaller if place.id < 0)
+    cities = {city[0] for city in quarters}
+    return next((place for place in larger if place.id in cities), None)
+
+
+_CITY_OF = "SELECT p.id, p.name FROM quarter q JOIN place p ON p.id = q.city WHERE q.id = ?"
+
+
 def area_name(db: sqlite3.Connection, code: str) -> str:
     """The name of an area by its code, or an empty string."""
     row = db.execute("SELECT name FROM area WHERE code = ?", (code,)).fetchone()
@@ -365,7 +398,9 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
 
 _HOUSES = GENERIC | frozenset(
     "gardens hall castle cottage bridge square lodge manor court villa estate inn hills plains flat goldfields "
-    "diggings barracks junction wharf pier docks quay heights cliffs road show racecourse cemetery".split()
+    "diggings barracks junction wharf pier docks quay heights cliffs road show racecourse cemetery "
+    "gard gaard gods herrgard leir fangeleir lager tabor mois talu kartano puszta tanya dwor majatek folwark "
+    "усадьба хутор имение".split()
 )
 
 

@@ -14,17 +14,19 @@ from boxlore.core.places.taking_apart import Parts
 from boxlore.core.places.within_words import Within, is_joined, names_within, pieces_of
 from boxlore.gazetteer.answering import Told, area_answer, place_answer, told_beside
 from boxlore.gazetteer.guessing import inflected
-from boxlore.gazetteer.larger_parts import feature_of
+from boxlore.gazetteer.larger_parts import features_of, features_without_kind, is_kind_of_area
 from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
     Family,
     ends_as_kind,
+    exact,
     is_generic,
     is_ship,
     is_somebodys,
     named,
     without_kind,
 )
+from boxlore.gazetteer.town_or_region import KNOWN, likeliest_feature
 
 
 def named_within(
@@ -34,12 +36,19 @@ def named_within(
     runs = [(at, run) for at in may_be for run in names_within(parts[at])]
     wholes = [(at, Within("", parts[at], "")) for at in may_be]
     for at, run in (*wholes, *runs):
-        features = [feature_of(name) for name in (run.name, *map(str.title, uninflected(run.name)))]
-        if (feature := next(filter(None, features), None)) is not None:
+        told_in_forms = [form for form in uninflected(run.name) if not _is_town(db, form)]
+        forms = [features_of(name) for name in (run.name, *map(str.title, told_in_forms))]
+        features = next(filter(None, [forms[0], features_without_kind(run.name), *forms[1:]]), [])
+        if (feature := likeliest_feature(features, told.contexts, family)) is not None:
             beside = _beside_run(told, told_words, parts[:at], run)
             return area_answer(db, replace(beside, contexts=[*told.contexts, feature]))
     pieces = [(at, piece) for at, run in runs if not ends_as_kind(run.name) for piece in pieces_of(run)]
     return _one_of(db, runs, told_words, parts, told, family) or _one_of(db, pieces, told_words, parts, told, family)
+
+
+def _is_town(db: sqlite3.Connection, name: str) -> bool:
+    """Whether a town that is known better than a mountain or a lake bears the name."""
+    return any(town.population >= KNOWN for town in exact(db, name))
 
 
 def named_in_part(
@@ -92,4 +101,5 @@ def _one_of(
 def _beside_run(told: Told, told_words: Parts, parts: Sequence[str], run: Within) -> Told:
     """What was told, with `parts` before the place and the words beside its name; never sure."""
     beside = told_beside(told, told_words, parts)
-    return replace(beside, before=", ".join(part for part in (beside.before, run.words) if part), unsure=True)
+    words = "" if is_kind_of_area(run.words) else run.words  # `Sopron megye`: the county after its town
+    return replace(beside, before=", ".join(part for part in (beside.before, words) if part), unsure=True)

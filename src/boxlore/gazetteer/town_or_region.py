@@ -13,8 +13,15 @@ from dataclasses import replace
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.places.within_words import without_leading
-from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, is_known_larger_part, meanings_of
+from boxlore.gazetteer.larger_parts import (
+    LONGEST_SHORT,
+    LargerPart,
+    features_without_kind,
+    is_known_larger_part,
+    meanings_of,
+)
 from boxlore.gazetteer.matching import (
+    CITY,
     Family,
     Ranked,
     area_name,
@@ -37,6 +44,10 @@ SMALL = 100_000
 """A town of fewer people is not meant where a country or a large area bears the same name."""
 
 
+KNOWN = 10_000
+"""A town of so many people is meant before a lake or a mountain of its name."""
+
+
 def take_larger_parts(
     db: sqlite3.Connection, parts: Sequence[str], year: int | None, family: Family
 ) -> tuple[list[str], list[LargerPart]]:
@@ -57,9 +68,11 @@ def take_larger_parts(
         if len(left) == 1:
             is_place = _names_a_place(db, left[0], contexts) if contexts else means_town(db, left[0], meanings[0])
             if meanings[0].natural and not any(context.areas for context in contexts):
-                is_place = False  # a mountain rather than a suburb of its name, unless the suburb's region is told
+                is_place = is_place and _is_known_better(db, left[0], meanings, family)
             if is_place:
                 break
+        elif _is_far_city(db, left, meanings, family):
+            break
         contexts.append(_likeliest(db, meanings, left[:-1], contexts, family, year))
         left.pop()
     if len(left) == 1 and not contexts:
@@ -97,6 +110,48 @@ def _countries(part: LargerPart) -> frozenset[str]:
     return part.countries or frozenset(code[:2] for code in part.areas)
 
 
+def _is_known_better(db: sqlite3.Connection, words: str, features: Sequence[LargerPart], family: Family) -> bool:
+    """Whether a town is known better than the mountain or lake of its name: it has KNOWN people, or lies at
+    home where the other does not. Else that is meant rather than a suburb of its name.
+    """
+    at_home = any(_countries(feature) & family.home for feature in features)
+    bearing = [town for town in exact(db, words) if fold_place(town.name) == fold_place(words)]
+    own = [town for town in bearing if town.country in family.home]
+    if own and not at_home:
+        return True
+    if not at_home and any(town.population >= CITY for town in exact(db, words)):
+        return True
+    return any(town.population >= KNOWN for town in (own if at_home else bearing))
+
+
+def _is_far_city(db: sqlite3.Connection, parts: Sequence[str], meanings: Sequence[LargerPart], family: Family) -> bool:
+    """Whether the last of several parts is a city rather than the second-level area of its name, which does not have
+    the part told before it either (`Byculla, Bombay` is not in Manchester, Jamaica).
+    """
+    if not all(part.areas and not part.country and _is_second_level(part) for part in meanings):
+        return False
+    cities = [town for town in exact(db, parts[-1]) if town.population >= CITY]
+    areas = {code for part in meanings for code in part.areas}
+    if not cities or any(f"{town.country}.{town.area1}.{town.area2}" in areas for town in cities):
+        return False
+    return not any(exact(db, parts[-2], [part]) or any(map(family.is_own, _countries(part))) for part in meanings)
+
+
+def _is_second_level(part: LargerPart) -> bool:
+    return all(code.count(".") == 2 for code in part.areas)
+
+
+def likeliest_feature(
+    features: Sequence[LargerPart], contexts: Sequence[LargerPart], family: Family
+) -> LargerPart | None:
+    """Of lakes, mountains and the like of one name, the first in the family's own countries that lies where it was
+    told to; without a home there, the first.
+    """
+    agreeing = [part for part in features if _agrees(part, contexts)]
+    agreeing.sort(key=lambda part: (not _countries(part) & family.home, not _is_own(part, family)))
+    return agreeing[0] if agreeing else None
+
+
 def _likeliest(
     db: sqlite3.Connection,
     meanings: Sequence[LargerPart],
@@ -130,7 +185,7 @@ def _last_words(
 ) -> tuple[list[str], list[LargerPart]]:
     """Words without commas, parted before the last one to three words if these are a larger part."""
     tokens = words.split()
-    if is_ship(words) or exact(db, words):
+    if is_ship(words) or exact(db, words) or features_without_kind(words):
         return [words], []
     for count in range(min(3, len(tokens) - 1), 0, -1):
         last, start = " ".join(tokens[-count:]), " ".join(tokens[:-count])
