@@ -501,6 +501,8 @@ OTHERWISE = [
     (person("poyh", given="Kyllikki", family="Pöyhönen"), "asked", ("Пёухёнен", "Кюлликки вяжет")),
     (person("anna", given="Anna", family="Raag"), "none", ("Яном", "Яны")),
     (person("stj", given="Vivienne", family="St John-Clare"), "none", ("St Mark's hall", "St Paul")),
+    (person("hazel", given="Oriana", family="Winterbourne"), "asked", ("WINTER\nBOURNE",)),
+    (person("hazel", given="Oriana", family="Winterbourne"), "none", ("Winter Bourne", "WINTER, BOURNE")),
     (person("stj", given="Vivienne", family="St John-Clare"), "asked", ("the Clare girl",)),
     (person("li", given="Min", family="Li"), "asked", ("Mrs Li",)),
     (person("mary", given="Eleanor Mary", family="Tull"), "none", ("May 1931: the flood", "12 May")),

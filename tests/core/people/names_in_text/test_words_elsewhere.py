@@ -11,6 +11,7 @@ PEOPLE = [
     person("roos", given="Liis", family="Põldroos"),
     person("pihl", given="Jaan", family="Pihlakas"),
     person("baer", given="Friederike", family="Bär"),
+    person("hobe", given="Aare", family="Hõbesaar"),
     person("ernst", given="Ernst", family="Xylander"),
     person("lark", given="Дмитрий", family="Жаворонков"),
     person("rosa", given="Роза", family="Ксилова"),
@@ -25,6 +26,7 @@ NOBODY = [
     "Pod dachem siedział wróbel.",
 ]  # fmt: skip
 ASKED = [
+    "Pildi tegi hõbesaar.",
     "Raudkivi tõi pildi.",
     "härra raudkivi tõi pildi", "raudkivi talu", "Bär war auch da.", "Der Bär hat es.",
     "Der Ernst hat es.", "Жаворонков принёс письмо.", "Роза смеётся.", "Pihlakas naerab.", "Koit tõusis.",

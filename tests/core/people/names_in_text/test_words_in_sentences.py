@@ -50,6 +50,7 @@ NOBODY = [
     "he will come", "no place for a boat",
 ]  # fmt: skip
 SOMEBODY = [
+    "The King’s eldest has it.", "Ivy covers the cake.", "Ivy grew up here.", "Green helps with hay.",
     "Rose in the garden", "Rose school photo 1979", "Grace kitchen table", "Mark captain of the team", "Daisy pram",
     "Hill wedding, 1990", "Hill weddings", "Field family picnic", "Church girls", "Daisy chains up the dog",
     "Ivy petal dress", "Daisy chains the dog", "Stone bells a cat", "Mark the baker next door", "Mark the elder",

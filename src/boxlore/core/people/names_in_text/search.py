@@ -115,7 +115,7 @@ def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
             continue
         is_beginning = first.folded in FAMILY_BEGINNINGS
         people: set[str] = set()
-        calls_only = not (is_beginning or second.spelled[0].islower())
+        calls_only = not (is_beginning or second.spelled[0].islower() or text.is_one_case)
         for before, rest in product(_SONS if first.folded in _SONS else (first.folded,), stems_of(second)):
             people |= index.borne_by(before, rest, calls_only=calls_only) & index.hidden
         if people:

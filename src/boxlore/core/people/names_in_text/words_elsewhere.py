@@ -1,9 +1,9 @@
 """Whether a family name, or a given one, is a word of every day in a sentence of another language than English.
 
 Rule kept: a word passes only by what no person is told with. Written small where the text writes names large, it is a
-thing of nature, or ends in one (`raudkivi`, `põldroos`); behind `ein` it is one of many (`Ein Bär`), as it is behind
-`im` and `am`; behind it stands what things alone do (`Pihlakas õitses`, `Роза завяла`), or, of the German Ernst, of
-what (`Der Ernst der Lage`). All else is a question.
+thing of nature (`raudkivi`, `põldroos`; not `hõbesaar`, which is nothing but a name); behind `ein` it is one of many
+(`Ein Bär`), as it is behind `im` and `am`; behind it stands what things alone do (`Pihlakas õitses`, `Роза завяла`),
+or, of the German Ernst, of what (`Der Ernst der Lage`). All else is a question.
 
 The words are from memory of the school dictionaries of each language; no source.
 """
@@ -13,14 +13,15 @@ from collections.abc import Sequence
 from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.names_in_text.text_normalising import Word
 
-_NATURE = tuple(
+_NATURE = frozenset(
     "kivi roos mets oja jarv saar org magi puu kask kuusk tamm parn lepp paju haab pihlakas vaher mand pold soo raba "
     "jogi lill muru nurm rand laht neem kari kallas rebane hunt karu ilves kurg kotkas luik varblane "
+    "raudkivi poldroos metsroos kibuvits kadakas sarapuu lohmus vahtrik kuusemets kaasik mannik lepik soosaar sormus "
     "koski joki niemi ranta salo virta lehto kangas suo metsa saari jarvi lahti maki kallio "
     "dab debek wrobel mroz wilk zajac zajaczek gaska las lipa sikora golab "
     "роза мороз волк заяц дуб береза соловеи воробеи жаворонок хворостина соколов".split()
 )
-"""Things of nature that families are called by, and what such names end in."""
+"""Things that families are called by."""
 _ONE_OF_MANY = frozenset("ein eine einen einem einer eines kein keine keinen keinem im am".split())
 _GERMAN_NOUNS = frozenset(
     "bar wolf fuchs vogel stein bach berg baum busch wald hahn hase adler falke krebs hecht koch konig kaiser herzog "
@@ -46,7 +47,7 @@ def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> boo
     before = words[at - 1].folded if at and words[at].before.isspace() else ""
     behind = words[at + 1].folded if at + 1 < len(words) and words[at + 1].before == " " else ""
     if word.spelled[0].islower():
-        return not is_called and word.folded.endswith(_NATURE) and before not in TITLES
+        return not is_called and word.folded in _NATURE and before not in TITLES
     if before in ("der", "den", "dem") and word.folded == "ernst":
         return behind in _OF_WHAT
     if not is_called and before in _ONE_OF_MANY and word.folded in _GERMAN_NOUNS:

@@ -29,7 +29,7 @@ from collections.abc import Sequence
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY, TIMES
 from boxlore.core.people.names.tokens import CALLED
-from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS, KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import (
     DOES,
     MAKES_A_VERB,
@@ -109,6 +109,7 @@ _FAMILYS_OWN = frozenset("place home side lot clan crowd end".split())
 """What stands behind a family name, besides `THINGS`."""
 _MANY_PEOPLE = frozenset("women men children people folk ladies".split())
 _SOME_PEOPLE = FAMILY_WORDS | _MANY_PEOPLE
+_KIN_TOLD = frozenset((*KIN_WORDS, "boy", "girl", "lad", "lass", "eldest", "youngest", "twin", "twins"))
 _ADDRESSES = frozenset("mr mrs miss ms mx dr".split())
 _PAST_AS_PRESENT = frozenset(
     "put cut set read let hit hurt cast shut split spread cost beat burst bet quit come run".split()
@@ -178,7 +179,9 @@ def _is_of_an_office(words: Sequence[Word], at: int) -> bool:
     """`the King's visit`: no family has an article and an owner's ending."""
     stem, *ending = APOSTROPHES.split(words[at].folded)
     is_behind = at > 0 and words[at].before == " " and words[at - 1].folded == "the"
-    return is_behind and ending == ["s"] and is_ordinary(stem) and stem in TITLES
+    behind = behind_of(words, at)
+    is_somebodys = bool(behind) and (_is_person(behind[0].folded) or behind[0].folded in _KIN_TOLD)
+    return is_behind and ending == ["s"] and is_ordinary(stem) and stem in TITLES and not is_somebodys
 
 
 def _is_an_office(words: Sequence[Word], at: int) -> bool:
