@@ -50,7 +50,7 @@ WINGS = {
         ("fields", "people", "places"),
         ("records", "sitting"),
         ("originals", "rules"),
-        ("crosswalk",),
+        ("crosswalk", "evidence"),
     ),
     "tasks": (
         ("collection",),

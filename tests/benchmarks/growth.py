@@ -51,6 +51,7 @@ JOBS = (
     Job("tell-again", "-c HOME tell --from MADE/told.csv"),
     Job("tell-wrong", "-c HOME tell --from MADE/wrong.csv"),
     Job("check", "-c HOME check"),
+    Job("evidence", "-c HOME evidence --why"),
     Job("find", "-c HOME find harbour winter"),
     Job("show", "-c HOME show TRA-0005"),
     Job("people", "-c HOME people list"),

@@ -35,6 +35,7 @@ COMMANDS: dict[str, str] = {
     "survey": "Through a box item by item: what to do, to buy, to have scanned.",
     "climate": "Temperature and humidity, judged with the computation shown.",
     "check": "Every finding, with its reason and source.",
+    "evidence": "What can be worked out from everything told, why, and what to ask next.",
     "copies": "Captioned copies; the scans are never written to.",
     "sheet": "The album as a PDF.",
     "slips": "Caption slips to mount under copy prints.",

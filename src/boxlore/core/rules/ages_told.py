@@ -5,6 +5,7 @@ two years more (common practice, no source). The age is taken to be that of the 
 same sentence, else of the only person in the picture; if there are several, nothing is said.
 
     age    = [about] ("age" / "aged" / "at age" / "at the age of") [about] number
+           / "look" ["s" / "ed" / "ing"] about number
            / [about] number ("years old" / "year-old" / "years of age" / ...)
     about  = "about" / "around" / "some" / "perhaps" / "nearly" / "almost"
     number = digits / "one" ... "twenty"
@@ -35,6 +36,8 @@ _AGE = re.compile(
     r"\b(?P<about>about |around |some |perhaps |nearly |almost )?(?:"
     + r"(?:aged?|at the age of|at age) (?P<about2>about |around )?"
     + _NUMBER.format("after")
+    + r"|look(?:s|ed|ing)? (?P<about3>about |around )"
+    + _NUMBER.format("looks")
     + r"|"
     + _NUMBER.format("before")
     + r"[ -](?:years?[ -]old|year-old|years? of age))\b"
@@ -43,7 +46,7 @@ _TOLD = ("story", "inscription", "occasion", "title", "note")
 
 
 @dataclass(frozen=True, slots=True)
-class _Age:
+class AgeTold:
     """An age found in words: the years told, how many more or fewer they may be, and where in the words it stands."""
 
     years: int
@@ -58,29 +61,34 @@ def ages_told(record: Record, people: Mapping[str, Person]) -> Iterator[Finding]
     span = _days(date_view.date) if date_view else None
     if span is None:
         return
+    for _, age, person in whose_ages(record, people):
+        if (born := _days(person.born)) is None:
+            continue
+        fewest, oldest = (span[0] - born[1]) / 365.2425, (span[1] - born[0]) / 365.2425
+        if age.years + 1 + age.slack < fewest or age.years - age.slack > oldest:
+            yield _age_finding(record, person, age, max(int(fewest), 0), int(oldest))
+
+
+def whose_ages(record: Record, people: Mapping[str, Person]) -> Iterator[tuple[StatementView, AgeTold, Person]]:
+    """Every age that is told in the words of an item, with the person whose it is, where that is clear."""
     registered = [person for shown in record.shown() if (person := people.get(shown.person)) is not None]
     for name in (*_TOLD, *(name for name in record.told if name.startswith(OWN))):
         for view in record.all(name):
             for age in _ages(view.words):
-                person = _whose(view, age, registered)
-                born = _days(person.born) if person else None
-                if person is None or born is None:
-                    continue
-                fewest, oldest = (span[0] - born[1]) / 365.2425, (span[1] - born[0]) / 365.2425
-                if age.years + 1 + age.slack < fewest or age.years - age.slack > oldest:
-                    yield _age_finding(record, person, age, max(int(fewest), 0), int(oldest))
+                if (person := _whose(view, age, registered)) is not None:
+                    yield view, age, person
 
 
-def _ages(words: str) -> Iterator[_Age]:
+def _ages(words: str) -> Iterator[AgeTold]:
     folded = fold(words)
     for match in _AGE.finditer(folded):
-        text = match["after"] or match["before"]
+        text = match["after"] or match["looks"] or match["before"]
         years = int(text) if text.isdigit() else _WORDS.index(text) + 1
-        about = match["about"] or match["about2"]
-        yield _Age(years, 2 if about else 0, match.start(), match[0])
+        about = match["about"] or match["about2"] or match["about3"]
+        yield AgeTold(years, 2 if about else 0, match.start(), match[0])
 
 
-def _whose(view: StatementView, age: _Age, registered: list[Person]) -> Person | None:
+def _whose(view: StatementView, age: AgeTold, registered: list[Person]) -> Person | None:
     """The person whose age it is (see the top of the file); None if that is not clear."""
     before = re.split(r"[.;!?]", fold(view.words)[: age.at])[-1]
     named = [
@@ -105,7 +113,7 @@ def _days(date: DateReading | None) -> tuple[int, int] | None:
     return to_number(*first), to_number(*last)
 
 
-def _age_finding(record: Record, person: Person, age: _Age, youngest: int, oldest: int) -> Finding:
+def _age_finding(record: Record, person: Person, age: AgeTold, youngest: int, oldest: int) -> Finding:
     then = f"{youngest} to {oldest}" if youngest != oldest else str(oldest)
     if oldest < 0:
         then = "not yet born"

@@ -1,0 +1,142 @@
+"""`boxlore evidence`: what can be worked out of everything told, why, what cannot be all so, and what to ask next."""
+
+from datetime import date
+from typing import Any
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.core.dates.calendars import from_number
+from boxlore.core.errors import WrongUse
+from boxlore.core.evidence.claims import Claim
+from boxlore.core.evidence.proposals import Proposal
+from boxlore.core.evidence.working_out import Circle
+from boxlore.core.findings import several
+from boxlore.tasks.collection.items_by_mark import find_items
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.people.evidence import Evidence, to_ask_next
+from boxlore.tasks.people.evidence import evidence as gather
+
+
+@click.command()
+@click.argument("items", nargs=-1, metavar="[ITEM]...")
+@click.option("--why", is_flag=True, help="With every reason, in words, and who says it.")
+@click.option("--all", "everything", is_flag=True, help="Also what is dated to the year already, and lives.")
+@click.option("--ask", "teller", default="", callback=options.filled, metavar="TELLER", help="What to ask this teller.")
+@click.option("--minutes", type=click.IntRange(1, 600), default=45, show_default=True, help="With --ask: her minutes.")
+@options.as_json
+@options.on_day
+@click.pass_context
+def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None, **chosen: Any) -> None:
+    """Work out when pictures can have been taken, of ITEMs or of everything.
+
+    From what is told: dates, lives, kin, ages, occasions, relations, names written on it, and the thing itself
+    (process, mount, postcard back). It is a proposal; nothing told is changed. Exit 1 if something cannot be all so.
+    """
+    if chosen["teller"] and (items or chosen["why"] or chosen["everything"]):
+        raise WrongUse("--ask is used alone, so nothing was done.", "Leave out ITEM, --why and --all.")
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        wanted = {subject.id for item in items for subject in find_items(collection, item)}
+        found = gather(collection)
+    if chosen["teller"]:
+        _ask(found, chosen["teller"], chosen["minutes"], as_json=chosen["as_json"])
+        return
+    circles = _items(found, wanted, chosen)
+    if chosen["everything"] and not wanted:
+        _lives(found, chosen)
+        circles = list(found.worked.circles)
+    if circles and not chosen["as_json"]:
+        output.say(f"{several(len(circles), 'contradiction')}:")
+        for circle in circles:
+            _circle(circle, "  ")
+    ctx.exit(1 if circles else 0)
+
+
+def _items(found: Evidence, wanted: set[str], chosen: dict[str, Any]) -> list[Circle]:
+    """Write a line or a paragraph for each item; the contradictions in what was written, each once."""
+    circles: dict[int, Circle] = {}
+    count = 0
+    for record in found.records:
+        if wanted and record.id not in wanted:
+            continue
+        worked = found.of_item(record.id)
+        circles |= {id(circle): circle for circle in worked.circles}
+        if not (wanted or chosen["everything"] or chosen["as_json"]) and (
+            not worked.edtf or _is_told(record.edtf, worked)
+        ):
+            continue
+        count += 1
+        mark = record.mark.short if record.mark else ""
+        if chosen["as_json"]:
+            output.row({"number": record.number, "mark": mark or None, **_json(worked)})
+        else:
+            _lines(" · ".join(filter(None, (record.number, mark, record.date_display))), worked, why=chosen["why"])
+    if not chosen["as_json"]:
+        talk.say(f"{several(count, 'item')} with something worked out." if count else "Nothing more can be worked out.")
+    return list(circles.values())
+
+
+def _is_told(edtf: str, worked: Proposal) -> bool:
+    """Whether a date is told and what was worked out says no more than a year."""
+    return bool(edtf) and (worked.years is None or worked.years < 1.1 or worked.edtf == edtf)
+
+
+def _lives(found: Evidence, chosen: dict[str, Any]) -> None:
+    for person in found.people.values():
+        for word, told, worked in (
+            ("born", person.born, found.of_birth(person.id)),
+            ("died", person.died, found.of_death(person.id)),
+        ):
+            if worked.edtf and told is None and (chosen["as_json"] or worked.years is not None):
+                if chosen["as_json"]:
+                    output.row({"person": person.name, "fact": word, **_json(worked)})
+                else:
+                    _lines(f"{person.name}, {word}", worked, why=chosen["why"])
+
+
+def _json(worked: Proposal) -> dict[str, object]:
+    return {
+        "earliest": _day(worked.first),
+        "latest": _day(worked.last),
+        "edtf": worked.edtf or None,
+        "because": [_claim(claim) for claim in worked.because],
+        "contradiction": [_claim(claim) for circle in worked.circles for claim in circle.claims],
+    }
+
+
+def _day(number: int | None) -> str | None:
+    return str(from_number(number)) if number is not None else None
+
+
+def _claim(claim: Claim) -> dict[str, str]:
+    return {"words": claim.words, "source": claim.source, "strength": str(claim.sure)}
+
+
+def _lines(head: str, worked: Proposal, *, why: bool) -> None:
+    output.say(output.safe(f"{head}: worked out: {worked.display or 'nothing'}"))
+    for claim in worked.because if why else ():
+        output.say(f"    because {_said(claim)}")
+
+
+def _said(claim: Claim) -> str:
+    return output.safe(f"{claim.words}  [{claim.source}; {claim.sure}]")
+
+
+def _circle(circle: Circle, indent: str) -> None:
+    output.say(f"{indent}These cannot all be so; which of them is not?")
+    for claim in circle.claims:
+        output.say(f"{indent}  {_said(claim)}")
+
+
+def _ask(found: Evidence, teller: str, minutes: int, *, as_json: bool) -> None:
+    """The questions in order. Nothing that anybody has said is among them: she is asked first."""
+    questions = to_ask_next(found, teller, minutes)
+    for place, question in enumerate(questions, 1):
+        if as_json:
+            output.row({"number": question.number, "ask": "date", "settles_years": round(question.settles, 1),
+                        "sad": question.is_sad})  # fmt: skip
+        else:
+            sad = "  (has a care note: read it first)" if question.is_sad else ""
+            output.say(f"{place:3}. {question.number}: when was this taken, and what was going on?{sad}")
+    if not questions:
+        talk.say("There is no picture that an answer of hers would date better.")

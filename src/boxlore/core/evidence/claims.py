@@ -1,0 +1,120 @@
+"""A claim: one thing that somebody or something says, as far as it bears on days. Nothing is told anew here.
+
+A clue reader makes claims of what is told; each keeps the words and who says so, so that everything that follows can be
+shown with its reasons. Days are numbers of days (Rata Die, `core.dates.calendars`), named by `of_item` and its like.
+"""
+
+from dataclasses import dataclass, replace
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.against_a_life import possible
+from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.evidence.network import ORIGIN, Limit
+from boxlore.core.statements import SURENESS, Sure
+
+YEAR = 365.2425
+"""Days of a mean year in the Gregorian calendar."""
+
+Choice = tuple[int, int]
+"""The first and the last number of days of one of several spans."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Claim:
+    """`words` say it in a plain sentence's part, `source` who says so, or the publication. `choices` are spans of
+    which the day `chosen` lies in one. `teller` is the id of the person who told it, empty where nobody did."""
+
+    words: str
+    source: str
+    sure: Sure = Sure.SURE
+    limits: tuple[Limit, ...] = ()
+    chosen: str = ""
+    choices: tuple[Choice, ...] = ()
+    teller: str = ""
+
+
+def of_item(ident: str) -> str:
+    """The day on which an item's picture was taken."""
+    return f"item {ident}"
+
+
+def of_birth(ident: str) -> str:
+    return f"birth {ident}"
+
+
+def of_death(ident: str) -> str:
+    return f"death {ident}"
+
+
+def of_event(ident: str) -> str:
+    return f"event {ident}"
+
+
+def not_before(day: str, number: int) -> Limit:
+    return Limit(ORIGIN, day, -number)
+
+
+def not_after(day: str, number: int) -> Limit:
+    return Limit(day, ORIGIN, number)
+
+
+def after(later: str, earlier: str, least: int, most: int) -> tuple[Limit, Limit]:
+    """`later` comes `least` to `most` days after `earlier`."""
+    return Limit(earlier, later, -least), Limit(later, earlier, most)
+
+
+def years_after(later: str, earlier: str, least: float, most: float) -> tuple[Limit, Limit]:
+    """The same in years, a day more on either side for what a mean year rounds away."""
+    return after(later, earlier, int(least * YEAR) - 1, int(most * YEAR) + 2)
+
+
+def weaker(first: Sure, second: Sure) -> Sure:
+    return min(first, second, key=SURENESS.__getitem__)
+
+
+def dated(claim: Claim, day: str, edtf: Edtf) -> Claim:
+    """The claim, with what a date says of a day: qualified parts widened, one of a set as choices.
+
+    A date that has neither a beginning nor an end limits nothing.
+    """
+    spans = [_numbers(replace(edtf, kind="interval", parts=(part,))) for part in edtf.parts]
+    if edtf.kind == "one" and len(spans) > 1 and all(None not in span for span in spans):
+        choices = tuple(sorted((first, last) for first, last in spans if first is not None and last is not None))
+        return replace(claim, chosen=day, choices=choices)
+    if choices := _any_year(edtf):
+        return replace(claim, chosen=day, choices=choices)
+    first, last = _numbers(edtf)
+    limits = [not_before(day, first)] if first is not None else []
+    limits += [not_after(day, last)] if last is not None else []
+    return replace(claim, limits=(*claim.limits, *limits))
+
+
+def _numbers(edtf: Edtf) -> tuple[int | None, int | None]:
+    first, last = possible(edtf)
+    return _number(first), _number(last)
+
+
+def _number(day: Day | None) -> int | None:
+    return to_number(*day) if day is not None and 0 < day.year < 9999 else None
+
+
+PHOTOGRAPHIC_YEARS = range(1826, 2100)
+"""Years in which a photograph can have been taken: the oldest kept is of 1826 or 1827 (Harry Ransom Center, *The Niépce
+Heliograph*)."""
+
+
+def _any_year(edtf: Edtf) -> tuple[Choice, ...]:
+    """The spans of a month or a day whose year is not told or not told whole (`XXXX-07-04`, `192X-22`)."""
+    date = edtf.single
+    if date is None or "X" not in date.year or not date.month.isdigit():
+        return ()
+    behind = edtf.text.lstrip("?~%")[4:]
+    spans: list[Choice] = []
+    for year in PHOTOGRAPHIC_YEARS:
+        if all(sign in ("X", digit) for sign, digit in zip(date.year, f"{year:04d}", strict=True)):
+            checked = standard.check(f"{year:04d}{behind}")
+            if checked.state is standard.State.VALID:
+                first, last = _numbers(standard.parse(f"{year:04d}{behind}"))
+                spans += [(first, last)] if first is not None and last is not None else []
+    return tuple(spans)

@@ -1,0 +1,111 @@
+"""Clues of lives: births and deaths that are told, the longest life, parents, and who is in a picture.
+
+Sources. The longest life: Jeanne Calment, 21 February 1875 to 4 August 1997, 122 years and 164 days. A mother's age is
+edited as not stated below 10 and from 55 on (CDC/NCHS, *Health, United States*, sources and definitions: Age); here a
+parent is 12 to 70 years old at a birth, and a father dead for at most ten months (common practice, from memory). A
+picture of somebody after death is a copy, a grave or a mistake: that clue is likely, and never sure.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.claims import Claim, after, dated, of_birth, of_death, of_item, weaker, years_after
+from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.told_dates import told
+from boxlore.core.people.person import Registry
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import ReadingValue, Sure
+
+LONGEST_DAYS = 44724
+CALMENT = "the longest life: Jeanne Calment, 1875-1997"
+YOUNGEST_PARENT, OLDEST_PARENT = 12, 70
+TEN_MONTHS = 300
+"""Days."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ToldOfPerson:
+    """A statement of a person's field, with what it was read as and who says it; `teller` is the id of who told it."""
+
+    person: str
+    field: str
+    words: str
+    value: ReadingValue | None
+    source: str
+    sure: Sure
+    teller: str = ""
+
+
+LIFE_FIELDS: Mapping[str, str] = {"born": "born", "died": "died", "buried": "buried"}
+PARENT_FIELDS: Mapping[str, str] = {"father": "father", "mother": "mother"}
+
+
+def clues_of_lives(people: Registry, rows: Iterable[ToldOfPerson]) -> Iterator[Claim]:
+    """What is told of births, deaths and parents."""
+    for row in rows:
+        person = people[row.person]
+        claim = Claim(words="", source=row.source, sure=row.sure, teller=row.teller)
+        if row.field in LIFE_FIELDS and isinstance(row.value, DateReading) and row.value.edtf:
+            says = f"{person.name} {'was ' * (row.field != 'died')}{LIFE_FIELDS[row.field]} “{row.words}”"
+            if row.field == "born":
+                yield dated(replace(claim, words=says), of_birth(person.id), row.value.edtf)
+            else:
+                day = of_death(person.id)
+                yield _died(
+                    dated(replace(claim, words=says), day, row.value.edtf), day, is_burial=row.field == "buried"
+                )
+        elif row.field in PARENT_FIELDS and isinstance(row.value, PersonRef) and row.value.id in people:
+            parent = people[row.value.id]
+            if parent.id != person.id:
+                yield _parent(claim, row.field, (parent.id, parent.name), (person.id, person.name))
+    for person in people.values():
+        if person.died:
+            yield Claim(
+                words=f"nobody lives longer than 122 years, {person.name} neither",
+                source=CALMENT,
+                limits=after(of_death(person.id), of_birth(person.id), 0, LONGEST_DAYS),
+            )
+
+
+def _died(claim: Claim, day: str, *, is_burial: bool) -> Claim:
+    """A burial says only the latest day of a death."""
+    if not is_burial:
+        return claim
+    return replace(claim, choices=(), chosen="", limits=tuple(limit for limit in claim.limits if limit.later == day))
+
+
+def _parent(claim: Claim, field: str, parent: tuple[str, str], child: tuple[str, str]) -> Claim:
+    birth, death = of_birth(child[0]), of_death(parent[0])
+    return replace(
+        claim,
+        words=f"{parent[1]} is the {field} of {child[1]}, and was {YOUNGEST_PARENT} to {OLDEST_PARENT} years old then",
+        sure=weaker(claim.sure, Sure.LIKELY),
+        limits=(
+            *years_after(birth, of_birth(parent[0]), YOUNGEST_PARENT, OLDEST_PARENT + 1),
+            Limit(birth, death, 0 if field == "mother" else TEN_MONTHS),
+        ),
+    )
+
+
+def clues_of_picture(record: Record, people: Registry) -> Iterator[Claim]:
+    """That whoever is in a picture was born, and had not died."""
+    day = of_item(record.id)
+    for shown in record.shown():
+        person = people.get(shown.person)
+        if person is None:
+            continue
+        claim = replace(told(shown.told, ""), sure=shown.sure)
+        yield replace(
+            claim,
+            words=f"{person.name} is in {record.number}, so was born",
+            limits=(Limit(of_birth(person.id), day, 0),),
+        )
+        if person.died:
+            yield replace(
+                claim,
+                words=f"{person.name} is in {record.number}, so had not died",
+                sure=weaker(shown.sure, Sure.LIKELY),
+                limits=(Limit(day, of_death(person.id), 0),),
+            )

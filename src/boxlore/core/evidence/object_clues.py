@@ -1,0 +1,60 @@
+"""Clues of the thing itself, by what is told of it and the table of `object_table`.
+
+The years are those of the thing. A picture was taken before its print was made, so that the last years bound it always;
+the first years do where the thing was in the camera, or where nothing says that it is a copy of another. A later print
+of an old negative is known of no one, so that all of it is likely and never sure.
+"""
+
+import re
+from collections.abc import Iterator
+
+from boxlore.core.dates.calendars import to_number
+from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
+from boxlore.core.evidence.object_table import OBJECTS, Made
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Sure, fold
+
+TOLD = ("process", "note", "condition")
+COPIES = ("same_picture", "print_from", "detail_of")
+"""Kinds of relation that say that the thing may be a later copy."""
+
+
+def clues(record: Record) -> Iterator[Claim]:
+    is_copy = any(relation.kind in COPIES for relation in record.related)
+    said = [(view.words, view.speaker) for name in TOLD for view in record.all(name)]
+    for words, speaker in (*said, (record.kind, "the keeper")):
+        for made in kinds_in(words):
+            limits = [not_after(of_item(record.id), to_number(made.last, 12, 31))] if made.last else []
+            if made.direct or not is_copy:
+                limits.append(not_before(of_item(record.id), to_number(made.first, 1, 1)))
+            yield Claim(
+                words=f"{record.number} is {words.strip()[:60]} [{speaker}]: {in_years(made)}",
+                source=made.source,
+                sure=Sure.LIKELY,
+                limits=tuple(limits),
+            )
+
+
+def kinds_in(words: str) -> list[Made]:
+    """The rows whose name stands in the words; a name that is part of a longer one there (“divided back” in “undivided
+    back” and the like) is left out."""
+    folded = fold(words)
+    named = [
+        (match.span(), made)
+        for made in OBJECTS
+        for name in made.called
+        for match in re.finditer(rf"(?<!\w){re.escape(fold(name))}(?!\w)", folded)
+    ]
+    whole = [
+        made
+        for (begins, ends), made in named
+        if not any(b <= begins and ends <= e and (b, e) != (begins, ends) for (b, e), _ in named)
+    ]
+    return list(dict.fromkeys(whole))
+
+
+def in_years(made: Made) -> str:
+    """“made 1863 to 1924, mostly 1867 to 1900”"""
+    mostly = f", mostly {made.usual_first} {f'to {made.usual_last}' if made.usual_last else 'on'}"
+    where = f" in the {made.where}" if made.where else ""
+    return f"made{where} {f'{made.first} to {made.last}' if made.last else f'from {made.first} on'}{mostly}"

@@ -1,0 +1,55 @@
+"""What was worked out of a day, as a date that may be proposed: EDTF and words, with its reasons."""
+
+from dataclasses import dataclass
+
+from boxlore.core.dates.calendars import from_number
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.claims import Claim
+from boxlore.core.evidence.working_out import Circle, WorkedOut
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """The earliest and the latest day that a date can be, None for no bound, why, and what cannot all be so."""
+
+    first: int | None
+    last: int | None
+    because: tuple[Claim, ...]
+    circles: tuple[Circle, ...]
+
+    @property
+    def edtf(self) -> str:
+        """`[1921..1926]`, as EDTF says of one day among many; '' where nothing bounds it."""
+        return edtf_between(self.first, self.last)
+
+    @property
+    def display(self) -> str:
+        """`between 1921 and 1926`, as DACS 2.4 has it; supplied by whoever describes, it leaves in square brackets."""
+        return DateReading.from_edtf(self.edtf).display if self.edtf else ""
+
+    @property
+    def years(self) -> float | None:
+        """How many years it leaves open, None for no end."""
+        return None if self.first is None or self.last is None else (self.last - self.first + 1) / 365.2425
+
+
+def proposal(worked: WorkedOut, day: str) -> Proposal:
+    first, last = worked.bounds(day)
+    return Proposal(first, last, worked.because(day), tuple(worked.circles_of(day)))
+
+
+def edtf_between(first: int | None, last: int | None) -> str:
+    """Every day from the first to the last: in whole years where they lie in several, else to the day."""
+    if first is None and last is None:
+        return ""
+    begins = from_number(first) if first is not None else None
+    ends = from_number(last) if last is not None else None
+    if begins is not None and begins == ends:
+        return str(begins)
+    if begins is None or ends is None:
+        return f"[{f'{begins.year:04d}' if begins else ''}..{f'{ends.year:04d}' if ends else ''}]"
+    if begins.year != ends.year:
+        return f"[{begins.year:04d}..{ends.year:04d}]"
+    if (begins.month, begins.day, ends.month, ends.day) == (1, 1, 12, 31):
+        return f"{begins.year:04d}"
+    return f"[{begins}..{ends}]"

@@ -1,0 +1,82 @@
+"""What can be worked out of everything told: the statements are gathered once, and `core.evidence` does the rest.
+
+It is a proposal, for the keeper alone. Nothing of it is written, and no output has it: what is worked out rests on
+statements of every audience, and so may tell of what somebody may not know.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.evidence.asking import Question, what_to_ask
+from boxlore.core.evidence.claims import of_birth, of_death, of_item
+from boxlore.core.evidence.gathering import all_clues
+from boxlore.core.evidence.lives import LIFE_FIELDS, PARENT_FIELDS, ToldOfPerson
+from boxlore.core.evidence.proposals import Proposal, proposal
+from boxlore.core.evidence.working_out import WorkedOut
+from boxlore.core.people.kin import By, Kin
+from boxlore.core.people.person import Registry
+from boxlore.core.people.who_is_meant import known_by, the_one
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Kind, Said, Sure
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records_for_outputs import records
+from boxlore.tasks.telling.time_line import own_events, source_words
+
+FIELDS_READ = (*LIFE_FIELDS, *PARENT_FIELDS, "born_as")
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """Everything that follows from what is told, with the records it was gathered of."""
+
+    records: Sequence[Record]
+    people: Registry
+    worked: WorkedOut
+
+    def of_item(self, item: str) -> Proposal:
+        return proposal(self.worked, of_item(item))
+
+    def of_birth(self, person: str) -> Proposal:
+        return proposal(self.worked, of_birth(person))
+
+    def of_death(self, person: str) -> Proposal:
+        return proposal(self.worked, of_death(person))
+
+
+def evidence(collection: Collection) -> Evidence:
+    """Gather what is told, and work out what follows."""
+    everything = list(records(collection))
+    people = collection.people()
+    clues = all_clues(everything, people, list(_told_of_people(collection, people)), own_events(collection))
+    return Evidence(everything, people, WorkedOut(clues))
+
+
+def _told_of_people(collection: Collection, people: Registry) -> Iterator[ToldOfPerson]:
+    names = people.names()
+    for ident, rows in collection.store.subjects(Kind.PERSON):
+        for statement, reading in rows:
+            if statement.field in FIELDS_READ and statement.sure is not Sure.NOT_KNOWN and ident in people:
+                yield ToldOfPerson(
+                    person=ident,
+                    field=statement.field,
+                    words=" ".join(statement.words.split()),
+                    value=reading.usable_value if reading else None,
+                    source=source_words(statement.source, names),
+                    sure=statement.sure,
+                    teller=statement.source.ref if statement.source.said is Said.NARRATOR else "",
+                )
+
+
+def to_ask_next(found: Evidence, name: str, minutes: int) -> list[Question]:
+    """What to ask this teller, in order. Raises WrongUse where nobody, or several, are called so."""
+    person = the_one(known_by(found.people.values(), name), name)
+    if person is None:
+        raise WrongUse(f"Nobody among the people is called “{name[:40]}”.", "boxlore people list shows who is there.")
+    kin = Kin(found.people)
+    hers = {person.id: 0}
+    for other in found.people:
+        kinship = kin.between(person.id, other)
+        if kinship is not None and kinship.by is not By.SELF:
+            hers[other] = kinship.degree or 1
+    return what_to_ask(found.records, found.worked, person.id, hers, minutes)

@@ -1,0 +1,57 @@
+"""`boxlore evidence` as a keeper and a script meet it (our own contract)."""
+
+import json
+from pathlib import Path
+
+
+def rows(out: str) -> list[dict[str, object]]:
+    return [json.loads(line) for line in out.splitlines()]
+
+
+def test_what_is_worked_out_and_why(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("-c", demo, "evidence")
+    assert code == 1 and "TRA-0020" in out and "between 1969 and 1979" in out and "TRA-0002" not in out
+    assert "worked out" in err
+    code, out, _ = run("-c", demo, "evidence", "TRA-0020", "--why")
+    assert code == 0 and out.splitlines()[1:3] == [
+        "    because Daniel Rourke is in TRA-0020, so was born  [Leida Rourke; sure]",
+        "    because Daniel Rourke was born “1969”  [Leida Rourke; sure]",
+    ]
+
+
+def test_what_cannot_all_be_so_is_shown_with_who_says_it(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, _ = run("-c", demo, "evidence", "TRA-0003")
+    assert code == 1 and "1 contradiction:" in out
+    assert "“the spring of 1913”  [Leida Rourke; guess]" in out and "[written on the back; sure]" in out
+    code, out, _ = run("-c", demo, "evidence", "--all")
+    assert code == 1 and "1 contradiction:" in out and "TRA-0002" in out
+
+
+def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, _ = run("-c", demo, "evidence", "--json")
+    by_number = {row["number"]: row for row in rows(out)}
+    assert code == 1 and len(by_number) == 25
+    row = by_number["TRA-0020"]
+    assert {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction"} == set(row)
+    assert (row["earliest"], row["latest"], row["edtf"]) == ("1969-01-01", "1979-12-31", "[1969..1979]")
+    assert row["because"][0] == {  # type: ignore[index]  # a list of objects
+        "words": "Daniel Rourke is in TRA-0020, so was born", "source": "Leida Rourke", "strength": "sure"
+    }  # fmt: skip
+    assert row["contradiction"] == [] and len(by_number["TRA-0003"]["contradiction"]) == 2  # type: ignore[arg-type]
+    lives = [row for row in rows(run("-c", demo, "evidence", "--all", "--json")[1]) if "person" in row]
+    assert any(row["person"] == "Kristjan Tamm" and row["fact"] == "died" for row in lives)
+
+
+def test_what_to_ask_a_teller_says_nothing_of_what_is_told(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, _ = run("-c", demo, "evidence", "--ask", "Leida Rourke")
+    assert code == 0 and "when was this taken" in out and "19" not in out.replace("TRA-0019", "")
+    asked = rows(run("-c", demo, "evidence", "--ask", "Leida Rourke", "--json", "--minutes", "4")[1])
+    assert len(asked) == 1 and set(asked[0]) == {"number", "ask", "settles_years", "sad"}
+    assert run("-c", demo, "evidence", "--ask", "Leida Rourke", "--why")[0] == 2
+    assert run("-c", demo, "evidence", "TRA-0999")[0] == 2
+
+
+def test_an_empty_collection_has_nothing(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    run("new", tmp_path / "c")
+    code, out, err = run("-c", tmp_path / "c", "evidence")
+    assert (code, out) == (0, "") and "Nothing more can be worked out." in err

@@ -1,0 +1,178 @@
+"""Each reader of clues: what a careful person would conclude from what is told, worked out by hand beside it."""
+
+from datetime import date
+
+from tests.core.evidence.family import BACK, LEIDA, days, days_of, item, person, row, shown, told, worked_out
+from tests.every_row import every_row
+
+from boxlore.core.dates import phrases
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.claims import of_birth, of_death
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.records.events import FamilyEvent
+from boxlore.core.records.item_record import Related
+from boxlore.core.statements import Said, Source, Sure
+
+DATES = (
+    # the words, read by the reader of dates; the first and the last day by hand
+    ("12 May 1912", "1912-05-12 1912-05-12"),
+    ("between 1915 and 1918", "1915-01-01 1918-12-31"),
+    ("before 1910", "- 1909-12-31"),
+    ("after 1950", "1951-01-01 -"),
+    ("about 1871", "1866-01-01 1876-12-31"),  # five years either side: Yale, Rhode Island Furniture Archive
+    ("1908 or 1910", "1908-01-01 1910-12-31"),
+)  # fmt: skip
+
+
+@every_row(("words", "wanted"), DATES)
+def test_told_dates(words: str, wanted: str) -> None:
+    assert days_of(worked_out([item("i", told("date", words))]), "i") == wanted
+
+
+SETS = (
+    # EDTF, another date told, and what both come to
+    ("[1908,1910]", "1909/1912", "1910-01-01 1910-12-31"),
+    ("[1908,1910]", "../1909", "1908-01-01 1908-12-31"),
+    ("[..1908,1910]", "1900/1912", "1900-01-01 1910-12-31"),
+    ("XXXX-06-24", "1937-02/1938-03", "1937-06-24 1937-06-24"),
+    ("192X-22", "1928-09/1930", "1929-06-01 1929-08-31"),
+    ("19XX-02-29", "1921/1925", "1924-02-29 1924-02-29"),
+    ("XXXX-XX-24", "1921/1925", "1921-01-01 1925-12-31"),
+    ("XXXX-06-XX", "1921/1925", "1921-06-01 1925-06-30"),
+)
+
+
+@every_row(("one", "other", "wanted"), SETS)
+def test_alternatives(one: str, other: str, wanted: str) -> None:
+    views = [told("date", text, value=DateReading.from_edtf(text)) for text in (one, other)]
+    worked = worked_out([item("i", *views)])
+    assert days_of(worked, "i") == wanted and not worked.circles
+
+
+def test_a_files_date_and_what_nobody_knows_say_nothing() -> None:
+    views = (
+        told("date", "1999", source=Source(Said.FILE, "scan.jpg")),
+        told("date", "1998", sure=Sure.NOT_KNOWN),
+        told("date", "no idea"),
+    )
+    assert days_of(worked_out([item("i", *views)]), "i") == "- -"
+
+
+def test_lives() -> None:
+    people = (person("Liisi", died="2004"), person("Leida"), person("Arvo", died="1944"), person("Con", died="1941"))
+    rows = (
+        row("Liisi", "born", "1918"), row("Liisi", "died", "2004"), row("Leida", "born", "17 May 1941"),
+        row("Leida", "mother", "Liisi"), row("Leida", "father", "Arvo"), row("Arvo", "buried", "3 March 1944"),
+        row("Leida", "father", "nobody here"), row("Leida", "father", "Con"), row("Con", "buried", "1941"),
+        row("Leida", "mother", "Leida"), row("Arvo", "born", "no idea"),
+    )  # fmt: skip
+    both = item("both", people=[shown("Liisi"), shown("Arvo"), shown("Leida"), shown("a stranger")])
+    worked = worked_out([both], people, rows)
+    assert days_of(worked, "both") == "1941-05-17 1944-03-03"
+    # twelve to seventy years before the birth, and two days on either side for rounding
+    assert days(worked, of_birth("Arvo")) == "1870-05-15 1929-05-19"
+    # alive in the picture with his child, or ten months before the birth; buried by then
+    assert days(worked, of_death("Arvo")) == "1941-05-17 1944-03-03"
+    assert days(worked, of_death("Con")) == "1940-07-21 1941-12-31"
+    assert {claim.source for claim in worked.because("item both")} == {"Leida Rourke", "the keeper"}
+
+
+def test_nobody_lives_longer_than_anybody_did() -> None:
+    worked = worked_out([], [person("Mari", died="1933")], [row("Mari", "died", "1 February 1933")])
+    assert days(worked, of_birth("Mari")).split()[0] == "1810-08-21"  # 44,724 days before
+
+
+ROUNDED = 3
+"""Days by which years of 365.2425 days may be off, on the safe side."""
+
+AGES = (
+    ("Liisi, aged 5", "1922-01-01 1925-01-01"),  # from the fifth birthday to the sixth, and a year either side
+    ("Liisi looks about five", "1921-01-01 1926-01-01"),  # two years more, by the table
+    ("Liisi, about fifteen years old", "1929-01-01 1938-01-01"),
+    ("somebody else, aged 5", "1918-01-01 -"),
+)
+
+
+@every_row(("words", "wanted"), AGES)
+def test_ages(words: str, wanted: str) -> None:
+    people = (person("Liisi"), person("Aino"))
+    record = item("i", told("story", words), people=[shown("Liisi"), shown("Aino")])
+    worked = worked_out([record], people, [row("Liisi", "born", "1 January 1918")])
+    first, last = days_of(worked, "i").split()
+    wanted_first, wanted_last = wanted.split()
+    for day, by_hand in ((first, wanted_first), (last, wanted_last)):
+        assert day == by_hand or abs(_number(day) - _number(by_hand)) <= ROUNDED, (first, last)
+
+
+def _number(day: str) -> int:
+    return date.fromisoformat(day).toordinal()
+
+
+def test_occasions_tie_pictures_to_the_event_and_to_one_another() -> None:
+    wedding = FamilyEvent(
+        id="w", kind="marriage", names=("the wedding",), when=phrases.read("12 May 1912"), words="1912"
+    )
+    undated = FamilyEvent(id="u", kind="other", names=("the launch",))
+    life = FamilyEvent(id="x", kind="birth", names=("a birth",), when=phrases.read("1900"), own=False)
+    of_wedding = told("occasion", "the wedding", value=PersonRef("w"))
+    of_launch = told("occasion", "the launch", value=PersonRef("u"))
+    records = [
+        item("a", of_wedding), item("b", of_launch, told("date", "1 July 1920")), item("c", of_launch),
+        item("d", told("occasion", "some occasion")),
+    ]  # fmt: skip
+    worked = worked_out(records, happened=[wedding, undated, life])
+    assert days_of(worked, "a") == "1912-04-11 1912-06-12"  # 31 days either side
+    assert days_of(worked, "c") == "1920-04-30 1920-09-01"  # 62 days either side of another picture of it
+    assert days_of(worked, "d") == "- -"
+
+
+def test_relations() -> None:
+    related = (
+        Related(kind="same_day", number="B"), Related(kind="attached_to", number="C"),
+        Related(kind="same_picture", number="A"), Related(kind="same_picture", number="GONE"),
+    )  # fmt: skip
+    records = [
+        item("a", related=related),
+        item("b", told("date", "1931"), related=(Related(kind="same_day", number="A", reverse=True),)),
+        item("c", told("date", "1950")),
+    ]
+    worked = worked_out(records)
+    assert days_of(worked, "a") == "1931-01-01 1931-12-31"
+    assert next(claim.words for claim in worked.because("item a")) == "A was taken on the same day as B"
+
+
+def test_names_written_on_the_thing_itself() -> None:
+    helmi = person("Helmi", married=("12 May 1912",), surnames=("Tamm", "Lepik"))
+    twice = person("Liisi", married=("1939", "1950"), surnames=("Tamm", "Mägi"))
+    rows = [row("Helmi", "born_as", "Lepik"), row("Liisi", "born_as", "Mägi")]
+    records = [
+        item("wed", people=[shown("Helmi", source=BACK, words="Helmi Tamm")]),
+        item("maiden", people=[shown("Helmi", source=BACK, words="Helmi Lepik")]),
+        item("told", people=[shown("Helmi", source=LEIDA, words="Helmi Tamm")]),
+        item("twice", people=[shown("Liisi", source=BACK, words="Liisi Tamm")]),
+        item("reval", told("place", "Reval", source=BACK)),
+        item("spoken", told("place", "Reval", source=LEIDA)),
+        item("tallinn", told("inscription", "Tervitus! Tallinn", source=BACK)),
+        item("both", told("inscription", "Reval, Tallinn", source=BACK)),
+    ]
+    worked = worked_out(records, [helmi, twice], rows)
+    assert days_of(worked, "wed") == "1912-05-12 -"
+    assert {days_of(worked, name) for name in ("maiden", "told", "twice", "spoken", "both")} == {"- -"}
+    assert days_of(worked, "reval") == "1219-01-01 1918-12-31"
+    assert days_of(worked, "tallinn") == "1918-01-01 -"
+
+
+def test_a_name_in_use_twice_is_in_one_of_the_spans() -> None:
+    dated = told("date", "1915-1990", value=DateReading.from_edtf("1914-06/1995"))
+    worked = worked_out([item("p", told("inscription", "St. Petersburg", source=BACK), dated)])
+    assert days_of(worked, "p") == "1914-06-01 1995-12-31"
+    between = told("date", "1915-1995", value=DateReading.from_edtf("1916/1995"))
+    worked = worked_out([item("p", told("inscription", "St. Petersburg", source=BACK), between)])
+    assert days_of(worked, "p") == "1991-01-01 1995-12-31"
+
+
+def test_the_pictures_of_a_studio_lie_within_a_working_life() -> None:
+    by = [shown("A. Saar", role="photographer")]
+    worked = worked_out([item("a", told("date", "1899"), people=by), item("b", people=by)])
+    first, last = days_of(worked, "b").split()
+    assert (first[:4], last[:4]) == ("1848", "1950")  # fifty years either side, and the days of rounding

@@ -1,0 +1,61 @@
+"""What a thing says by itself, against dated examples of published guides, and the table against itself."""
+
+from tests.core.evidence.family import days_of, item, told, worked_out
+from tests.every_row import every_row
+
+from boxlore.core.evidence.object_clues import in_years, kinds_in
+from boxlore.core.evidence.object_table import OBJECTS
+from boxlore.core.records.item_record import Related
+
+GUIDES = (
+    # EdinPhoto, Real Photo Postcards: Stamp Boxes
+    ("AZO four triangles up", 1904, 1918),
+    ("AZO, two up, two down", 1918, 1930),
+    # Historical Clothing, Postcard Types, Table 1
+    ("AZO diamonds", 1907, 1909),
+    ("Velox squares", 1901, 1914),
+    ("stamp box EKC", 1939, 1950),
+    # Santa Cruz MAH, Guide to the Postcard Collection: Private Mailing Cards of 19 May 1898 to 24 December 1901
+    ("Private Mailing Card", 1898, 1901),
+    # State Archives of North Carolina and Library of Congress, as our source list has them
+    ("Daguerreotype", 1839, 1865),
+    # Getty AAT: cartes-de-visite from 1854, cabinet photographs made until the First World War
+    ("carte-de-visite", 1854, 1910),
+    ("a cabinet card", 1863, 1924),
+)
+
+
+@every_row(("words", "first", "last"), GUIDES)
+def test_published_ranges(words: str, first: int, last: int) -> None:
+    worked = worked_out([item("i", told("process", words))])
+    assert days_of(worked, "i") == f"{first}-01-01 {last}-12-31"
+
+
+def test_every_row_has_its_source_and_its_years_in_order() -> None:
+    names = [name for made in OBJECTS for name in made.called]
+    assert len(names) == len(set(names))
+    for made in OBJECTS:
+        assert made.source, made
+        assert made.first <= made.usual_first <= (made.usual_last or 9999) <= (made.last or 9999), made
+
+
+def test_the_longer_name_counts_and_words_that_only_hold_one_do_not() -> None:
+    assert [made.called[0] for made in kinds_in("postcard with an undivided back")] == ["undivided back"]
+    assert [made.called[0] for made in kinds_in("Divided back")] == ["divided back"]
+    assert [made.called[0] for made in kinds_in("Kodachrome slide")] == ["kodachrome slide"]
+    assert kinds_in("a cargo of nothing") == []
+
+
+def test_a_copy_may_be_younger_than_its_picture() -> None:
+    of = (Related(kind="same_picture", number="X"),)
+    copied = told("process", "chromogenic print"), told("note", "sticker: kodachrome")
+    assert days_of(worked_out([item("i", copied[0], related=of)]), "i") == "- -"
+    assert days_of(worked_out([item("i", copied[0])]), "i") == "1942-01-01 -"
+    assert days_of(worked_out([item("i", copied[1], related=of)]), "i") == "1935-01-01 2010-12-31"
+    assert days_of(worked_out([item("i", kind="tintype", related=of)]), "i") == "1853-01-01 1940-12-31"
+
+
+def test_the_years_in_words() -> None:
+    rows = {made.called[0]: in_years(made) for made in OBJECTS}
+    assert rows["cabinet card"] == "made 1863 to 1924, mostly 1867 to 1900"
+    assert rows["zip code"] == "made in the United States from 1963 on, mostly 1967 on"

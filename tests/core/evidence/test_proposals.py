@@ -1,0 +1,37 @@
+"""What was worked out, as EDTF (level 2, one of a set) and in the words of DACS 2.4."""
+
+from datetime import date
+
+from tests.core.evidence.family import item, told, worked_out
+from tests.every_row import every_row
+
+from boxlore.core.evidence.proposals import edtf_between, proposal
+
+BETWEEN = (
+    (None, None, ""),
+    ("1912-05-12", "1912-05-12", "1912-05-12"),
+    ("1921-03-01", "1926-08-31", "[1921..1926]"),
+    ("1927-01-01", "1927-12-31", "1927"),
+    ("1931-06-01", "1931-08-31", "[1931-06-01..1931-08-31]"),
+    (None, "1932-05-01", "[..1932]"),
+    ("1873-01-01", None, "[1873..]"),
+)
+
+
+@every_row(("first", "last", "edtf"), BETWEEN)
+def test_between(first: str | None, last: str | None, edtf: str) -> None:
+    assert edtf_between(_number(first), _number(last)) == edtf
+
+
+def _number(day: str | None) -> int | None:
+    return date.fromisoformat(day).toordinal() if day else None
+
+
+def test_a_proposal_has_its_reasons_and_what_cannot_all_be_so() -> None:
+    worked = worked_out(
+        [item("i", told("date", "1921"), told("date", "1925")), item("k", told("date", "1930")), item("n")]
+    )
+    disputed, plain, nothing = (proposal(worked, f"item {name}") for name in ("i", "k", "n"))
+    assert len(disputed.circles) == 1 and disputed.edtf == "" == disputed.display and disputed.years is None
+    assert plain.display == "1930" and round(plain.years or 0) == 1 and len(plain.because) == 1 and not plain.circles
+    assert nothing.because == ()

@@ -1,0 +1,171 @@
+"""What follows, against all solutions of small networks tried one by one (Dechter, Meiri and Pearl 1991: the bounds of
+a simple temporal problem are exact, and there is none if and only if a circle is below 0)."""
+
+from collections.abc import Iterator
+from itertools import product
+
+from hypothesis import given
+from hypothesis import strategies as st
+from tests.drawn import drawn
+
+from boxlore.core.evidence.claims import Claim, not_after, not_before
+from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.working_out import WorkedOut, can_all_be, smallest
+from boxlore.core.statements import Sure
+
+DAYS = ("a", "b", "c")
+LAST = 5
+"""Every day lies within 0 and LAST, so that all solutions can be tried."""
+
+WINDOW = Claim(
+    words="within the window",
+    source="test",
+    limits=tuple(limit for day in DAYS for limit in (not_before(day, 0), not_after(day, LAST))),
+)
+
+limits = st.builds(Limit, st.sampled_from(("", *DAYS)), st.sampled_from(("", *DAYS)), st.integers(-LAST, LAST)).filter(
+    lambda limit: limit.later != limit.earlier
+)
+spans = st.tuples(st.integers(0, LAST), st.integers(0, 1)).map(lambda span: (span[0], span[0] + span[1]))
+
+
+def claims_of(sures: st.SearchStrategy[Sure], choices: bool) -> st.SearchStrategy[list[Claim]]:
+    plain = st.builds(
+        lambda limits, sure: Claim(words="said", source="test", sure=sure, limits=tuple(limits)),
+        st.lists(limits, min_size=1, max_size=2),
+        sures,
+    )
+    chosen = st.builds(
+        lambda day, spans, sure: Claim(words="or", source="test", sure=sure, chosen=day, choices=tuple(spans)),
+        st.sampled_from(DAYS),
+        st.lists(spans, min_size=1, max_size=3),
+        sures,
+    )
+    return st.lists(st.one_of(plain, chosen) if choices else plain, max_size=8)
+
+
+def solutions(claims: list[Claim]) -> list[dict[str, int]]:
+    """Every choice of all days within the window that keeps all that is claimed."""
+    return list(_kept(claims, range(LAST + 1)))
+
+
+def is_possible(claims: list[Claim]) -> bool:
+    """Whether any days keep all that is claimed: a path of three limits is no longer than three times LAST."""
+    return any(True for _ in _kept(claims, range(-3 * LAST, 3 * LAST + 1)))
+
+
+def _kept(claims: list[Claim], numbers_tried: range) -> Iterator[dict[str, int]]:
+    return (
+        days
+        for numbers in product(numbers_tried, repeat=len(DAYS))
+        if (days := {"": 0, **dict(zip(DAYS, numbers, strict=True))})
+        and all(
+            all(days[limit.later] - days[limit.earlier] <= limit.days for limit in claim.limits)
+            and (not claim.choices or any(first <= days[claim.chosen] <= last for first, last in claim.choices))
+            for claim in claims
+        )
+    )
+
+
+@given(claims_of(st.just(Sure.SURE), choices=False))
+@drawn(120)
+def test_bounds_are_exact_and_each_of_a_circle_is_needed(claims: list[Claim]) -> None:
+    worked = WorkedOut([WINDOW, *claims])
+    tried = solutions(claims)
+    assert bool(tried) == (not worked.circles) == can_all_be([WINDOW, *claims])
+    for day in DAYS if tried else ():
+        assert worked.bounds(day) == (min(days[day] for days in tried), max(days[day] for days in tried))
+    for circle in worked.circles:
+        assert not solutions(list(circle.claims)) and set(map(id, circle.set_aside)) <= set(map(id, circle.claims))
+        for left_out in circle.claims:
+            rest = [claim for claim in circle.claims if claim is not left_out]
+            assert can_all_be(rest) and is_possible(rest)
+
+
+@given(claims_of(st.sampled_from([Sure.SURE, Sure.LIKELY, Sure.GUESS]), choices=True))
+@drawn(120)
+def test_never_too_narrow_with_alternatives_and_what_is_set_aside(claims: list[Claim]) -> None:
+    worked = WorkedOut([WINDOW, *claims])
+    aside = {id(claim) for circle in worked.circles for claim in circle.set_aside}
+    if id(WINDOW) in aside:
+        return
+    tried = solutions([claim for claim in claims if id(claim) not in aside])
+    for day in DAYS:
+        first, last = worked.bounds(day)
+        assert first is not None and last is not None
+        assert all(first <= days[day] <= last for days in tried)
+    for circle in worked.circles:
+        assert not solutions(list(circle.claims))
+        assert all(can_all_be([claim for claim in circle.claims if claim is not out]) for out in circle.claims)
+    if not claims or solutions(claims):
+        assert not worked.circles
+
+
+@given(claims_of(st.just(Sure.SURE), choices=False), claims_of(st.just(Sure.SURE), choices=False))
+@drawn(120)
+def test_one_by_one_comes_to_the_same(early: list[Claim], late: list[Claim]) -> None:
+    worked = WorkedOut([WINDOW, *early])
+    for claim in late:
+        worked.add(claim)
+    if not worked.circles:
+        at_once = WorkedOut([WINDOW, *early, *late])
+        assert [worked.bounds(day) for day in DAYS] == [at_once.bounds(day) for day in DAYS]
+    aside = {id(claim) for circle in worked.circles for claim in circle.set_aside}
+    kept = WorkedOut([claim for claim in (WINDOW, *early, *late) if id(claim) not in aside])
+    assert [worked.bounds(day) for day in DAYS] == [kept.bounds(day) for day in DAYS]
+    assert all(worked.because(day) for day in DAYS if worked.bounds(day) != (None, None))
+
+
+@given(claims_of(st.just(Sure.SURE), choices=False), st.sampled_from(DAYS), st.integers(0, LAST))
+@drawn(120)
+def test_what_an_answer_would_gain_is_what_it_gains_and_leaves_nothing_behind(
+    claims: list[Claim], day: str, number: int
+) -> None:
+    worked = WorkedOut([WINDOW, *claims])
+    before = {name: worked.bounds(name) for name in DAYS}
+    answer = (not_before(day, number), not_after(day, number))
+    gained = worked.gained(answer)
+    assert {name: worked.bounds(name) for name in DAYS} == before
+    circles = len(worked.circles)
+    worked.add(Claim(words="the answer", source="test", limits=answer))
+    assert (gained is None) == (len(worked.circles) > circles)
+    for name in DAYS if gained is not None else ():
+        (first, last), (first_then, last_then) = worked.bounds(name), before[name]
+        if None not in (first, last, first_then, last_then):
+            assert gained.get(name, 0) == (last_then - first_then) - (last - first)
+
+
+def test_a_circle_that_touches_no_known_day_is_found() -> None:
+    one = Claim(words="a is before b", source="Leida", limits=(Limit("a", "b", -1),))
+    other = Claim(words="b is before a", source="Arvo", limits=(Limit("b", "a", -1),))
+    worked = WorkedOut([one, other])
+    assert {claim.words for claim in worked.circles[0].claims} == {"a is before b", "b is before a"}
+    assert worked.bounds("a") == (None, None) == worked.bounds("never heard of")
+    assert (
+        worked.because("a") == ()
+        and list(worked.circles_of("a")) == worked.circles
+        and not list(worked.circles_of("c"))
+    )
+
+
+def test_the_weaker_gives_way_and_the_stronger_stay() -> None:
+    born = Claim(words="born on day 10", source="register", limits=(not_before("born", 10), not_after("born", 10)))
+    shown = Claim(words="Liisi is shown", source="Leida", sure=Sure.LIKELY, limits=(Limit("born", "taken", 0),))
+    guess = Claim(words="by day 5", source="Arvo", sure=Sure.GUESS, limits=(not_after("taken", 5),))
+    worked = WorkedOut([guess, shown, born])
+    assert [claim.words for claim in worked.circles[0].set_aside] == ["by day 5"]
+    assert worked.bounds("taken") == (10, None) and worked.because("taken") == (shown, born)
+    assert smallest([guess, shown, born]) == [born, shown, guess]
+
+
+def test_a_span_that_is_left_alone_bounds_both_ends() -> None:
+    told = Claim(
+        words="1 or 4",
+        source="Leida",
+        chosen="a",
+        choices=((1, 1), (4, 4)),
+    )
+    late = Claim(words="not before 2", source="Arvo", limits=(not_before("a", 2),))
+    assert WorkedOut([told, late]).bounds("a") == (4, 4)
+    never = Claim(words="between 2 and 3", source="Arvo", limits=(not_before("a", 2), not_after("a", 3)))
+    assert len(WorkedOut([told, never]).circles[0].claims) == 2

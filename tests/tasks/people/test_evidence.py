@@ -1,0 +1,59 @@
+"""What is worked out of the demo family, whose pictures without a usable date were gone through by hand.
+
+The table is a judgement of our own, no outside source: what follows from the people shown, the thing, and what is
+written on it, and no more.
+"""
+
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.who_is_meant import known_by
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.people.evidence import evidence, to_ask_next
+
+BY_HAND = {
+    # a clipped note on paper, which nobody has dated
+    "TRA-0004": "",
+    # Haapsalu is written on it, a name of after 1918; “14 VII 29” may be two years and is not used
+    "TRA-0008": "[1918..]",
+    # Daniel, born 1969, and Frank, who died in 1979; “7/4/75” asks which is the month
+    "TRA-0020": "[1969..1979]",
+    # Aino alone, 1920 to 1998; “the thirties” asks which century
+    "TRA-0021": "[1920..1998]",
+    # a gelatin silver print, and nobody who is known
+    "TRA-0022": "[1873..]",
+    # the same, and “before 1933”
+    "TRA-0023": "[1873..1932]",
+    # an album page with nothing left on it
+    "TRA-0025": "",
+}
+
+
+def test_the_pictures_without_a_date(demo: Path) -> None:
+    with open_collection(demo, write=False) as collection:
+        found = evidence(collection)
+        worked = {number: found.of_item(find_item(collection, number).id).edtf for number in BY_HAND}
+    assert worked == BY_HAND
+
+
+def test_the_wedding_that_two_tell_differently_is_the_one_contradiction(demo: Path) -> None:
+    with open_collection(demo, write=False) as collection:
+        found = evidence(collection)
+    (circle,) = found.worked.circles
+    assert {claim.source for claim in circle.claims} == {"written on the back", "Leida Rourke"}
+    assert [claim.source for claim in circle.set_aside] == ["Leida Rourke"]  # hers is a guess
+
+
+def test_what_to_ask_leida_and_that_it_tells_her_nothing(demo: Path) -> None:
+    with open_collection(demo, write=False) as collection:
+        found = evidence(collection)
+    (leida,) = known_by(found.people.values(), "Leida Rourke")
+    questions = to_ask_next(found, "Leida Rourke", 600)
+    assert {"TRA-0020", "TRA-0021"} <= {question.number for question in questions}
+    assert found.of_birth(leida.id).display == "1941 May 17" and found.of_death(leida.id).last is None
+    assert len(to_ask_next(found, "Leida Rourke", 8)) == 2
+    with pytest.raises(WrongUse, match="Nobody among the people"):
+        to_ask_next(found, "Nobody Atall", 30)
