@@ -16,7 +16,9 @@ from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.people.firms import is_firm
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import PersonShown, Record
+from boxlore.exports.collection_description import repository_of
 from boxlore.exports.escaping import clean
+from boxlore.exports.language_codes_table import LANGUAGES
 
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}
 DACS = "Describing Archives: A Content Standard (DACS)"
@@ -70,9 +72,21 @@ class Dialect:
         """The box or folder that holds the item."""
         self.add(did, "container", label, localtype=kind)
 
-    def unitid(self, did: etree._Element, number: str, ident: str) -> None:
-        """The item's number and its UUID (DACS 2.1)."""
-        self.add(did, "unitid", number, identifier=f"urn:uuid:{ident}")
+    def unitid(self, did: etree._Element, number: str, ident: str, facts: CollectionFacts) -> None:
+        """The item's number and its UUID, with the codes of country and repository (DACS 2.1)."""
+        self.add(did, "unitid", number, **codes_of(facts), identifier=f"urn:uuid:{ident}")
+
+    def collection_id(self, did: etree._Element, code: str, facts: CollectionFacts) -> None:
+        """The collection's reference code, and its UUID (DACS 2.1)."""
+        self.unitid(did, code, facts.id, facts)
+
+    def family(self, parent: etree._Element, words: str) -> None:
+        """The family whose papers they are."""
+        self.add(self.add(parent, "famname"), "part", words)
+
+    def place(self, parent: etree._Element, words: str) -> None:
+        """A place by its full name."""
+        self.add(self.add(parent, "geogname"), "part", words)
 
     def date(self, did: etree._Element, record: Record) -> None:
         """The item's date (DACS 2.4)."""
@@ -244,8 +258,8 @@ class Ead2002(Dialect):
     def container(self, did: etree._Element, kind: str, label: str) -> None:
         self.add(did, "container", label, type=kind)
 
-    def unitid(self, did: etree._Element, number: str, ident: str) -> None:
-        self.add(did, "unitid", number)
+    def unitid(self, did: etree._Element, number: str, ident: str, facts: CollectionFacts) -> None:
+        self.add(did, "unitid", number, **codes_of(facts))
         self.add(did, "unitid", f"urn:uuid:{ident}", type="uuid")
 
     def date(self, did: etree._Element, record: Record) -> None:
@@ -268,6 +282,12 @@ class Ead2002(Dialect):
 
     def person(self, parent: etree._Element, words: str, relator: str) -> None:
         self.add(parent, _name_element(words), words, role=relator)
+
+    def family(self, parent: etree._Element, words: str) -> None:
+        self.add(parent, "famname", words)
+
+    def place(self, parent: etree._Element, words: str) -> None:
+        self.add(parent, "geogname", words)
 
     def note(self, did: etree._Element, words: str) -> None:
         self.add(self.add(did, "note"), "p", words)
@@ -316,23 +336,22 @@ class Ead2002(Dialect):
 
 XLINK = "http://www.w3.org/1999/xlink"
 
-_LANGUAGES = {
-    "en": ("English", "eng"), "et": ("Estonian", "est"), "mi": ("Maori", "mao"), "de": ("German", "ger"),
-    "sv": ("Swedish", "swe"), "ru": ("Russian", "rus"), "fi": ("Finnish", "fin"), "lv": ("Latvian", "lav"),
-    "fr": ("French", "fre"), "es": ("Spanish", "spa"), "it": ("Italian", "ita"), "he": ("Hebrew", "heb"),
-    "ar": ("Arabic", "ara"), "nl": ("Dutch", "dut"), "pl": ("Polish", "pol"), "pt": ("Portuguese", "por"),
-}  # fmt: skip
-"""ISO 639-1 code -> (English name, ISO 639-2/B code)."""
-
 
 def language_name(tag: str) -> str:
-    """The English name of a language; the tag itself for one that is not in our table."""
-    return _LANGUAGES.get(tag.split("-")[0].lower(), (tag or "undetermined", ""))[0]
+    """The English name of a language; the tag itself for one that is not in the table."""
+    return LANGUAGES.get(tag.split("-")[0].lower(), (tag or "undetermined", ""))[0]
 
 
 def language_code(tag: str) -> str:
-    """The ISO 639-2/B code of a language; `und` for one that is not in our table."""
-    return _LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
+    """The ISO 639-2/B code of a language; `und` for one that has none there."""
+    return LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
+
+
+def codes_of(facts: CollectionFacts) -> dict[str, str]:
+    """The codes of country and repository as attributes (ISO 3166-1, ISO 15511), as far as the archive has said."""
+    archive = facts.archive
+    codes = {"countrycode": archive.country, "repositorycode": archive.repository_code or archive.agency}
+    return {name: code for name, code in codes.items() if code}
 
 
 def record_id(facts: CollectionFacts) -> str:
@@ -343,11 +362,6 @@ def record_id(facts: CollectionFacts) -> str:
 def handed(facts: CollectionFacts) -> tuple[Handed, ...]:
     """The transfers so far, the oldest first."""
     return facts.transfers or (Handed(facts.on_day.isoformat()),)
-
-
-def repository_of(facts: CollectionFacts) -> str:
-    """The archive's name (DACS 2.2); as long as there is none, the name of whoever holds the collection."""
-    return facts.archive.repository or facts.holder or "Repository not yet named"
 
 
 EAD3 = Dialect()

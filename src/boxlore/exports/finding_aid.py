@@ -1,7 +1,8 @@
 """The finding aid: EAD3 1.1.1 with the minimum that DACS asks for, or EAD 2002; written component by component.
 
-The elements of DACS 2.1-2.6, 3.1, 4.1, 4.5 and 8.2 stand at the top. Each folder, album or bundle is a component of
-level `file` with its arrangement. A box is a place and no level of arrangement, so each item names its containers.
+The elements of DACS's single-level optimum stand at the top (`collection_description`). Each folder, album or bundle is
+a component of level `file`, titled by what is in it. A box is a place and no level of arrangement, so each item names
+its containers.
 If the family keeps the originals and hands over scans, `originalsloc` (DACS 6.1) stands instead of containers.
 Every component is checked against our own schema before it is written.
 """
@@ -14,14 +15,28 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, disagreements, rights_of, who_said
+from boxlore.core.crosswalk.dublin_core import (
+    CollectionFacts,
+    access_words,
+    authority_years,
+    disagreements,
+    rights_of,
+    who_said,
+)
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
 from boxlore.core.records.item_record import Record
+from boxlore.exports.collection_description import (
+    MOST_POINTS,
+    collection_notes,
+    folder_title,
+    reference_code,
+    rights_label,
+)
 from boxlore.exports.dublin_core import plain_fault
-from boxlore.exports.ead_dialects import Dialect
+from boxlore.exports.ead_dialects import RELATORS, Dialect
 
 
 @dataclass(slots=True)
@@ -61,7 +76,7 @@ class FindingAid:
         """A component for each innermost container with its items, and one for each item that lies in none."""
         for path, inside in groupby(records, key=lambda record: record.mark.path if record.mark else ()):
             component = self._folder(path) if path else None
-            found_in: dict[str, None] = {}
+            extent = Extent()
             for record in inside:
                 item = item_component(record, self.facts, self.dialect)
                 if not check.validate(item):
@@ -69,31 +84,32 @@ class FindingAid:
                 elif component is None:
                     yield item
                 else:
-                    found_in |= {record.found_in: None} if record.found_in else {}
+                    extent.add(record)
                     component.append(item)
             if component is not None and len(component) > 1:
-                self._arranged(component, list(found_in))
+                self._described(component, extent)
                 yield component
 
     def _folder(self, path: tuple[tuple[str, str], ...]) -> etree._Element:
         """The component of a container, still without items; `path` is (kind, label) from the box inwards."""
-        title = " / ".join(f"{kind.capitalize()} {label}" for kind, label in path)
         component = self.dialect.element("c", level="file")
         did = self.dialect.add(component, "did")
-        self.dialect.add(did, "unittitle", title)
         if self.facts.originals:
             for kind, label in path:
                 self.dialect.container(did, kind, label)
         return component
 
-    def _arranged(self, component: etree._Element, found_in: list[str]) -> None:
-        """Add the arrangement before the items: their number, and where they were found before rehousing."""
-        count = len(component) - 1
-        words = f"{several(count, 'item')} in the order of their places in the container."
-        if found_in:
-            words += f" Before rehousing they were found in: {'; '.join(found_in)}."
-        note = self.dialect.paragraphs("arrangement", [words])
-        component.insert(1, note)
+    def _described(self, component: etree._Element, extent: Extent) -> None:
+        """Add what is in the container, made of its items: title, dates, extent; their number, and where they were
+        found before rehousing."""
+        did = component[0]
+        self.dialect.add(did, "unittitle", folder_title(extent, self.facts))
+        self.dialect.date_range(did, extent)
+        self.dialect.extents(did, extent)
+        words = f"{several(extent.items, 'item')} in the order of their places in the container."
+        if extent.found_in:
+            words += f" Before rehousing they were found in: {'; '.join(extent.found_in)}."
+        component.insert(1, self.dialect.paragraphs("arrangement", [words]))
 
 
 def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -> etree._Element:
@@ -102,49 +118,35 @@ def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -
     archdesc = dialect.add(ead, "archdesc", level="collection")
     did = dialect.add(archdesc, "did")
     dialect.repository(did, facts)
-    dialect.add(did, "unitid", f"urn:uuid:{facts.id}")
+    dialect.collection_id(did, reference_code(facts), facts)
     dialect.add(did, "unittitle", facts.title)
     dialect.date_range(did, extent)
     dialect.extents(did, extent)
+    if facts.family:
+        dialect.family(dialect.add(did, "origination", label="Creator"), facts.family)
     for name in list(extent.creators)[:3]:
-        dialect.person(dialect.add(did, "origination"), name, "photographer")
-    dialect.languages(did, [facts.language])
-    for part in collection_notes(facts, extent):
-        archdesc.append(dialect.paragraphs(*part))
+        dialect.person(dialect.add(did, "origination", label="Photographer"), name, "photographer")
+    dialect.languages(did, [tag for tag, _ in extent.languages.most_common()] or [facts.language])
+    for name, words in collection_notes(facts, extent):
+        archdesc.append(dialect.paragraphs(name, words))
+    _access_points(archdesc, facts, extent, dialect)
     return ead
 
 
-def collection_notes(facts: CollectionFacts, extent: Extent) -> list[tuple[str, list[str]]]:
-    """(element, paragraphs) for the whole collection: access, rights, custody, accession, location of the originals,
-    scope and arrangement (DACS 4.1, 4.4, 5.1, 5.2, 6.1, 3.1, 3.2).
-    """
-    closed = "The open part may be shown. What names people taken as living is in a closed part, by item, with dates."
-    notes = [
-        ("accessrestrict", [closed]),
-        ("userestrict", [f"{facts.rights}: the family states facts; the archive replaces this neutral statement."]),
-        (
-            "custodhist",
-            [*facts.custody, f"Held by {facts.holder or 'the family'} until the transfer of {facts.on_day}."],
-        ),
-    ]
-    if facts.accession:
-        notes.append(("acqinfo", [f"Accession {facts.accession}."]))
-    if not facts.originals:
-        notes.append(
-            ("originalsloc", [f"The originals stay with {facts.holder or 'the family'}; scans were handed over."])
-        )
-    notes.append(
-        (
-            "scopecontent",
-            [f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."],
-        )
-    )
-    arrangement = "By container: box, then folder, then the item's place."
-    if extent.found_in:
-        places_found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
-        arrangement += f" Before rehousing they were found in: {places_found_in}."
-    notes.append(("arrangement", [arrangement]))
-    return notes
+def _access_points(archdesc: etree._Element, facts: CollectionFacts, extent: Extent, dialect: Dialect) -> None:
+    """The names, places and processes by which the whole can be found (DACS, multilevel optimum)."""
+    points = dialect.element("controlaccess")
+    if facts.family:
+        dialect.family(points, facts.family)
+    for ident, _ in extent.people.most_common(MOST_POINTS):
+        if (person := facts.people.get(ident)) is not None:
+            dialect.person(points, f"{person.sort_name}{authority_years(person)}", RELATORS["person"])
+    for place, _ in extent.places.most_common(MOST_POINTS):
+        dialect.place(points, place)
+    for process, term in list(extent.processes.items())[:MOST_POINTS]:
+        dialect.genre(points, process, term)
+    if len(points):
+        archdesc.append(points)
 
 
 def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> etree._Element:
@@ -154,7 +156,7 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     for kind, label in (*record.mark.path, ("item", str(record.mark.item))) if record.mark and facts.originals else ():
         if label != "0":
             dialect.container(did, kind, label)
-    dialect.unitid(did, record.number, record.id)
+    dialect.unitid(did, record.number, record.id, facts)
     for reference in record.all("archive_reference"):
         dialect.add(did, "unitid", reference.words, **dialect.label("the archive's reference"))
     dialect.add(did, "unittitle", captions.title(record, brackets=facts.brackets))
@@ -175,7 +177,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     """Add access, rights, scope, physical state and custody."""
     if access := access_words(record, facts):
         item.append(dialect.paragraphs("accessrestrict", access))
-    item.append(dialect.paragraphs("userestrict", [rights_of(record, facts), *_rights_holders(record)]))
+    item.append(dialect.paragraphs("userestrict", [rights_label(rights_of(record, facts)), *_rights_holders(record)]))
     words = [captions.caption(record, "sheet"), *(statement.words for statement in record.all("story"))]
     words += captions.own_lines(record)
     words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]

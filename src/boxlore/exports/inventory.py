@@ -21,6 +21,7 @@ from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
+from boxlore.exports.collection_description import reference_code
 from boxlore.exports.escaping import clean
 
 COLUMNS = (
@@ -62,7 +63,7 @@ def _upper(
     cells = dict.fromkeys(COLUMNS, "")
     cells |= {"Level of description": level, "Identifier": code, "Title": title, "Date": date, "Extent": extent}
     cells |= {"Box": (path or {}).get("box", ""), "Folder": (path or {}).get("folder", "")}
-    cells["Reference code"] = facts.accession if level == "collection" else ""
+    cells["Reference code"] = reference_code(facts) if level == "collection" else ""
     cells["Location of originals"] = originals_words(facts)
     return [cells[name] for name in COLUMNS]
 

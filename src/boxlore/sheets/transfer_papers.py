@@ -21,6 +21,11 @@ CAUTION = (
     "This form states what the family knows and wishes. It is no legal advice; local law and the archive's own "
     "forms go before it. Let the archive, or someone licensed to advise, look at it before anyone signs."
 )
+TWICE = "Print this twice and sign both: one for the donor, one for the archive."
+EXTRACT = (
+    "This is an extract for whoever may see the open part: it leaves out how to reach the donor, and what is closed. The "
+    "deed to sign is in the closed part."
+)
 BLANK = ""
 """A part that is always filled in by hand."""
 
@@ -49,6 +54,8 @@ class Deed:
     copyright: str
     terms: str = ""
     """What the archive wants the donor to know; without it there is no such part."""
+    is_extract: bool = False
+    """Whether it is for the open part, and not to be signed."""
     on_day: date
 
 
@@ -78,6 +85,7 @@ def gift_pdf(deed: Deed, *, paper: str) -> bytes:
         *([("The archive's terms", deed.terms, 1)] if deed.terms else []),
         ("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1),
     )
+    parts = (*parts, ("Copies of this deed", EXTRACT if deed.is_extract else TWICE, 1))
     return _form("Deed of gift", parts, ("For the donor", "For the archive"), deed.on_day, paper)
 
 

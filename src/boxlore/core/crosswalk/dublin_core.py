@@ -78,6 +78,11 @@ class CollectionFacts:
     archive: Archive = NOT_SAID
     originals: bool = True
     accession: str = ""
+    code: str = ""
+    """What the collection is called in short: how its numbers begin."""
+    family: str = ""
+    history: str = ""
+    contact: str = ""
     is_closed: bool = False
     """Whether it is for the closed part of a transfer."""
     transfers: tuple[Handed, ...] = ()
@@ -128,10 +133,14 @@ def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
     person = people.get(shown.person)
     if person is None:
         return captions.name_of(shown)
-    years = [_year(date) for date in (person.born, person.died)]
-    dates = f", {years[0]}-{years[1]}" if any(years) else ""
     sure = "" if not shown.unsure else f" ({'perhaps' if shown.sure == 'guess' else 'probably'})"
-    return f"{person.sort_name}{dates}{sure}"
+    return f"{person.sort_name}{authority_years(person)}{sure}"
+
+
+def authority_years(person: Person) -> str:
+    """`, 1868-1941` behind a name; nothing where no year is known."""
+    years = [_year(date) for date in (person.born, person.died)]
+    return f", {years[0]}-{years[1]}" if any(years) else ""
 
 
 def _year(date: DateReading | None) -> str:

@@ -8,7 +8,9 @@ from dataclasses import dataclass
 from dataclasses import field as starts
 
 from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.crosswalk.dublin_core import process_term
 from boxlore.core.findings import several
+from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
 
 PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted photograph": "mounted photographs"}
@@ -31,6 +33,14 @@ class Extent:
     latest: str = ""
     found_in: dict[str, int] = starts(default_factory=dict)
     creators: dict[str, int] = starts(default_factory=dict)
+    people: Counter[str] = starts(default_factory=Counter)
+    """Id of a person of the registry who is shown -> number of items."""
+    places: Counter[str] = starts(default_factory=Counter)
+    processes: dict[str, str] = starts(default_factory=dict)
+    """Process -> its term, or ''."""
+    occasions: Counter[str] = starts(default_factory=Counter)
+    languages: Counter[str] = starts(default_factory=Counter)
+    """Language tag -> number of statements in it."""
 
     def add(self, record: Record) -> None:
         """Count one record."""
@@ -44,6 +54,13 @@ class Extent:
             self.found_in[record.found_in] = self.found_in.get(record.found_in, 0) + 1
         for person in record.shown("photographer"):
             self.creators[person.name] = self.creators.get(person.name, 0) + 1
+        self.people.update({shown.person for shown in record.shown() if shown.person and not shown.unsure})
+        if record.place is not None:
+            self.places[full_name(record.place)] += 1
+        self.occasions.update({view.words for view in record.all("occasion")})
+        if process := record.words("process"):
+            self.processes[process] = process_term(record)
+        self.languages.update(view.language for rows in record.told.values() for view in rows if view.language)
         self._date(record)
 
     def _date(self, record: Record) -> None:

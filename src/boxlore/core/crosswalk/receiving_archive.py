@@ -26,13 +26,19 @@ USUALLY = ("dublin-core", "ead3", "rdf", "inventory", "forms", "recordings", "sc
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Archive:
-    """What is known of one archive; '' where it has not said. `takes` are keys of TAKES."""
+    """What is known of one archive; '' where it has not said. `takes` are keys of TAKES. `terms`, `access` and `use`
+    are its own words, in its `language`."""
 
     repository: str = ""
     agency: str = ""
+    repository_code: str = ""
     country: str = ""
+    prefix: str = ""
     contact: str = ""
+    language: str = ""
     terms: str = ""
+    access: str = ""
+    use: str = ""
     takes: tuple[str, ...] = USUALLY
 
     def wants(self, part: str) -> bool:

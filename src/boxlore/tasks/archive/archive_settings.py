@@ -7,15 +7,21 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, USUALLY, Archive
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.guard import check_language
 
 FILE_NAME = "archive.toml"
 
 _WHY = {
     "repository": "The archive's name, as its finding aids give it (DACS 2.2).",
     "agency": "Its own code (DACS 2.1), such as an ISIL (ISO 15511).",
+    "repository_code": "The code of the repository in reference codes (DACS 2.1), where it is not the agency's.",
     "country": "Two capital letters (ISO 3166-1).",
+    "prefix": "What its reference codes begin with, such as MS or PA; it stands before the collection's own code.",
     "contact": "Who to write to; it stands with the name on the deed of gift.",
+    "language": "The language of the three texts below (BCP 47), such as en.",
     "terms": "What it wants a donor to know before signing; it stands on the deed of gift.",
+    "access": "What it says of who may see a collection (DACS 4.1); it stands first in the finding aid.",
+    "use": "What it says of copying and publishing (DACS 4.4).",
     "takes": f"What it takes, any of: {', '.join(TAKES)}.",
 }
 
@@ -51,6 +57,8 @@ def read_archive(path: Path) -> Archive:
             raise WrongUse(f"{path}: {name} must be text in quotes, not {value!r}.")
     if values.get("country") and not re.fullmatch("[A-Z]{2}", values["country"]):
         raise WrongUse(f"{path}: country is “{values['country']}”.", "It must be two capital letters, such as NZ.")
+    if language := values.get("language"):
+        check_language(language)
     return Archive(**values | ({"takes": tuple(values["takes"])} if "takes" in values else {}))
 
 

@@ -26,6 +26,7 @@ def facts_of(
     settings = collection.settings
     views_by_id = things_told(collection, seen, Kind.COLLECTION) if seen else {}
     about = views_by_id.get(collection.id, [])
+    custody = [view.words for view in about if view.field == "custody"]
     facts = CollectionFacts(
         id=collection.id,
         title=settings.title,
@@ -35,7 +36,11 @@ def facts_of(
         brackets=settings.bracketed_titles,
         archive=archive,
         originals=originals,
-        custody=tuple(view.words for view in about if view.field == "custody"),
+        custody=tuple(words for words in (seen.setting("custody") if seen else "", *custody) if words),
+        code=settings.prefix,
+        family=seen.setting("family") if seen else "",
+        history=seen.setting("history") if seen else "",
+        contact=seen.setting("contact") if seen else "",
         accession=next((view.words for view in reversed(about) if view.field == "accession"), ""),
     )
     rights = next((view.words for view in reversed(about) if view.field == "rights"), "")

@@ -14,12 +14,13 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.crosswalk.scan_file_names import packed_path
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.shipped import shipped
 from boxlore.exports.bag import Staged
+from boxlore.exports.collection_description import reference_code, rights_label
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
@@ -363,14 +364,15 @@ def _forms(making: Making) -> None:
     """A deed of gift; a consent form for each interview in the closed part, since it names the narrator."""
     facts, settings = making.facts, making.collection.settings
     deed = Deed(
-        donor=facts.holder,
+        donor="\n".join(part for part in (facts.holder, facts.contact) if part),
         recipient=", ".join(part for part in (making.archive.repository, making.archive.contact) if part),
-        title=facts.title,
-        description=f"{making.holding.words}; {making.holding.years}.",
+        title=f"{facts.title} ({reference_code(facts)})",
+        description=f"{making.holding.words}; {making.holding.years}. Transfer {making.ident} of {facts.on_day}.",
         originals=facts.originals,
-        access="The open part may be shown; the closed part from the dates in its records.",
-        copyright=f"Stated of the whole: {facts.rights}",
+        access=" ".join((making.archive.access, *_restrictions(making))).strip(),
+        copyright=" ".join((f"Stated of the whole: {rights_label(facts.rights)}.", making.archive.use)).strip(),
         terms=making.archive.terms,
+        is_extract=making.seen.to.is_public,
         on_day=facts.on_day,
     )
     making.put(
@@ -383,6 +385,20 @@ def _forms(making: Making) -> None:
         known["kept"] = facts.holder
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
+
+
+def _restrictions(making: Making) -> list[str]:
+    """What the deed says of restrictions and consents, counted as the tables of this part tell them one by one."""
+    lines = ["The open part may be shown; the closed part from the dates in its records."]
+    if making.seen.to.is_closed_part:
+        closures = [closure for record in making.records() if (closure := making.facts.closure_of(record))]
+        if closures:
+            last = max(closure.until for closure in closures)
+            lines.append(f"{several(len(closures), 'item is', 'items are')} closed, the last until {last}.")
+        people = [person for person in making.seen.people().values() if person.consents]
+        if people:
+            lines.append(f"Consents of {several(len(people), 'person', 'people')} are in metadata/rights.csv.")
+    return lines
 
 
 def _chapters(making: Making) -> None:

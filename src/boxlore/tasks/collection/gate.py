@@ -40,8 +40,9 @@ MOST_PLACES = 20
 MOST_REMEMBERED = 1 << 15
 """Texts that are remembered as naming nobody."""
 NAME_OF_FILE = "name of the file"
-SETTINGS = ("title", "holder")
+SETTINGS = ("title", "holder", "family", "history", "custody")
 """Settings of the collection that outputs say, each judged by itself before anything is made."""
+_SAID_OF = {"holder": "holder", "family": "family", "history": "family's history", "custody": "way it came down"}
 THE_COLLECTION = "the collection"
 
 
@@ -191,8 +192,8 @@ class Gate:
 
 
 def ask_of_settings(seen: AudienceView) -> list[Finding]:
-    """Ask about a setting that names somebody withheld: a row for the keeper to answer. A holder is left away, and the
-    finding says so. Raises CouldNot, once for the whole output, where the title names somebody."""
+    """Ask about a setting that names somebody withheld: a row for the keeper to answer. It is left away, but for the
+    title, and the finding says so. Raises CouldNot, once for the whole output, where the title names somebody."""
     findings: list[Finding] = []
     for name in SETTINGS:
         if not (hits := seen.named_in_setting(name)):
@@ -212,7 +213,7 @@ def ask_of_settings(seen: AudienceView) -> list[Finding]:
         way = f"Change the setting {name} in boxlore.toml{answer}."
         if name == "title":
             raise CouldNot(f"The collection's title names someone living (“{around}”), and this is for outside.", way)
-        message = f"The holder names someone living (“{around}”), and is left away. {way}"
+        message = f"The {_SAID_OF[name]} names someone living (“{around}”), and is left away. {way}"
         findings.append(Finding(rule="gate.setting", severity=Severity.NOTE, message=message, source="derived"))
     return findings
 

@@ -166,6 +166,13 @@ class AudienceView:
         """Who holds the originals, as the recipient may know: empty where that names somebody withheld."""
         return "" if self.named_in_setting("holder") else self.collection.settings.holder
 
+    def setting(self, name: str) -> str:
+        """A setting as the recipient may know it: empty where it names somebody withheld. How to reach whoever holds
+        the originals is for an archive's closed part alone."""
+        if name == "contact" and not self.to.is_closed_part:
+            return ""
+        return "" if self.named_in_setting(name) else getattr(self.collection.settings, name)
+
     def named_in_setting(self, name: str) -> Sequence[Hit]:
         """Where a setting (`title`, `holder`) surely names somebody withheld, and the keeper has not let that out.
 

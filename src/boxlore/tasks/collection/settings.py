@@ -30,6 +30,10 @@ class Settings:
     prefix: str = "FAM"
     series: str = "A"
     holder: str = ""
+    contact: str = ""
+    family: str = ""
+    history: str = ""
+    custody: str = ""
     language: str = "en"
     day_order: str = ""
     hemisphere: str = "north"
@@ -53,6 +57,10 @@ _WHY: Mapping[str, str] = {
     "prefix": "Two to seven capital letters or digits, a letter first, that begin every number.",
     "series": "The letter of this working copy; a copy on another desk has another, so numbers never clash.",
     "holder": "Who holds the originals.",
+    "contact": "How an archive reaches whoever holds them: address, telephone, mail. Only its closed part has it.",
+    "family": "Whose photographs they are, as a finding aid has it: “Tamm family” (DACS 2.6).",
+    "history": "The family in a few sentences: where it lived and moved, what it lived by (DACS 2.7).",
+    "custody": "How the photographs came down to whoever holds them (DACS 5.1).",
     "language": "The language told in when nothing else is said (a BCP 47 tag: en, et, mi).",
     "day_order": "How 7/4/52 is meant: dmy, mdy, or empty to be asked each time.",
     "hemisphere": "Where summers are meant: north or south.",

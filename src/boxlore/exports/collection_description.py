@@ -1,0 +1,165 @@
+"""What a finding aid says of the whole collection: the notes of DACS, single-level optimum, in plain paragraphs.
+
+Describing Archives: A Content Standard: 2.7 (biographical history), 3.1, 3.2 (scope, arrangement), 4.1, 4.4 (access,
+use), 5.1, 5.2, 5.4 (custody, acquisition, accruals), 6.1, 6.2 (originals, copies), 7.1.5 (citation), 8.1 (sources of
+the description); the numbers are from memory. Nothing is said that is not known.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from boxlore.core.crosswalk.captions import listed
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, authority_years
+from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.findings import several
+
+RIGHTS: Mapping[str, str] = {
+    "InC": "In Copyright", "InC-OW-EU": "In Copyright - EU Orphan Work",
+    "InC-EDU": "In Copyright - Educational Use Permitted", "InC-NC": "In Copyright - Non-Commercial Use Permitted",
+    "InC-RUU": "In Copyright - Rights-holder(s) Unlocatable or Unidentifiable",
+    "NoC-CR": "No Copyright - Contractual Restrictions", "NoC-NC": "No Copyright - Non-Commercial Use Only",
+    "NoC-OKLR": "No Copyright - Other Known Legal Restrictions", "NoC-US": "No Copyright - United States",
+    "CNE": "Copyright Not Evaluated", "UND": "Copyright Undetermined", "NKC": "No Known Copyright",
+}  # fmt: skip
+"""The twelve statements of rightsstatements.org: the name in the address -> the label."""
+_OF_RIGHTS = "http://rightsstatements.org/vocab/"
+MOST_NAMED = 8
+"""People, places and occasions that a note of the whole names; the index has them all."""
+MOST_POINTS = 40
+"""Access points of one kind for the whole collection."""
+
+Note = tuple[str, list[str]]
+"""(element of EAD, paragraphs)."""
+
+
+def rights_label(words: str) -> str:
+    """`Copyright Not Evaluated (http://…)` for a statement of rightsstatements.org, else the words."""
+    name = words.removeprefix(_OF_RIGHTS).partition("/")[0] if words.startswith(_OF_RIGHTS) else ""
+    return f"{RIGHTS[name]} ({words})" if name in RIGHTS else words
+
+
+def reference_code(facts: CollectionFacts) -> str:
+    """The collection's code (DACS 2.1): what the archive's begin with, then its accession, or how our numbers begin."""
+    local = facts.accession or facts.code or facts.id
+    return " ".join(part for part in (facts.archive.prefix, local) if part)
+
+
+def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
+    """(element, paragraphs) for the whole collection, in the order of our schema; those without words are left out."""
+    notes = (
+        ("accessrestrict", _access(facts)),
+        ("userestrict", _use(facts)),
+        ("custodhist", [*facts.custody, _held(facts)]),
+        ("acqinfo", _acquired(facts)),
+        ("originalsloc", [] if facts.originals else [f"The originals stay with {_holder(facts)}."]),
+        ("altformavail", _copies(facts, extent)),
+        ("bioghist", _history(facts, extent)),
+        ("scopecontent", list(_scope(extent))),
+        ("arrangement", [_arrangement(extent)]),
+        ("accruals", ["More may follow: what is told later comes as an update of this transfer."]),
+        ("prefercite", [_citation(facts)]),
+        ("processinfo", [PROCESS]),
+    )
+    return [(name, words) for name, words in notes if words]
+
+
+PROCESS = (
+    "Described from what was told by those who know the pictures, and from what is written on them; each item says who "
+    "said what, and how surely. Titles without a source were made from the description."
+)
+
+
+def _holder(facts: CollectionFacts) -> str:
+    return facts.holder or "the family"
+
+
+def _access(facts: CollectionFacts) -> list[str]:
+    own = [facts.archive.access] if facts.archive.access else []
+    return [*own, CLOSED if facts.is_closed else OPEN]
+
+
+CLOSED = "This describes the closed part: each item says until when it is closed, and why."
+OPEN = (
+    "What is described here may be shown. What names people taken as living is in a closed part, by item, with dates."
+)
+NEUTRAL = "the family states facts; the archive replaces this neutral statement."
+
+
+def _use(facts: CollectionFacts) -> list[str]:
+    own = [facts.archive.use] if facts.archive.use else []
+    return [*own, f"{rights_label(facts.rights)}: {NEUTRAL}"]
+
+
+def _held(facts: CollectionFacts) -> str:
+    """Custody as it is after the transfer: of the originals, or of scans alone."""
+    first = facts.transfers[0].day if facts.transfers else facts.on_day.isoformat()
+    if facts.originals:
+        return f"The originals were held by {_holder(facts)} until the transfer of {first}."
+    return f"The originals are held by {_holder(facts)}; scans of them were handed over on {first}."
+
+
+def _acquired(facts: CollectionFacts) -> list[str]:
+    days = [transfer.day for transfer in facts.transfers] or [facts.on_day.isoformat()]
+    what = "Originals and scans" if facts.originals else "Scans"
+    words = f"{what} from {_holder(facts)}, transfer of {days[0]}"
+    words += f", with {several(len(days) - 1, 'update')}, the last of {days[-1]}." if len(days) > 1 else "."
+    return [words, *([f"Accession {facts.accession}."] if facts.accession else [])]
+
+
+def _copies(facts: CollectionFacts, extent: Extent) -> list[str]:
+    if not (facts.originals and extent.scans):
+        return []
+    return [f"{several(extent.scans, 'scan')} of sides of the items are with this transfer; each item lists its own."]
+
+
+def _history(facts: CollectionFacts, extent: Extent) -> list[str]:
+    """The family's history as it is told, and who is most often shown, as far as this part may name them."""
+    known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
+    lives = [
+        f"{person.sort_name}{authority_years(person)} ({several(count, 'item')})"
+        for person, count in known[:MOST_NAMED]
+    ]
+    own = [facts.history] if facts.history else []
+    return [*own, f"Most often shown: {'; '.join(lives)}."] if lives else own
+
+
+def _scope(extent: Extent) -> Iterator[str]:
+    yield f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."
+    if extent.places:
+        yield f"Places: {'; '.join(_named(extent.places.most_common()))}."
+    if extent.occasions:
+        yield f"Occasions: {'; '.join(_named(extent.occasions.most_common()))}."
+
+
+def _named(counted: Iterable[tuple[str, int]]) -> list[str]:
+    return [f"{words} ({count})" for words, count in list(counted)[:MOST_NAMED]]
+
+
+def _arrangement(extent: Extent) -> str:
+    words = "By container: box, then folder, then the item's place."
+    if extent.found_in:
+        found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
+        words += f" Before rehousing they were found in: {found_in}."
+    return words
+
+
+def _citation(facts: CollectionFacts) -> str:
+    return f"[item number and title], {facts.title} ({reference_code(facts)}), {repository_of(facts)}."
+
+
+def repository_of(facts: CollectionFacts) -> str:
+    """The archive's name (DACS 2.2); as long as there is none, the name of whoever holds the collection."""
+    return facts.archive.repository or facts.holder or "Repository not yet named"
+
+
+def folder_title(extent: Extent, facts: CollectionFacts) -> str:
+    """A devised title of what is in a container (DACS 2.3): what it is, of whom, where. The container stands beside."""
+    kinds = [kind for kind, _ in extent.kinds.most_common(2)]
+    what = listed([_plural(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
+    names = [facts.people[ident].name for ident, _ in extent.people.most_common(2) if ident in facts.people]
+    whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
+    place = f", {extent.places.most_common(1)[0][0]}" if extent.places else ""
+    return f"{what}{whom}{place}"
+
+
+def _plural(kind: str, count: int) -> str:
+    return several(count, kind).partition(" ")[2]
