@@ -23,8 +23,8 @@ CAUTION = (
 )
 TWICE = "Print this twice and sign both: one for the donor, one for the archive."
 EXTRACT = (
-    "This is an extract for whoever may see the open part: it leaves out how to reach the donor, and what is closed. The "
-    "deed to sign is in the closed part."
+    "This is an extract for whoever may see the open part: it leaves out how to reach the donor, and what is closed. "
+    "The deed to sign is in the closed part."
 )
 BLANK = ""
 """A part that is always filled in by hand."""
