@@ -561,8 +561,9 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
     if not ask:
         outcome = Outcome(edtf)
         return _guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
-    picked = [_choice(expression, context, pick) for pick in range(expression.choices(context))]
-    choices = tuple(dict.fromkeys(choice for choice in picked if choice))
+    first = "" if _to_come(edtf, context.this_year) else edtf.text
+    others = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
+    choices = tuple(dict.fromkeys(filter(None, (first, *others))))
     if any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)

@@ -155,7 +155,7 @@ def _written(part: Partial | Expression, context: DateContext, pick: int) -> str
 
 def _one(whole: Expression, context: DateContext, pick: int) -> str:
     (part,) = whole.parts
-    if isinstance(part, Partial) and len(part.span) == 1 and not part.part:
+    if isinstance(part, Partial) and part.span and len(part.span) == 1 and not part.part:
         spans = spans_of(part, context)
         if len(spans) > 1 and not pick:
             return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"

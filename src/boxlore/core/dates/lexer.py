@@ -42,7 +42,7 @@ class Token(NamedTuple):
 
     def is_any(self, kinds: frozenset[str]) -> bool:
         """Whether it may be a word of one of these kinds."""
-        return any(sense.kind in kinds for sense in self.senses)
+        return not kinds.isdisjoint([sense.kind for sense in self.senses])
 
 
 _SPELLED_OTHERWISE = str.maketrans(

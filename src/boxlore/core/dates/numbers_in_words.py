@@ -4,6 +4,7 @@ A year is told as two numbers (`nineteen forty`), with hundreds (`nineteen hundr
 numbers below fifteen hundred are a time of day (`ten thirty`), and no year.
 """
 
+from functools import cache
 from typing import NamedTuple
 
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words, word_endings
@@ -40,10 +41,20 @@ _SAID_OF_AN_AGE = {"aged_endings": "aged", "birthday_endings": "birthday", "age_
 """Endings and the kind of word that each stands for, those first that say more: “kuusivuotiaana” is “aged six” too."""
 
 
+_ENDINGS_OF_NUMBERS = (*_SAID_OF_AN_AGE, "decade_word_endings")
+
+
+@cache
+def _endings() -> tuple[str, ...]:
+    return tuple({ending for which in _ENDINGS_OF_NUMBERS for ending, _ in word_endings(which)})
+
+
 def number_and_ending(word: str) -> list[Sense]:
     """`seitsmeaastane`, `siebenjährig`: a number and the word of age written as one with it, as two senses, one after
     the other; `viisikymmentäluvun`: a decade, as one. None for another word."""
-    for which in (*_SAID_OF_AN_AGE, "decade_word_endings"):
+    if not word.endswith(_endings()):
+        return []  # most
+    for which in _ENDINGS_OF_NUMBERS:
         for ending, bits in word_endings(which):
             if not word.endswith(ending):
                 continue

@@ -6,7 +6,9 @@ computer detection and correction of spelling errors*, 1964). The first letter s
 are exchanged or it is a consonant that is left out (“autum”): so “Mary” is no month.
 """
 
+import itertools
 import re
+from bisect import bisect_left
 from functools import cache
 
 from boxlore.core.dates.lexer import Token
@@ -84,9 +86,11 @@ def _goes_with(node: Node, languages: int) -> bool:
 
 def _season_within(word: str) -> list[str]:
     """The season with which a compound ends: “Kriegswinter”, “hungersommer”."""
-    ending = next((name for name in _seasons() if word.endswith(name)), "")
+    if not word.endswith(_seasons()):
+        return []  # most
+    ending = next(name for name in _seasons() if word.endswith(name))
     first = trie().following.get(word.removesuffix(ending))
-    if not ending or (first is not None and any(sense.kind == "season" for sense in first.senses)):
+    if first is not None and any(sense.kind == "season" for sense in first.senses):
         return []  # “kevättalvi” is between two seasons
     return [ending]
 
@@ -104,10 +108,20 @@ def _begun(short: str) -> list[str]:
     if len(short) < FEWEST_LETTERS - 1:
         return []
     meant: dict[object, str] = {}
-    for word, node in trie().following.items():
-        if word.startswith(short) and node.senses and node.senses[0].kind in _SHORTENED:
-            meant.setdefault((node.senses[0].kind, node.senses[0].value), word)
+    words = _in_order()
+    at = bisect_left(words, (short, 0))
+    begun = itertools.takewhile(lambda row: row[0].startswith(short), itertools.islice(words, at, None))
+    for word, _ in sorted(begun, key=lambda row: row[1]):
+        sense = trie().following[word].senses[0]
+        if sense.kind in _SHORTENED:
+            meant.setdefault((sense.kind, sense.value), word)
     return list(meant.values()) if len(meant) <= MOST_MEANT else []
+
+
+@cache
+def _in_order() -> list[tuple[str, int]]:
+    """The known words in the order of their letters, each with its place in the trie."""
+    return sorted((word, place) for place, (word, node) in enumerate(trie().following.items()) if node.senses)
 
 
 _SHORTENED = frozenset(
