@@ -162,7 +162,7 @@ def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
 def _feast_after(birth: Day, feast: str, count: int, context: DateContext) -> str:
     """The how-manieth time that a feast came after a birth. Raises NoSuchDate where that must be asked."""
     days = [_feast_in(birth.year + years, feast, context) for years in range(count + 1)]
-    begun = standard.parse(days[0]).latest
+    begun = standard.parsed(days[0]).latest
     return days[count if begun is not None and begun < birth else count - 1]
 
 
@@ -221,7 +221,7 @@ def _within(life: Life, text: str, words: str) -> str:
     """The same, up to the death where it is open. Raises NoSuchDate for what is after it."""
     if not life.died:
         return text
-    told, died = standard.parse(text), standard.parse(life.died)
+    told, died = standard.parsed(text), standard.parsed(life.died)
     if told.earliest and died.latest and told.earliest > died.latest:
         raise NoSuchDate(f"“{words}”: that is after the death. When was it?", (text,))
     return f"{text[:-1]}{died.latest}]" if text.endswith("..]") and died.latest else text

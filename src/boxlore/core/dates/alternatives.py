@@ -99,12 +99,13 @@ def _days_between(left: Partial, right: Partial, context: DateContext, pick: int
     """The days from the right date up to the left one, and from this to the right one a year later; 0 for the first
     where the right one is not before the left one, and nothing near for a season over New Year, which may be of two
     years, or two calendars."""
-    first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
-    if not (first.earliest and first.latest and last.earliest and last.latest) or first.earliest <= last.latest:
+    first, last = (standard.parsed(written(date, context, pick)) for date in (left, right))
+    begin, end, next_begin, next_end = first.earliest, first.latest, last.earliest, last.latest
+    if not (begin and end and next_begin and next_end) or begin <= next_end:
         return 0, 0
-    apart = NEAR_BY if first.earliest.year != first.latest.year or left.old_style != right.old_style else 0
-    back = to_number(*first.earliest) - to_number(*last.latest)
-    return back + apart, 365 + to_number(*last.earliest) - to_number(*first.latest) + apart
+    apart = NEAR_BY if begin.year != end.year or left.old_style != right.old_style else 0
+    back = to_number(*begin) - to_number(*next_end)
+    return back + apart, 365 + to_number(*next_begin) - to_number(*end) + apart
 
 
 def with_shared_day(dates: list[Partial]) -> list[Partial]:

@@ -43,6 +43,7 @@ from boxlore.core.dates.lexicon import (
 )
 from boxlore.core.dates.numbers_in_digits import is_day_first, without_open_parts
 from boxlore.core.dates.outer_parts import outer_part
+from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
@@ -562,8 +563,8 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         outcome = Outcome(edtf)
         return _guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
     first = "" if _to_come(edtf, context.this_year) else edtf.text
-    others = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
-    choices = tuple(dict.fromkeys(filter(None, (first, *others))))
+    further = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
+    choices = tuple(dict.fromkeys(filter(None, [first, *further])))
     if any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
@@ -591,14 +592,12 @@ def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -
         except (NoSuchDate, TextFault) as asked_of_it:
             if getattr(asked_of_it, "choices", ()) != none.choices:
                 continue
-            slots = date.__dict__.copy()
+            told = date.copy()
             whole: dict[str, None] = {}
             for choice in none.choices:
-                date.__dict__.clear()
-                date.event, date.mark = choice, slots.get("mark", 0)
+                date.become(Partial(event=choice, mark=told.mark))
                 whole[_choice(expression, context, 0)] = None
-            date.__dict__.clear()
-            date.__dict__.update(slots)
+            date.become(told)
             return tuple(filter(None, whole))
     return ()
 

@@ -43,14 +43,15 @@ def _number(sense: Sense) -> tuple[int, int]:
 class Assembly(Gathered):
     """Fills one partial date from senses, from left to right."""
 
-    at = pending = 0
-    latest = sign = ""
-    dashed = False
-    languages = -1
+    __slots__ = ("at", "dashed", "languages", "latest", "pending", "senses", "sign")
 
     def __init__(self, senses: list[Sense]) -> None:
         super().__init__()
         self.senses = senses
+        self.at = self.pending = 0
+        self.latest = self.sign = ""
+        self.dashed = False
+        self.languages = -1
 
     def run(self, at: int) -> tuple[Partial | None, int]:
         """The partial date that begins at a sense, and where it ends; None if there is none, or its slots do not

@@ -16,9 +16,13 @@ class Gathered:
     numerals and units, the kinds of its words in their order, and whether words for a century, for decades, for a day
     of a feast or for a school year stand beside them, and “early” behind its date."""
 
-    century = decades = feast_day = term = part_behind = False
+    __slots__ = (
+        "century", "date", "decades", "feast_day", "numbers", "ordinals", "part_behind", "romans", "taken", "term",
+        "units",
+    )  # fmt: skip
 
     def __init__(self) -> None:
+        self.century = self.decades = self.feast_day = self.term = self.part_behind = False
         self.date = Partial()
         self.numbers: list[tuple[int, int]] = []
         self.ordinals: list[int] = []

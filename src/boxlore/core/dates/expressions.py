@@ -98,6 +98,9 @@ class Expression:
 
     def question(self, context: DateContext) -> str:
         """What must be asked, or nothing."""
+        if self.kind == "one":
+            (date,) = self.leaves()
+            return f"“{context.text}”: is the year meant?" if date.is_odd_decade else question(date, context)
         if self.kind in SIDE_OF_LIMIT and self._same_edge(context):
             return ""
         if self.kind == "span" and self._decades_or_years():
@@ -107,8 +110,6 @@ class Expression:
             return ""
         if self.is_feast_beside_war:
             return question(dates[-1], context)
-        if self.kind == "one" and dates[0].is_odd_decade:
-            return f"“{context.text}”: is the year meant?"
         for date in dates if self.kind != "known" else dates[:-1]:
             if self.kind == "within" and date.feast and not date.year and len(came_once(date.feast)) > 1:
                 continue  # it is read where each of its years leaves the same days
@@ -124,8 +125,10 @@ class Expression:
     @property
     def is_feast_beside_war(self) -> bool:
         """Whether it is a feast that comes every year, beside a war: “the last Christmas before the war”."""
+        if self.kind != "within":
+            return False
         feast, side = self.leaves()[0], self.leaves()[-1]
-        return self.kind == "within" and bool(side.span and feast.feast) and not (feast.year or came_once(feast.feast))
+        return bool(side.span and feast.feast) and not (feast.year or came_once(feast.feast))
 
     def _decades_or_years(self) -> bool:
         """`1900-1910s`: the first may be a year or a decade."""
@@ -141,11 +144,12 @@ class Expression:
 
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
+        if self.kind == "one":
+            (date,) = self.leaves()
+            return choices_of(date, context) + (len(date.span) == 1 and not date.part)
         dates = self.leaves() if self.kind != "known" else self.leaves()[:-1]
         if self.is_feast_beside_war:
             return choices_of(dates[-1], context)
-        if self.kind == "one" and len(dates[0].span) == 1 and not dates[0].part:
-            return 1 + choices_of(dates[0], context)
         return max(choices_of(date, context) for date in dates)
 
 
@@ -367,7 +371,7 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> str:
     """“The 1930s, probably 1938”: the second lies within the first, and may be all that is meant. Where both are the
     same days, these; else nothing."""
     texts = [_written(part, context, pick) for part in whole.parts]
-    wide, narrow = (standard.parse(text) for text in texts)
+    wide, narrow = (standard.parsed(text) for text in texts)
     if narrow.earliest is None or narrow.latest is None:
         return ""
     if (wide.earliest, wide.latest) == (narrow.earliest, narrow.latest):
@@ -381,8 +385,8 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> str:
 def _ask_of_the_finer(whole: Expression, context: DateContext, pick: int) -> None:
     """“Late 1950s, 1957 or 58”: the later ones lie within the first, and may be all that is meant."""
     wide, *narrow = (_written(part, context, pick) for part in whole.parts)
-    outer = standard.parse(wide)
-    inner = [standard.parse(text) for text in narrow]
+    outer = standard.parsed(wide)
+    inner = [standard.parsed(text) for text in narrow]
     if (
         all(_holds(outer, edtf) for edtf in inner)
         and wide[0] not in "[{"
@@ -406,11 +410,11 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     limit = _written(whole.parts[1], context, pick)
     beside_event = whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast))
     if beside_event or whole.is_feast_beside_war:
-        return _feast_beside(feast, standard.parse(limit), context)
+        return _feast_beside(feast, standard.parsed(limit), context)
     text = _written(whole.parts[0], context, pick)
     if "XXXX" in limit:
         raise NoSuchDate("In which year?")
-    base, edge = standard.parse(text), standard.parse(limit)
+    base, edge = standard.parsed(text), standard.parsed(limit)
     firsts = [day for day in (base.earliest, edge.earliest) if day is not None]
     lasts = [day for day in (base.latest, edge.latest) if day is not None]
     first, last = max(firsts, default=None), min(lasts, default=None)
@@ -451,7 +455,7 @@ def _feast_beside(feast: Partial, limit: Edtf, context: DateContext) -> str:
     there = [feast.copy() for _ in range(2)]
     for date, year in zip(there, _years_beside(limit), strict=True):
         date.year = f"{year:04d}"
-    nearest = next(date for date in there if _meet(standard.parse(written(date, context)), limit))
+    nearest = next(date for date in there if _meet(standard.parsed(written(date, context)), limit))
     if asks := question(nearest, context):
         raise NoSuchDate(asks, (written(nearest, context),))
     return written(nearest, context)
@@ -468,7 +472,7 @@ def _years_beside(limit: Edtf) -> range:
 def _nearest(text: str, limit: Edtf) -> tuple[str, ...]:
     """The first date after a limit that a day or month without its year may be, or the last before it."""
     dates = [f"{year:04d}{text[4:]}" for year in _years_beside(limit)]
-    return tuple(date for date in dates if _meet(standard.parse(date), limit))[:1]
+    return tuple(date for date in dates if _meet(standard.parsed(date), limit))[:1]
 
 
 def _short(day: Day | None, *, start: bool) -> str:
@@ -507,11 +511,11 @@ def _known(whole: Expression, context: DateContext, pick: int) -> str:
     date, war = whole.parts
     assert isinstance(war, Expression)  # the grammar makes it so
     text = _written(date, context, pick)
-    told = standard.parse(text)
+    told = standard.parsed(text)
     if war.leaves()[0].event:
         return _of_event_and_date(text, war.text(context), war.leaves()[0].unit)
     for way in range(war.choices(context)):
-        span = standard.parse(war.text(context, way))
+        span = standard.parsed(war.text(context, way))
         if _meet(told, span):
             return text
     raise NoSuchDate(NOT_TOGETHER, (text,))
@@ -522,7 +526,7 @@ def _of_event_and_date(text: str, event: str, unit: str) -> str:
     told beside it."""
     if text.startswith("XXXX"):
         raise NoSuchDate("In which year?", (event,))
-    told, known = standard.parse(text), standard.parse(event)
+    told, known = standard.parsed(text), standard.parsed(event)
     if not _meet(told, known):
         raise NoSuchDate(NOT_TOGETHER, (text, event))
     return event if _holds(told, known) else text
@@ -541,7 +545,7 @@ def _not(whole: Expression, context: DateContext, pick: int) -> str:
 def _except(whole: Expression, context: DateContext, pick: int) -> str:
     """“1931, not 1932” is 1931; of “the thirties, but not 1931” it is asked which of them."""
     text, denied = (_written(part, context, pick) for part in whole.parts)
-    if _meet(standard.parse(text), standard.parse(denied)):
+    if _meet(standard.parsed(text), standard.parsed(denied)):
         raise NoSuchDate("When was it, without that?", (text,))
     return text
 

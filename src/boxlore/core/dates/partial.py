@@ -5,6 +5,8 @@ Words fill slots in any order. Only when every slot that can be filled is filled
 """
 
 import itertools
+from dataclasses import dataclass, fields
+from operator import attrgetter
 
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.holidays_table import WEEKS
@@ -14,6 +16,7 @@ MARKS = ("", "?", "~", "%")
 """EDTF's qualifier for doubt (1) and approximation (2) together (3)."""
 
 
+@dataclass(slots=True, eq=False)
 class Partial:
     """Slots of a date.
 
@@ -37,7 +40,6 @@ class Partial:
     as bits; `new_style` that it is told to be Gregorian.
     """
 
-    # Defaults stand in the class: a date has two or three slots filled of these, and thousands are made.
     year: str = ""
     month: int = 0
     day: int = 0
@@ -78,9 +80,12 @@ class Partial:
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""
-        same = Partial()
-        same.__dict__.update(self.__dict__)
-        return same
+        return Partial(*_every_slot(self))
+
+    def become(self, other: "Partial") -> None:
+        """Fill every slot as another one has it."""
+        for field in fields(self):
+            setattr(self, field.name, getattr(other, field.name))
 
     def ordered(self, order: str) -> "Partial":
         """The same, made by taking numerals in an order."""
@@ -90,9 +95,7 @@ class Partial:
     @classmethod
     def of(cls, year: str, month: int = 0, day: int = 0) -> "Partial":
         """A day, a month or a year."""
-        date = cls()
-        date.year, date.month, date.day = year, month, day
-        return date
+        return cls(year, month, day)
 
     def shifted(self, years: int) -> "Partial":
         """The same in another year: its year is digits."""
@@ -167,6 +170,9 @@ class Partial:
         for slot in ("month", "day", "season", "feast", "part", "weekday", "nth"):
             setattr(self, slot, getattr(neighbour, slot))
         self.languages &= neighbour.languages
+
+
+_every_slot = attrgetter(*(field.name for field in fields(Partial)))
 
 
 def fill(parts: list[Partial], *, span: bool) -> bool:

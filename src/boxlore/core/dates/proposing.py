@@ -294,11 +294,11 @@ def _that_fit(pieces: list[tuple[str, ...]], years: list[bool]) -> list[tuple[st
     told = [texts for texts, year in zip(pieces, years, strict=True) if year]
     if not told or not any(wars):
         return pieces
-    dates = [standard.parse(text) for texts in told for text in texts]
+    dates = [standard.parsed(text) for texts in told for text in texts]
     fitting = list(told)
     for texts, is_war in zip(pieces, wars, strict=True):
         if is_war:
-            those = tuple(text for text in texts if any(can_both_be(standard.parse(text), date) for date in dates))
+            those = tuple(text for text in texts if any(can_both_be(standard.parsed(text), date) for date in dates))
             fitting.append(those or texts)
     return fitting
 

@@ -37,7 +37,7 @@ class Distance:
 
 def bounds(text: str) -> tuple[Day, Day]:
     """The first and the last day of EDTF. Raises NoSuchDate where one of them is open."""
-    edtf = standard.parse(text)
+    edtf = standard.parsed(text)
     if edtf.earliest is None or edtf.latest is None:
         raise NoSuchDate("When exactly was that? It is known on one side only.")
     return edtf.earliest, edtf.latest

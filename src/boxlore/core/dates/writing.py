@@ -6,6 +6,7 @@ south 29-32; two-digit years are of the 1900s, and ask.
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
@@ -340,22 +341,23 @@ def _span(date: Partial, context: DateContext, pick: int) -> str:
     return "/".join(f"{month // 12:04d}-{month % 12 + 1:02d}~" for month in (begin, max(begin, end)))
 
 
-def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
+def spans_of(date: Partial, context: DateContext) -> tuple[tuple[str, str], ...]:
     """First and last month in each theatre that is possible for the collection's countries."""
-    own = (
-        [span for theatres in date.span for span in _spans_in(theatres, context, which=len(date.span) > 1)]
-        if context.countries
-        else ()
-    )
-    everywhere = ((first, last) for theatres in date.span for _, first, last in theatres)
-    return list(dict.fromkeys(own or everywhere))
+    return _spans(date.span, context.countries)
 
 
-def _spans_in(theatres: Theatres, context: DateContext, *, which: bool) -> list[tuple[str, str]]:
+@lru_cache(256)
+def _spans(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> tuple[tuple[str, str], ...]:
+    own = [span for theatres in wars for span in _spans_in(theatres, countries, which=len(wars) > 1)]
+    everywhere = ((first, last) for theatres in wars for _, first, last in theatres)
+    return tuple(dict.fromkeys(own or everywhere))
+
+
+def _spans_in(theatres: Theatres, countries: tuple[str, ...], *, which: bool) -> list[tuple[str, str]]:
     """A war in the collection's countries; none where it was in none of them. Where no war is named, and it came there
     in a later year than it began, as it was elsewhere too: “before the war” may be before either."""
     rows = (*theatres, *OF_LANDS.get(theatres, ()))
-    own = [(first, last) for lands, first, last in rows if set(lands.split()) & set(context.countries)]
+    own = [(first, last) for lands, first, last in rows if set(lands.split()) & set(countries)]
     began = [(first, last) for lands, first, last in theatres if not lands]
     later = which and own and began and min(own)[0][:4] > began[0][0][:4]
     return [*own, *began] if later else own
