@@ -102,7 +102,8 @@ _A_DIGIT_GONE = re.compile(r"1[5-9][?_]\d|20[?_]\d", re.ASCII)
 
 _DASH_AND_YEAR = re.compile(r"-(?:1[5-9]|20)\d\d")
 """“-1938” of an album is no year before Christ."""
-_TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??")
+_TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??|\d{4}-\d{4}|\d{4}/\d\d?")
+"""Two years, or a year and its month; the last two forms are no EDTF at all."""
 
 
 def understood(text: str, context: DateContext, own: Node | None = None) -> Outcome | None:
@@ -186,7 +187,7 @@ def _told_otherwise(
             return Outcome(None, ask.format(words)), tokens, context
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
-    elif any(_is_maori(token) for token in tokens):
+    elif "season" in kinds and any(map(_is_maori, tokens)):
         context = context._replace(hemisphere="south")
     return None, tokens, context
 
@@ -651,17 +652,24 @@ def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
     edtf = outcome.edtf
     if outcome.ask or edtf is None:
         return outcome
-    if (
-        edtf.kind == "date"
-        and edtf.text[:4].isdigit()
-        and context.first_year <= int(edtf.text[:4]) <= context.this_year
-    ):
+    if edtf.kind == "date" and context.first_year <= _year_that_begins(edtf) <= context.this_year:
         return outcome  # most dates
     if _to_come(edtf, context.this_year):
         return outcome._replace(ask=f"“{context.text}”: that is a year to come. Is it meant?")
     if _is_before(edtf, context.first_year):
         return outcome._replace(ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
     return outcome
+
+
+def _year_that_begins(edtf: Edtf) -> int:
+    """The year in which a date begins that is told by digits, or is a decade or a century; -1 for another one."""
+    year = edtf.text[:4]
+    if len(edtf.text) <= _YEAR_AND_MARK:
+        year = year.replace("X", "0")
+    return int(year) if year.isdigit() else -1
+
+
+_YEAR_AND_MARK = 5
 
 
 def _is_before(edtf: Edtf, first_year: int) -> bool:
@@ -675,8 +683,8 @@ def _is_before(edtf: Edtf, first_year: int) -> bool:
 
 
 def _to_come(edtf: Edtf, this_year: int) -> bool:
-    if edtf.kind == "date" and edtf.text[:4].isdigit():
-        return int(edtf.text[:4]) > this_year
+    if edtf.kind == "date" and (year := _year_that_begins(edtf)) >= 0:
+        return year > this_year
     for pair in edtf.parts:
         for date in pair:
             if (
