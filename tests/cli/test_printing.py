@@ -15,6 +15,7 @@ PDFS = [
     ("sheet", ("--item", "TRA-0018", "--kin-of", "Leida"), "1 photograph in"),
     ("labels", ("--size", "3x5"), "Labels for 25 items"),
     ("worksheet", ("--item", "TRA-0003"), "Type the answers into"),
+    ("worksheet", ("--ask", "Leida Rourke", "--minutes", "4"), "1 photograph in"),
     ("worksheet", ("--box", "1", "--only-open", "--per-page", "4", "--names"), "Type the answers into"),
 ]
 
@@ -41,6 +42,10 @@ def test_wrong_use_says_what_would_be_right(run, demo: Path, tmp_path: Path) -> 
     assert code == 2 and "size is 2. It may be from 6 to 40." in err
     code, _, err = run("-c", demo, "sheet", tmp_path / "a.pdf", "--box", "99")
     assert code == 2 and "Nothing here is of box “99”." in err
+    code, _, err = run("-c", demo, "worksheet", tmp_path / "a.pdf", "--ask", "Leida Rourke", "--box", "1")
+    assert code == 2 and "--box is not used with --ask" in err
+    code, _, err = run("-c", demo, "worksheet", tmp_path / "a.pdf", "--ask", "Nobody Atall")
+    assert code == 2 and "Nobody among the people is called “Nobody Atall”." in err
     assert not (tmp_path / "a.pdf").exists()
 
 

@@ -25,6 +25,7 @@ def test_who_can_answer_for_what() -> None:
         item("herself", told("date", "before 1943"), people=[shown("Leida")]),
         item("dated", told("date", "1960")),
         item("later", told("date", "after 1950")),
+        item("paper", kind="letter"),
     ]
     assert set(asked(records)) == {"HERS", "KIN", "NOBODY", "HERSELF", "LATER"}
 

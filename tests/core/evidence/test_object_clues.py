@@ -43,7 +43,7 @@ def test_the_longer_name_counts_and_words_that_only_hold_one_do_not() -> None:
     assert [made.called[0] for made in kinds_in("postcard with an undivided back")] == ["undivided back"]
     assert [made.called[0] for made in kinds_in("Divided back")] == ["divided back"]
     assert [made.called[0] for made in kinds_in("Kodachrome slide")] == ["kodachrome slide"]
-    assert kinds_in("a cargo of nothing") == []
+    assert kinds_in("a cargo of nothing") == ()
 
 
 def test_a_copy_may_be_younger_than_its_picture() -> None:

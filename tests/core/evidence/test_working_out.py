@@ -148,7 +148,7 @@ def test_a_circle_that_touches_no_known_day_is_found() -> None:
     )
 
 
-def test_the_weaker_gives_way_and_the_stronger_stay() -> None:
+def test_a_guess_gives_way_and_between_sure_and_likely_nobody_decides() -> None:
     born = Claim(words="born on day 10", source="register", limits=(not_before("born", 10), not_after("born", 10)))
     shown = Claim(words="Liisi is shown", source="Leida", sure=Sure.LIKELY, limits=(Limit("born", "taken", 0),))
     guess = Claim(words="by day 5", source="Arvo", sure=Sure.GUESS, limits=(not_after("taken", 5),))
@@ -156,6 +156,9 @@ def test_the_weaker_gives_way_and_the_stronger_stay() -> None:
     assert [claim.words for claim in worked.circles[0].set_aside] == ["by day 5"]
     assert worked.bounds("taken") == (10, None) and worked.because("taken") == (shown, born)
     assert smallest([guess, shown, born]) == [born, shown, guess]
+    written = Claim(words="on day 4", source="the back", limits=(not_before("taken", 4), not_after("taken", 4)))
+    disputed = WorkedOut([shown, born, written])
+    assert set(disputed.circles[0].set_aside) == {shown, born, written} and disputed.bounds("taken") == (None, None)
 
 
 def test_a_span_that_is_left_alone_bounds_both_ends() -> None:

@@ -1,5 +1,6 @@
 """`boxlore worksheet`: a large picture with lines to write on, for a relative who uses no computer."""
 
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -8,11 +9,13 @@ import click
 from boxlore.cli import options, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
+from boxlore.core.errors import CouldNot
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.printed_sheets import PrintOrder, WorksheetForm
 from boxlore.tasks.outputs.printed_sheets import worksheet as make
+from boxlore.tasks.people.evidence import evidence, to_ask_next
 
 
 @click.command()
@@ -22,6 +25,15 @@ from boxlore.tasks.outputs.printed_sheets import worksheet as make
     "--per-page", type=click.Choice(["1", "2", "4"]), default="1", show_default=True, help="Photographs on a page."
 )
 @click.option("--names", is_flag=True, help="Print the names that are known; without it nobody is led.")
+@click.option(
+    "--ask",
+    "teller",
+    default="",
+    callback=options.filled,
+    metavar="TELLER",
+    help="What to ask this teller next, in order.",
+)
+@click.option("--minutes", type=click.IntRange(1, 600), default=45, show_default=True, help="With --ask: her minutes.")
 @options.printing
 @click.pass_context
 def worksheet(
@@ -31,6 +43,8 @@ def worksheet(
     only_open: bool,
     per_page: str,
     names: bool,
+    teller: str,
+    minutes: int,
     to: str,
     paper: str | None,
     theme: str,
@@ -45,8 +59,15 @@ def worksheet(
     Beside it goes a text file with every code, to type the answers into; boxlore tell --from takes it in.
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    if teller:
+        options.refuse_given(ctx, "with --ask", *options.SELECTION)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
+        if teller:
+            questions = to_ask_next(evidence(collection), teller, minutes)
+            if not questions:
+                raise CouldNot("There is no picture that an answer of hers would date better.", "Leave out --ask.")
+            order = replace(order, in_order=tuple(question.item for question in questions))
         say_left_out(collection, order.to, order.selection)
         form = WorksheetForm(per_page=int(per_page), names=names, only_open=only_open)
         printed, answers = make(collection, out, order, form, progress=bar)

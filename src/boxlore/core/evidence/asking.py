@@ -22,6 +22,8 @@ OPEN = int(100 * YEAR)
 """Days that count for a picture without an end."""
 FROM_AGE = 4
 """Years from which on somebody remembers (common practice, no source)."""
+PAPERS = ("album-page", "letter", "note", "document", "clipping", "envelope")
+"""Kinds of items that are no picture: nobody is asked when they were taken."""
 SETTLED = int(YEAR) + 1
 """A picture whose days lie within so many is not asked about."""
 
@@ -53,6 +55,8 @@ def _questions(
     records: Iterable[Record], worked: WorkedOut, born: int | None, teller: str, kin: Mapping[str, int]
 ) -> Iterator[Question]:
     for record in records:
+        if record.kind in PAPERS:
+            continue
         shown = {person.person for person in record.shown()} - {""}
         if shown and not shown & kin.keys():
             continue

@@ -7,6 +7,7 @@ often a town too. It may have been written years later, so that it is a guess.
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
+from functools import cache
 
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.evidence.claims import Claim, dated, of_item
@@ -58,8 +59,8 @@ def _married(record: Record, person: Person, view: StatementView, born_as: set[s
 
 def _renamed(record: Record, view: StatementView) -> Iterator[Claim]:
     written = _words(view.words)
-    for city in RENAMED:
-        spans = [(name, first, last) for name, first, last in city.names if _words(name) <= written]
+    for names in _names_of_cities():
+        spans = [(name, first, last) for name, words_of, first, last in names if words_of <= written]
         if not spans or len({name for name, _, _ in spans}) > 1:
             continue
         days = tuple(
@@ -69,6 +70,12 @@ def _renamed(record: Record, view: StatementView) -> Iterator[Claim]:
         years = " and ".join(f"{first or '…'} to {last or 'today'}" for _, first, last in spans)
         words = f"{record.number} bears the name {spans[0][0]}, in use {years} ({NAMES_TABLE})"
         yield replace(told(view, words), sure=Sure.GUESS, chosen=of_item(record.id), choices=days)
+
+
+@cache
+def _names_of_cities() -> tuple[tuple[tuple[str, set[str], int, int], ...], ...]:
+    """For each city that was renamed: name, the words of it, first and last year."""
+    return tuple(tuple((name, _words(name), first, last) for name, first, last in city.names) for city in RENAMED)
 
 
 def _words(text: str) -> set[str]:

@@ -7,6 +7,7 @@ of an old negative is known of no one, so that all of it is likely and never sur
 
 import re
 from collections.abc import Iterator
+from functools import cache
 
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
@@ -35,22 +36,31 @@ def clues(record: Record) -> Iterator[Claim]:
             )
 
 
-def kinds_in(words: str) -> list[Made]:
+def kinds_in(words: str) -> tuple[Made, ...]:
     """The rows whose name stands in the words; a name that is part of a longer one there (“divided back” in “undivided
     back” and the like) is left out."""
     folded = fold(words)
-    named = [
-        (match.span(), made)
-        for made in OBJECTS
-        for name in made.called
-        for match in re.finditer(rf"(?<!\w){re.escape(fold(name))}(?!\w)", folded)
-    ]
+    if not _any_name().search(folded):
+        return ()
+    named = [(match.span(), made) for pattern, made in _patterns() for match in pattern.finditer(folded)]
     whole = [
         made
         for (begins, ends), made in named
         if not any(b <= begins and ends <= e and (b, e) != (begins, ends) for (b, e), _ in named)
     ]
-    return list(dict.fromkeys(whole))
+    return tuple(dict.fromkeys(whole))
+
+
+@cache
+def _patterns() -> list[tuple[re.Pattern[str], Made]]:
+    names = [(fold(name), made) for made in OBJECTS for name in made.called]
+    return [(re.compile(rf"(?<!\w){re.escape(name)}(?!\w)"), made) for name, made in names]
+
+
+@cache
+def _any_name() -> re.Pattern[str]:
+    """One search for all of them, which tells fast of most words that none is there."""
+    return re.compile("|".join(re.escape(fold(name)) for made in OBJECTS for name in made.called))
 
 
 def in_years(made: Made) -> str:

@@ -1,9 +1,10 @@
 """What follows from all claims: between which days each day lies, why, and which claims cannot all be so.
 
 Strong claims come first: those that are sure, then what is likely, then guesses. Where claims cannot all be so, the
-smallest circle of them is kept as the explanation, and of it the weakest are set aside: all of that strength, for
-nobody knows which of them is wrong. Nothing told is changed by that; it is only not reckoned with until somebody has
-said which is so. So a true day stays within its bounds as long as every claim of a circle that is stronger is true.
+smallest circle of them is kept as the explanation, and they are set aside: the guesses among them, if there are any,
+and else all of them, for somebody who is sure may be as wrong as what is likely by custom. Nothing told is changed by
+that; it is only not reckoned with until somebody has said which is so. So what is false in a circle moves no day,
+unless a guess gives way to it.
 
 Alternatives (“1908 or 1910”, a summer of unknown year) are kept as spans of one day. The bounds of the day are drawn
 in to the spans that they still meet, which may draw in others. That takes away only days that no solution has, so that
@@ -124,8 +125,7 @@ class WorkedOut:
         while (owners := self._reckoning.settle()) is not None:
             number = {id(self._reckoning.claims[owner]): owner for owner in owners}
             circle = smallest([self._reckoning.claims[owner] for owner in owners])
-            weakest = min(SURENESS[claim.sure] for claim in circle)
-            aside = [claim for claim in circle if SURENESS[claim.sure] == weakest]
+            aside = [claim for claim in circle if claim.sure is Sure.GUESS] or circle
             for claim in aside:
                 self._reckoning.set_aside(number[id(claim)])
             self.circles.append(Circle(tuple(circle), tuple(aside)))

@@ -94,6 +94,8 @@ class PrintOrder:
     """What the album's chapters are made of: a key of `chapters.BY`."""
     kin_of: str = ""
     """Whose album it is: people are named with what they are to this one."""
+    in_order: tuple[str, ...] = ()
+    """Ids of items: only these, in this order; empty for all, by their numbers."""
 
 
 def theme_of(name: str) -> Theme:
@@ -138,7 +140,7 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
 def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int, int]:
     """The items with a picture that may be shown, how many of those asked for may not or have none, and how many of
     these may not."""
-    asked_for = list(seen.records(order.selection))
+    asked_for = list(seen.records(order.selection, order.in_order or None))
     shown = [record for record in asked_for if front_of(record) is not None and not record.closed_scans]
     held = [record.number for record in asked_for if front_of(record) is not None and record.closed_scans]
     if held and not shown:
