@@ -167,7 +167,8 @@ def _is_family_name(reader: Reader, element: Element) -> bool:
     if not reader.words or " " in element.text or not element.text[:1].isupper():
         return False
     last = reader.words[-1]
-    return last.end + 1 == element.start and (last.plain in TITLES or token_of(last.text).is_given)
+    name = token_of(last.text)
+    return last.end + 1 == element.start and (last.plain in TITLES or name.is_given or name.is_initial)
 
 
 def _of_a_marker(reader: Reader, element: Element, further: Sequence[Element]) -> str:
