@@ -42,6 +42,13 @@ def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     assert any(row["person"] == "Kristjan Tamm" and row["fact"] == "died" for row in lives)
 
 
+def test_beside_the_record_of_an_item_without_a_date(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
+    out = run("-c", demo, "show", "TRA-0020")[1]
+    assert "  Worked out: between 1969 and 1979  (why: boxlore evidence TRA-0020 --why)" in out
+    assert rows(run("-c", demo, "show", "TRA-0020", "--json")[1])[0]["worked_out"] == "[1969..1979]"
+    assert "Worked out" not in run("-c", demo, "show", "TRA-0002")[1]
+
+
 def test_what_to_ask_a_teller_says_nothing_of_what_is_told(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     code, out, _ = run("-c", demo, "evidence", "--ask", "Leida Rourke")
     assert code == 0 and "when was this taken" in out and "19" not in out.replace("TRA-0019", "")

@@ -13,6 +13,7 @@ from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.people.evidence import from_nearby
 from boxlore.tasks.sitting.recovering import drafts_of
 
 
@@ -81,6 +82,7 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             {"path": scan.path, "side": scan.side, "role": scan.role, "sha256": scan.sha256} for scan in record.scans
         ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
+        "worked_out": (from_nearby(collection, record).edtf or None) if record.date is None else None,
         "size_mm": list(record.size_mm) or None,
         "found_in": record.found_in or None,
         "statements": rows,
@@ -124,6 +126,8 @@ def _lines(collection: Collection, record: Record) -> None:
             by = view.said_by or str(view.source)
             kept = output.kept_to(view.audience)
             output.say(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure}{kept})")
+    if record.date is None and (worked := from_nearby(collection, record)).edtf:
+        output.say(f"  Worked out: {worked.display}  (why: boxlore evidence {record.number} --why)")
     for person in record.people:
         if person.number:
             kept = output.kept_to(person.told.audience)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from boxlore.core.dates.calendars import from_number
+from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim
 from boxlore.core.evidence.working_out import Circle, WorkedOut
@@ -52,4 +53,6 @@ def edtf_between(first: int | None, last: int | None) -> str:
         return f"[{begins.year:04d}..{ends.year:04d}]"
     if (begins.month, begins.day, ends.month, ends.day) == (1, 1, 12, 31):
         return f"{begins.year:04d}"
+    if begins.month == ends.month and (begins.day, ends.day) == (1, month_length(ends.year, ends.month)):
+        return f"{begins.year:04d}-{begins.month:02d}"
     return f"[{begins}..{ends}]"

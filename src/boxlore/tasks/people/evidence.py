@@ -18,9 +18,10 @@ from boxlore.core.people.kin import By, Kin
 from boxlore.core.people.person import Registry
 from boxlore.core.people.who_is_meant import known_by, the_one
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Kind, Said, Sure
+from boxlore.core.statements import Kind, Said, Subject, Sure
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import records
+from boxlore.tasks.collection.records_for_outputs import record_of, records
 from boxlore.tasks.telling.time_line import own_events, source_words
 
 FIELDS_READ = (*LIFE_FIELDS, *PARENT_FIELDS, "born_as")
@@ -52,11 +53,27 @@ def evidence(collection: Collection) -> Evidence:
     return Evidence(everything, people, WorkedOut(clues))
 
 
+def from_nearby(collection: Collection, record: Record) -> Proposal:
+    """What follows for one item from itself, its people and their parents, its occasions and the items related to it:
+    a few questions of the store, however large the collection. It is as a rule wider than what follows from everything.
+    """
+    everyone = collection.people()
+    shown = {everyone[each.person].id for each in record.people if each.person in everyone}
+    near = shown | {parent for ident in shown for parent in everyone[ident].parents if parent in everyone}
+    people = Registry(everyone[ident] for ident in near)
+    meant = {view.meant for view in record.all("occasion")} - {""}
+    happened = [event for event in own_events(collection) if event.id in meant] if meant else []
+    related = [record_of(collection, find_item(collection, other.number).id) for other in record.related]
+    rows = list(_told_of_people(collection, people))
+    return proposal(WorkedOut(all_clues([record, *related], people, rows, happened)), of_item(record.id))
+
+
 def _told_of_people(collection: Collection, people: Registry) -> Iterator[ToldOfPerson]:
-    names = people.names()
-    for ident, rows in collection.store.subjects(Kind.PERSON):
-        for statement, reading in rows:
-            if statement.field in FIELDS_READ and statement.sure is not Sure.NOT_KNOWN and ident in people:
+    """What is told of the lives and parents of these people."""
+    names = collection.people().names()
+    for ident in (ident for person in people.values() for ident in person.ids):
+        for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
+            if statement.field in FIELDS_READ and statement.sure is not Sure.NOT_KNOWN:
                 yield ToldOfPerson(
                     person=ident,
                     field=statement.field,
