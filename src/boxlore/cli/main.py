@@ -45,6 +45,7 @@ COMMANDS: dict[str, str] = {
     "offer": "The list an archive sees first.",
     "transfer": "The package for an archive.",
     "verify": "Whether scans, copies and packages are as they were (fixity).",
+    "join": "What was told in another working copy, taken in.",
     "restore": "The backups of the database, and the way back to one.",
     "date": "What is understood of a date.",
     "place": "What is understood of a place.",

@@ -59,7 +59,7 @@ and s3 are in force beside each other, with their sources.
 import sqlite3
 from collections.abc import Iterable
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.statements import Reading, Statement
 from boxlore.store import projections
@@ -69,6 +69,7 @@ from boxlore.store.values import Change, Draft, Settlement
 
 _MARKS = ", ".join("?" * len(COLUMNS))
 _APPEND = f"INSERT INTO statement ({', '.join(COLUMNS)}) VALUES ({_MARKS})"
+_GIVEN = "SELECT 1 FROM statement WHERE field = 'number' AND words = ? LIMIT 1"
 _SUM = "INSERT OR REPLACE INTO statement_sum VALUES (?, ?)"
 _DRAFT = f"INSERT OR REPLACE INTO draft ({', '.join(DRAFT_COLUMNS)}) VALUES ({', '.join('?' * len(DRAFT_COLUMNS))})"
 
@@ -90,9 +91,12 @@ def apply(db: sqlite3.Connection, change: Change) -> None:
 
 
 def append(db: sqlite3.Connection, statements: Iterable[Statement]) -> None:
-    """Add statements, with all that follows from them. Raises WrongUse for one that the guard refuses."""
+    """Add statements, with all that follows from them. Raises WrongUse for one that the guard refuses, CouldNot for a
+    number that was given already."""
     for statement in statements:
         values = statement_values(checked(statement))
+        if statement.field == "number" and db.execute(_GIVEN, (statement.words,)).fetchone():
+            raise CouldNot("That number was given already.", "Numbers are given once; nothing was changed.")
         row = db.execute(_APPEND, values).lastrowid
         assert row is not None  # an INSERT that did not raise has a row
         db.execute(_SUM, (row, row_sum(values)))

@@ -163,6 +163,14 @@ class Store:
         rows = [(each.statement, each.kind, each.subject, each.field, each.at, each.by) for each in struck]
         self.writer.do(lambda db: db.executemany("INSERT OR IGNORE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 1)", rows))
 
+    def give_series(self, letters: str) -> None:
+        """Note that a working copy numbers in the series of these letters, if that is not noted."""
+        self.writer.do(lambda db: db.execute("INSERT OR IGNORE INTO meta VALUES (?, '0')", (queries.GIVEN + letters,)))
+
+    def series_given(self) -> set[str]:
+        """The letters of every series in which a number was given, or that a working copy was given."""
+        return self._ask(queries.series_given)
+
     def save_draft(self, draft: Draft) -> None:
         """Keep what is being typed. It is written before all changes that wait."""
         self.writer.do(lambda db: log.save_draft(db, draft), DRAFT)

@@ -338,6 +338,12 @@ def next_number_count(db: sqlite3.Connection, letters: str) -> int:
     return max(int(row[0] or 0), int(meta(db, GIVEN + letters) or 0)) + 1
 
 
+def series_given(db: sqlite3.Connection) -> set[str]:
+    given = f"SELECT substr(name, {len(GIVEN) + 1}) FROM meta WHERE substr(name, 1, {len(GIVEN)}) = '{GIVEN}'"
+    numbered = f"SELECT DISTINCT rtrim({SERIES_SQL}, '-') FROM statement WHERE field = 'number'"
+    return {letters for (letters,) in db.execute(f"{given} UNION {numbered}")}
+
+
 def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:
     query = f"SELECT subject FROM in_force WHERE field = 'file' AND {FILE_SHA256_SQL} = ?"
     row = db.execute(query, (digest,)).fetchone()

@@ -159,7 +159,13 @@ _RARE = "".join(
 """Fields of which there are few statements, and which are asked for of all items whenever one is shown. SQLite uses the
 index of one only for a query that names the field itself (Partial Indexes, 3.1)."""
 
-MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE, SUMS, _DAYS, _RARE)
+_NUMBERS_MAY_MEET = """
+DROP INDEX item_number;
+CREATE INDEX item_number ON statement (words) WHERE field = 'number';"""
+"""Two copies of a folder may both have given a number, and a joining keeps both rows (`joining`). That this log gives
+none twice, `log` sees to."""
+
+MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE, SUMS, _DAYS, _RARE, _NUMBERS_MAY_MEET)
 """Script n brings a database from version n to n + 1. Add new ones at the end, and never change one."""
 
 VERSION = len(MIGRATIONS)

@@ -85,7 +85,17 @@ from boxlore.store.strike_rewriting import (
 )
 from boxlore.store.strike_standing import Standing, rows_standing, standing_in_backups
 
-__all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid", "words_of"]
+__all__ = [
+    "StrikeReport",
+    "files_holding",
+    "finish",
+    "pending",
+    "said",
+    "strike",
+    "unsaid",
+    "with_what_follows",
+    "words_of",
+]
 
 PAUSE_SECONDS = 0.25
 
@@ -253,18 +263,18 @@ def _gather_all(store: Store, asked: list[str]) -> _Gone:
     with only_in_backups(store.folder) as db:
         struck = [TextOf(told.subject.id, told.field, told.words) for told, _ in rows]
         struck += [told for _, _, told in _rows_of(db, asked)]
-        others = _with_what_follows(db, [*ids, *same_words(db, struck)])
+        others = with_what_follows(db, [*ids, *same_words(db, struck)])
         return _Gone(ids, rows, _rows_of(db, others))
 
 
 def _gather(db: sqlite3.Connection, asked: list[str]) -> tuple[set[str], list[tuple[Statement, int]]]:
     """What a strike of these statements takes out of the log: the ids, and each statement with its row."""
-    ids = _with_what_follows(db, asked)
+    ids = with_what_follows(db, asked)
     rows = db.execute(f"SELECT {SELECT}, s.row FROM statement s WHERE s.id {_AMONG}", (_list(ids),)).fetchall()
     return ids, [(statement_of(row), row[16]) for row in rows]
 
 
-def _with_what_follows(db: sqlite3.Connection, asked: list[str]) -> set[str]:
+def with_what_follows(db: sqlite3.Connection, asked: list[str]) -> set[str]:
     """The ids of the statements with all their forms, and with what was made only from them."""
     ids = _with_earlier_forms(db, asked)
     while made_only_from_them := _made_only_from(db, ids):

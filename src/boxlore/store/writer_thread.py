@@ -119,8 +119,6 @@ def _in_words(error: BaseException) -> BaseException:
         )
     if "readonly" in words:
         return CouldNot("The disk can only be read; the last words could not be kept.", "Let it be written to; go on.")
-    if "item_number" in words or "UNIQUE constraint failed: statement.words" in words:
-        return CouldNot("That number was given already.", "Numbers are given once; nothing was changed.")
     if ("malformed" in words and "JSON" not in words) or "not a database" in words:
         return CouldNot(f"The collection is damaged ({words}).", "Close it; boxlore restore can bring back a backup.")
     return CouldNot(f"The collection could not be written to ({words}).", "Nothing of this step was kept.")

@@ -9,8 +9,9 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.archive.rebuild import rebuild
+from boxlore.tasks.collection.joining import make_working_copy
 from boxlore.tasks.collection.opening import start
-from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.collection.settings import Settings, read_settings
 from boxlore.tasks.scans.given_files import in_utf_8
 
 
@@ -36,6 +37,10 @@ from boxlore.tasks.scans.given_files import in_utf_8
     type=GivenPath(exists=True),
     help="Rebuild it from a transfer; may be repeated, for its updates.",
 )
+@click.option(
+    "--join", "other", type=GivenPath(exists=True, file_okay=False),
+    help="Make it a working copy of the collection in this folder, for another desk.",
+)  # fmt: skip
 @click.pass_context
 def new(
     ctx: click.Context,
@@ -50,8 +55,13 @@ def new(
     day_order: str | None,
     countries: str,
     package: tuple[Path, ...],
+    other: Path | None,
 ) -> None:
     """Start a collection in FOLDER."""
+    if other is not None:
+        options.refuse_others(ctx, "with --join, which has it of that collection", "folder", "other", "series")
+        _working_copy(folder, other, series.upper())
+        return
     if package:
         options.refuse_others(ctx, "with --from, which has it of the transfer", "folder", "package", "series")
         _rebuild(folder, package, series.upper())
@@ -71,6 +81,18 @@ def new(
     start(folder, settings)
     talk.say(f"A collection is in {folder}. Its first number will be {settings.prefix}{settings.series}-0001.")
     talk.say(f"Settings are in {folder / 'boxlore.toml'}. Next: boxlore -c {folder} intake PATH")
+
+
+def _working_copy(folder: Path, other: Path, series: str) -> None:
+    with talk.progress() as bar:
+        joined = make_working_copy(folder, other, bar, series=series)
+    talk.say(
+        f"A working copy of {other} is in {folder}: {several(joined.log.statements, 'statement')}, "
+        f"{several(joined.files, 'file')}. It numbers in series {read_settings(folder).series}."
+    )
+    for fault in joined.faults:
+        talk.say(fault)
+    talk.say(f"Later, boxlore -c {other} join {folder} brings together what was told in both.")
 
 
 def _rebuild(folder: Path, packages: tuple[Path, ...], series: str) -> None:
