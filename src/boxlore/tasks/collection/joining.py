@@ -18,7 +18,7 @@ from boxlore.core.records.marks import number_text
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.unfinished import PART
-from boxlore.disk.writing import could_not, write_whole
+from boxlore.disk.writing import could_not, flush_folder, write_whole
 from boxlore.store import joining, strike
 from boxlore.store.joining import Joined
 from boxlore.store.strike import StrikeReport
@@ -65,7 +65,7 @@ def join(collection: Collection, other: Path, progress: Progress, *, new_numbers
     if other.resolve() == collection.folder.resolve():
         raise WrongUse(f"{other} is this very collection.", "Name the folder of another working copy of it.")
     store = collection.store
-    known = {scan for scan, _ in store.scans()}
+    known = {scan: facts.path for scan, facts in store.scans()}
     with joining.copy_to_join(other, collection.id) as there:
         collection.back_up_before("joining another copy")
         ahead = _ahead(collection, there.execute("SELECT max(recorded_at) FROM act").fetchone()[0] or "")
@@ -125,9 +125,13 @@ def _number_anew(collection: Collection, twice: Iterable[tuple[str, str, str]], 
     act.done()
 
 
-def _copy_files(collection: Collection, other: Path, known: set[str], result: JoinedCopies, progress: Progress) -> None:
+def _copy_files(
+    collection: Collection, other: Path, known: dict[str, str], result: JoinedCopies, progress: Progress
+) -> None:
     """Copy each file that only the other has, and prove the copy. A scan under whose name another scan's file lies here
-    goes under a name of its own, which is told of it. `known` are the scans (ids) that were here before."""
+    goes under a name of its own, which is told of it. `known` has the scans (ids) that were here before, with their
+    names then."""
+    _rename(collection, known)
     scans = list(_missing_scans(collection, other, known, result))
     beside = [path for name in KEPT_BESIDE for path in _files(other / name)]
     progress.begin("Copying", len(scans) + len(beside))
@@ -147,8 +151,17 @@ def _copy_files(collection: Collection, other: Path, known: set[str], result: Jo
             result.faults.append(f"{target} and {source} differ; each copy keeps its own.")
 
 
+def _rename(collection: Collection, known: dict[str, str]) -> None:
+    """Give scans that lie here the names that the other copy gave them, where it had another's file by theirs."""
+    for scan, facts in collection.store.scans():
+        before, after = collection.folder / known.get(scan, facts.path), collection.folder / facts.path
+        if before != after and before.is_file() and not after.exists():
+            before.rename(after)
+            flush_folder(after.parent)
+
+
 def _missing_scans(
-    collection: Collection, other: Path, known: set[str], result: JoinedCopies
+    collection: Collection, other: Path, known: dict[str, str], result: JoinedCopies
 ) -> Iterator[tuple[str, FileFacts]]:
     """(id, facts) of every scan whose bytes do not lie here under its name, and may lie there."""
     home = collection.folder.resolve()
