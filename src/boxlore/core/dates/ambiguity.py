@@ -49,7 +49,7 @@ from boxlore.core.dates.regnal import beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
-from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
+from boxlore.core.dates.spelling import MIXED, ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import PASSED_OVER, QUALIFYING, SHOULD_BE, YEARS_TOLD, arranged
@@ -117,7 +117,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return understood(told, context, own)
     if not words:
         return None
-    if slip := _mistyped(words, context, own):
+    if MIXED.search(words) and (slip := _mistyped(words, context, own)):
         return slip
     onwards = words.endswith(" on") and words[-4].isdigit()
     if onwards and (begun := understood(words[:-3], context, own)) and begun.edtf and begun.edtf.kind == "date":

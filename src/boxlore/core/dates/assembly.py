@@ -58,10 +58,11 @@ class Assembly(Gathered):
         fit."""
         begin, senses, count = at, self.senses, len(self.senses)
         while at < count:
-            kind = senses[at].kind
+            sense = senses[at]
+            kind = sense.kind
             self.at = at
             if kind in SLOTS:
-                if (self.date.event and kind not in _OF_AN_EVENT) or not self._take(senses[at]):
+                if (self.date.event and kind not in _OF_AN_EVENT) or not self._take(sense):
                     break
                 at += 1
             elif (

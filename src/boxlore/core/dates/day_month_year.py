@@ -42,7 +42,7 @@ class Gathered:
             return False
         if self.romans and not self._settle_roman():
             return False
-        if not self._settle_days():
+        if (self.numbers or self.ordinals) and not self._settle_days():
             return False
         if date.calendar == "bce":
             return self._settle_before_christ()

@@ -153,6 +153,12 @@ class _Reader:
         self.at = 1
         parts: list[tuple[Date | None, Date | None]] = []
         while True:
+            begin = self.at
+            if (date := self._common()) is not None and self.peek() == ",":  # most
+                parts.append((date, date))
+                self.at += 1
+                continue
+            self.at = begin
             parts.append(self._part(first=not parts, closing=closing))
             if self.peek() == closing:
                 break
@@ -193,14 +199,20 @@ class _Reader:
 
     # one date
 
+    def _common(self) -> Date | None:
+        """Go past a date of a common form, where one stands here whole; None for another date."""
+        common = _COMMON.match(self.text, self.at)
+        if common is None or self.text[common.end() : common.end() + 1] not in _AFTER_A_DATE:
+            return None
+        date = _common_date(common)
+        if date is not None:
+            self.at = common.end()
+        return date
+
     def _date(self) -> Date:
         begin = self.at
-        common = _COMMON.match(self.text, begin)
-        if common is not None and self.text[common.end() : common.end() + 1] in _AFTER_A_DATE:
-            date = _common_date(common)
-            if date is not None:
-                self.at = common.end()
-                return date
+        if (date := self._common()) is not None:
+            return date
         before = self._mark()
         if self.peek() == "Y" and not before:
             return self._long(begin)

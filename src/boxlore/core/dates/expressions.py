@@ -94,6 +94,8 @@ class Expression:
 
     def text(self, context: DateContext, pick: int = 0) -> str:
         """The EDTF; `pick` is the how-manieth of what its dates may mean. Raises NoSuchDate or a TextFault."""
+        if self.kind == "one" and not self.leaves()[0].span:
+            return written(self.leaves()[0], context, pick)  # most
         return _WRITERS[self.kind](self, context, pick)
 
     def question(self, context: DateContext) -> str:
