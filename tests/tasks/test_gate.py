@@ -23,7 +23,7 @@ from tests.formats.conftest import picture
 from tests.formats.test_picture_alone import CARRIERS
 from tests.formats.test_said import READ
 
-from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES
+from boxlore.core.crosswalk.receiving_archive import TAKES, Archive
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
@@ -50,6 +50,7 @@ from boxlore.tasks.telling.places import NewPlace, add_place, gazetteer_of
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 27)
+WEB = Archive(base_url="https://museum.example", email="archive@museum.example")
 OUTSIDE = PrintOrder(to=To.OUTSIDE)
 CHILD, NICKNAME = "Tuulikki Ahvenmaa", "Pipsu"
 
@@ -139,7 +140,7 @@ def _tell(collection: Collection, teller: Teller, items: dict[str, Subject]) -> 
 
 
 def _packed(collection: Collection, out: Path) -> None:
-    transfer(collection, out.with_name("both"), order=TransferOrder(archive=NOT_SAID.taking(TAKES)))
+    transfer(collection, out.with_name("both"), order=TransferOrder(archive=WEB.taking(TAKES)))
     shutil.move(out.with_name("both") / "open", out)
 
 
@@ -343,7 +344,7 @@ def test_a_living_person_with_an_everyday_name_stops_nothing_by_our_own_wording(
                 teller.add(act, living, field, words, Telling())
         act.done()
         some = Selection(items=("TRA-0001", "TRA-0003", "TRA-0006"))
-        transfer(collection, tmp_path / "t", order=TransferOrder(archive=NOT_SAID.taking(TAKES), selection=some))
+        transfer(collection, tmp_path / "t", order=TransferOrder(archive=WEB.taking(TAKES), selection=some))
         offer(collection, tmp_path / "offer", selection=some)
         chosen = PrintOrder(to=To.OUTSIDE, selection=some)
         pages(collection, tmp_path / "pages", chosen)

@@ -19,7 +19,7 @@ import pikepdf
 import pytest
 from PIL import Image
 
-from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES
+from boxlore.core.crosswalk.receiving_archive import TAKES, Archive
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Said, read_source
@@ -41,6 +41,7 @@ from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 OUTSIDE = PrintOrder(to=To.OUTSIDE)
+WEB = Archive(base_url="https://museum.example", email="archive@museum.example")
 
 FORMS = (
     "tuulikki", "tuulike", "maarja", "t. m. rourke", "t.m. rourke", "t. rourke", "rourke, t.", "rourke t.", "t.m.r.",
@@ -183,7 +184,7 @@ def package(collection: Collection) -> Path:
     """A transfer with everything an archive may take, made once for the rows that look at one file of it."""
     made = collection.folder.parent / "package"
     if not made.exists():
-        transfer(collection, made, order=Transfer(archive=NOT_SAID.taking(TAKES)))
+        transfer(collection, made, order=Transfer(archive=WEB.taking(TAKES)))
     return made
 
 

@@ -17,7 +17,7 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, dcterms
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import Record
-from boxlore.exports.escaping import xml_text
+from boxlore.exports.escaping import clean, xml_text
 from boxlore.exports.required_fields import Required, missing
 
 RECORDS = "urn:boxlore:records:1"
@@ -147,6 +147,17 @@ def write_records(
         writer.add(record)
     writer.close()
     return writer.findings
+
+
+def dc_element(values: Iterable[tuple[str, DcValue]]) -> etree._Element:
+    """One record of simple Dublin Core as an element, for formats that hold it within."""
+    element = etree.Element(f"{{{OAI_DC}}}dc", nsmap={"oai_dc": OAI_DC, "dc": DC})
+    for name, value in values:
+        child = etree.SubElement(element, f"{{{DC}}}{name}")
+        child.text = clean(value.words)
+        if value.language and (tag := language_tag(value.language)):
+            child.set("{http://www.w3.org/XML/1998/namespace}lang", tag)
+    return element
 
 
 def record_text(record: Record, facts: CollectionFacts, flavour: Flavour) -> str:

@@ -17,6 +17,10 @@ TAKES: dict[str, str] = {
     "recordings": "sound of the sittings, with its papers",
     "scans": "the scans",
     "copies": "captioned copies beside the scans",
+    "dc-csv": "simple Dublin Core as a table, a row an item (metadata/dc.csv)",
+    "mets": "METS with PREMIS for the scans (metadata/mets.xml)",
+    "oai-static": "an OAI-PMH static repository of the open part (metadata/oai-static.xml)",
+    "iiif": "IIIF manifests with annotations for the scans of the open part (iiif/)",
 }
 """The parts of a transfer that an archive may ask for -> what each is."""
 
@@ -35,6 +39,8 @@ class Archive:
     country: str = ""
     prefix: str = ""
     contact: str = ""
+    base_url: str = ""
+    email: str = ""
     language: str = ""
     terms: str = ""
     access: str = ""

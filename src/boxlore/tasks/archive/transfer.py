@@ -22,6 +22,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
+from boxlore.tasks.archive.further_formats import check_settings, make_further
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.transfer_bags import (
@@ -182,7 +183,9 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
         )
     if earlier and run.order.archive.wants("copies"):  # before it is told what the archive has already
         _copies(run, making)
+    check_settings(making)
     make_files(making)
+    make_further(making)
     _refuse(run, making)
     if not earlier and run.order.archive.wants("copies"):
         _copies(run, making)

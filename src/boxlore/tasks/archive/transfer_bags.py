@@ -113,6 +113,7 @@ def _info(bag: PlannedBag, planned: Sequence[PlannedBag]) -> dict[str, str]:
 
 
 _FOLDERS = {
+    "iiif": "a manifest for each item that has a picture (IIIF)",
     "scans": "the scans",
     "recordings": "sound of the sittings",
     "papers": "signed papers and logs",

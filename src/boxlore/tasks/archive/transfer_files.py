@@ -111,6 +111,10 @@ class Making:
         """Whether it is of everything, and so has the recordings, and everybody of the registry."""
         return self.selection == EVERYTHING
 
+    def goes(self, path: str) -> bool:
+        """Whether a scan is in this part, or in an earlier transfer that it updates."""
+        return path in self.scans or path in self.kept
+
     def records(self) -> Iterator[Record]:
         """The records of the part. Raises CouldNot if the person asked to stop."""
         for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, self.items):
@@ -121,7 +125,8 @@ class Making:
         """A new file of the part, noted in its table of contents."""
         target = self.stage / path
         target.parent.mkdir(parents=True, exist_ok=True)
-        self.contents.append((f"data/{path}", words))
+        if words:
+            self.contents.append((f"data/{path}", words))
         return open(target, "wb")
 
     def put(self, path: str, words: str, pieces: Iterable[bytes]) -> None:

@@ -39,7 +39,7 @@ CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
 WHOLE, UPDATE = "whole", "update"
-DESCRIBING = ("metadata/", "forms/")
+DESCRIBING = ("metadata/", "forms/", "iiif/")
 """Folders of the payload whose files every update carries anew."""
 
 

@@ -1,0 +1,43 @@
+"""Dublin Core as a table for repositories that take in CSV: a row an item, each column named by a DCMI term.
+
+RFC 4180; the names are those of the Dublin Core Metadata Element Set 1.1 and, for files, `hasFormat` of DCMI Metadata
+Terms. An element that has several values has as many columns of its name, so no sign parts values in a cell.
+"""
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc
+from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.records.item_record import Record
+
+ELEMENTS = (
+    "identifier", "title", "creator", "subject", "description", "date", "type", "format", "source", "relation",
+    "coverage", "rights",
+)  # fmt: skip
+FILES = "hasFormat"
+
+
+def dc_rows(records: Callable[[], Iterable[Record]], facts: CollectionFacts) -> Iterator[list[str]]:
+    """The heading and every row. `records` gives the records anew each time: the columns are counted first."""
+    most: Counter[str] = Counter()
+    for record in records():
+        most |= Counter({name: len(values) for name, values in _values(record, facts).items()})
+    columns = [name for name in (*ELEMENTS, FILES) for _ in range(most[name])]
+    yield columns
+    for record in records():
+        values = _values(record, facts)
+        yield [cell for name in dict.fromkeys(columns) for cell in _filled(values.get(name, []), most[name])]
+
+
+def _values(record: Record, facts: CollectionFacts) -> dict[str, list[str]]:
+    values: dict[str, list[str]] = {}
+    for name, value in oai_dc(record, facts):
+        values.setdefault(name, []).append(value.words)
+    if files := [packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)]:
+        values[FILES] = files
+    return values
+
+
+def _filled(values: list[str], count: int) -> list[str]:
+    return [*values, *[""] * (count - len(values))]

@@ -1,0 +1,147 @@
+"""Pictures for viewers on the web: IIIF Presentation 3.0 manifests with Web Annotations, beside static pictures.
+
+IIIF Presentation API 3.0 (2020): a Collection of Manifests, one an item; a Canvas for each side in the pixels of its
+scan, painted with the file itself (no image service is needed); W3C Web Annotation for markers and who is shown. Their
+addresses begin with the one under which the archive shows the open part. Only open scans that browsers show are in it.
+"""
+
+import json
+from collections.abc import Callable, Iterable, Iterator
+from typing import Any
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
+from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile
+from boxlore.exports.collection_description import rights_label
+
+CONTEXT = "http://iiif.io/api/presentation/3/context.json"
+SHOWN_BY_BROWSERS = ("image/jpeg", "image/png", "image/webp", "image/gif")
+_RIGHTS = ("http://rightsstatements.org/vocab/", "http://creativecommons.org/")
+"""How the addresses begin that `rights` may have (Presentation 3.0, 3.3)."""
+
+Page = tuple[str, dict[str, Any]]
+"""A file's path below the address, and what it says."""
+
+
+def iiif_pages(
+    records: Callable[[], Iterable[Record]], facts: CollectionFacts, goes: Callable[[str], bool]
+) -> Iterator[Page]:
+    """The collection, then the manifest of each item that has a picture. `goes` says whether a scan is there."""
+    base = facts.archive.base_url.rstrip("/")
+    members: list[dict[str, Any]] = []
+    for record in records():
+        scans = [] if record.closed_scans else [scan for scan in record.scans if _is_shown(record, scan, goes)]
+        if scans:
+            page = _manifest(record, scans, facts, base)
+            members.append({name: page[name] for name in ("id", "type", "label")})
+            yield f"iiif/{record.number}.json", page
+    if members:
+        yield (
+            "iiif/collection.json",
+            {
+                "@context": CONTEXT,
+                "id": f"{base}/iiif/collection.json",
+                "type": "Collection",
+                "label": _in(facts.language, facts.title),
+                "items": members,
+            },
+        )
+
+
+def page_bytes(page: dict[str, Any]) -> bytes:
+    """The page as JSON in UTF-8."""
+    return json.dumps(page, ensure_ascii=False, indent=1).encode("utf-8", "replace")
+
+
+def _is_shown(record: Record, scan: ScanFile, goes: Callable[[str], bool]) -> bool:
+    is_sized = scan.width > 0 and scan.height > 0
+    return scan.media_type in SHOWN_BY_BROWSERS and is_sized and goes(packed_path(record, scan))
+
+
+def _in(language: str, *words: str) -> dict[str, list[str]]:
+    """A language map; `none` for words of no language (Presentation 3.0, 4.1)."""
+    return {language or "none": list(words)}
+
+
+def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, base: str) -> dict[str, Any]:
+    ident = f"{base}/iiif/{record.number}.json"
+    rights = rights_of(record, facts)
+    title = record.first("title")
+    page: dict[str, Any] = {
+        "@context": CONTEXT,
+        "id": ident,
+        "type": "Manifest",
+        "label": _in(title.language if title else facts.language, captions.title(record, brackets=facts.brackets)),
+        "metadata": _metadata(record, facts),
+        "summary": _in(facts.language, captions.caption(record, "sheet")),
+        "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", rights_label(rights))},
+        "items": [_canvas(record, scan, base, ident, at) for at, scan in enumerate(scans, 1)],
+    }
+    if rights.startswith(_RIGHTS):
+        page["rights"] = rights
+    return page
+
+
+def _metadata(record: Record, facts: CollectionFacts) -> list[dict[str, Any]]:
+    """Simple Dublin Core as labels and values for readers."""
+    values: dict[str, list[str]] = {}
+    for name, value in oai_dc(record, facts):
+        values.setdefault(name, []).append(value.words)
+    return [{"label": _in("en", name.capitalize()), "value": _in("", *words)} for name, words in values.items()]
+
+
+def _canvas(record: Record, scan: ScanFile, base: str, manifest: str, at: int) -> dict[str, Any]:
+    ident = f"{manifest.removesuffix('.json')}/canvas/{at}"
+    x, y, width, height = _pixels(scan)
+    file = f"{base}/{packed_path(record, scan)}"
+    body: dict[str, Any] = {
+        "id": file, "type": "Image", "format": scan.media_type, "width": scan.width, "height": scan.height,
+    }  # fmt: skip
+    if scan.area:  # a part of a sheet that shows several items
+        selector = {"type": "FragmentSelector", "conformsTo": MEDIA, "value": f"xywh={x},{y},{width},{height}"}
+        body = {"id": f"{ident}/part", "type": "SpecificResource", "source": body, "selector": selector}
+    painting = {
+        "id": f"{ident}/painting", "type": "Annotation", "motivation": "painting", "body": body, "target": ident,
+    }  # fmt: skip
+    canvas: dict[str, Any] = {
+        "id": ident,
+        "type": "Canvas",
+        "label": _in("en", "Front" if scan.side == "recto" else "Back"),
+        "width": width,
+        "height": height,
+        "items": [{"id": f"{ident}/page", "type": "AnnotationPage", "items": [painting]}],
+    }
+    marked = [person for person in record.people if person.scan == scan.id and person.area]
+    if marked:
+        items = [_annotation(person, ident, scan, number) for number, person in enumerate(marked, 1)]
+        canvas["annotations"] = [{"id": f"{ident}/people", "type": "AnnotationPage", "items": items}]
+    return canvas
+
+
+MEDIA = "http://www.w3.org/TR/media-frags/"
+
+
+def _pixels(scan: ScanFile) -> tuple[int, int, int, int]:
+    """x, y, width and height of what a canvas shows: the whole scan, or the item's part of it."""
+    x, y, width, height = scan.area or (0.0, 0.0, 1.0, 1.0)
+    across, down = max(round(width * scan.width), 1), max(round(height * scan.height), 1)
+    return round(x * scan.width), round(y * scan.height), across, down
+
+
+def _annotation(person: PersonShown, canvas: str, scan: ScanFile, number: int) -> dict[str, Any]:
+    """Who is shown in a marked part: `identifying` where it is sure, else `commenting` with how sure it is."""
+    x, y, *size = person.area
+    left, top, _, _ = _pixels(scan)
+    width, height = size or (0.0, 0.0)
+    where = (x * scan.width - left, y * scan.height - top, width * scan.width, height * scan.height)
+    shown = ",".join(str(max(round(value), int(at > 1))) for at, value in enumerate(where))  # a point is one pixel
+    sure = "" if not person.unsure else f" ({'perhaps' if person.sure == 'guess' else 'probably'})"
+    selector = {"type": "FragmentSelector", "conformsTo": MEDIA, "value": f"xywh={shown}"}
+    return {
+        "id": f"{canvas}/person/{number}",
+        "type": "Annotation",
+        "motivation": "commenting" if person.unsure else "identifying",
+        "body": {"type": "TextualBody", "value": f"{person.name}{sure}", "format": "text/plain"},
+        "target": {"type": "SpecificResource", "source": canvas, "selector": selector},
+    }

@@ -1,0 +1,59 @@
+"""Files of a transfer that an archive may ask for besides: a table for ingest, METS with PREMIS, OAI-PMH, IIIF."""
+
+from collections import defaultdict
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.letters import is_blank
+from boxlore.exports.dc_table import dc_rows
+from boxlore.exports.iiif import iiif_pages, page_bytes
+from boxlore.exports.inventory import as_table
+from boxlore.exports.mets import FileEvent, MetsSource, write_mets
+from boxlore.exports.oai_static import write_static_repository
+from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned
+from boxlore.tasks.archive.transfer_files import Making
+from boxlore.tasks.scans import fixity_events
+
+IIIF, OAI, METS, TABLE = "iiif", "oai-static", "mets", "dc-csv"
+_NEEDS = {IIIF: ("base_url",), OAI: ("base_url", "email")}
+
+
+def check_settings(making: Making) -> None:
+    """Raises WrongUse where an archive asks for what needs an address and has told none."""
+    for what, names in _NEEDS.items():
+        if making.archive.wants(what):
+            for name in names:
+                if is_blank(getattr(making.archive, name)):
+                    raise WrongUse(f"{what} needs {name}, which the archive has not said.", "Write it in archive.toml.")
+
+
+def make_further(making: Making) -> None:
+    """Write those that are asked for; what is for the web is in the open part alone."""
+    if not making.holding.items:
+        return
+    if making.archive.wants(TABLE):
+        rows = as_table(dc_rows(making.records, making.facts))
+        making.put("metadata/dc.csv", "simple Dublin Core as a table, its columns named by DCMI", rows)
+    if making.archive.wants(METS):
+        with making.open("metadata/mets.xml", "the scans in METS, with PREMIS") as out:
+            write_mets(_mets(making), out)
+    if not making.seen.to.is_public:
+        return
+    if making.archive.wants(OAI):
+        with making.open("metadata/oai-static.xml", "an OAI-PMH static repository, for a gateway") as out:
+            write_static_repository(making.records, making.facts, out)
+    if making.archive.wants(IIIF):
+        for path, page in iiif_pages(making.records, making.facts, making.goes):
+            words = "the pictures for viewers on the web (IIIF)" if path.endswith("collection.json") else ""
+            making.put(path, words, [page_bytes(page)])
+
+
+def _mets(making: Making) -> MetsSource:
+    events: dict[str, list[FileEvent]] = defaultdict(list)
+    for row in fixity_events.events(making.collection):
+        if row["scan"]:
+            events[row["scan"]].append(FileEvent(row["Event"], row["When"], row["Outcome"]))
+    if making.handed_scans is not None:
+        not_as_taken_in: dict[str, Cleaned | Changed] = {**making.handed_scans.cleaned, **making.handed_scans.changed}
+        for scan, handed in not_as_taken_in.items():
+            events[scan].append(FileEvent(handed.event, making.made, handed.outcome))
+    return MetsSource(making.ident, making.made, making.records, making.facts, making.goes, events)

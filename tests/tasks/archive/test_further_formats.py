@@ -1,0 +1,211 @@
+"""What an archive may ask for besides, read by the standards and not by ours.
+
+METS 1.12 and PREMIS (Library of Congress); Specification for an OAI Static Repository (2004) and OAI-PMH 2.0; IIIF
+Presentation API 3.0 and W3C Web Annotation; RFC 4180 and the Dublin Core Metadata Element Set. What is said of METS,
+static repositories and IIIF is from memory of their clauses, as no schema of theirs is here; PREMIS is held against its
+published schema of version 2.1, whose units of these names 3.0 has kept.
+"""
+
+import csv
+import hashlib
+import json
+import re
+import shutil
+from copy import deepcopy
+from datetime import date
+from pathlib import Path
+
+import pytest
+from lxml import etree
+from tests.every_row import every_row
+from tests.exports import published
+
+from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import Kind
+from boxlore.tasks.archive.archive_settings import read_archive
+from boxlore.tasks.archive.transfer import TransferOrder, transfer
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.telling.statements import Teller, Telling
+
+ON = date(2026, 11, 25)
+WANTS = ("dublin-core", "rdf", "scans", "dc-csv", "mets", "oai-static", "iiif")
+MUSEUM = Archive(
+    repository="Port Chalmers Museum", base_url="https://museum.example/tamm/", email="archive@museum.example",
+    takes=WANTS,
+)  # fmt: skip
+NAMES = {
+    "m": "http://www.loc.gov/METS/", "p": "http://www.loc.gov/premis/v3",
+    "o": "http://www.openarchives.org/OAI/2.0/", "d": "http://www.openarchives.org/OAI/2.0/oai_dc/",
+    "dc": "http://purl.org/dc/elements/1.1/",
+}  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def package(small_family: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A transfer of the small family with every format."""
+    home = tmp_path_factory.mktemp("further") / "home"
+    shutil.copytree(small_family, home)
+    with open_collection(home, on_day=ON) as collection:
+        transfer(collection, home / "transfer", order=TransferOrder(archive=MUSEUM))
+    return home / "transfer"
+
+
+def test_the_table_for_ingest_says_what_simple_dublin_core_says(package: Path) -> None:
+    for part in ("open", "closed"):
+        data = package / part / "data" / "metadata"
+        with open(data / "dc.csv", encoding="utf-8-sig", newline="") as file:
+            heading, *rows = csv.reader(file, strict=True)
+        assert set(heading) <= {
+            "contributor", "coverage", "creator", "date", "description", "format", "identifier", "language",
+            "publisher", "relation", "rights", "source", "subject", "title", "type", "hasFormat",
+        }  # fmt: skip
+        said = [
+            sorted((etree.QName(value).localname, value.text) for value in record)
+            for record in etree.parse(data / "oai_dc.xml").getroot()
+        ]
+        told = [sorted((name, cell) for name, cell in zip(heading, row, strict=True) if cell) for row in rows]
+        assert [[pair for pair in row if pair[0] != "hasFormat"] for row in told] == said
+        files = {cell for row in told for name, cell in row if name == "hasFormat"}
+        assert files == {path.relative_to(data.parent).as_posix() for path in (data.parent / "scans").iterdir()}
+
+
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_mets_holds_together_and_its_digests_are_those_of_the_files(package: Path, part: str) -> None:
+    data = package / part / "data"
+    root = etree.parse(data / "metadata" / "mets.xml").getroot()
+    order = [etree.QName(child).localname for child in root]
+    assert [name for at, name in enumerate(order) if order[at - 1] != name or at == 0] == [
+        "metsHdr", "dmdSec", "amdSec", "fileSec", "structMap",
+    ]  # fmt: skip
+    ids = [each.get("ID") for each in root.iter() if isinstance(each.tag, str) and each.get("ID")]
+    assert len(ids) == len(set(ids)) and all(re.fullmatch(r"[A-Za-z_][\w.-]*", ident) for ident in ids)
+    used = [each.get(name) for each in root.iter() for name in ("DMDID", "ADMID", "FILEID") if each.get(name)]
+    assert used and set(used) <= set(ids)
+    files = root.xpath("//m:file", namespaces=NAMES)
+    assert {each[0].get("{http://www.w3.org/1999/xlink}href") for each in files} == {
+        f"../scans/{path.name}" for path in (data / "scans").iterdir()
+    }
+    for file in files:
+        scan = (data / "metadata" / file[0].get("{http://www.w3.org/1999/xlink}href")).resolve().read_bytes()
+        assert file.get("CHECKSUM") == hashlib.sha256(scan).hexdigest()
+        assert int(file.get("SIZE")) == len(scan)
+    assert len(root.xpath("//m:div[@TYPE='item']", namespaces=NAMES)) == 3
+
+
+def _premis() -> etree.XMLSchema:
+    """The published schema without XLink's attributes, whose schema is not here, and which we do not write."""
+    tree = etree.parse(published.folder() / "premis" / "premis-v2-1.xsd")
+    schema = "{http://www.w3.org/2001/XMLSchema}"
+    for element in [*tree.iter(f"{schema}import"), *tree.iter(f"{schema}attributeGroup")]:
+        if "xlink" in f"{element.get('ref')}{element.get('namespace')}":
+            element.getparent().remove(element)
+    return etree.XMLSchema(tree)
+
+
+def test_premis_in_mets_is_valid_by_its_published_schema(package: Path) -> None:
+    schema = _premis()
+    root = etree.parse(package / "closed" / "data" / "metadata" / "mets.xml").getroot()
+    second = "info:lc/xmlns/premis-v2"
+    sections = root.findall("m:amdSec", NAMES)
+    assert sections and root.findall(".//p:event", NAMES)
+    for section in sections:
+        whole = etree.Element(f"{{{second}}}premis", version="2.1", nsmap={"premis": second})
+        whole.extend(deepcopy(unit) for unit in section.xpath(".//p:object | .//p:event", namespaces=NAMES))
+        text = etree.tostring(whole).replace(NAMES["p"].encode(), second.encode())
+        assert schema.validate(etree.fromstring(text)), schema.error_log
+
+
+def test_a_static_repository_has_what_a_gateway_needs(package: Path) -> None:
+    assert not (package / "closed" / "data" / "metadata" / "oai-static.xml").exists()
+    root = etree.parse(package / "open" / "data" / "metadata" / "oai-static.xml").getroot()
+    assert [etree.QName(child).localname for child in root] == ["Identify", "ListMetadataFormats", "ListRecords"]
+    identify = {etree.QName(child).localname: child.text for child in root[0]}
+    assert list(identify) == [
+        "repositoryName", "baseURL", "protocolVersion", "adminEmail", "earliestDatestamp", "deletedRecord",
+        "granularity",
+    ]  # fmt: skip
+    said = (identify["protocolVersion"], identify["deletedRecord"], identify["granularity"])
+    assert said == ("2.0", "no", "YYYY-MM-DD")
+    records = root[2].findall("o:record", NAMES)
+    stamps = [record.findtext("o:header/o:datestamp", namespaces=NAMES) for record in records]
+    assert len(records) == 3 and identify["earliestDatestamp"] == min(stamps)
+    assert all(re.fullmatch(r"\d{4}-\d{2}-\d{2}", stamp) for stamp in stamps)
+    check = published.xsd("oai/oai_dc.xsd")
+    for record in records:
+        assert check.validate(etree.fromstring(etree.tostring(record.find("o:metadata/d:dc", NAMES)))), check.error_log
+
+
+def test_manifests_have_what_viewers_need(package: Path) -> None:
+    """Presentation 3.0, 3.1 to 3.4, 5.1 to 5.6."""
+    assert not (package / "closed" / "data" / "iiif").exists()
+    data = package / "open" / "data"
+    pages = {path.name: json.loads(path.read_text("utf-8")) for path in (data / "iiif").iterdir()}
+    collection = pages.pop("collection.json")
+    assert collection["type"] == "Collection" and collection["@context"].endswith("/presentation/3/context.json")
+    assert {member["id"] for member in collection["items"]} == {page["id"] for page in pages.values()} != set()
+    for name, page in pages.items():
+        assert page["id"] == f"https://museum.example/tamm/iiif/{name}" and page["type"] == "Manifest"
+        assert page["rights"].startswith("http://rightsstatements.org/vocab/")
+        assert all(isinstance(words, list) for words in page["label"].values())
+        for canvas in page["items"]:
+            assert canvas["type"] == "Canvas" and "#" not in canvas["id"] and canvas["width"] > 0 < canvas["height"]
+            (painting,) = canvas["items"][0]["items"]
+            assert (painting["motivation"], painting["target"]) == ("painting", canvas["id"])
+            body = painting["body"].get("source", painting["body"])
+            assert body["type"] == "Image"
+            assert (data / body["id"].removeprefix("https://museum.example/tamm/")).is_file()
+
+
+def test_markers_are_annotations_of_the_canvas(small_family: Path, tmp_path: Path) -> None:
+    """Web Annotation Data Model, 4.2.1; Media Fragments URI 1.0, 4.2.2: xywh in pixels."""
+    home = tmp_path / "home"
+    shutil.copytree(small_family, home)
+    with open_collection(home, on_day=ON) as collection:
+        item = find_item(collection, "TRA-0002")
+        before = record_of(collection, item.id)
+        scan = before.scans[0]
+        act = collection.act("a marker")
+        marker = act.new(Kind.MARKER)
+        act.state(marker, "scan", scan.id)
+        act.state(marker, "area", "0.25 0.25 0.5 0.5")
+        Teller(collection).add(act, marker, "person", "Kristjan Tamm", Telling(audience="anyone"))
+        act.done()
+        transfer(collection, tmp_path / "t", order=TransferOrder(archive=MUSEUM))
+    page = json.loads((tmp_path / "t" / "open" / "data" / "iiif" / "TRA-0002.json").read_text("utf-8"))
+    (told,) = page["items"][0]["annotations"][0]["items"]
+    assert told["motivation"] == "identifying" and told["body"]["value"] == "Kristjan Tamm"
+    x, y, width, height = map(int, told["target"]["selector"]["value"].removeprefix("xywh=").split(","))
+    assert told["target"]["source"] == page["items"][0]["id"]
+    assert (x, y) == (round(scan.width / 4), round(scan.height / 4)) and width >= 1 <= height
+
+
+NEEDS = [("iiif", "", "", "base_url"), ("oai-static", "https://a.example", "", "email")]
+
+
+@every_row(("what", "base_url", "email", "lacks"), NEEDS)
+def test_what_needs_an_address_says_so(
+    what: str, base_url: str, email: str, lacks: str, small_family: Path, tmp_path: Path
+) -> None:
+    archive = Archive(takes=("dublin-core", what), base_url=base_url, email=email)
+    with (
+        open_collection(small_family, write=False, on_day=ON) as collection,
+        pytest.raises(WrongUse, match=f"{what} needs {lacks}, which the archive has not said"),
+    ):
+        transfer(collection, tmp_path / what, order=TransferOrder(archive=archive))
+
+
+FAULTS = [
+    ('base_url = "museum.example"', "It must begin with https://"), ('email = "archive"', "Write it like archive@"),
+    ('language = "English please"', "English please"),
+]  # fmt: skip
+
+
+@every_row(("line", "words"), FAULTS)
+def test_an_archives_address_is_looked_at(line: str, words: str, tmp_path: Path) -> None:
+    path = tmp_path / "archive.toml"
+    path.write_text(line, "utf-8")
+    with pytest.raises(WrongUse, match=words):
+        read_archive(path)
