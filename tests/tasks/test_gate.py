@@ -23,7 +23,7 @@ from tests.formats.conftest import picture
 from tests.formats.test_picture_alone import CARRIERS
 from tests.formats.test_said import READ
 
-from boxlore.core.crosswalk.receiving_archive import TAKES, Archive
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, Archive
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
