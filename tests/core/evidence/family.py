@@ -11,7 +11,7 @@ from boxlore.core.evidence.working_out import WorkedOut
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.events import FamilyEvent
-from boxlore.core.records.item_record import PersonShown, Record, Related, StatementView
+from boxlore.core.records.item_record import Conflict, PersonShown, Record, Related, StatementView
 from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
 
 BACK = Source(Said.INSCRIPTION, "verso")
@@ -36,12 +36,16 @@ def shown(name: str, *, source: Source = KEEPER, words: str = "", role: str = "p
 
 def item(
     ident: str, *views: StatementView, people: Iterable[PersonShown] = (), kind: str = "print",
-    related: tuple[Related, ...] = (),
+    related: tuple[Related, ...] = (), disputed: bool = False, undecided: bool = False,
 ) -> Record:  # fmt: skip
     rows: dict[str, tuple[StatementView, ...]] = {}
     for view in views:
         rows[view.field] = (*rows.get(view.field, ()), view)
-    return Record(id=ident, number=ident.upper(), kind=kind, told=rows, people=tuple(people), related=related)
+    dates = (Conflict("date", rows.get("date", ()), "the dates differ"),)
+    return Record(
+        id=ident, number=ident.upper(), kind=kind, told=rows, people=tuple(people), related=related,
+        conflicts=dates if disputed else (), undecided=dates if undecided else (),
+    )  # fmt: skip
 
 
 def person(name: str, *, died: str = "", married: tuple[str, ...] = (), surnames: tuple[str, ...] = ()) -> Person:

@@ -29,10 +29,17 @@ def _number(day: str | None) -> int | None:
 
 
 def test_a_proposal_has_its_reasons_and_what_cannot_all_be_so() -> None:
-    worked = worked_out(
-        [item("i", told("date", "1921"), told("date", "1925")), item("k", told("date", "1930")), item("n")]
-    )
+    twice = item("i", told("date", "1921"), told("date", "1925"), disputed=True)
+    worked = worked_out([twice, item("k", told("date", "1930")), item("n")])
     disputed, plain, nothing = (proposal(worked, f"item {name}") for name in ("i", "k", "n"))
     assert len(disputed.circles) == 1 and disputed.edtf == "" == disputed.display and disputed.years is None
     assert plain.display == "1930" and round(plain.years or 0) == 1 and len(plain.because) == 1 and not plain.circles
     assert nothing.because == ()
+
+
+def test_what_the_keeper_has_settled_is_no_contradiction_any_more() -> None:
+    worked = worked_out([item("i", told("date", "1921"), told("date", "1925"), told("date", "about 1921"))])
+    assert not worked.circles and proposal(worked, "item i").edtf == "1921" and len(worked.because("item i")) == 1
+    left_open = item("i", told("date", "1921"), told("date", "1925"), undecided=True)
+    worked = worked_out([left_open])
+    assert not worked.circles and proposal(worked, "item i").edtf == "[1921..1925]"

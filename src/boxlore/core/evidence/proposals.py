@@ -36,7 +36,7 @@ class Proposal:
 
 def proposal(worked: WorkedOut, day: str) -> Proposal:
     first, last = worked.bounds(day)
-    return Proposal(first, last, worked.because(day), tuple(worked.circles_of(day)))
+    return Proposal(first, last, worked.because(day), worked.circles_of(day))
 
 
 def edtf_between(first: int | None, last: int | None) -> str:

@@ -14,7 +14,7 @@ Smallest: a circle of arrows is taken, and each of its claims is left out in tur
 where the rest still cannot all be so. Every claim that is left is needed.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.evidence.claims import Claim, not_after, not_before
@@ -108,6 +108,7 @@ class WorkedOut:
     def __init__(self, claims: Iterable[Claim] = ()) -> None:
         self._reckoning = _Reckoning()
         self.circles: list[Circle] = []
+        self._by_day: dict[str, list[Circle]] = {}
         by_sure: dict[Sure, list[Claim]] = {sure: [] for sure in LAYERS}
         for claim in claims:
             by_sure[claim.sure].append(claim)
@@ -128,7 +129,12 @@ class WorkedOut:
             aside = [claim for claim in circle if claim.sure is Sure.GUESS] or circle
             for claim in aside:
                 self._reckoning.set_aside(number[id(claim)])
-            self.circles.append(Circle(tuple(circle), tuple(aside)))
+            self._keep(Circle(tuple(circle), tuple(aside)))
+
+    def _keep(self, circle: Circle) -> None:
+        self.circles.append(circle)
+        for day in {day for claim in circle.claims for day in days_of(claim)}:
+            self._by_day.setdefault(day, []).append(circle)
 
     def bounds(self, day: str) -> tuple[int | None, int | None]:
         """The earliest and the latest number of days, None where nothing bounds it."""
@@ -143,8 +149,6 @@ class WorkedOut:
         """How many days narrower the others would be with these limits; None if they cannot hold."""
         return self._reckoning.network.gained(limits)
 
-    def circles_of(self, day: str) -> Iterator[Circle]:
+    def circles_of(self, day: str) -> tuple[Circle, ...]:
         """The circles in which something is said of a day."""
-        for circle in self.circles:
-            if any(day in days_of(claim) for claim in circle.claims):
-                yield circle
+        return tuple(self._by_day.get(day, ()))
