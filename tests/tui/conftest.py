@@ -66,12 +66,16 @@ class Terminal:
         columns: int = 80,
         rows: int = 24,
         deaf: bool = False,
+        mute: bool = False,
         warm: socket.socket | None = None,
         **environment: str,
     ) -> None:
-        """`deaf`: the program never hears SIGHUP, as when a connection drops. `warm`: the door of `tests/tui/warm.py`,
-        which has the program loaded; without it the program is started from nothing."""
+        """`deaf`: the program never hears SIGHUP, as when a connection drops. `mute`: the terminal does not say what it
+        is, as nearly every one does. `warm`: the door of `tests/tui/warm.py`, which has the program loaded; without it
+        the program is started from nothing."""
         self.screen = pyte.Screen(columns, rows)
+        if not mute:
+            self.screen.write_process_input = lambda data: os.write(self._tty, data.encode())
         self._stream = pyte.ByteStream(self.screen)
         self._lock = threading.Condition()
         self._over = threading.Event()

@@ -34,7 +34,7 @@ class Drawing(Terminal):
         self.sent: list[bytes] = []
         super().__init__(
             ["-c", str(folder), "sit", "--narrator", "Leida", "--no-viewing"],
-            columns=120, rows=38, XDG_STATE_HOME=str(state),
+            columns=120, rows=38, mute=True, XDG_STATE_HOME=str(state),
         )  # fmt: skip
 
     def letters(self, data: bytes) -> bytes:

@@ -59,7 +59,7 @@ def test_a_burst_across_five_items(terminal: Opens, folder: Path, told: Told, wh
 
 @pytest.mark.parametrize("way", ["SIGHUP", "SIGTERM", "SIGINT", "SIGKILL", "window", "unheard"])
 def test_leaving_in_mid_word_loses_nothing_shown(terminal: Opens, folder: Path, told: Told, way: str) -> None:
-    window = terminal("-c", folder, *SIT, deaf=way == "unheard")
+    window = terminal("-c", folder, *SIT, deaf=way == "unheard", mute=way in ("SIGTERM", "window"))
     window.wait_for("Tell me about this photograph")
     window.send("The regatta at Port Chal")
     window.wait_for_words("The regatta at Port Chal", "· saved")

@@ -113,13 +113,14 @@ def test_it_comes_back_by_itself(browser: Any, keeper: Any) -> None:
     keeper.showing._closed = False
     again = Server(keeper.showing, "127.0.0.1", port)
     again.key = key
-    threading.Thread(target=again.serve_forever, args=(0.1,), daemon=True).start()
+    thread = threading.Thread(target=again.serve, daemon=True)
+    thread.start()
     keeper.out(2)
     page.wait_for("document.getElementById('heading').textContent.startsWith('TRA-0002')")
     assert page.ask("document.getElementById('state').textContent") == ""
     page.close()
     keeper.showing.close()
-    again.shutdown()
+    again.stop(thread)
     again.server_close()
 
 

@@ -12,6 +12,7 @@ The page hears of each new picture by Server-Sent Events (HTML, 9.2).
 """
 
 import json
+import socket
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
@@ -57,6 +58,8 @@ class Server(ThreadingHTTPServer):
     daemon_threads = True
     block_on_close = False
     request_queue_size = 32
+    timeout = 0.2
+    """Seconds after which late connections are closed, where nobody asks for anything."""
 
     def __init__(self, showing: Showing, host: str, port: int = 0) -> None:
         super().__init__((host, port), Handler)
@@ -66,6 +69,20 @@ class Server(ThreadingHTTPServer):
         self.cookie = f"boxlore_{self.address.port}"
         self.connections = Connections()
         self._counting = threading.Lock()
+        self._over = False
+
+    def serve(self) -> None:
+        """Answer requests until `stop`."""
+        while not self._over:
+            self.handle_request()
+            self.connections.close_late()
+
+    def stop(self, serving: threading.Thread) -> None:
+        """Let the thread that serves end at once: a connection wakes it. The keeper leaves without a wait."""
+        self._over = True
+        with suppress(OSError), socket.create_connection((self.address.host, self.address.port), timeout=1):
+            pass
+        serving.join()
 
     def process_request(self, request: Any, client_address: Any) -> None:
         if not self.connections.enter(request, client_address[0]):
@@ -78,10 +95,6 @@ class Server(ThreadingHTTPServer):
             super().process_request_thread(request, client_address)
         finally:
             self.connections.leave(request)
-
-    def service_actions(self) -> None:
-        """Called several times a second."""
-        self.connections.close_late()
 
     def handle_error(self, request: Any, client_address: Any) -> None:
         """Say nothing: a looker who disconnects is no fault, and the terminal is used by the sitting."""
@@ -294,7 +307,7 @@ def serving(showing: Showing, *, lan: bool = False) -> Iterator[Server]:
         server = Server(showing, host)
     except OSError as error:
         raise CouldNot(f"The viewing page cannot be served at {host}.", "Try it with --no-viewing.") from error
-    thread = threading.Thread(target=server.serve_forever, args=(0.2,), name="boxlore-viewing", daemon=True)
+    thread = threading.Thread(target=server.serve, name="boxlore-viewing", daemon=True)
     thread.start()
     showing.address = server.address.link(server.key)
     showing.code = in_half_blocks(showing.address)
@@ -302,5 +315,5 @@ def serving(showing: Showing, *, lan: bool = False) -> Iterator[Server]:
         yield server
     finally:
         showing.close()
-        server.shutdown()
+        server.stop(thread)
         server.server_close()
