@@ -1,7 +1,7 @@
 """The index of places: the shipped data as one SQLite file in the user's cache folder, shared by all collections.
 
 It is built under a temporary name and renamed in one step. So two programs that start at once, or a full disk, leave
-either no index or a whole one. The version of the data is part of the file's name.
+either no index or a whole one; the second one waits for the first. The version of the data is part of the file's name.
 """
 
 import errno
@@ -11,6 +11,7 @@ import os
 import shutil
 import sqlite3
 import sys
+import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import closing
 from pathlib import Path
@@ -22,7 +23,7 @@ from boxlore.core.places.quarters import quarters
 from boxlore.core.places.quarters_table import QUARTERS
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.taking_apart import fold_place
-from boxlore.disk.unfinished import clear_remains, unfinished_folder
+from boxlore.disk.unfinished import PART, clear_remains, is_worked_at, unfinished_folder
 
 DATA = Path(__file__).parent / "data"
 FORMAT = "4"
@@ -89,6 +90,8 @@ def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Pa
         if path.is_dir():  # said before the seconds that the index takes, not after them
             raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR), str(path))
         clear_remains(path.parent)  # of another version too: nobody builds that again
+        if _was_built_meanwhile(path):
+            return
         with unfinished_folder(path) as folder:  # SQLite may keep files of its own beside a database
             unfinished = folder / path.name
             if extra is None or not _widened(index_path(path.parent, data), unfinished, extra):
@@ -102,6 +105,16 @@ def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Pa
             f"The index of places could not be made in {path.parent}: {why}.",
             ELSEWHERE,
         ) from error
+
+
+def _was_built_meanwhile(path: Path) -> bool:
+    """Wait while another program builds this index, which takes seconds. Whether it has."""
+    part = path.with_name(path.name + PART)
+    was_begun = False
+    while is_worked_at(part):
+        was_begun = True
+        time.sleep(0.05)
+    return was_begun and path.is_file()
 
 
 def _widened(shipped: Path, to: Path, extra: Path) -> bool:
