@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import settings
-from tests import drawn
+from tests import drawn, made_once
 from tests.small_family import make_small_family
 
 from boxlore.core.statements import Kind
@@ -151,17 +151,24 @@ def swaps() -> Iterator[Swaps]:
 
 
 @pytest.fixture
-def bare(tmp_path: Path) -> Callable[[int], Path]:
+def copy_of(tmp_path: Path, tmp_path_factory: pytest.TempPathFactory) -> made_once.CopyOf:
+    """`copy_of(make, ...)`: what `make(folder, ...)` makes, in this test's `tmp_path` (see `tests/made_once.py`)."""
+    return functools.partial(made_once.copy, folders=tmp_path_factory, to=tmp_path)
+
+
+def make_bare(folder: Path, count: int) -> Path:
+    """A collection of so many items without scans, TRA-0001 and on."""
+    made = folder / "tamm_family"
+    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
+    with open_collection(made) as collection:
+        act = collection.act("intake")
+        for at in range(1, count + 1):
+            act.state(act.new(Kind.ITEM), "number", f"TRA-{at:04d}")
+        act.done()
+    return made
+
+
+@pytest.fixture
+def bare(copy_of: made_once.CopyOf) -> Callable[[int], Path]:
     """Makes a collection of so many items without scans, TRA-0001 and on."""
-
-    def make(count: int) -> Path:
-        made = tmp_path / "tamm_family"
-        start(made, Settings(title="Tamm and Rourke", prefix="TR"))
-        with open_collection(made) as collection:
-            act = collection.act("intake")
-            for at in range(1, count + 1):
-                act.state(act.new(Kind.ITEM), "number", f"TRA-{at:04d}")
-            act.done()
-        return made
-
-    return make
+    return functools.partial(copy_of, make_bare)

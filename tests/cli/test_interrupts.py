@@ -12,6 +12,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from tests.drawn import some
 
 from boxlore.cli import interrupts
 from boxlore.disk.unfinished import remains
@@ -70,7 +71,9 @@ COMMANDS = [
 ]
 
 
-@pytest.mark.parametrize(("part", "arguments"), COMMANDS, ids=lambda value: value if isinstance(value, str) else "")
+@pytest.mark.parametrize(
+    ("part", "arguments"), some(COMMANDS), ids=lambda value: value if isinstance(value, str) else ""
+)
 def test_a_command_that_is_interrupted(home: Path, tmp_path: Path, part: str, arguments: tuple[str, ...]) -> None:
     out = tmp_path / "away" / "out"
     arguments = tuple(argument.replace("OUT", str(out)) for argument in arguments)
@@ -139,7 +142,7 @@ TASKS = [
 ]
 
 
-@pytest.mark.parametrize(("doing", "code", "words"), TASKS)
+@pytest.mark.parametrize(("doing", "code", "words"), some(TASKS))
 def test_a_task_that_does_not_stop_by_itself(doing: str, code: int, words: str) -> None:
     # Without coverage: while it measures, a thread may not get its turn beside a library.
     ended = subprocess.run(

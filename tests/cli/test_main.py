@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from tests.drawn import some
 
 PROGRAM = "from boxlore.cli.main import main; main()"
 
@@ -41,7 +42,7 @@ def test_a_reader_that_leaves_ends_it_without_a_word(tmp_path: Path) -> None:
     child.stderr.close()
 
 
-@pytest.mark.parametrize("command", [("sit", "--plain", "--no-viewing"), ("transfer", "OUT"), ()])
+@pytest.mark.parametrize("command", some([("sit", "--plain", "--no-viewing"), ("transfer", "OUT"), ()]))
 def test_a_closed_stream_is_one_that_says_nothing(small_family: Path, tmp_path: Path, command: tuple[str, ...]) -> None:
     """`boxlore … <&-`: whoever starts us may have closed what is read from (POSIX sh, 2.7.5); Python has None there."""
     home = shutil.copytree(small_family, tmp_path / "home")

@@ -4,6 +4,7 @@ import os
 from pathlib import Path
 
 import pytest
+from tests.drawn import some
 
 ON = ("--on", "2026-11-25")
 ONE = ("--item", "TRA-0003")
@@ -41,7 +42,7 @@ def all_bytes(folder: Path) -> dict[Path, bytes]:
     return {path: path.read_bytes() for path in sorted(folder.rglob("*")) if path.is_file()}
 
 
-@pytest.mark.parametrize("command", WRITERS, ids=" ".join)
+@pytest.mark.parametrize("command", some(WRITERS), ids=" ".join)
 def test_a_foreign_file_is_replaced_only_when_asked(write, tmp_path: Path, command: tuple[str, ...]) -> None:  # type: ignore[no-untyped-def]
     target = tmp_path / "out.pdf"
     target.write_bytes(THEIRS)
@@ -92,7 +93,7 @@ def test_never_among_what_a_collection_keeps(write, mine: Path, own: str) -> Non
 
 
 @pytest.mark.parametrize("command", ["pages", "copies", "offer", "transfer"])
-@pytest.mark.parametrize("place", ["scans/new", "recordings/new", "papers", "backups/new"])
+@pytest.mark.parametrize("place", some(["scans/new", "recordings/new", "papers", "backups/new"]))
 def test_no_folder_among_what_a_collection_keeps(run, mine: Path, command: str, place: str) -> None:  # type: ignore[no-untyped-def]
     before = set((mine / place.partition("/")[0]).rglob("*"))
     code, _, err = run("-c", mine, command, mine / place, *ON)

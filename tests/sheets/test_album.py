@@ -14,6 +14,7 @@ from pathlib import Path
 import pikepdf
 import pytest
 from PIL import Image
+from tests.drawn import some
 from tests.sheets.conftest import record, shown
 
 from boxlore.core.crosswalk import captions
@@ -221,7 +222,7 @@ def test_no_letter_is_smaller_than_the_theme_says(theme: str, least: float, hard
     assert sizes and min(sizes) >= least - 0.05
 
 
-@pytest.mark.parametrize("size", sorted(BOOK_SIZES))
+@pytest.mark.parametrize("size", some(sorted(BOOK_SIZES)))
 def test_the_pages_are_mostly_picture(size: str, hard, pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
     """The mean over all pages of photographs but the last (common practice, no source); a small page has as many
     words, and so less picture."""

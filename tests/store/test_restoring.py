@@ -14,6 +14,7 @@ from contextlib import closing
 from pathlib import Path
 
 import pytest
+from tests.drawn import some
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.statements import Kind, Statement, Subject
@@ -369,7 +370,7 @@ def escaped(folder: Path, clock: Clock) -> Path:
     return backup
 
 
-@pytest.mark.parametrize("break_it", [None, *BROKEN], ids=lambda each: each.__name__ if each else "whole")
+@pytest.mark.parametrize("break_it", some([None, *BROKEN]), ids=lambda each: each.__name__ if each else "whole")
 def test_what_was_struck_since_does_not_come_back(
     folder: Path, escaped: Path, break_it: Callable[[Path], None] | None
 ) -> None:

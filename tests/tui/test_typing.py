@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from tests.drawn import some
 
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.item_record import Record
@@ -217,7 +218,7 @@ def test_a_second_terminal_reads_and_says_why(terminal: Opens, folder: Path) -> 
 
 
 @pytest.mark.parametrize(
-    "variables", [{"NO_COLOR": "1"}, {"TERM": "xterm-16color", "COLORTERM": ""}, {"COLORFGBG": "0;15"}]
+    "variables", some([{"NO_COLOR": "1"}, {"TERM": "xterm-16color", "COLORTERM": ""}, {"COLORFGBG": "0;15"}])
 )
 def test_other_colours(terminal: Opens, folder: Path, variables: dict[str, str]) -> None:
     window = terminal("-c", folder, *SIT, columns=120, rows=40, cold=True, **variables)

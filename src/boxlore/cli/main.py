@@ -6,6 +6,7 @@ So `boxlore --help` loads click and nothing heavier; a test holds it to that.
 import io
 import os
 import sys
+from contextlib import nullcontext
 from importlib import import_module
 from pathlib import Path
 from typing import Any, NoReturn
@@ -14,6 +15,7 @@ import click
 
 from boxlore import __version__
 from boxlore.cli import interrupts, talk
+from boxlore.cli.loading import loading
 from boxlore.cli.output import take_every_letter
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import BoxloreError, WrongUse, in_words
@@ -69,7 +71,9 @@ class Commands(click.Group):
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
         if cmd_name not in COMMANDS:
             return None
-        command: click.Command = getattr(import_module(f"boxlore.cli.commands.{cmd_name}"), cmd_name)
+        name = f"boxlore.cli.commands.{cmd_name}"
+        with loading() if name not in sys.modules else nullcontext():
+            command: click.Command = getattr(import_module(name), cmd_name)
         return command
 
     def invoke(self, ctx: click.Context) -> Any:

@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 from tests.cli.test_interrupts import unmeasured
+from tests.drawn import some
 
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
@@ -47,9 +48,7 @@ def at_a_terminal(arguments: list[str], question: bytes, answer: bytes) -> tuple
     return os.waitstatus_to_exitcode(os.waitpid(process, 0)[1]), text.decode()
 
 
-@pytest.mark.parametrize(
-    ("answer", "code"), [(b"\x03", 130), (b"\x04", 1), (b"n\n", 1)], ids=["Ctrl+C", "Ctrl+D", "no"]
-)
+@pytest.mark.parametrize(("answer", "code"), some([(b"\x03", 130), (b"\x04", 1), (b"n\n", 1)]))
 def test_a_question_that_is_not_answered_changes_nothing(bare: Callable[[int], Path], answer: bytes, code: int) -> None:
     home = bare(1)
     with open_collection(home) as collection:

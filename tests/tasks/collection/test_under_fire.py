@@ -9,6 +9,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from tests.drawn import IN_CI
 
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.opening import open_collection
@@ -18,10 +19,12 @@ from boxlore.tasks.outputs.web_pages import pages
 
 SCRIPTS = Path(__file__).parents[2] / "benchmarks"
 
+TIMES = "2" if IN_CI else "1"
+
 RUNS = [
-    ("kill_commands.py", "--kills", "2", "--only", "intake,transfer", "--demo", "DEMO"),
+    ("kill_commands.py", "--kills", TIMES, "--only", "intake,transfer", "--demo", "DEMO"),
     ("kill_commands.py", "--kills", "2", "--only", "copies-outside,strike", "--demo", "DEMO"),
-    ("full_disk.py", "--runs", "2", "--only", "copies,intake", "--demo", "DEMO"),
+    ("full_disk.py", "--runs", TIMES, "--only", "copies,intake", "--demo", "DEMO"),
     ("hostile_client.py", "--connections", "120"),
 ]
 

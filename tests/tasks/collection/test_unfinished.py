@@ -8,6 +8,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from tests.drawn import some
 
 from boxlore.core.errors import CouldNot
 from boxlore.disk.unfinished import PART, remains
@@ -60,7 +61,7 @@ TASKS = [
 ]
 
 
-@pytest.mark.parametrize(("task", "moment"), TASKS)
+@pytest.mark.parametrize(("task", "moment"), some(TASKS))
 def test_what_a_killed_task_left(mine: Path, tmp_path: Path, task: str, moment: str) -> None:
     out = tmp_path / "away" / "out"
     killed(mine, out, task, moment)

@@ -11,6 +11,8 @@ from typing import Any
 
 import pyexiv2
 import pytest
+from tests.drawn import some
+from tests.made_once import CopyOf
 from tests.tasks.outputs.test_copies import FRONT, ON, SETTINGS, scan, take, tell, telling
 
 from boxlore.core.errors import WrongUse
@@ -24,18 +26,22 @@ from boxlore.tasks.strike import strike_out, targets_everywhere
 from boxlore.tasks.telling.undoing import Done, Steps
 
 
-@pytest.fixture
-def home(tmp_path: Path) -> Path:
-    """A collection with one print, beside the folder of its copies; its scan says where and when it was made."""
-    folder = tmp_path / "family"
+def make_home(top: Path) -> Path:
+    folder = top / "family"
     start(folder, SETTINGS, on_day=ON)
-    front = scan(tmp_path / "nets_f.jpg")
+    front = scan(top / "nets_f.jpg")
     edit(front, xmp={"Xmp.photoshop.City": "Dunedin", "Xmp.dc.creator": ["a scanner"]},
          exif={"Exif.Photo.DateTimeOriginal": "2026:03:01 12:00:00"})  # fmt: skip
     take(folder, Planned(key="nets", sides=(ScanSide(front),), box="1", folder="2"))
     for name, words in (("title", "Nets drying"), ("keyword", "nets"), ("keyword", "poles"), ("place", "Haapsalu")):
         tell(folder, name, words)
     return folder
+
+
+@pytest.fixture
+def home(copy_of: CopyOf) -> Path:
+    """A collection with one print, beside the folder of its copies; its scan says where and when it was made."""
+    return copy_of(make_home)
 
 
 def edit(path: Path, **parts: Mapping[str, Any]) -> None:
@@ -92,7 +98,7 @@ KEPT: list[tuple[str, dict[str, Any], str, Any]] = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("part", "written", "name", "wanted"), KEPT)
+@pytest.mark.parametrize(("part", "written", "name", "wanted"), some(KEPT))
 def test_what_another_program_added_stays_through_three_runs(
     part: str, written: dict[str, Any], name: str, wanted: Any, home: Path
 ) -> None:
@@ -255,7 +261,7 @@ def test_a_copy_that_is_none_any_more_is_refused_and_not_called_an_earlier_copy(
     assert made(home, over=True).state == "written" and copy_of(home).read_bytes() == whole
 
 
-@pytest.mark.parametrize(("part", "written"), ADDED_BY_ANOTHER)
+@pytest.mark.parametrize(("part", "written"), some(ADDED_BY_ANOTHER))
 def test_words_that_were_struck_do_not_stay_as_anothers(part: str, written: dict[str, Any], home: Path) -> None:
     """Another program wrote the same word, before or after it was told, in any field and shape."""
     made(home)

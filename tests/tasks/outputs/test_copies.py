@@ -8,6 +8,7 @@ import errno
 import io
 import json
 import os
+import shutil
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import date
@@ -17,6 +18,7 @@ import exiv2
 import pyexiv2
 import pytest
 from PIL import Image, ImageCms
+from tests.made_once import CopyOf
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
@@ -58,15 +60,19 @@ def scan(path: Path, kind: str = "JPEG", shade: int = 90, **more: object) -> Pat
 Home = tuple[Path, Path]
 
 
-@pytest.fixture
-def home(tmp_path: Path) -> Home:
-    """A collection with one print, front and back, in box 1, folder 2, and a folder for its copies."""
-    folder = tmp_path / "family"
+def make_home(top: Path) -> Home:
+    folder = top / "family"
     start(folder, SETTINGS, on_day=ON)
-    front = scan(tmp_path / "nets_f.jpg", exif=exif(), icc_profile=PROFILE, dpi=(300, 300))
-    back = scan(tmp_path / "nets_b.jpg", shade=10)
+    front = scan(top / "nets_f.jpg", exif=exif(), icc_profile=PROFILE, dpi=(300, 300))
+    back = scan(top / "nets_b.jpg", shade=10)
     take(folder, Planned(key="nets", sides=(ScanSide(front), ScanSide(back, "verso")), box="1", folder="2"))
-    return folder, tmp_path / "copies"
+    return folder, top / "copies"
+
+
+@pytest.fixture
+def home(copy_of: CopyOf) -> Home:
+    """A collection with one print, front and back, in box 1, folder 2, and a folder for its copies."""
+    return copy_of(make_home)
 
 
 def take(folder: Path, *plan: Planned, copy: bool = True) -> None:
@@ -206,12 +212,18 @@ ALTERNATIVES = {
 }
 
 
-@pytest.fixture
-def told(home: Home) -> Path:
-    """The copy of a print of which everything is told."""
+def make_told(top: Path) -> Path:
+    home = make_home(top)
     tell_everything(home[0])
     assert states(make(home)) == ["written", "written"]
     return home[1] / FRONT
+
+
+@pytest.fixture
+def told(home: Home, copy_of: CopyOf) -> Path:
+    """The copy of a print of which everything is told, in the folders of `home`."""
+    shutil.rmtree(home[0])
+    return copy_of(make_told)
 
 
 def test_every_field_reads_back_by_pyexiv2(told: Path) -> None:

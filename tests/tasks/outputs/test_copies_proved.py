@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
+from tests.made_once import CopyOf
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
@@ -25,21 +26,25 @@ ON = date(2026, 11, 25)
 Home = tuple[Path, Path]
 
 
-@pytest.fixture
-def home(tmp_path: Path) -> Home:
-    """A collection with a JPEG, a TIFF, a GIF and a part of a PNG, and their copies."""
-    folder = tmp_path / "family"
+def make_home(top: Path) -> Home:
+    folder = top / "family"
     start(folder, Settings(prefix="TR", title="Tamm and Rourke"), on_day=ON)
     plan = []
     for at, (name, kind) in enumerate((("a.jpg", "JPEG"), ("b.tif", "TIFF"), ("c.gif", "GIF"), ("d.png", "PNG"))):
-        path = tmp_path / name
+        path = top / name
         Image.new("RGB", (60, 40), (at * 50, 90, 120)).save(path, kind)
         area = (0.0, 0.0, 0.5, 1.0) if kind == "PNG" else ()
         plan.append(Planned(key=name, sides=(ScanSide(path, area=area),), box="1"))
     with open_collection(folder, on_day=ON) as collection:
         take_in(collection, plan, IntakeOptions(copy=True))
-        list(copies(collection, tmp_path / "copies"))
-    return folder, tmp_path / "copies"
+        list(copies(collection, top / "copies"))
+    return folder, top / "copies"
+
+
+@pytest.fixture
+def home(copy_of: CopyOf) -> Home:
+    """A collection with a JPEG, a TIFF, a GIF and a part of a PNG, and their copies."""
+    return copy_of(make_home)
 
 
 @contextmanager

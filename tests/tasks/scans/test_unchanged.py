@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
+from tests.made_once import CopyOf
 
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
@@ -39,17 +40,21 @@ OUTPUTS: dict[str, Callable[[Collection, Path], list[str]]] = {
 }
 
 
-@pytest.fixture
-def home(tmp_path: Path) -> Path:
-    """Two prints in a box; a byte of the first one's scan has turned, the second is as it was."""
-    start(tmp_path / "family", Settings(prefix="TR", title="Tamm and Rourke"), on_day=ON)
+def make_home(top: Path) -> Path:
+    start(top / "family", Settings(prefix="TR", title="Tamm and Rourke"), on_day=ON)
     plan = []
     for name, shade in (("a", 40), ("b", 160)):
-        Image.new("RGB", (90, 60), (shade, 90, 10)).save(tmp_path / f"{name}.jpg")
-        plan.append(Planned(key=name, sides=(ScanSide(tmp_path / f"{name}.jpg"),)))
-    with open_collection(tmp_path / "family", on_day=ON) as collection:
+        Image.new("RGB", (90, 60), (shade, 90, 10)).save(top / f"{name}.jpg")
+        plan.append(Planned(key=name, sides=(ScanSide(top / f"{name}.jpg"),)))
+    with open_collection(top / "family", on_day=ON) as collection:
         take_in(collection, plan, IntakeOptions(copy=True, box="1"))
-    return tmp_path / "family"
+    return top / "family"
+
+
+@pytest.fixture
+def home(copy_of: CopyOf) -> Path:
+    """Two prints in a box; a byte of the first one's scan has turned, the second is as it was."""
+    return copy_of(make_home)
 
 
 @pytest.mark.parametrize("output", OUTPUTS)

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from tests.drawn import some
 from tests.tui.conftest import hands_on
 
 from boxlore.core.statements import Kind
@@ -44,7 +45,7 @@ SEARCHES = [
 ]
 
 
-@pytest.mark.parametrize(("words", "counted", "opened"), SEARCHES)
+@pytest.mark.parametrize(("words", "counted", "opened"), some(SEARCHES))
 def test_a_number_its_digits_and_words_are_found(
     run: Run, collection: Collection, words: str, counted: str, opened: int
 ) -> None:

@@ -1,6 +1,5 @@
 """`boxlore sit`: the sitting, in the terminal, with the page that the teller looks at."""
 
-import gc
 import sys
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
@@ -9,6 +8,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import interrupts, talk
+from boxlore.cli.loading import loading
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.sitting.tellers_page import Showing
@@ -50,7 +50,7 @@ def hold(
     `door` asks first who tells and where to begin; `folder` None means the collection that was open last.
     """
     with _shown(lan=lan, page=page) as showing:
-        with _loading():
+        with loading():
             from boxlore.tui.app import run
         return run(folder, narrator=narrator, interviewer=interviewer, showing=showing, door=door)
 
@@ -69,20 +69,6 @@ def _shown(*, lan: bool, page: bool) -> Iterator[Showing]:
         if page:
             showing.opening = begin
         yield showing
-
-
-@contextmanager
-def _loading() -> Iterator[None]:
-    """Context: import with garbage collection off, then freeze what is there.
-
-    These objects live to the end of the program, and scanning them again delays keys.
-    """
-    gc.disable()
-    try:
-        yield
-    finally:
-        gc.freeze()
-        gc.enable()
 
 
 def _plain(folder: Path, narrator: str, interviewer: str, showing: Showing) -> None:
