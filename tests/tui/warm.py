@@ -3,7 +3,8 @@
 Run as `warm.py FD`, it waits at that socket. Each message is a start: JSON of arguments, environment and folder, with
 two descriptors, the terminal, and a socket that hears the number of the process and, when it has ended, its status. The
 forked process takes the terminal as its own and is from there on what `python -c PROGRAM` would be: its streams, its
-environment and its arguments are new, and nothing but modules has been loaded in it. It ends as any Python does.
+environment and its arguments are new, and nothing has been loaded in it but modules, and the words of dates, which each
+sitting gathers beside the first keys. It ends as any Python does.
 """
 
 import gc
@@ -74,6 +75,7 @@ def _serve(door: socket.socket) -> bool:
 if __name__ == "__main__":
     for _name in MODULES:
         importlib.import_module(_name)
+    importlib.import_module("boxlore.core.dates.lexicon").trie()
     gc.collect()
     gc.freeze()
     if _serve(socket.socket(fileno=int(sys.argv[1]))):

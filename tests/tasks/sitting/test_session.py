@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
+from boxlore.core.dates.lexicon import trie
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.statements import Kind, Said, Subject, Sure
@@ -311,6 +312,12 @@ def test_what_is_taken_back_of_a_correction_is_named_by_what_was_new(sitting: Si
         assert done is not None and done.what == what
     say(sitting, 1, STORY, "Uncle Tom")
     assert (undone := sitting.undo()) is not None and undone.what == "story: Uncle Tom"
+
+
+def test_before_the_first_date_is_typed_the_words_of_dates_are_gathered(sitting: Sitting) -> None:
+    trie.cache_clear()
+    sitting.prepare()
+    assert trie.cache_info().currsize == 1
 
 
 def test_an_occasion_is_completed_by_those_told_before(sitting: Sitting) -> None:

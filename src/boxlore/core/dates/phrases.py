@@ -13,7 +13,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ambiguity import understood
 from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.lexer import nfc
-from boxlore.core.dates.lexicon import PIECE, Node, Sense
+from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
 
 READER_VERSION = "dates 2"
@@ -80,6 +80,11 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     if outcome.edtf is None:
         return _no_date(text, outcome.ask, outcome.alternatives)
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def make_ready() -> None:
+    """Gather the words of all languages, which the first date of words is else read a quarter of a second later for."""
+    trie()
 
 
 def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tuple[str, ...]) -> Outcome | None:

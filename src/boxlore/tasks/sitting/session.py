@@ -47,6 +47,7 @@ from collections.abc import Iterable, Sequence
 from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
+from boxlore.core.dates import phrases
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank, without_controls
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
@@ -434,7 +435,7 @@ class Sitting:
         """Read the occasions told, make ready to read dates, and open the list of places, which is built on its first
         use; call it in a thread of its own."""
         self.occasions.read(self.collection)
-        self.teller.understanding.leans("1938")  # the words of all languages are gathered for the first date
+        phrases.make_ready()
         with self._places:
             self._ready = self.teller.understanding.gazetteer is not None
 
