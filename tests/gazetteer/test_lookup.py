@@ -258,7 +258,7 @@ OF_HOME: list[tuple[str, str, int, tuple[str, ...]]] = [
     ("AU", "Broken Hill Hospital", 1930, ("Broken Hill Hospital, Broken Hill, New South Wales, Australia",)),
     ("IE", "Lahinch Strand", 1936, ("Lahinch Strand, Lehinch, Munster, Ireland",)),
     ("DE", "Kurhaus Wiesbaden", 1920, ("Wiesbaden, Hesse, Germany",)),
-    ("IE", "Trentham", 1930, ("Trentham, Victoria, Australia",)),
+    ("IE", "Trentham", 1930, ("Trentham, New Zealand", "Trentham, Victoria, Australia")),
     ("FI", "mökillä", 1970, ()),
     ("NZ", "Mt Peel", 1930, ()),
     ("NZ", "Waiouru Military Camp", 1942, ("Waiouru Military Camp, Waiouru, Manawatu-Wanganui, New Zealand",)),

@@ -165,7 +165,10 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
             choices += [_one_area(db, code, told.year) for code in areas]
         towns = [town for town in exact(db, smallest.words, year=told.year) if _bears(town, smallest.words)]
         own = [town for town in towns if told.family.is_own(town.country)]
-        if _is_abroad(smallest, told.family):
+        is_counties = bool(counties) and len(counties) == len(smallest.areas)
+        if is_counties:
+            own = [town for town in own if town.population >= CITY]
+        if is_counties or _is_abroad(smallest, told.family):
             choices = [*(place_of(db, town, told.year, "", told.near_km) for town in own), *choices]
         choices += [place_of(db, town, told.year, "", told.near_km) for town in towns]
     by_name: dict[str, Place] = {}
@@ -224,10 +227,13 @@ def _area_place(db: sqlite3.Connection, contexts: Sequence[LargerPart], year: in
         countries &= context.countries or {code[:2] for code in context.areas}
     country = next(iter(countries)) if len(countries) == 1 else ""
     area = next(iter(smallest.areas)) if len(smallest.areas) == 1 and not smallest.country else ""
+    around = {code for part in contexts[:-1] for code in part.areas if code.count(".") == 1}
+    if smallest.natural and len(around) == 1:
+        (area,) = around
     if smallest.country and len(contexts) == 1:
         country = smallest.country
     return Place(
-        name=area_name(db, area) or smallest.name,
+        name=smallest.name if smallest.natural else area_name(db, area) or smallest.name,
         sublocation=before,
         admin1=area_name(db, ".".join(area.split(".")[:2])) if area else "",
         admin1_code=area.split(".")[1] if area else "",

@@ -194,14 +194,15 @@ def add_names_of_tables(db: sqlite3.Connection) -> None:
 def add_quarters(db: sqlite3.Connection) -> None:
     """Add the quarters of `quarters_table` anew, as places with ids below 0, without people, where their city is.
 
-    One that the gazetteer has itself near its city is left out. A name that a place of SHARED_WITH people bears too, or
-    that another city's quarter has, gets main = 0, by which `matching` knows that it means the quarter only at home.
+    One that the gazetteer has itself near its city only gets its other names there. A name that a place of SHARED_WITH
+    people bears too, or that another city's quarter has, gets main = 0: `matching` takes it for the quarter only where
+    the family is at home.
     """
     for table in ("quarter", "place", "name"):
         db.execute(f"DELETE FROM {table} WHERE {'place' if table == 'name' else 'id'} < 0")
     city_of = """SELECT id, area1, area2, lat, lon FROM place WHERE name = ? AND country = ?
         ORDER BY population DESC LIMIT 1"""
-    bearing = """SELECT p.lat, p.lon, p.population FROM name n JOIN place p ON p.id = n.place
+    bearing = """SELECT p.lat, p.lon, p.population, p.id FROM name n JOIN place p ON p.id = n.place
         WHERE n.folded = ? AND n.place > 0 AND n.place <> ?"""
     for number, quarter in enumerate(quarters(), start=1):
         city = db.execute(city_of, (quarter.city, quarter.country)).fetchone()
@@ -211,6 +212,9 @@ def add_quarters(db: sqlite3.Connection) -> None:
         rows_of = {folded: db.execute(bearing, (folded, ident)).fetchall() for folded in map(fold_place, quarter.names)}
         is_own = [any(abs(row[0] - lat) + abs(row[1] - lon) < NEAR_CITY for row in rows) for rows in rows_of.values()]
         if is_own[0]:
+            first = next(iter(rows_of.values()))
+            itself = next(row[3] for row in first if abs(row[0] - lat) + abs(row[1] - lon) < NEAR_CITY)
+            db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, 0)", ((folded, itself) for folded in rows_of))
             continue
         place = (-number, quarter.names[0], quarter.country, area1, area2, lat, lon, 0)
         db.execute("INSERT INTO place VALUES (?, ?, ?, ?, ?, ?, ?, ?)", place)

@@ -411,7 +411,8 @@ def may_be_a_house(name: str) -> bool:
 
 
 _KINDS = _HOUSES | frozenset(
-    "head heads mountains aerodrome airfield base mission reserve crossing siding strand quays mine mines mt".split()
+    "moor moors common head heads mountains aerodrome airfield base mission reserve crossing siding strand quays "
+    "mine mines mt".split()
 )
 """Words for a kind of place at the end of a name (common practice, no source)."""
 

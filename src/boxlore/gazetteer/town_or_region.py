@@ -27,6 +27,7 @@ from boxlore.gazetteer.matching import (
     area_name,
     ends_as_kind,
     exact,
+    exactly_named,
     is_description,
     is_generic,
     is_ship,
@@ -68,8 +69,8 @@ def take_larger_parts(
         if len(left) == 1:
             is_place = _names_a_place(db, left[0], contexts) if contexts else means_town(db, left[0], meanings[0])
             if meanings[0].natural and not any(context.areas for context in contexts):
-                is_place = is_place and _is_known_better(db, left[0], meanings, family)
-            if is_place:
+                is_place = (is_place or not contexts) and _is_known_better(db, left[0], meanings, family)
+            if is_place or (not contexts and _is_quarter_at_home(db, left[0], meanings, family)):
                 break
         elif _is_far_city(db, left, meanings, family):
             break
@@ -117,11 +118,18 @@ def _is_known_better(db: sqlite3.Connection, words: str, features: Sequence[Larg
     at_home = any(_countries(feature) & family.home for feature in features)
     bearing = [town for town in exact(db, words) if fold_place(town.name) == fold_place(words)]
     own = [town for town in bearing if town.country in family.home]
-    if own and not at_home:
+    if not at_home and any(town.country in family.home for town in exact(db, words)):
         return True
     if not at_home and any(town.population >= CITY for town in exact(db, words)):
         return True
     return any(town.population >= KNOWN for town in (own if at_home else bearing))
+
+
+def _is_quarter_at_home(db: sqlite3.Connection, words: str, meanings: Sequence[LargerPart], family: Family) -> bool:
+    """Whether a quarter in the family's own countries bears the name, and no first-level area or region there does."""
+    at_home = [part for part in meanings if not _is_second_level(part) and _countries(part) & family.home]
+    rows = exactly_named(db, [fold_place(words)]).values() if not at_home else ()
+    return any(row[0] < 0 and row[2] in family.home for row in rows)
 
 
 def _is_far_city(db: sqlite3.Connection, parts: Sequence[str], meanings: Sequence[LargerPart], family: Family) -> bool:
@@ -138,7 +146,7 @@ def _is_far_city(db: sqlite3.Connection, parts: Sequence[str], meanings: Sequenc
 
 
 def _is_second_level(part: LargerPart) -> bool:
-    return all(code.count(".") == 2 for code in part.areas)
+    return bool(part.areas) and all(code.count(".") == 2 for code in part.areas)
 
 
 def likeliest_feature(

@@ -13,8 +13,9 @@ from boxlore.core.places.nature_overseas_table import NATURE_OVERSEAS
 from boxlore.core.places.nature_south_table import NATURE_SOUTH
 from boxlore.core.places.quarters import quarters
 from boxlore.core.places.quarters_table import QUARTERS
+from boxlore.core.places.villages_table import VILLAGES
 
-TABLES = (NATURE_NORTH, NATURE_SOUTH, NATURE_OVERSEAS)
+TABLES = (NATURE_NORTH, NATURE_SOUTH, NATURE_OVERSEAS, VILLAGES)
 
 
 def test_every_row_is_read() -> None:

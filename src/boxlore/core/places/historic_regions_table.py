@@ -23,14 +23,14 @@ class Region(NamedTuple):
 REGIONS: tuple[Region, ...] = (
     Region(
         "Volhynia",
-        ("volhynia", "wolhynien", "wolyn", "volyn", "volhynia gubernia", "wolynien", "volynia"),
+        ("volhynia", "wolhynien", "wolyn", "volyn", "volhynia gubernia", "wolynien", "volynia", "волынь", "волинь"),
         ("UA", "PL", "BY"),
         (49.7, 23.5, 52.0, 29.0),
         ("UA-07", "UA-56", "UA-18", "UA-68"),
     ),
     Region(
         "Galicia",
-        ("galicia", "galizien", "galicja", "halychyna", "austrian poland"),
+        ("galicia", "galizien", "galicja", "halychyna", "austrian poland", "галиция", "галичина"),
         ("PL", "UA"),
         (47.7, 18.9, 50.8, 26.5),
         ("PL-12", "PL-18", "UA-46", "UA-26", "UA-61"),
@@ -95,8 +95,16 @@ REGIONS: tuple[Region, ...] = (
     Region("Sudetenland", ("sudetenland", "sudeten"), ("CZ",), (48.5, 12.0, 51.1, 18.9), ()),
     Region("Banat", ("banat",), ("RO", "RS", "HU"), (44.5, 19.9, 46.3, 23.0), ("RO-TM", "RO-CS")),
     Region("Batschka", ("batschka", "bacska", "backa"), ("RS", "HU"), (45.0, 18.7, 46.4, 20.4), ("RS-VO",)),
-    Region("Courland", ("courland", "kurland", "kurzeme"), ("LV",), (55.9, 20.9, 57.8, 26.0), ()),
-    Region("Livonia", ("livonia", "livland"), ("LV", "EE"), (56.4, 23.8, 59.0, 28.0), ()),
+    Region(
+        "Courland", ("courland", "kurland", "kurzeme", "курляндия", "kuramaa"), ("LV",), (55.9, 20.9, 57.8, 26.0), ()
+    ),
+    Region(
+        "Livonia",
+        ("livonia", "livland", "лифляндия", "liivimaa", "inflanty"),
+        ("LV", "EE"),
+        (56.4, 23.8, 59.0, 28.0),
+        (),
+    ),
     Region(
         "Ruthenia",
         ("ruthenia", "carpathian ruthenia", "subcarpathia"),
@@ -104,7 +112,9 @@ REGIONS: tuple[Region, ...] = (
         (47.9, 22.0, 49.1, 24.7),
         ("UA-21",),
     ),
-    Region("Podolia", ("podolia", "podolien"), ("UA",), (47.9, 25.9, 50.0, 31.0), ("UA-68", "UA-05")),
+    Region(
+        "Podolia", ("podolia", "podolien", "подолия", "podole"), ("UA",), (47.9, 25.9, 50.0, 31.0), ("UA-68", "UA-05")
+    ),
     Region(
         "Cherson Government",
         ("cherson", "kherson government", "cherson government"),

@@ -16,9 +16,11 @@ from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
 from boxlore.core.places.regions_isles_table import REGIONS_ISLES
 from boxlore.core.places.regions_overseas_table import REGIONS_OVERSEAS
 from boxlore.core.places.taking_apart import fold_place
+from boxlore.core.places.villages_table import VILLAGES
 
 KINDS = {
     "lake": 0.15, "river": 0.6, "island": 0.15, "mountain": 0.1, "valley": 0.3, "region": 0.4, "fjord": 0.3, "sea": 0.3,
+    "village": 0.06,
 }  # fmt: skip
 """How many degrees one of a kind goes each way, where its row says nothing (our rule, rough)."""
 
@@ -91,11 +93,11 @@ def regions_by_name() -> dict[str, list[Region]]:
     """Every feature of the tables by its folded names, as a region."""
     by_name: dict[str, list[Region]] = {}
     own = [(feature.region, True) for feature in FEATURES]
-    for lines in (NATURE_NORTH, NATURE_SOUTH, NATURE_OVERSEAS):
+    for lines in (NATURE_NORTH, NATURE_SOUTH, NATURE_OVERSEAS, VILLAGES):
         own += [(feature.region, False) for feature in features_of_lines(lines)]
     for region, is_finer in own:
         for folded in dict.fromkeys(map(fold_place, region.aliases)):
-            if not is_finer and not _OF_REGIONS.isdisjoint((folded, f"the {folded}")):
+            if not is_finer and not _names_of_regions().isdisjoint((folded, f"the {folded}")):
                 continue
             rows = by_name.setdefault(folded, [])
             if not any(set(region.now) & set(row.now) for row in rows):  # told twice: the first, of the finer table
@@ -103,12 +105,11 @@ def regions_by_name() -> dict[str, list[Region]]:
     return by_name
 
 
-_OF_REGIONS = frozenset(
-    fold_place(name)
-    for region in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE)
-    for name in (region.name, *region.aliases)
-)
-"""Names that the tables of regions have: those are finer."""
+@cache
+def _names_of_regions() -> frozenset[str]:
+    """Names that the tables of regions have: those are finer."""
+    regions = (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE)
+    return frozenset(fold_place(name) for region in regions for name in (region.name, *region.aliases))
 
 
 @cache

@@ -62,7 +62,7 @@ SE: river Dalälven=Dal River 60.6 16.0 1; Klarälven 60.3 13.4 .9; Göta älv 5
  .02; Göta kanal=Göta Canal 58.5 15.0 .6
 SE FI: river Muonioälven=Muonio älv 68.0 23.4 .7
 SE: island Orust 58.2 11.7; Tjörn 58.0 11.6; Fårö 57.9 19.1; Ven=Hven 55.9 12.7; Marstrand ön 57.9 11.6; Ingarö 59.3
- 18.5; Värmdö 59.3 18.6; Vaxön 59.4 18.35; Sandhamn ön 59.3 18.9; Utö 58.95 18.3; Dalarö 59.1 18.4; Djurgården 59.32
+ 18.5; Värmdö 59.3 18.6; Vaxön 59.4 18.35; Sandhamn=Sandön 59.3 18.9; Utö 58.95 18.3; Dalarö 59.1 18.4; Djurgården 59.32
  18.1 .03; Riddarholmen 59.33 18.06 .01; Visingsö 58.05 14.35; Väddö 60.0 18.8; Gräsö 60.4 18.4; Lidingö ön 59.4
  18.15 .05; Adelsö 59.4 17.5; Björkö=Birka 59.3 17.5; Gotska Sandön 58.4 19.2; Hanö 56.0 14.85; Stora Karlsö 57.3
  18.0; Donsö 57.6 11.8; Styrsö 57.6 11.8; Brännö 57.65 11.8; Smögen ön 58.36 11.2; Koster=Kosteröarna 58.9 11.0;
@@ -109,8 +109,7 @@ RU: river Rajajoki=Siestarjoki 60.15 29.97 .1
 FI: island Hailuoto 65.0 24.7; Kimitoön=Kemiö=Kemiönsaari 60.15 22.7; Korkeasaari 60.17 24.98 .01;
  Lauttasaari=Drumsö 60.16 24.87 .02; Ruissalo=Runsala 60.43 22.15 .05; Utö (Finland) 59.8 21.4; Nagu=Nauvo 60.2 21.9;
  Korpo=Korppoo 60.2 21.6; Houtskär=Houtskari 60.2 21.4; Replot=Raippaluoto 63.2 21.3; Bengtskär 59.7 22.5; Turun
- saaristo=Turku archipelago=Åbo skärgård 60.2 21.7 .5; Kökar 59.9 20.9; Brändö 60.4 21.0; Suursaari=Hogland=Гогланд
- 60.05 27.0; Kulosaari=Brändö (Helsinki) 60.19 25.0 .02; Soisalo 62.5 28.2; Kulkkila 60.5 21.6
+ saaristo=Turku archipelago=Åbo skärgård 60.2 21.7 .5; Kökar 59.9 20.9; Brändö 60.4 21.0; Kulosaari=Brändö (Helsinki) 60.19 25.0 .02; Soisalo 62.5 28.2; Kulkkila 60.5 21.6
 AX: island Eckerö 60.2 19.6
 FI: region Pohjanmaa=Ostrobothnia=Österbotten 63.5 23.0 1.3; Satakunta 61.6 22.3 .6; Varsinais-Suomi=Egentliga
  Finland 60.6 22.5 .5; Uusimaa=Nyland 60.3 24.8 .6; Kainuu=Kajanaland 64.5 28.5 .8; Kymenlaakso 60.8 26.8 .5;

@@ -374,7 +374,7 @@ ZA: sea Table Bay -33.85 18.4; False Bay=Valsbaai -34.2 18.65; Algoa Bay -33.85 
 NA: sea Walvis Bay (bay) -22.9 14.45
 MZ: sea Delagoa Bay -26.0 32.7
 IN BD: river Brahmaputra=the Brahmaputra 26.5 92.5 2.5
-PK IN: river Indus=the Indus=Sindhu 30.0 71.0 5
+PK IN: river Jhelum River=Jhelum=the Jhelum 33.0 73.5 1; Indus=the Indus=Sindhu 30.0 71.0 5
 IN: river Yamuna=Jumna=the Jumna=the Yamuna 28.0 78.0 2.5; Jhelum=Jhelum River=the Jhelum 33.0 73.5 1; Chenab=the
  Chenab 32.0 74.0; Ravi=the Ravi 31.3 74.0; Sutlej=the Sutlej 31.0 75.0 1.5; Beas (river)=the Beas 31.7 76.0;
  Godavari=the Godavari 18.5 79.0 2.5; Krishna=Kistna=the Krishna 16.5 77.5 2; Kaveri=Cauvery=the Cauvery=Cauvery
@@ -512,7 +512,8 @@ CL AR: river Atacama=Atacama Desert -23.5 -69.0 2
 PE: island Machu Picchu -13.163 -72.545
 AR CL PE BO EC CO VE: river Andes=the Andes=Anden=Cordillera=los Andes -20.0 -68.0 20
 CO: river Magdalena River=Río Magdalena 7.0 -74.5
-CO: island Lake Maracaibo=Lago de Maracaibo 9.8 -71.6; Canal Zone=Panama Canal Zone 9.1 -79.7
+VE: island Lake Maracaibo=Lago de Maracaibo 9.8 -71.6
+PA: island Canal Zone=Panama Canal Zone 9.1 -79.7
 TT: river Orinoco=the Orinoco 7.5 -65.0 3
 TT: island Tobago 11.25 -60.7
 MX: island Popocatépetl=Popocatepetl 19.02 -98.62; Lake Chapala=Lago de Chapala=Chapala (lake) 20.25 -103.0
@@ -522,7 +523,8 @@ JM CU DO HT TT BB PR MX CO VE: river Caribbean=Caribbean Sea=the Caribbean=West 
 JM: island Blue Mountains (Jamaica) 18.05 -76.6
 CU: island Guantanamo Bay 19.95 -75.15
 FJ: island Viti Levu -17.8 178.0 .7; Vanua Levu -16.6 179.2; Ovalau -17.68 178.8
-WS: island Upolu=Apia island -13.9 -171.75; Savai'i=Savaii -13.6 -172.4; Tutuila -14.3 -170.7
+WS: island Upolu=Apia island -13.9 -171.75; Savai'i=Savaii -13.6 -172.4
+AS: island Tutuila -14.3 -170.7
 TO: island Tongatapu -21.17 -175.2; Vava'u -18.65 -174.0
 SB: island Guadalcanal -9.6 160.2
 VU: island Espiritu Santo (Vanuatu)=Santo -15.3 166.9

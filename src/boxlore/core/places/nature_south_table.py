@@ -78,7 +78,7 @@ AT SI HR HU: river Mur=Mura=die Mur 46.9 15.5 .8; Drau=Drava=Dráva=Drave 46.3 1
 CZ SK AT: river March (river)=Morava=Morva=March 48.9 17.0 .8
 AT: mountain Schneeberg (Austria) 47.77 15.8; Rax=Raxalpe 47.7 15.7; Semmering=Semmeringpass 47.63 15.83; Dachstein
  47.47 13.6; Schafberg 47.78 13.43; Gaisberg 47.8 13.11; Untersberg 47.72 13.0; Kahlenberg 48.275 16.337 .01;
- Leopoldsberg 48.277 16.347 .01; Patscherkofel 47.2 11.46; Hungerburg=Nordkette=Hafelekar 47.29 11.4; Wilder
+ Leopoldsberg 48.277 16.347 .01; Patscherkofel 47.2 11.46; Nordkette=Hafelekar 47.29 11.4; Wilder
  Kaiser=Kaisergebirge 47.56 12.3; Kitzbüheler Horn=Hahnenkamm 47.47 12.4; Ortler=Ortles 46.51 10.54;
  Großvenediger=Grossvenediger 47.11 12.35; Hochkönig 47.42 13.06; Ötscher 47.86 15.2; Schöckl 47.2 15.47; Traunstein
  (mountain) 47.87 13.84; Pöstlingberg 48.32 14.26 .01; Brenner=Brenner Pass=Brennerpass=Brennero=Passo del Brennero
@@ -141,8 +141,9 @@ PL: mountain Śnieżnik=Glatzer Schneeberg 50.2 16.85; Szrenica=Reifträger 50.7
  50.5 19.5 .4; Kociewie 53.9 18.5; Krajna 53.4 17.4; Ziemia Dobrzyńska 52.9 19.2; Zagłębie=Zagłębie Dąbrowskie 50.33
  19.2; Beskid Niski=Łemkowszczyzna=Lemko region 49.45 21.4 .4; Zamojszczyzna 50.7 23.2 .4; Lubelszczyzna 51.2 22.8
  .8; Kresy=Kresy Wschodnie 50.5 25.5 3; Kurpie 53.2 21.4; Suwalszczyzna 54.2 22.9
-PL SK: mountain Tatry=Tatra Mountains=Tatras=the Tatras=High Tatras=Hohe Tatra=Vysoké Tatry=Tatra=Wysokie Tatry 49.2
- 20.0 .3
+PL SK: mountain Tatry=Tátra=Tátrák=Tatra Mountains=Tatras=the Tatras=High Tatras=Hohe Tatra=Vysoké
+ Tatry=Tatra=Wysokie Tatry 49.2 20.0 .3
+CZ: region Zaolzie=Zaolší=Olsagebiet 49.7 18.6 .2
 PL SK CZ: mountain Beskidy=Beskids=Beskiden=Beskid=Beskid Śląski=Beskid Żywiecki 49.6 19.3 .5
 PL CZ: mountain Sudety=Sudetes=Sudeten=Sudeten Mountains 50.6 16.3 1
 PL: sea Zatoka Gdańska=Gdańsk Bay=Danziger Bucht=Bay of Danzig 54.5 19.0 .4; Zatoka Pucka=Puck Bay 54.65 18.55;
@@ -315,8 +316,9 @@ TR: river Sea of Marmara=Marmara=Marmarameer 40.7 28.2 .6; Gallipoli Peninsula=G
  Mountains=Toros 37.0 33.0 2; Cilicia=Kilikien 37.0 35.5 .7; Cappadocia=Kappadokien 38.6 34.8 .6;
  Anatolia=Anatolien=Anadolu=Asia Minor=Kleinasien 39.0 33.0 4; Pontus=Pontos=Pontic coast 40.8 38.5 1.5
 TR: island Kastellorizo=Castelrosso 36.14 29.58; Princes' Islands=Prinkipo=Büyükada=Princes Islands 40.87 29.1;
- Golden Horn=Haliç 41.03 28.95; Uludağ=Mysian Olympus=Mount Uludag 40.07 29.22; Musa Dagh=Musa Dağ 36.1 35.95; Cyprus
- coast 35.0 33.0; Imbros=Imroz=Gökçeada 40.17 25.85; Tenedos=Bozcaada 39.82 26.05
+ Golden Horn=Haliç 41.03 28.95; Uludağ=Mysian Olympus=Mount Uludag 40.07 29.22; Musa Dagh=Musa Dağ 36.1 35.95;
+ Imbros=Imroz=Gökçeada 40.17 25.85; Tenedos=Bozcaada 39.82 26.05
+CY: island Cyprus coast 35.0 33.0
 GR IT: river Ionian Sea 38.5 18.5 2
 AL: island Vjosa=Vjosë 40.3 20.0
 IT: lake Lake Iseo=Lago d'Iseo=Iseosee 45.72 10.07; Lake Orta=Lago d'Orta 45.82 8.4; Lake Trasimeno=Lago
@@ -474,6 +476,7 @@ PT: mountain Serra da Estrela=Torre (Serra da Estrela) 40.33 -7.6; Sintra hills=
  41.15 -7.6
 MT: island Gozo=Għawdex 36.05 14.25; Comino 36.01 14.34; Grand Harbour=Marsamxett 35.893 14.517 .02; Spinola=St
  Julian's Bay 35.918 14.49 .01; Dingli Cliffs 35.85 14.38
+RU: village Переделкино 55.66 37.35
 RU: lake Lake Ilmen=Ilmen=Ильмень=озеро Ильмень 58.27 31.3; Lake Seliger=Seliger=Селигер=озеро Селигер 57.25 33.05;
  Lake Svetloyar=Светлояр 56.82 45.09; White Lake (Russia)=Белое озеро=Beloye Ozero=Белоозеро 60.2 37.6; Lake
  Vyg=Выгозеро 63.6 34.7; Imandra=Имандра 67.6 32.9; Lake Chany=Чаны 54.8 77.4; Teletskoye=Телецкое озеро=Telezker See
@@ -512,13 +515,13 @@ RU: island Sakhalin=Сахалин=Sachalin 50.5 142.9 4.3; Valaam=Валаам=
  Island=Wassiljewski-Insel=Wassili-Ostrow 59.94 30.25 .03; Krestovsky Island=Крестовский остров=Елагин остров=Yelagin
  Island=Каменный остров 59.97 30.25 .02; Olkhon=Ольхон 53.15 107.4 .3; Big Diomede 65.78 -169.06; Commander
  Islands=Командорские острова 55.0 166.5; Russky Island=остров Русский 43.0 131.85; Kolguyev=Колгуев 69.1 49.0;
- Vaygach=Вайгач 70.0 59.5; Lavansaari=Мощный 60.0 27.83; Seskar=Seiskari 60.03 28.37; Tyutersaari=Tytärsaari 59.85
- 27.2; Koivisto (islands)=Берёзовые острова 60.3 28.9
+ Vaygach=Вайгач 70.0 59.5; Suursaari=Hogland=Гогланд 60.05 27.0; Lavansaari=Мощный 60.0 27.83; Seskar=Seiskari 60.03
+ 28.37; Tyutersaari=Tytärsaari 59.85 27.2; Koivisto (islands)=Берёзовые острова 60.3 28.9
 UA: mountain Ai-Petri=Ай-Петри 44.45 34.06; Hoverla=Говерла=Howerla 48.16 24.5; Ai-Petri
  (Crimea)=Ayu-Dag=Аюдаг=Аю-Даг 44.56 34.33; Chatyr-Dag=Чатырдаг 44.75 34.3; Malakhov Kurgan=Малахов курган 44.604
  33.549; Chersonesos=Херсонес=Chersonese 44.61 33.49; Chornohora=Чорногора=Czarnohora 48.1 24.5; Gorgany=Gorgany
  mountains=Горгани 48.6 24.1; Hutsulshchyna=Hutsul region=Гуцульщина=Huculszczyzna=Huzulen 48.2 24.8;
- Boikivshchyna=Бойківщина 49.0 23.1; Podolia=Поділля=Подолия=Podole=Podolien 49.0 27.5 1.2;
+ Boikivshchyna=Бойківщина 49.0 23.1; Podolia=Поділля=Подолия 49.0 27.5 1.2;
  Slobozhanshchyna=Слобожанщина=Sloboda Ukraine 50.0 36.3 1; Zaporozhia steppe=Запорожье
  степь=Khortytsia=Хортиця=Хортица=Chortitza island 47.85 35.07; Molotschna=Молочна=Molochna=Molotschnaja 47.1 35.6;
  Chortitza=Chortitza colony 47.85 35.0; Arabat Spit=Арабатская стрелка 45.7 35.0; Perekop=Перекоп 46.15 33.7;

@@ -23,7 +23,7 @@ FI Helsinki: Töölö=Tölö; Kallio=Berghäll; Sörnäinen=Sörnäs; Hakaniemi=
  Pasila=Fredriksberg=Böle; Malmi (Helsinki)=Malm (Helsinki); Oulunkylä=Åggelby; Pakila=Baggböle;
  Herttoniemi=Hertonäs; Hermanni; Arabia (Helsinki)=Arabianranta; Ruskeasuo=Brunakärr; Kulosaari; Lauttasaari;
  Puotila; Vuosaari=Nordsjö; Kontula; Maunula; Jätkäsaari=Busholmen; Linnanmäki
-FI Tampere: Pispala; Tammela (Tampere); Amuri; Hervanta; Kaleva; Finlayson; Viinikka; Lielahti; Petsamo (Tampere);
+FI Tampere: Pispala; Tammela (Tampere); Amuri; Hervanta; Kaleva; Finlayson; Viinikka; Lielahti;
  Tahmela
 FI Espoo: Tapiola=Hagalund; Otaniemi=Otnäs; Leppävaara=Alberga; Matinkylä
 FI Turku: Port Arthur (Turku); Martinmäki; Raunistula; Nummi (Turku); Kuralan kylämäki; Naantali road; Hirvensalo
@@ -44,7 +44,7 @@ NO Oslo: Grünerløkka=Løkka=Grünerlokka; Frogner; Majorstuen=Majorstua; Homan
  Lambertseter; Østensjø; Bryn; Groruddalen; Grorud; Furuset; Akershus festning=Akershus slott; Karl Johans gate=Karl
  Johan=Karl Johan gate; Aker (Oslo)=Østre Aker=Vestre Aker; Kvadraturen; Ruseløkka; Fagerborg; Adamstuen; Ila; Ljan;
  Hauketo
-NO Sandvika: Grini=Grini fangeleir; Fornebu; Stabekk; Høvik; Bekkestua; Lysaker; Sandvika (Bærum); Blommenholm; Haslum
+NO Oslo: Fornebu; Stabekk; Høvik; Bekkestua; Lysaker; Sandvika (Bærum); Blommenholm; Haslum
 NO Bergen: Sandviken; Nordnes; Møhlenpris; Bryggen=Tyskebryggen=the Hanseatic wharf; Laksevåg; Fana; Åsane; Landås;
  Solheimsviken; Nesttun; Paradis; Kalfaret; Nygård (Bergen); Årstad; Fjøsanger; Minde; Damsgård; Ytre Arna (Bergen)
 NO Trondheim: Bakklandet; Ila (Trondheim); Lade; Møllenberg; Singsaker; Rosenborg; Byåsen; Strinda; Heimdal

@@ -374,7 +374,14 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_1,
     ),
-    Region("Latgale", ("latgale", "lettgallen", "latgalia"), ("LV",), (55.6, 25.9, 57.4, 28.3), (), _SOURCE_5),
+    Region(
+        "Latgale",
+        ("latgale", "lettgallen", "latgalia", "латгалия", "łatgalia", "inflanty polskie"),
+        ("LV",),
+        (55.6, 25.9, 57.4, 28.3),
+        (),
+        _SOURCE_5,
+    ),
     Region("Vidzeme", ("vidzeme", "vidzeme province"), ("LV",), (56.5, 23.9, 58.15, 27.5), (), _SOURCE_5),
     Region("Semigallia", ("semigallia", "zemgale", "semgallen"), ("LV",), (56.1, 22.5, 56.9, 26.1), (), _SOURCE_5),
     Region(
@@ -471,7 +478,14 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_2,
     ),
-    Region("Crimea", ("crimea", "krim", "krym", "the crimea"), ("UA",), (44.3, 32.4, 46.3, 36.7), (), _SOURCE_2),
+    Region(
+        "Crimea",
+        ("crimea", "krim", "krym", "the crimea", "крым", "крим"),
+        ("UA",),
+        (44.3, 32.4, 46.3, 36.7),
+        (),
+        _SOURCE_2,
+    ),
     Region(
         "Don Host",
         ("don host", "don cossack region", "don oblast", "don region", "oblast of the don"),
@@ -480,7 +494,7 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_2,
     ),
-    Region("Donbas", ("donbas", "donbass"), ("UA", "RU"), (46.9, 36.5, 49.5, 40.6), (), _SOURCE_2),
+    Region("Donbas", ("donbas", "donbass", "донбасс", "донбас"), ("UA", "RU"), (46.9, 36.5, 49.5, 40.6), (), _SOURCE_2),
     Region(
         "Samara (government)",
         ("samara government", "samara gubernia"),
@@ -528,7 +542,7 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_2,
     ),
-    Region("Kuban", ("kuban", "kuban oblast"), ("RU",), (43.3, 36.5, 47.0, 42.1), (), _SOURCE_2),
+    Region("Kuban", ("kuban", "kuban oblast", "кубань"), ("RU",), (43.3, 36.5, 47.0, 42.1), (), _SOURCE_2),
     Region("Terek", ("terek", "terek oblast"), ("RU",), (42.3, 42.1, 45.0, 48.1), (), _SOURCE_2),
     Region(
         "Siberia",
@@ -546,7 +560,14 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_2,
     ),
-    Region("Caucasus", ("caucasus", "kaukasus"), ("RU", "GE", "AM", "AZ"), (38.3, 36.5, 47.0, 50.6), (), _SOURCE_2),
+    Region(
+        "Caucasus",
+        ("caucasus", "kaukasus", "кавказ"),
+        ("RU", "GE", "AM", "AZ"),
+        (38.3, 36.5, 47.0, 50.6),
+        (),
+        _SOURCE_2,
+    ),
     Region(
         "Semirechye", ("semirechye", "semireche", "semirechensk"), ("KZ", "KG"), (40.5, 73.0, 48.5, 84.0), (), _SOURCE_4
     ),
@@ -558,7 +579,9 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_4,
     ),
-    Region("Karelia", ("karelia", "karjala", "karelien"), ("FI", "RU"), (59.9, 28.0, 66.8, 38.1), (), _SOURCE_4),
+    Region(
+        "Karelia", ("karelia", "karjala", "karelien", "карелия"), ("FI", "RU"), (59.9, 28.0, 66.8, 38.1), (), _SOURCE_4
+    ),
     Region("Karelian Isthmus", ("karelian isthmus", "kannas"), ("RU",), (59.9, 28.0, 61.4, 31.2), (), _SOURCE_2),
     Region(
         "Viipuri (province)",
