@@ -18,6 +18,7 @@ from boxlore.core.places.taking_apart import Parts, fold_place
 from boxlore.gazetteer.larger_parts import LargerPart, features_of
 from boxlore.gazetteer.matching import (
     CITY,
+    LARGE_NAMESAKE,
     MUCH_LARGER,
     NEW_WORLD,
     NO_FAMILY,
@@ -70,7 +71,7 @@ def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, n
     unsure = told.unsure or _is_small_abroad(ranked[0], told) or _has_great_namesake(ranked, told)
     unsure = unsure or (ranked[0].id < 0 and not is_city_told(db, ranked[0], told.contexts))
     kind = _kind(ranked, told.contexts, unsure)
-    shown = ranked[:1] if kind == "match" else _likely(db, ranked, told, names)[:MOST_CHOICES]
+    shown = ranked[:1] if kind == "match" else _with_quarter(_likely(db, ranked, told, names), told)[:MOST_CHOICES]
     choices = tuple(place_of(db, candidate, told.year, told.before, told.near_km) for candidate in shown)
     formers = [part.former for part in told.contexts if part.former and not part.doubtful]
     former = next((row.name for row in formers if _in_time(row, told.year)), "")
@@ -111,6 +112,14 @@ def is_city_told(db: sqlite3.Connection, quarter: Ranked, contexts: Sequence[Lar
 
 GREAT = 1_000_000
 """People of a city that is known everywhere (our rule)."""
+
+
+def _with_quarter(ranked: list[Ranked], told: Told) -> list[Ranked]:
+    """The candidates, with the first quarter of a city in the family's own countries second at the latest: more people
+    lived there than in the villages of its name.
+    """
+    quarter = next((place for place in ranked[2:] if place.id < 0 and told.family.is_own(place.country)), None)
+    return ranked if quarter is None else [ranked[0], quarter, *(place for place in ranked[1:] if place is not quarter)]
 
 
 def _likely(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> list[Ranked]:
@@ -164,10 +173,13 @@ def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
         if smallest.country or len(areas) > 1:
             choices += [_one_area(db, code, told.year) for code in areas]
         towns = [town for town in exact(db, smallest.words, year=told.year) if _bears(town, smallest.words)]
-        own = [town for town in towns if told.family.is_own(town.country)]
+        known = exact(db, smallest.words, year=told.year) if _is_abroad(smallest, told.family) else towns
+        known = [town for town in known if town in towns or town.population >= LARGE_NAMESAKE]
+        own = [town for town in known if told.family.is_own(town.country)]
+        own.sort(key=lambda town: not _bears(town, smallest.words))
         is_counties = bool(counties) and len(counties) == len(smallest.areas)
         if is_counties:
-            own = [town for town in own if town.population >= CITY]
+            own = [town for town in own if town.population >= LARGE_NAMESAKE]
         if is_counties or _is_abroad(smallest, told.family):
             choices = [*(place_of(db, town, told.year, "", told.near_km) for town in own), *choices]
         choices += [place_of(db, town, told.year, "", told.near_km) for town in towns]

@@ -194,15 +194,18 @@ def without_passing(ranked: Sequence[Ranked], family: Family) -> list[Ranked]:
 
 
 def _without_once_called(ranked: Sequence[Ranked], folded: Sequence[str], family: Family) -> list[Ranked]:
-    """The places; one in the New World that only once bore the name of a MUCH_LARGER one is not preferred for lying in
-    the family's country (Silverton in Colorado, which was called Quito).
+    """The places; one in the New World that only once bore the name of a MUCH_LARGER one, or, without being a city, of
+    another in its country, is not preferred for lying in the family's country (Silverton in Colorado, which was called
+    Quito; Evanston, once Grosse Pointe).
     """
+    bearing_in = {place.country for place in ranked if fold_place(place.name) in folded}
     largest = max((place.population for place in ranked if fold_place(place.name) in folded), default=0)
 
     def is_once_called(place: Ranked) -> bool:
         is_own = place.country in NEW_WORLD and place.id not in family.used and family.is_own(place.country)
-        is_much_smaller = place.population * MUCH_LARGER <= largest
-        return is_own and is_much_smaller and not place.in_use and fold_place(place.name) not in folded
+        is_behind = place.population < CITY and place.country in bearing_in
+        is_behind = is_behind or place.population * MUCH_LARGER <= largest
+        return is_own and is_behind and not place.in_use and fold_place(place.name) not in folded
 
     return [replace(place, score=place.score - COUNTRY_BONUS) if is_once_called(place) else place for place in ranked]
 
