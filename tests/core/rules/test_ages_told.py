@@ -1,5 +1,7 @@
 """An age that is told, beside birth and picture (derived; our own slack)."""
 
+from dataclasses import replace
+
 from tests.every_row import every_row
 
 from boxlore.core.dates import phrases
@@ -35,6 +37,7 @@ CASES = [
     ("about five years old", "1975", True), ("a six-year-old Mia", "1972", False),
     ("Mia at the age of twelve", "1970", True),
     ("She was 4 years old.", "about 1970", False), ("She was 4 years old.", "about 1990", True),
+    ("Mia looks about five", "1990", True), ("Mia looks about five", "1971", False),
     ("nobody is 5", "1990", False), ("Mia, age 3", "1960", True),
 ]  # fmt: skip
 
@@ -64,6 +67,7 @@ def test_a_birth_that_is_open_asks_nothing() -> None:
     record = Record(id="i", number="N", told=rows, people=shown)
     assert list(ages_told(record, {"Mia": person("Mia", "before 1966")})) == []
     assert len(list(ages_told(record, {"Mia": person("Mia", "1966")}))) == 1
+    assert list(ages_told(record, {"Mia": replace(person("Mia", "1966"), born=None)})) == []
 
 
 def test_of_several_people_the_one_named_before_it_or_nobody() -> None:
