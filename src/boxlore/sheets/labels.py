@@ -122,12 +122,19 @@ def _label(enclosure: Enclosure, size: str, holder: str) -> dict[str, Any]:
     numbers = sorted(record.number for record in enclosure.records)
     return {
         "mark": isolated(" · ".join(f"{kind.capitalize()} {label}" for kind, label in enclosure.path)),
-        "numbers": numbers[0] if len(numbers) == 1 else f"{numbers[0]} to {numbers[-1]}",
+        "numbers": _numbers(numbers, enclosure.records),
         "about": " · ".join(part for part in (_count(enclosure.records), years_of(enclosure.records)) if part),
         "lines": [isolated(_short(line, most_letters)) for line in lines],
         "more": f"and {not_listed} more" if not_listed else "",
         "holder": isolated(holder),
     }
+
+
+def _numbers(numbers: Sequence[str], records: Sequence[Record]) -> str:
+    """`TRA-0042 · archive P-991` for one item, `TRA-0042 to TRA-0056` for several."""
+    if len(numbers) > 1:
+        return f"{numbers[0]} to {numbers[-1]}"
+    return isolated(" · ".join(part for part in (numbers[0], captions.archives_own(records[0])) if part))
 
 
 def _short(line: str, letters: int) -> str:

@@ -331,6 +331,9 @@ def test_reference() -> None:
     made = Record(id="i", number="TRA-0042", mark=Mark((("box", "3"), ("folder", "12")), 4))
     assert captions.reference(made) == "TRA-0042 · Box 3 · Folder 12 · Item 4"
     assert captions.reference(record()) == "TRA-0001"
+    references = tuple(told("archive_reference", words) for words in (" P-991 ", "2"))
+    held = replace(made, told={"archive_reference": references})
+    assert captions.reference(held) == "TRA-0042 · Box 3 · Folder 12 · Item 4 · archive P-991 and 2"
 
 
 SENTENCES = [

@@ -212,6 +212,9 @@ def test_what_was_chosen_is_remembered_and_what_was_not_is_not_gone(mine: Collec
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
     made = hand_over(mine, tmp_path / "2", tmp_path / "1")
     assert [part.records for part in made.parts] == [1, 1]
+    page = (tmp_path / "2" / "closed" / "README.html").read_text("utf-8")
+    for words in ("items were chosen", "2 files of earlier transfers", "What the archive has not asked for: the inv"):
+        assert words in page, words
     made = hand_over(mine, tmp_path / "3", tmp_path / "2", selection=Selection(items=("TRA-0002",)))
     assert [part.records for part in made.parts] == [2, 2]
     rows = table(tmp_path / "3" / "open" / "data" / "metadata" / "changes.csv")

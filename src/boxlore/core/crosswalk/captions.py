@@ -470,6 +470,13 @@ def alt_text(record: Record, style: Style = PLAIN) -> str:
 
 
 def reference(record: Record, separator: str = " · ") -> str:
-    """`TRA-0042 · Box 3 · Folder 12 · Item 4`: the number, and where the item is kept now."""
+    """`TRA-0042 · Box 3 · Folder 12 · Item 4 · archive P-991`: the number, where the item is kept now, and what an
+    archive that has it calls it."""
     mark = record.mark.long.replace(" / ", separator) if record.mark else ""
-    return separator.join(part for part in (record.number, mark) if part)
+    return separator.join(part for part in (record.number, mark, archives_own(record)) if part)
+
+
+def archives_own(record: Record) -> str:
+    """`archive P-991`; nothing where no archive has given a reference."""
+    references = [view.words.strip() for view in record.all("archive_reference") if view.words.strip()]
+    return f"archive {listed(references)}" if references else ""

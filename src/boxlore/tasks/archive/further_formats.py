@@ -9,8 +9,8 @@ from boxlore.exports.iiif import iiif_pages, page_bytes
 from boxlore.exports.inventory import as_table
 from boxlore.exports.mets import FileEvent, MetsSource, write_mets
 from boxlore.exports.oai_static import write_static_repository
+from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned
-from boxlore.tasks.archive.transfer_files import Making
 from boxlore.tasks.scans import fixity_events
 
 IIIF, OAI, METS, TABLE = "iiif", "oai-static", "mets", "dc-csv"

@@ -23,6 +23,7 @@ from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
 from boxlore.tasks.archive.further_formats import check_settings, make_further
+from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.transfer_bags import (
@@ -34,7 +35,7 @@ from boxlore.tasks.archive.transfer_bags import (
     size_of,
 )
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
-from boxlore.tasks.archive.transfer_files import Making, make_files
+from boxlore.tasks.archive.transfer_files import make_files
 from boxlore.tasks.archive.transfer_updates import Earlier, chosen_before, read_earlier
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection

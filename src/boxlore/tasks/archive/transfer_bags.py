@@ -13,7 +13,7 @@ from boxlore import __version__
 from boxlore.core.errors import CouldNot
 from boxlore.exports.bag import Staged
 from boxlore.exports.bag_page import BagPage, bag_page
-from boxlore.tasks.archive.transfer_files import Making
+from boxlore.tasks.archive.making import Making, left_out_of
 from boxlore.tasks.archive.transfer_updates import DESCRIBING
 
 Packed = tuple[str, Path | Staged]
@@ -137,7 +137,7 @@ def _page(bag: PlannedBag, planned: Sequence[PlannedBag]) -> BagPage:
         contents=contents,
         which=_which(bag, planned),
         updates=[named.words for named in making.earlier.revised] if making.earlier else [],
-        left_out=making.left_out,
+        left_out=left_out_of(making),
     )
 
 

@@ -4,64 +4,40 @@ Records are read anew for each file, item by item, so that memory stays flat for
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
 from itertools import groupby
-from pathlib import Path
-from typing import BinaryIO
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
-from boxlore.core.crosswalk.extent import Extent
-from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
-from boxlore.disk.digests import sha256_of
 from boxlore.disk.shipped import shipped
-from boxlore.exports.bag import Staged
 from boxlore.exports.collection_description import reference_code, rights_label
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
-from boxlore.exports.inventory import as_csv, as_table, inventory_rows
+from boxlore.exports.inventory import as_table, inventory_rows
 from boxlore.exports.rdf import MOST_FOR_TURTLE, write_triples
 from boxlore.exports.required_fields import read_required
 from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, rights_rows, rights_schema
+from boxlore.tasks.archive.counting import count_items
+from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
 from boxlore.tasks.archive.restrictions import restriction_lines
-from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
+from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
-from boxlore.tasks.archive.transfer_context import thing_lines, thing_views, things_told
+from boxlore.tasks.archive.transfer_context import thing_lines, things_told
 from boxlore.tasks.archive.transfer_updates import (
-    CHANGES,
-    DESCRIBING,
-    FILES,
-    HEADING,
-    STATE,
     TRANSFERS,
-    Earlier,
-    change_row,
-    gone_rows,
-    held_rows,
-    rest_row,
-    state_row,
     transfer_rows,
 )
-from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
-from boxlore.tasks.archive.withdrawing import TABLE as WITHDRAW
-from boxlore.tasks.archive.withdrawing import Withdrawing
-from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.records_for_outputs import (
-    EVERYTHING,
-    AudienceView,
-    Selection,
     keepers_alone,
     never_named_outside,
 )
@@ -72,74 +48,12 @@ MOST_PRINTED = 5000
 """Items up to which the inventory is printed too; a longer one is for reading on a screen."""
 
 
-@dataclass(slots=True)
-class Making:
-    """One part in the making. `items` is the order of containers, and after counting the items of the part."""
-
-    collection: Collection
-    seen: AudienceView
-    facts: CollectionFacts
-    archive: Archive
-    stage: Path
-    earlier: Earlier | None = None
-    items: list[str] = field(default_factory=list)
-    selection: Selection = EVERYTHING
-    """What was chosen for this transfer, or, of an update, for the one that it updates."""
-    ident: str = ""
-    """The identifier of the transfer."""
-    made: str = ""
-    """When it is made: UTC, ISO 8601."""
-    holding: Extent = field(default_factory=Extent)
-    scans: dict[str, Staged] = field(default_factory=dict)
-    beside: dict[str, Path] = field(default_factory=dict)
-    """Recordings and papers, by their paths below `data/`: the keeper's own files, which are copied."""
-    findings: list[Finding] = field(default_factory=list)
-    contents: list[tuple[str, str]] = field(default_factory=list)
-    people: set[str] = field(default_factory=set)
-    progress: Progress = QUIET
-    handed_scans: HandedScans | None = None
-    """In a part that takes scans: the scans as they are handed over."""
-    kept: dict[str, str] = field(default_factory=dict)
-    """Of an update: the files that the archive has and keeps, by path, with their SHA-256."""
-    has_changed: bool = True
-    """Of an update: whether anything is to be said or withdrawn."""
-    left_out: list[str] = field(default_factory=list)
-    """What is not in the part, as sentences."""
-
-    @property
-    def is_whole(self) -> bool:
-        """Whether it is of everything, and so has the recordings, and everybody of the registry."""
-        return self.selection == EVERYTHING
-
-    def goes(self, path: str) -> bool:
-        """Whether a scan is in this part, or in an earlier transfer that it updates."""
-        return path in self.scans or path in self.kept
-
-    def records(self) -> Iterator[Record]:
-        """The records of the part. Raises CouldNot if the person asked to stop."""
-        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, self.items):
-            go_on(self.progress)
-            yield self.handed_scans.record(record) if self.handed_scans else record
-
-    def open(self, path: str, words: str) -> BinaryIO:
-        """A new file of the part, noted in its table of contents."""
-        target = self.stage / path
-        target.parent.mkdir(parents=True, exist_ok=True)
-        if words:
-            self.contents.append((f"data/{path}", words))
-        return open(target, "wb")
-
-    def put(self, path: str, words: str, pieces: Iterable[bytes]) -> None:
-        with self.open(path, words) as out:
-            out.writelines(pieces)
-
-
 SETTINGS = f"metadata/{FILE_NAME}"
 
 
 def make_files(making: Making) -> None:
     """Count and choose first, then write each file that the archive takes."""
-    _count(making)
+    count_items(making)
     if not making.holding.items:
         return
     writers = (
@@ -182,115 +96,6 @@ def _rights(making: Making) -> None:
     rows = rights_rows(making.collection, making.seen, closures, never_named_outside(making.collection))
     making.put(TABLE, "consents, and what is closed until when and why (rights records)", as_table(rows))
     making.put(SCHEMA, "what the columns of that table mean", [rights_schema()])
-
-
-def _count(making: Making) -> None:
-    """One pass over all: what there is, which scans go, how each item stands against an earlier transfer."""
-    if making.earlier:
-        _choose(making, making.earlier)
-    withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen.to.is_public)
-    changes: list[list[str]] = []
-    seen: set[str] = set()
-    closed: set[str] = set()
-    with making.open(STATE, "what this part says of each item, for a later update") as out:
-        out.writelines(as_csv([HEADING]))
-        for record in making.records():
-            seen.add(record.id)
-            closed |= {scan.id for scan in record.scans} if record.closed_scans else set()
-            record = _taken(making, record)
-            row = state_row(record, making.facts)
-            out.writelines(as_csv([row]))
-            withdrawing.compare(record.number, record.id, row[-1].split())
-            _note_change(making, row, changes)
-            making.holding.add(record)
-            making.people |= {shown.person for shown in record.people if shown.person}
-        people = None if making.is_whole else making.people
-        things = thing_views(making.collection, making.seen, people)
-        rest = rest_row(making.collection.id, [view.statement for _, _, views in things for view in views])
-        out.writelines(as_csv([rest]))
-        withdrawing.compare("", rest[1], rest[-1].split())
-        if making.earlier and rest[1] in making.earlier.items:  # an older version did not note it
-            _note_change(making, rest, changes)
-    making.findings += making.handed_scans.findings if making.handed_scans else []
-    making.items = [ident for ident in making.items if ident in seen]
-    for record in making.records():
-        _scans(making, record, closed)
-    if making.earlier:
-        _say_update(making, making.earlier, withdrawing, [*changes, *gone_rows(making.earlier, seen)], seen)
-
-
-def _choose(making: Making, earlier: Earlier) -> None:
-    """The items of an update: all that were handed over before, and what is chosen as it was then. What the archive
-    did not get is no longer there only if it is in no selection either."""
-    chosen = {record.id for record in making.seen.handed_over(making.selection, making.items)}
-    making.items = [ident for ident in making.items if ident in chosen or ident in earlier.items]
-
-
-def _taken(making: Making, record: Record) -> Record:
-    """The record of an update with those of its scans taken that the archive has not got yet."""
-    if making.earlier is None or making.handed_scans is None or record.closed_scans:
-        return record
-    if all(making.earlier.holds(packed_path(record, scan), scan.sha256) for scan in record.scans):
-        return record
-    return making.handed_scans.take(record)
-
-
-def _note_change(making: Making, row: list[str], changes: list[list[str]]) -> None:
-    if making.earlier:
-        what, fields = making.earlier.changed(row)
-        if what != "same":
-            changes.append(change_row(making.collection, row, what, fields, making.earlier.time))
-
-
-def _say_update(
-    making: Making, earlier: Earlier, withdrawing: Withdrawing, changes: list[list[str]], seen: set[str]
-) -> None:
-    """The tables of an update: what changed, what the archive keeps, what it is to withdraw."""
-    for path, held in earlier.files.items():
-        if path.startswith(("recordings/", "papers/", "copies/")) and not making.archive.wants(_WANTED[path[:4]]):
-            making.kept[path] = held.sha256  # it asks for no more of them, and may keep what it has
-    files = {**making.kept, **{path: file.digests["sha256"] for path, file in making.scans.items()}}
-    copied = {path.relative_to(making.stage).as_posix(): path for path in (making.stage / "copies").rglob("*.*")}
-    files |= {path: sha256_of(source) for path, source in (*making.beside.items(), *copied.items())}
-    for path in [path for path in (*making.beside, *copied) if earlier.holds(path, files[path])]:
-        making.kept[path] = files[path]
-        if path in copied:
-            copied.pop(path).unlink()
-        else:
-            del making.beside[path]
-    withdrawn = withdrawing.rows(seen, files)
-    is_new = any(not path.startswith(DESCRIBING) for path in (*making.scans, *making.beside, *copied))
-    making.has_changed = bool(changes or withdrawn or is_new)
-    making.put(
-        "metadata/changes.csv", "what changed since the earlier transfer, and why", as_table([CHANGES, *changes])
-    )
-    making.put(FILES, "files of earlier transfers that still belong to it", as_table(held_rows(earlier, making.kept)))
-    words = "what of earlier transfers is to be deleted or replaced, and why"
-    making.put(WITHDRAW, words, as_table([WITHDRAW_HEADING, *withdrawn]))
-
-
-_WANTED = {"reco": "recordings", "pape": "recordings", "copi": "copies"}
-"""The first letters of a folder of the payload -> the part of a transfer that an archive takes it by."""
-
-
-def _scans(making: Making, record: Record, closed: set[str]) -> None:
-    """Each scan once: one that shows several items goes only where all of them may go."""
-    if not making.archive.wants("scans"):
-        return
-    for scan in record.scans:
-        if scan.id in closed or making.handed_scans is None:
-            continue
-        path = packed_path(record, scan)
-        if making.earlier and making.earlier.holds(path, scan.sha256):
-            making.kept[path] = scan.sha256
-            continue
-        file = making.handed_scans.file(scan)
-        if file is not None:
-            making.scans[path] = file
-            continue
-        message = f"The scan {scan.path} of {record.number} is not there and is left out."
-        source = "fixity of scans: common practice, no source"
-        making.findings.append(Finding(rule="scan.missing", severity=Severity.ERROR, message=message, source=source))
 
 
 def _schema(name: str) -> bytes:
