@@ -4,7 +4,7 @@ For each picture that is not dated to a year, the year in the middle of what is 
 days that takes from all other pictures and from its own is reckoned (`WorkedOut.gained`); nothing of it stays. What is
 open at one end counts as a hundred years. A teller can answer for pictures of her own years, and of people who are
 hers: she is in it, or her kin are. The best for her minutes are chosen by what they settle, and then put in order:
-the easy first (she is in it herself, then her kin), the sad last.
+the easy first (she is in it herself, then her nearest kin, then pictures of nobody), the sad last.
 
 She is never told what others have said: a question has the number of its picture and what is asked, and nothing else.
 """
@@ -24,19 +24,21 @@ FROM_AGE = 4
 """Years from which on somebody remembers (common practice, no source)."""
 PAPERS = ("album-page", "letter", "note", "document", "clipping", "envelope")
 """Kinds of items that are no picture: nobody is asked when they were taken."""
+NOBODY = 99
+"""How near a picture is that shows nobody who is known."""
 SETTLED = int(YEAR) + 1
 """A picture whose days lie within so many is not asked about."""
 
 
 @dataclass(frozen=True, slots=True)
 class Question:
-    """One picture to ask about: the item's id and number, the years that an answer would settle in all pictures, and
-    whether it is a sad one."""
+    """One picture to ask about: the item's id and number, the years that an answer would settle in all pictures, how
+    near to her the nearest is who is shown, and whether it is a sad one."""
 
     item: str
     number: str
     settles: float
-    is_easy: bool
+    nearness: int
     is_sad: bool
 
 
@@ -48,7 +50,7 @@ def what_to_ask(
     born, _ = worked.bounds(of_birth(teller))
     questions = sorted(_questions(records, worked, born, teller, kin), key=lambda asked: (-asked.settles, asked.number))
     chosen = questions[: max(minutes // MINUTES_EACH, 1)]
-    return sorted(chosen, key=lambda asked: (asked.is_sad, not asked.is_easy, -asked.settles, asked.number))
+    return sorted(chosen, key=lambda asked: (asked.is_sad, asked.nearness, -asked.settles, asked.number))
 
 
 def _questions(
@@ -67,7 +69,8 @@ def _questions(
         if first is not None and last is not None and last - first < SETTLED:
             continue
         settles = _settled(worked, of_item(record.id), first, last)
-        yield Question(record.id, record.number, settles, teller in shown, bool(record.words("care")))
+        nearness = min((kin[ident] for ident in shown & kin.keys()), default=NOBODY)
+        yield Question(record.id, record.number, settles, nearness, bool(record.words("care")))
 
 
 def _settled(worked: WorkedOut, day: str, first: int | None, last: int | None) -> float:
