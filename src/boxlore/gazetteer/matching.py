@@ -401,9 +401,7 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
 
 _HOUSES = GENERIC | frozenset(
     "gardens hall castle cottage bridge square lodge manor court villa estate inn hills plains flat goldfields "
-    "diggings barracks junction wharf pier docks quay heights cliffs road show racecourse cemetery "
-    "gard gaard gods herrgard leir fangeleir lager tabor mois talu kartano puszta tanya dwor majatek folwark "
-    "усадьба хутор имение".split()
+    "diggings barracks junction wharf pier docks quay heights cliffs road show racecourse cemetery".split()
 )
 
 
@@ -415,7 +413,9 @@ def may_be_a_house(name: str) -> bool:
 
 _KINDS = _HOUSES | frozenset(
     "moor moors common head heads mountains aerodrome airfield base mission reserve crossing siding strand quays "
-    "mine mines mt".split()
+    "mine mines mt "
+    "gard gaard gods herrgard leir fangeleir lager tabor mois talu kartano puszta tanya dwor majatek folwark "
+    "усадьба хутор имение".split()
 )
 """Words for a kind of place at the end of a name (common practice, no source)."""
 
