@@ -24,7 +24,7 @@ FROM_AGE = 4
 """Years from which on somebody remembers (common practice, no source)."""
 PAPERS = ("album-page", "letter", "note", "document", "clipping", "envelope")
 """Kinds of items that are no picture: nobody is asked when they were taken."""
-NOBODY = 99
+FAR_FROM_HER = 99
 """How near a picture is that shows nobody who is known."""
 SETTLED = int(YEAR) + 1
 """A picture whose days lie within so many is not asked about."""
@@ -69,7 +69,7 @@ def _questions(
         if first is not None and last is not None and last - first < SETTLED:
             continue
         settles = _settled(worked, of_item(record.id), first, last)
-        nearness = min((kin[ident] for ident in shown & kin.keys()), default=NOBODY)
+        nearness = min((kin[ident] for ident in shown & kin.keys()), default=FAR_FROM_HER)
         yield Question(record.id, record.number, settles, nearness, bool(record.words("care")))
 
 
