@@ -106,7 +106,7 @@ class Dialect:
     def extent(self, did: etree._Element, record: Record) -> None:
         """What the item is, and its size (DACS 2.5)."""
         kind = NATURE.get(record.kind, record.kind)
-        self._counted(did, "1", plural(kind), size_words(record))
+        self._counted(did, "1", kind, size_words(record))
 
     def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
         """An extent such as `20 photographs`. `size` is in mm; `coverage` is whole, or part of several extents."""
@@ -211,7 +211,7 @@ class Dialect:
         """How many items of each kind the collection has (DACS 2.5)."""
         for kind, count in extent.kinds.most_common():
             coverage = "whole" if len(extent.kinds) == 1 else "part"
-            self._counted(did, str(count), plural(kind), coverage=coverage)
+            self._counted(did, str(count), kind if count == 1 else plural(kind), coverage=coverage)
 
     def languages(self, did: etree._Element, tags: Iterable[str]) -> None:
         """The languages of the collection (DACS 4.5), by their tags."""

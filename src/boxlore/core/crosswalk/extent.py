@@ -28,7 +28,8 @@ class Extent:
     kinds: Counter[str] = starts(default_factory=Counter)
     boxes: set[str] = starts(default_factory=set)
     folders: set[tuple[str, ...]] = starts(default_factory=set)
-    scans: int = 0
+    scan_ids: set[str] = starts(default_factory=set)
+    """A scan that shows several items is one."""
     earliest: str = ""
     latest: str = ""
     found_in: dict[str, int] = starts(default_factory=dict)
@@ -49,7 +50,8 @@ class Extent:
         if record.mark:
             self.boxes.add(record.mark.path[0][1])
             self.folders.add(tuple(label for _, label in record.mark.path))
-        self.scans += 0 if record.closed_scans else len(record.scans)
+        if not record.closed_scans:
+            self.scan_ids |= {scan.id for scan in record.scans}
         if record.found_in:
             self.found_in[record.found_in] = self.found_in.get(record.found_in, 0) + 1
         for person in record.shown("photographer"):
@@ -70,6 +72,11 @@ class Extent:
             self.earliest = min(self.earliest or str(date.earliest), str(date.earliest))
         if date and date.last_year is not None:
             self.latest = max(self.latest, str(date.latest))
+
+    @property
+    def scans(self) -> int:
+        """How many scans there are that are not closed."""
+        return len(self.scan_ids)
 
     @property
     def years(self) -> str:

@@ -38,6 +38,7 @@ HEADING = ("Number", "Identifier", *FIELDS, "Told")
 CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
+REST = "people, events, places, sittings"
 WHOLE, UPDATE = "whole", "update"
 DESCRIBING = ("metadata/", "forms/", "iiif/")
 """Folders of the payload whose files every update carries anew."""
@@ -226,7 +227,10 @@ def _check_ours(
 
 
 def change_row(collection: Collection, row: list[str], what: str, fields: list[str], since: str) -> list[str]:
-    """One line of `changes.csv`. The why names what was done, never the words told."""
+    """One line of `changes.csv`. The why names what was done, never the words told; of all that belongs to no item, it
+    only says what that is."""
+    if not row[0]:
+        return [*row[:2], what, REST, ""]
     acts = collection.store.acts_about(row[1], since) if what == "changed" else []
     kinds = dict.fromkeys(act.partition(":")[0][:60] for act in acts)
     return [row[0], row[1], what, "; ".join(fields), "; ".join(kinds)]

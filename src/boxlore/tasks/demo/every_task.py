@@ -39,6 +39,8 @@ SETTINGS = Settings(
     prefix="TR",
     series="A",
     holder="Rourke family, Port Chalmers",
+    family="Tamm and Rourke family",
+    history="A family of Reval (now Tallinn, Estonia) and of Port Chalmers, New Zealand.",
     hemisphere="south",
     language="en",
 )
