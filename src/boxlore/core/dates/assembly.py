@@ -61,9 +61,11 @@ class Assembly(Gathered):
             sense = senses[at]
             kind = sense.kind
             self.at = at
-            if kind in SLOTS:
-                if (self.date.event and kind not in _OF_AN_EVENT) or not self._take(sense):
+            put = SLOTS.get(kind)
+            if put is not None:
+                if (self.date.event and kind not in _OF_AN_EVENT) or not put(self, sense.value):
                     break
+                self._took(sense)
                 at += 1
             elif (
                 kind == "comma"
@@ -198,16 +200,13 @@ class Assembly(Gathered):
         value, digits = _number(sense)
         return digits != 1 and value > 31
 
-    def _take(self, sense: Sense) -> bool:
-        """Put a sense into its slot; False where the slot is taken."""
-        if not SLOTS[sense.kind](self, sense.value):
-            return False
+    def _took(self, sense: Sense) -> None:
+        """Keep of a sense that is in its slot now what the following ones ask for."""
         self.pending, self.sign = 0, ""
         self.languages &= sense.languages
         self.taken.append(sense.kind)
         if sense.kind == "part":
             self.part_behind = not sense.languages & ~PART_BEHIND
-        return True
 
     def _day(self, value: tuple[int, int]) -> bool:
         if len(self.numbers) + bool(self.date.day) >= 2 or (self.numbers and self.date.year and self.date.day):

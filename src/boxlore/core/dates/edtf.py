@@ -98,6 +98,14 @@ def _common_date(match: re.Match[str]) -> Date | None:
     return Date(pattern, "", "", "", (pattern_mark, "", ""), (pattern_mark, "", ""), 0, 1)
 
 
+@lru_cache(4096)
+def _date_of(common: str) -> Date | None:
+    """The date that a text of a common form is within a set, kept: sets tell the same years."""
+    match = _COMMON.fullmatch(common)
+    assert match is not None  # whoever asks has found it by the same pattern
+    return _common_date(match)
+
+
 parsed = lru_cache(4096)(parse)
 """The same, kept: a collection tells the same days, years and decades over and over."""
 
@@ -153,12 +161,11 @@ class _Reader:
         self.at = 1
         parts: list[tuple[Date | None, Date | None]] = []
         while True:
-            begin = self.at
-            if (date := self._common()) is not None and self.peek() == ",":  # most
-                parts.append((date, date))
-                self.at += 1
+            plain = _COMMON.match(self.text, self.at)
+            if plain is not None and self.text[plain.end() : plain.end() + 1] == "," and (date := _date_of(plain[0])):
+                parts.append((date, date))  # most
+                self.at = plain.end() + 1
                 continue
-            self.at = begin
             parts.append(self._part(first=not parts, closing=closing))
             if self.peek() == closing:
                 break
@@ -199,20 +206,14 @@ class _Reader:
 
     # one date
 
-    def _common(self) -> Date | None:
-        """Go past a date of a common form, where one stands here whole; None for another date."""
-        common = _COMMON.match(self.text, self.at)
-        if common is None or self.text[common.end() : common.end() + 1] not in _AFTER_A_DATE:
-            return None
-        date = _common_date(common)
-        if date is not None:
-            self.at = common.end()
-        return date
-
     def _date(self) -> Date:
         begin = self.at
-        if (date := self._common()) is not None:
-            return date
+        common = _COMMON.match(self.text, begin)
+        if common is not None and self.text[common.end() : common.end() + 1] in _AFTER_A_DATE:
+            date = _common_date(common)
+            if date is not None:
+                self.at = common.end()
+                return date
         before = self._mark()
         if self.peek() == "Y" and not before:
             return self._long(begin)
