@@ -134,7 +134,7 @@ ROWS = [
     ("who said it, how sure", "description=story by Leida Rourke (likely)",
      "description=story by Leida Rourke (likely)",
      "scopecontent/p=story by Leida Rourke (likely)", "bx:sure=urn:boxlore:terms:sure/likely"),
-    ("kind", "type=StillImage", "type=StillImage", "did/physdescstructured/unittype=photographs",
+    ("kind", "type=StillImage", "type=StillImage", "did/physdescstructured/unittype=photograph",
      "rdf:type=http://purl.org/dc/dcmitype/StillImage"),
     ("process", "format=gelatin silver print", f"medium={A}",
      "controlaccess/genreform[@source='aat']/part=gelatin silver print", f"dcterms:medium={A}"),
