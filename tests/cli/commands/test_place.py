@@ -86,4 +86,4 @@ def test_a_bigger_gazetteer_is_taken_in(run, home: Path, tmp_path: Path) -> None
     code, _, err = run("-c", home, "places", "import", tmp_path / "EE.txt", "--country", "ee")
     assert code == 0
     assert "places and areas are known to this collection now, beside the shipped ones." in err
-    assert run("-c", home, "place", "Kuuse talu")[1].startswith("Kuuse talu → check: Kuuse talu, Tartu")
+    assert run("-c", home, "place", "Kuuse talu")[1].startswith("Kuuse talu → match: Kuuse talu")
