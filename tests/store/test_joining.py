@@ -3,6 +3,7 @@
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import ExitStack, closing
+from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -15,8 +16,9 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store import joining
+from boxlore.store.database_file import DATABASE
 from boxlore.store.joining import Joined
-from boxlore.store.opening import create
+from boxlore.store.opening import create, open_store
 from boxlore.store.rows import SELECT
 from boxlore.store.strike import strike
 from boxlore.store.values import Change, Settlement
@@ -40,13 +42,22 @@ LOG = {
 left gaps in the rows, and without the time and author of tombstones, which a joining makes too."""
 
 
+@cache
+def empty() -> bytes:
+    """The database of a collection in which nothing was told. It is made once, and each desk begins with a copy."""
+    with TemporaryDirectory() as folder:
+        create(Path(folder), clock=Clock(), ident=COLLECTION).close()
+        return (Path(folder) / DATABASE).read_bytes()
+
+
 class Desk:
     """One working copy, and what is done at it."""
 
     def __init__(self, folder: Path, name: str) -> None:
         self.clock = Clock()
         folder.mkdir()
-        self.store = create(folder, clock=self.clock, ident=COLLECTION)
+        (folder / DATABASE).write_bytes(empty())
+        self.store = open_store(folder)
         self.name = name
 
     def tell(self, item: Subject, words: str, replaces: str = "", field: str = "story") -> Statement:
@@ -84,7 +95,8 @@ class Desk:
     def join(self, other: "Desk", agree: Callable[[Joined], None] = lambda joined: None) -> Joined:
         """As `tasks.collection.joining` does: what was struck in either goes first."""
         with joining.copy_to_join(other.store.folder, COLLECTION) as there:
-            self.strike(joining.to_strike(self.store.db, joining.forms_struck(self.store.db, there)))
+            if ids := joining.to_strike(self.store.db, joining.forms_struck(self.store.db, there)):
+                self.strike(ids)
             return joining.join(self.store, there, self.name, self.clock.now(), agree)
 
     def tables(self) -> dict[str, list[tuple[object, ...]]]:
