@@ -121,6 +121,31 @@ def test_the_records_tell_what_is_handed_over(home: Path, tmp_path: Path) -> Non
         )
 
 
+@pytest.mark.parametrize("audience", ["keeper", "family"])
+@pytest.mark.parametrize("chosen", [(), ("TRA-0004",)])
+def test_a_sheet_goes_only_where_all_that_is_on_it_may_go(
+    home: Path, tmp_path: Path, audience: str, chosen: tuple[str, ...]
+) -> None:
+    """Be the other item on it chosen or not; and no file of the package tells of a sheet that is not there (a rule of
+    our own)."""
+    with open_collection(home, on_day=ON) as collection:
+        ids = {number: collection.store.item_by_number(number) for number in ("TRA-0004", "TRA-0005")}
+        act = collection.act("the other half of the sheet is kept")
+        act.state(Subject(Kind.ITEM, ids["TRA-0005"] or ""), "audience", audience)
+        act.done()
+        archive = Archive(takes=(*RECORDS.takes, "ead3", "inventory", "dc-csv", "mets"))
+        transfer(collection, tmp_path / "t", order=TransferOrder(archive=archive, selection=Selection(items=chosen)))
+        (sheet,) = {
+            scan.path for record in seen_by(collection, To.KEEPER).records() for scan in record.scans if scan.area
+        }
+    for part in ("open", "closed"):
+        data = tmp_path / "t" / part / "data"
+        held = [path for path in data.rglob("*") if path.is_file()]
+        assert Path(sheet).name not in {path.name for path in held}
+        assert not [path for path in held if Path(sheet).name.encode() in path.read_bytes()]
+        assert b"The scans are not in this part" in (data / "metadata" / "inventory.csv").read_bytes()
+
+
 def test_a_collection_is_rebuilt_from_the_open_part_with_the_scans_that_it_holds(home: Path, tmp_path: Path) -> None:
     handed_over(home, tmp_path / "t")
     rebuilt = rebuild(tmp_path / "again", tmp_path / "t" / "open", on_day=ON)

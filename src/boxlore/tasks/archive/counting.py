@@ -32,12 +32,10 @@ def count_items(making: Making) -> None:
     withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen.to.is_public)
     changes: list[list[str]] = []
     seen: set[str] = set()
-    closed: set[str] = set()
     with making.open(STATE, "what this part says of each item, for a later update") as out:
         out.writelines(as_csv([HEADING]))
         for record in making.records():
             seen.add(record.id)
-            closed |= {scan.id for scan in record.scans} if record.closed_scans else set()
             record = _taken(making, record)
             row = state_row(record, making.facts)
             out.writelines(as_csv([row]))
@@ -55,7 +53,7 @@ def count_items(making: Making) -> None:
     making.findings += making.handed_scans.findings if making.handed_scans else []
     making.items = [ident for ident in making.items if ident in seen]
     for record in making.records():
-        _scans(making, record, closed)
+        _scans(making, record)
     if making.earlier:
         _say_update(making, making.earlier, withdrawing, [*changes, *gone_rows(making.earlier, seen)], seen)
 
@@ -114,13 +112,11 @@ _WANTED = {"reco": "recordings", "pape": "recordings", "copi": "copies"}
 """The first letters of a folder of the payload -> the part of a transfer that an archive takes it by."""
 
 
-def _scans(making: Making, record: Record, closed: set[str]) -> None:
-    """Each scan once: one that shows several items goes only where all of them may go."""
-    if not making.archive.wants("scans"):
+def _scans(making: Making, record: Record) -> None:
+    """Each scan of a record once."""
+    if making.handed_scans is None or record.closed_scans:
         return
     for scan in record.scans:
-        if scan.id in closed or making.handed_scans is None:
-            continue
         path = packed_path(record, scan)
         if making.earlier and making.earlier.holds(path, scan.sha256):
             making.kept[path] = scan.sha256

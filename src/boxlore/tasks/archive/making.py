@@ -1,20 +1,20 @@
 """One part of a transfer in the making: what it is of, what it holds so far, and what it will not hold."""
 
+from collections import defaultdict
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import BinaryIO
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import TAKES, USUALLY, Archive
+from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
 from boxlore.exports.bag import Staged
 from boxlore.tasks.archive.scans_as_handed import HandedScans
-from boxlore.tasks.archive.transfer_updates import (
-    Earlier,
-)
+from boxlore.tasks.archive.transfer_updates import Earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import (
@@ -51,6 +51,8 @@ class Making:
     progress: Progress = QUIET
     handed_scans: HandedScans | None = None
     """In a part that takes scans: the scans as they are handed over."""
+    scans_kept_back: frozenset[str] = frozenset()
+    """What `scans_kept_back` says of this part: no record of it tells of these scans."""
     kept: dict[str, str] = field(default_factory=dict)
     """Of an update: the files that the archive has and keeps, by path, with their SHA-256."""
     has_changed: bool = True
@@ -69,6 +71,7 @@ class Making:
         """The records of the part. Raises CouldNot if the person asked to stop."""
         for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, self.items):
             go_on(self.progress)
+            record = _without_scans(record, self.scans_kept_back)
             yield self.handed_scans.record(record) if self.handed_scans else record
 
     def open(self, path: str, words: str) -> BinaryIO:
@@ -82,6 +85,26 @@ class Making:
     def put(self, path: str, words: str, pieces: Iterable[bytes]) -> None:
         with self.open(path, words) as out:
             out.writelines(pieces)
+
+
+def scans_kept_back(collection: Collection, seen: AudienceView) -> frozenset[str]:
+    """The ids of the scans that show several items, of which one is not handed over with its scans, be it chosen or
+    not: a sheet goes only where all that is on it may go."""
+    items_of: dict[str, set[str]] = defaultdict(set)
+    for scan, _, words in collection.store.words_of(["shows"]):
+        items_of[scan].add(SHOWS_WORDS.read(words).item)
+    shared = {scan: items for scan, items in items_of.items() if len(items) > 1}
+    on_sheets = sorted(ident for ident in set().union(*shared.values()) if collection.store.number_of(ident))
+    going = {record.id for record in seen.handed_over(EVERYTHING, on_sheets) if not record.closed_scans}
+    held = set(on_sheets) - going
+    return frozenset(scan for scan, items in shared.items() if items & held)
+
+
+def _without_scans(record: Record, kept_back: frozenset[str]) -> Record:
+    going = tuple(scan for scan in record.scans if scan.id not in kept_back)
+    if going == record.scans:
+        return record
+    return replace(record, scans=going, closed_scans=record.closed_scans or not going)
 
 
 def left_out_of(making: Making) -> list[str]:

@@ -23,7 +23,7 @@ from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
 from boxlore.tasks.archive.further_formats import check_settings, make_further
-from boxlore.tasks.archive.making import Making
+from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.transfer_bags import (
@@ -173,6 +173,7 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
     making.ident, making.made = run.ident, run.made
     making.beside = dict(_sound(run, making))
+    making.scans_kept_back = scans_kept_back(run.collection, seen)
     if run.order.archive.wants("scans"):
         making.handed_scans = HandedScans(
             run.collection.folder,
