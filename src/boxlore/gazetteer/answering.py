@@ -251,23 +251,30 @@ def _area_place(db: sqlite3.Connection, contexts: Sequence[LargerPart], year: in
         admin1_code=area.split(".")[1] if area else "",
         country=COUNTRY_NAMES.get(country, ""),
         country_code=country,
-        country_then=_then(smallest, country, area, year),
+        country_then=_then(db, smallest, country, area, year),
         box=smallest.box,
     )
 
 
-def _then(part: LargerPart, country: str, area: str, year: int | None) -> str:
-    """The state told, if there was one in that year; else the one that our tables have for the area or country."""
+def _then(db: sqlite3.Connection, part: LargerPart, country: str, area: str, year: int | None) -> str:
+    """The state told, if there was one in that year; else the one that our tables have for the area or country; of a
+    small natural feature, for all the towns around its middle, if these had one state."""
     if part.former is not None and _in_time(part.former, year):
         return part.former.name
     south, west, north, east = part.box if part.natural else (0.0, 0.0, 180.0, 360.0)
-    if north - south <= SMALL_FEATURE:
-        return governed_by(country, year, point=((south + north) / 2, (west + east) / 2))
-    return governed_by(country, year, area1=area.split(".")[1] if area else "")
+    if year is None or north - south > SMALL_FEATURE:
+        return governed_by(country, year, area1=area.split(".")[1] if area else "")
+    query = """SELECT DISTINCT area1, area2, lat, lon FROM place
+        WHERE country = ? AND lat BETWEEN ? AND ? AND lon BETWEEN ? AND ?"""
+    states = {
+        governed_by(country, year, area1=area1, area2=area2, point=(lat, lon))
+        for area1, area2, lat, lon in db.execute(query, (country, south, north, west, east))
+    } or {governed_by(country, year)}
+    return states.pop() if len(states) == 1 else ""
 
 
 SMALL_FEATURE = 1.0
-"""Degrees, north to south, of a mountain or an island that one state will have governed whole."""
+"""Degrees, north to south, of a mountain or an island of which the towns around its middle speak."""
 
 
 def _in_time(former: Former, year: int | None) -> bool:

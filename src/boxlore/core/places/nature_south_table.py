@@ -292,7 +292,7 @@ BG GR TR: river Maritsa=Evros=Meriç=Hebrus 41.9 25.6 1.2; Stara Planina=Balkan 
 GR BG: river Struma=Strymon 41.8 23.2 .7; Rhodope=Rhodopes=Rhodope Mountains=Rodopi 41.6 24.6 .6
 BG: island Iskar 43.0 23.9; Vitosha 42.56 23.28; Rila=Rila Mountains 42.15 23.5; Shipka Pass=Shipka=Schipka 42.75
  25.32; Musala 42.18 23.585; Pirin 41.75 23.4
-GR: island Axios 40.9 22.6; Aliakmon 40.2 21.7; Pineios=Peneios 39.7 22.2; Mount Parnassus=Parnassos=Parnass 38.53
+GR: island Kastellorizo=Castelrosso=Castellorizo 36.14 29.58; Axios 40.9 22.6; Aliakmon 40.2 21.7; Pineios=Peneios 39.7 22.2; Mount Parnassus=Parnassos=Parnass 38.53
  22.62; Mount Ida=Psiloritis 35.23 24.77; Taygetus=Taygetos 36.95 22.35; Hymettus=Ymittos 37.95 23.8; Meteora 39.72
  21.63; Delphi (ruins) 38.48 22.5; Cape Sounion=Sounion=Cape Sunium 37.65 24.02; Marathon plain 38.12 23.95;
  Thermopylae 38.8 22.54; Monemvasia rock 36.69 23.05; Mani=Mani Peninsula=Maina 36.6 22.4; Boeotia 38.4 23.1; Arcadia
@@ -315,7 +315,7 @@ TR: river Sea of Marmara=Marmara=Marmarameer 40.7 28.2 .6; Gallipoli Peninsula=G
  Yarımadası=Suvla=Suvla Bay=Cape Helles=Lone Pine=Chunuk Bair 40.25 26.3 .25; Lake Van 38.6 42.9 .5; Taurus
  Mountains=Toros 37.0 33.0 2; Cilicia=Kilikien 37.0 35.5 .7; Cappadocia=Kappadokien 38.6 34.8 .6;
  Anatolia=Anatolien=Anadolu=Asia Minor=Kleinasien 39.0 33.0 4; Pontus=Pontos=Pontic coast 40.8 38.5 1.5
-TR: island Kastellorizo=Castelrosso 36.14 29.58; Princes' Islands=Prinkipo=Büyükada=Princes Islands 40.87 29.1;
+TR: island Princes' Islands=Prinkipo=Büyükada=Princes Islands 40.87 29.1;
  Golden Horn=Haliç 41.03 28.95; Uludağ=Mysian Olympus=Mount Uludag 40.07 29.22; Musa Dagh=Musa Dağ 36.1 35.95;
  Imbros=Imroz=Gökçeada 40.17 25.85; Tenedos=Bozcaada 39.82 26.05
 CY: island Cyprus coast 35.0 33.0

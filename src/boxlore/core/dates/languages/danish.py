@@ -192,7 +192,7 @@ DANISH = Language(
         "pentecost": "pinse|pinsen|pinsedag",
         "whit monday": "anden pinsedag",
         "midsummer": "sankthansdag|st hans|sct hans|sankt hans|sankthans|skt hans|midsommer|midsommerdag",
-        "midsummer eve": "sankthansaften|st hansaften|sct hansaften|sankt hans aften|skt hansaften|skt hans aften|midsommeraften|sct hans aften|st hans aften",
+        "midsummer eve": "sankt hans|st hans|sct hans|skt hans|midsommer|sankthansaften|st hansaften|sct hansaften|sankt hans aften|skt hansaften|skt hans aften|midsommeraften|sct hans aften|st hans aften",
         "martinmas": "mortensdag|sankt mortens dag",
         "ash wednesday": "askeonsdag",
         "shrove tuesday": "hvide tirsdag",
