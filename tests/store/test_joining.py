@@ -81,9 +81,9 @@ class Desk:
         self.write(act, statements=tuple(made), readings=((made[1].id, meant),))
         return made[1]
 
-    def write(self, act: str, **what: object) -> None:
+    def write(self, act: str, line: str = "", **what: object) -> None:
         self.store.write(
-            Change(act=act, what=f"told by {self.name}", by=self.name, recorded_at=self.clock.now(), **what)
+            Change(act=act, what=line or f"told by {self.name}", by=self.name, recorded_at=self.clock.now(), **what)
         )  # type: ignore[arg-type]  # rows by name
 
     def rows(self) -> list[tuple[str, str]]:
@@ -195,6 +195,40 @@ def test_a_correction_of_what_was_struck_is_struck(desks: list[Desk]) -> None:
         assert desk.rows() == []
         assert b"owed us" not in desk.store.path.read_bytes()
     assert leida.tables() == aksel.tables()
+
+
+def test_no_line_of_an_act_brings_struck_words_back(desks: list[Desk]) -> None:
+    """Neither that of the telling, nor that of its undoing, nor another that repeats them."""
+    leida, aksel, _ = desks
+    first = leida.tell(ITEMS[0], "a dock hand")
+    aksel.join(leida)
+    second = aksel.tell(ITEMS[0], "Ants, who owed us money", first.id)
+    undoing = aksel.clock.new_id()
+    aksel.write(undoing, "taken back: Ants", withdraws=(second.act,))
+    aksel.write(aksel.clock.new_id(), "again: Ants", withdraws=(undoing,))
+    settled = Settlement(
+        id=aksel.clock.new_id(), subject=ITEMS[0], field="story", outcome="use", weighed=(second.id,), chosen=second.id
+    )
+    aksel.write(aksel.clock.new_id(), "settled: Ants, who owed us money", settlements=(settled,))
+    leida.strike([first.id])
+    leida.join(aksel)
+    lines = [what for (what,) in leida.store.db.execute("SELECT what FROM act")]
+    assert lines == ["struck"] * 5
+
+
+def test_what_is_struck_there_meanwhile_waits_for_the_next_joining(desks: list[Desk]) -> None:
+    """The other copy is read as it was when it was opened."""
+    leida, aksel, _ = desks
+    kept, struck = (aksel.tell(ITEMS[0], words) for words in ("a dock hand", "Ants, who owed us money"))
+    leida.join(aksel)
+    with joining.copy_to_join(aksel.store.folder, COLLECTION) as there:
+        assert joining.to_strike(leida.store.db, joining.forms_struck(leida.store.db, there)) == []
+        aksel.store.writer.do(
+            lambda db: db.execute("INSERT INTO tombstone VALUES (?, 'item', '', 'story', '', '', 1)", (struck.id,))
+        )
+        assert joining.join(leida.store, there, "leida", leida.clock.now(), lambda joined: None).tombstones == 0
+    leida.join(aksel)
+    assert [ident for ident, _ in leida.rows()] == [kept.id]
 
 
 def test_a_person_whom_only_struck_words_brought_does_not_come(desks: list[Desk]) -> None:

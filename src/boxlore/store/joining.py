@@ -16,7 +16,8 @@ log is the union of both by id, and what is in force follows from it as it alway
   (`forms_struck`): rows of this log by a strike of its own (`strike`), before anything is taken in; rows of the other
   are never written here. Their tombstones are the union too. So a correction made there of what was struck here is
   struck, and a person whom only such rows brought goes with them.
-- An act whose line is blanked in one copy is blank in both, for the line may repeat struck words.
+- An act whose line is blanked in one copy is blank in both, for the line may repeat struck words; so are the lines of
+  what undid or redid them, and whatever else repeats them.
 - A number given twice. Each working copy numbers in a series of its own, so this comes only of a folder that was copied
   by hand. Both rows stand; `twice` names the two items, and the keeper gives the later one a new number.
 
@@ -48,7 +49,7 @@ from boxlore.store.row_sums import row_sum
 from boxlore.store.rows import COLUMNS, MEANT, reading_of, statement_of
 from boxlore.store.schema import VERSION, version_of
 from boxlore.store.strike import with_what_follows
-from boxlore.store.strike_rewriting import STRUCK, TOMB
+from boxlore.store.strike_rewriting import STRUCK, TOMB, acts_of, blank_lines, quiet_acts
 
 _COLUMNS = ", ".join(COLUMNS)
 _READING = "statement, act, kind, value, reader, settings, asks, confirmed, recorded_at, sum"
@@ -102,10 +103,12 @@ class Joined:
 
 @contextmanager
 def copy_to_join(folder: Path, collection: str) -> Iterator[sqlite3.Connection]:
-    """Context: the database of another working copy, opened for reading. Raises CouldNot, WrongUse if it is none."""
+    """Context: the database of another working copy, read as it was when it was opened, for somebody may go on telling
+    and striking there. Raises CouldNot, WrongUse if it is none."""
     path = folder / DATABASE
     check_file(path)
     with errors_in_words(path), closing(connect_to_read(path)) as there:
+        there.execute("BEGIN")
         if version_of(there) != VERSION:
             raise CouldNot(f"{path} was written by an older Boxlore.", "Open it once with this one, there or here.")
         if there.execute("SELECT value FROM meta WHERE name = 'collection'").fetchone() != (collection,):
@@ -210,11 +213,10 @@ def _take_tombstones(here: sqlite3.Connection, there: sqlite3.Connection, refuse
 
 
 def _take_acts(here: sqlite3.Connection, there: sqlite3.Connection, refused: set[str]) -> tuple[int, tuple[str, ...]]:
-    """The acts; the lines of those that told what is refused, or that are blank there, are blank here. Returns how
-    many came, and by whom."""
+    """The acts; the lines of those that told, undid or redid what is refused, that repeat its words, or that are blank
+    there, are blank here. Returns how many came, and by whom."""
     known = {act for (act,) in here.execute("SELECT id FROM act")}
-    told = "SELECT DISTINCT act FROM statement WHERE id IN (SELECT value FROM json_each(?))"
-    quiet = {act for (act,) in there.execute(told, (json.dumps(sorted(refused)),))}
+    quiet = acts_of(there, refused)
     quiet |= {act for (act,) in there.execute("SELECT id FROM act WHERE what = ?", (STRUCK,))}
     rows = [
         (act, STRUCK if act in quiet else what, at, by)
@@ -222,7 +224,9 @@ def _take_acts(here: sqlite3.Connection, there: sqlite3.Connection, refused: set
         if act not in known
     ]
     here.executemany("INSERT INTO act (id, what, recorded_at, by) VALUES (?, ?, ?, ?)", rows)
-    here.executemany("UPDATE act SET what = ? WHERE id = ? AND what <> ?", [(STRUCK, act, STRUCK) for act in quiet])
+    blank_lines(here, quiet)
+    words = "SELECT words FROM statement WHERE id IN (SELECT value FROM json_each(?))"
+    quiet_acts(here, [told for (told,) in there.execute(words, (json.dumps(sorted(refused)),))])
     return len(rows), tuple(dict.fromkeys(row[3] for row in rows))
 
 

@@ -20,7 +20,7 @@ while another program holds a lock on the file or on a backup.
 
 import json
 import sqlite3
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from pathlib import Path
 
@@ -51,9 +51,9 @@ _DROP_DRAFTS = "DELETE FROM draft WHERE subject = ? AND field = ?"
 
 _ACTS = """
     WITH RECURSIVE touched (act) AS (
-        SELECT act FROM statement WHERE id = ?
+        SELECT act FROM statement WHERE id IN (SELECT value FROM json_each(?))
         UNION SELECT w.act FROM withdrawal w JOIN touched t ON w.withdraws = t.act)
-    UPDATE act SET what = ? WHERE id IN (SELECT act FROM touched)"""
+    SELECT act FROM touched"""
 
 
 def is_pending(db: sqlite3.Connection) -> bool:
@@ -195,10 +195,15 @@ def blank_lines(db: sqlite3.Connection, acts: Iterable[str]) -> int:
     return sum(db.execute(query, (STRUCK, act, STRUCK)).rowcount for act in acts)
 
 
-def delete_statements(db: sqlite3.Connection, ids: Iterable[str]) -> None:
+def acts_of(db: sqlite3.Connection, ids: Collection[str]) -> set[str]:
+    """The acts that made, undid or redid statements: the line of each may repeat their words."""
+    return {act for (act,) in db.execute(_ACTS, (json.dumps(sorted(ids)),))}
+
+
+def delete_statements(db: sqlite3.Connection, ids: Collection[str]) -> None:
     """Delete statements with their readings, and blank the lines of the acts that made, undid or redid them."""
+    blank_lines(db, acts_of(db, ids))
     for ident in ids:
-        db.execute(_ACTS, (ident, STRUCK))
         db.execute("DELETE FROM reading WHERE statement = ?", (ident,))
         db.execute("DELETE FROM statement WHERE id = ?", (ident,))
 
