@@ -42,6 +42,17 @@ def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     assert any(row["person"] == "Kristjan Tamm" and row["fact"] == "died" for row in lives)
 
 
+def test_a_contradiction_of_a_life_alone_has_a_row_of_its_own(run, bare) -> None:  # type: ignore[no-untyped-def]
+    folder = bare(1)
+    assert run("-c", folder, "tell", "TRA-0001", "person", "Ants Saar")[0] == 0
+    for field, words in (("born", "1910"), ("died", "1905")):
+        assert run("-c", folder, "people", "tell", "Ants Saar", field, words)[0] == 0
+    code, out, _ = run("-c", folder, "evidence", "--all", "--json")
+    circles = [row for row in rows(out) if set(row) == {"contradiction"}]
+    assert code == 1 and len(circles) == 1
+    assert any("1905" in str(claim) for claim in circles[0]["contradiction"])  # type: ignore[attr-defined]  # a list
+
+
 def test_beside_the_record_of_an_item_without_a_date(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     out = run("-c", demo, "show", "TRA-0020")[1]
     assert "  Worked out: between 1969 and 1979  (why: boxlore evidence TRA-0020 --why)" in out

@@ -46,6 +46,11 @@ def test_the_longer_name_counts_and_words_that_only_hold_one_do_not() -> None:
     assert kinds_in("a cargo of nothing") == ()
 
 
+def test_what_is_denied_or_copied_tells_nothing() -> None:
+    for words in ("This is not a carte de visite", "a modern copy of an ambrotype", "isn't a cabinet card"):
+        assert kinds_in(words) == (), words
+
+
 def test_a_copy_may_be_younger_than_its_picture() -> None:
     of = (Related(kind="same_picture", number="X"),)
     copied = told("process", "chromogenic print"), told("note", "sticker: kodachrome")

@@ -39,6 +39,11 @@ CASES = [
     ("She was 4 years old.", "about 1970", False), ("She was 4 years old.", "about 1990", True),
     ("Mia looks about five", "1990", True), ("Mia looks about five", "1971", False),
     ("nobody is 5", "1990", False), ("Mia, age 3", "1960", True),
+    # whose age it is: another thing's, another person's, none at all; and a comparison is no age
+    ("The dog was five years old", "1990", False), ("Mia's dog was five years old", "1990", False),
+    ("My brother Jack, aged five", "1990", False), ("the house, 5 years old", "1990", False),
+    ("Mia, who was not aged five", "1990", False), ("Mia looks about five years older", "1990", False),
+    ("Here Mia must have been about five years old", "1990", True), ("aged five", "1990", True),
 ]  # fmt: skip
 
 

@@ -44,6 +44,8 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
     circles = _items(found, wanted, chosen)
     if chosen["everything"] and not wanted:
         _lives(found, chosen)
+        if chosen["as_json"]:
+            _of_no_item(found, circles)
         circles = list(found.worked.circles)
     if circles and not chosen["as_json"]:
         output.say(f"{several(len(circles), 'contradiction')}:")
@@ -65,7 +67,7 @@ def _items(found: Evidence, wanted: set[str], chosen: dict[str, Any]) -> list[Ci
             not worked.edtf or _is_told(record.edtf, worked)
         ):
             continue
-        count += 1
+        count += bool(worked.edtf)
         mark = record.mark.short if record.mark else ""
         if chosen["as_json"]:
             output.row({"number": record.number, "mark": mark or None, **_json(worked)})
@@ -92,6 +94,13 @@ def _lives(found: Evidence, chosen: dict[str, Any]) -> None:
                     output.row({"person": person.name, "fact": word, **_json(worked)})
                 else:
                     _lines(f"{person.name}, {word}", worked, why=chosen["why"])
+
+
+def _of_no_item(found: Evidence, of_items: list[Circle]) -> None:
+    """A row for each contradiction that is of lives alone, and stands in no item's row."""
+    for circle in found.worked.circles:
+        if all(circle is not other for other in of_items):
+            output.row({"contradiction": [_claim(claim) for claim in circle.claims]})
 
 
 def _json(worked: Proposal) -> dict[str, object]:

@@ -2,7 +2,8 @@
 
 The years are those of the thing. A picture was taken before its print was made, so that the last years bound it always;
 the first years do where the thing was in the camera, or where nothing says that it is a copy of another. A later print
-of an old negative is known of no one, so that all of it is likely and never sure.
+of an old negative is known of no one, so that all of it is likely and never sure. What is said not to be such a thing,
+or to be a copy or an imitation of one, tells nothing of its years.
 """
 
 import re
@@ -18,6 +19,12 @@ from boxlore.core.statements import Sure, fold
 TOLD = ("process", "note", "condition")
 COPIES = ("same_picture", "print_from", "detail_of")
 """Kinds of relation that say that the thing may be a later copy."""
+
+_IS_ANOTHER = re.compile(
+    r"\b(?:not|no|never|neither|nor|cannot|\w+n['’]t|cop(?:y|ies|ied)|modern|reprint\w*|reproduc\w+|facsimile\w*|"
+    r"replica\w*|imitation\w*|fake\w*|instead|like|as if)\b"
+)
+"""Words that say that something is not the thing that is named beside them."""
 
 
 def clues(record: Record) -> Iterator[Claim]:
@@ -40,7 +47,7 @@ def kinds_in(words: str) -> tuple[Made, ...]:
     """The rows whose name stands in the words; a name that is part of a longer one there (“divided back” in “undivided
     back” and the like) is left out."""
     folded = fold(words)
-    if not _any_name().search(folded):
+    if not _any_name().search(folded) or _IS_ANOTHER.search(folded):
         return ()
     named = [(match.span(), made) for pattern, made in _patterns() for match in pattern.finditer(folded)]
     whole = [

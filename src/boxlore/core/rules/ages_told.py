@@ -2,7 +2,8 @@
 
 Derived: an age in whole years is the time from birth to picture, give or take a year for the birthday; “about” allows
 two years more (common practice, no source). The age is taken to be that of the person named last before it in the
-same sentence, else of the only person in the picture; if there are several, nothing is said.
+same sentence, else of the only person in the picture; if there are several, nothing is said, nor where anything else
+stands between (“the dog was five years old”, “my brother Jack, aged five”), or an age is denied or compared.
 
     age    = [about] ("age" / "aged" / "at age" / "at the age of") [about] number
            / "look" ["s" / "ed" / "ing"] about number
@@ -40,8 +41,14 @@ _AGE = re.compile(
     + _NUMBER.format("looks")
     + r"|"
     + _NUMBER.format("before")
-    + r"[ -](?:years?[ -]old|year-old|years? of age))\b"
+    + r"[ -](?:years?[ -]old|year-old|years? of age))\b(?! years? (?:older|younger))"
 )
+_PLAIN = frozenset(
+    "a about all already always and around as at be been but could even for had has have he her here him his i in is "
+    "just looks looked may me might must of on only perhaps photo photograph picture she still taken that the then "
+    "there this was were when who will would year".split()
+)
+"""Words that may stand between a name and the age of its bearer: none of them names anybody or anything else."""
 _TOLD = ("story", "inscription", "occasion", "title", "note")
 
 
@@ -92,15 +99,15 @@ def _whose(view: StatementView, age: AgeTold, registered: list[Person]) -> Perso
     """The person whose age it is (see the top of the file); None if that is not clear."""
     before = re.split(r"[.;!?]", fold(view.words)[: age.at])[-1]
     named = [
-        (before.rfind(fold(form)), person)
+        (match.end(), person)
         for person in registered
         for call in (*person.calls, person.name)
         for form in (call, call.split()[0] if call else "")
-        if form and re.search(rf"(?<!\w){re.escape(fold(form))}(?!\w)", before)
+        if form
+        for match in re.finditer(rf"(?<!\w){re.escape(fold(form))}(?!\w)", before)
     ]
-    if named:
-        return max(named, key=lambda pair: pair[0])[1]
-    return registered[0] if len(registered) == 1 else None
+    ends, person = max(named, key=lambda pair: pair[0], default=(0, registered[0] if len(registered) == 1 else None))
+    return person if _PLAIN.issuperset(re.findall(r"\w+", before[ends:])) else None
 
 
 def _days(date: DateReading | None) -> tuple[int, int] | None:
