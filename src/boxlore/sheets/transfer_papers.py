@@ -86,7 +86,8 @@ def gift_pdf(deed: Deed, *, paper: str) -> bytes:
         ("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1),
     )
     parts = (*parts, ("Copies of this deed", EXTRACT if deed.is_extract else TWICE, 1))
-    return _form("Deed of gift", parts, ("For the donor", "For the archive"), deed.on_day, paper)
+    signed_by = () if deed.is_extract else ("For the donor", "For the archive")
+    return _form("Deed of gift", parts, signed_by, deed.on_day, paper)
 
 
 def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:

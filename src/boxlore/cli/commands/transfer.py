@@ -74,7 +74,7 @@ NOTHING = "Nothing was packed."
     "--update",
     "earlier",
     type=GivenPath(exists=True),
-    help="The folder of an earlier transfer: only what is new or changed since.",
+    help="The folder of an earlier transfer: the records anew, and of the files those that it had not.",
 )
 @click.option("--wanted", is_flag=True, help="Only what the archive has said that it wants (see offer).")
 @click.option("--anyway", is_flag=True, help="Leave out the records that cannot be valid, and hand over the rest.")

@@ -216,7 +216,7 @@ TASKS = {
             *which(),
             Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
             file_blank(collection, "archive", "The archive’s own settings", "", "archive.toml. May stay empty."),
-            folder_blank(collection, "earlier", "An earlier transfer to update", "", "Then only what changed."),
+            folder_blank(collection, "earlier", "An earlier transfer to update", "", "Then only new files go."),
             Blank("split", "How large may one part be?", "0",
                   choices=(("0", "any size"), ("4000000000", "4 GB, for a stick"), ("700000000", "700 MB"))),
             Blank("read", "Have you read who is named (names-found.csv)?", "no", choices=YES_NO),
