@@ -96,11 +96,23 @@ def test_a_folder_copied_by_hand_is_numbered_anew_only_when_agreed(first: Path, 
     assert state(second) == state(first)
 
 
-def test_a_joining_that_was_stopped_goes_on(first: Path, tmp_path: Path) -> None:
-    class Stopped(Quiet):
-        def stopped(self) -> bool:
-            return True
+class Stopped(Quiet):
+    def stopped(self) -> bool:
+        return True
 
+
+def test_a_joining_that_was_stopped_goes_on_where_two_scans_have_one_name(first: Path, tmp_path: Path) -> None:
+    second = tmp_path / "aksel"
+    make_working_copy(second, first, QUIET, series="A")
+    take(first, tmp_path / "farm_f.jpg", 80)
+    take(second, tmp_path / "regatta_f.jpg", 70)
+    assert joined(first, second, Stopped(), new_numbers=True).stopped
+    assert joined(first, second).files == 1
+    assert len({data for _, data in state(first)[1]}) == 3
+    assert joined(first, second).files == 0
+
+
+def test_a_joining_that_was_stopped_goes_on(first: Path, tmp_path: Path) -> None:
     second = tmp_path / "aksel"
     make_working_copy(second, first, QUIET)
     take(second, tmp_path / "regatta_f.jpg", 70)

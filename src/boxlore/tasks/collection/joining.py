@@ -6,6 +6,7 @@ series letters by which that does not happen.
 """
 
 import os
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from functools import partial
@@ -137,11 +138,11 @@ def _copy_files(
     progress.begin("Copying", len(scans) + len(beside))
     act = collection.act("where scans lie whose names other scans have here")
     for scan, facts in scans:
-        target = collection.folder / facts.path
-        if target.exists():
-            target = _free(target)
+        target = named = collection.folder / facts.path
+        if named.exists():
+            target = _free(named)
+        if _copy(other / facts.path, target, facts.sha256, result, progress) and target != named:
             _state_place(act, scan, replace(facts, path=target.relative_to(collection.folder).as_posix()))
-        _copy(other / facts.path, target, facts.sha256, result, progress)
     act.done()
     for source in beside:
         target = collection.folder / source.relative_to(other)
@@ -165,12 +166,14 @@ def _missing_scans(
 ) -> Iterator[tuple[str, FileFacts]]:
     """(id, facts) of every scan whose bytes do not lie here under its name, and may lie there."""
     home = collection.folder.resolve()
+    of_path = Counter(facts.path for _, facts in collection.store.scans())
     for scan, facts in collection.store.scans():
+        is_unsure = scan not in known or of_path[facts.path] > 1  # a joining that was stopped left two by one name
         target = Path(os.path.normpath(home / facts.path))
         if not target.is_relative_to(home):
             if not target.exists():
                 result.outside.append(facts.path)
-        elif not target.exists() or (scan not in known and sha256_of(target) != facts.sha256):
+        elif not target.exists() or (is_unsure and sha256_of(target) != facts.sha256):
             if (other / facts.path).is_file():
                 yield scan, facts
             elif scan not in known:
@@ -197,21 +200,24 @@ def _state_place(act: Act, scan: str, facts: FileFacts) -> None:
     act.state(subject, "file", FILE_WORDS.write(facts), replaces=stood[-1].id)
 
 
-def _copy(source: Path, target: Path, sha256: str, result: JoinedCopies, progress: Progress) -> None:
-    """Copy one file, unless the task was stopped, or a disk that takes nothing has stopped it."""
+def _copy(source: Path, target: Path, sha256: str, result: JoinedCopies, progress: Progress) -> bool:
+    """Copy one file, unless the task was stopped, or by a disk that takes nothing. Returns whether it was copied."""
     result.stopped = result.stopped or progress.stopped()
     if result.stopped:
-        return
+        return False
+    is_copied = False
     try:
         target.parent.mkdir(parents=True, exist_ok=True)
         copy_proved(source, target, sha256 or sha256_of(source))
         result.files += 1
+        is_copied = True
     except BoxloreError as error:
         result.faults.append(str(error))
         result.stopped = isinstance(error, CouldNot) and error.everywhere
     except OSError as error:
         result.faults.append(str(could_not(error, target)))
     progress.step()
+    return is_copied
 
 
 def make_working_copy(folder: Path, other: Path, progress: Progress, *, series: str = "") -> JoinedCopies:
