@@ -1,10 +1,13 @@
 """What was worked out, as EDTF (level 2, one of a set) and in the words of DACS 2.4."""
 
+from dataclasses import replace
 from datetime import date
 
-from tests.core.evidence.family import item, told, worked_out
+from tests.core.evidence.family import item, person, row, told, worked_out
 from tests.every_row import every_row
 
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.claims import of_birth, of_death
 from boxlore.core.evidence.proposals import edtf_between, proposal
 
 BETWEEN = (
@@ -43,3 +46,15 @@ def test_what_the_keeper_has_settled_is_no_contradiction_any_more() -> None:
     left_open = item("i", told("date", "1921"), told("date", "1925"), undecided=True)
     worked = worked_out([left_open])
     assert not worked.circles and proposal(worked, "item i").edtf == "[1921..1925]"
+
+
+def test_a_year_that_is_a_slip_bounds_nothing_beyond_what_a_date_can_be() -> None:
+    people = [person("Mari", died="1933"), person("Kadri", died="1990")]
+    value = {year: DateReading.from_edtf(year) for year in ("0050", "9950")}
+    rows = [
+        replace(row("Mari", "died", "0050"), value=value["0050"]),
+        replace(row("Kadri", "born", "9950"), value=value["9950"]),
+    ]
+    worked = worked_out([], people, rows)
+    assert proposal(worked, of_birth("Mari")).edtf == "[..0050]"
+    assert proposal(worked, of_death("Kadri")).edtf == "[9950..]"

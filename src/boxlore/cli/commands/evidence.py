@@ -7,7 +7,6 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.dates.calendars import from_number
-from boxlore.core.errors import WrongUse
 from boxlore.core.evidence.claims import Claim
 from boxlore.core.evidence.proposals import Proposal
 from boxlore.core.evidence.working_out import Circle
@@ -33,8 +32,8 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
     From what is told: dates, lives, kin, ages, occasions, relations, names written on it, and the thing itself
     (process, mount, postcard back). It is a proposal; nothing told is changed. Exit 1 if something cannot be all so.
     """
-    if chosen["teller"] and (items or chosen["why"] or chosen["everything"]):
-        raise WrongUse("--ask is used alone, so nothing was done.", "Leave out ITEM, --why and --all.")
+    if chosen["teller"]:
+        options.refuse_given(ctx, "with --ask", "items", "why", "everything")
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         wanted = {subject.id for item in items for subject in find_items(collection, item)}
         found = gather(collection)

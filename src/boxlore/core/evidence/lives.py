@@ -6,7 +6,7 @@ parent is 12 to 70 years old at a birth, and a father dead for at most ten month
 picture of somebody after death is a copy, a grave or a mistake: that clue is likely, and never sure.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates.reading import DateReading
@@ -38,8 +38,8 @@ class ToldOfPerson:
     teller: str = ""
 
 
-LIFE_FIELDS: Mapping[str, str] = {"born": "born", "died": "died", "buried": "buried"}
-PARENT_FIELDS: Mapping[str, str] = {"father": "father", "mother": "mother"}
+LIFE_FIELDS = ("born", "died", "buried")
+PARENT_FIELDS = ("father", "mother")
 
 
 def clues_of_lives(people: Registry, rows: Iterable[ToldOfPerson]) -> Iterator[Claim]:
@@ -48,7 +48,7 @@ def clues_of_lives(people: Registry, rows: Iterable[ToldOfPerson]) -> Iterator[C
         person = people[row.person]
         claim = Claim(words="", source=row.source, sure=row.sure, teller=row.teller)
         if row.field in LIFE_FIELDS and isinstance(row.value, DateReading) and row.value.edtf:
-            says = f"{person.name} {'was ' * (row.field != 'died')}{LIFE_FIELDS[row.field]} “{row.words}”"
+            says = f"{person.name} {'was ' * (row.field != 'died')}{row.field} “{row.words}”"
             if row.field == "born":
                 yield dated(replace(claim, words=says), of_birth(person.id), row.value.edtf)
             else:

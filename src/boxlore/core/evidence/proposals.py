@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass
 
-from boxlore.core.dates.calendars import from_number
+from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.evidence.claims import Claim
+from boxlore.core.evidence.claims import YEAR, Claim
 from boxlore.core.evidence.working_out import Circle, WorkedOut
 
 
@@ -31,11 +31,17 @@ class Proposal:
     @property
     def years(self) -> float | None:
         """How many years it leaves open, None for no end."""
-        return None if self.first is None or self.last is None else (self.last - self.first + 1) / 365.2425
+        return None if self.first is None or self.last is None else (self.last - self.first + 1) / YEAR
+
+
+FIRST_DAY, LAST_DAY = to_number(1, 1, 1), to_number(9999, 12, 31)
+"""The days that a date can be; a life beside the year 50 or 9950, which is a slip, may come to others."""
 
 
 def proposal(worked: WorkedOut, day: str) -> Proposal:
     first, last = worked.bounds(day)
+    first = first if first is not None and first >= FIRST_DAY else None
+    last = last if last is not None and last <= LAST_DAY else None
     return Proposal(first, last, worked.because(day), worked.circles_of(day))
 
 
