@@ -58,6 +58,11 @@ def bag_info(bag: Path) -> dict[str, str]:
     return values
 
 
+def payload_of(manifest: Path) -> dict[str, str]:
+    """Path -> digest, as a payload manifest in UTF-8 has them (2.1.3); none where it is not there."""
+    return _lines(_Bag(manifest.parent), manifest, is_tag=False) if manifest.is_file() else {}
+
+
 def verify_bag(folder: Path) -> list[Finding]:
     """A finding for each way in which a bag is not whole or not as the standard has it; every listed file is read."""
     bag = _Bag(folder)

@@ -264,3 +264,66 @@ def test_a_recording_goes_once_and_one_that_is_gone_is_withdrawn(mine: Collectio
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling())
     transfer(mine, tmp_path / "4", order=TransferOrder(archive=no_sound, earlier=tmp_path / "3"))
     assert not any("papers" in row[2] for row in why(tmp_path / "4", "closed"))
+
+
+def kept(package: Path, part: str) -> set[str]:
+    """The files that an archive keeps, by their names, and those that come with the update."""
+    data = package / part / "data"
+    listed = {row["File"] for row in table(data / "metadata" / "files.csv")}
+    brought = {path.relative_to(data).as_posix() for path in data.rglob("*.*")}
+    return {path.rpartition("/")[2] for path in listed | brought if not path.startswith(("metadata/", "forms/"))}
+
+
+def test_an_archive_that_takes_less_keeps_what_it_may_have_and_no_more(mine: Collection, tmp_path: Path) -> None:
+    papers = mine.folder / "papers"
+    papers.mkdir(exist_ok=True)
+    (papers / "stays.txt").write_text("signed", "utf-8")
+    (papers / "taken back.txt").write_text("signed too", "utf-8")
+    every = replace(MUSEUM, takes=(*MUSEUM.takes, "copies"))
+    transfer(mine, tmp_path / "1", order=TransferOrder(archive=every))
+    (papers / "taken back.txt").unlink()
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "archive:2060-01-01")
+    less = replace(MUSEUM, takes=("dublin-core", "rdf"))
+    transfer(mine, tmp_path / "2", order=TransferOrder(archive=less, earlier=tmp_path / "1"))
+    assert kept(tmp_path / "2", "open") == {"TRA-0001_f.jpg", "TRA-0001_b.jpg"}
+    asked = {row[2] for row in why(tmp_path / "2") if row[0] == "delete" and "/" in row[2]}
+    copied = "copies/box-1/folder-1/TRA-0002"
+    assert asked == {
+        f"{copied}_f.jpg", f"{copied}_b.jpg", "copies/contents.csv", "scans/TRA-0002_f.jpg", "scans/TRA-0002_b.jpg",
+        "metadata/",
+    }  # fmt: skip
+    assert {row for row in why(tmp_path / "2", "closed") if row[0] == "delete"} == {
+        ("delete", "withdrawn", "papers/taken back.txt", "")
+    }
+    numbered = {f"TRA-000{number}_{side}.jpg" for number in (1, 2, 3) for side in "fb"}
+    assert kept(tmp_path / "2", "closed") == {*numbered, "contents.csv", "stays.txt"}
+
+
+def test_a_choice_after_a_whole_transfer_withdraws_nothing(mine: Collection, tmp_path: Path) -> None:
+    papers = mine.folder / "papers"
+    papers.mkdir(exist_ok=True)
+    (papers / "agreement.txt").write_text("signed", "utf-8")
+    every = replace(MUSEUM, takes=(*MUSEUM.takes, "copies"))
+    transfer(mine, tmp_path / "1", order=TransferOrder(archive=every))
+    Teller(mine).tell(find_item(mine, "TRA-0002"), "story", "Told since.", Telling(audience="anyone"))
+    chosen = Selection(items=("TRA-0002",))
+    order = TransferOrder(archive=every, earlier=tmp_path / "1", selection=chosen)
+    transfer(mine, tmp_path / "2", order=order)
+    for part in ("open", "closed"):
+        assert [row for row in why(tmp_path / "2", part) if row[0] == "delete"] == []
+        assert kept(tmp_path / "2", part) == kept_of_whole(tmp_path / "1", part)
+
+
+def kept_of_whole(package: Path, part: str) -> set[str]:
+    data = package / part / "data"
+    return {path.name for path in data.rglob("*.*") if path.relative_to(data).parts[0] != "metadata"}
+
+
+def test_the_descriptions_to_replace_are_those_that_there_were(mine: Collection, tmp_path: Path) -> None:
+    for name, takes in (("1", ("dublin-core", "rdf", "forms")), ("2", ("dublin-core", "rdf"))):
+        transfer(mine, tmp_path / name, order=TransferOrder(archive=Archive(takes=takes)))
+        registry.set_audience(mine, find_item(mine, f"TRA-000{name}"), "archive:2060-01-01")
+        order = TransferOrder(archive=Archive(takes=takes), earlier=tmp_path / name)
+        transfer(mine, tmp_path / f"{name}-update", order=order)
+    folders = [{row[2] for row in why(tmp_path / f"{name}-update") if row[2].endswith("/")} for name in ("1", "2")]
+    assert folders == [{"metadata/", "forms/"}, {"metadata/"}]

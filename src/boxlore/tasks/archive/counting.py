@@ -23,12 +23,15 @@ from boxlore.tasks.archive.transfer_updates import (
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
 from boxlore.tasks.archive.withdrawing import TABLE as WITHDRAW
 from boxlore.tasks.archive.withdrawing import Withdrawing
+from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
+from boxlore.tasks.outputs.copies_names import jobs_of
+
+COPIES_LISTED = f"copies/{CONTENTS}"
 
 
 def count_items(making: Making) -> None:
     """One pass over all: what there is, which scans go, how each item stands against an earlier transfer."""
-    if making.earlier:
-        _choose(making, making.earlier)
+    chosen = _choose(making, making.earlier) if making.earlier else set()
     withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen.to.is_public)
     changes: list[list[str]] = []
     seen: set[str] = set()
@@ -52,24 +55,31 @@ def count_items(making: Making) -> None:
             _note_change(making, rest, changes)
     making.findings += making.handed_scans.findings if making.handed_scans else []
     making.items = [ident for ident in making.items if ident in seen]
+    copies: set[str] = set()
     for record in making.records():
         _scans(making, record)
+        if making.earlier and not _copies_anew(making, record, chosen) and record.number not in withdrawing.lacking:
+            copies |= {job.name.name for job in jobs_of([record] if not record.closed_scans else [])}
     if making.earlier:
+        _keep_others(making, making.earlier, copies)
         _say_update(making, making.earlier, withdrawing, [*changes, *gone_rows(making.earlier, seen)], seen)
 
 
-def _choose(making: Making, earlier: Earlier) -> None:
+def _choose(making: Making, earlier: Earlier) -> set[str]:
     """The items of an update: all that were handed over before, and what is chosen as it was then. What the archive
-    did not get is no longer there only if it is in no selection either."""
+    did not get is no longer there only if it is in no selection either. Returns those that are chosen."""
     chosen = {record.id for record in making.seen.handed_over(making.selection, making.items)}
     making.items = [ident for ident in making.items if ident in chosen or ident in earlier.items]
+    return chosen
 
 
 def _taken(making: Making, record: Record) -> Record:
     """The record of an update with those of its scans taken that the archive has not got yet."""
     if making.earlier is None or making.handed_scans is None or record.closed_scans:
         return record
-    if all(making.earlier.holds(packed_path(record, scan), scan.sha256) for scan in record.scans):
+    if not making.archive.wants("scans") or all(
+        making.earlier.holds(packed_path(record, scan), scan.sha256) for scan in record.scans
+    ):
         return record
     return making.handed_scans.take(record)
 
@@ -81,13 +91,32 @@ def _note_change(making: Making, row: list[str], changes: list[list[str]]) -> No
             changes.append(change_row(making.collection, row, what, fields, making.earlier.time))
 
 
+def _copies_anew(making: Making, record: Record, chosen: set[str]) -> bool:
+    """Whether the copies of an item are made anew, so that one that is not made any more is to be withdrawn."""
+    return making.archive.wants("copies") and record.id in chosen
+
+
+def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
+    """Let the archive keep what it has of recordings, papers and copies and would not get now, since it takes no more
+    of them or other items are chosen, as long as it may have it: sound and papers as the keeper has them, and those of
+    `copies` (names without what tells the format). The list of copies stays only where all of them do.
+    """
+    has_sound = making.is_whole and making.archive.wants("recordings")
+    held = [path for path in earlier.files if path.startswith("copies/") and path != COPIES_LISTED]
+    stay = [path for path in held if path.rpartition("/")[2].partition(".")[0] in copies]
+    if len(stay) == len(held) and COPIES_LISTED in earlier.files and not making.archive.wants("copies"):
+        stay.append(COPIES_LISTED)
+    for path in earlier.files if not has_sound else ():
+        own = making.collection.folder / path
+        if path.startswith(("recordings/", "papers/")) and own.is_file() and earlier.holds(path, sha256_of(own)):
+            stay.append(path)
+    making.kept |= {path: earlier.files[path].sha256 for path in stay}
+
+
 def _say_update(
     making: Making, earlier: Earlier, withdrawing: Withdrawing, changes: list[list[str]], seen: set[str]
 ) -> None:
     """The tables of an update: what changed, what the archive keeps, what it is to withdraw."""
-    for path, held in earlier.files.items():
-        if path.startswith(("recordings/", "papers/", "copies/")) and not making.archive.wants(_WANTED[path[:4]]):
-            making.kept[path] = held.sha256  # it asks for no more of them, and may keep what it has
     files = {**making.kept, **{path: file.digests["sha256"] for path, file in making.scans.items()}}
     copied = {path.relative_to(making.stage).as_posix(): path for path in (making.stage / "copies").rglob("*.*")}
     files |= {path: sha256_of(source) for path, source in (*making.beside.items(), *copied.items())}
@@ -108,10 +137,6 @@ def _say_update(
     making.put(WITHDRAW, words, as_table([WITHDRAW_HEADING, *withdrawn]))
 
 
-_WANTED = {"reco": "recordings", "pape": "recordings", "copi": "copies"}
-"""The first letters of a folder of the payload -> the part of a transfer that an archive takes it by."""
-
-
 def _scans(making: Making, record: Record) -> None:
     """Each scan of a record once."""
     if making.handed_scans is None or record.closed_scans:
@@ -120,6 +145,8 @@ def _scans(making: Making, record: Record) -> None:
         path = packed_path(record, scan)
         if making.earlier and making.earlier.holds(path, scan.sha256):
             making.kept[path] = scan.sha256
+            continue
+        if not making.archive.wants("scans"):  # it keeps what it has
             continue
         file = making.handed_scans.file(scan)
         if file is not None:

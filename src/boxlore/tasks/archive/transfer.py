@@ -174,7 +174,7 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making.ident, making.made = run.ident, run.made
     making.beside = dict(_sound(run, making))
     making.scans_kept_back = scans_kept_back(run.collection, seen)
-    if run.order.archive.wants("scans"):
+    if run.order.archive.wants("scans") or (earlier and earlier.has_scans):
         making.handed_scans = HandedScans(
             run.collection.folder,
             cleaned,

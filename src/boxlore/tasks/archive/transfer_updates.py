@@ -25,7 +25,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
-from boxlore.exports.bag_check import bag_info
+from boxlore.exports.bag_check import bag_info, payload_of
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection
 
@@ -108,6 +108,12 @@ class Earlier:
     items: dict[str, EarlierItem] = starts(default_factory=dict)
     files: dict[str, HeldFile] = starts(default_factory=dict)
     bags: tuple[EarlierBag, ...] = ()
+    described: Mapping[str, Sequence[str]] = starts(default_factory=dict)
+    """The folders of DESCRIBING that a transfer has, by its identifier; it is not known of those before this one."""
+
+    @property
+    def has_scans(self) -> bool:
+        return any(path.startswith("scans/") for path in self.files)
 
     @property
     def time(self) -> str:
@@ -157,7 +163,13 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
         if row["Identifier"]
     ]
     is_update = UPDATE if before else WHOLE
-    return Earlier(items, _files(bags, own), (*before, *(replace(bag, what=is_update) for bag in own)))
+    described = [folder for folder in DESCRIBING if any((bag / "data" / folder).is_dir() for bag in bags)]
+    return Earlier(
+        items,
+        _files(bags, own),
+        (*before, *(replace(bag, what=is_update) for bag in own)),
+        {bag.transfer: described for bag in own},
+    )
 
 
 def _bags(folder: Path, part: str) -> list[Path]:
@@ -201,12 +213,10 @@ def _files(bags: Sequence[Path], described: Sequence[EarlierBag]) -> dict[str, H
         for row in table_of(bag / "data" / FILES, *FILES_HEADING):
             files[row["File"]] = HeldFile(row["SHA-256"], row["Transfer"])
     for bag, named in zip(bags, described, strict=True):
-        manifest = bag / "manifest-sha256.txt"
-        for line in manifest.read_text("utf-8", errors="replace").splitlines() if manifest.is_file() else ():
-            digest, _, path = line.partition(" ")
-            path = path.strip().lstrip("*").removeprefix("data/")
+        for listed, digest in payload_of(bag / "manifest-sha256.txt").items():
+            path = listed.removeprefix("data/")
             if not path.startswith(DESCRIBING):
-                files[path] = HeldFile(digest.lower(), named.transfer)
+                files[path] = HeldFile(digest, named.transfer)
     return files
 
 

@@ -44,14 +44,14 @@ class Withdrawing:
     collection: Collection
     earlier: Earlier
     is_public: bool
-    _gone: list[tuple[str, str, list[str]]] = field(default_factory=list)
-    """(number, item id, statement ids) of what was told and is not in this part now."""
+    lacking: dict[str, list[str]] = field(default_factory=dict)
+    """Number of an item, '' for all else -> ids of the statements that were told of it and are not in this part now."""
 
     def compare(self, number: str, ident: str, told: Iterable[str]) -> None:
         """Hold what is told of a thing now against what was handed over of it."""
         before = self.earlier.items.get(ident)
         if before and (lacking := [name for name in before.told if name not in set(told)]):
-            self._gone.append((number, ident, lacking))
+            self.lacking[number] = lacking
 
     def rows(self, seen: Sized[str], files: Mapping[str, str]) -> list[Sequence[str]]:
         """Every row below the heading. `seen` are the items of this part now, `files` the SHA-256 of every file that
@@ -63,8 +63,8 @@ class Withdrawing:
             if ident not in seen and item.number:
                 reason = self._of_item(ident, {struck.subject for struck in tombs.values()})
                 rows.append((_DELETE, reason, "", "", "", item.number, f"{URN}{ident}", ""))
-        in_force = self.collection.store.still_in_force([name for _, _, names in self._gone for name in names])
-        for number, _, names in self._gone:
+        in_force = self.collection.store.still_in_force([name for names in self.lacking.values() for name in names])
+        for number, names in self.lacking.items():
             for name in names:
                 struck = tombs.get(name)
                 reason = Reason.STRUCK if struck else Reason.CLOSED if name in in_force else Reason.CORRECTED
@@ -102,7 +102,7 @@ class Withdrawing:
         worst = next((reason for reason in (Reason.STRUCK, Reason.CLOSED) if reason in reasons), Reason.CORRECTED)
         what = _REPLACE if worst is Reason.CORRECTED else _DELETE
         for transfer in dict.fromkeys(bag.transfer for bag in self.earlier.bags):
-            for folder in DESCRIBING:
+            for folder in self.earlier.described.get(transfer, DESCRIBING):
                 yield what, worst, folder, "", transfer, "", "", ""
 
 
