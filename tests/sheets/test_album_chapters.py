@@ -13,8 +13,9 @@ def dated(at: int, edtf: str, **words):  # type: ignore[no-untyped-def]
     return record(at, date=(told("date", edtf, value=DateReading.from_edtf(edtf)),), **words)
 
 
-def names(records, by, sort_names=None):  # type: ignore[no-untyped-def]
-    return [(part.title, [one.number for one in part.records]) for part in chapters(records, by, sort_names or {})]
+def names(records, by, sort_names=None, language="en"):  # type: ignore[no-untyped-def]
+    parts = chapters(records, by, sort_names or {}, language)
+    return [(part.title, [one.number for one in part.records]) for part in parts]
 
 
 def test_decades_in_order_and_days_within_them() -> None:
@@ -88,5 +89,10 @@ def test_boxes_and_occasions(by: str, title: str) -> None:
 
 @pytest.mark.parametrize("by", BY)
 def test_nothing_is_lost_by_any_key(by: str, hard) -> None:  # type: ignore[no-untyped-def]
-    kept = [one.number for part in chapters(hard, by, {}) for one in part.records]
+    kept = [one.number for part in chapters(hard, by, {}, "en") for one in part.records]
     assert sorted(kept) == sorted(one.number for one in hard)
+
+
+def test_chapters_that_are_names_follow_the_alphabet_of_the_collection() -> None:
+    records = [record(at, place=name) for at, name in enumerate(("Õru", "Tapa", "Zarasai"))]
+    assert [title for title, _ in names(records, "place", language="et")] == ["Zarasai", "Tapa", "Õru"]

@@ -8,7 +8,7 @@ from tests.sheets.conftest import record, shown
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Sure
-from boxlore.sheets.album_indexes import other_sort_names, people_index, years_of
+from boxlore.sheets.album_indexes import other_sort_names, people_index, places_index, years_of
 from boxlore.sheets.print_run import Printing
 
 
@@ -44,3 +44,14 @@ def test_a_page_where_somebody_is_not_sure_says_so() -> None:
     records = [record(0, shown("Anna", sure=Sure.GUESS)), record(1, shown("Anna"))]
     (group,) = people_index(records, printing)
     assert group["rows"][0]["items"] == [("TRA-0001", "?"), ("TRA-0002", "")]
+
+
+def test_indexes_follow_the_alphabet_of_the_collection() -> None:
+    printing = Printing(title="x", printed_on=date(2026, 11, 25), language="et")
+    records = [record(0, shown("Õun"), place="Ülde"), record(1, shown("Zeller"), place="Zarasai")]
+    records += [record(2, shown("Tamm"), place="Tapa")]
+    for group, names in (
+        (people_index(records, printing)[0], ["Zeller", "Tamm", "Õun"]),
+        (places_index(records, printing)[0], ["Zarasai", "Tapa", "Ülde"]),
+    ):
+        assert [row["name"] for row in group["rows"]] == names

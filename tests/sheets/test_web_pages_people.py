@@ -61,6 +61,12 @@ def test_doubt_parts_the_photographs_and_is_said_where_nothing_is_sure(printing)
     assert (aino["count"], tom["count"]) == ("2 photographs", "1 photograph, not sure")
 
 
+def test_people_follow_the_alphabet_of_the_collection(printing) -> None:  # type: ignore[no-untyped-def]
+    records = [record(0, shown("Õun"), shown("Tamm"), shown("Žukov"), shown("Zeller"))]
+    subjects = people_subjects(records, cards(records), replace(printing, language="et"), {})
+    assert [each["name"] for each in subjects] == ["Zeller", "Žukov", "Tamm", "Õun"]
+
+
 def test_of_two_namings_the_sure_one_stands() -> None:
     twice = [shown("Aino", sure=Sure.GUESS), shown("Tom"), shown("Aino")]
     assert [(each.name, each.sure) for each in once(twice)] == [("Aino", Sure.SURE), ("Tom", Sure.SURE)]

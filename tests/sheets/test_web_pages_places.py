@@ -2,6 +2,8 @@
 
 from dataclasses import replace
 
+from tests.sheets.conftest import record
+
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.web_pages_places import place_of, place_subjects
 
@@ -24,6 +26,12 @@ def test_ways_of_calling_one_place_share_a_page(hard: list[Record]) -> None:
     told = hard[0].told["place"][0]
     other = replace(hard[1], told={"place": (replace(told, words="Tallinn."),)})
     cards = {one.id: {"number": one.number} for one in hard}
-    (subject,) = place_subjects([hard[0], other], cards)
+    (subject,) = place_subjects([hard[0], other], cards, "en")
     assert subject["count"] == "2 photographs"
     assert "Told as: Reval" in subject["lines"]
+
+
+def test_places_follow_the_alphabet_of_the_collection() -> None:
+    records = [record(at, place=name) for at, name in enumerate(("Õru", "Tapa", "Žukovka", "Zarasai", "Virtsu"))]
+    subjects = place_subjects(records, {one.id: {"number": one.number} for one in records}, "et")
+    assert [each["name"] for each in subjects] == ["Zarasai", "Žukovka", "Tapa", "Virtsu", "Õru"]

@@ -54,7 +54,7 @@ def make_sheet(
     """
     with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
         shelf = Shelf(pictures, Path(folder), [])
-        parts = chapters(records, by, printing.sort_names)
+        parts = chapters(records, by, printing.sort_names, printing.language)
         ordered = [record for part in parts for record in part.records]
         area = area_of(printing)
         data = _whole(parts, ordered, shelf, printing)
@@ -100,7 +100,7 @@ def _whole(parts: Sequence[Chapter], records: Sequence[Record], shelf: Shelf, pr
         "family": [{"depth": depth, "words": isolated(words)} for depth, words in printing.family],
         "indexes": [
             {"title": "People", "groups": people_index(records, printing)},
-            {"title": "Places", "groups": places_index(records)},
+            {"title": "Places", "groups": places_index(records, printing)},
         ],
         "sources": sources(records, printing),
         "left_out": left_out_words(records, printing),

@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import fold
 from boxlore.sheets.album_indexes import is_doubted, is_name
 
 BY = {
@@ -26,10 +26,11 @@ class Chapter:
     """Whether a chapter of decades is one; false for what has no date."""
 
 
-def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str]) -> list[Chapter]:
+def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str], language: str) -> list[Chapter]:
     """The chapters of an album by a key of BY; whatever the key says nothing of stands in a last chapter.
 
-    `sort_names` gives the name under which a person is indexed, by id. A single chapter has no title.
+    `sort_names` gives the name under which a person is indexed, by id; titles that are names follow the alphabet of the
+    `language`. A single chapter has no title.
     """
     if by in ("decade", "person"):
         records = sorted(records, key=_first_day)
@@ -37,7 +38,8 @@ def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str]) 
     for record in records:
         groups.setdefault(_TITLES[by](record, sort_names), []).append(record)
     last = groups.pop("", [])
-    names = list(groups) if by in ("decade", "box", "none") else sorted(groups, key=fold)
+    in_order = by in ("decade", "box", "none")
+    names = list(groups) if in_order else sorted(groups, key=lambda name: list_key(name, language))
     chapters = [Chapter(name, tuple(groups[name])) for name in names]
     chapters += [Chapter(_LAST[by], tuple(last))] if last else []
     return [Chapter("", chapters[0].records)] if len(chapters) == 1 else chapters

@@ -5,9 +5,10 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
-from boxlore.core.statements import Sure, fold
+from boxlore.core.statements import Sure
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import isolated
 
@@ -35,7 +36,8 @@ def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str
     rows = [_row(name, items, more=lives[name]) for name, items in names.items()]
     rows += [_row(further, {}, see=name) for further, name in others.items() if further not in names]
     with_name = [row for row in rows if is_name(row["name"])]
-    return _groups([("", with_name), ("Without a name", [row for row in rows if row not in with_name])])
+    without = [row for row in rows if row not in with_name]
+    return _groups([("", with_name), ("Without a name", without)], printing)
 
 
 def _sorted_name(person: PersonShown, printing: Printing) -> str:
@@ -69,13 +71,13 @@ def other_sort_names(person: Person) -> tuple[str, ...]:
     return tuple(f"{further}, {called}" for further in person.surnames if called and further != surname)
 
 
-def places_index(records: Sequence[Record]) -> list[dict[str, Any]]:
+def places_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
     """The index of places, as they are called in the captions."""
     places: dict[str, dict[str, str]] = {}
     for record in records:
         if place := captions.place_line(record):
             _add(places, captions.capital(place), record.number)
-    return _groups([("", [_row(name, items) for name, items in places.items()])])
+    return _groups([("", [_row(name, items) for name, items in places.items()])], printing)
 
 
 def sources(records: Iterable[Record], printing: Printing) -> list[dict[str, str]]:
@@ -106,6 +108,10 @@ def _row(name: str, items: Mapping[str, str], *, more: str = "", see: str = "") 
     return {"name": isolated(name), "more": isolated(more), "see": isolated(see), "items": list(items.items())}
 
 
-def _groups(groups: Sequence[tuple[str, Sequence[Mapping[str, Any]]]]) -> list[dict[str, Any]]:
-    """The groups that have rows, each in folded order."""
-    return [{"title": title, "rows": sorted(rows, key=lambda row: fold(row["name"]))} for title, rows in groups if rows]
+def _groups(groups: Sequence[tuple[str, Sequence[IndexRow]]], printing: Printing) -> list[dict[str, Any]]:
+    """The groups that have rows, each in the order of a list."""
+    return [
+        {"title": title, "rows": sorted(rows, key=lambda row: list_key(row["name"], printing.language))}
+        for title, rows in groups
+        if rows
+    ]

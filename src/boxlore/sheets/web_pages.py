@@ -108,7 +108,7 @@ def make_pages(site: Site) -> Iterator[tuple[str, str]]:
 
     cards = {record.id: _card(record, site) for record in site.records}
     people = people_subjects(site.records, cards, printing, site.known)
-    places, decades = place_subjects(site.records, cards), decade_subjects(site.records, cards)
+    places, decades = place_subjects(site.records, cards, printing.language), decade_subjects(site.records, cards)
     yield "style.css", env.get_template("style.css").render(theme=printing.theme)
     yield "pages.js", env.get_template("pages.js").render()
     yield from search_files(site.records, cards, people, site.faces)

@@ -11,6 +11,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import several
 from boxlore.core.people.kin import Kin, called
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
@@ -114,7 +115,7 @@ def people_subjects(
             rows[record.id] = cards[record.id]
     kin = _KinLines(known, {entry["person"]: href for href, entry in by_href.items() if entry["person"]})
     subjects = [_subject(href, entry, printing, kin) for href, entry in by_href.items()]
-    return sorted(subjects, key=lambda subject: (fold(subject["sort"]), subject["href"]))
+    return sorted(subjects, key=lambda subject: (list_key(subject["sort"], printing.language), subject["href"]))
 
 
 def _subject(href: str, entry: Mapping[str, Any], printing: Printing, kin: "_KinLines") -> dict[str, Any]:

@@ -11,6 +11,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import several
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.places.reading import coordinates
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
@@ -44,8 +45,9 @@ def place_of(record: Record) -> PlaceOf | None:
     return PlaceOf(f"place/g{place.geonames}.html", place.city, tuple(line for line in lines if line), place.point)
 
 
-def place_subjects(records: Iterable[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:
-    """A page for each place, with all the names it was told by and the photographs from there; sorted by name."""
+def place_subjects(records: Iterable[Record], cards: Mapping[str, Any], language: str) -> list[dict[str, Any]]:
+    """A page for each place, with all the names it was told by and the photographs from there; sorted by name, in the
+    alphabet of the `language`."""
     by_href: dict[str, dict[str, Any]] = {}
     for record in records:
         place = place_of(record)
@@ -55,7 +57,7 @@ def place_subjects(records: Iterable[Record], cards: Mapping[str, Any]) -> list[
         subject["called"][captions.bare(record.words("place"))] = None
         subject["shown"].append(cards[record.id])
     subjects = (_subject(href, entry) for href, entry in by_href.items())
-    return sorted(subjects, key=lambda subject: (fold(subject["name"]), subject["href"]))
+    return sorted(subjects, key=lambda subject: (list_key(subject["name"], language), subject["href"]))
 
 
 def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:

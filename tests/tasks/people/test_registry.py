@@ -2,6 +2,7 @@
 
 import shutil
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -17,6 +18,8 @@ from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import lives_of, record_of, records, seen_by
 from boxlore.tasks.people import registry
+from boxlore.tasks.people.names_taken_apart import names_told
+from boxlore.tasks.sitting.people_corrections import listed
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
@@ -47,6 +50,18 @@ def test_finding_people(collection: Collection) -> None:
         registry.find_person(collection, "Rourke")
     with pytest.raises(WrongUse, match="Nobody here"):
         registry.find_person(collection, "Zebedee")
+
+
+def test_lists_of_people_follow_the_alphabet_of_the_collection(collection: Collection) -> None:
+    collection.settings = replace(collection.settings, language="et")
+    teller, names = Teller(collection), ["Zeller, Anna", "Tamm, Anna", "Õun, Anna"]
+    for name in ("Anna Õun", "Anna Tamm", "Anna Zeller"):
+        teller.tell(find_item(collection, "TRA-0001"), "person", name, Telling())
+    everyone = [person.sort_name for person in registry.in_list_order(collection)]
+    assert [name for name in everyone if name in names] == names
+    assert [person.sort_name for person in listed(collection) if person.sort_name in names] == names
+    told = [name.person.sort_name for name in names_told(collection) if not name.parts.asks]
+    assert [name for name in told if name in names] == names
 
 
 def test_a_merging_keeps_every_statement_and_is_taken_back(collection: Collection) -> None:

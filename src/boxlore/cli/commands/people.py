@@ -14,7 +14,6 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Capacity, Matter, allowed, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
-from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind, Source, Subject
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -61,9 +60,7 @@ def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> No
     """
     with open_collection(ctx.obj, write=False) as collection:
         sought = " ".join(words).casefold()
-        language = collection.settings.language
-        people_here = collection.people().values()
-        everyone = sorted(people_here, key=lambda person: (list_key(person.sort_name, language), person.id))
+        everyone = registry.in_list_order(collection)
     matching = [
         person
         for person in everyone

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.names.parts import PART_LABELS, NameParts
 from boxlore.core.people.names.reader import READER_VERSION
 from boxlore.core.people.person import Person, parts_of_name
@@ -32,7 +33,10 @@ def names_told(collection: Collection, person: Person | None = None) -> Iterator
         for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident))
         if statement.field == "name" and statement.words.strip()
     ]
-    yield from sorted(names, key=lambda name: (not name.parts.asks, name.person.sort_name, name.statement.id))
+    language = collection.settings.language
+    yield from sorted(
+        names, key=lambda name: (not name.parts.asks, list_key(name.person.sort_name, language), name.statement.id)
+    )
 
 
 def settle_name(collection: Collection, person: Person, corrections: Mapping[str, str]) -> NameParts:

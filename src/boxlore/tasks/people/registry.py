@@ -14,6 +14,7 @@ from boxlore.core.fields.letters import check_typed
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
+from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person, known_names
 from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by, the_one
@@ -45,6 +46,12 @@ def find_person(collection: Collection, text: str) -> Person:
     if person is None:
         raise WrongUse(f"Nobody here is called “{text[:60]}”.", "boxlore people list shows everyone.")
     return person
+
+
+def in_list_order(collection: Collection) -> list[Person]:
+    """Everyone by sort form, in the alphabet of the collection."""
+    language = collection.settings.language
+    return sorted(collection.people().values(), key=lambda person: (list_key(person.sort_name, language), person.id))
 
 
 @dataclass(frozen=True, slots=True)

@@ -241,9 +241,9 @@ def _all_named(collection: Collection, name: str) -> list[Person]:
 
 
 def listed(collection: Collection, words: str = "") -> Iterator[Person]:
-    """Everyone whose name holds these words, by sort form."""
+    """Everyone whose name holds these words, in the order of a list."""
     asked = fold(words).split()
-    for person in sorted(collection.people().values(), key=lambda person: (fold(person.sort_name), person.id)):
+    for person in registry.in_list_order(collection):
         forms = fold(" ".join((person.name, *person.forms, *person.calls)))
         if all(part in forms for part in asked):
             yield person

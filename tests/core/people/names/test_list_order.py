@@ -15,6 +15,7 @@ IN_ORDER = [
     ("sv", "Zetter, Ågren, Ärlig, Öberg"),
     ("fi", "Zetter, Ågren, Ärlig, Öberg"),
     ("da", "Zahle, Ærø, Østergaard, Ågård"),
+    ("nn-NO", "Zahl, Ærø, Østby, Ågård"),
     ("de", "Maas, Mägi, Mahler, Ott, Özer, Strasser, Straßer, Strauch"),
     ("pl", "Lis, Luty, Łuk, Zych, Żak"),
     ("es", "Núñez, Nuta, Ñáñez, Oro"),
