@@ -85,8 +85,6 @@ _GIVING = (
     r"lahjoittanut|dar)\b"
 )
 _GAVE = re.compile(rf"{_GIVING}[^.!?\n]{{0,25}}$", re.IGNORECASE)
-_SIGNS = re.compile(rf"[\d@]|{_GIVING}|{_LIVING}|{_TODAY}", re.IGNORECASE)
-"""What the words have at least, before they are looked at."""
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
 _CHILDREN = tuple(
     "lapselap lapselaste poja tutre tytta poika vauva unoka dedunoka barnebarn barnbarn enkel urenkel wnuc wnuk vnuk "
@@ -125,12 +123,14 @@ _OF_NOW = re.compile(
     re.IGNORECASE,
 )
 """What holds now, anywhere in a sentence."""
-_HAS = re.compile(
-    r"[^.!?\n]{0,30}?\b(?:has|keeps|holds|owns|wants|says|hat|besitzt|hält|ma|trzyma|chce|hoiab|omab|säilitab|хранит|имеет|"
-    r"держит|säilyttää|omistaa|possède|tiene|har)\b",
-    re.IGNORECASE,
+_HAVING = (
+    r"\b(?:has|keeps|holds|owns|wants|says|hat|besitzt|hält|ma|trzyma|chce|hoiab|omab|säilitab|хранит|имеет|"
+    r"держит|säilyttää|omistaa|possède|tiene|har)\b"
 )
+_HAS = re.compile(rf"[^.!?\n]{{0,30}}?{_HAVING}", re.IGNORECASE)
 """What somebody has, behind a name."""
+_SIGNS = re.compile(rf"[\d@]|{_GIVING}|{_LIVING}|{_TODAY}|{_HAVING}", re.IGNORECASE)
+"""What the words have at least, or `_OF_NOW`, before they are looked at."""
 _DIED = re.compile(
     r"\b(?:died|dead|deceased|late|killed|drowned|buried|suri|surnud|hukkus|умер\w*|погиб\w*|покойн\w+|zmarł\w*|zginął|"
     r"zginęła|starb|gestorben|verstorben\w*|gefallen|kuoli|kuollut|mort|morte|décédé\w*)\b",
@@ -147,8 +147,7 @@ _JOINS = frozenset((" ", "-", "_", ""))
 def names_of_the_living(words: str, field: str, year: int, longest_life: int) -> tuple[str, ...]:
     """The names that the words of a field tell of somebody who may well live in the `year`. Nobody does who was born
     more than `longest_life` years before."""
-    is_of_now = bool(_OF_NOW.search(words))
-    if field not in GIVERS and not is_of_now and not _SIGNS.search(words) and not _HAS.search(words):
+    if field not in GIVERS and not _SIGNS.search(words) and not _OF_NOW.search(words):
         return ()
     ends = [0, *(match.end() for match in _SENTENCE_ENDS.finditer(words)), len(words)]
     text = read_text(words)
