@@ -139,7 +139,7 @@ ALIKE: tuple[frozenset[str], ...] = tuple(frozenset(words.split("|")) for words 
 def called_otherwise(name: str) -> frozenset[str]:
     """The words that may mean what an event's name tells in another word or language."""
     words = set(re.findall(r"\w+", name.casefold()))
-    return frozenset().union(*(alike for alike in ALIKE if alike & words)) if words else frozenset()
+    return frozenset().union(*(alike for alike in ALIKE if alike & words))
 
 
 _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())

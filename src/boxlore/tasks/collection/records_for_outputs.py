@@ -164,7 +164,7 @@ class AudienceView:
     @property
     def holder(self) -> str:
         """Who holds the originals, as the recipient may know: empty where that names somebody withheld."""
-        return "" if self.named_in_setting("holder") else self.collection.settings.holder
+        return self.setting("holder")
 
     def setting(self, name: str) -> str:
         """A setting as the recipient may know it: empty where it names somebody withheld. How to reach whoever holds

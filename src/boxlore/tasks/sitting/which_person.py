@@ -23,7 +23,7 @@ from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets
-from boxlore.core.statements import Kind, Said, Statement, Subject
+from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
@@ -91,7 +91,7 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
         else:
             known, asks = list(_who_may_be(people, name)), ""
         nobody = (_NOBODY,) if note and not view.asks else ()
-        somebody = (*_known(known), *_new(name, _teller(sitting, view)))
+        somebody = (*_known(known), *_new(name, sitting.teller.narrator(view.source)[1]))
         choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
         yield OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
     yield from _of_remarks(sitting, record, notes)
@@ -106,13 +106,6 @@ def _rules_out(words: str) -> bool:
     return any(is_absent(told) for told in (elements, *(element.inside for element in elements)))
 
 
-def _teller(sitting: Sitting, view: StatementView) -> str:
-    """The name of the narrator who told it; empty where nobody tells."""
-    told_by = view.source.ref if view.source.said is Said.NARRATOR else ""
-    person = sitting.collection.people().get(told_by)
-    return person.name if person else ""
-
-
 def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) -> Iterator[OpenPerson]:
     """The questions about those who are named only in what is told of somebody else."""
     people = sitting.collection.people().values()
@@ -121,7 +114,8 @@ def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) ->
         view = next((view for view in record.all("person") if asked and asked[2] in view.words), None)
         if asked and view:
             name = asked[1] or "me"
-            choices = (*_known(known_by(people, name)), *_new(name, _teller(sitting, view)), _NOBODY)
+            teller = sitting.teller.narrator(view.source)[1]
+            choices = (*_known(known_by(people, name)), *_new(name, teller), _NOBODY)
             yield OpenPerson(view, note.words, note.id, choices, name)
 
 
@@ -184,29 +178,28 @@ def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: 
     act = sitting.collection.act(f"who is meant: {(question.remarked or question.view.words)[:40]}")
     item, view = Subject(Kind.ITEM, record.id), question.view
     if choice.person or choice.name:
-        told = _told_too(sitting, question, item, act) if question.remarked else view.statement
+        told = _told_too(sitting, question, item, act) if question.remarked else _said(sitting, view, item)
         if choice.own:
-            said = next(said for said in (*act.index.of(item), *_said_of(sitting, item)) if said.id == told)
-            if not sitting.teller.read_own(act, said, choice.name, choice.own):
+            if not sitting.teller.read_own(act, told, choice.name, choice.own):
                 raise WrongUse(f"Several people are {choice.words}.", "Say the name of the one who is meant.")
         else:
             somebody = Subject(Kind.PERSON, choice.person) if choice.person else _made(sitting, view, choice.name, act)
-            act.readings.append((told, person_reading(somebody)))
+            act.readings.append((told.id, person_reading(somebody)))
     if question.note:
         act.state(item, "asked", "", replaces=question.note, audience="keeper", sitting=sitting.id)
     sitting.finish(act, record.id)
     return choice.words
 
 
-def _said_of(sitting: Sitting, item: Subject) -> Iterator[Statement]:
-    return (said for said, _ in sitting.collection.store.statements(item))
+def _said(sitting: Sitting, view: StatementView, item: Subject) -> Statement:
+    return next(said for said, _ in sitting.collection.store.statements(item) if said.id == view.statement)
 
 
-def _told_too(sitting: Sitting, question: OpenPerson, item: Subject, act: Act) -> str:
-    """The id of a statement that the one named in a remark is in the picture, said by whoever said the remark."""
+def _told_too(sitting: Sitting, question: OpenPerson, item: Subject, act: Act) -> Statement:
+    """A new statement that the one named in a remark is in the picture, said by whoever said the remark."""
     view = question.view
     how = {"source": view.source, "audience": view.audience, "language": language_tag(view.language)}
-    return act.state(item, "person", question.remarked, sure=view.sure, sitting=sitting.id, **how).id
+    return act.state(item, "person", question.remarked, sure=view.sure, sitting=sitting.id, **how)
 
 
 def _made(sitting: Sitting, view: StatementView, name: str, act: Act) -> Subject:

@@ -377,7 +377,7 @@ class Teller:
 
     def read_own(self, act: Act, statement: Statement, words: str, relation: str) -> bool:
         """The narrator, or the narrator's mother: the one of the registry, or a new one. False where it is in doubt."""
-        ident, name = self._narrator(statement.source)
+        ident, name = self.narrator(statement.source)
         if ident and relation == "self":
             act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, ident))))
             return True
@@ -397,7 +397,7 @@ class Teller:
                 act.readings.append((link.id, person_reading(relative)))
         return len(relatives) < 2
 
-    def _narrator(self, source: Source) -> tuple[str, str]:
+    def narrator(self, source: Source) -> tuple[str, str]:
         """The id and the name of the narrator behind a source; both empty for any other source."""
         people = self._collection.people()
         if source.said is not Said.NARRATOR or not source.ref:

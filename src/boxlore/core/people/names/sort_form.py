@@ -16,14 +16,12 @@ from boxlore.core.people.names.parts import NameParts, Tradition
 from boxlore.core.people.names.words_table import ARTICLES
 from boxlore.core.statements import fold
 
-_OF_THE_FAMILY = ("neto", "filho", "junior", "sobrinho")
-"""Portuguese words of kinship that go with the family name."""
+_ALWAYS_OF_THE_FAMILY = ("neto", "filho", "sobrinho")
+_OF_THE_FAMILY = (*_ALWAYS_OF_THE_FAMILY, "junior")
+"""Portuguese words of kinship that go with the family name; all but `junior` are Portuguese alone."""
 
 _ARTICLES_OF_FRANCE = ("la ", "le ", "les ", "du ", "des ")
 """They stand before the family name, written large (22.5D1, French)."""
-
-_ALWAYS_OF_THE_FAMILY = ("neto", "filho", "sobrinho")
-"""Those of them that only Portuguese has."""
 
 _OF_ENGLAND = frozenset(("sir", "dame", "lord", "lady"))
 """Titles of English names, which are listed by the particle (22.5D1, English)."""

@@ -129,7 +129,7 @@ class FondNames:
         is_known = folded in CALLED
         if script not in ENDINGS or len(folded) < SHORTEST:
             return set()
-        if self.is_also_a_word(folded):
+        if self._is_also_a_word(folded):
             return set()
         names, key = self._parts.get(folded, set()) | self.ends_with(folded), key_of(folded, script)
         if len(key) == 2 * TWICE and key[:TWICE] == key[TWICE:] and folded not in KIN_WORDS:
@@ -146,14 +146,14 @@ class FondNames:
                 names |= self._opens.get(stem, set())
         return {name for name in names if name != folded and key_of(name, script_of(name[0])) != key}
 
-    def is_also_a_word(self, folded: str) -> bool:
-        """Whether a folded word is one of every day, or a small one, in a language whose words we have."""
-        stems = (folded.removesuffix(ending) for ending in _ENGLISH)
-        return folded in self._small_words or folded in EVERYDAY or any(map(is_ordinary, stems))
-
     def ends_with(self, folded: str) -> set[str]:
         """The names that a folded Latin word is the end of, as it is or with an `s`: `Lore`, `Lores`, `Trudi`."""
         return {name for form in (folded, folded.removesuffix("s")) for name in self._ends.get(form, ())} - {folded}
+
+    def _is_also_a_word(self, folded: str) -> bool:
+        """Whether a folded word is one of every day, or a small one, in a language whose words we have."""
+        stems = (folded.removesuffix(ending) for ending in _ENGLISH)
+        return folded in self._small_words or folded in EVERYDAY or any(map(is_ordinary, stems))
 
 
 def _stems_of(key: str) -> Iterator[str]:

@@ -17,7 +17,7 @@ from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.kin_words import ME, is_given_too, own_relation, owned_relation, relation
+from boxlore.core.people.who_is_where.kin_words import ME, is_given_too, is_me, own_relation, owned_relation, relation
 from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent, is_somewhere
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -79,7 +79,7 @@ def person_named(
         ):
             return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
     if head:
-        note, is_name = between(words[head:], text), words[0].kind not in ("me", "my") and words[0].plain not in ME
+        note, is_name = between(words[head:], text), not (words[0].kind == "my" or is_me(words[0]))
         is_name = is_name and words[head - 1].plain not in KIN_ALONE
         return Placed(between(words[:head], text), 0, note=note, unsure=unsure), is_name
     tells_another = any(_may_be_another(word) for word in words[1:])

@@ -65,6 +65,17 @@ def owned_relation(element: Element) -> str:
 ME = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "me")
 """`me` of every language, also where the word is another one of another language (`ja`)."""
 
+ME_ALONE = ME - {"as", "eg", "en", "es", "i", "ja", "ko au"}
+"""Those of them that are no other word of another language."""
+
+FOREBEARS = ("mother", "father", "grandmother", "grandfather")
+"""Kin that everybody has, so that a word for one may mean the teller's own."""
+
+
+def is_me(element: Element) -> bool:
+    """Whether an element is `me` in any language."""
+    return element.kind == "me" or element.plain in ME
+
 
 def is_given_too(text: str) -> bool:
     """Whether a word of kin of one language is written as a given name of another one: `Mere`, but not `mère`."""
@@ -74,7 +85,7 @@ def is_given_too(text: str) -> bool:
 def _is_own_behind_article(article: Element, kin: Element) -> bool:
     """`la mamma`, `der Opa`, `a avó`: a family's own word behind an article, in languages that tell it so (English says
     `the mother` of anybody's)."""
-    own = relation(kin) in ("mother", "father", "grandmother", "grandfather") and kin.plain not in _ANYBODYS
+    own = relation(kin) in FOREBEARS and kin.plain not in _ANYBODYS
     is_article = article.plain in small_words.OF_ONES_OWN or (article.plain == "a" and kin.plain not in english_words())
     return own and is_article and kin.plain in KIN_ALONE and not is_given_too(kin.text)
 
@@ -83,17 +94,13 @@ _ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".
 """Words for parents that are said of anybody's, of a priest or of a nun."""
 
 
-ME_ALONE = ME - {"as", "eg", "en", "es", "i", "ja", "ko au"}
-"""Those of them that are no other word of another language."""
-
-
 def own_relation(words: str) -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
 
     Empty for everybody else, also for somebody else's kin (`her mother`) and for kin with a name (`Aunt Mavis`).
     """
     elements = [element for element in elements_of(words) if element.kind != "end"]
-    if len(elements) == 1 and (elements[0].kind == "me" or elements[0].plain in ME):
+    if len(elements) == 1 and is_me(elements[0]):
         return "self"
     if len(elements) > 2 and elements[0].plain in small_words.ARTICLES and elements[1].plain in table.MY_OWN:
         elements = elements[1:]  # `O meu avô`
@@ -107,8 +114,5 @@ def own_relation(words: str) -> str:
         return ""
     own = relation(elements[0])
     is_told_so = elements[0].plain in KIN_ALONE or len(words.split()) > 1
-    in_a_sentence = is_form_of_kin(elements[0].plain) and own in _OF_EVERYBODY  # `мамы`
+    in_a_sentence = is_form_of_kin(elements[0].plain) and own in FOREBEARS  # `мамы`
     return own if is_told_so or in_a_sentence else ""
-
-
-_OF_EVERYBODY = ("mother", "father", "grandmother", "grandfather")

@@ -15,7 +15,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.kin_words import ME
+from boxlore.core.people.who_is_where.kin_words import FOREBEARS, ME, is_me
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS
 from boxlore.core.people.who_is_where.tokens import Element
 
@@ -83,7 +83,7 @@ _SHORT_PARENTS = ("Pa", "Ma", "Far", "Mor")
 
 
 def _head(words: Sequence[Element]) -> int:
-    if words[0].kind == "me" or words[0].plain in ME:
+    if is_me(words[0]):
         says_how = small_words.BEGIN_A_REMARK | small_words.WITH | HOLDING | small_words.BEHIND_ME
         is_held = len(words) > 2 and words[-1].plain in small_words.HELD_ON and not words[-1].is_large
         return int(bool(words[1:]) and (words[1].plain in says_how or is_held or is_somewhere(words)))
@@ -112,7 +112,7 @@ def is_somewhere(words: Sequence[Element]) -> bool:
     """`ema Haapsalu rannas`, `äiti Turun satamassa`: in Estonian and Finnish a place stands before its small word,
     which has an ending, and no such word of kin stands before a family name."""
     is_kin = words[0].plain in small_words.KIN_BEFORE_A_PLACE or words[0].plain in ME
-    if KIN_WORDS.get(words[0].plain) in _PARENTS and not any(_is_name_like(word) for word in words[1:]):
+    if KIN_WORDS.get(words[0].plain) in FOREBEARS and not any(_is_name_like(word) for word in words[1:]):
         return len(words) > 1  # `isä häissään`
     if not is_kin or len(words) < 3 or words[-1].is_large or not words[-1].plain.endswith(_WHERE):
         return False
@@ -124,15 +124,13 @@ def _is_name_like(word: Element) -> bool:
     return word.kind != "word" or word.is_large or token_of(word.text).is_given
 
 
-_PARENTS = ("mother", "father", "grandmother", "grandfather")
-
 _WHERE = ("s", "l", "ssa", "lla")
 """Endings of Estonian and Finnish that tell where, folded."""
 
 
 def surely_named(head: Sequence[Element], told: str, known: KnownNames) -> bool:
     """Whether the words, which are `told`, surely name somebody."""
-    if head[0].kind in ("me", "my") or head[0].plain in ME:
+    if head[0].kind == "my" or is_me(head[0]):
         return True
     if len(head) == 1 and (head[0].plain in KIN_ALONE or head[0].text in _SHORT_PARENTS):
         return True
