@@ -1,6 +1,6 @@
 """Findings: something to ask or mend, with its reason and its source; never a refusal of what was told.
 
-And how a count stands in a sentence, and what is wrong in the lines of a table.
+And how a count and long words stand in a sentence, and what is wrong in the lines of a table.
 """
 
 import re
@@ -40,6 +40,12 @@ class Finding:
 def several(count: int, noun: str, nouns: str = "") -> str:
     """“1 item”, “3 items”: a count in a sentence. `nouns` is another plural, or one with its verb."""
     return f"{count:,} {noun if count == 1 else nouns or noun + 's'}"
+
+
+def one_line(words: str) -> str:
+    """The words on one line, at most 60 letters."""
+    line = " ".join(words.split())
+    return line if len(line) <= 60 else f"{line[:59]}…"
 
 
 def make_finding(rule: str, severity: Severity, message: str, source: str, *because: str, about: str = "") -> Finding:

@@ -8,6 +8,9 @@ from datetime import date
 
 from boxlore.core.dates.edtf_values import Day, month_length
 
+MEAN_YEAR = 365.2425
+"""Days of a mean year in the Gregorian calendar."""
+
 
 def to_number(year: int, month: int, day: int) -> int:
     """Rata Die of a proleptic Gregorian day; years may be zero or negative."""

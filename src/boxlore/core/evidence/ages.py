@@ -9,7 +9,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from boxlore.core.evidence.claims import Claim, of_birth, of_item, weaker, years_after
-from boxlore.core.evidence.told_dates import one_line, told
+from boxlore.core.evidence.told_dates import told
+from boxlore.core.findings import one_line
 from boxlore.core.people.person import Registry
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.ages_told import whose_ages

@@ -8,13 +8,10 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.against_a_life import possible
-from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.calendars import MEAN_YEAR, to_number
 from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.evidence.network import ORIGIN, Limit
 from boxlore.core.statements import SURENESS, Sure
-
-YEAR = 365.2425
-"""Days of a mean year in the Gregorian calendar."""
 
 Choice = tuple[int, int]
 """The first and the last number of days of one of several spans."""
@@ -66,7 +63,7 @@ def after(later: str, earlier: str, least: int, most: int) -> tuple[Limit, Limit
 
 def years_after(later: str, earlier: str, least: float, most: float) -> tuple[Limit, Limit]:
     """The same in years, a day more on either side for what a mean year rounds away."""
-    return after(later, earlier, int(least * YEAR) - 1, int(most * YEAR) + 2)
+    return after(later, earlier, int(least * MEAN_YEAR) - 1, int(most * MEAN_YEAR) + 2)
 
 
 def weaker(first: Sure, second: Sure) -> Sure:

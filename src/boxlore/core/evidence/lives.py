@@ -16,10 +16,9 @@ from boxlore.core.evidence.told_dates import told
 from boxlore.core.people.person import Registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.item_record import Record
+from boxlore.core.rules.people_and_kin import CALMENT, LONGEST_DAYS
 from boxlore.core.statements import ReadingValue, Sure
 
-LONGEST_DAYS = 44724
-CALMENT = "the longest life: Jeanne Calment, 1875-1997"
 YOUNGEST_PARENT, OLDEST_PARENT = 12, 70
 TEN_MONTHS = 300
 """Days."""

@@ -12,7 +12,8 @@ from functools import cache
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.evidence.claims import Claim, dated, of_item
 from boxlore.core.evidence.network import NEVER, Limit
-from boxlore.core.evidence.told_dates import one_line, told
+from boxlore.core.evidence.told_dates import told
+from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.records.item_record import Record, StatementView

@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass
 
-from boxlore.core.dates.calendars import from_number, to_number
+from boxlore.core.dates.calendars import MEAN_YEAR, from_number, to_number
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.evidence.claims import YEAR, Claim
+from boxlore.core.evidence.claims import Claim
 from boxlore.core.evidence.working_out import Circle, WorkedOut
 
 
@@ -31,7 +31,7 @@ class Proposal:
     @property
     def years(self) -> float | None:
         """How many years it leaves open, None for no end."""
-        return None if self.first is None or self.last is None else (self.last - self.first + 1) / YEAR
+        return None if self.first is None or self.last is None else (self.last - self.first + 1) / MEAN_YEAR
 
 
 FIRST_DAY, LAST_DAY = to_number(1, 1, 1), to_number(9999, 12, 31)

@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from boxlore.core.evidence.claims import Claim, of_item, weaker, years_after
-from boxlore.core.evidence.told_dates import one_line, told
+from boxlore.core.evidence.told_dates import told
+from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure, fold
 

@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.evidence.claims import Claim, dated, of_item
+from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure
 
@@ -30,9 +31,3 @@ def told(view: StatementView, words: str) -> Claim:
     """A claim of a statement, with who says it."""
     teller = view.source.ref if view.source.said is Said.NARRATOR else ""
     return Claim(words=words, source=replace(view, sure=Sure.SURE).speaker, sure=view.sure, teller=teller)
-
-
-def one_line(words: str) -> str:
-    """The words on one line, at most 60 letters."""
-    line = " ".join(words.split())
-    return line if len(line) <= 60 else f"{line[:59]}…"

@@ -44,6 +44,7 @@ from dataclasses import dataclass
 from typing import Generic, TypeVar
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import one_line
 
 Value = TypeVar("Value")
 
@@ -88,8 +89,7 @@ class Codec(Generic[Value]):
             return None
 
     def _fault(self, words: str) -> str:
-        line = " ".join(words.split())
-        shown = line if len(line) <= 60 else f"{line[:59]}…"
+        shown = one_line(words)
         return f"“{shown}” is no {self.what}." if shown else f"Empty words are no {self.what}."
 
 

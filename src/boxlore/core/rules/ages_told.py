@@ -20,7 +20,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from boxlore.core.dates import against_a_life
-from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.calendars import MEAN_YEAR, to_number
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import OWN
 from boxlore.core.findings import Finding, Severity, make_finding
@@ -71,7 +71,7 @@ def ages_told(record: Record, people: Mapping[str, Person]) -> Iterator[Finding]
     for _, age, person in whose_ages(record, people):
         if (born := _days(person.born)) is None:
             continue
-        fewest, oldest = (span[0] - born[1]) / 365.2425, (span[1] - born[0]) / 365.2425
+        fewest, oldest = (span[0] - born[1]) / MEAN_YEAR, (span[1] - born[0]) / MEAN_YEAR
         if age.years + 1 + age.slack < fewest or age.years - age.slack > oldest:
             yield _age_finding(record, person, age, max(int(fewest), 0), int(oldest))
 

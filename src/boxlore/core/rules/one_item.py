@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from boxlore.core.dates import against_a_life
 from boxlore.core.dates.against_a_life import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity, make_finding, one_line
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.ages_told import ages_told
@@ -73,13 +73,13 @@ def _asking(record: Record, people: People) -> Iterator[Finding]:
     for name in ("date", "place"):
         for view in record.all(name):
             if view.asks:
-                why = f"“{_short(view.words)}” can be read in more than one way, or not at all"
+                why = f"“{one_line(view.words)}” can be read in more than one way, or not at all"
                 yield make_finding(
-                    f"{name}.asks", Severity.ASK, f"Which {name} is meant by “{_short(view.words)}”?", OURS, why
+                    f"{name}.asks", Severity.ASK, f"Which {name} is meant by “{one_line(view.words)}”?", OURS, why
                 )
     for shown in record.people:
         if shown.told.asks:
-            yield make_finding("person.asks", Severity.ASK, f"Which “{_short(shown.told.words)}” is meant?", OURS)
+            yield make_finding("person.asks", Severity.ASK, f"Which “{one_line(shown.told.words)}” is meant?", OURS)
 
 
 SETTLE = "To settle it: F4 in a sitting, then Enter on one of them; in a plain sitting .who, then .settle."
@@ -88,7 +88,7 @@ SETTLE = "To settle it: F4 in a sitting, then Enter on one of them; in a plain s
 def _disagreeing(record: Record, people: People) -> Iterator[Finding]:
     """A finding for statements that cannot all be so, with each of them, who says it, and how to settle it."""
     for conflict in record.conflicts:
-        sides = " or ".join(f"“{_short(words)}” ({speakers})" for words, speakers in conflict.speakers.items())
+        sides = " or ".join(f"“{one_line(words)}” ({speakers})" for words, speakers in conflict.speakers.items())
         message = f"Sources disagree, {conflict.why}: {sides}. {SETTLE}"
         yield make_finding(f"{conflict.field}.conflict", Severity.ASK, message, OURS)
 
@@ -108,7 +108,7 @@ def _from_files(record: Record, people: People) -> Iterator[Finding]:
                 yield make_finding(
                     f"scan.{name}",
                     Severity.ASK,
-                    f"The {scan.side} scan's file says ({name}): “{_short(words)}”. Is that so of the picture?",
+                    f"The {scan.side} scan's file says ({name}): “{one_line(words)}”. Is that so of the picture?",
                     "the scan's own facts are not the picture's: common practice, no source",
                 )
 
@@ -133,14 +133,8 @@ def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
 def _remarked(record: Record, people: People) -> Iterator[Finding]:
     """A finding for each remark that an archive sent back; what it says of the condition is found with the housing."""
     for view in record.all("archive_remark"):
-        message = f"The archive remarks: “{_short(view.words)}” ({view.source.ref or view.speaker})."
+        message = f"The archive remarks: “{one_line(view.words)}” ({view.source.ref or view.speaker})."
         yield make_finding("archive.remark", Severity.ASK, message, "what the archive wrote")
-
-
-def _short(words: str) -> str:
-    """The words on one line, at most 60 letters."""
-    line = " ".join(words.split())
-    return line if len(line) <= 60 else f"{line[:59]}…"
 
 
 RULES: Iterable[RecordRule] = (

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from boxlore.core.dates import against_a_life
-from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.calendars import MEAN_YEAR, to_number
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.findings import Finding, Severity, make_finding
@@ -25,8 +25,6 @@ CALMENT = "Jeanne Calment, 1875-1997: 122 years and 164 days"
 MEMORY = "common practice, from memory"
 ENGLAND = "England: girls 12, boys 14 until the Age of Marriage Act 1929, then 16"
 
-YEAR = 365.2425
-"""Days of a mean year in the Gregorian calendar."""
 LONGEST_DAYS = 44724
 """Days of the longest life (CALMENT)."""
 NINE_MONTHS = 270
@@ -112,7 +110,7 @@ def _gap(earlier: _When | None, later: _When | None) -> tuple[float, float] | No
     """The fewest and the most years from one date to another, below 0 if it is earlier; None if either is open."""
     if earlier is None or later is None or None in (earlier.first, earlier.last, later.first, later.last):
         return None
-    return (later.first - earlier.last) / YEAR, (later.last - earlier.first) / YEAR  # type: ignore[operator]  # none is None
+    return (later.first - earlier.last) / MEAN_YEAR, (later.last - earlier.first) / MEAN_YEAR  # type: ignore[operator]  # none is None
 
 
 def _sure(*dates: _When | None) -> Severity:
@@ -135,7 +133,7 @@ def _life(person: Person) -> Iterator[Finding]:
             *because,
             about=person.id,
         )
-    elif gap[0] * YEAR > LONGEST_DAYS:
+    elif gap[0] * MEAN_YEAR > LONGEST_DAYS:
         message = f"{person.name} would have lived {int(gap[0])} years, longer than anyone known."
         yield make_finding("life.too-long", _sure(born, died), message, CALMENT, *because, about=person.id)
 
@@ -187,7 +185,7 @@ def _after_death(person: Person, parent: Person, limits: Limits, born: _When | N
     gap = _gap(died, born)
     if gap is None or died is None or born is None:
         return
-    allowed = 0.0 if limits is MOTHER else (NINE_MONTHS + 30) / YEAR
+    allowed = 0.0 if limits is MOTHER else (NINE_MONTHS + 30) / MEAN_YEAR
     if gap[0] > allowed:
         later = "" if limits is MOTHER else "more than nine months "
         words = f"{person.name} would be born {later}after the death of {parent.name}, told as the {limits.word}."
@@ -213,7 +211,7 @@ def _siblings(person: Person, people: Registry, kin: Kin) -> Iterator[Finding]:
         gap = _gap(born, theirs)
         if gap is None or born is None or theirs is None or born.first != born.last or theirs.first != theirs.last:
             continue
-        days = abs(round(gap[0] * YEAR))
+        days = abs(round(gap[0] * MEAN_YEAR))
         if TWINS < days < NINE_MONTHS:
             words = (
                 f"{person.name} and {sibling.name}, of one mother, would be born {days} days apart: is a date wrong?"
