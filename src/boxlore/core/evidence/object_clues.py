@@ -13,6 +13,7 @@ from functools import cache
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
 from boxlore.core.evidence.object_table import OBJECTS, Made
+from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure, fold
 
@@ -36,7 +37,7 @@ def clues(record: Record) -> Iterator[Claim]:
             if made.direct or not is_copy:
                 limits.append(not_before(of_item(record.id), to_number(made.first, 1, 1)))
             yield Claim(
-                words=f"{record.number} is {words.strip()[:60]} [{speaker}]: {in_years(made)}",
+                words=f"{record.number}: “{one_line(words)}” ({speaker}), {in_years(made)}",
                 source=made.source,
                 sure=Sure.LIKELY,
                 limits=tuple(limits),

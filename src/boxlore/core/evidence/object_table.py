@@ -3,23 +3,22 @@
 `first` and `last` are years outside which a thing of that kind is not known to have been made, 0 for no bound; `usual`
 are those in which most were. Where two sources differ, the wider years stand. Each row names what it is taken from:
 
-- LC-DAG, LC-LILJ: Library of Congress, Prints and Photographs Division, *Popular Photographic Print Processes:
-  Daguerreotypes* (2022); *Liljenquist: Ambrotypes and Tintypes*.
-- WAM: Western Australian Museum, *Conservation and Care of Collections* (2017), Appendix 7, Photographic processes.
-- PADUA: University of Padua, *Aid to identification of the most common black and white historical photographic
-  processes*.
-- CORNELL: Cornell University Library, *Dawn's Early Light: Photographic Processes 1839-1889*.
-- AAT: Getty, *Art & Architecture Thesaurus*, scope notes.
-- MAH: Santa Cruz Museum of Art and History, *Guide to the MAH Postcard Collection*, History.
-- SIA: Smithsonian Institution Archives, *Greetings from the Smithsonian: A Postcard History*.
-- EDIN: EdinPhoto, *Real Photo Postcards: Stamp Boxes*. HCP: Historical Clothing, *Postcard Types: Personal Postcards*,
-  Table 1, Post card print paper. Both are tables of collectors.
-- NZPF: New Zealand Philatelic Federation, glossary (divided backs abroad).
-- NEDCC: Northeast Document Conservation Center, leaflet 5.1 (film base).
-- WL: G. Weaver, Z. Long, “Chromogenic Characterization: A Study of Kodak Color Prints, 1942-2008”, *Topics in
-  Photographic Preservation* 13 (2009) 67-82.
-- GATLAS: Image Permanence Institute, *Graphics Atlas*, Chromogenic.
-- memory: from memory, not looked up.
+- Library of Congress, Prints and Photographs Division: *Popular Photographic Print Processes: Daguerreotypes* (2022);
+  *Liljenquist: Ambrotypes and Tintypes*.
+- Western Australian Museum: *Conservation and Care of Collections* (2017), Appendix 7, Photographic processes.
+- University of Padua: *Aid to identification of the most common black and white historical photographic processes*.
+- Cornell University Library: *Dawn's Early Light: Photographic Processes 1839-1889*.
+- Art & Architecture Thesaurus: Getty, scope notes.
+- Santa Cruz Museum of Art and History: *Guide to the MAH Postcard Collection*, History.
+- Smithsonian Institution Archives: *Greetings from the Smithsonian: A Postcard History*.
+- EdinPhoto: *Real Photo Postcards: Stamp Boxes*. Historical Clothing: *Postcard Types: Personal Postcards*, Table 1, Post
+  card print paper. Both are tables of collectors.
+- New Zealand Philatelic Federation: glossary (divided backs abroad).
+- Northeast Document Conservation Center: leaflet 5.1 (film base).
+- Weaver and Long: G. Weaver, Z. Long, “Chromogenic Characterization: A Study of Kodak Color Prints, 1942-2008”, *Topics
+  in Photographic Preservation* 13 (2009) 67-82.
+- Graphics Atlas: Image Permanence Institute, Chromogenic.
+- from memory: not looked up.
 """
 
 from typing import NamedTuple
@@ -41,73 +40,73 @@ class Made(NamedTuple):
 
 OBJECTS: tuple[Made, ...] = (
     # processes
-    Made(("daguerreotype", "dagerrotüüp", "daguerreotypie"), 1839, 1842, 1858, 1865, "LC-DAG; CORNELL", direct=True),
-    Made(("ambrotype", "ambrotüüp", "ambrotypie"), 1851, 1855, 1865, 1880, "LC-LILJ; PADUA", direct=True),
-    Made(("tintype", "ferrotype", "ferrotüüp"), 1853, 1860, 1890, 1940, "LC-LILJ; PADUA; WAM", direct=True),
-    Made(("salted paper", "salt print"), 1839, 1840, 1860, 1865, "WAM; PADUA"),
-    Made(("albumen", "albumiin"), 1850, 1855, 1895, 1929, "CORNELL; WAM"),
-    Made(("cyanotype", "blueprint"), 1842, 1880, 1920, 0, "WAM; PADUA"),
-    Made(("platinum print", "platinotype"), 1873, 1880, 1914, 1939, "PADUA; WAM"),
-    Made(("collodion printing-out", "collodion pop", "collodion print"), 1864, 1885, 1910, 1929, "PADUA"),
-    Made(("gelatin printing-out", "gelatin pop"), 1882, 1885, 1920, 1939, "CORNELL"),
-    Made(("gelatin silver", "silver gelatin", "bromide print"), 1873, 1895, 0, 0, "PADUA; WAM"),
-    Made(("autochrome",), 1904, 1907, 1932, 1955, "memory", direct=True),
-    Made(("chromogenic print", "colour print", "color print", "c-print"), 1942, 1945, 0, 0, "WL; GATLAS"),
-    Made(("resin coated colour", "resin-coated colour", "resin coated color", "resin-coated color", "rc colour"), 1968, 1970, 0, 0, "GATLAS"),
-    Made(("peel-apart instant", "instant print, peel-apart"), 1948, 1950, 1999, 2019, "memory", direct=True),
-    Made(("integral instant", "instant print, integral"), 1972, 1975, 2008, 0, "memory", direct=True),
-    Made(("inkjet",), 1985, 1995, 0, 0, "memory"),
+    Made(("daguerreotype", "dagerrotüüp", "daguerreotypie"), 1839, 1842, 1858, 1865, "Library of Congress, Daguerreotypes; Cornell University Library", direct=True),
+    Made(("ambrotype", "ambrotüüp", "ambrotypie"), 1851, 1855, 1865, 1880, "Library of Congress, Ambrotypes and Tintypes; University of Padua", direct=True),
+    Made(("tintype", "ferrotype", "ferrotüüp"), 1853, 1860, 1890, 1940, "Library of Congress, Ambrotypes and Tintypes; University of Padua; Western Australian Museum", direct=True),
+    Made(("salted paper", "salt print"), 1839, 1840, 1860, 1865, "Western Australian Museum; University of Padua"),
+    Made(("albumen", "albumiin"), 1850, 1855, 1895, 1929, "Cornell University Library; Western Australian Museum"),
+    Made(("cyanotype", "blueprint"), 1842, 1880, 1920, 0, "Western Australian Museum; University of Padua"),
+    Made(("platinum print", "platinotype"), 1873, 1880, 1914, 1939, "University of Padua; Western Australian Museum"),
+    Made(("collodion printing-out", "collodion pop", "collodion print"), 1864, 1885, 1910, 1929, "University of Padua"),
+    Made(("gelatin printing-out", "gelatin pop"), 1882, 1885, 1920, 1939, "Cornell University Library"),
+    Made(("gelatin silver", "silver gelatin", "bromide print"), 1873, 1895, 0, 0, "University of Padua; Western Australian Museum"),
+    Made(("autochrome",), 1904, 1907, 1932, 1955, "from memory", direct=True),
+    Made(("chromogenic print", "colour print", "color print", "c-print"), 1942, 1945, 0, 0, "Weaver and Long; Graphics Atlas"),
+    Made(("resin coated colour", "resin-coated colour", "resin coated color", "resin-coated color", "rc colour"), 1968, 1970, 0, 0, "Graphics Atlas"),
+    Made(("peel-apart instant", "instant print, peel-apart"), 1948, 1950, 1999, 2019, "from memory", direct=True),
+    Made(("integral instant", "instant print, integral"), 1972, 1975, 2008, 0, "from memory", direct=True),
+    Made(("inkjet",), 1985, 1995, 0, 0, "from memory"),
     # negatives, slides, films
-    Made(("nitrate",), 1889, 1890, 1940, 1955, "NEDCC, which ends it in 1951 and others in the early 1950s", direct=True),
-    Made(("acetate negative", "safety film", "acetate film"), 1909, 1925, 1980, 0, "NEDCC; memory", direct=True),
-    Made(("polyester film", "polyester negative"), 1955, 1960, 0, 0, "memory", direct=True),
-    Made(("dry plate", "gelatin glass negative"), 1873, 1880, 1925, 0, "memory", direct=True),
-    Made(("wet plate", "collodion negative", "collodion glass negative"), 1851, 1855, 1885, 1920, "CORNELL; memory", direct=True),
-    Made(("autographic",), 1914, 1915, 1926, 1934, "Abel's Photographic Weekly, 4 July 1914; memory", direct=True),
-    Made(("kodachrome slide", "kodachrome"), 1935, 1939, 1999, 2010, "memory", direct=True),
-    Made(("135 film", "35 mm negative", "35mm negative"), 1913, 1934, 0, 0, "memory", direct=True),
-    Made(("126 cartridge", "instamatic"), 1963, 1964, 1980, 2008, "memory", direct=True),
-    Made(("110 cartridge", "pocket instamatic"), 1972, 1973, 1990, 0, "memory", direct=True),
-    Made(("disc film",), 1982, 1982, 1988, 1999, "memory", direct=True),
+    Made(("nitrate",), 1889, 1890, 1940, 1955, "Northeast Document Conservation Center, which ends it in 1951 and others in the early 1950s", direct=True),
+    Made(("acetate negative", "safety film", "acetate film"), 1909, 1925, 1980, 0, "Northeast Document Conservation Center; from memory", direct=True),
+    Made(("polyester film", "polyester negative"), 1955, 1960, 0, 0, "from memory", direct=True),
+    Made(("dry plate", "gelatin glass negative"), 1873, 1880, 1925, 0, "from memory", direct=True),
+    Made(("wet plate", "collodion negative", "collodion glass negative"), 1851, 1855, 1885, 1920, "Cornell University Library; from memory", direct=True),
+    Made(("autographic",), 1914, 1915, 1926, 1934, "Abel's Photographic Weekly, 4 July 1914; from memory", direct=True),
+    Made(("kodachrome slide", "kodachrome"), 1935, 1939, 1999, 2010, "from memory", direct=True),
+    Made(("135 film", "35 mm negative", "35mm negative"), 1913, 1934, 0, 0, "from memory", direct=True),
+    Made(("126 cartridge", "instamatic"), 1963, 1964, 1980, 2008, "from memory", direct=True),
+    Made(("110 cartridge", "pocket instamatic"), 1972, 1973, 1990, 0, "from memory", direct=True),
+    Made(("disc film",), 1982, 1982, 1988, 1999, "from memory", direct=True),
     # cards and mounts
-    Made(("carte-de-visite", "carte de visite", "visiitkaart", "cdv"), 1854, 1860, 1880, 1910, "AAT"),
-    Made(("cabinet card", "cabinet photograph", "kabinettfoto", "kabinetkort"), 1863, 1867, 1900, 1924, "AAT"),
-    Made(("stereograph", "stereoview", "stereo card"), 1850, 1858, 1920, 1939, "memory"),
+    Made(("carte-de-visite", "carte de visite", "visiitkaart", "cdv"), 1854, 1860, 1880, 1910, "Art & Architecture Thesaurus"),
+    Made(("cabinet card", "cabinet photograph", "kabinettfoto", "kabinetkort"), 1863, 1867, 1900, 1924, "Art & Architecture Thesaurus"),
+    Made(("stereograph", "stereoview", "stereo card"), 1850, 1858, 1920, 1939, "from memory"),
     # edges and borders
-    Made(("deckle edge", "deckled edge", "sakilise servaga"), 1925, 1934, 1960, 1975, "memory"),
-    Made(("date printed in the border", "date printed on the border"), 1954, 1958, 1975, 1989, "memory"),
+    Made(("deckle edge", "deckled edge", "sakilise servaga"), 1925, 1934, 1960, 1975, "from memory"),
+    Made(("date printed in the border", "date printed on the border"), 1954, 1958, 1975, 1989, "from memory"),
     # postcards
-    Made(("private mailing card",), 1898, 1898, 1901, 1901, "SIA; MAH", "United States"),
-    Made(("undivided back",), 1869, 1898, 1907, 1907, "MAH; SIA; NZPF; elsewhere earlier"),
-    Made(("divided back",), 1902, 1907, 0, 0, "NZPF: Britain 1902, France 1904, Germany 1905; MAH: United States 1 March 1907"),
-    Made(("real-photo postcard", "real photo postcard", "photo postcard", "fotopostkaart"), 1900, 1907, 1940, 0, "MAH"),
-    Made(("linen postcard",), 1930, 1931, 1945, 1959, "SIA"),
-    Made(("photochrome postcard", "chrome postcard"), 1939, 1945, 0, 0, "SIA"),
+    Made(("private mailing card",), 1898, 1898, 1901, 1901, "Smithsonian Institution Archives; Santa Cruz Museum of Art and History", "United States"),
+    Made(("undivided back",), 1869, 1898, 1907, 1907, "Santa Cruz Museum of Art and History; Smithsonian Institution Archives; New Zealand Philatelic Federation; elsewhere earlier"),
+    Made(("divided back",), 1902, 1907, 0, 0, "New Zealand Philatelic Federation: Britain 1902, France 1904, Germany 1905; Santa Cruz Museum of Art and History: United States 1 March 1907"),
+    Made(("real-photo postcard", "real photo postcard", "photo postcard", "fotopostkaart"), 1900, 1907, 1940, 0, "Santa Cruz Museum of Art and History"),
+    Made(("linen postcard",), 1930, 1931, 1945, 1959, "Smithsonian Institution Archives"),
+    Made(("photochrome postcard", "chrome postcard"), 1939, 1945, 0, 0, "Smithsonian Institution Archives"),
     # stamp boxes of photographic postcard papers
-    Made(("azo four triangles up", "azo, four triangles up", "azo 4 triangles up"), 1904, 1904, 1918, 1918, "EDIN; HCP"),
-    Made(("azo two up two down", "azo, two up, two down", "azo 2 up 2 down"), 1918, 1918, 1930, 1930, "EDIN; HCP"),
-    Made(("azo squares", "azo, squares"), 1922, 1927, 1940, 1949, "EDIN 1927-1940; HCP 1923-1940s"),
-    Made(("azo diamonds", "azo, diamonds"), 1907, 1907, 1909, 1909, "HCP"),
-    Made(("azo circles", "azo, circles"), 1908, 1908, 1911, 1911, "HCP"),
-    Made(("azo empty corners", "azo, empty corners"), 1922, 1922, 1926, 1926, "HCP"),
-    Made(("velox diamonds", "velox, diamonds"), 1907, 1907, 1914, 1914, "HCP"),
-    Made(("velox squares", "velox, squares"), 1901, 1901, 1914, 1914, "HCP"),
-    Made(("velox triangles", "velox, triangles"), 1909, 1909, 1914, 1914, "HCP"),
-    Made(("stamp box cyko", "cyko"), 1904, 1904, 1920, 1929, "HCP"),
-    Made(("stamp box artura", "artura"), 1910, 1910, 1924, 1924, "HCP"),
-    Made(("stamp box argo",), 1905, 1905, 1920, 1920, "HCP"),
-    Made(("stamp box noko", "noko"), 1907, 1907, 1920, 1929, "HCP"),
-    Made(("stamp box kruxo", "kruxo"), 1907, 1907, 1920, 1929, "HCP"),
-    Made(("stamp box solio",), 1903, 1903, 1920, 1929, "HCP"),
-    Made(("stamp box dops", "dops"), 1925, 1925, 1942, 1942, "HCP"),
-    Made(("stamp box vitava", "vitava"), 1925, 1925, 1934, 1934, "HCP"),
-    Made(("stamp box defender, diamond above and below",), 1910, 1910, 1920, 1920, "HCP"),
-    Made(("stamp box defender, diamond inside",), 1920, 1920, 1940, 1940, "HCP"),
-    Made(("stamp box ekc",), 1939, 1939, 1950, 1950, "HCP"),
-    Made(("stamp box eko",), 1942, 1942, 1970, 1970, "HCP"),
-    Made(("stamp box ansco",), 1930, 1940, 1960, 1960, "HCP"),
-    Made(("stamp box devolite",), 1950, 1950, 0, 0, "HCP"),
+    Made(("azo four triangles up", "azo, four triangles up", "azo 4 triangles up"), 1904, 1904, 1918, 1918, "EdinPhoto; Historical Clothing"),
+    Made(("azo two up two down", "azo, two up, two down", "azo 2 up 2 down"), 1918, 1918, 1930, 1930, "EdinPhoto; Historical Clothing"),
+    Made(("azo squares", "azo, squares"), 1922, 1927, 1940, 1949, "EdinPhoto 1927-1940; Historical Clothing 1923-1940s"),
+    Made(("azo diamonds", "azo, diamonds"), 1907, 1907, 1909, 1909, "Historical Clothing"),
+    Made(("azo circles", "azo, circles"), 1908, 1908, 1911, 1911, "Historical Clothing"),
+    Made(("azo empty corners", "azo, empty corners"), 1922, 1922, 1926, 1926, "Historical Clothing"),
+    Made(("velox diamonds", "velox, diamonds"), 1907, 1907, 1914, 1914, "Historical Clothing"),
+    Made(("velox squares", "velox, squares"), 1901, 1901, 1914, 1914, "Historical Clothing"),
+    Made(("velox triangles", "velox, triangles"), 1909, 1909, 1914, 1914, "Historical Clothing"),
+    Made(("stamp box cyko", "cyko"), 1904, 1904, 1920, 1929, "Historical Clothing"),
+    Made(("stamp box artura", "artura"), 1910, 1910, 1924, 1924, "Historical Clothing"),
+    Made(("stamp box argo",), 1905, 1905, 1920, 1920, "Historical Clothing"),
+    Made(("stamp box noko", "noko"), 1907, 1907, 1920, 1929, "Historical Clothing"),
+    Made(("stamp box kruxo", "kruxo"), 1907, 1907, 1920, 1929, "Historical Clothing"),
+    Made(("stamp box solio",), 1903, 1903, 1920, 1929, "Historical Clothing"),
+    Made(("stamp box dops", "dops"), 1925, 1925, 1942, 1942, "Historical Clothing"),
+    Made(("stamp box vitava", "vitava"), 1925, 1925, 1934, 1934, "Historical Clothing"),
+    Made(("stamp box defender, diamond above and below",), 1910, 1910, 1920, 1920, "Historical Clothing"),
+    Made(("stamp box defender, diamond inside",), 1920, 1920, 1940, 1940, "Historical Clothing"),
+    Made(("stamp box ekc",), 1939, 1939, 1950, 1950, "Historical Clothing"),
+    Made(("stamp box eko",), 1942, 1942, 1970, 1970, "Historical Clothing"),
+    Made(("stamp box ansco",), 1930, 1940, 1960, 1960, "Historical Clothing"),
+    Made(("stamp box devolite",), 1950, 1950, 0, 0, "Historical Clothing"),
     # what stands on a back
-    Made(("revenue stamp",), 1864, 1864, 1866, 1866, "United States, Act of 30 June 1864; memory", "United States"),
-    Made(("zip code",), 1963, 1967, 0, 0, "memory", "United States"),
+    Made(("revenue stamp",), 1864, 1864, 1866, 1866, "United States, Act of 30 June 1864; from memory", "United States"),
+    Made(("zip code",), 1963, 1967, 0, 0, "from memory", "United States"),
 )  # fmt: skip
