@@ -225,6 +225,8 @@ WRONG = [
     (["strike", "TRA-0018", "story", "--words", " ", "--yes"], 2, "--words is empty."),
     (["intake", "nowhere"], 2, "There is no file or folder nowhere."),
     (["copies", "{home}/scans"], 2, "Copies cannot go among the scans"),
+    (["evidence", "--minutes", "20"], 2, "--minutes is not used without --ask"),
+    (["worksheet", "w.pdf", "--minutes", "20"], 2, "--minutes is not used without --ask"),
     (["check", "--on", "yesterday"], 2, "Write it as YYYY-MM-DD."),
     (["transfer", "{home}/transfer/open"], 2, "is not empty"),
 ]

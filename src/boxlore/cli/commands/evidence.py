@@ -34,6 +34,8 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
     """
     if chosen["teller"]:
         options.refuse_given(ctx, "with --ask", "items", "why", "everything")
+    else:
+        options.refuse_given(ctx, "without --ask", "minutes")
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         wanted = {subject.id for item in items for subject in find_items(collection, item)}
         found = gather(collection)

@@ -61,6 +61,8 @@ def worksheet(
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     if teller:
         options.refuse_given(ctx, "with --ask", *options.SELECTION)
+    else:
+        options.refuse_given(ctx, "without --ask", "minutes")
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         if teller:
