@@ -255,7 +255,7 @@ def _check(kept: bytes | None, values: Iterable[str | bytes | int | None]) -> No
     if kept is not None and kept != row_sum(values):
         raise CouldNot(
             "Something in the other copy is not as it was written there.",
-            "boxlore -c FOLDER verify, there, names it; boxlore restore can bring a backup back. Nothing was joined.",
+            "boxlore -c FOLDER verify, there, names it; boxlore restore can bring a backup back. Nothing was taken in.",
         )
 
 

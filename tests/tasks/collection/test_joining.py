@@ -84,7 +84,7 @@ def test_a_folder_copied_by_hand_is_numbered_anew_only_when_agreed(first: Path, 
     take(first, tmp_path / "farm_f.jpg", 80)
     take(second, tmp_path / "regatta_f.jpg", 70)
     before = state(first)
-    with pytest.raises(WrongUse, match="to different photographs: TRA-0002"):
+    with pytest.raises(WrongUse, match=r"to different photographs: TRA-0002\. Nothing was taken in\. "):
         joined(first, second)
     assert state(first) == before
     done = joined(first, second, new_numbers=True)
@@ -94,6 +94,30 @@ def test_a_folder_copied_by_hand_is_numbered_anew_only_when_agreed(first: Path, 
     assert len({data for _, data in scans}) == 3
     assert joined(second, first).numbered_anew == []
     assert state(second) == state(first)
+
+
+def renumber(folder: Path, count: int) -> str:
+    """Give the first item the number of that count; its id."""
+    with open_collection(folder) as collection:
+        (number, item), *_ = collection.store.items()
+        act = collection.act("a number of its own")
+        (given,) = (told for told, _ in collection.store.statements(Subject(Kind.ITEM, item)) if told.field == "number")
+        act.state(given.subject, "number", number.replace("0001", f"{count:04d}"), replaces=given.id)
+        act.done()
+        return item
+
+
+def test_of_an_item_with_two_numbers_the_one_that_another_has_is_given_anew(first: Path, tmp_path: Path) -> None:
+    second = tmp_path / "aksel"
+    make_working_copy(second, first, QUIET, series="A")
+    take(first, tmp_path / "farm_f.jpg", 80)
+    renumber(second, 2)
+    item = renumber(first, 9)
+    assert [old[-4:] + new[-5:] for old, new in joined(first, second, new_numbers=True).numbered_anew] == ["0002-0010"]
+    with open_collection(first, write=False) as collection:
+        rows = collection.store.statements(Subject(Kind.ITEM, item))
+        assert sorted(told.words[-4:] for told, _ in rows if told.field == "number") == ["0009", "0010"]
+    assert joined(first, second).log.twice == ()
 
 
 class Stopped(Quiet):
@@ -150,6 +174,20 @@ def test_a_strike_there_is_one_here(first: Path, tmp_path: Path) -> None:
         strike(collection.store, ids, by="aksel", now=collection.clock.now())
     done = joined(first, second)
     assert done.struck is not None and (done.struck.struck, done.struck.finished) == (1, True)
+    assert all(b"owed us" not in path.read_bytes() for path in first.rglob("*.sqlite"))
+
+
+def test_numbers_that_stop_a_joining_do_not_hide_that_something_was_struck(first: Path, tmp_path: Path) -> None:
+    second = tmp_path / "aksel"
+    tell(first, "Ants, who owed us money")
+    make_working_copy(second, first, QUIET, series="A")
+    take(first, tmp_path / "farm_f.jpg", 80)
+    take(second, tmp_path / "regatta_f.jpg", 70)
+    with open_collection(second) as collection:
+        ids = [row[0] for row in collection.store.every_words() if row[2] == "story"]
+        strike(collection.store, ids, by="aksel", now=collection.clock.now())
+    with pytest.raises(WrongUse, match=r"taken in; what was struck there is struck here\. "):
+        joined(first, second)
     assert all(b"owed us" not in path.read_bytes() for path in first.rglob("*.sqlite"))
 
 

@@ -73,8 +73,7 @@ def join(collection: Collection, other: Path, progress: Progress, *, new_numbers
         (drafts,) = there.execute("SELECT count(*) FROM draft").fetchone()
         struck = _strike_as_there(collection, joining.forms_struck(store.db, there))
         by, now = collection.by, collection.clock.now()
-
-        log = joining.join(store, there, by, now, partial(_check_numbers, new_numbers=new_numbers))
+        log = joining.join(store, there, by, now, partial(_check_numbers, new_numbers=new_numbers, struck=struck))
     result = JoinedCopies(log, struck, drafts=drafts, ahead=ahead)
     result.same_series = read_settings(other).series == collection.settings.series
     _number_anew(collection, log.twice, result)
@@ -99,14 +98,14 @@ def _strike_as_there(collection: Collection, forms: set[str]) -> StrikeReport | 
     return report
 
 
-def _check_numbers(joined: Joined, *, new_numbers: bool) -> None:
-    """Raises WrongUse where two items have one number and none is to get another; then nothing is joined."""
+def _check_numbers(joined: Joined, *, new_numbers: bool, struck: StrikeReport | None) -> None:
+    """Raises WrongUse where two items have one number and none is to get another; then nothing is taken in."""
     if joined.twice and not new_numbers:
         numbers = list(dict.fromkeys(number for number, _, _ in joined.twice))
         more = f" and {len(numbers) - 10} more" if len(numbers) > 10 else ""
         raise WrongUse(
             f"Both copies have given the same numbers to different photographs: {', '.join(numbers[:10])}{more}. "
-            "Nothing was joined.",
+            f"Nothing was taken in{'; what was struck there is struck here' if struck else ''}.",
             "With --new-numbers those taken in later get new ones here, and a list says which to pencil anew. Do it in "
             "one copy, then join that one into the other.",
         )
@@ -118,7 +117,8 @@ def _number_anew(collection: Collection, twice: Iterable[tuple[str, str, str]], 
     count = collection.store.next_number_count(settings.prefix, settings.series)
     for number, _, item in twice:
         subject = Subject(Kind.ITEM, item)
-        given = [told for told, _ in collection.store.statements(subject) if told.field == "number"][-1]
+        rows = collection.store.statements(subject)
+        given = next(told for told, _ in rows if told.field == "number" and told.words == number)
         anew = number_text(settings.prefix, settings.series, count)
         act.state(subject, "number", anew, replaces=given.id)
         result.numbered_anew.append((number, anew))
