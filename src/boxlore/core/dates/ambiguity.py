@@ -26,7 +26,14 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
-from boxlore.core.dates.double_meanings import doubted, give_or_take, is_month_or_day, spread, without_letter_of_lab
+from boxlore.core.dates.double_meanings import (
+    before_on,
+    doubted,
+    give_or_take,
+    is_month_or_day,
+    spread,
+    without_letter_of_lab,
+)
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
@@ -49,7 +56,7 @@ from boxlore.core.dates.regnal import beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
-from boxlore.core.dates.spelling import MIXED, ORDINAL_O, as_meant, as_typed, months_mended, repairs
+from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import PASSED_OVER, QUALIFYING, SHOULD_BE, YEARS_TOLD, arranged
@@ -110,26 +117,20 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     """What a text comes to; None if it is no date. `own` is the trie of the family's people and events."""
     words = text.strip(' \t"“”,;')
     if words[:1] in _QUOTES and words[-1:] in _QUOTES and len(words) > 1:
-        words = words[1:-1]
+        words = words[1:-1].strip()
     if (literal := _literal(words)) is not None:
         return _guarded(Outcome(literal), context)
     if told := without_open_parts(words, context.order):
         return understood(told, context, own)
     if not words:
         return None
-    if MIXED.search(words) and (slip := _mistyped(words, context, own)):
+    if slip := _mistyped(words, context, own):
         return slip
-    onwards = words.endswith(" on") and words[-4].isdigit()
-    if onwards and (begun := understood(words[:-3], context, own)) and begun.edtf and begun.edtf.kind == "date":
-        return understood(f"{words}wards", context, own)  # “1949 on”
-    if words[-1].isupper() and (stamp := without_letter_of_lab(words)):
-        stamped = understood(stamp, context, own)
-        if stamped and is_month_or_day(stamped.edtf):
-            return stamped
-    if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
-        return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
-    if (era := beside_era(words)) and (both := _of_both(era, context, own)):
-        return both
+    begun = understood(date, context, own) if (date := before_on(words)) else None
+    if begun and begun.edtf and begun.edtf.kind == "date":
+        return understood(f"{date} onwards", context, own)
+    if whole := _by_what_stands_behind(words, context, own):
+        return whole
     tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds <= _NO_DATE:
@@ -164,6 +165,19 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         or _before_a_tail(tokens, words, context)
         or _proposed(tokens, words, context, own)
     )
+
+
+def _by_what_stands_behind(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """A date with something behind it that is of the whole of it, and is known by how it is written: the letter of a
+    laboratory, “give or take two years”, a year of an era; None for other words."""
+    if date := without_letter_of_lab(words):
+        stamped = understood(date, context, own)
+        if stamped and is_month_or_day(stamped.edtf):
+            return stamped
+    if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
+        return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
+    era = beside_era(words)
+    return _of_both(era, context, own) if era else None
 
 
 def _told_otherwise(
@@ -547,7 +561,8 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         edtf = standard.parsed(expression.text(context))
         ask = expression.question(context)
     except NoSuchDate as none:
-        if choices := _other_wars(expression, context):  # “summer 1939, before the war”: one war fits
+        choices = _by_other_wars(expression, context) if expression.kind == "within" else ()
+        if choices:  # “summer 1939, before the war”: one war fits
             if len(choices) == 1 and not any(date.short for date in expression.leaves()):
                 return _guarded(Outcome(standard.parsed(choices[0])), context)
             return Outcome(None, expression.question(context) or none.ask, choices)
@@ -557,7 +572,7 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
             return Outcome(None, none.ask, whole)
         return Outcome(None, none.ask, none.choices)
     except TextFault as fault:
-        if others := _of_other_choices(expression, context):  # “from 1925 until the war”: the next one
+        if others := _by_other_wars(expression, context):  # “from 1925 until the war”: the next one
             return Outcome(None, f"“{context.text}”: which of these is meant?", others)
         return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
     if not ask:
@@ -603,18 +618,10 @@ def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -
     return ()
 
 
-def _of_other_choices(expression: Expression, context: DateContext) -> tuple[str, ...]:
-    """What it comes to by other wars than the first, where that leaves no date."""
+def _by_other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:
+    """What it comes to by other wars than the first that may be meant; none where something else is not known (“Easter
+    after the war”)."""
     if not any(date.span for date in expression.leaves()):
-        return ()
-    picks = range(1, expression.choices(context))
-    return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
-
-
-def _other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:
-    """What a limit comes to by the other wars that may be meant; none where something else is not known (“Easter after
-    the war”)."""
-    if expression.kind != "within" or not any(date.span for date in expression.leaves()):
         return ()
     picks = range(0)
     with suppress(NoSuchDate):

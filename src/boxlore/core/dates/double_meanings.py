@@ -71,10 +71,16 @@ _LETTER_OF_LAB = re.compile(r"(?P<date>.*\d)[ .·•*-]+[A-Z]", re.ASCII)
 _MONTH_OR_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?")
 
 
+def before_on(words: str) -> str:
+    """“1949 on”: what stands before “on” behind a number, which may mean “from then on”; empty for other words."""
+    date = words.removesuffix(" on")
+    return date if date != words and date[-1:].isdigit() else ""
+
+
 def without_letter_of_lab(words: str) -> str:
     """“SEP 62 M”: what stands before a capital letter at the end, as processing laboratories print it; empty for other
     words."""
-    match = _LETTER_OF_LAB.fullmatch(words)
+    match = _LETTER_OF_LAB.fullmatch(words) if words[-1].isupper() else None
     return match["date"] if match else ""
 
 

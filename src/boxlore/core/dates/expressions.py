@@ -94,8 +94,6 @@ class Expression:
 
     def text(self, context: DateContext, pick: int = 0) -> str:
         """The EDTF; `pick` is the how-manieth of what its dates may mean. Raises NoSuchDate or a TextFault."""
-        if self.kind == "one" and not self.leaves()[0].span:
-            return written(self.leaves()[0], context, pick)  # most
         return _WRITERS[self.kind](self, context, pick)
 
     def question(self, context: DateContext) -> str:
@@ -161,7 +159,7 @@ def _written(part: Partial | Expression, context: DateContext, pick: int) -> str
 
 def _one(whole: Expression, context: DateContext, pick: int) -> str:
     (part,) = whole.parts
-    if isinstance(part, Partial) and part.span and len(part.span) == 1 and not part.part:
+    if isinstance(part, Partial) and len(part.span) == 1 and not part.part:
         spans = spans_of(part, context)
         if len(spans) > 1 and not pick:
             return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"

@@ -537,31 +537,29 @@ class Grammar:
             count = self._counted()  # the second Sunday after Easter, two summers before the fire
         exact = self.kinds[self.at + 1] == "to_the_day"
         loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
-        exact = exact or loose
-        sense, side = self.senses[self.at], _SIDES.get(self.kinds[self.at + 1 + exact], 0)
+        beside = self.at + (2 if exact or loose else 1)
+        sense, side = self.senses[self.at], _SIDES.get(self.kinds[beside], 0)
         if not side or sense.kind not in ("unit", "season", "weekday"):
             self.at = begin
             return None
-        self.at += 2 + exact
+        self.at = beside + 1
+        value = sense.value if isinstance(sense.value, int) else 0
         if self.kinds[self.at] == "comma":
             self.at += 1
-            date = Partial()
-            date.season = sense.value if sense.kind == "season" else 0  # type: ignore[assignment]  # a code, by its kind
-            if count or (sense.kind, sense.value) not in (("season", date.season), ("unit", "year")):
+            if count or (sense.kind != "season" and sense.value != "year"):
                 raise NoForm
-            return self._told_apart(date, self._operand(), side)
+            return self._told_apart(Partial(season=value), self._operand(), side)
         anchor = self._operand()
         unit = str(sense.value) if sense.kind == "unit" else sense.kind
         if unit.startswith("one_"):
             unit, count = unit.removeprefix("one_"), count or 1
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
             unit, count = unit[:-1], count or NEXT_TO_IT
-        value = sense.value if isinstance(sense.value, int) else 0
         if unit in ("week_from", "week_to") or (unit == "weekend" and count):
             raise NoForm
         if loose:
             anchor.mark |= ABOUT
-        distance = Distance(side, unit, count, value, bool(anchor.event), exact and not loose)
+        distance = Distance(side, unit, count, value, bool(anchor.event), exact)
         return Expression("near", [anchor], distance=distance)
 
     @staticmethod

@@ -5,7 +5,6 @@ NUMERAL is what is one piece of text; `compound` gives its senses, `numeral` tho
 """
 
 import re
-from functools import lru_cache
 
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.lexicon import ROMAN, Sense, endings, number_endings
@@ -245,7 +244,6 @@ _DAYS: dict[str, tuple[Sense, ...]] = {
 """Numbers of one or two digits, but those that may begin a year that is written apart (“8 Dec 19 38”)."""
 
 
-@lru_cache(512)
 def plain_number(piece: str) -> tuple[Sense, ...] | None:
     """The senses of digits with nothing at once behind them, where these are always the same: of a year, and of what
     `_DAYS` has."""

@@ -28,7 +28,7 @@ _IN_THE_EMPIRE = frozenset(("BY", "EE", "LT", "LV", "RU", "UA"))
 def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
     """The days that are meant in one style and in the other, as EDTF, the likelier first; one where only the old
     style has such a day, none where only the new one may be meant."""
-    if not _is_of_the_empire(date.languages, context):
+    if not (date.month or date.feast) or not _is_of_the_empire(date.languages, context):
         return ()  # most
     if not context.first_year:
         return ()  # a birth or a death: thirteen days are little in a life, and ages are reckoned from it
@@ -44,7 +44,7 @@ def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
         return ()
     if date.feast:
         return () if date.month or date.day or date.weekday >= 0 else _of_feast(date.feast, int(date.year), context)
-    return _of_day(date, int(date.year)) if date.month and date.day else ()
+    return _of_day(date, int(date.year)) if date.day else ()
 
 
 def _is_of_the_empire(languages: int, context: DateContext) -> bool:

@@ -156,11 +156,8 @@ def _days_near(first: Day, last: Day, distance: Distance) -> str:
     if distance.unit == "month" and distance.count < 0:
         low, high = (_so_old(day, "month", distance.side * count) for day, count in _few(first, last, distance.side))
         return f"[{low}..{high}]"
-    nearest, farthest = (1, days)
-    if distance.count < 0:
-        nearest, farthest = (2 * days if distance.count == A_FEW else 2, 6 * days)
-    if distance.count == A_COUPLE:
-        nearest, farthest = days, 3 * days
+    spread = {A_FEW: (2 * days, 6 * days), NEXT_TO_IT: (2, 6 * days), A_COUPLE: (days, 3 * days)}
+    nearest, farthest = spread.get(distance.count, (1, days))
     if distance.side > 0:
         low, high = from_number(start + nearest), from_number(end + farthest)
     else:

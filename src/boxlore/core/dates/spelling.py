@@ -25,7 +25,7 @@ _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
 _LIKE_A_DAY = re.compile(
     r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
 )
-MIXED = re.compile(r"[0-9](?:[a-zA-Z|]|(?<=[a-zA-Z|].))|[lI]O", re.DOTALL)
+_MIXED = re.compile(r"[0-9][a-zA-Z|]|[a-zA-Z|][0-9]|[lI]O")
 """What both have in common: a digit beside a letter, or `lO` for 10."""
 ORDINAL_O = re.compile(r"\do(?!\w)")
 _LOOKALIKES = str.maketrans("lIi|OoQSsBbgqZz", "111100055869922")
@@ -40,7 +40,7 @@ def as_meant(words: str) -> str:
 
 def as_typed(words: str) -> str:
     """The words with letters that look like digits as digits, in a year (`l938`, `19O8`) and in a day (`3O June`)."""
-    if not MIXED.search(words):
+    if not _MIXED.search(words):
         return words  # most
     days = _LIKE_A_DAY.sub(lambda match: match[0].translate(_LOOKALIKES), words)
     return _LIKE_A_YEAR.sub(_as_digits, days)

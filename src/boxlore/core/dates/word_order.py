@@ -9,7 +9,6 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.dates.assembly import SLOTS
-from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.short_years import may_have_short_years
 
 _STYLES = frozenset(("old_style", "new_style"))
@@ -36,6 +35,13 @@ SHOULD_BE = "should_be"
 MOST_OF_ONE_DATE = 4
 
 
+class Word(NamedTuple):
+    """A word by its kind alone, and the place where it is told."""
+
+    kind: str
+    place: int
+
+
 class Arranged(NamedTuple):
     """What is read of a row of words: the places of those that stay, in the grammar's order; whether the first of them
     is doubt, whether a number of them may be a year without its century, and whether they are all slots of one date."""
@@ -57,8 +63,8 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
     if not words or ("at_years" in kinds and told.isdisjoint(_AT_WHICH)):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     return Arranged(
-        tuple(int(str(word.value)) for word in words),
-        doubted=words[0].kind == "doubt" and kinds[int(str(words[0].value))] == SHOULD_BE,
+        tuple(word.place for word in words),
+        doubted=words[0].kind == "doubt" and kinds[words[0].place] == SHOULD_BE,
         may_be_short=may_have_short_years(told, len(kinds)),
         is_one_date=len(words) <= MOST_OF_ONE_DATE
         and told <= SLOTS.keys()
@@ -67,10 +73,9 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
     )
 
 
-def _that_say_something(kinds: tuple[str, ...]) -> list[Sense]:
-    """Each word that is not passed over: its kind, and for its value the place where it stands; none where a word is
-    among them with which nothing is a date."""
-    words: list[Sense] = []
+def _that_say_something(kinds: tuple[str, ...]) -> list[Word]:
+    """Each word that is not passed over; none where a word is among them with which nothing is a date."""
+    words: list[Word] = []
     before = ""
     for place, kind in enumerate(kinds):
         if kind == "from" and before == "noise":
@@ -91,10 +96,10 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[Sense]:
                 return []
             continue  # “n.d., but about 1925”
         if kind == SHOULD_BE:
-            words.append(Sense("correction" if words else "doubt", place))  # behind a date it corrects it
+            words.append(Word("correction" if words else "doubt", place))  # behind a date it corrects it
             continue
         if kind == "comma" and len(words) > 1 and words[-1].kind in _SIDES and words[-2].kind in _BESIDE_A_DATE:
-            words.append(Sense(kind, place))  # “the year after, 1934” may be that year
+            words.append(Word(kind, place))  # “the year after, 1934” may be that year
             continue
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
             continue
@@ -103,50 +108,50 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[Sense]:
         if kind == "either" and words and words[-1].kind == "comma" and not YEARS_TOLD & {word.kind for word in words}:
             words.pop()  # “New Year’s Day, either 1938 or 1939”
             continue
-        words.append(Sense(kind, place))
+        words.append(Word(kind, place))
     if words and words[-1].kind == "comma":
         words.pop()
     return words
 
 
-def without_times(words: list[Sense]) -> list[Sense]:
+def without_times(words: list[Word]) -> list[Word]:
     """The words without the times of day: `about 3 pm`, `half past nine`, `nine o'clock`."""
-    if not any(sense.kind in _TIMES for sense in words):
+    if not any(word.kind in _TIMES for word in words):
         return words
-    rest: list[Sense] = []
+    rest: list[Word] = []
     before = ""
-    for sense in words:
-        if sense.kind == "clock_behind" and rest and rest[-1].kind == "day":
+    for word in words:
+        if word.kind == "clock_behind" and rest and rest[-1].kind == "day":
             rest.pop()
-        if sense.kind in _TIMES:
+        if word.kind in _TIMES:
             while rest and rest[-1].kind == "about":
                 rest.pop()
-        elif sense.kind != "day" or before != "clock_part":
-            rest.append(sense)
-        before = sense.kind
+        elif word.kind != "day" or before != "clock_part":
+            rest.append(word)
+        before = word.kind
     while rest and rest[-1].kind == "comma":
         rest.pop()
     return rest[1:] if rest and rest[0].kind == "comma" else rest
 
 
-def in_order(words: list[Sense]) -> list[Sense]:
+def in_order(words: list[Word]) -> list[Word]:
     """The words with those of the whole date behind it."""
     return _behind_the_year(_calendar_last(words))
 
 
-def _calendar_last(words: list[Sense]) -> list[Sense]:
+def _calendar_last(words: list[Word]) -> list[Word]:
     """`27 February old style 1917`: the calendar behind the whole date, where it is told once within one."""
-    styles = [sense for sense in words if sense.kind in _STYLES]
-    if len(styles) != 1 or words[0] in styles or any(sense.kind not in SLOTS for sense in words if sense not in styles):
+    styles = [word for word in words if word.kind in _STYLES]
+    if len(styles) != 1 or words[0] in styles or any(word.kind not in SLOTS for word in words if word not in styles):
         return words
-    return [*(sense for sense in words if sense not in styles), *styles]
+    return [*(word for word in words if word not in styles), *styles]
 
 
-def _behind_the_year(words: list[Sense]) -> list[Sense]:
+def _behind_the_year(words: list[Word]) -> list[Word]:
     """`mardipäeva paiku 1930`, `pääsiäisen aattona 1930`: a word that stands behind its day, before the year."""
     if len(words) < 3 or words[-1].kind not in _YEARS:
         return words
     at = -3 if words[-2].kind == "comma" else -2  # “7 April or thereabouts, 1941”
-    if words[at].kind not in _BEHIND or any(sense.kind not in SLOTS or sense.kind in _YEARS for sense in words[:at]):
+    if words[at].kind not in _BEHIND or any(word.kind not in SLOTS or word.kind in _YEARS for word in words[:at]):
         return words
     return [*words[:at], words[-1], words[at]]

@@ -40,7 +40,7 @@ def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     """The EDTF of a date; `pick` is the how-manieth of what it may mean. Raises NoSuchDate."""
     if pick and date.day_behind and not date.year:
         return f"{CENTURIES[0]}{date.day:02d}-{date.month:02d}"
-    styles = old_styles(date, context) if date.month or date.feast else ()
+    styles = old_styles(date, context)
     text = styles[pick] if pick < len(styles) else _unmarked(date, context, pick)
     if pick and not styles and (days := _other_days(date, context)):
         text = days[pick - 1] if pick <= len(days) else text
@@ -386,7 +386,7 @@ def question(date: Partial, context: DateContext) -> str:
         return _war_question(date, context)
     if date.short:
         return _century_question(date, context)
-    if (date.month or date.feast) and len(styles := old_styles(date, context)) > 1:
+    if len(styles := old_styles(date, context)) > 1:
         return style_question(styles, context)
     if date.hundreds:
         return f"“{context.text}”: is the century meant, or its first ten years?"

@@ -123,23 +123,24 @@ ALONE: Mapping[str, tuple[str, ...]] = {
 }  # fmt: skip
 """Kind -> words that may mean any event of the kind: it is asked which, and even one is asked about."""
 
-_ALIKE = (
-    "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|põleng|"
-    "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|požáru|"
-    "požárem|ahi",
-    "flood|floods|hochwasser|überschwemmung|inondation|inundación|alluvione|inundação|overstroming|watersnood|"
-    "oversvømmelsen|flommen|översvämningen|tulva|tulvan|tulvaa|üleujutus|üleujutuse|üleujutust|наводнение|наводнения|"
-    "powódź|powodzi|plūdi|plūdiem|potvynis|potvynio|povodeň|povodně|waipuke",
+_ALIKE = tuple(
+    frozenset(words.split("|"))
+    for words in (
+        "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|põleng|"
+        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|požáru|"
+        "požárem|ahi",
+        "flood|floods|hochwasser|überschwemmung|inondation|inundación|alluvione|inundação|overstroming|watersnood|"
+        "oversvømmelsen|flommen|översvämningen|tulva|tulvan|tulvaa|üleujutus|üleujutuse|üleujutust|наводнение|наводнения|"
+        "powódź|powodzi|plūdi|plūdiem|potvynis|potvynio|povodeň|povodně|waipuke",
+    )
 )
 """Nouns of what happens to families, in the languages: whoever tells an event in one may call it by another."""
-
-ALIKE: tuple[frozenset[str], ...] = tuple(frozenset(words.split("|")) for words in _ALIKE)
 
 
 def called_otherwise(name: str) -> frozenset[str]:
     """The words that may mean what an event's name tells in another word or language."""
     words = set(re.findall(r"\w+", name.casefold()))
-    return frozenset().union(*(alike for alike in ALIKE if alike & words))
+    return frozenset().union(*(alike for alike in _ALIKE if alike & words))
 
 
 _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())

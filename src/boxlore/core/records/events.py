@@ -161,19 +161,16 @@ def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told:
 def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, *, alike: bool) -> Iterator[str]:
     """The phrases that mean an event in languages that inflect names: “svatba Margaret”; or those whose name is only
     `alike`, as an inflected one is (“svatba Grety”) and another name may be (“Maria surm”, and Mari's)."""
-    inflected = INFLECTED.get(event.kind, ())
-    names = {
-        name.casefold().split(" ", 1)[0]
-        for ident in event.people
-        if ident in people
-        for name in (people[ident].name, *people[ident].forms, *people[ident].calls)
-    }
-    stems = {name: name[:-1] if name[-1:] in _VOWELS else name for name in names if len(name) >= _LONG_ENOUGH}
-    for name, stem in stems.items() if inflected else ():
+    if event.kind not in INFLECTED:
+        return
+    persons = (people[ident] for ident in event.people if ident in people)
+    names = {name.split(" ", 1)[0] for person in persons for name in _names(person)}
+    for name in (name for name in names if len(name) >= _LONG_ENOUGH):
+        stem = name[:-1] if name[-1] in _VOWELS else name
         for piece in told.pieces:
             ends = (piece[len(way) :] for way in (stem, name) if piece.startswith(way))
             if any(end in OF_NAMES for end in ends) if alike else piece == name:
-                yield from (way.format(piece) for way in inflected)
+                yield from (way.format(piece) for way in INFLECTED[event.kind])
 
 
 _VOWELS = "aeiouõäöüаеёиоуыэюя"
@@ -207,8 +204,15 @@ def _happened(event: FamilyEvent, people: Mapping[str, Person], narrator: str, t
 
 def _spoken(person: Person, pieces: frozenset[str]) -> set[str]:
     """The names by which the phrase may mean somebody: those whose words begin words of it (`Annas Geburt`)."""
-    names = {name.casefold() for name in (person.name, *person.forms, *person.calls)}
-    return {name for name in names if all(any(piece.startswith(part) for piece in pieces) for part in _pieces(name))}
+    return {
+        name
+        for name in _names(person)
+        if all(any(piece.startswith(part) for piece in pieces) for part in _pieces(name))
+    }
+
+
+def _names(person: Person) -> set[str]:
+    return {name.casefold() for name in (person.name, *person.forms, *person.calls)}
 
 
 def _hints(event: FamilyEvent) -> Iterator[str]:

@@ -61,16 +61,16 @@ class Happened(NamedTuple):
 
 def followed(event: Happened, words: str) -> Iterator[Followed]:
     """The time before a birth, and the jubilees and anniversaries of an event that are named in the words."""
+    told = words.casefold().replace("’", "'")
     if event.kind == "birth" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["unborn"] for name in event.people)
         yield Followed(event.name, f"[..{event.edtf}]", ways, ())
-        if carried := _carried(event, words):
+        if carried := _carried(event, told):
             yield Followed(f"the months before {event.name}", _months_before(event.edtf), (carried,), ())
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
     owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
-    told = words.casefold().replace("’", "'")
     is_wedding = event.kind == "marriage"
     for years, called in JUBILEES.items() if is_wedding else ():
         if (here := tuple(name for name in called if name in told)) and (day := _on(event.edtf, years)):
@@ -85,19 +85,21 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
                 yield Followed(f"{years} years after {event.name}", day, sure, ())
 
 
-def _carried(event: Happened, words: str) -> str:
+def _carried(event: Happened, told: str) -> str:
     """“Mum was expecting Linda”: all words up to the child's name, from where they begin; empty for other words."""
-    told = words.casefold().replace("’", "'")
     for name in sorted(event.people, key=len, reverse=True):
-        for way in WAYS["carried"]:
-            if (match := re.search(rf"(?<!\w){re.escape(way.format(name))}(?!\w)", told)) and match.start() < _NEAR_BY:
-                said = re.split(r"[,;.(]", told[: match.start()])[-1] + match[0]
-                return re.sub(rf"^\W*(?:(?:{'|'.join(_WHEN)}) )?", "", said)
+        for phrase in (way.format(name) for way in WAYS["carried"]):
+            match = re.search(rf"(?<!\w){re.escape(phrase)}(?!\w)", told) if phrase in told else None
+            if match and match.start() < _NEAR_BY:
+                return _LED.sub("", re.split(r"[,;.(]", told[: match.start()])[-1] + phrase)
     return ""
 
 
 _NEAR_BY = 60
-_WHEN = tuple("when while als cuando quand quando da toen kun kui когда kiedy kad kai když before after".split())
+_LED = re.compile(
+    r"^\W*(?:(?:when|while|als|cuando|quand|quando|da|toen|kun|kui|когда|kiedy|kad|kai|když|before|after) )?"
+)
+"""What leads such words and is none of them."""
 
 
 def _months_before(edtf: str) -> str:

@@ -13,6 +13,7 @@ _WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _NEAR = 3
 """So many links away are those of whom a family has a word."""
 
+_WHEN = frozenset(("when",))
 _JOINING = frozenset(("when", "was", "i", "possessive"))
 """Kinds of words that hold a phrase together: one of them is kin in another language (`kui`, Estonian and Māori)."""
 
@@ -55,16 +56,17 @@ def _names(person: Person) -> set[str]:
 def _joining(words: str) -> set[str]:
     """The words that hold the phrase together in a language of which it has another word too, and those of “when” that
     are not written as a name within it."""
-    tokens = lex(nfc(words))
+    text = nfc(words)
+    tokens = lex(text)
     joining = set()
     for token in tokens:
-        is_when = any(sense.kind == "when" for sense in token.senses)
-        if is_when and (token is tokens[0] or nfc(words)[token.start].islower()):  # “kui Juhan suri”
-            joining.add(nfc(words)[token.start : token.end].casefold())
+        told = text[token.start : token.end]
+        if token.is_any(_WHEN) and (token is tokens[0] or told[0].islower()):  # “kui Juhan suri”
+            joining.add(told.casefold())
         ways = [sense.languages for sense in token.senses if sense.kind in _JOINING]
         beside = [sense.languages for near in tokens if near is not token for sense in near.senses]
         if any(way & languages for way in ways for languages in beside if languages != ANY_LANGUAGE):
-            joining.add(nfc(words)[token.start : token.end].casefold())
+            joining.add(told.casefold())
     return joining
 
 
