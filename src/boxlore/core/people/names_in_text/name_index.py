@@ -127,8 +127,6 @@ class Meant:
     """Whether the form is a given name of its own: `Marta` is not only a case of `Mart`."""
     is_by_a_letter: bool = False
     """Whether it is a name with one letter behind it: `Perpetual`."""
-    is_end: bool = False
-    """Whether it is a word of every day that the end of a name is too: `Lore`."""
     is_short: bool = False
     """Whether it is an ending behind a name of two or three letters."""
 
@@ -406,19 +404,8 @@ class NameIndex:
         stems = stems_of(word)
         matches: dict[str, As] = {}
         for stem in stems:
-            for form in _asked(stem, word.script):
-                for base, how in self._table(word.script).get(form, {}).items():
-                    matches[base] = min(how, matches.get(base, how))
-            if word.script == LATIN:
-                keys = [(KEYS, key_of(stem, LATIN)), *((CONSONANTS, key) for key in _semitic_keys(stem, LATIN))]
-                if self._table(ROMANISED):
-                    loose = loose_keys_of(stem)
-                    keys += ((ROMANISED, key) for key in loose | {skeleton(key) for key in loose})
-                for table, key in keys:
-                    for base, how in self._table(table).get(key, {}).items():
-                        matches[base] = min(how, matches.get(base, how))
-            if word.script == CYRILLIC:
-                for base, how in self._in_cyrillic(stem).items():
+            for table, key in self._keys(stem, word.script):
+                for base, how in self._table(table).get(key, {}).items():
                     matches[base] = min(how, matches.get(base, how))
         if not TOO_COMMON.isdisjoint(stems) or word.folded in CYRILLIC_STOPS:
             return self._meant(word.folded, {base: how for base, how in matches.items() if how is As.TOLD})
@@ -426,12 +413,25 @@ class NameIndex:
         if fond:
             return self._meant(word.folded, matches, fond)
         if not matches and word.script == LATIN and (ends := self._fond.ends_with(stems[-1])):
-            return replace(self._meant(word.folded, {}, ends), is_everyday=True, is_end=True)
+            return replace(self._meant(word.folded, {}, ends), is_everyday=True)
         if not matches and word.script == LATIN:
             matches = self._doubled(word.folded)
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
             matches = self._misspelt(plain(word.folded))
         return self._meant(word.folded, matches)
+
+    def _keys(self, stem: str, script: str) -> Iterator[tuple[str, str]]:
+        """The tables, and the keys in them, by which a stem is looked up."""
+        yield from ((script, form) for form in _asked(stem, script))
+        if script == LATIN:
+            yield KEYS, key_of(stem, LATIN)
+            yield from ((CONSONANTS, key) for key in _semitic_keys(stem, LATIN))
+            if self._table(ROMANISED):
+                loose = loose_keys_of(stem)
+                yield from ((ROMANISED, key) for key in loose | {skeleton(key) for key in loose})
+        if script == CYRILLIC:
+            readings = latin_readings(stem)
+            yield from ((BY_SOUND, key) for key in readings | {skeleton(loose_key(reading)) for reading in readings})
 
     def _meant(self, folded: str, matches: dict[str, As], fond: Iterable[str] = ()) -> Meant:
         calls: dict[str, As] = {}
@@ -469,14 +469,6 @@ class NameIndex:
                     forms = table.setdefault(form, {})
                     forms[base] = min(how, forms.get(base, how))
         return table
-
-    def _in_cyrillic(self, folded: str) -> dict[str, As]:
-        """Words of names in Latin letters that a Cyrillic one may be by its sound."""
-        matches: dict[str, As] = {}
-        readings = latin_readings(folded)
-        for key in readings | {skeleton(loose_key(reading)) for reading in readings}:
-            matches |= self._table(BY_SOUND).get(key, {})
-        return matches
 
     def _doubled(self, folded: str) -> dict[str, As]:
         """Words of names of which a consonant is written double here, or once where it is double: `Nawwal`, `Elen`."""
