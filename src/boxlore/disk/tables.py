@@ -12,6 +12,7 @@ import csv
 import io
 import re
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -26,6 +27,9 @@ LONGEST_CELL = 10_000_000
 
 LARGEST_TABLE = 200_000_000
 """Bytes of a table: far more than anybody tells at once, and no more than a machine holds easily."""
+
+WINDOWS = "cp1252"
+_SAVE_IN_UTF_8 = "Save it as CSV in UTF-8."
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +49,7 @@ def read_table(
     A heading that differs from one of `columns` in capitals, blanks and hyphens alone is that column: `Found in` is
     `found_in`. Raises WrongUse for a file that is no such table.
     """
-    return _rows_of(path, read_text(path, "Save it as CSV in UTF-8."), check_heading, columns)
+    return _rows_of(path, read_text(path, _SAVE_IN_UTF_8), check_heading, columns)
 
 
 def _rows_of(
@@ -67,7 +71,10 @@ def read_text(path: Path, in_utf_8: str) -> str:
     UTF-16 is told by its mark, or by the noughts beside the letters of its first line. Raises WrongUse for what is no
     such file, CouldNot for one that cannot be read. It never waits: a pipe is no file.
     """
-    data = _bytes_of(path)
+    return _text_of(path, _bytes_of(path), in_utf_8)
+
+
+def _text_of(path: Path, data: bytes, in_utf_8: str) -> str:
     encoding = _sixteen(data) or "utf-8-sig"
     try:
         return data.decode(encoding).removeprefix("\ufeff")
@@ -90,9 +97,6 @@ def _sixteen(data: bytes) -> str:
     return "utf-16-be" if len(start) == 4 and (start[0], start[2]) == (0, 0) and start[1] and start[3] else ""
 
 
-WINDOWS = "cp1252"
-
-
 @dataclass(frozen=True, slots=True)
 class AnyTable:
     """A table that came from elsewhere: its rows, and a sentence on the encoding where that was guessed."""
@@ -106,24 +110,20 @@ def read_any_table(path: Path, check_heading: Callable[[Sequence[str]], None], c
 
     What is no UTF-8 and has none of the five bytes that Windows-1252 leaves free is taken as that.
     """
-    data = _bytes_of(path)
-    if not _sixteen(data) and not _is_utf_8(data):
-        try:
-            text = data.decode(WINDOWS)
-        except UnicodeDecodeError:
-            pass  # `read_table` says so
-        else:
-            note = f"{path.name} is not in UTF-8 and was read as Windows-1252: look whether its accents are right."
-            return AnyTable(_rows_of(path, text, check_heading, columns), note)
-    return AnyTable(read_table(path, check_heading, columns))
+    text, note = _any_text(path, _bytes_of(path))
+    return AnyTable(_rows_of(path, text, check_heading, columns), note)
 
 
-def _is_utf_8(data: bytes) -> bool:
+def _any_text(path: Path, data: bytes) -> tuple[str, str]:
+    """The text, and a sentence where its encoding was guessed."""
     try:
-        data.decode("utf-8")
-    except UnicodeDecodeError:
-        return False
-    return True
+        return _text_of(path, data, _SAVE_IN_UTF_8), ""
+    except WrongUse:
+        with suppress(UnicodeDecodeError):
+            if not _sixteen(data):
+                text, name = data.decode(WINDOWS), path.name
+                return text, f"{name} is not in UTF-8 and was read as Windows-1252: look whether its accents are right."
+        raise
 
 
 def _bytes_of(path: Path) -> bytes:
