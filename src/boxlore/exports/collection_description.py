@@ -8,7 +8,7 @@ the description); the numbers are from memory. Nothing is said that is not known
 from collections.abc import Iterable, Iterator, Mapping
 
 from boxlore.core.crosswalk.captions import listed
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, authority_years
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.findings import several
 
@@ -114,10 +114,7 @@ def _copies(facts: CollectionFacts, extent: Extent) -> list[str]:
 def _history(facts: CollectionFacts, extent: Extent) -> list[str]:
     """The family's history as it is told, and who is most often shown, as far as this part may name them."""
     known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
-    lives = [
-        f"{person.sort_name}{authority_years(person)} ({several(count, 'item')})"
-        for person, count in known[:MOST_NAMED]
-    ]
+    lives = [f"{heading_of(person)} ({several(count, 'item')})" for person, count in known[:MOST_NAMED]]
     own = [facts.history] if facts.history else []
     return [*own, f"Most often shown: {'; '.join(lives)}."] if lives else own
 

@@ -343,7 +343,7 @@ def language_name(tag: str) -> str:
 
 
 def language_code(tag: str) -> str:
-    """The ISO 639-2/B code of a language; `und` for one that has none there."""
+    """The ISO 639-2/B code of a language that ISO 639-1 has too; `und` for any other."""
     return LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
 
 

@@ -18,8 +18,8 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     access_words,
-    authority_years,
     disagreements,
+    heading_of,
     rights_of,
     who_said,
 )
@@ -140,7 +140,7 @@ def _access_points(archdesc: etree._Element, facts: CollectionFacts, extent: Ext
         dialect.family(points, facts.family)
     for ident, _ in extent.people.most_common(MOST_POINTS):
         if (person := facts.people.get(ident)) is not None:
-            dialect.person(points, f"{person.sort_name}{authority_years(person)}", RELATORS["person"])
+            dialect.person(points, heading_of(person), RELATORS["person"])
     for place, _ in extent.places.most_common(MOST_POINTS):
         dialect.place(points, place)
     for process, term in list(extent.processes.items())[:MOST_POINTS]:

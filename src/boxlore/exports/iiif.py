@@ -16,6 +16,7 @@ from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 from boxlore.exports.collection_description import rights_label
 
 CONTEXT = "http://iiif.io/api/presentation/3/context.json"
+MEDIA = "http://www.w3.org/TR/media-frags/"
 SHOWN_BY_BROWSERS = ("image/jpeg", "image/png", "image/webp", "image/gif")
 _RIGHTS = ("http://rightsstatements.org/vocab/", "http://creativecommons.org/")
 """How the addresses begin that `rights` may have (Presentation 3.0, 3.3)."""
@@ -117,9 +118,6 @@ def _canvas(record: Record, scan: ScanFile, base: str, manifest: str, at: int) -
         items = [_annotation(person, ident, scan, number) for number, person in enumerate(marked, 1)]
         canvas["annotations"] = [{"id": f"{ident}/people", "type": "AnnotationPage", "items": items}]
     return canvas
-
-
-MEDIA = "http://www.w3.org/TR/media-frags/"
 
 
 def _pixels(scan: ScanFile) -> tuple[int, int, int, int]:

@@ -11,13 +11,12 @@ from lxml import etree
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc
 from boxlore.core.records.item_record import Record, every_told
-from boxlore.exports.dublin_core import DC, OAI_DC, dc_element
+from boxlore.exports.dublin_core import DC, OAI_DC, XSI, dc_element
 from boxlore.exports.escaping import clean
 
 STATIC = "http://www.openarchives.org/OAI/2.0/static-repository"
 OAI = "http://www.openarchives.org/OAI/2.0/"
-_XSI = "http://www.w3.org/2001/XMLSchema-instance"
-_NSMAP = {None: STATIC, "oai": OAI, "oai_dc": OAI_DC, "dc": DC, "xsi": _XSI}
+_NSMAP = {None: STATIC, "oai": OAI, "oai_dc": OAI_DC, "dc": DC, "xsi": XSI}
 _FORMAT = ("oai_dc", "http://www.openarchives.org/OAI/2.0/oai_dc.xsd", OAI_DC)
 
 
@@ -27,7 +26,7 @@ def write_static_repository(records: Callable[[], Iterable[Record]], facts: Coll
     first = min((datestamp(record, facts) for record in records()), default=facts.on_day.isoformat())
     with etree.xmlfile(out, encoding="utf-8") as file:
         file.write_declaration()
-        schema = {f"{{{_XSI}}}schemaLocation": f"{STATIC} http://www.openarchives.org/OAI/2.0/static-repository.xsd"}
+        schema = {f"{{{XSI}}}schemaLocation": f"{STATIC} http://www.openarchives.org/OAI/2.0/static-repository.xsd"}
         with file.element(f"{{{STATIC}}}Repository", schema, nsmap=_NSMAP):
             file.write("\n", _identify(facts, first), "\n", _formats())
             with file.element(f"{{{STATIC}}}ListRecords", {"metadataPrefix": "oai_dc"}):

@@ -134,13 +134,13 @@ def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
     if person is None:
         return captions.name_of(shown)
     sure = "" if not shown.unsure else f" ({'perhaps' if shown.sure == 'guess' else 'probably'})"
-    return f"{person.sort_name}{authority_years(person)}{sure}"
+    return f"{heading_of(person)}{sure}"
 
 
-def authority_years(person: Person) -> str:
-    """`, 1868-1941` behind a name; nothing where no year is known."""
+def heading_of(person: Person) -> str:
+    """`Tamm, Kristjan, 1868-1941`; the name alone where no year is known."""
     years = [_year(date) for date in (person.born, person.died)]
-    return f", {years[0]}-{years[1]}" if any(years) else ""
+    return f"{person.sort_name}, {years[0]}-{years[1]}" if any(years) else person.sort_name
 
 
 def _year(date: DateReading | None) -> str:
