@@ -21,6 +21,7 @@ from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import Mark
 from boxlore.exports.collection_description import reference_code
 from boxlore.exports.escaping import clean
 
@@ -45,8 +46,7 @@ def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Ex
         for depth in range(1, len(path) + 1):
             if (part := path[:depth]) not in written:
                 written.add(part)
-                title = " / ".join(f"{kind.capitalize()} {label}" for kind, label in part)
-                yield _upper(part[-1][0], "", title, "", "", facts, dict(part))
+                yield _upper(part[-1][0], "", Mark(part).long, "", "", facts, dict(part))
         yield _item(record, facts)
 
 

@@ -2,10 +2,12 @@
 
 METS 1.12 (Library of Congress): header, descriptive and administrative sections, files, a physical structure of boxes,
 folders, items and sides. PREMIS Data Dictionary 3.0: an object of category file for each scan, and its fixity events.
-The dictionaries are from memory but for what their schemas say; a MIX section for pixels is not made.
+The dictionaries are from memory but for what their schemas say; a MIX section for pixels is not made. A file's address
+leads out of `metadata/` to `scans/`: where a transfer was split, or is an update, it may lie in another bag of it, and
+the address leads to it once the folders `data` of all bags are laid into one.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import groupby
 from typing import BinaryIO
@@ -16,14 +18,14 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.marks import Mark
 from boxlore.exports.collection_description import rights_label
-from boxlore.exports.dublin_core import DC, OAI_DC, dc_element
+from boxlore.exports.dublin_core import DC, OAI_DC, XSI, dc_element
 from boxlore.exports.escaping import clean
 
 METS = "http://www.loc.gov/METS/"
 PREMIS = "http://www.loc.gov/premis/v3"
 XLINK = "http://www.w3.org/1999/xlink"
-XSI = "http://www.w3.org/2001/XMLSchema-instance"
 _NSMAP = {"mets": METS, "premis": PREMIS, "xlink": XLINK, "xsi": XSI, "oai_dc": OAI_DC, "dc": DC}
 
 
@@ -38,45 +40,56 @@ class FileEvent:
 
 @dataclass(frozen=True, slots=True)
 class MetsSource:
-    """What a METS file is made of. `records` gives the records anew each time, in the order of their containers; `goes`
-    says whether a scan is in the package; `events` are those of a scan by its id."""
+    """What a METS file is made of. `records` come in the order of their containers; `goes` says whether a scan is in
+    the package; `events` are those of a scan by its id."""
 
     ident: str
     made: str
-    records: Callable[[], Iterable[Record]]
+    records: Iterable[Record]
     facts: CollectionFacts
     goes: Callable[[str], bool]
     events: Mapping[str, list[FileEvent]]
 
-    def scans(self) -> Iterable[tuple[Record, ScanFile, str]]:
-        """Each scan of the package once, with the first record that has it, and its path."""
-        seen: set[str] = set()
-        for record in self.records():
-            for scan in () if record.closed_scans else record.scans:
-                path = packed_path(record, scan)
-                if scan.id not in seen and self.goes(path):
-                    seen.add(scan.id)
-                    yield record, scan, path
+    def packed(self, record: Record) -> Iterator["_Packed"]:
+        """The scans of a record that are in the package."""
+        for scan in () if record.closed_scans else record.scans:
+            if self.goes(path := packed_path(record, scan)):
+                yield _Packed(scan, path, record.id, rights_label(rights_of(record, self.facts)))
+
+
+@dataclass(frozen=True, slots=True)
+class _Packed:
+    """A scan of the package: its path, and the id and rights of its item."""
+
+    scan: ScanFile
+    path: str
+    item: str
+    rights: str
 
 
 def write_mets(source: MetsSource, out: BinaryIO) -> None:
-    """Write the METS file to `out`, section by section."""
+    """Write the METS file to `out`, section by section. What stands behind the descriptions is gathered meanwhile."""
+    packed: dict[str, _Packed] = {}
+    structure = _element("structMap", TYPE="physical")
+    whole = _add(structure, "div", TYPE="collection", LABEL=clean(source.facts.title))
     with etree.xmlfile(out, encoding="utf-8") as file:
         file.write_declaration()
         attributes = {"OBJID": source.ident, "TYPE": "collection", "LABEL": clean(source.facts.title)}
         with file.element(f"{{{METS}}}mets", attributes, nsmap=_NSMAP):
             file.write("\n", _header(source))
-            for record in source.records():
-                file.write("\n", _description(record, source.facts))
-            for record, scan, path in source.scans():
-                file.write("\n", _administration(record, scan, path, source))
-            scans = list(_files(source))
-            if scans:
-                section = _element("fileSec")
-                group = _add(section, "fileGrp", USE="scans")
-                group.extend(scans)
-                file.write("\n", section)
-            file.write("\n", _structure(source))
+            for path, inside in groupby(source.records, key=lambda record: record.mark.path if record.mark else ()):
+                container = _add(whole, "div", TYPE=path[-1][0], LABEL=clean(Mark(path).long)) if path else whole
+                for record in inside:
+                    file.write("\n", _description(record, source.facts))
+                    scans = list(source.packed(record))
+                    _item(container, record, scans, source.facts)
+                    for held in scans:  # one that shows several items stands once, by the first of them
+                        packed.setdefault(held.scan.id, held)
+            for held in packed.values():
+                file.write("\n", _administration(held, source.events.get(held.scan.id, ())))
+            if packed:
+                file.write("\n", _files(packed.values()))
+            file.write("\n", structure)
     out.write(b"\n")
 
 
@@ -108,26 +121,24 @@ def _header(source: MetsSource) -> etree._Element:
 
 def _description(record: Record, facts: CollectionFacts) -> etree._Element:
     section = _element("dmdSec", ID=f"D-{record.id}")
-    wrapped = _add(section, "mdWrap", MDTYPE="DC", MIMETYPE="text/xml")
-    _add(wrapped, "xmlData").append(dc_element(oai_dc(record, facts)))
+    _data_in(section, "DC").append(dc_element(oai_dc(record, facts)))
     return section
 
 
-def _wrapped(parent: etree._Element, name: str, ident: str, kind: str) -> etree._Element:
-    section = _add(parent, name, ID=ident)
+def _data_in(section: etree._Element, kind: str) -> etree._Element:
+    """The element of a section that takes metadata of another standard."""
     return _add(_add(section, "mdWrap", MDTYPE=kind, MIMETYPE="text/xml"), "xmlData")
 
 
-def _administration(record: Record, scan: ScanFile, path: str, source: MetsSource) -> etree._Element:
+def _administration(held: _Packed, events: Iterable[FileEvent]) -> etree._Element:
     """The PREMIS object of a scan, its rights as a note, and its events."""
+    scan = held.scan
     section = _element("amdSec", ID=f"A-{scan.id}")
-    _object(_wrapped(section, "techMD", f"T-{scan.id}", "PREMIS:OBJECT"), scan, path)
-    rights = _add(section, "rightsMD", ID=f"R-{scan.id}-{record.id}")
-    wrapped = _add(rights, "mdWrap", MDTYPE="DC", MIMETYPE="text/xml")
-    words = etree.SubElement(_add(wrapped, "xmlData"), f"{{{DC}}}rights")
-    words.text = clean(rights_label(rights_of(record, source.facts)))
-    for at, event in enumerate(source.events.get(scan.id, ()), 1):
-        _event(_wrapped(section, "digiprovMD", f"E-{scan.id}-{at}", "PREMIS:EVENT"), scan, event, at)
+    _object(_data_in(_add(section, "techMD", ID=f"T-{scan.id}"), "PREMIS:OBJECT"), scan, held.path)
+    rights = _data_in(_add(section, "rightsMD", ID=f"R-{scan.id}-{held.item}"), "DC")
+    etree.SubElement(rights, f"{{{DC}}}rights").text = clean(held.rights)
+    for at, event in enumerate(events, 1):
+        _event(_data_in(_add(section, "digiprovMD", ID=f"E-{scan.id}-{at}"), "PREMIS:EVENT"), scan, event, at)
     return section
 
 
@@ -161,29 +172,24 @@ def _event(parent: etree._Element, scan: ScanFile, event: FileEvent, at: int) ->
     _premis(linked, "linkingObjectIdentifierValue", f"urn:uuid:{scan.id}")
 
 
-def _files(source: MetsSource) -> Iterable[etree._Element]:
-    for _, scan, path in source.scans():
-        file = _element(
-            "file", ID=f"F-{scan.id}", ADMID=f"A-{scan.id}", MIMETYPE=scan.media_type, SIZE=str(scan.bytes),
+def _files(packed: Iterable[_Packed]) -> etree._Element:
+    section = _element("fileSec")
+    group = _add(section, "fileGrp", USE="scans")
+    for held in packed:
+        scan = held.scan
+        file = _add(
+            group, "file", ID=f"F-{scan.id}", ADMID=f"A-{scan.id}", MIMETYPE=scan.media_type, SIZE=str(scan.bytes),
             CHECKSUM=scan.sha256, CHECKSUMTYPE="SHA-256",
         )  # fmt: skip
         located = _add(file, "FLocat", LOCTYPE="URL")
-        located.set(f"{{{XLINK}}}href", f"../{path}")
-        yield file
+        located.set(f"{{{XLINK}}}href", f"../{held.path}")
+    return section
 
 
-def _structure(source: MetsSource) -> etree._Element:
-    """Boxes and folders as they lie, their items, and the sides of each."""
-    structure = _element("structMap", TYPE="physical")
-    whole = _add(structure, "div", TYPE="collection", LABEL=clean(source.facts.title))
-    for path, inside in groupby(source.records(), key=lambda record: record.mark.path if record.mark else ()):
-        label = " / ".join(f"{kind.capitalize()} {label}" for kind, label in path)
-        parent = _add(whole, "div", TYPE=path[-1][0], LABEL=clean(label)) if path else whole
-        for record in inside:
-            title = clean(captions.title(record, brackets=source.facts.brackets))
-            item = _add(parent, "div", TYPE="item", LABEL=f"{record.number}: {title}", DMDID=f"D-{record.id}")
-            for scan in () if record.closed_scans else record.scans:
-                if source.goes(packed_path(record, scan)):
-                    side = _add(item, "div", TYPE="front" if scan.side == "recto" else "back")
-                    _add(side, "fptr", FILEID=f"F-{scan.id}")
-    return structure
+def _item(container: etree._Element, record: Record, scans: Iterable[_Packed], facts: CollectionFacts) -> None:
+    """An item in its place, and its sides."""
+    title = clean(captions.title(record, brackets=facts.brackets))
+    item = _add(container, "div", TYPE="item", LABEL=f"{record.number}: {title}", DMDID=f"D-{record.id}")
+    for held in scans:
+        side = _add(item, "div", TYPE="front" if held.scan.side == "recto" else "back")
+        _add(side, "fptr", FILEID=f"F-{held.scan.id}")

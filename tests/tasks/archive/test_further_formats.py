@@ -209,3 +209,22 @@ def test_an_archives_address_is_looked_at(line: str, words: str, tmp_path: Path)
     path.write_text(line, "utf-8")
     with pytest.raises(WrongUse, match=words):
         read_archive(path)
+
+
+def test_addresses_in_mets_hold_once_all_bags_are_laid_into_one(small_family: Path, tmp_path: Path) -> None:
+    """Our own rule: METS says nothing of a package in several parts (from memory)."""
+    home = tmp_path / "home"
+    shutil.copytree(small_family, home)
+    with open_collection(home, on_day=ON) as collection:
+        archive = Archive(takes=("dublin-core", "scans", "mets"))
+        transfer(collection, tmp_path / "t", order=TransferOrder(archive=archive, split=200_000))
+    bags = sorted((tmp_path / "t").glob("closed-*"))
+    assert len(bags) > 1
+    for bag in bags:
+        shutil.copytree(bag / "data", tmp_path / "laid", dirs_exist_ok=True)
+    root = etree.parse(tmp_path / "laid" / "metadata" / "mets.xml").getroot()
+    files = root.xpath("//m:file", namespaces=NAMES)
+    assert len(files) == 6
+    for file in files:
+        scan = tmp_path / "laid" / "metadata" / file[0].get("{http://www.w3.org/1999/xlink}href")
+        assert file.get("CHECKSUM") == hashlib.sha256(scan.read_bytes()).hexdigest()

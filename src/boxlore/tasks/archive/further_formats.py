@@ -10,7 +10,6 @@ from boxlore.exports.inventory import as_table
 from boxlore.exports.mets import FileEvent, MetsSource, write_mets
 from boxlore.exports.oai_static import write_static_repository
 from boxlore.tasks.archive.making import Making
-from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned
 from boxlore.tasks.scans import fixity_events
 
 IIIF, OAI, METS, TABLE = "iiif", "oai-static", "mets", "dc-csv"
@@ -52,8 +51,6 @@ def _mets(making: Making) -> MetsSource:
     for row in fixity_events.events(making.collection):
         if row["scan"]:
             events[row["scan"]].append(FileEvent(row["Event"], row["When"], row["Outcome"]))
-    if making.handed_scans is not None:
-        not_as_taken_in: dict[str, Cleaned | Changed] = {**making.handed_scans.cleaned, **making.handed_scans.changed}
-        for scan, handed in not_as_taken_in.items():
-            events[scan].append(FileEvent(handed.event, making.made, handed.outcome))
-    return MetsSource(making.ident, making.made, making.records, making.facts, making.goes, events)
+    for scan, handed in making.not_as_taken_in():
+        events[scan].append(FileEvent(handed.event, making.made, handed.outcome))
+    return MetsSource(making.ident, making.made, making.records(), making.facts, making.goes, events)

@@ -13,7 +13,7 @@ from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
 from boxlore.exports.bag import Staged
-from boxlore.tasks.archive.scans_as_handed import HandedScans
+from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
 from boxlore.tasks.archive.transfer_updates import Earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -73,6 +73,12 @@ class Making:
             go_on(self.progress)
             record = _without_scans(record, self.scans_kept_back)
             yield self.handed_scans.record(record) if self.handed_scans else record
+
+    def not_as_taken_in(self) -> Iterator[tuple[str, Cleaned | Changed]]:
+        """(scan id, how it goes) of each scan that is not handed over as it was at its intake."""
+        if self.handed_scans is not None:
+            handed: dict[str, Cleaned | Changed] = {**self.handed_scans.cleaned, **self.handed_scans.changed}
+            yield from handed.items()
 
     def open(self, path: str, words: str) -> BinaryIO:
         """A new file of the part, noted in its table of contents."""

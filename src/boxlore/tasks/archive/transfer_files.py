@@ -11,6 +11,7 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Kind
 from boxlore.disk.shipped import shipped
 from boxlore.exports.collection_description import reference_code, rights_label
@@ -28,7 +29,6 @@ from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
 from boxlore.tasks.archive.restrictions import restriction_lines
-from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
 from boxlore.tasks.archive.transfer_context import thing_lines, things_told
@@ -155,7 +155,7 @@ def _inventory(making: Making) -> None:
         return
     groups: list[tuple[str, list[InventoryLine]]] = []
     for kept, inside in groupby(making.records(), key=lambda record: record.mark.path if record.mark else ()):
-        heading = " / ".join(f"{kind.capitalize()} {label}" for kind, label in kept) or "Not yet in a container"
+        heading = Mark(kept).long or "Not yet in a container"
         groups.append((heading, [_line(record, making.facts) for record in inside]))
     summary = f"{making.holding.words}; {making.holding.years}."
     settings = making.collection.settings
@@ -241,9 +241,6 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         if event["scan"] in packed or not event["scan"]:
             name = packed.get(event["scan"], event["File"])
             yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]
-    if making.handed_scans is None:
-        return
-    not_as_taken_in: dict[str, Cleaned | Changed] = {**making.handed_scans.cleaned, **making.handed_scans.changed}
-    for scan, handed in not_as_taken_in.items():
+    for scan, handed in making.not_as_taken_in():
         if scan in packed:
-            yield [packed[scan], handed.scan.sha256, handed.event, making.collection.clock.now(), handed.outcome]
+            yield [packed[scan], handed.scan.sha256, handed.event, making.made, handed.outcome]
