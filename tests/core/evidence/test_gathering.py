@@ -8,6 +8,7 @@ from tests.every_row import every_row
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import of_birth, of_death
+from boxlore.core.evidence.lives import ToldOfPerson
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Related
@@ -75,6 +76,20 @@ def test_lives() -> None:
     assert days(worked, of_death("Arvo")) == "1941-05-17 1944-03-03"
     assert days(worked, of_death("Con")) == "1940-07-21 1941-12-31"
     assert {claim.source for claim in worked.because("item both")} == {"Leida Rourke", "the keeper"}
+
+
+def test_a_birthday_without_its_year_may_be_of_before_the_first_photograph() -> None:
+    people = [person("Juhan"), person("Mari"), person("Leida")]
+    rows = [
+        row("Juhan", "born", "24 June"), row("Mari", "born", "1835"), row("Mari", "father", "Juhan"),
+        ToldOfPerson(person="Leida", field="born", words="in June", value=DateReading.from_edtf("181X-06"),
+                     source="Con", sure=Sure.SURE),
+        row("Leida", "born", "before 1813"),
+    ]  # fmt: skip
+    worked = worked_out([], people, rows)
+    # twelve to seventy-one years before his daughter, and two days on either side for rounding
+    assert days(worked, of_birth("Juhan")) == "1763-12-30 1824-01-02" and not worked.circles
+    assert days(worked, of_birth("Leida")) == "1810-06-01 1812-06-30"
 
 
 def test_nobody_lives_longer_than_anybody_did() -> None:

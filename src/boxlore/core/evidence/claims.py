@@ -70,16 +70,17 @@ def weaker(first: Sure, second: Sure) -> Sure:
     return min(first, second, key=SURENESS.__getitem__)
 
 
-def dated(claim: Claim, day: str, edtf: Edtf) -> Claim:
+def dated(claim: Claim, day: str, edtf: Edtf, *, is_pictured: bool = True) -> Claim:
     """The claim, with what a date says of a day: qualified parts widened, one of a set as choices.
 
-    A date that has neither a beginning nor an end limits nothing.
+    A date that has neither a beginning nor an end limits nothing. What `is_pictured` was so in one of the photographic
+    years, where no year is told; somebody may have been born or have died before them.
     """
     spans = [_numbers(replace(edtf, kind="interval", parts=(part,))) for part in edtf.parts]
     if edtf.kind == "one" and len(spans) > 1 and all(None not in span for span in spans):
         choices = tuple(sorted((first, last) for first, last in spans if first is not None and last is not None))
         return replace(claim, chosen=day, choices=choices)
-    if choices := _any_year(edtf):
+    if choices := _any_year(edtf, is_pictured=is_pictured):
         return replace(claim, chosen=day, choices=choices)
     first, last = _numbers(edtf)
     limits = [not_before(day, first)] if first is not None else []
@@ -101,14 +102,19 @@ PHOTOGRAPHIC_YEARS = range(1826, 2100)
 Heliograph*)."""
 
 
-def _any_year(edtf: Edtf) -> tuple[Choice, ...]:
-    """The spans of a month or a day whose year is not told or not told whole (`XXXX-07-04`, `192X-22`)."""
+def _any_year(edtf: Edtf, *, is_pictured: bool) -> tuple[Choice, ...]:
+    """The spans of a month or a day whose year is not told or not told whole (`XXXX-07-04`, `192X-22`).
+
+    Of what need not have been pictured, only where its century is told.
+    """
     date = edtf.single
     if date is None or "X" not in date.year or not date.month.isdigit():
         return ()
+    if not is_pictured and not date.year[:2].isdigit():
+        return ()
     behind = edtf.text.lstrip("?~%")[4:]
     spans: list[Choice] = []
-    for year in PHOTOGRAPHIC_YEARS:
+    for year in PHOTOGRAPHIC_YEARS if is_pictured else range(1, PHOTOGRAPHIC_YEARS.stop):
         if all(sign in ("X", digit) for sign, digit in zip(date.year, f"{year:04d}", strict=True)):
             checked = standard.check(f"{year:04d}{behind}")
             if checked.state is standard.State.VALID:

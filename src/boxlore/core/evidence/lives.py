@@ -49,12 +49,11 @@ def clues_of_lives(people: Registry, rows: Iterable[ToldOfPerson]) -> Iterator[C
         if row.field in LIFE_FIELDS and isinstance(row.value, DateReading) and row.value.edtf:
             says = f"{person.name} {'was ' * (row.field != 'died')}{row.field} “{row.words}”"
             if row.field == "born":
-                yield dated(replace(claim, words=says), of_birth(person.id), row.value.edtf)
+                yield dated(replace(claim, words=says), of_birth(person.id), row.value.edtf, is_pictured=False)
             else:
                 day = of_death(person.id)
-                yield _died(
-                    dated(replace(claim, words=says), day, row.value.edtf), day, is_burial=row.field == "buried"
-                )
+                died = dated(replace(claim, words=says), day, row.value.edtf, is_pictured=False)
+                yield _died(died, day, is_burial=row.field == "buried")
         elif row.field in PARENT_FIELDS and isinstance(row.value, PersonRef) and row.value.id in people:
             parent = people[row.value.id]
             if parent.id != person.id:
