@@ -177,6 +177,19 @@ def test_a_picture_from_outside_a_life_is_asked_about(life: dict[str, DateReadin
     assert finding.rule == rule and finding.because == ("picture 1931",)
 
 
+def test_what_an_archive_remarked_is_asked_about_with_who_wrote_it() -> None:
+    remarked = view(
+        "archive_remark", "Mould found;\nquarantined", source=Source(Said.DOCUMENT, "receipt of Port Sorell")
+    )
+    (finding,) = look_over(replace(WHOLE, told={**WHOLE.told, "archive_remark": (remarked,)}), {})
+    assert (finding.rule, finding.severity, finding.source) == (
+        "archive.remark",
+        Severity.ASK,
+        "what the archive wrote",
+    )
+    assert finding.message == "The archive remarks: “Mould found; quarantined” (receipt of Port Sorell)."
+
+
 def test_what_only_a_file_says_is_asked_about_still() -> None:
     of_file = {"source": Source(Said.FILE)}
     told = {**WHOLE.told, "date": (view("date", "1932", **of_file),)}
