@@ -41,6 +41,14 @@ def test_two_desks_are_joined_and_say_what_came(bare: Callable[[int], Path], run
     assert "It rained [/b]" in run("-c", first, "find", "rained")[1]
 
 
+def test_a_working_copy_with_the_letter_of_the_first_is_told_of(
+    bare: Callable[[int], Path], run: Runs, tmp_path: Path
+) -> None:
+    first = bare(1)
+    code, _, err = run("new", tmp_path / "aksel", "--join", first, "--series", "A")
+    assert code == 0 and "It numbers in series A." in err and "Both copies number in series A." in " ".join(err.split())
+
+
 def test_many_corrections_are_counted_and_strikes_and_faults_are_told(
     bare: Callable[[int], Path], run: Runs, tmp_path: Path
 ) -> None:

@@ -73,11 +73,7 @@ def said_of_joining(collection: Collection, other: Path, joined: JoinedCopies) -
         for old, new in joined.numbered_anew
     ]
     if joined.same_series:
-        letter = collection.settings.series
-        lines.append(
-            f"Both copies number in series {letter}. Set series to another letter in the boxlore.toml of one of them, "
-            "so that no number is given twice."
-        )
+        lines.append(said_of_series(collection.settings.series))
     lines += _both_stand(collection, joined)
     if joined.ahead:
         lines.append(
@@ -85,10 +81,22 @@ def said_of_joining(collection: Collection, other: Path, joined: JoinedCopies) -
         )
     if joined.drafts:
         lines.append(f"{several(joined.drafts, 'answer')} still being typed there will come with a later joining.")
-    lines += [f"{path} is registered where it lies, and was not copied." for path in joined.outside]
-    lines += joined.faults
+    return lines + said_of_files(joined)
+
+
+def said_of_series(letter: str) -> str:
+    """What is said of two copies that number in one series."""
+    return (
+        f"Both copies number in series {letter}. Set series to another letter in the boxlore.toml of one of them, "
+        "so that no number is given twice."
+    )
+
+
+def said_of_files(joined: JoinedCopies) -> list[str]:
+    """Which files were not copied, and why, in sentences."""
+    lines = [f"{path} is registered where it lies, and was not copied." for path in joined.outside] + joined.faults
     if joined.stopped:
-        lines.append("Stopped before every file was copied: the same command goes on.")
+        lines.append("Stopped before every file was copied: boxlore join goes on.")
     return lines
 
 

@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.commands.join import said_of_files, said_of_series
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
@@ -86,12 +87,15 @@ def new(
 def _working_copy(folder: Path, other: Path, series: str) -> None:
     with talk.progress() as bar:
         joined = make_working_copy(folder, other, bar, series=series)
+    letter = read_settings(folder).series
     talk.say(
         f"A working copy of {other} is in {folder}: {several(joined.log.statements, 'statement')}, "
-        f"{several(joined.files, 'file')}. It numbers in series {read_settings(folder).series}."
+        f"{several(joined.files, 'file')}. It numbers in series {letter}."
     )
-    for fault in joined.faults:
-        talk.say(fault)
+    for words in said_of_files(joined):
+        talk.say(words)
+    if joined.same_series:
+        talk.say(said_of_series(letter))
     talk.say(f"Later, boxlore -c {other} join {folder} brings together what was told in both.")
 
 
