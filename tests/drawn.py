@@ -1,8 +1,9 @@
 """How many examples a test takes: all of them in CI, a part where the tests are run by hand.
 
 Of the examples that hypothesis draws that is a quarter; of the rows of a table that cost much, and try the same rule by
-turns (`some`), every third one. They are the same ones each time, so that a run on a new machine says of the program
-what CI said. New ones are drawn by the fuzzers of `tests/benchmarks`.
+turns (`some`), every third one; of rounds that take long (`IN_CI`: a day's photographs, kills and full disks), fewer.
+They are the same ones each time, so that a run on a new machine says of the program what CI said. New ones are drawn by
+the fuzzers of `tests/benchmarks`.
 """
 
 import os
