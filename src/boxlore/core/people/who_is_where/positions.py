@@ -132,7 +132,7 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
     else:
         reader.row, reader.side_stays = element.kind, ""
         reader.row_heads = following in ("colon", "dash", *table.DIRECTIONS) or not _ROW_NOUNS.isdisjoint(
-            element.text.lower().split()
+            element.plain.split()
         )
     reader.place_since = True
     reader.group += 1
