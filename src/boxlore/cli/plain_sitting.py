@@ -137,10 +137,10 @@ class Plain:
         question = open_question(self.sitting, self.record, self.prompt)
         for line in choice_lines(question) if question is not None else ():
             self.say(line)
-        name = open_name(self.sitting, self.record) if self.prompt.field == "person" else None
-        for line in name_lines(name) if name is not None else ():
-            self.say(line)
         if self.prompt.field == "person":
+            name = open_name(self.sitting, self.record)
+            for line in name_lines(name) if name is not None else ():
+                self.say(line)
             for line in person_lines(list(open_people(self.sitting, self.record))):
                 self.say(line)
         return question is not None and bool(question.names)

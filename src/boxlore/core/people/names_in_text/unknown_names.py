@@ -45,7 +45,7 @@ class UnknownNames:
         living = set(living)
         titled = {words: read_text(words).words for words in sorted(living) if len(name_alone(words).split()) == 1}
         told = {*told, *living} - titled.keys()
-        names = {words: _without_title(read_text(words).words) for words in sorted(set(told))}
+        names = {words: _without_title(read_text(words).words) for words in sorted(told)}
         sought = {words: parts for words, parts in names.items() if _is_written_as_a_name(parts)}
         by_part = [words for words, parts in sought.items() if _is_by_part(parts)]
         self._word_for_word = [_folded(parts) for words, parts in sought.items() if words not in by_part]
