@@ -10,7 +10,7 @@ from boxlore.core.statements import fold
 
 
 def _words(text: str) -> frozenset[str]:
-    return frozenset(text.split())
+    return frozenset(map(fold, text.split()))
 
 
 TITLES = _words(

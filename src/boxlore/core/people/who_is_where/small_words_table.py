@@ -162,7 +162,7 @@ LEAVES_OUT_OTHERS = frozenset(
 )
 """Those of them behind which somebody else is told: whoever stands before them is in the picture."""
 
-RELATIVES = frozenset("who whom kes qui que che joka som który która который которая".split())
+RELATIVES = frozenset("who whom kes qui que che joka som ktory ktora которыи которая".split())
 """Words that go on with somebody told before: `Uncle Joe, who is sitting`."""
 
 BEGIN_A_REMARK = frozenset(
@@ -176,7 +176,7 @@ BEGIN_A_REMARK = frozenset(
     op bij
     pa ved som
     hos
-    на за у который которая
+    на за у которыи которая
     przy ktory ktora
     """.split()
 )
