@@ -258,11 +258,12 @@ def _area_place(db: sqlite3.Connection, contexts: Sequence[LargerPart], year: in
 
 def _then(db: sqlite3.Connection, part: LargerPart, country: str, area: str, year: int | None) -> str:
     """The state told, if there was one in that year; else the one that our tables have for the area or country; of a
-    small natural feature, for all the towns around its middle, if these had one state."""
+    region, and of a small natural feature, for all the towns in its box, if these had one state.
+    """
     if part.former is not None and _in_time(part.former, year):
         return part.former.name
-    south, west, north, east = part.box if part.natural else (0.0, 0.0, 180.0, 360.0)
-    if year is None or north - south > SMALL_FEATURE:
+    south, west, north, east = part.box or (0.0, 0.0, 0.0, 0.0)
+    if year is None or not part.box or (part.natural and north - south > SMALL_FEATURE):
         return governed_by(country, year, area1=area.split(".")[1] if area else "")
     query = """SELECT DISTINCT area1, area2, lat, lon FROM place
         WHERE country = ? AND lat BETWEEN ? AND ? AND lon BETWEEN ? AND ?"""

@@ -19,7 +19,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.country_words_table import COUNTRY_WORDS
 from boxlore.core.places.former_countries_table import FORMER, Former
 from boxlore.core.places.historic_regions_table import REGIONS, Region
-from boxlore.core.places.nature import regions_by_bare_name, regions_by_name, without_kind_word
+from boxlore.core.places.nature import is_written_so, regions_by_bare_name, regions_by_name, without_kind_word
 from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
 from boxlore.core.places.regions_isles_table import REGIONS_ISLES
 from boxlore.core.places.regions_overseas_table import REGIONS_OVERSEAS
@@ -181,6 +181,8 @@ def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[La
     if meanings and len(folded) > LONGEST_SHORT:
         return meanings
     features = features_of(words)
+    if is_written_so(words):
+        return meanings + features
     meanings += features if len(folded) > LONGEST_SHORT else []
     meanings += _regions(words, folded)
     abbreviation = _abbreviation(words, folded)

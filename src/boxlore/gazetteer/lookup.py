@@ -25,6 +25,7 @@ from boxlore.core.places.reading import PlaceReading, distance_km
 from boxlore.core.places.taking_apart import (
     MOST_LETTERS,
     Parts,
+    at_river,
     fold_place,
     is_district,
     part_of_town,
@@ -297,6 +298,8 @@ class Gazetteer:
     def _without_way(self, text: str) -> str:
         """The words without those that say which way one went, where they are no part of a name (`Up Holland`)."""
         text = spaced(text)
+        by_river = at_river(text)
+        text = by_river if by_river != text and any(exact(self._db, part) for part in by_river.split(",")) else text
         words = without_way(text)
         return text if words == text or near_of(text) or exact(self._db, text.split(",")[0]) else words
 

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.places.inflections import uninflected
+from boxlore.core.places.nature import is_written_so
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.places.within_words import without_leading
 from boxlore.gazetteer.larger_parts import (
@@ -115,12 +116,14 @@ def _is_known_better(db: sqlite3.Connection, words: str, features: Sequence[Larg
     """Whether a town is known better than the mountain or lake of its name: it has KNOWN people, or lies at
     home where the other does not. Else that is meant rather than a suburb of its name.
     """
-    at_home = any(_countries(feature) & family.home for feature in features)
-    bearing = [town for town in exact(db, words) if fold_place(town.name) == fold_place(words)]
+    lands = frozenset[str]().union(*map(_countries, features))
+    at_home = bool(lands & family.home)
+    towns = exact(db, words)
+    if is_written_so(words):  # `Rømø` is not Rome
+        towns = [town for town in towns if town.country in lands or town.name.casefold() == words.casefold()]
+    bearing = [town for town in towns if fold_place(town.name) == fold_place(words)]
     own = [town for town in bearing if town.country in family.home]
-    if not at_home and any(town.country in family.home for town in exact(db, words)):
-        return True
-    if not at_home and any(town.population >= CITY for town in exact(db, words)):
+    if not at_home and any(town.country in family.home or town.population >= CITY for town in towns):
         return True
     return any(town.population >= KNOWN for town in (own if at_home else bearing))
 

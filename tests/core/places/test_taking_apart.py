@@ -5,6 +5,7 @@ from tests.every_row import every_row
 
 from boxlore.core.places.taking_apart import (
     Parts,
+    at_river,
     fold_place,
     is_district,
     part_of_town,
@@ -88,6 +89,14 @@ def test_a_town_and_its_part(words: str, parts: tuple[str, str] | None) -> None:
 
 def test_a_blank_behind_the_dot_of_a_small_letter() -> None:
     assert spaced("Rothenburg o.d.T., N.Z.") == "Rothenburg o. d. T., N.Z."
+
+
+def test_a_stroke_before_the_letter_of_a_river() -> None:
+    rows = {
+        "Frankfurt/O.": "Frankfurt a. O.", "Halle/S., Sachsen": "Halle a. S., Sachsen",
+        "Neisse O/S": "Neisse O/S", "Bad Ems/Lahn": "Bad Ems/Lahn", "Otago/N.Z.": "Otago/N.Z.",
+    }  # fmt: skip
+    assert {told: at_river(told) for told in rows} == rows
 
 
 def test_nearness_in_a_name() -> None:

@@ -38,6 +38,8 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
     Land("IS", "1814 Kingdom of Denmark; 1919 Kingdom of Iceland; 1944 *", "Danish-Icelandic Act of Union 1918"),
     Land("FO", "1815 Kingdom of Denmark (Faroe Islands)", "Treaty of Kiel 1814"),
     Land("GL", "1815 Kingdom of Denmark (Greenland)", "Treaty of Kiel 1814"),
+    Land("SJ", "1815 -; 1926 Norway", "Treaty of Spitsbergen 1920, in force on 14 August 1925", areas=("21",)),
+    Land("SJ", "1815 -; 1930 Norway", "Norwegian law of 27 February 1930 (Jan Mayen)"),
     Land(
         "DK",
         "1815 Denmark; 1864 -; 1867 Kingdom of Prussia; 1871 German Empire; 1919 Germany; 1920 -; 1921 *",

@@ -95,9 +95,12 @@ def regions_by_name() -> dict[str, list[Region]]:
     own = [(feature.region, True) for feature in FEATURES]
     for lines in (NATURE_NORTH, NATURE_SOUTH, NATURE_OVERSEAS, VILLAGES):
         own += [(feature.region, False) for feature in features_of_lines(lines)]
+    countries = _countries_of_regions()
     for region, is_finer in own:
-        for folded in dict.fromkeys(map(fold_place, region.aliases)):
-            if not is_finer and not _names_of_regions().isdisjoint((folded, f"the {folded}")):
+        for name in region.aliases:
+            folded = fold_place(name)
+            finer = set() if is_finer else countries.get(folded, set()) | countries.get(f"the {folded}", set())
+            if finer if name.isascii() else finer & set(region.now):  # `Møn` is not Monmouthshire's `Mon.`
                 continue
             rows = by_name.setdefault(folded, [])
             if not any(set(region.now) & set(row.now) for row in rows):  # told twice: the first, of the finer table
@@ -105,11 +108,24 @@ def regions_by_name() -> dict[str, list[Region]]:
     return by_name
 
 
-@cache
-def _names_of_regions() -> frozenset[str]:
-    """Names that the tables of regions have: those are finer."""
-    regions = (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE)
-    return frozenset(fold_place(name) for region in regions for name in (region.name, *region.aliases))
+def _countries_of_regions() -> dict[str, set[str]]:
+    """The countries in which the tables of regions, which are finer, have each folded name."""
+    countries: dict[str, set[str]] = {}
+    for region in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE):
+        for folded in map(fold_place, (region.name, *region.aliases)):
+            countries.setdefault(folded, set()).update(region.now)
+    return countries
+
+
+def is_written_so(words: str) -> bool:
+    """Whether a name of the tables has these very letters, some with a mark (`Fanø`): a town elsewhere that is written
+    without it is not meant.
+    """
+    folded = fold_place(words)
+    if words.isascii() or not folded.isascii():
+        return False
+    names = (name for region in regions_by_name().get(folded, ()) for name in region.aliases)
+    return words.casefold() in map(str.casefold, names)
 
 
 @cache

@@ -20,11 +20,11 @@ NO RU: river Pasvikelva 69.3 29.4
 NO: island Hinnøya 68.5 15.6 .5; Senja 69.3 17.2 .4; Langøya 68.8 15.0; Andøya 69.1 15.7; Sørøya 70.6 22.5; Kvaløya
  69.7 18.5; Ringvassøya 69.9 19.2; Magerøya 71.0 25.7; Hitra 63.5 8.8; Frøya 63.7 8.7; Smøla 63.4 8.0; Stord=Stordøya
  59.9 5.4; Karmøy 59.3 5.2; Tysnesøya 60.0 5.6; Osterøy=Osterøya 60.5 5.6; Sotra 60.3 5.1; Tjøme 59.1 10.4; Nøtterøy
- 59.2 10.4; Hvaler 59.1 11.0; Bygdøy=Bygdø 59.9 10.7 .03; Svalbard=Spitsbergen=Spitzbergen 78.5 17.0 2.5; Jan Mayen
- 71.0 -8.4; Bjørnøya=Bear Island 74.4 19.0; Røst 67.5 12.1; Værøy 67.7 12.7; Vestvågøya 68.2 13.8; Austvågøya 68.3
- 14.6; Moskenesøya 67.9 13.0; Vega 65.7 11.9; Dønna 66.1 12.5; Alsten=Alstahaug 65.9 12.6; Tautra 63.6 10.6;
- Munkholmen 63.45 10.38 .01; Utsira 59.3 4.9; Vesterålen=Vesteraalen 68.8 15.2 .6; Hankø=Hankøy 59.2 10.8;
+ 59.2 10.4; Hvaler 59.1 11.0; Bygdøy=Bygdø 59.9 10.7 .03; Røst 67.5 12.1; Værøy 67.7 12.7; Vestvågøya 68.2 13.8;
+ Austvågøya 68.3 14.6; Moskenesøya 67.9 13.0; Vega 65.7 11.9; Dønna 66.1 12.5; Alsten=Alstahaug 65.9 12.6; Tautra 63.6
+ 10.6; Munkholmen 63.45 10.38 .01; Utsira 59.3 4.9; Vesterålen=Vesteraalen 68.8 15.2 .6; Hankø=Hankøy 59.2 10.8;
  Jeløy=Jeløya 59.4 10.6; Malmøya 59.87 10.75 .02; Hovedøya 59.9 10.73 .02
+SJ: island Svalbard=Spitsbergen=Spitzbergen 78.5 17.0 2.5; Jan Mayen 71.0 -8.4; Bjørnøya=Bear Island 74.4 19.0
 NO: mountain Glittertind 61.65 8.55; Gaustatoppen=Gausta 59.85 8.65; Snøhetta 62.3 9.3; Store Skagastølstind=Storen
  61.46 7.87; Romsdalshorn 62.5 7.8; Trollveggen=Trolltindene=Trolltindan 62.5 7.7; Norefjell 60.3 9.3; Stetind 68.2
  16.6; Svartisen 66.6 14.0 .3; Folgefonna=Folgefonni 60.1 6.4 .2; Jostedalsbreen 61.7 7.0 .3; Preikestolen=Pulpit
@@ -106,16 +106,17 @@ FI: river Kokemäenjoki=Kumo älv 61.4 22.2 .5; Oulujoki=Ule älv 64.9 26.3 .5; 
  23.8; Simojoki 65.9 25.8; Vuolenkoski 61.1 26.2
 FI SE: river Muoniojoki 68.0 23.4 .7
 RU: river Rajajoki=Siestarjoki 60.15 29.97 .1
-FI: island Hailuoto 65.0 24.7; Kimitoön=Kemiö=Kemiönsaari 60.15 22.7; Korkeasaari 60.17 24.98 .01;
- Lauttasaari=Drumsö 60.16 24.87 .02; Ruissalo=Runsala 60.43 22.15 .05; Utö (Finland) 59.8 21.4; Nagu=Nauvo 60.2 21.9;
- Korpo=Korppoo 60.2 21.6; Houtskär=Houtskari 60.2 21.4; Replot=Raippaluoto 63.2 21.3; Bengtskär 59.7 22.5; Turun
- saaristo=Turku archipelago=Åbo skärgård 60.2 21.7 .5; Kökar 59.9 20.9; Brändö 60.4 21.0; Kulosaari=Brändö (Helsinki) 60.19 25.0 .02; Soisalo 62.5 28.2; Kulkkila 60.5 21.6
-AX: island Eckerö 60.2 19.6
+FI: island Hailuoto 65.0 24.7; Kimitoön=Kemiö=Kemiönsaari 60.15 22.7; Korkeasaari 60.17 24.98 .01; Lauttasaari=Drumsö
+ 60.16 24.87 .02; Ruissalo=Runsala 60.43 22.15 .05; Utö (Finland) 59.8 21.4; Nagu=Nauvo 60.2 21.9; Korpo=Korppoo 60.2
+ 21.6; Houtskär=Houtskari 60.2 21.4; Replot=Raippaluoto 63.2 21.3; Bengtskär 59.7 22.5; Turun saaristo=Turku
+ archipelago=Åbo skärgård 60.2 21.7 .5; Kulosaari=Brändö (Helsinki) 60.19 25.0 .02; Soisalo 62.5 28.2; Kulkkila 60.5
+ 21.6
+AX: island Kökar 59.9 20.9; Brändö 60.4 21.0; Eckerö 60.2 19.6
 FI: region Pohjanmaa=Ostrobothnia=Österbotten 63.5 23.0 1.3; Satakunta 61.6 22.3 .6; Varsinais-Suomi=Egentliga
  Finland 60.6 22.5 .5; Uusimaa=Nyland 60.3 24.8 .6; Kainuu=Kajanaland 64.5 28.5 .8; Kymenlaakso 60.8 26.8 .5;
  Keski-Suomi 62.5 25.5 .7; Pohjois-Karjala 62.9 30.2 .8; Etelä-Pohjanmaa 62.8 23.0 .6
 RU: region Petsamo region 69.4 30.8 .6
-IS: lake Lagarfljót 65.1 14.7; Tjörnin 64.14 -21.94 .01
+IS: lake Lagarfljót 65.1 -14.7; Tjörnin 64.14 -21.94 .01
 IS: mountain Esja 64.25 -21.7; Eyjafjallajökull 63.6 -19.6; Katla 63.6 -19.05; Snæfellsjökull=Snæfell 64.8 -23.8;
  Askja 65.0 -16.75; Herðubreið 65.2 -16.35; Langjökull 64.7 -20.1; Hofsjökull 64.8 -18.8; Mýrdalsjökull 63.65 -19.1;
  Goðafoss 65.7 -17.55; Dettifoss 65.8 -16.4; Skógafoss 63.5 -19.5; Seljalandsfoss 63.6 -20.0; Ásbyrgi 66.0 -16.5;

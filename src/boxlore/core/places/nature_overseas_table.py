@@ -353,17 +353,18 @@ ZA: mountain Devil's Peak=Lion's Head=Signal Hill (Cape Town)=Lions Head -33.945
  Kirstenbosch -33.988 18.432 .01; Giant's Castle -29.27 29.5; Champagne Castle=Cathedral Peak=Mont-aux-Sources -28.9
  29.1 .3; Spion Kop=Spioenkop -28.65 29.52; Majuba=Majuba Hill=Amajuba -27.48 29.85; Isandlwana=Isandhlwana=Rorke's
  Drift -28.36 30.6; Magersfontein -28.97 24.7; Paardeberg -28.98 25.1; Elandslaagte=Colenso battlefield -28.42 29.98;
- Voortrekker Monument -25.776 28.176 .01; Magaliesberg (range)=Magaliesberg Mountains -25.8 27.3; Waterberg
- (Transvaal) -24.3 28.2; Soutpansberg=Zoutpansberg -22.95 29.8; Witwatersrand=the Rand=Rand=the Reef=East Rand=West
- Rand -26.2 28.0 .4; Swartberg -33.35 22.3; Cederberg=Cedarberg -32.4 19.2; Hottentots Holland=Sir Lowry's Pass -34.1
- 18.95; Bain's Kloof=Du Toit's Kloof -33.6 19.1; Karoo=Karroo=Great Karoo=the Karoo=Little Karoo=Klein Karoo -32.5
- 22.5 2; Bushveld=the Bushveld=Lowveld=the Lowveld=Highveld=the Highveld -25.0 29.5 1.5; Kruger National Park=Kruger
- Park -24.0 31.5 1.2; Garden Route -34.0 23.0 .6; Overberg -34.3 19.8; Boland -33.8 19.2; Sandveld=Namaqualand=Little
- Namaqualand -30.5 18.0 1; Griqualand West=Griqualand East=Griqualand -28.7 23.7 .9; Bechuanaland=British
- Bechuanaland -26.5 24.5 1; Zululand -28.3 31.5 .8; Pondoland=Wild Coast -31.3 29.4 .6; Transkei -31.7 28.3 .9;
- Ciskei=Kaffraria=British Kaffraria=Border region -32.8 27.2 .6; Basutoland=Drakensberg foothills -29.5 28.3 .8;
- Kalahari=Kalahari Desert -23.5 22.5 3; Robben Island -33.806 18.366 .02; Seal Island -34.137 18.583 .01; Valley of a
+ Voortrekker Monument -25.776 28.176 .01; Magaliesberg (range)=Magaliesberg Mountains -25.8 27.3; Waterberg (Transvaal)
+ -24.3 28.2; Soutpansberg=Zoutpansberg -22.95 29.8; Witwatersrand=the Rand=Rand=the Reef=East Rand=West Rand -26.2 28.0
+ .4; Swartberg -33.35 22.3; Cederberg=Cedarberg -32.4 19.2; Hottentots Holland=Sir Lowry's Pass -34.1 18.95; Bain's
+ Kloof=Du Toit's Kloof -33.6 19.1; Karoo=Karroo=Great Karoo=the Karoo=Little Karoo=Klein Karoo -32.5 22.5 2;
+ Bushveld=the Bushveld=Lowveld=the Lowveld=Highveld=the Highveld -25.0 29.5 1.5; Kruger National Park=Kruger Park -24.0
+ 31.5 1.2; Garden Route -34.0 23.0 .6; Overberg -34.3 19.8; Boland -33.8 19.2; Sandveld=Namaqualand=Little Namaqualand
+ -30.5 18.0 1; Griqualand West=Griqualand East=Griqualand -28.7 23.7 .9; Bechuanaland=British Bechuanaland -26.5 24.5
+ 1; Zululand -28.3 31.5 .8; Pondoland=Wild Coast -31.3 29.4 .6; Transkei -31.7 28.3 .9; Ciskei=Kaffraria=British
+ Kaffraria=Border region -32.8 27.2 .6; Robben Island -33.806 18.366 .02; Seal Island -34.137 18.583 .01; Valley of a
  Thousand Hills -29.7 30.7; Meiringspoort=Cango Caves -33.39 22.21; Houw Hoek=Franschhoek Pass -34.2 19.15
+LS: mountain Basutoland=Drakensberg foothills -29.5 28.3 .8
+BW ZA NA: mountain Kalahari=Kalahari Desert -23.5 22.5 3
 SZ: mountain Swaziland hills=Swazieland -26.5 31.4
 NA: mountain Namib=Namib Desert -23.5 15.3 2
 ZM ZW: mountain Victoria Falls=Mosi-oa-Tunya -17.925 25.857
@@ -375,15 +376,16 @@ NA: sea Walvis Bay (bay) -22.9 14.45
 MZ: sea Delagoa Bay -26.0 32.7
 IN BD: river Brahmaputra=the Brahmaputra 26.5 92.5 2.5
 PK IN: river Jhelum River=Jhelum=the Jhelum 33.0 73.5 1; Indus=the Indus=Sindhu 30.0 71.0 5
-IN: river Yamuna=Jumna=the Jumna=the Yamuna 28.0 78.0 2.5; Jhelum=Jhelum River=the Jhelum 33.0 73.5 1; Chenab=the
- Chenab 32.0 74.0; Ravi=the Ravi 31.3 74.0; Sutlej=the Sutlej 31.0 75.0 1.5; Beas (river)=the Beas 31.7 76.0;
- Godavari=the Godavari 18.5 79.0 2.5; Krishna=Kistna=the Krishna 16.5 77.5 2; Kaveri=Cauvery=the Cauvery=Cauvery
- River 11.5 77.8 1.2; Narmada=Nerbudda=the Narmada 22.3 77.0 2; Tapti=Tapi 21.3 75.5 1.5; Hooghly=Hugli River=the
- Hooghly=Hooghly River 22.4 88.2 .8; Mahanadi 20.8 84.0; Damodar 23.6 87.0; Gomti=Gumti 26.8 81.2; Son=Sone River
- 24.5 83.5; Chambal 26.0 77.5; Ghaghara=Gogra 27.0 82.0; Kosi=Kosi River 26.3 86.8; Teesta=Tista 27.0 88.5; Padma=the
- Padma 23.7 89.8; Meghna 23.5 90.7; Periyar 10.0 76.8; Pamba 9.4 76.7; Tungabhadra 15.3 76.5; Sabarmati 23.0 72.6;
- Adyar River=Cooum 13.02 80.25 .04; Irrawaddy=the Irrawaddy=Ayeyarwady 20.5 95.0 4; Jog Falls=Gersoppa Falls 14.23
- 74.81; Dudhsagar 15.31 74.31; Mandovi=Zuari 15.5 73.85; Upper Ganges Canal=Ganges Canal 29.5 77.9
+IN: river Yamuna=Jumna=the Jumna=the Yamuna 28.0 78.0 2.5; Beas (river)=the Beas 31.7 76.0; Godavari=the Godavari 18.5
+ 79.0 2.5; Krishna=Kistna=the Krishna 16.5 77.5 2; Kaveri=Cauvery=the Cauvery=Cauvery River 11.5 77.8 1.2;
+ Narmada=Nerbudda=the Narmada 22.3 77.0 2; Tapti=Tapi 21.3 75.5 1.5; Hooghly=Hugli River=the Hooghly=Hooghly River 22.4
+ 88.2 .8; Mahanadi 20.8 84.0; Damodar 23.6 87.0; Gomti=Gumti 26.8 81.2; Son=Sone River 24.5 83.5; Chambal 26.0 77.5;
+ Ghaghara=Gogra 27.0 82.0; Kosi=Kosi River 26.3 86.8; Teesta=Tista 27.0 88.5; Periyar 10.0 76.8; Pamba 9.4 76.7;
+ Tungabhadra 15.3 76.5; Sabarmati 23.0 72.6; Adyar River=Cooum 13.02 80.25 .04; Jog Falls=Gersoppa Falls 14.23 74.81;
+ Dudhsagar 15.31 74.31; Mandovi=Zuari 15.5 73.85; Upper Ganges Canal=Ganges Canal 29.5 77.9
+PK IN: river Chenab=the Chenab 32.0 74.0; Ravi=the Ravi 31.3 74.0; Sutlej=the Sutlej 31.0 75.0 1.5
+BD: river Padma=the Padma 23.7 89.8; Meghna 23.5 90.7
+MM: river Irrawaddy=the Irrawaddy=Ayeyarwady 20.5 95.0 4
 AF: river Kabul River 34.3 70.5
 PK: river Swat=Swat Valley 35.2 72.4; Khyber=Khyber Agency 34.1 71.1
 IN: lake Chilika=Chilka Lake=Chilika Lake 19.7 85.35; Wular=Wular Lake 34.35 74.57; Naini Lake=Nainital Lake 29.387
@@ -394,35 +396,38 @@ IN: lake Chilika=Chilka Lake=Chilika Lake 19.7 85.35; Wular=Wular Lake 34.35 74.
  25.66 91.89; Ulsoor Lake 12.983 77.62 .01; Pangong=Pangong Tso 33.75 78.7; Tsomgo=Changu Lake 27.374 88.763; Periyar
  Lake 9.53 77.2; Rankala 16.69 74.21 .01
 CN: lake Manasarovar=Mansarovar=Mount Kailash=Kailash 31.0 81.4
-IN: mountain Nanda Devi 30.37 79.97; Trisul 30.31 79.77; Tiger Hill 26.995 88.287; Observatory Hill=Birch Hill
- 27.045 88.265 .02; Sandakphu=Singalila 27.105 88.0; Mount Abu (mountain)=Guru Shikhar 24.65 72.78;
- Doddabetta=Dodabetta 11.4 76.736; Anamudi=Anai Mudi 10.17 77.06; Jakko=Jakko Hill=Jakhoo 31.105 77.185 .01; Gun
- Hill=Lal Tibba 30.46 78.08 .02; Malabar Hill=Cumballa Hill 18.955 72.8 .01; St Thomas Mount=St. Thomas
- Mount=Parangimalai 13.004 80.193 .02; Chamundi Hill=Chamundi Hills=Chamundi 12.272 76.67; Nandi
- Hills=Nandidrug=Nandi Droog 13.37 77.68; Parasnath=Parasnath Hill 23.96 86.13; Rohtang=Rohtang Pass 32.37 77.25;
- Zoji La=Zojila 34.28 75.47; Banihal Pass 33.5 75.2; Kala Pani=Cellular Jail 11.674 92.747 .01; Nilgiri
- Hills=Nilgiris=the Nilgiris=Blue Mountains (India)=Neilgherries=Nilgiri 11.4 76.7 .4; Western Ghats=the
- Ghats=Sahyadri=Eastern Ghats 14.0 75.5 5; Karakoram 36.0 76.0 1.5; Aravalli=Aravallis 25.0 73.5 1.5;
- Vindhya=Vindhyas=Satpura 22.8 78.0 2; Garo Hills=Khasi Hills=Naga Hills=Lushai Hills=Jaintia Hills=Cachar 25.3 92.0
- 1.8; Shevaroy Hills=Shevaroys 11.8 78.2; Palani Hills=Anamalai Hills=Anaimalai 10.3 77.3; Cardamom Hills=High
- Range=High Ranges 9.9 77.1; Coorg hills=Kodagu=Coorg 12.35 75.8; Wayanad=Wynaad 11.65 76.1; Araku Valley 18.33
- 82.87; Kashmir Valley=Vale of Kashmir=Cashmere (India) 34.0 74.8 .5; Kulu Valley=Kullu Valley=Kulu 31.95 77.1;
- Kangra Valley=Kangra (valley) 32.1 76.4; Doon Valley=Dun=Dehra Dun valley 30.3 78.0; Kumaon=Kumaun=Garhwal 29.8 79.6
- .8; Terai=Dooars=Duars=the Dooars=the Terai 26.9 89.0 1.5; Doab=the Doab 27.5 78.5 1; Deccan=the Deccan=Deccan
- Plateau 17.5 77.0 3; Konkan=Malabar Coast=Malabar=Coromandel Coast=Konkan Coast 14.5 74.0 3; Kutch=Rann of
- Kutch=Cutch=Kachchh 23.7 70.0 1; Kathiawar=Saurashtra=Kattywar 22.0 71.0 1; Rajputana=Marwar=Mewar=Shekhawati 26.5
- 73.8 2; Bundelkhand=Baghelkhand=Rohilkhand=Oudh=Awadh 25.8 80.0 2; Chota Nagpur=Chhota Nagpur 23.3 85.3 .9;
+IN: mountain Nanda Devi 30.37 79.97; Trisul 30.31 79.77; Tiger Hill 26.995 88.287; Observatory Hill=Birch Hill 27.045
+ 88.265 .02; Sandakphu=Singalila 27.105 88.0; Mount Abu (mountain)=Guru Shikhar 24.65 72.78; Doddabetta=Dodabetta 11.4
+ 76.736; Anamudi=Anai Mudi 10.17 77.06; Jakko=Jakko Hill=Jakhoo 31.105 77.185 .01; Gun Hill=Lal Tibba 30.46 78.08 .02;
+ Malabar Hill=Cumballa Hill 18.955 72.8 .01; St Thomas Mount=St. Thomas Mount=Parangimalai 13.004 80.193 .02; Chamundi
+ Hill=Chamundi Hills=Chamundi 12.272 76.67; Nandi Hills=Nandidrug=Nandi Droog 13.37 77.68; Parasnath=Parasnath Hill
+ 23.96 86.13; Rohtang=Rohtang Pass 32.37 77.25; Zoji La=Zojila 34.28 75.47; Banihal Pass 33.5 75.2; Kala Pani=Cellular
+ Jail 11.674 92.747 .01; Nilgiri Hills=Nilgiris=the Nilgiris=Blue Mountains (India)=Neilgherries=Nilgiri 11.4 76.7 .4;
+ Western Ghats=the Ghats=Sahyadri=Eastern Ghats 14.0 75.5 5; Aravalli=Aravallis 25.0 73.5 1.5; Vindhya=Vindhyas=Satpura
+ 22.8 78.0 2; Garo Hills=Khasi Hills=Naga Hills=Lushai Hills=Jaintia Hills=Cachar 25.3 92.0 1.8; Shevaroy
+ Hills=Shevaroys 11.8 78.2; Palani Hills=Anamalai Hills=Anaimalai 10.3 77.3; Cardamom Hills=High Range=High Ranges 9.9
+ 77.1; Coorg hills=Kodagu=Coorg 12.35 75.8; Wayanad=Wynaad 11.65 76.1; Araku Valley 18.33 82.87; Kashmir Valley=Vale of
+ Kashmir=Cashmere (India) 34.0 74.8 .5; Kulu Valley=Kullu Valley=Kulu 31.95 77.1; Kangra Valley=Kangra (valley) 32.1
+ 76.4; Doon Valley=Dun=Dehra Dun valley 30.3 78.0; Kumaon=Kumaun=Garhwal 29.8 79.6 .8; Terai=Dooars=Duars=the
+ Dooars=the Terai 26.9 89.0 1.5; Doab=the Doab 27.5 78.5 1; Deccan=the Deccan=Deccan Plateau 17.5 77.0 3;
+ Konkan=Malabar Coast=Malabar=Coromandel Coast=Konkan Coast 14.5 74.0 3; Kutch=Rann of Kutch=Cutch=Kachchh 23.7 70.0 1;
+ Kathiawar=Saurashtra=Kattywar 22.0 71.0 1; Rajputana=Marwar=Mewar=Shekhawati 26.5 73.8 2;
+ Bundelkhand=Baghelkhand=Rohilkhand=Oudh=Awadh 25.8 80.0 2; Chota Nagpur=Chhota Nagpur 23.3 85.3 .9;
  Sundarbans=Sunderbans 21.9 89.0 .6; Thar=Thar Desert 27.0 71.0 1.5; Malwa 23.3 76.0; Telangana plateau=Rayalaseema
- 15.0 78.5; Travancore=Cochin State=Travancore-Cochin 9.2 76.8 .9; Carnatic=Karnatak 12.0 79.0 1.5; Punjab plains=the
- Punjab 31.0 74.5 2.5; Sind=Scinde=Sindh (region) 26.0 68.5 1.8; Baluchistan=Balochistan (region)=Beluchistan 28.5
- 65.5 3; Chin Hills=Arakan=Tenasserim 21.0 94.0 3; Kolar Gold Fields=K.G.F.=KGF=Champion Reefs 12.96 78.27;
- Elephanta=Elephanta Caves=Elephanta Island 18.963 72.931; Ajanta=Ajanta Caves=Ellora=Ellora Caves 20.3 75.5 .4; Taj
- Mahal 27.175 78.042 .01; Qutb Minar=Kutub Minar=Qutub Minar 28.524 77.185 .01
+ 15.0 78.5; Travancore=Cochin State=Travancore-Cochin 9.2 76.8 .9; Carnatic=Karnatak 12.0 79.0 1.5; Kolar Gold
+ Fields=K.G.F.=KGF=Champion Reefs 12.96 78.27; Elephanta=Elephanta Caves=Elephanta Island 18.963 72.931; Ajanta=Ajanta
+ Caves=Ellora=Ellora Caves 20.3 75.5 .4; Taj Mahal 27.175 78.042 .01; Qutb Minar=Kutub Minar=Qutub Minar 28.524 77.185
+ .01
+PK IN CN: mountain Karakoram 36.0 76.0 1.5
+PK IN: mountain Punjab plains=the Punjab 31.0 74.5 2.5
+PK: mountain Sind=Scinde=Sindh (region) 26.0 68.5 1.8; Baluchistan=Balochistan (region)=Beluchistan 28.5 65.5 3
+MM: mountain Chin Hills=Arakan=Tenasserim 21.0 94.0 3
 PK: mountain Nanga Parbat 35.24 74.59; K2=Mount Godwin-Austen=Godwin Austen 35.88 76.51; Bolan Pass=Bolan 29.5 67.4;
  Chitral valley 35.85 71.8; Hunza 36.3 74.65; Quetta valley 30.2 67.0; Clifton (Karachi) 24.81 67.03 .03; Siachen
  35.5 77.0
 IN NP BT PK CN: mountain Himalayas=the Himalayas=Himalaya=the Himalaya 29.5 82.0 6
-AF: mountain Hindu Kush 35.5 71.0 1.5; Waziristan=North-West Frontier=Northwest Frontier=NWFP 33.5 70.5 1.5
+AF: mountain Hindu Kush 35.5 71.0 1.5
+PK: mountain Waziristan=North-West Frontier=Northwest Frontier=NWFP 33.5 70.5 1.5
 IN: island Andaman Islands=Andamans=the Andamans 12.0 92.8 1.6; Nicobar Islands=Car Nicobar=Great Nicobar=Nicobars
  8.0 93.6 1.3; Ross Island=Viper Island 11.675 92.76 .02; Lakshadweep=Laccadive Islands=Laccadives 10.6 72.6 1;
  Salsette=Salsette Island 19.15 72.9; Sagar Island=Saugor Island 21.75 88.1; Diu (island) 20.71 70.98; Majuli 26.95
@@ -433,7 +438,8 @@ IN: island Andaman Islands=Andamans=the Andamans 12.0 92.8 1.6; Nicobar Islands=
 IN LK AU ZA KE: island Indian Ocean=the Indian Ocean -15.0 80.0 25
 LK: mountain Adam's Peak=Sri Pada 6.81 80.5; Horton Plains=World's End 6.8 80.8; Mahaweli=Mahaweli Ganga 7.8 81.0;
  Kandy Lake 7.292 80.642 .01; Galle Face=Galle Face Green 6.925 79.844 .01
-NP: mountain Annapurna 28.6 83.82; Kathmandu Valley 27.7 85.35; Gandak 27.0 84.2
+NP: mountain Annapurna 28.6 83.82; Kathmandu Valley 27.7 85.35
+NP IN: mountain Gandak 27.0 84.2
 BD: mountain Chittagong Hill Tracts 22.5 92.2; Cox's Bazar beach 21.43 91.97
 MM: mountain Inle Lake 20.55 96.92; Shan Hills=Shan States 21.5 98.0 1.5; Shwedagon=Shwedagon Pagoda 16.798 96.15
  .01; Mount Popa 20.92 95.25
@@ -441,12 +447,13 @@ JP: island Hokkaido=Hokkaidō=Yezo 43.3 142.8 1.8; Honshu=Honshū 36.5 138.5 3.5
  Shikoku 33.7 133.5 .8; Okinawa=Okinawa Island 26.5 127.9 .4; Iwo Jima 24.78 141.32; Inland Sea=Seto Inland Sea 34.2
  133.2; Mount Aso=Aso-san 32.88 131.1; Japanese Alps 36.3 137.7
 TW: island Taiwan Island=Formosa 23.7 121.0 1.3
-CN: island Hong Kong Island 22.26 114.19 .06; Lantau=Lantau Island 22.26 113.95; Victoria Peak=the Peak 22.275
- 114.145 .01; Kowloon Peninsula 22.32 114.17 .04; Hainan Island 19.2 109.7 .8; Huangpu=Whangpoo=the Bund 31.23 121.49
- .03; Yellow River=Huang He=Hwang Ho 36.0 110.0 5; Pearl River 22.9 113.5; West Lake=Xi Hu 30.245 120.14;
- Manchuria=Mandschurei=Маньчжурия=Mandzsúria=Mandżuria 45.0 125.0 5; Sungari=Songhua=Сунгари 46.0 128.0; Mongolia
- steppe=Gobi=Gobi Desert 43.0 105.0 4; Tibet (region)=Tibetan Plateau 31.5 88.0 5; East China Sea 29.0 124.5 3;
- Peitaiho=Beidaihe 39.83 119.48; Kuling=Lushan 29.57 115.98
+CN: island Hainan Island 19.2 109.7 .8; Huangpu=Whangpoo=the Bund 31.23 121.49 .03; Yellow River=Huang He=Hwang Ho 36.0
+ 110.0 5; Pearl River 22.9 113.5; West Lake=Xi Hu 30.245 120.14; Manchuria=Mandschurei=Маньчжурия=Mandzsúria=Mandżuria
+ 45.0 125.0 5; Sungari=Songhua=Сунгари 46.0 128.0; Tibet (region)=Tibetan Plateau 31.5 88.0 5; East China Sea 29.0
+ 124.5 3; Peitaiho=Beidaihe 39.83 119.48; Kuling=Lushan 29.57 115.98
+HK: island Hong Kong Island 22.26 114.19 .06; Lantau=Lantau Island 22.26 113.95; Victoria Peak=the Peak 22.275 114.145
+ .01; Kowloon Peninsula 22.32 114.17 .04
+MN CN: island Mongolia steppe=Gobi=Gobi Desert 43.0 105.0 4
 PH: island Luzon 16.0 121.0 2; Mindanao 7.7 125.0 1.6; Corregidor=Bataan 14.5 120.5
 ID: island Java=Jawa=Djawa -7.3 110.0 3; Celebes=Sulawesi -2.0 121.0 3; Bali=Bali Island -8.4 115.15; Lombok -8.6
  116.3; Moluccas=Maluku=Spice Islands -3.5 128.5 3; Ambon (island)=Ambon Island -3.65 128.2; Timor -9.0 125.0 1.2;
@@ -482,7 +489,7 @@ MA: island Rif=the Rif 35.1 -4.5
 DZ LY EG TN MA ML NE TD SD: river Sahara=Sahara Desert=the Sahara 23.0 5.0 12
 DZ: river Kabylia=Kabylie=Aurès 36.4 4.7 .8
 TN: island Cape Bon 36.9 10.8; Djerba 33.8 10.9
-NG GH: river Slave Coast=Ivory Coast (coast) 6.0 2.0 1.2
+BJ TG NG GH: river Slave Coast=Ivory Coast (coast) 6.0 2.0 1.2
 MU: river Mauritius island -20.25 57.55 .3
 RE: river Réunion=La Réunion=Bourbon -21.1 55.5
 SH: river St Helena (island)=Saint Helena (island) -15.96 -5.7; Tristan da Cunha -37.1 -12.3; Ascension Island -7.95
@@ -514,7 +521,7 @@ AR CL PE BO EC CO VE: river Andes=the Andes=Anden=Cordillera=los Andes -20.0 -68
 CO: river Magdalena River=Río Magdalena 7.0 -74.5
 VE: island Lake Maracaibo=Lago de Maracaibo 9.8 -71.6
 PA: island Canal Zone=Panama Canal Zone 9.1 -79.7
-TT: river Orinoco=the Orinoco 7.5 -65.0 3
+VE CO: river Orinoco=the Orinoco 7.5 -65.0 3
 TT: island Tobago 11.25 -60.7
 MX: island Popocatépetl=Popocatepetl 19.02 -98.62; Lake Chapala=Lago de Chapala=Chapala (lake) 20.25 -103.0
 MX: river Yucatán Peninsula=Yucatan=Yucatán (peninsula) 20.5 -89.0 1.5; Baja California peninsula=Lower California

@@ -6,13 +6,13 @@ From memory, written as `nature_north_table` tells.
 NATURE_SOUTH = """
 DE: lake Schliersee (lake) 47.72 11.86; Walchensee 47.6 11.33; Kochelsee 47.65 11.35; Eibsee 47.46 10.98; Staffelsee
  47.7 11.16; Simssee 47.87 12.25; Schluchsee (lake) 47.82 8.17; Titisee 47.9 8.15; Plöner See=Großer Plöner See 54.13
- 10.4; Ratzeburger See 53.73 10.77; Schaalsee 53.6 10.93; Schweriner See 53.72 11.47; Kölpinsee 53.5 12.57; Plauer
- See 53.47 12.32; Fleesensee 53.5 12.45; Tollensesee 53.5 13.2; Müggelsee=Großer Müggelsee 52.44 13.65;
- Scharmützelsee 52.25 14.05; Schwielowsee 52.33 12.95; Werbellinsee 52.93 13.7; Stechlinsee=Stechlin 53.15 13.03;
- Schlachtensee (lake) 52.44 13.21 .02; Grunewaldsee 52.46 13.26 .02; Edersee 51.18 9.0; Laacher See=Maria Laach 50.41
- 7.27; Möhnesee (lake) 51.48 8.1; Dümmer=Dümmersee 52.5 8.35; Zwischenahner Meer 53.2 8.0; Alpsee 47.55 10.2; Tegeler
- See 52.57 13.25 .03; Maschsee 52.35 9.74 .02; Federsee 48.08 9.63; Selenter See 54.3 10.45; Wörthsee 48.05 11.18;
- Waginger See 47.93 12.78; Schwansee 47.57 10.73
+ 10.4; Ratzeburger See 53.73 10.77; Schaalsee 53.6 10.93; Schweriner See 53.72 11.47; Kölpinsee 53.5 12.57; Plauer See
+ 53.47 12.32; Fleesensee 53.5 12.45; Tollensesee 53.5 13.2; Müggelsee=Großer Müggelsee 52.44 13.65 .06; Scharmützelsee
+ 52.25 14.05; Schwielowsee 52.33 12.95; Werbellinsee 52.93 13.7; Stechlinsee=Stechlin 53.15 13.03; Schlachtensee (lake)
+ 52.44 13.21 .02; Grunewaldsee 52.46 13.26 .02; Edersee 51.18 9.0; Laacher See=Maria Laach 50.41 7.27; Möhnesee (lake)
+ 51.48 8.1; Dümmer=Dümmersee 52.5 8.35; Zwischenahner Meer 53.2 8.0; Alpsee 47.55 10.2; Tegeler See 52.57 13.25 .03;
+ Maschsee 52.35 9.74 .02; Federsee 48.08 9.63; Selenter See 54.3 10.45; Wörthsee 48.05 11.18; Waginger See 47.93 12.78;
+ Schwansee 47.57 10.73
 DE AT SK HU HR RS RO BG UA: river Donau=Danube=Duna=Dunaj=Dunărea=Dunav=Dunay=Дунай=the Danube=River Danube 47.0
  17.5 4
 AT DE CH: river Inn (river)=River Inn 47.8 12.5 .8
@@ -39,26 +39,25 @@ DE: island Sylt 54.9 8.33; Föhr 54.72 8.5; Amrum 54.65 8.35; Helgoland=Heligola
 DE: mountain Wendelstein 47.7 12.01; Herzogstand 47.62 11.3; Hochgrat 47.5 10.08; Nebelhorn 47.42 10.34; Alpspitze
  47.43 11.05; Karwendel 47.42 11.4; Wettersteingebirge=Wetterstein 47.4 11.1; Kampenwand 47.76 12.37; Benediktenwand
  47.65 11.47; Großer Arber=Arber=Grosser Arber 49.11 13.14; Großer Inselsberg=Inselsberg=Inselberg 50.85 10.47;
- Fichtelberg (mountain) 50.43 12.95; Ochsenkopf 50.03 11.81; Schneeberg (Fichtelgebirge) 50.05 11.86; Wasserkuppe
- 50.5 9.94; Feldberg (Taunus)=Großer Feldberg=Grosser Feldberg 50.23 8.46; Kahler Asten 51.18 8.49; Melibokus 49.73
- 8.64; Königstuhl (Heidelberg) 49.4 8.72; Hohenzollern=Burg Hohenzollern=Hohenzollern Castle 48.32 8.97 .02;
- Wartburg=die Wartburg 50.966 10.307 .01; Kyffhäuser 51.42 11.1; Petersberg (Siebengebirge)=Siebengebirge 50.67 7.25;
- Teutoburger Wald=Teutoburg Forest=Hermannsdenkmal 51.95 8.7 .4; Deister 52.25 9.5; Ith 52.0 9.6; Solling 51.75 9.6;
- Weserbergland 52.0 9.3 .4; Sauerland 51.2 8.1 .5; Siegerland 50.9 8.0; Bergisches Land 51.1 7.2 .3; Münsterland
- 51.95 7.5 .5; Hunsrück 49.9 7.1 .4; Taunus 50.2 8.3 .3; Westerwald 50.6 7.9 .4; Vogelsberg 50.53 9.23; Rhön 50.5
- 10.0 .3; Spessart 50.0 9.4 .3; Odenwald 49.6 8.9 .3; Bergstraße 49.6 8.65; Kraichgau 49.2 8.8; Schwäbische
- Alb=Swabian Jura=Rauhe Alb 48.4 9.5 .7; Fränkische Schweiz=Franconian Switzerland=Fränkische Alb 49.8 11.3 .3;
- Fichtelgebirge 50.05 11.9; Bayerischer Wald=Bavarian Forest=Böhmerwald (Bayern) 49.0 13.2 .5; Frankenwald 50.35
- 11.5; Sächsische Schweiz=Saxon Switzerland=Elbsandsteingebirge=Bastei 50.93 14.15; Zittauer Gebirge 50.85 14.7;
- Lausitz=Lusatia=Oberlausitz=Niederlausitz 51.4 14.3 .7; Oderbruch 52.7 14.2; Havelland 52.6 12.6 .4; Fläming 52.1
- 12.7 .5; Prignitz 53.1 12.0 .4; Barnim 52.75 13.6; Märkische Schweiz 52.56 14.05; Holsteinische Schweiz=Holstein
- Switzerland 54.15 10.5; Dithmarschen 54.15 9.1 .3; Angeln 54.7 9.7; Schwansen 54.6 9.9; Altes Land 53.55 9.6;
- Vierlande 53.43 10.2; Wendland 53.0 11.1; Ammerland 53.2 7.9; Emsland 52.8 7.4 .5; Butjadingen 53.55 8.35; Land
- Wursten 53.7 8.6; Sachsenwald 53.54 10.4; Grunewald (forest) 52.48 13.23 .04; Reinhardswald 51.5 9.55; Habichtswald
- 51.32 9.35; Hainich 51.1 10.4; Eichsfeld 51.4 10.2 .3; Dübener Heide 51.7 12.6; Colbitz-Letzlinger Heide 52.4 11.5;
- Breisgau 48.0 7.8; Hegau 47.8 8.8; Kaiserstuhl 48.08 7.67; Markgräflerland 47.75 7.6; Ortenau 48.45 7.95; Rheingau
- 50.0 8.0; Rheinhessen 49.8 8.1 .3; Hallertau=Holledau 48.6 11.8; Chiemgau 47.8 12.5 .3; Ries=Nördlinger Ries 48.87
- 10.5; Hohenlohe 49.2 9.8; Rheinfall=Rhine Falls 47.678 8.615
+ Fichtelberg (mountain) 50.43 12.95; Ochsenkopf 50.03 11.81; Schneeberg (Fichtelgebirge) 50.05 11.86; Wasserkuppe 50.5
+ 9.94; Feldberg (Taunus)=Großer Feldberg=Grosser Feldberg 50.23 8.46; Kahler Asten 51.18 8.49; Melibokus 49.73 8.64;
+ Königstuhl (Heidelberg) 49.4 8.72; Hohenzollern=Burg Hohenzollern=Hohenzollern Castle 48.32 8.97 .02; Wartburg=die
+ Wartburg 50.966 10.307 .01; Kyffhäuser 51.42 11.1; Petersberg (Siebengebirge)=Siebengebirge 50.67 7.25; Teutoburger
+ Wald=Teutoburg Forest=Hermannsdenkmal 51.95 8.7 .4; Deister 52.25 9.5; Ith 52.0 9.6; Solling 51.75 9.6; Weserbergland
+ 52.0 9.3 .4; Sauerland 51.2 8.1 .5; Siegerland 50.9 8.0; Bergisches Land 51.1 7.2 .3; Münsterland 51.95 7.5 .5;
+ Hunsrück 49.9 7.1 .4; Taunus 50.2 8.3 .3; Westerwald 50.6 7.9 .4; Vogelsberg 50.53 9.23; Rhön 50.5 10.0 .3; Spessart
+ 50.0 9.4 .3; Odenwald 49.6 8.9 .3; Bergstraße 49.6 8.65; Kraichgau 49.2 8.8; Schwäbische Alb=Swabian Jura=Rauhe Alb
+ 48.4 9.5 .7; Fränkische Schweiz=Franconian Switzerland=Fränkische Alb 49.8 11.3 .3; Fichtelgebirge 50.05 11.9;
+ Bayerischer Wald=Bavarian Forest=Böhmerwald (Bayern) 49.0 13.2 .5; Frankenwald 50.35 11.5; Sächsische Schweiz=Saxon
+ Switzerland=Elbsandsteingebirge=Bastei 50.93 14.15; Zittauer Gebirge 50.85 14.7; Oderbruch 52.7 14.2; Havelland 52.6
+ 12.6 .4; Fläming 52.1 12.7 .5; Prignitz 53.1 12.0 .4; Barnim 52.75 13.6; Märkische Schweiz 52.56 14.05; Holsteinische
+ Schweiz=Holstein Switzerland 54.15 10.5; Dithmarschen 54.15 9.1 .3; Angeln 54.7 9.7; Schwansen 54.6 9.9; Altes Land
+ 53.55 9.6; Vierlande 53.43 10.2; Wendland 53.0 11.1; Ammerland 53.2 7.9; Emsland 52.8 7.4 .5; Butjadingen 53.55 8.35;
+ Land Wursten 53.7 8.6; Sachsenwald 53.54 10.4; Grunewald (forest) 52.48 13.23 .04; Reinhardswald 51.5 9.55;
+ Habichtswald 51.32 9.35; Hainich 51.1 10.4; Eichsfeld 51.4 10.2 .3; Dübener Heide 51.7 12.6; Colbitz-Letzlinger Heide
+ 52.4 11.5; Breisgau 48.0 7.8; Hegau 47.8 8.8; Kaiserstuhl 48.08 7.67; Markgräflerland 47.75 7.6; Ortenau 48.45 7.95;
+ Rheingau 50.0 8.0; Hallertau=Holledau 48.6 11.8; Chiemgau 47.8 12.5 .3; Ries=Nördlinger Ries 48.87 10.5; Hohenlohe
+ 49.2 9.8; Rheinfall=Rhine Falls 47.678 8.615
 DE: sea Kieler Förde=Kiel Fjord 54.4 10.2; Lübecker Bucht=Bay of Lübeck 54.05 10.95; Jadebusen 53.47 8.2; Schlei
  54.6 9.8; Greifswalder Bodden 54.25 13.5; Deutsche Bucht=German Bight 54.3 7.5 .7; Dollart 53.3 7.1
 PL DE: sea Stettiner Haff=Oderhaff=Zalew Szczeciński=Szczecin Lagoon 53.75 14.2 .3
@@ -78,16 +77,17 @@ AT SI HR HU: river Mur=Mura=die Mur 46.9 15.5 .8; Drau=Drava=Dráva=Drave 46.3 1
 CZ SK AT: river March (river)=Morava=Morva=March 48.9 17.0 .8
 AT: mountain Schneeberg (Austria) 47.77 15.8; Rax=Raxalpe 47.7 15.7; Semmering=Semmeringpass 47.63 15.83; Dachstein
  47.47 13.6; Schafberg 47.78 13.43; Gaisberg 47.8 13.11; Untersberg 47.72 13.0; Kahlenberg 48.275 16.337 .01;
- Leopoldsberg 48.277 16.347 .01; Patscherkofel 47.2 11.46; Nordkette=Hafelekar 47.29 11.4; Wilder
- Kaiser=Kaisergebirge 47.56 12.3; Kitzbüheler Horn=Hahnenkamm 47.47 12.4; Ortler=Ortles 46.51 10.54;
- Großvenediger=Grossvenediger 47.11 12.35; Hochkönig 47.42 13.06; Ötscher 47.86 15.2; Schöckl 47.2 15.47; Traunstein
- (mountain) 47.87 13.84; Pöstlingberg 48.32 14.26 .01; Brenner=Brenner Pass=Brennerpass=Brennero=Passo del Brennero
- 47.0 11.5; Arlberg=Arlbergpass 47.13 10.2; Großglockner Hochalpenstraße=Hochtor 47.1 12.84; Hochschwab 47.62 15.14;
- Krimmler Wasserfälle 47.2 12.17; Hohe Tauern 47.1 12.8 .5; Wienerwald=Vienna Woods 48.1 16.0 .3; Lobau 48.18 16.5;
- Wachau 48.37 15.4; Waldviertel 48.6 15.2 .5; Weinviertel 48.6 16.4 .5; Mühlviertel 48.45 14.4 .4; Innviertel 48.2
- 13.2 .4; Salzkammergut 47.7 13.6 .4; Burgenland hills 47.5 16.4; Pinzgau 47.25 12.7 .3; Pongau 47.35 13.2; Lungau
- 47.1 13.8; Montafon 47.05 9.95; Bregenzerwald 47.35 9.9; Stubaital=Stubai 47.1 11.25; Pustertal=Val Pusteria 46.78
- 12.0 .4; Vinschgau=Val Venosta 46.65 10.6 .3; Marchfeld 48.25 16.75; Bucklige Welt 47.6 16.1
+ Leopoldsberg 48.277 16.347 .01; Patscherkofel 47.2 11.46; Nordkette=Hafelekar 47.29 11.4; Wilder Kaiser=Kaisergebirge
+ 47.56 12.3; Kitzbüheler Horn=Hahnenkamm 47.47 12.4; Ortler=Ortles 46.51 10.54; Großvenediger=Grossvenediger 47.11
+ 12.35; Hochkönig 47.42 13.06; Ötscher 47.86 15.2; Schöckl 47.2 15.47; Traunstein (mountain) 47.87 13.84; Pöstlingberg
+ 48.32 14.26 .01; Brenner=Brenner Pass=Brennerpass=Brennero=Passo del Brennero 47.0 11.5; Arlberg=Arlbergpass 47.13
+ 10.2; Großglockner Hochalpenstraße=Hochtor 47.1 12.84; Hochschwab 47.62 15.14; Krimmler Wasserfälle 47.2 12.17; Hohe
+ Tauern 47.1 12.8 .5; Wienerwald=Vienna Woods 48.1 16.0 .3; Lobau 48.18 16.5; Wachau 48.37 15.4; Waldviertel 48.6 15.2
+ .5; Weinviertel 48.6 16.4 .5; Mühlviertel 48.45 14.4 .4; Innviertel 48.2 13.2 .4; Salzkammergut 47.7 13.6 .4;
+ Burgenland hills 47.5 16.4; Pinzgau 47.25 12.7 .3; Pongau 47.35 13.2; Lungau 47.1 13.8; Montafon 47.05 9.95;
+ Bregenzerwald 47.35 9.9; Stubaital=Stubai 47.1 11.25; Marchfeld 48.25 16.75; Bucklige Welt 47.6 16.1
+AT IT: mountain Pustertal=Val Pusteria 46.78 12.0 .4
+IT: mountain Vinschgau=Val Venosta 46.65 10.6 .3
 CH: lake Lake Thun=Thunersee 46.7 7.7; Lake Brienz=Brienzersee 46.73 7.97; Lake Zug=Zugersee 47.1 8.48; Lake
  Neuchâtel=Neuenburgersee=Lac de Neuchâtel 46.9 6.85; Lake Biel=Bielersee=Lac de Bienne 47.08 7.17; Walensee 47.12
  9.2; Sempachersee 47.15 8.15; Hallwilersee 47.28 8.22; Greifensee (lake) 47.35 8.68; Murtensee=Lac de Morat 46.93
@@ -132,15 +132,15 @@ PL: mountain Śnieżnik=Glatzer Schneeberg 50.2 16.85; Szrenica=Reifträger 50.7
  49.22 20.02; Dolina Chochołowska 49.25 19.8; Hala Gąsienicowa 49.24 20.0; Dolina Pięciu Stawów 49.21 20.05; Ojców
  (valley)=Dolina Prądnika 50.2 19.83; Klimczok 49.74 19.0; Szyndzielnia 49.76 19.0; Równica 49.72 18.84; Kopiec
  Kościuszki=Kościuszko Mound 50.055 19.893 .01; Jasna Góra=Yasna Gora 50.813 19.097 .01; Góra Świętej Anny=Annaberg
- (Silesia)=St. Annaberg 50.45 18.17; Bieszczady 49.2 22.5 .4; Pieniny=Pieniny Mountains 49.42 20.4; Gorce 49.55
- 20.15; Góry Stołowe=Heuscheuer 50.48 16.35; Góry Sowie=Eulengebirge 50.65 16.5; Świętokrzyskie=Góry
- Świętokrzyskie=Holy Cross Mountains 50.9 20.9 .3; Roztocze 50.6 23.2 .4; Podhale 49.4 20.0 .3; Spisz=Polish Spisz
- 49.4 20.2; Orawa=Orava 49.4 19.6; Białowieża Forest=Puszcza Białowieska=Białowieża (forest) 52.75 23.9 .3; Puszcza
- Kampinoska=Kampinos 52.3 20.6; Puszcza Augustowska 53.9 23.3; Bory Tucholskie=Tucheler Heide 53.7 17.9 .4; Puszcza
- Piska=Johannisburger Heide 53.65 21.6; Puszcza Niepołomicka 50.05 20.35; Jura Krakowsko-Częstochowska=Jura Krakowska
- 50.5 19.5 .4; Kociewie 53.9 18.5; Krajna 53.4 17.4; Ziemia Dobrzyńska 52.9 19.2; Zagłębie=Zagłębie Dąbrowskie 50.33
- 19.2; Beskid Niski=Łemkowszczyzna=Lemko region 49.45 21.4 .4; Zamojszczyzna 50.7 23.2 .4; Lubelszczyzna 51.2 22.8
- .8; Kresy=Kresy Wschodnie 50.5 25.5 3; Kurpie 53.2 21.4; Suwalszczyzna 54.2 22.9
+ (Silesia)=St. Annaberg 50.45 18.17; Bieszczady 49.2 22.5 .4; Pieniny=Pieniny Mountains 49.42 20.4; Gorce 49.55 20.15;
+ Góry Stołowe=Heuscheuer 50.48 16.35; Góry Sowie=Eulengebirge 50.65 16.5; Świętokrzyskie=Góry Świętokrzyskie=Holy Cross
+ Mountains 50.9 20.9 .3; Roztocze 50.6 23.2 .4; Podhale 49.4 20.0 .3; Spisz=Polish Spisz 49.4 20.2; Orawa=Orava 49.4
+ 19.6; Białowieża Forest=Puszcza Białowieska=Białowieża (forest) 52.75 23.9 .3; Puszcza Kampinoska=Kampinos 52.3 20.6;
+ Puszcza Augustowska 53.9 23.3; Bory Tucholskie=Tucheler Heide 53.7 17.9 .4; Puszcza Piska=Johannisburger Heide 53.65
+ 21.6; Puszcza Niepołomicka 50.05 20.35; Jura Krakowsko-Częstochowska=Jura Krakowska 50.5 19.5 .4; Kociewie 53.9 18.5;
+ Krajna 53.4 17.4; Ziemia Dobrzyńska 52.9 19.2; Zagłębie=Zagłębie Dąbrowskie 50.33 19.2; Beskid
+ Niski=Łemkowszczyzna=Lemko region 49.45 21.4 .4; Zamojszczyzna 50.7 23.2 .4; Kurpie 53.2 21.4; Suwalszczyzna 54.2 22.9
+BY LT UA: mountain Kresy=Kresy Wschodnie 50.5 25.5 3
 PL SK: mountain Tatry=Tátra=Tátrák=Tatra Mountains=Tatras=the Tatras=High Tatras=Hohe Tatra=Vysoké
  Tatry=Tatra=Wysokie Tatry 49.2 20.0 .3
 CZ: region Zaolzie=Zaolší=Olsagebiet 49.7 18.6 .2
@@ -172,10 +172,11 @@ CZ: mountain Říp=Georgsberg 50.386 14.289; Praděd=Altvater 50.08 17.23; Ješt
  (region)=the Sudetenland 50.4 13.5 1.6; Adršpach rocks=Adršpašské skály=Prachovské skály 50.5 15.7 .3
 SK: lake Štrbské pleso=Csorbató=Csorba-tó 49.12 20.06; Popradské pleso=Poprádi-tó 49.15 20.08; Oravská priehrada
  49.4 19.55; Zemplínska šírava 48.8 22.0; Liptovská Mara 49.1 19.5; Počúvadlo 48.4 18.85; Skalnaté pleso 49.19 20.23
-SK: river Váh=Vág=Waag 48.7 18.2 1; Hron=Garam=Gran 48.5 18.9 .7; Nitra (river)=Nyitra folyó 48.3 18.1;
- Hornád=Hernád 48.8 21.0 .5; Ipeľ=Ipoly=Eipel 48.1 19.1; Bodrog 48.3 21.7; Ondava 48.9 21.7; Laborec=Laborc 48.9
- 21.9; Torysa 49.0 21.2; Orava (river)=Árva folyó 49.3 19.4; Turiec 48.95 18.9; Poprad (Slovakia) 49.2 20.5; Malý
- Dunaj=Little Danube 48.0 17.5; Slaná=Sajó 48.3 20.5
+SK: river Váh=Vág=Waag 48.7 18.2 1; Hron=Garam=Gran 48.5 18.9 .7; Nitra (river)=Nyitra folyó 48.3 18.1; Hornád=Hernád
+ 48.8 21.0 .5; Ipeľ=Ipoly=Eipel 48.1 19.1; Ondava 48.9 21.7; Laborec=Laborc 48.9 21.9; Torysa 49.0 21.2; Orava
+ (river)=Árva folyó 49.3 19.4; Turiec 48.95 18.9; Poprad (Slovakia) 49.2 20.5; Malý Dunaj=Little Danube 48.0 17.5;
+ Slaná=Sajó 48.3 20.5
+SK HU: river Bodrog 48.3 21.7
 SK: mountain Gerlachovský štít=Gerlach=Gerlachfalvi-csúcs 49.16 20.13; Lomnický štít=Lomnici-csúcs=Lomnitzer Spitze
  49.2 20.21; Kriváň 49.16 20.0; Chopok 48.94 19.59; Ďumbier 48.94 19.64; Slavkovský štít 49.17 20.18; Sitno 48.4
  18.88; Zobor 48.35 18.1; Kráľova hoľa 48.88 20.14; Devín (castle)=Dévény vára=Devín castle 48.175 16.98; Spišský
@@ -193,18 +194,18 @@ HU: lake Velencei-tó=Velence lake=Lake Velence=Velencei tó 47.2 18.6; Tisza-t�
  Szelidi-tó 46.62 19.04; Bánki-tó 47.92 19.17; Fehér-tó=Szegedi Fehér-tó 46.33 20.1
 HU UA RO SK RS: river Tisza=Theiss=Theiß=Tisa=the Tisza=Tiszaparton 47.2 20.8 1.8
 HU: river Zagyva 47.6 19.8; Körös=Kőrös=Hármas-Körös=Kőrösök=Criș=Fekete-Körös=Fehér-Körös=Sebes-Körös 46.9 20.9 .6;
- Maros=Mureș=Mieresch 46.3 22.3 1.6; Szamos=Someș=Samosch 47.5 23.0 .9; Kapos 46.5 18.1; Sió=Sió-csatorna=Sió
- csatorna 46.6 18.4; Zala (river) 46.8 16.9; Marcal 47.2 17.2; Rábca 47.7 17.2; Berettyó 47.2 21.4; Túr 47.9 22.7;
- Hernád folyó 48.2 21.0; Sajó folyó 48.1 20.9; Ipoly folyó 48.0 19.1; Duna-part=Dunakorzó=Duna-korzó 47.495 19.048
- .02; Szamos folyó 47.8 22.5; Dunakanyar=Danube Bend=Donauknie 47.8 18.95
+ Kapos 46.5 18.1; Sió=Sió-csatorna=Sió csatorna 46.6 18.4; Zala (river) 46.8 16.9; Marcal 47.2 17.2; Rábca 47.7 17.2;
+ Berettyó 47.2 21.4; Túr 47.9 22.7; Hernád folyó 48.2 21.0; Sajó folyó 48.1 20.9; Ipoly folyó 48.0 19.1;
+ Duna-part=Dunakorzó=Duna-korzó 47.495 19.048 .02; Szamos folyó 47.8 22.5; Dunakanyar=Danube Bend=Donauknie 47.8 18.95
+RO HU: river Maros=Mureș=Mieresch 46.3 22.3 1.6; Szamos=Someș=Samosch 47.5 23.0 .9
 HU: island Margitsziget=Margaret Island=Margareteninsel 47.527 19.047 .02; Csepel-sziget=Csepel Island 47.3 19.0;
  Szentendrei-sziget=Szentendre Island 47.75 19.1; Óbudai-sziget=Hajógyári-sziget 47.55 19.053 .01; Szigetköz 47.9
  17.4; Mohácsi-sziget 46.0 18.75; Tihany (peninsula)=Tihanyi-félsziget 46.91 17.88; Tabán 47.49 19.042 .01; Népliget
  47.475 19.105 .01; Városliget=City Park (Budapest)=Stadtwäldchen 47.515 19.085 .02
 HU: mountain Kékestető=Kékes=Kékes-tető 47.873 20.008; Galyatető=Galya-tető 47.915 19.92; Dobogókő=Dobogó-kő 47.72
  18.9; Gellérthegy=Gellért-hegy=Gellért Hill=Blocksberg 47.487 19.043 .01; János-hegy=Jánoshegy=János Hill 47.518
- 18.958 .01; Svábhegy=Sváb-hegy=Schwabenberg 47.5 18.98 .02; Normafa 47.503 18.965 .01; Hármashatár-hegy 47.555
- 18.998 .01; Budai-hegység=Budai hegyek=Buda Hills 47.52 18.95 .08; Badacsony 46.805 17.495; Tátika 46.9 17.25; Szent
+ 18.958 .01; Svábhegy=Sváb-hegy=Schwabenberg 47.5 18.98 .02; Normafa 47.503 18.965 .01; Hármashatár-hegy 47.555 18.998
+ .01; Budai-hegység=Budai hegyek=Buda Hills 47.52 18.95 .08; Badacsony 46.805 17.495; Tátika 46.9 17.25; Szent
  György-hegy 46.843 17.45; Somló=Somló-hegy 47.147 17.37; Sághegy=Ság hegy 47.232 17.113; Naszály 47.83 19.14; Bánkút
  (mountain)=Bükk=Bükk Mountains=Bükk hegység 48.07 20.5 .3; Mátra=Mátra Mountains=Mátra hegység 47.88 19.95 .3;
  Börzsöny 47.93 18.9; Pilis (mountains)=Pilis hegység=Visegrádi-hegység 47.7 18.85; Mecsek 46.12 18.2; Bakony=Bakony
@@ -212,16 +213,19 @@ HU: mountain Kékestető=Kékes=Kékes-tető 47.873 20.008; Galyatető=Galya-tet
  48.35 21.4 .3; Karancs 48.16 19.79; Tokaj hill=Tokaji-hegy=Kopasz-hegy=Tokajhegyalja=Hegyalja=Tokaj-Hegyalja 48.2
  21.35; Kőszegi-hegység=Írott-kő=Geschriebenstein 47.353 16.434; Hortobágy=Hortobágyi puszta=Puszta 47.58 21.15 .3;
  Bugac=Bugaci puszta 46.65 19.6; Alföld=Great Hungarian Plain=Nagyalföld=Nagy Magyar Alföld 47.0 20.5 1.2;
- Dunántúl=Transdanubia 46.8 17.8 1.2; Kiskunság=Kis-Kunság=Little Cumania 46.7 19.5 .5; Nagykunság=Kunság=Cumania
- 47.3 20.8; Jászság=Jazygia 47.5 19.95; Nyírség=Nyíri 47.9 22.0 .4; Hajdúság 47.6 21.5; Baranya (region)=Baranyai
- háromszög 45.9 18.3; Göcsej 46.7 16.7; Őrség (region)=Őrség 46.87 16.4; Sokoró 47.55 17.65; Rábaköz 47.6 17.0;
- Palócföld 48.1 19.7; Matyóföld 47.8 20.6; Ormánság 45.87 18.0; Sárköz (region) 46.3 18.75; Szilágyság=Sălaj
- (region)=Sălaj 47.2 23.0 .4; Erdély=Siebenbürgen=Transylvania=Ardeal=Transilvania=Siedmiogród 46.5 24.3 1.6; Partium
- 47.3 22.3 .8; Kárpátalja=Zakarpattia (region)=Subcarpathian Rus=Subcarpathian Ruthenia=Podkarpatská Rus=Carpathian
- Ruthenia=Karpatenland=Kárpátukránia 48.4 23.0 .8; Délvidék=Southern Hungary 45.5 20.0 .8; Muraköz=Međimurje=Murinsel
- 46.4 16.5; Őrvidék=Burgenland (region) 47.5 16.5; Baradla=Aggtelek cave=Aggteleki-cseppkőbarlang 48.47 20.5;
- Máramaros=Maramureș (region)=Marmarosch=Maramaros 47.8 24.2 .6
-RS HU: mountain Bácska=Batschka=Bačka 45.8 19.4 .6
+ Dunántúl=Transdanubia 46.8 17.8 1.2; Kiskunság=Kis-Kunság=Little Cumania 46.7 19.5 .5; Nagykunság=Kunság=Cumania 47.3
+ 20.8; Jászság=Jazygia 47.5 19.95; Nyírség=Nyíri 47.9 22.0 .4; Hajdúság 47.6 21.5; Baranya (region)=Baranyai háromszög
+ 45.9 18.3; Göcsej 46.7 16.7; Őrség (region)=Őrség 46.87 16.4; Sokoró 47.55 17.65; Rábaköz 47.6 17.0; Palócföld 48.1
+ 19.7; Matyóföld 47.8 20.6; Ormánság 45.87 18.0; Sárköz (region) 46.3 18.75; Baradla=Aggtelek
+ cave=Aggteleki-cseppkőbarlang 48.47 20.5
+RO: mountain Szilágyság=Sălaj (region)=Sălaj 47.2 23.0 .4;
+ Erdély=Siebenbürgen=Transylvania=Ardeal=Transilvania=Siedmiogród 46.5 24.3 1.6; Partium 47.3 22.3 .8
+UA: mountain Kárpátalja=Zakarpattia (region)=Subcarpathian Rus=Subcarpathian Ruthenia=Podkarpatská Rus=Carpathian
+ Ruthenia=Karpatenland=Kárpátukránia 48.4 23.0 .8
+RS: mountain Délvidék=Southern Hungary 45.5 20.0 .8
+HR: mountain Muraköz=Međimurje=Murinsel 46.4 16.5
+AT: mountain Őrvidék=Burgenland (region) 47.5 16.5
+RO UA: mountain Máramaros=Maramureș (region)=Marmarosch=Maramaros 47.8 24.2 .6
 RO RS HU: mountain Bánság=Bánát=Banat=Temesköz 45.6 21.2 .8
 RO: mountain Székelyföld=Szeklerland=Székely Land=Ținutul Secuiesc 46.3 25.6 .7; Kalotaszeg=Țara Călatei 46.8 23.1;
  Burzenland=Barcaság=Țara Bârsei 45.7 25.6; Mezőség=Câmpia Transilvaniei 46.8 24.1 .4; Csíki-medence=Csíkszék=Csík
@@ -255,14 +259,14 @@ HR: island Krk=Veglia 45.1 14.6; Cres=Cherso 44.9 14.4; Lošinj=Lussino=Lussin 4
  Brijuni=Brioni=Brionian Islands 44.92 13.75; Dugi Otok=Isola Lunga 44.0 15.05; Kornati 43.8 15.3; Šolta=Solta 43.38
  16.3; Ugljan 44.1 15.15; Pašman 43.95 15.35; Lokrum=Lacroma 42.626 18.122 .01; Lopud 42.69 17.94; Goli Otok 44.84
  14.82; Čiovo=Bua 43.5 16.3; Pelješac=Sabbioncello 42.95 17.4 .3; Susak=Sansego 44.51 14.3; Murter 43.8 15.6
-HR: mountain Velebit 44.5 15.3 .5; Medvednica=Sljeme 45.9 15.97; Biokovo 43.33 17.05; Učka=Monte Maggiore 45.28
- 14.2; Marjan 43.51 16.41 .02; Dinara=Dinaric Alps=Dinaric Mountains 44.06 16.4; Papuk 45.5 17.65; Plitvice
- Lakes=Plitvička jezera=Plitvicer Seen 44.88 15.62; Krka Falls=Slapovi Krke=Skradinski buk 43.8 15.97; Lika 44.6 15.5
- .5; Gorski Kotar 45.35 14.8; Zagorje=Hrvatsko zagorje 46.1 15.9; Podravina 45.9 17.3; Posavina 45.2 17.0 .7;
- Baranja=Baranya (Croatia) 45.75 18.6; Kordun 45.2 15.7; Banija=Banovina 45.3 16.2; Dalmatinska zagora 43.7 16.5;
- Konavle 42.5 18.35; Kvarner=Quarnero 44.9 14.5 .4; Bay of Kotor=Boka Kotorska=Bocche di Cattaro=Boka 42.45 18.65;
- Kupa=Kolpa 45.5 15.5; Una 44.9 16.2; Neretva=Narenta 43.3 17.8; Cetina 43.6 16.8; Krka (river) 43.9 16.0; Zrmanja
- 44.2 15.8; Dalmatia=Dalmacija=Dalmatien=Dalmazia 43.5 16.5 1.5
+HR: mountain Velebit 44.5 15.3 .5; Medvednica=Sljeme 45.9 15.97; Biokovo 43.33 17.05; Učka=Monte Maggiore 45.28 14.2;
+ Marjan 43.51 16.41 .02; Dinara=Dinaric Alps=Dinaric Mountains 44.06 16.4; Papuk 45.5 17.65; Plitvice Lakes=Plitvička
+ jezera=Plitvicer Seen 44.88 15.62; Krka Falls=Slapovi Krke=Skradinski buk 43.8 15.97; Lika 44.6 15.5 .5; Gorski Kotar
+ 45.35 14.8; Zagorje=Hrvatsko zagorje 46.1 15.9; Podravina 45.9 17.3; Posavina 45.2 17.0 .7; Baranja=Baranya (Croatia)
+ 45.75 18.6; Kordun 45.2 15.7; Banija=Banovina 45.3 16.2; Dalmatinska zagora 43.7 16.5; Konavle 42.5 18.35;
+ Kvarner=Quarnero 44.9 14.5 .4; Bay of Kotor=Boka Kotorska=Bocche di Cattaro=Boka 42.45 18.65; Kupa=Kolpa 45.5 15.5;
+ Una 44.9 16.2; Cetina 43.6 16.8; Krka (river) 43.9 16.0; Zrmanja 44.2 15.8
+BA HR: mountain Neretva=Narenta 43.3 17.8
 SI HR BA RS: mountain Sava=Save=Száva=Sau 45.2 17.0 2
 SI: lake Bohinj lake=Bohinjsko jezero=Wocheiner See=Lake Bohinj=Bohinj 46.28 13.86; Cerknica lake=Cerkniško
  jezero=Zirknitzer See 45.75 14.36; Bled lake=Blejski otok 46.36 14.09; Krka (Slovenia)=Gurk 45.85 15.1; Savinja=Sann
@@ -278,13 +282,14 @@ SI IT: lake Soča=Isonzo=Sontig 46.1 13.6 .4; Julian Alps=Julische Alpen=Julijsk
 RS BA ME: river Drina 43.9 19.4 .9
 RS: island Zlatibor 43.7 19.7; Nišava 43.2 22.3; Timok 44.1 22.4; Avala 44.69 20.51; Šumadija 44.1 20.8; Ibar 43.3
  20.7; Kopaonik 43.27 20.8; Lim 43.2 19.7; Fruška Gora 45.15 19.7; Srem=Srijem=Szerém=Szerémség=Syrmien 45.1 19.5;
- Kosovo Polje=Kosovo Field 42.65 21.05; Sandžak=Sandjak 43.2 20.0
+ Sandžak=Sandjak 43.2 20.0
+XK: island Kosovo Polje=Kosovo Field 42.65 21.05
 BA: island Bosna 44.6 18.2; Vrbas (river) 44.5 17.2; Bjelašnica 43.7 18.25; Petrova Gora=Kozara 45.0 16.9; Jahorina
  43.73 18.57; Sutjeska 43.3 18.65; Romanija 43.9 18.7
-BA: river Herzegovina=Hercegovina=Herzegowina 43.3 17.9 .7
 RS: river Velika Morava=Morava (Serbia) 44.2 21.1 .7
 ME: island Tara 43.1 19.2; Durmitor 43.13 19.03; Lovćen 42.4 18.82; Skadar Lake=Lake Skadar=Skutarisee=Skadarsko
- jezero=Liqeni i Shkodrës 42.2 19.3; Metohija 42.5 20.5
+ jezero=Liqeni i Shkodrës 42.2 19.3
+XK: island Metohija 42.5 20.5
 MK: river Vardar 41.6 21.9 .8
 MK: island Kajmakčalan=Kaimakchalan 40.93 21.79; Prespa=Lake Prespa 40.9 21.0
 BG GR TR: river Maritsa=Evros=Meriç=Hebrus 41.9 25.6 1.2; Stara Planina=Balkan Mountains=Balkan=the Balkans=Balkan
@@ -494,14 +499,15 @@ RU: river Oka=Ока 55.0 39.5 2; Kama=Кама=the Kama 57.5 55.0 2.5; Ob=Об�
  Dwina 63.0 43.5 1.8; Pechora=Печора река=Petschora 65.5 56.0 2.5; Onega river=Онега река 62.5 39.0; Svir=Свирь=Swir
  60.8 34.0; Volkhov (river)=Волхов=Wolchow 59.0 31.7; Luga (river)=Луга река 59.0 30.0; Izhora=Ижора 59.6 30.6;
  Fontanka=Фонтанка 59.93 30.33 .03; Moika=Мойка 59.93 30.31 .03; Sestra=Сестра река 60.1 30.0; Velikaya=Великая
- река=река Великая 57.0 28.7 .8; Msta=Мста 58.4 32.8; Vyatka (river)=Вятка река 58.0 50.0; Belaya=Белая река=река
- Белая 54.5 56.0; Tobol=Тобол 55.5 66.0 2; Tom=Томь 55.5 86.0; Selenga=Селенга 51.0 107.0; Shilka=Шилка река 52.5
- 117.5; Ussuri=Уссури 46.5 134.2; Kolyma=Колыма 65.5 152.0 4; Indigirka=Индигирка 67.5 146.0 3; Aldan=Алдан река 60.5
- 131.0 2; Vychegda=Вычегда 62.0 50.0; Sukhona=Сухона 60.0 43.0; Mologa=Молога 58.5 36.5; Sheksna=Шексна река 59.2
- 38.3; Tsna=Цна 53.5 41.8; Khopyor=Хопёр=Хопер 51.5 42.5; Medveditsa=Медведица 50.5 44.5; Vorskla=Ворскла 50.0 34.5;
- Moscow Canal=Канал имени Москвы 56.3 37.4; White Sea Canal=Беломорканал=Belomorkanal 63.3 34.5 1; Klyazma=Клязьма
- 56.0 40.5; Nerl=Нерль 56.3 40.4; Sura=Сура 54.5 46.0; Ilek=Илек 51.0 54.0; Sakmara=Сакмара 52.0 57.0;
- Chusovaya=Чусовая 57.5 59.0
+ река=река Великая 57.0 28.7 .8; Msta=Мста 58.4 32.8; Vyatka (river)=Вятка река 58.0 50.0; Belaya=Белая река=река Белая
+ 54.5 56.0; Tobol=Тобол 55.5 66.0 2; Tom=Томь 55.5 86.0; Selenga=Селенга 51.0 107.0; Shilka=Шилка река 52.5 117.5;
+ Ussuri=Уссури 46.5 134.2; Kolyma=Колыма 65.5 152.0 4; Indigirka=Индигирка 67.5 146.0 3; Aldan=Алдан река 60.5 131.0 2;
+ Vychegda=Вычегда 62.0 50.0; Sukhona=Сухона 60.0 43.0; Mologa=Молога 58.5 36.5; Sheksna=Шексна река 59.2 38.3; Tsna=Цна
+ 53.5 41.8; Khopyor=Хопёр=Хопер 51.5 42.5; Medveditsa=Медведица 50.5 44.5; Moscow Canal=Канал имени Москвы 56.3 37.4;
+ White Sea Canal=Беломорканал=Belomorkanal 63.3 34.5 1; Klyazma=Клязьма 56.0 40.5; Nerl=Нерль 56.3 40.4; Sura=Сура 54.5
+ 46.0; Sakmara=Сакмара 52.0 57.0; Chusovaya=Чусовая 57.5 59.0
+RU UA: river Vorskla=Ворскла 50.0 34.5
+KZ RU: river Ilek=Илек 51.0 54.0
 RU KZ: river Irtysh=Иртыш=Irtysch 56.0 72.0 5; Ural=Урал река=Ural River=река Урал 50.5 54.0 3.5
 RU CN: river Amur=Амур=the Amur 50.0 130.0 5
 KZ RU: river Ishim (river)=Ишим река 53.0 69.0
@@ -529,27 +535,27 @@ UA: mountain Ai-Petri=Ай-Петри 44.45 34.06; Hoverla=Говерла=Howerl
  Hill=Володимирська гірка=Владимирская горка 50.456 30.527 .01; Kiev Pechersk Lavra=Киево-Печерская
  лавра=Києво-Печерська лавра 50.434 30.559 .01; Chernobyl zone 51.4 30.1; Khreshchatyk=Крещатик=Хрещатик 50.447
  30.522 .01
-RU: mountain Belukha=Белуха 49.8 86.59; Mashuk=Машук 44.05 43.09; Beshtau=Бештау 44.1 43.02; Dombay=Домбай 43.29
- 41.62; Yaman-Tau=Ямантау 54.25 58.1; Taganay=Таганай 55.3 59.8; Mount Narodnaya=Народная гора 65.03 60.12;
- Klyuchevskaya Sopka=Ключевская сопка 56.06 160.64; Mamayev Kurgan=Мамаев курган=Mamai Hill 48.742 44.537 .01;
- Sparrow Hills=Воробьёвы горы=Воробьевы горы=Ленинские горы=Lenin Hills 55.71 37.55 .02; Poklonnaya Hill=Поклонная
- гора 55.73 37.5 .02; Zhiguli=Жигули=Жигулёвские горы 53.4 49.5 .3; Khibiny=Хибины 67.7 33.7 .3; Ural Mountains=the
+RU: mountain Belukha=Белуха 49.8 86.59; Mashuk=Машук 44.05 43.09; Beshtau=Бештау 44.1 43.02; Dombay=Домбай 43.29 41.62;
+ Yaman-Tau=Ямантау 54.25 58.1; Taganay=Таганай 55.3 59.8; Mount Narodnaya=Народная гора 65.03 60.12; Klyuchevskaya
+ Sopka=Ключевская сопка 56.06 160.64; Mamayev Kurgan=Мамаев курган=Mamai Hill 48.742 44.537 .01; Sparrow
+ Hills=Воробьёвы горы=Воробьевы горы=Ленинские горы=Lenin Hills 55.71 37.55 .02; Poklonnaya Hill=Поклонная гора 55.73
+ 37.5 .02; Zhiguli=Жигули=Жигулёвские горы 53.4 49.5 .3; Khibiny=Хибины 67.7 33.7 .3; Ural Mountains=the
  Urals=Урал=Ural Gebirge=Уральские горы=Urals=Уральские горы 58.0 59.5 5; Altai=Алтай=Altai Mountains=Altaj 50.5 87.0
  2; Sayan=Саяны=Sayan Mountains 53.0 95.0 2; Georgian Military Road=Военно-Грузинская дорога=Grusinische Heerstraße
  42.5 44.6 .5; Valdai Hills=Валдайская возвышенность 57.5 33.0 .8; Kola Peninsula=Кольский полуостров=Kola=Halbinsel
  Kola 67.5 36.0 2; Kamchatka=Камчатка=Kamtschatka 56.0 159.5 4; Chukotka=Чукотка 66.5 -175.0 4; Taman
- Peninsula=Таманский полуостров=Taman 45.2 36.8; Kerch Peninsula 45.2 36.0; Taymyr Peninsula=Таймырский полуостров
- 74.0 100.0 3; Yamal=Ямал 70.5 70.0 2;
- Siberia=Сибирь=Sibirien=Siber=Sybir=Sibérie=Siperia=Szibéria=Sībirija=Sibiras=Siberia (region) 58.0 90.0 14;
+ Peninsula=Таманский полуостров=Taman 45.2 36.8; Taymyr Peninsula=Таймырский полуостров 74.0 100.0 3; Yamal=Ямал 70.5
+ 70.0 2; Siberia=Сибирь=Sibirien=Siber=Sybir=Sibérie=Siperia=Szibéria=Sībirija=Sibiras=Siberia (region) 58.0 90.0 14;
  Transbaikal=Забайкалье=Transbaikalia=Zabaikal 51.5 113.0 4; Far East=Дальний Восток=Russian Far East 55.0 135.0 12;
  Ingria=Ингерманландия=Ingermanland=Ingeri=Ingerimaa=Inkeri 59.6 29.8 .8; Kuban region=Кубанская область 45.2 39.5 1;
  Volga region=Поволжье=Povolzhye=Wolgagebiet=Volga German region=Wolgadeutsche 51.5 46.0 2;
  Bashkiria=Башкирия=Baschkirien 54.5 56.5 1.5; Kalmykia steppe=Калмыцкая степь 46.5 45.0 1; Barabinsk
- Steppe=Барабинская степь 55.0 78.5; Meshchera=Мещера 55.2 40.3; Borodino field=Бородинское поле=Borodino 55.52
- 35.82; Kulikovo Field=Куликово поле 53.65 38.65; Vorkuta camps=Vorkutlag=Воркутлаг 67.5 64.0; Gulag Kolyma=Kolyma
- (region)=Колымский край 63.0 152.0 3; Svetlogorsk coast=Samland=Самбия=Sambia 54.85 20.2 .3; Rominter
- Heide=Роминтская пуща 54.35 22.5; Gatchina park=Гатчинский парк 59.565 30.11 .01; Petergof park=Peterhof
- palace=Петергоф дворец 59.885 29.905 .02
+ Steppe=Барабинская степь 55.0 78.5; Meshchera=Мещера 55.2 40.3; Borodino field=Бородинское поле=Borodino 55.52 35.82;
+ Kulikovo Field=Куликово поле 53.65 38.65; Vorkuta camps=Vorkutlag=Воркутлаг 67.5 64.0; Gulag Kolyma=Kolyma
+ (region)=Колымский край 63.0 152.0 3; Svetlogorsk coast=Samland=Самбия=Sambia 54.85 20.2 .3; Gatchina park=Гатчинский
+ парк 59.565 30.11 .01; Petergof park=Peterhof palace=Петергоф дворец 59.885 29.905 .02
+UA: mountain Kerch Peninsula 45.2 36.0
+RU PL: mountain Rominter Heide=Роминтская пуща 54.35 22.5
 UZ KZ KG TJ TM: mountain Turkestan (region)=Туркестан=Russian Turkestan=Turkestanis 42.0 66.0 6
 BY UA: mountain Polesye=Полесье=Polesie=Polesia=Pripet Marshes=Pripyat Marshes=Pinsk Marshes 52.0 27.5 2
 RU: sea White Sea=Белое море=Weißes Meer=Valge meri=Vienanmeri 65.5 38.0 2; Kara Sea=Карское море 75.0 70.0 6; Kerch
@@ -585,7 +591,7 @@ GE AZ AM: mountain Kakheti=Кахетия=Kachetien 41.8 45.7 .6
 AZ AM: mountain Karabakh=Nagorno-Karabakh=Карабах=Arzach=Artsakh 39.8 46.8 .6
 AM: mountain Zangezur=Зангезур 39.3 46.3; Aragats=Арагац=Alagöz 40.53 44.2
 AZ: mountain Absheron=Апшерон=Apsheron 40.45 50.0
-GE AZ: mountain Dagestan mountains=Дагестан горы 42.5 47.0 .8
+RU: mountain Dagestan mountains=Дагестан горы 42.5 47.0 .8
 AM AZ GE: mountain Mtkvari=Kura=Кура 41.0 46.0 1.5
 AM AZ: mountain Aras=Araxes=Аракс 39.5 46.0 1.2
 """

@@ -161,6 +161,15 @@ def spaced(words: str) -> str:
     return _CLOSE.sub(". ", words)
 
 
+_BEFORE_RIVER = re.compile(r"(?<=[a-zäöüß])/(?=[A-ZÄÖÜ]\.(?:,|$))")
+"""A stroke before the letter of a river, in German (common practice, no source)."""
+
+
+def at_river(words: str) -> str:
+    """The words with such a stroke written out: `Frankfurt/O.` → `Frankfurt a. O.`, which is not in Ohio."""
+    return _BEFORE_RIVER.sub(" a. ", words)
+
+
 _ON_THE_WAY = re.compile(
     r"^(?:(?:way|right|just|back|away|somewhere|here|there)\s+)*"
     r"(?:up|down|out|over|along|back|away|home|here|there)\s+"

@@ -32,12 +32,13 @@ AU: village Bonegilla camp=Bonegilla Migrant Camp -36.14 147.0; Walhalla -37.94 
  -22.24 118.34; Gundagai goldfields -35.07 148.1; Woomera -31.2 136.83; Villawood Hostel -33.88 150.98; Greta
  Camp=Greta Migrant Camp -32.67 151.38; Cowra Camp -33.81 148.7; Queenscliff fort -38.27 144.67; Thredbo -36.5
  148.31; Cabramurra -35.94 148.38; Port Arthur -43.15 147.85
-IE: village Glencolmcille=Glencolumbkille 54.71 -8.73; Leenane=Leenaun 53.6 -9.69; Roundstone 53.4 -9.92; Spiddal
- 53.24 -9.3; Carna 53.32 -9.83; Doolin 53.02 -9.38; Ballyvaughan 53.12 -9.15; Liscannor 52.94 -9.39; Ballinskelligs
- 51.82 -10.27; Waterville 51.83 -10.17; Sneem 51.84 -9.9; Allihies 51.64 -10.04; Glengarriff 51.75 -9.55; Ballydehob
- 51.56 -9.46; Baltimore 51.48 -9.37; Inchigeelagh 51.84 -9.12; Ardmore 51.95 -7.72; Lismore 52.14 -7.93; Mulranny
- 53.9 -9.78; Cong 53.54 -9.29; Tramore strand 52.16 -7.13; Rosslare Strand=Rosslare Harbour 52.27 -6.39; Kilmore Quay
- 52.17 -6.59; Soloheadbeg 52.5 -8.2; Beal na mBlath=Béal na Bláth 51.81 -8.86; Ballykinlar=Ballykinler 54.26 -5.8
+IE: village Glencolmcille=Glencolumbkille 54.71 -8.73; Leenane=Leenaun 53.6 -9.69; Roundstone 53.4 -9.92; Spiddal 53.24
+ -9.3; Carna 53.32 -9.83; Doolin 53.02 -9.38; Ballyvaughan 53.12 -9.15; Liscannor 52.94 -9.39; Ballinskelligs 51.82
+ -10.27; Waterville 51.83 -10.17; Sneem 51.84 -9.9; Allihies 51.64 -10.04; Glengarriff 51.75 -9.55; Ballydehob 51.56
+ -9.46; Baltimore 51.48 -9.37; Inchigeelagh 51.84 -9.12; Ardmore 51.95 -7.72; Lismore 52.14 -7.93; Mulranny 53.9 -9.78;
+ Cong 53.54 -9.29; Tramore strand 52.16 -7.13; Rosslare Strand=Rosslare Harbour 52.27 -6.39; Kilmore Quay 52.17 -6.59;
+ Soloheadbeg 52.5 -8.2; Beal na mBlath=Béal na Bláth 51.81 -8.86
+GB: village Ballykinlar=Ballykinler 54.26 -5.8
 GB: village Frongoch camp 52.94 -3.63; Cushendun 55.12 -6.04; Ballintoy 55.24 -6.37; Portbraddan 55.24 -6.42;
  Strangford 54.37 -5.55; Tyrella 54.25 -5.77; Plockton 57.34 -5.65; Applecross 57.43 -5.81; Durness 58.57 -4.75;
  Lochinver 58.15 -5.24; Ullapool pier 57.9 -5.16; Glenfinnan 56.87 -5.44; Arisaig 56.91 -5.84; Crinan 56.09 -5.56;
@@ -63,21 +64,22 @@ CA: village Chicoutimi 48.43 -71.06; Arvida 48.43 -71.18; Percé 48.52 -64.21; M
  -116.49; Bamfield 48.83 -125.14; Telegraph Cove 50.55 -126.83; Alert Bay 50.58 -126.93; Bella Coola 52.37 -126.75;
  Hope Slide 49.3 -121.25; Steveston 49.13 -123.18; Cultus Lake 49.06 -121.98; Deep Cove 49.33 -122.95; Kaslo 49.91
  -116.91; Slocan 49.77 -117.47; New Denver 49.99 -117.37; Greenwood camp 49.09 -118.68
-NO: village Grini 59.95 10.6; Finse 60.6 7.5; Stiklestad 63.8 11.56; Os=Os i Hordaland 60.19 5.47; Sørlandet 58.4
- 8.0 .7; Vestlandet=Vestland 61.0 6.3 1.5; Østlandet 60.3 10.8 1.2; Nord-Norge 69.0 19.0 2.5; Trøndelag (region) 63.7
- 10.8 1; Nesodden 59.83 10.66; Flåm 60.86 7.12; Gudvangen 60.88 6.84; Fjærland 61.42 6.75; Geiranger 62.1 7.2;
- Hellesylt 62.09 6.86; Olden 61.84 6.81; Loen 61.87 6.85; Urnes 61.3 7.32; Bondhus 60.1 6.3; Vemork 59.87 8.49;
- Morgedal 59.45 8.44; Bykle 59.35 7.34; Vågå 61.88 9.1; Oppdal fjell 62.6 9.7; Brevik fjord 59.05 9.7; Hankø bad 59.2
- 10.78; Hammerfest ruins 70.66 23.68; Ny-Ålesund 78.92 11.93; Barentsburg 78.06 14.22; Falstad 63.69 11.04; Berg
- interneringsleir 59.29 10.42; Riksgränsen 68.43 18.13
+NO: village Grini 59.95 10.6; Finse 60.6 7.5; Stiklestad 63.8 11.56; Os=Os i Hordaland 60.19 5.47; Sørlandet 58.4 8.0
+ .7; Vestlandet=Vestland 61.0 6.3 1.5; Østlandet 60.3 10.8 1.2; Nord-Norge 69.0 19.0 2.5; Trøndelag (region) 63.7 10.8
+ 1; Nesodden 59.83 10.66; Flåm 60.86 7.12; Gudvangen 60.88 6.84; Fjærland 61.42 6.75; Geiranger 62.1 7.2; Hellesylt
+ 62.09 6.86; Olden 61.84 6.81; Loen 61.87 6.85; Urnes 61.3 7.32; Bondhus 60.1 6.3; Vemork 59.87 8.49; Morgedal 59.45
+ 8.44; Bykle 59.35 7.34; Vågå 61.88 9.1; Oppdal fjell 62.6 9.7; Brevik fjord 59.05 9.7; Hankø bad 59.2 10.78;
+ Hammerfest ruins 70.66 23.68; Falstad 63.69 11.04; Berg interneringsleir 59.29 10.42; Riksgränsen 68.43 18.13
+SJ: village Ny-Ålesund 78.92 11.93; Barentsburg 78.06 14.22
 SE: village Grisslehamn 60.1 18.8; Sandhamn 59.29 18.92; Marstrand 57.89 11.59; Brantevik 55.52 14.35;
  Skanör=Falsterbo=Skanör-Falsterbo 55.4 12.85; Dalarö samhälle 59.13 18.4; Furusund 59.66 18.91; Leksand church 60.73
  15.0; Storlien 63.32 12.1; Abisko 68.35 18.83; Jokkmokk market 66.6 19.83; Visby ringmur 57.64 18.3; Ljugarn 57.32
  18.71; Böda 57.25 17.06; Växjö domkyrka 56.88 14.81; Vadstena kloster 58.45 14.89
-FI: village Aulanko 61.02 24.46; Suovanlahti=Suovanlahden 63.0 26.4; Valamo=Uusi Valamo=New Valamo 62.56 28.77;
- Runni 63.6 26.9; Hiidenvesi 60.35 24.2; Fiskars=Fiskari 60.13 23.54; Billnäs 60.08 23.5; Nuutajärvi 61.02 23.4;
- Muolaa 60.6 29.2; Säkkijärvi 60.65 28.0; Räisälä 60.85 29.6; Kirvu 61.0 29.3; Jaakkima 61.52 30.2; Lumivaara 61.43
- 30.1; Vaasan saaristo 63.2 21.3 .3; Hamina garrison 60.57 27.2; Porlammi 60.7 26.05; Savossa=Savon 62.3 27.8 .9
+FI: village Aulanko 61.02 24.46; Suovanlahti=Suovanlahden 63.0 26.4; Valamo=Uusi Valamo=New Valamo 62.56 28.77; Runni
+ 63.6 26.9; Hiidenvesi 60.35 24.2; Fiskars=Fiskari 60.13 23.54; Billnäs 60.08 23.5; Nuutajärvi 61.02 23.4; Vaasan
+ saaristo 63.2 21.3 .3; Hamina garrison 60.57 27.2; Porlammi 60.7 26.05; Savossa=Savon 62.3 27.8 .9
+RU: village Muolaa 60.6 29.2; Säkkijärvi 60.65 28.0; Räisälä 60.85 29.6; Kirvu 61.0 29.3; Jaakkima 61.52 30.2;
+ Lumivaara 61.43 30.1
 RU: village Pyhäjärvi Vpl 60.7 30.1; Vammelsuu 60.19 29.5; Uusikirkko Vpl 60.3 29.2; Summa 60.52 28.85; Impilahti
  61.65 31.15; Petsamon Liinahamari=Liinahamari 69.64 31.36; Karjalassa=Karjalan kannaksella=Kannaksella 60.6 29.5 .7;
  Trakehnen=Ясная Поляна (Kaliningrad) 54.57 22.5; Don Bend=Don-kanyar 51.0 39.0 .8; Lisy Nos 60.02 30.0; Oranienbaum
@@ -111,9 +113,10 @@ PL: village Rozewie=Rixhöft 54.83 18.34; Dębki 54.83 18.07; Ciechocinek tężn
  Cadinen=Kadyny 54.3 19.49; Steinort=Sztynort 54.13 21.68
 DE: village Dachau camp=KZ Dachau 48.27 11.47; Bergen-Belsen=Belsen 52.76 9.91; Buchenwald 51.02 11.25; Ravensbrück
  53.19 13.17; Colditz castle=Oflag IV-C 51.13 12.81; Peenemünde 54.14 13.77; Büsum strand 54.13 8.86; Neuschwanstein
- 47.557 10.75; Oberammergau play 47.6 11.07; Obersalzberg 47.63 13.04; Wies=Wieskirche 47.68 10.9; Bastei=Rathen
- 50.96 14.07; Nürburgring 50.34 6.95; Rüdesheim vineyards=Niederwalddenkmal 49.98 7.9; Assmannshausen 49.99 7.87; Marienfelde camp 52.42 13.37; Kloster Banz
- 50.13 11.0; Spa camp 50.49 5.87
+ 47.557 10.75; Oberammergau play 47.6 11.07; Obersalzberg 47.63 13.04; Wies=Wieskirche 47.68 10.9; Bastei=Rathen 50.96
+ 14.07; Nürburgring 50.34 6.95; Rüdesheim vineyards=Niederwalddenkmal 49.98 7.9; Assmannshausen 49.99 7.87; Marienfelde
+ camp 52.42 13.37; Kloster Banz 50.13 11.0
+BE: village Spa camp 50.49 5.87
 BE: village Gravenstafel 50.89 2.98; Polygon Wood 50.86 2.99; Hill Sixty 50.82 2.93; Waterloo battlefield 50.68
  4.41; Bastogne woods 50.0 5.72; Mechelen Dossin 51.03 4.48
 FR: village Longueval=Delville Wood 50.03 2.81; Flers 50.05 2.82; Pozières=Pozieres 50.04 2.73;
@@ -124,8 +127,7 @@ FR: village Longueval=Delville Wood 50.03 2.81; Flers 50.05 2.82; Pozières=Pozi
 IT: village Vallombrosa 43.73 11.56; Camaldoli=La Verna 43.8 11.82; Asiago ossuary 45.87 11.52; Vittorio Veneto
  front 45.98 12.3; Anzio landing 41.45 12.62; Cefalù rocca 38.04 14.02; San Fruttuoso 44.32 9.17; Selinunte=Segesta
  37.7 12.85 .3; Paestum 40.42 15.0; Pompeii ruins=Pompei scavi 40.75 14.49; Bressanone road 46.7 11.65
-AT: village Mayerling 48.05 16.1; Gösing 47.88 15.3; Alt-Aussee 47.64 13.76; Mariazell basilica 47.77 15.32;
- Mayerling 48.05 16.1
+AT: village Mayerling 48.05 16.1; Gösing 47.88 15.3; Alt-Aussee 47.64 13.76; Mariazell basilica 47.77 15.32
 HU: village Balatonszemes 46.81 17.78; Balatonfüred sétány 46.95 17.9; Zebegény 47.8 18.91; Visegrádi vár 47.79
  18.98; Királyrét 47.9 18.98; Mátrafüred 47.83 19.97; Mátraháza 47.87 19.98; Parádfürdő 47.92 20.05; Hollókő 48.0
  19.59; Bugacpuszta 46.68 19.63; Mezőhegyesi ménes 46.32 20.82
