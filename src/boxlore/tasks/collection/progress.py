@@ -49,11 +49,12 @@ def go_on(progress: Progress) -> None:
 
 @contextmanager
 def workers() -> Iterator[ThreadPoolExecutor]:
-    """Context: threads for work on pictures. After an interruption they are not waited for, after a fault they are."""
+    """Context: threads for work on pictures. After an interruption they are not waited for; after a fault, or
+    where whoever takes the results lets them go, they are, as the collection that they read is closed next."""
     pool = ThreadPoolExecutor(os.cpu_count() or 2)
     try:
         yield pool
-    except Exception:
+    except (Exception, GeneratorExit):
         pool.shutdown(cancel_futures=True)  # none of them writes on after the fault is said
         raise
     except BaseException:
