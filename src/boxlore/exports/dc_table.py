@@ -18,23 +18,27 @@ ELEMENTS = (
 FILES = "hasFormat"
 
 
-def dc_rows(records: Callable[[], Iterable[Record]], facts: CollectionFacts) -> Iterator[list[str]]:
-    """The heading and every row. `records` gives the records anew each time: the columns are counted first."""
+def dc_rows(
+    records: Callable[[], Iterable[Record]], facts: CollectionFacts, goes: Callable[[str], bool]
+) -> Iterator[list[str]]:
+    """The heading and every row. `records` gives the records anew each time: the columns are counted first. `goes` says
+    whether a scan is there."""
     most: Counter[str] = Counter()
     for record in records():
-        most |= Counter({name: len(values) for name, values in _values(record, facts).items()})
+        most |= Counter({name: len(values) for name, values in _values(record, facts, goes).items()})
     columns = [name for name in (*ELEMENTS, FILES) for _ in range(most[name])]
     yield columns
     for record in records():
-        values = _values(record, facts)
+        values = _values(record, facts, goes)
         yield [cell for name in dict.fromkeys(columns) for cell in _filled(values.get(name, []), most[name])]
 
 
-def _values(record: Record, facts: CollectionFacts) -> dict[str, list[str]]:
+def _values(record: Record, facts: CollectionFacts, goes: Callable[[str], bool]) -> dict[str, list[str]]:
     values: dict[str, list[str]] = {}
     for name, value in oai_dc(record, facts):
         values.setdefault(name, []).append(value.words)
-    if files := [packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)]:
+    paths = [packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)]
+    if files := [path for path in paths if goes(path)]:
         values[FILES] = files
     return values
 

@@ -72,6 +72,16 @@ def test_the_table_for_ingest_says_what_simple_dublin_core_says(package: Path) -
         assert files == {path.relative_to(data.parent).as_posix() for path in (data.parent / "scans").iterdir()}
 
 
+def test_the_table_for_ingest_names_no_file_that_does_not_go(small_family: Path, tmp_path: Path) -> None:
+    home = tmp_path / "home"
+    shutil.copytree(small_family, home)
+    with open_collection(home, on_day=ON) as collection:
+        transfer(collection, tmp_path / "t", order=TransferOrder(archive=Archive(takes=("dublin-core", "dc-csv"))))
+    for part in ("open", "closed"):
+        with open(tmp_path / "t" / part / "data" / "metadata" / "dc.csv", encoding="utf-8-sig", newline="") as file:
+            assert "hasFormat" not in next(csv.reader(file))
+
+
 @pytest.mark.parametrize("part", ["open", "closed"])
 def test_mets_holds_together_and_its_digests_are_those_of_the_files(package: Path, part: str) -> None:
     data = package / part / "data"

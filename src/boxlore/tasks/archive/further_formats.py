@@ -30,7 +30,7 @@ def make_further(making: Making) -> None:
     if not making.holding.items:
         return
     if making.archive.wants(TABLE):
-        rows = as_table(dc_rows(making.records, making.facts))
+        rows = as_table(dc_rows(making.records, making.facts, making.goes))
         making.put("metadata/dc.csv", "simple Dublin Core as a table, its columns named by DCMI", rows)
     if making.archive.wants(METS):
         with making.open("metadata/mets.xml", "the scans in METS, with PREMIS") as out:

@@ -53,7 +53,9 @@ def _set(ident: str, infos: Sequence[dict[str, str]]) -> Iterator[Finding]:
     there = {info["Transfer-Part"] for info in infos}
     for part in PARTS:
         if part not in there:
-            yield _lacking(f"The {part} part of the transfer {ident} is not there.", "a transfer has two parts")
+            yield _lacking(
+                f"The {part} part of the transfer {ident} is not there.", "our own rule: a transfer has two parts"
+            )
     counts = [match for info in infos if (match := _COUNT.fullmatch(info.get("Bag-Count", "")))]
     numbers = [int(match[1]) for match in counts]
     total = max((int(match[2]) for match in counts), default=0)
