@@ -1,5 +1,7 @@
 """Tables of nature and of quarters: every row is read, lies on the earth, and stands once in its country."""
 
+from collections import Counter
+
 import pycountry
 
 from boxlore.core.places.nature import (
@@ -24,6 +26,14 @@ def test_every_row_is_read() -> None:
     for table in TABLES:
         assert len(list(features_of_lines(table))) == table.count(";") + table.count(": ")
     assert len(list(quarters())) == QUARTERS.count(";") + QUARTERS.count(": ")
+
+
+def test_every_row_is_known_by_a_name() -> None:
+    """None has only names that a finer table, or an earlier row, has in its country."""
+    known = {region for regions in regions_by_name().values() for region in regions}
+    rows = [feature.region for table in TABLES for feature in features_of_lines(table)]
+    assert [row.name for row in rows if row not in known] == []
+    assert [row.name for row, times in Counter(rows).items() if times > 1] == []
 
 
 def test_rows_lie_on_the_earth_in_countries_that_there_are() -> None:

@@ -37,11 +37,10 @@ FI: mountain Halti 69.3 21.3; Kilpisjärvi=Kilpisjärven 69.05 20.8; Ylläs 67.5
  67.0 27.2; Ounasvaara 66.5 25.8; Ruka 66.2 29.15; Puijo 62.9 27.66; Vuokatti 64.1 28.3; Salpausselkä 61.0 25.6 .5;
  Pyynikki 61.5 23.73 .02; Nuuksio 60.3 24.5; Syöte 65.6 27.6; Porkkala=Porkkalanniemi=Porkala 59.98 24.4; Hanko
  peninsula=Hankoniemi 59.85 23.0
-NO: valley Gudbrandsdalen=Gudbrandsdal 61.6 9.6 .6; Østerdalen=Østerdal 61.6 11.0 .7; Hallingdal 60.6 9.0 .4;
- Valdres 61.0 9.1 .4; Numedal 60.1 9.2 .4; Setesdal=Setesdalen 59.0 7.5 .5; Romsdal=Romsdalen 62.5 7.9 .4; Sunnmøre
- 62.3 6.8 .5; Nordmøre 63.0 8.4 .5; Sunndalen 62.6 8.7; Gauldalen 63.0 10.6; Stjørdalen 63.4 11.4; Hemsedal 60.9 8.5;
- Voss herad 60.6 6.4; Sogn 61.1 6.8 .7; Sunnfjord 61.4 5.7 .4; Nordfjord 61.9 6.0 .4; Sunnhordland 59.8 5.6 .4;
- Nordhordland 60.7 5.3 .4; Ryfylke 59.3 6.3 .4; Jæren 58.7 5.6 .3; Toten 60.65 10.8 .2; Hadeland 60.4 10.5 .2;
+NO: valley Gudbrandsdalen=Gudbrandsdal 61.6 9.6 .6; Østerdalen=Østerdal 61.6 11.0 .7; Hallingdal 60.6 9.0 .4; Valdres
+ 61.0 9.1 .4; Numedal 60.1 9.2 .4; Setesdal=Setesdalen 59.0 7.5 .5; Sunndalen 62.6 8.7; Gauldalen 63.0 10.6; Stjørdalen
+ 63.4 11.4; Hemsedal 60.9 8.5; Voss herad 60.6 6.4; Sunnfjord 61.4 5.7 .4; Nordfjord 61.9 6.0 .4; Sunnhordland 59.8 5.6
+ .4; Nordhordland 60.7 5.3 .4; Ryfylke 59.3 6.3 .4; Jæren 58.7 5.6 .3; Toten 60.65 10.8 .2; Hadeland 60.4 10.5 .2;
  Ringerike 60.2 10.3 .3; Hedemarken 60.8 11.2 .3; Solør 60.6 12.0 .3; Helgeland 66.0 13.5 .9; Salten 67.3 15.0 .6;
  Innherred 63.9 11.3 .4; Namdalen 64.5 12.0 .6; Fosen 63.8 10.2 .4; Hordaland fylke 60.2 6.0 .9
 NO: fjord Oslofjorden=Oslofjord=Kristianiafjorden=Christianiafjord 59.4 10.6 .5;
@@ -89,11 +88,10 @@ DK: island Amager 55.6 12.6; Møn 55.0 12.3; Lolland=Laaland 54.75 11.4; Falster
 DK: mountain Møllehøj 55.98 9.83; Yding Skovhøj 55.99 9.8; Skamlingsbanken 55.4 9.55; Møns Klint 54.97 12.55; Stevns
  Klint 55.3 12.45; Rold Skov 56.8 9.8; Råbjerg Mile 57.65 10.4; Dyrehaven 55.8 12.57 .03; Jægersborg Dyrehave 55.8
  12.57 .03
-DK: sea Storebælt=Great Belt=Store Bælt 55.4 11.0 .5; Lillebælt=Little Belt=Lille Bælt 55.3 9.8 .5;
- Limfjorden=Limfjord 56.9 9.2 .8; Roskilde Fjord 55.8 12.05 .3; Isefjorden=Isefjord 55.8 11.8 .2; Vejle Fjord 55.7
- 9.7; Flensborg Fjord=Flensburger Förde 54.85 9.7 .2; Ringkøbing Fjord 56.0 8.2; Køge Bugt 55.5 12.35; Skagen
- Gren=Grenen 57.74 10.65; Djursland 56.4 10.6 .4; Vendsyssel 57.4 10.0 .5; Thy 56.9 8.5 .4; Himmerland 56.8 9.7 .4;
- Sønderjylland=North Schleswig=Nordschleswig 55.1 9.1 .5
+DK: sea Storebælt=Great Belt=Store Bælt 55.4 11.0 .5; Lillebælt=Little Belt=Lille Bælt 55.3 9.8 .5; Limfjorden=Limfjord
+ 56.9 9.2 .8; Roskilde Fjord 55.8 12.05 .3; Isefjorden=Isefjord 55.8 11.8 .2; Vejle Fjord 55.7 9.7; Flensborg
+ Fjord=Flensburger Förde 54.85 9.7 .2; Ringkøbing Fjord 56.0 8.2; Køge Bugt 55.5 12.35; Skagen Gren=Grenen 57.74 10.65;
+ Djursland 56.4 10.6 .4; Vendsyssel 57.4 10.0 .5; Thy 56.9 8.5 .4; Himmerland 56.8 9.7 .4
 FI: lake Pyhäjärvi 61.4 23.6; Keitele 62.9 25.9 .3; Kallavesi 62.8 27.7 .3; Puruvesi 61.9 29.6; Orivesi 62.2 29.5;
  Haukivesi 62.1 28.5; Höytiäinen 62.8 29.6; Lappajärvi 63.15 23.7; Vesijärvi 61.1 25.5; Puula=Puulavesi 61.8 26.7;
  Konnevesi 62.6 26.6; Kuusamojärvi 65.9 29.2; Kitkajärvi 66.1 28.6; Lohjanjärvi 60.2 24.0; Vanajavesi 61.1 24.2;
@@ -112,9 +110,9 @@ FI: island Hailuoto 65.0 24.7; Kimitoön=Kemiö=Kemiönsaari 60.15 22.7; Korkeas
  archipelago=Åbo skärgård 60.2 21.7 .5; Kulosaari=Brändö (Helsinki) 60.19 25.0 .02; Soisalo 62.5 28.2; Kulkkila 60.5
  21.6
 AX: island Kökar 59.9 20.9; Brändö 60.4 21.0; Eckerö 60.2 19.6
-FI: region Pohjanmaa=Ostrobothnia=Österbotten 63.5 23.0 1.3; Satakunta 61.6 22.3 .6; Varsinais-Suomi=Egentliga
- Finland 60.6 22.5 .5; Uusimaa=Nyland 60.3 24.8 .6; Kainuu=Kajanaland 64.5 28.5 .8; Kymenlaakso 60.8 26.8 .5;
- Keski-Suomi 62.5 25.5 .7; Pohjois-Karjala 62.9 30.2 .8; Etelä-Pohjanmaa 62.8 23.0 .6
+FI: region Satakunta 61.6 22.3 .6; Varsinais-Suomi=Egentliga Finland 60.6 22.5 .5; Uusimaa=Nyland 60.3 24.8 .6;
+ Kainuu=Kajanaland 64.5 28.5 .8; Kymenlaakso 60.8 26.8 .5; Keski-Suomi 62.5 25.5 .7; Pohjois-Karjala 62.9 30.2 .8;
+ Etelä-Pohjanmaa 62.8 23.0 .6
 RU: region Petsamo region 69.4 30.8 .6
 IS: lake Lagarfljót 65.1 -14.7; Tjörnin 64.14 -21.94 .01
 IS: mountain Esja 64.25 -21.7; Eyjafjallajökull 63.6 -19.6; Katla 63.6 -19.05; Snæfellsjökull=Snæfell 64.8 -23.8;
@@ -144,9 +142,8 @@ EE: island Vormsi=Worms 59.0 23.2; Kihnu 58.13 24.0; Ruhnu=Runö 57.8 23.25; Nai
  Piirissaar 58.37 27.5; Manilaid=Manija 58.2 24.1; Sõrve=Sõrve säär=Sworbe 58.0 22.1; Kõpu 58.9 22.2
 EE: mountain Suur Taevaskoda 58.11 27.05; Vällamägi 57.73 27.05; Rebasejärve Tornimägi 57.7 26.9; Panga pank=Panga
  58.57 22.3; Otepää kõrgustik 58.0 26.5 .2; Haanja kõrgustik=Haanja 57.7 27.05; Pandivere 59.1 26.3 .3; Kassinurme
- 58.65 26.6; Ontika 59.44 27.3; Lahemaa 59.55 25.8 .2; Soomaa 58.45 25.1 .2; Alutaguse 59.2 27.4 .3; Kõrvemaa 59.2
- 25.6 .2; Setumaa=Setomaa 57.8 27.5 .2; Mulgimaa=Mulgi 58.1 25.5 .3; Vooremaa 58.65 26.6; Kadrina kihelkond 59.35
- 26.1; Toolse 59.53 26.47
+ 58.65 26.6; Ontika 59.44 27.3; Lahemaa 59.55 25.8 .2; Soomaa 58.45 25.1 .2; Alutaguse 59.2 27.4 .3; Kõrvemaa 59.2 25.6
+ .2; Mulgimaa=Mulgi 58.1 25.5 .3; Vooremaa 58.65 26.6; Kadrina kihelkond 59.35 26.1; Toolse 59.53 26.47
 EE: sea Väinameri=Moonsund 58.8 23.2 .4; Suur väin 58.6 23.45; Pärnu laht 58.2 24.3; Tallinna laht=Tallinn Bay 59.5
  24.75; Haapsalu laht 58.97 23.5; Käsmu laht 59.6 25.9; Matsalu=Matsalu laht 58.75 23.6; Kopli laht 59.46 24.65;
  Kakumäe 59.45 24.57; Narva laht 59.5 27.7; Stroomi rand=Stroomi 59.44 24.68 .02; Valgerand 58.37 24.4; Kabli rand
@@ -193,45 +190,42 @@ GB: river River Avon=the Avon 51.8 -2.0; River Trent=the Trent 53.1 -1.3; River 
  52.0 -.8; River Esk 55.8 -3.1; River Findhorn 57.4 -3.9; River Ness 57.4 -4.3; River Taff 51.6 -3.3; River Towy=Tywi
  51.9 -4.1; River Stour 52.0 .9; River Orwell 52.0 1.2; River Blackwater (Essex) 51.7 .8; River Arun 50.9 -.5; River
  Lea=River Lee (London)=Lea Valley 51.7 0
-GB: island Isle of Skye=Skye 57.3 -6.3 .3; Isle of Mull=Mull 56.45 -5.95 .25; Isle of Arran=Arran 55.6 -5.2; Isle of
- Bute=Bute (island) 55.8 -5.1; Islay=Isle of Islay 55.75 -6.25; Jura=Isle of Jura 55.95 -5.9; Iona 56.33 -6.4; Isle
- of Lewis=Lewis (island) 58.2 -6.6 .3; Isle of Harris=Harris (island) 57.9 -6.9; North Uist 57.6 -7.3; South Uist
- 57.25 -7.3; Barra=Isle of Barra 57.0 -7.5; Benbecula 57.45 -7.3; St Kilda (Scotland)=Hirta 57.8 -8.6; Tiree=Isle of
- Tiree 56.5 -6.9; Coll 56.6 -6.55; Colonsay 56.05 -6.2; Eigg 56.9 -6.15; Rum=Isle of Rum 57.0 -6.35; Raasay 57.4
- -6.05; Hoy 58.85 -3.3; Fair Isle 59.53 -1.63; Unst 60.75 -.9; Yell 60.6 -1.1; Foula 60.13 -2.07; Scapa Flow 58.9
- -3.05; Outer Hebrides=the Hebrides=Hebrides=Western Isles=Inner Hebrides 57.7 -7.2 .9; Isle of Wight=Wight 50.7
- -1.3; Anglesey=Isle of Anglesey=Ynys Môn 53.3 -4.4; Lundy=Lundy Island 51.18 -4.67; Isles of Scilly=Scilly=Scilly
- Isles=the Scillies 49.93 -6.3; Holy Island=Lindisfarne 55.68 -1.8; Farne Islands 55.63 -1.65; Isle of
- Sheppey=Sheppey 51.4 .85; Canvey Island 51.52 .58; Hayling Island 50.78 -.97; Isle of Portland=Portland Bill 50.55
- -2.44; Isle of Thanet=Thanet 51.35 1.35; Caldey Island=Caldey 51.64 -4.68; Bardsey=Bardsey Island 52.76 -4.79;
- Mersea Island 51.8 .95; Brownsea Island 50.69 -1.97; Isle of Purbeck=Purbeck 50.64 -2.0; Great Cumbrae=Cumbrae 55.77
- -4.92; Inchcolm 56.03 -3.3; Bass Rock 56.08 -2.64; St Michael's Mount 50.117 -5.477 .01; Mersea 51.8 .95; Walney
- Island=Walney 54.1 -3.25; Isle of Ely 52.4 .26; Isle of Axholme 53.55 -.85
+GB: island Isle of Bute=Bute (island) 55.8 -5.1; Jura=Isle of Jura 55.95 -5.9; Iona 56.33 -6.4; Isle of Lewis=Lewis
+ (island) 58.2 -6.6 .3; Isle of Harris=Harris (island) 57.9 -6.9; North Uist 57.6 -7.3; South Uist 57.25 -7.3;
+ Barra=Isle of Barra 57.0 -7.5; Benbecula 57.45 -7.3; St Kilda (Scotland)=Hirta 57.8 -8.6; Tiree=Isle of Tiree 56.5
+ -6.9; Coll 56.6 -6.55; Colonsay 56.05 -6.2; Eigg 56.9 -6.15; Rum=Isle of Rum 57.0 -6.35; Raasay 57.4 -6.05; Hoy 58.85
+ -3.3; Fair Isle 59.53 -1.63; Unst 60.75 -.9; Yell 60.6 -1.1; Foula 60.13 -2.07; Scapa Flow 58.9 -3.05; Outer
+ Hebrides=the Hebrides=Hebrides=Western Isles=Inner Hebrides 57.7 -7.2 .9; Isle of Wight=Wight 50.7 -1.3; Lundy=Lundy
+ Island 51.18 -4.67; Isles of Scilly=Scilly=Scilly Isles=the Scillies 49.93 -6.3; Holy Island=Lindisfarne 55.68 -1.8;
+ Farne Islands 55.63 -1.65; Isle of Sheppey=Sheppey 51.4 .85; Canvey Island 51.52 .58; Hayling Island 50.78 -.97; Isle
+ of Portland=Portland Bill 50.55 -2.44; Isle of Thanet=Thanet 51.35 1.35; Caldey Island=Caldey 51.64 -4.68;
+ Bardsey=Bardsey Island 52.76 -4.79; Mersea Island 51.8 .95; Brownsea Island 50.69 -1.97; Isle of Purbeck=Purbeck 50.64
+ -2.0; Great Cumbrae=Cumbrae 55.77 -4.92; Inchcolm 56.03 -3.3; Bass Rock 56.08 -2.64; St Michael's Mount 50.117 -5.477
+ .01; Mersea 51.8 .95; Walney Island=Walney 54.1 -3.25; Isle of Axholme 53.55 -.85
 GB: mountain Helvellyn 54.53 -3.02; Skiddaw 54.65 -3.15; Ingleborough 54.17 -2.4; Whernside 54.23 -2.4; Pen-y-ghent
  54.16 -2.25; Pendle Hill=Pendle 53.87 -2.3; Kinder Scout 53.38 -1.87; Cader Idris=Cadair Idris 52.7 -3.9; Pen y Fan
  51.88 -3.44; Tryfan 53.11 -4.0; Ben Lomond (Scotland) 56.19 -4.63; Ben Macdui 57.07 -3.67; Ben Lawers 56.55 -4.22;
- Lochnagar 56.96 -3.24; Schiehallion 56.67 -4.1; Glencoe=Glen Coe 56.67 -5.0; Ben More 56.4 -6.0;
- Cuillin=Cuillins=the Cuillins 57.22 -6.2; Goat Fell=Goatfell 55.63 -5.19; Box Hill (Surrey) 51.25 -.31; Leith Hill
- 51.18 -.37; The Wrekin=Wrekin 52.67 -2.55; Long Mynd 52.54 -2.85; Malvern Hills=the Malverns 52.1 -2.33; Cleeve Hill
- 51.93 -2.02; Glastonbury Tor 51.144 -2.698 .01; Roseberry Topping 54.5 -1.1; Beachy Head 50.74 .25; Cheviot
- Hills=the Cheviots=Cheviots 55.45 -2.2 .25; Pentland Hills=the Pentlands 55.8 -3.4; Ochil Hills=the Ochils 56.2
- -3.7; Campsie Fells=the Campsies 56.03 -4.2; Eildon Hills 55.58 -2.72; Slemish 54.88 -6.1; Cave Hill 54.65 -5.95;
- Cavehill 54.65 -5.95; Mourne Mountains=the Mournes=Mountains of Mourne 54.15 -6.05 .2; Sperrin Mountains=the
- Sperrins=Sperrins 54.8 -7.1 .3; Great Orme=Great Orme's Head 53.33 -3.85; Snowdonia 52.95 -3.9 .3; Brecon Beacons
- 51.88 -3.5 .3; Black Mountains (Wales) 51.95 -3.1; Preseli Hills 51.95 -4.8; Pennines=the Pennines 54.4 -2.2 1;
- Chilterns=the Chilterns=Chiltern Hills 51.7 -.8 .3; Cotswolds=the Cotswolds=Cotswold Hills 51.8 -1.9 .5; North Downs
- 51.3 0 .4; South Downs 50.9 -.5 .5; Mendips=the Mendips=Mendip Hills 51.27 -2.7; Quantocks=the Quantocks=Quantock
- Hills 51.13 -3.23; Bodmin Moor 50.55 -4.6; Yorkshire Dales=the Dales 54.2 -2.1 .5; North York Moors=North Yorkshire
- Moors 54.4 -.9 .4; Yorkshire Wolds=Lincolnshire Wolds 53.9 -.6 .4; Forest of Dean 51.8 -2.55; New Forest=the New
- Forest 50.87 -1.6 .2; Epping Forest 51.65 .05 .06; Sherwood Forest 53.2 -1.1; Ashdown Forest 51.07 .05; Cannock
- Chase 52.75 -1.98; Fens=the Fens=Fenland 52.6 .1 .5; Romney Marsh 51.0 .9; Salisbury Plain 51.2 -1.9 .3; Wirral=the
- Wirral 53.35 -3.08 .15; Gower=the Gower=Gower Peninsula 51.6 -4.1 .15; Lleyn Peninsula=Llŷn Peninsula=Llyn Peninsula
- 52.9 -4.5 .25; Kintyre=Mull of Kintyre 55.5 -5.6 .3; Black Isle=the Black Isle 57.6 -4.2; Fylde=the Fylde 53.8
- -2.95; Holderness 53.8 0; Rhondda Valley=the Rhondda=Rhondda 51.63 -3.45; Glens of Antrim 55.1 -6.15; Ards
- Peninsula=the Ards 54.5 -5.5; Great Glen=the Great Glen 57.1 -4.7 .4; Trossachs=the Trossachs 56.23 -4.4; Rannoch
- Moor 56.63 -4.7; Lammermuir Hills 55.83 -2.7; Lizard=the Lizard=Lizard Point 49.97 -5.2; Land's End=Lands End 50.066
- -5.716; John o' Groats=John o'Groats 58.64 -3.07; Cape Wrath 58.62 -5.0; Cheddar Gorge 51.28 -2.76; Stonehenge
- 51.179 -1.826 .02; Dogger Bank 54.7 2.3 .8
+ Lochnagar 56.96 -3.24; Schiehallion 56.67 -4.1; Glencoe=Glen Coe 56.67 -5.0; Ben More 56.4 -6.0; Cuillin=Cuillins=the
+ Cuillins 57.22 -6.2; Goat Fell=Goatfell 55.63 -5.19; Box Hill (Surrey) 51.25 -.31; Leith Hill 51.18 -.37; The
+ Wrekin=Wrekin 52.67 -2.55; Long Mynd 52.54 -2.85; Malvern Hills=the Malverns 52.1 -2.33; Cleeve Hill 51.93 -2.02;
+ Glastonbury Tor 51.144 -2.698 .01; Roseberry Topping 54.5 -1.1; Beachy Head 50.74 .25; Cheviot Hills=the
+ Cheviots=Cheviots 55.45 -2.2 .25; Pentland Hills=the Pentlands 55.8 -3.4; Ochil Hills=the Ochils 56.2 -3.7; Campsie
+ Fells=the Campsies 56.03 -4.2; Eildon Hills 55.58 -2.72; Slemish 54.88 -6.1; Cave Hill 54.65 -5.95; Cavehill 54.65
+ -5.95; Sperrin Mountains=the Sperrins=Sperrins 54.8 -7.1 .3; Great Orme=Great Orme's Head 53.33 -3.85; Snowdonia 52.95
+ -3.9 .3; Brecon Beacons 51.88 -3.5 .3; Black Mountains (Wales) 51.95 -3.1; Preseli Hills 51.95 -4.8; Pennines=the
+ Pennines 54.4 -2.2 1; Chilterns=the Chilterns=Chiltern Hills 51.7 -.8 .3; Cotswolds=the Cotswolds=Cotswold Hills 51.8
+ -1.9 .5; North Downs 51.3 0 .4; South Downs 50.9 -.5 .5; Mendips=the Mendips=Mendip Hills 51.27 -2.7; Quantocks=the
+ Quantocks=Quantock Hills 51.13 -3.23; Bodmin Moor 50.55 -4.6; Yorkshire Dales=the Dales 54.2 -2.1 .5; North York
+ Moors=North Yorkshire Moors 54.4 -.9 .4; Yorkshire Wolds=Lincolnshire Wolds 53.9 -.6 .4; Forest of Dean 51.8 -2.55;
+ New Forest=the New Forest 50.87 -1.6 .2; Epping Forest 51.65 .05 .06; Sherwood Forest 53.2 -1.1; Ashdown Forest 51.07
+ .05; Cannock Chase 52.75 -1.98; Fens=the Fens=Fenland 52.6 .1 .5; Romney Marsh 51.0 .9; Salisbury Plain 51.2 -1.9 .3;
+ Wirral=the Wirral 53.35 -3.08 .15; Gower=the Gower=Gower Peninsula 51.6 -4.1 .15; Lleyn Peninsula=Llŷn Peninsula=Llyn
+ Peninsula 52.9 -4.5 .25; Kintyre=Mull of Kintyre 55.5 -5.6 .3; Black Isle=the Black Isle 57.6 -4.2; Fylde=the Fylde
+ 53.8 -2.95; Holderness 53.8 0; Rhondda Valley=the Rhondda=Rhondda 51.63 -3.45; Glens of Antrim 55.1 -6.15; Ards
+ Peninsula=the Ards 54.5 -5.5; Great Glen=the Great Glen 57.1 -4.7 .4; Trossachs=the Trossachs 56.23 -4.4; Rannoch Moor
+ 56.63 -4.7; Lammermuir Hills 55.83 -2.7; Lizard=the Lizard=Lizard Point 49.97 -5.2; Land's End=Lands End 50.066
+ -5.716; John o' Groats=John o'Groats 58.64 -3.07; Cape Wrath 58.62 -5.0; Cheddar Gorge 51.28 -2.76; Stonehenge 51.179
+ -1.826 .02; Dogger Bank 54.7 2.3 .8
 GB: sea Solent=the Solent 50.78 -1.3; Spithead 50.75 -1.15; Morecambe Bay 54.1 -3.0; Cardigan Bay 52.4 -4.5 .5;
  Bristol Channel 51.35 -3.8 .6; Menai Strait=Menai Straits 53.18 -4.23; Moray Firth 57.8 -3.7 .5; Cromarty Firth 57.7
  -4.2; Solway Firth=the Solway=Solway 54.8 -3.5 .4; Firth of Tay 56.4 -3.1; Firth of Lorne=Firth of Lorn 56.3 -5.7;
@@ -240,20 +234,19 @@ GB: sea Solent=the Solent 50.78 -1.3; Spithead 50.75 -1.15; Morecambe Bay 54.1 -
  50.08 -5.45; Plymouth Sound 50.34 -4.14; Swansea Bay 51.58 -3.9; Carmarthen Bay 51.65 -4.5; Robin Hood's Bay 54.43
  -.53; Chesil Beach 50.62 -2.55; Goodwin Sands 51.25 1.5; Portland Harbour 50.58 -2.44; Studland Bay 50.65 -1.93;
  Lulworth Cove 50.618 -2.247; Rhossili Bay 51.57 -4.3; Carlingford Lough 54.05 -6.15; Gulf of Corryvreckan 56.15 -5.7
-IE: island Aran Islands=the Aran Islands=Arans 53.1 -9.7; Great Blasket=Blasket Islands=the Blaskets 52.1 -10.5;
- Bere Island=Bear Island (Cork) 51.63 -9.87; Cape Clear=Clear Island 51.43 -9.5; Sherkin Island 51.47 -9.4; Spike
- Island (Cork) 51.83 -8.28 .02; Inishbofin 53.6 -10.2; Arranmore=Aranmore 55.0 -8.5; Dalkey Island 53.27 -6.08 .02;
- Ireland's Eye 53.4 -6.06 .02; Lambay=Lambay Island 53.49 -6.01; Bull Island=North Bull Island 53.37 -6.14 .03;
- Garinish Island 51.73 -9.55 .02; Scattery Island 52.61 -9.52
+IE: island Aran Islands=the Aran Islands=Arans 53.1 -9.7; Bere Island=Bear Island (Cork) 51.63 -9.87; Cape Clear=Clear
+ Island 51.43 -9.5; Sherkin Island 51.47 -9.4; Spike Island (Cork) 51.83 -8.28 .02; Inishbofin 53.6 -10.2;
+ Arranmore=Aranmore 55.0 -8.5; Dalkey Island 53.27 -6.08 .02; Ireland's Eye 53.4 -6.06 .02; Lambay=Lambay Island 53.49
+ -6.01; Bull Island=North Bull Island 53.37 -6.14 .03; Garinish Island 51.73 -9.55 .02; Scattery Island 52.61 -9.52
 IE: mountain Errigal=Mount Errigal 55.03 -8.11; Mount Leinster 52.62 -6.78; Mount Brandon=Brandon Mountain 52.24
  -10.25; Nephin 54.01 -9.37; Galtymore=Galtee Mountains=Galtees 52.37 -8.18; Knockmealdown Mountains=Knockmealdowns
- 52.23 -7.9; Comeragh Mountains=Comeraghs 52.25 -7.55; Slieve Bloom=Slieve Bloom Mountains 53.08 -7.6; Sugar
- Loaf=Great Sugar Loaf 53.15 -6.15; Howth Head=Hill of Howth 53.37 -6.07; Slieve League 54.63 -8.7; Vinegar Hill 52.5
- -6.56; Twelve Pins=Twelve Bens 53.5 -9.8; Connemara 53.5 -9.8 .3; Mizen Head 51.45 -9.82; Slea Head 52.1 -10.46;
- Loop Head 52.56 -9.93; Malin Head 55.38 -7.37; Hook Head 52.12 -6.93; Inishowen 55.2 -7.3 .2; Beara=Beara Peninsula
- 51.7 -9.8; Dingle Peninsula 52.2 -10.1 .2; Iveragh=Ring of Kerry=Iveragh Peninsula 51.9 -10.0 .3; Glen of Imaal
- 52.97 -6.48; Gap of Dunloe 52.0 -9.63; Bog of Allen 53.3 -7.1; Glencree 53.2 -6.28; Golden Vale 52.4 -8.3; Newgrange
- 53.695 -6.475; Rock of Cashel 52.52 -7.89
+ 52.23 -7.9; Comeragh Mountains=Comeraghs 52.25 -7.55; Slieve Bloom=Slieve Bloom Mountains 53.08 -7.6; Sugar Loaf=Great
+ Sugar Loaf 53.15 -6.15; Howth Head=Hill of Howth 53.37 -6.07; Slieve League 54.63 -8.7; Vinegar Hill 52.5 -6.56;
+ Twelve Pins=Twelve Bens 53.5 -9.8; Mizen Head 51.45 -9.82; Slea Head 52.1 -10.46; Loop Head 52.56 -9.93; Malin Head
+ 55.38 -7.37; Hook Head 52.12 -6.93; Inishowen 55.2 -7.3 .2; Beara=Beara Peninsula 51.7 -9.8; Dingle Peninsula 52.2
+ -10.1 .2; Iveragh=Ring of Kerry=Iveragh Peninsula 51.9 -10.0 .3; Glen of Imaal 52.97 -6.48; Gap of Dunloe 52.0 -9.63;
+ Bog of Allen 53.3 -7.1; Glencree 53.2 -6.28; Golden Vale 52.4 -8.3; Newgrange 53.695 -6.475; Rock of Cashel 52.52
+ -7.89
 IE: river River Nore=the Nore 52.6 -7.2; River Barrow=the Barrow 52.6 -6.95; River Slaney=the Slaney 52.6 -6.6;
  River Moy=the Moy 54.0 -9.1; River Corrib=the Corrib 53.3 -9.05; River Erne 54.3 -7.8; River Dodder=the Dodder 53.3
  -6.25; Grand Canal (Ireland) 53.3 -7.0; Royal Canal 53.4 -7.0; River Bandon 51.7 -8.8; River Tolka 53.4 -6.3; River

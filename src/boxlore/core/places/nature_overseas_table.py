@@ -41,42 +41,41 @@ CA: river Saguenay River=Saguenay=the Saguenay 48.3 -70.5 .5; Rivière Richelieu
  Welland Canal 43.1 -79.2
 CA: island Grand Manan=Grand Manan Island 44.7 -66.8; Campobello Island=Campobello 44.88 -66.93; Deer Island (New
  Brunswick) 44.99 -66.97; Partridge Island (Saint John) 45.24 -66.05 .01; Cape Breton Island=Cape Breton=Île du
- Cap-Breton=Cape Breton Highlands 46.2 -60.8 .8; Sable Island 43.93 -60.0; Brier Island 44.26 -66.36; Isle Madame
- 45.55 -60.95; Georges Island=McNabs Island 44.63 -63.55 .03; Prince Edward Island (island)=the Island 46.4 -63.2 .8;
- Fogo Island 49.65 -54.2; Bell Island 47.62 -52.97; Anticosti=Anticosti Island=Île d'Anticosti 49.5 -63.0 .8;
- Magdalen Islands=Îles-de-la-Madeleine=Iles de la Madeleine 47.4 -61.85; Île d'Orléans=Ile d'Orleans=Island of
- Orleans=Isle of Orleans 46.92 -70.97; Grosse Île=Grosse Isle=Grosse-Île 47.03 -70.67; Île aux
- Coudres=Isle-aux-Coudres 47.4 -70.38; Île Sainte-Hélène=St. Helen's Island=Île Notre-Dame 45.52 -73.53 .02; Île
- Jésus 45.6 -73.75; Manitoulin Island=Manitoulin 45.75 -82.3 .4; Pelee Island=Point Pelee 41.77 -82.6; Wolfe Island
- 44.2 -76.4; Amherst Island 44.15 -76.72; Toronto Islands=Toronto Island=Centre Island=Ward's Island=Hanlan's Point
- 43.62 -79.38 .03; Christian Island 44.83 -80.2; St. Joseph Island=St Joseph Island 46.2 -83.95; Vancouver Island
- 49.6 -125.5 1.3; Salt Spring Island=Saltspring Island=Saltspring 48.8 -123.5; Gabriola=Gabriola Island 49.16 -123.8;
- Galiano Island 48.95 -123.45; Mayne Island 48.85 -123.28; Pender Island 48.77 -123.28; Bowen Island 49.38 -123.37;
- Denman Island=Hornby Island 49.53 -124.75; Quadra Island 50.2 -125.25; Gulf Islands 48.9 -123.5; Haida Gwaii=Queen
- Charlotte Islands=Queen Charlottes 53.2 -132.0 1; Texada Island 49.65 -124.4; Granville Island 49.27 -123.134 .01;
- Baffin Island 68.0 -70.0 5; Ellesmere Island 79.0 -80.0 4; Victoria Island 71.0 -109.0 3; Herschel Island 69.58
- -139.08; Southampton Island 64.5 -84.0 1.2; Labrador=Labrador Coast=the Labrador 54.0 -61.0 3
-CA: mountain Mount Logan 60.57 -140.4; Mount Assiniboine 50.87 -115.65; Mount Rundle=Rundle 51.12 -115.47; Mount
- Edith Cavell 52.67 -118.06; Sulphur Mountain=Tunnel Mountain=Cascade Mountain 51.18 -115.57; Castle Mountain=Mount
- Eisenhower 51.3 -115.93; Mount Columbia=Columbia Icefield=Athabasca Glacier 52.15 -117.4; Mount Seymour 49.39
- -122.94; Cypress Mountain=Hollyburn=Black Mountain 49.39 -123.2; The Lions=Lions Gate 49.46 -123.19; Mount
+ Cap-Breton=Cape Breton Highlands 46.2 -60.8 .8; Sable Island 43.93 -60.0; Brier Island 44.26 -66.36; Isle Madame 45.55
+ -60.95; Georges Island=McNabs Island 44.63 -63.55 .03; Prince Edward Island (island)=the Island 46.4 -63.2 .8; Fogo
+ Island 49.65 -54.2; Bell Island 47.62 -52.97; Anticosti=Anticosti Island=Île d'Anticosti 49.5 -63.0 .8; Île
+ d'Orléans=Ile d'Orleans=Island of Orleans=Isle of Orleans 46.92 -70.97; Grosse Île=Grosse Isle=Grosse-Île 47.03
+ -70.67; Île aux Coudres=Isle-aux-Coudres 47.4 -70.38; Île Sainte-Hélène=St. Helen's Island=Île Notre-Dame 45.52 -73.53
+ .02; Île Jésus 45.6 -73.75; Pelee Island=Point Pelee 41.77 -82.6; Wolfe Island 44.2 -76.4; Amherst Island 44.15
+ -76.72; Toronto Islands=Toronto Island=Centre Island=Ward's Island=Hanlan's Point 43.62 -79.38 .03; Christian Island
+ 44.83 -80.2; St. Joseph Island=St Joseph Island 46.2 -83.95; Salt Spring Island=Saltspring Island=Saltspring 48.8
+ -123.5; Gabriola=Gabriola Island 49.16 -123.8; Galiano Island 48.95 -123.45; Mayne Island 48.85 -123.28; Pender Island
+ 48.77 -123.28; Bowen Island 49.38 -123.37; Denman Island=Hornby Island 49.53 -124.75; Quadra Island 50.2 -125.25; Gulf
+ Islands 48.9 -123.5; Haida Gwaii=Queen Charlotte Islands=Queen Charlottes 53.2 -132.0 1; Texada Island 49.65 -124.4;
+ Granville Island 49.27 -123.134 .01; Baffin Island 68.0 -70.0 5; Ellesmere Island 79.0 -80.0 4; Victoria Island 71.0
+ -109.0 3; Herschel Island 69.58 -139.08; Southampton Island 64.5 -84.0 1.2; Labrador=Labrador Coast=the Labrador 54.0
+ -61.0 3
+CA: mountain Mount Logan 60.57 -140.4; Mount Assiniboine 50.87 -115.65; Mount Rundle=Rundle 51.12 -115.47; Mount Edith
+ Cavell 52.67 -118.06; Sulphur Mountain=Tunnel Mountain=Cascade Mountain 51.18 -115.57; Castle Mountain=Mount
+ Eisenhower 51.3 -115.93; Mount Columbia=Columbia Icefield=Athabasca Glacier 52.15 -117.4; Mount Seymour 49.39 -122.94;
+ Cypress Mountain=Hollyburn=Black Mountain 49.39 -123.2; The Lions=Lions Gate 49.46 -123.19; Mount
  Tremblant=Mont-Tremblant (mountain)=Mont Tremblant (mountain) 46.21 -74.56; Mont Sainte-Anne 47.1 -70.9; Mount
- Orford=Mont Orford 45.31 -72.24; Mont-Saint-Hilaire (mountain)=Mount St. Hilaire 45.55 -73.16; Blue Mountain
- (Ontario) 44.5 -80.32; Hamilton Mountain=the Mountain 43.23 -79.87 .05; Turtle Mountain 49.0 -100.2; Riding Mountain
- 50.85 -100.0; Cypress Hills 49.6 -110.0; Signal Hill (St. John's) 47.571 -52.682 .01; Citadel Hill 44.6475 -63.58
- .01; Plains of Abraham 46.8 -71.22 .01; Laurentians=the Laurentians=Laurentides=les Laurentides=Laurentian Mountains
- 46.3 -74.5 .7; Eastern Townships=Cantons de l'Est=Estrie=the Townships 45.35 -72.0 .5; Gaspé
- Peninsula=Gaspésie=Gaspe Coast=the Gaspé=Gaspe Peninsula 48.6 -65.7 .6; Beauce (Quebec)=la Beauce québécoise 46.2
- -70.8; Charlevoix 47.6 -70.3; Mauricie 47.2 -73.0; Abitibi=Abitibi-Témiscamingue 48.3 -78.5 1; Haliburton Highlands
- 45.1 -78.5; Algonquin Park=Algonquin 45.6 -78.4 .5; Ottawa Valley 45.6 -76.6 .6; Bruce Peninsula=the Bruce 44.9
- -81.2 .3; Prince Edward County (Ontario) 44.0 -77.2 .3; Peace Country 55.8 -118.5 1.2; Palliser's Triangle=Canadian
- Prairies=the Prairies=Prairies 51.0 -106.0 4; Cariboo=the Cariboo 52.5 -121.8 .9; Similkameen 49.3 -120.0; Fraser
- Valley 49.15 -122.0 .4; Annapolis Valley 44.9 -65.0 .4; Avalon Peninsula=the Avalon 47.3 -53.3 .5; Burin Peninsula
- 47.0 -55.5; Bonavista Bay=Trinity Bay=Conception Bay=Notre Dame Bay=Placentia Bay 48.0 -53.3 1; Cabot Trail 46.7
- -60.7; Kicking Horse Pass=Rogers Pass=Crowsnest Pass (pass)=Yellowhead Pass 51.3 -117.0 .8; Cape Spear 47.52 -52.62;
- Cape Race 46.66 -53.07; Percé Rock=Rocher Percé 48.52 -64.2; Canadian Shield 50.0 -85.0 5; Barkerville 53.07
- -121.52; Ungava=Ungava Bay=Nunavik 59.0 -68.0 2; Point Grey 49.26 -123.25 .03; Camp Petawawa=Petawawa Camp 45.9
- -77.3; Valcartier Camp=Camp Valcartier=Valcartier 46.9 -71.5; Camp Hughes 49.88 -99.55; Sarcee Camp 51.0 -114.15
+ Orford=Mont Orford 45.31 -72.24; Mont-Saint-Hilaire (mountain)=Mount St. Hilaire 45.55 -73.16; Blue Mountain (Ontario)
+ 44.5 -80.32; Hamilton Mountain=the Mountain 43.23 -79.87 .05; Turtle Mountain 49.0 -100.2; Riding Mountain 50.85
+ -100.0; Cypress Hills 49.6 -110.0; Signal Hill (St. John's) 47.571 -52.682 .01; Citadel Hill 44.6475 -63.58 .01;
+ Plains of Abraham 46.8 -71.22 .01; Laurentians=the Laurentians=Laurentides=les Laurentides=Laurentian Mountains 46.3
+ -74.5 .7; Eastern Townships=Cantons de l'Est=Estrie=the Townships 45.35 -72.0 .5; Gaspé Peninsula=Gaspésie=Gaspe
+ Coast=the Gaspé=Gaspe Peninsula 48.6 -65.7 .6; Beauce (Quebec)=la Beauce québécoise 46.2 -70.8; Charlevoix 47.6 -70.3;
+ Mauricie 47.2 -73.0; Abitibi=Abitibi-Témiscamingue 48.3 -78.5 1; Haliburton Highlands 45.1 -78.5; Algonquin
+ Park=Algonquin 45.6 -78.4 .5; Ottawa Valley 45.6 -76.6 .6; Bruce Peninsula=the Bruce 44.9 -81.2 .3; Prince Edward
+ County (Ontario) 44.0 -77.2 .3; Peace Country 55.8 -118.5 1.2; Palliser's Triangle=Canadian Prairies=the
+ Prairies=Prairies 51.0 -106.0 4; Cariboo=the Cariboo 52.5 -121.8 .9; Similkameen 49.3 -120.0; Fraser Valley 49.15
+ -122.0 .4; Avalon Peninsula=the Avalon 47.3 -53.3 .5; Burin Peninsula 47.0 -55.5; Bonavista Bay=Trinity Bay=Conception
+ Bay=Notre Dame Bay=Placentia Bay 48.0 -53.3 1; Cabot Trail 46.7 -60.7; Kicking Horse Pass=Rogers Pass=Crowsnest Pass
+ (pass)=Yellowhead Pass 51.3 -117.0 .8; Cape Spear 47.52 -52.62; Cape Race 46.66 -53.07; Percé Rock=Rocher Percé 48.52
+ -64.2; Canadian Shield 50.0 -85.0 5; Barkerville 53.07 -121.52; Ungava=Ungava Bay=Nunavik 59.0 -68.0 2; Point Grey
+ 49.26 -123.25 .03; Camp Petawawa=Petawawa Camp 45.9 -77.3; Valcartier Camp=Camp Valcartier=Valcartier 46.9 -71.5; Camp
+ Hughes 49.88 -99.55; Sarcee Camp 51.0 -114.15
 CA US: mountain Chilkoot Pass=the Chilkoot=White Pass 59.7 -135.24
 CA: sea Gulf of St. Lawrence=Gulf of Saint Lawrence=Golfe du Saint-Laurent 48.0 -62.0 2; Strait of Georgia=Georgia
  Strait 49.3 -123.9 .8; English Bay 49.285 -123.15 .02; Burrard Inlet=Indian Arm=Howe Sound 49.3 -123.0 .2; Juan de
@@ -130,67 +129,64 @@ US: river Connecticut River 42.5 -72.5 2; Delaware River=the Delaware 40.7 -75.0
  River=Little Bighorn=Little Big Horn 45.5 -107.6; Gila River 33.0 -111.0; Klamath River 41.7 -123.2; Hood Canal 47.6
  -122.9; Roaring Fork=Frying Pan 39.4 -107.0
 US MX: river Rio Grande=Río Grande=Rio Bravo 31.0 -104.0 4
-US: island Long Island 40.8 -73.1 .6; Manhattan=Manhattan Island 40.78 -73.97 .08; Staten Island (island) 40.58
- -74.15 .08; Coney Island 40.574 -73.98 .02; Fire Island 40.65 -73.15; Shelter Island (New York) 41.07 -72.33; Block
- Island 41.17 -71.58; Nantucket Island 41.28 -70.1; Martha's Vineyard=Marthas Vineyard=the Vineyard 41.39 -70.64;
- Cape Cod=the Cape=Cape Cod (cape) 41.75 -70.2 .3; Cape Ann 42.65 -70.62; Mount Desert Island=Mt. Desert 44.33 -68.3;
- Monhegan 43.76 -69.32; Isle au Haut 44.05 -68.63; Deer Isle (Maine) 44.22 -68.68; Isles of Shoals 42.98 -70.61;
- Castle Garden 40.703 -74.017 .005; Governors Island=Governor's Island 40.69 -74.017 .01; Roosevelt
- Island=Blackwell's Island=Welfare Island 40.76 -73.95 .01; Rikers Island 40.79 -73.885 .01; City Island 40.85 -73.79
- .01; Liberty Island=Bedloe's Island=Statue of Liberty 40.689 -74.045 .005; Long Beach Island 39.65 -74.2;
- Chincoteague Island=Assateague 37.95 -75.35; Outer Banks=Cape Hatteras=Kill Devil Hills (dunes)=Hatteras 35.3 -75.6
- .6; Roanoke Island 35.9 -75.68; Hilton Head Island 32.2 -80.75; Sea Islands 32.0 -80.9 .6; Parris Island 32.33
- -80.69; Jekyll Island=St. Simons Island 31.1 -81.4; Amelia Island 30.6 -81.45; Florida Keys=the Keys 24.8 -80.9 .5;
- Sanibel=Captiva 26.44 -82.1; Galveston Island 29.25 -94.9; Padre Island 27.0 -97.38 .5; Mackinac Island
- (island)=Mackinac=Mackinaw Island 45.86 -84.62; Isle Royale 48.0 -88.9; Beaver Island 45.65 -85.55; Drummond Island
- 46.0 -83.7; Belle Isle (Detroit) 42.34 -82.98 .02; Madeline Island=Apostle Islands 46.8 -90.7; Washington Island
- 45.38 -86.9; Put-in-Bay (island)=South Bass Island 41.65 -82.82; Kelleys Island (island) 41.6 -82.7; Catalina
- Island=Santa Catalina Island=Catalina 33.4 -118.4; Angel Island 37.86 -122.43 .02; Alcatraz 37.827 -122.423 .005;
- Treasure Island (San Francisco) 37.824 -122.37 .01; Coronado Island 32.68 -117.18; Whidbey Island 48.15 -122.6; San
- Juan Islands=Orcas Island 48.55 -123.0; Vashon Island=Vashon 47.43 -122.46; Bainbridge Island (island) 47.65
- -122.53; Mercer Island (island) 47.57 -122.22; Kodiak Island 57.4 -153.5; Aleutians=Aleutian Islands=Attu 52.5
- -175.0 4; Oahu=O'ahu 21.45 -158.0 .3; Maui 20.8 -156.3 .3; Kauai=Kaua'i 22.05 -159.55; Hawaii (island)=Big
- Island=the Big Island 19.6 -155.5 .5; Molokai=Moloka'i 21.13 -157.0; Lanai 20.83 -156.93; Pearl Harbor 21.36 -157.96
- .04
+US: island Manhattan=Manhattan Island 40.78 -73.97 .08; Staten Island (island) 40.58 -74.15 .08; Coney Island 40.574
+ -73.98 .02; Fire Island 40.65 -73.15; Shelter Island (New York) 41.07 -72.33; Block Island 41.17 -71.58; Nantucket
+ Island 41.28 -70.1; Martha's Vineyard=Marthas Vineyard=the Vineyard 41.39 -70.64; Cape Cod=the Cape=Cape Cod (cape)
+ 41.75 -70.2 .3; Cape Ann 42.65 -70.62; Mount Desert Island=Mt. Desert 44.33 -68.3; Monhegan 43.76 -69.32; Isle au Haut
+ 44.05 -68.63; Deer Isle (Maine) 44.22 -68.68; Isles of Shoals 42.98 -70.61; Castle Garden 40.703 -74.017 .005;
+ Governors Island=Governor's Island 40.69 -74.017 .01; Roosevelt Island=Blackwell's Island=Welfare Island 40.76 -73.95
+ .01; Rikers Island 40.79 -73.885 .01; City Island 40.85 -73.79 .01; Liberty Island=Bedloe's Island=Statue of Liberty
+ 40.689 -74.045 .005; Long Beach Island 39.65 -74.2; Chincoteague Island=Assateague 37.95 -75.35; Outer Banks=Cape
+ Hatteras=Kill Devil Hills (dunes)=Hatteras 35.3 -75.6 .6; Roanoke Island 35.9 -75.68; Hilton Head Island 32.2 -80.75;
+ Sea Islands 32.0 -80.9 .6; Parris Island 32.33 -80.69; Jekyll Island=St. Simons Island 31.1 -81.4; Amelia Island 30.6
+ -81.45; Florida Keys=the Keys 24.8 -80.9 .5; Sanibel=Captiva 26.44 -82.1; Galveston Island 29.25 -94.9; Padre Island
+ 27.0 -97.38 .5; Mackinac Island (island)=Mackinac=Mackinaw Island 45.86 -84.62; Isle Royale 48.0 -88.9; Beaver Island
+ 45.65 -85.55; Drummond Island 46.0 -83.7; Belle Isle (Detroit) 42.34 -82.98 .02; Madeline Island=Apostle Islands 46.8
+ -90.7; Washington Island 45.38 -86.9; Put-in-Bay (island)=South Bass Island 41.65 -82.82; Kelleys Island (island) 41.6
+ -82.7; Catalina Island=Santa Catalina Island=Catalina 33.4 -118.4; Angel Island 37.86 -122.43 .02; Alcatraz 37.827
+ -122.423 .005; Treasure Island (San Francisco) 37.824 -122.37 .01; Coronado Island 32.68 -117.18; Whidbey Island 48.15
+ -122.6; San Juan Islands=Orcas Island 48.55 -123.0; Vashon Island=Vashon 47.43 -122.46; Bainbridge Island (island)
+ 47.65 -122.53; Mercer Island (island) 47.57 -122.22; Kodiak Island 57.4 -153.5; Aleutians=Aleutian Islands=Attu 52.5
+ -175.0 4; Oahu=O'ahu 21.45 -158.0 .3; Maui 20.8 -156.3 .3; Kauai=Kaua'i 22.05 -159.55; Hawaii (island)=Big Island=the
+ Big Island 19.6 -155.5 .5; Molokai=Moloka'i 21.13 -157.0; Lanai 20.83 -156.93; Pearl Harbor 21.36 -157.96 .04
 GU: island Guam (island) 13.45 144.78
 UM: island Midway=Midway Island 28.21 -177.37; Wake Island 19.28 166.65
-US: mountain Mount Mitchell 35.76 -82.27; Clingmans Dome 35.56 -83.5; Lookout Mountain=Missionary Ridge 34.98
- -85.34; Stone Mountain (mountain) 33.8 -84.15; Mount Monadnock=Monadnock 42.86 -72.11; Mount Katahdin=Katahdin 45.9
- -68.92; Cadillac Mountain 44.35 -68.22; Mount Mansfield 44.54 -72.81; Mount Marcy 44.11 -73.92; Mount Greylock 42.64
- -73.17; Whiteface=Whiteface Mountain 44.37 -73.9; Bear Mountain 41.31 -74.0; Mount Rushmore 43.88 -103.46; Harney
- Peak 43.87 -103.53; Devils Tower 44.59 -104.715; Longs Peak 40.25 -105.62; Mount Evans 39.59 -105.64; Mount Elbert
- 39.12 -106.45; Mount Whitney 36.58 -118.29; Half Dome=El Capitan 37.74 -119.55; Mount Lassen=Lassen Peak 40.49
- -121.5; Mount St. Helens=Mount Saint Helens=Mt. St. Helens 46.2 -122.18; Mount Adams 46.2 -121.49; Mount Baker 48.78
- -121.81; Mount Olympus (Washington)=Olympic Mountains=Hurricane Ridge=Olympic Peninsula 47.8 -123.7 .6; Mount
- Tamalpais=Mount Tam=Tamalpais 37.92 -122.58; Mount Diablo 37.88 -121.91; Mount Wilson 34.22 -118.06; Mount Lowe
- 34.23 -118.11; Mount San Jacinto 33.81 -116.68; Grand Teton=the Tetons=Tetons 43.74 -110.8; Diamond Head 21.26
- -157.8; Mauna Loa=Kilauea=Mauna Kea 19.5 -155.5 .3; Haleakala 20.71 -156.25; Stone Mountain park 33.81 -84.15;
- Starved Rock 41.32 -88.99; Old Faithful=Mammoth Hot Springs 44.6 -110.8; Bryce Canyon 37.6 -112.2; Zion=Zion
- Canyon=Zion National Park 37.25 -113.0; Death Valley 36.4 -116.9 .6; Monument Valley 37.0 -110.1; Painted
- Desert=Petrified Forest 35.0 -109.8; Carlsbad Caverns (caves) 32.15 -104.45; Mammoth Cave 37.19 -86.1; Luray Caverns
- 38.66 -78.48; Niagara Falls (American) 43.08 -79.07; Muir Woods 37.89 -122.57; Cumberland Gap 36.6 -83.67; Harpers
- Ferry heights 39.32 -77.74; Valley Forge 40.1 -75.45; Appalachians=the Appalachians=Appalachian Mountains=Appalachia
- 38.0 -80.5 4; Smokies=the Smokies=Smoky Mountains=Great Smoky Mountains=Smokey Mountains 35.6 -83.5 .4; Blue Ridge
- Mountains=Blue Ridge=the Blue Ridge 36.5 -81.0 1.5; Alleghenies=Allegheny Mountains=the Alleghenies 39.0 -79.5 1.5;
- Poconos=the Poconos=Pocono Mountains 41.1 -75.4 .4; Berkshires=the Berkshires=Berkshire Hills 42.4 -73.25 .4; White
- Mountains=the White Mountains 44.2 -71.4 .4; Green Mountains=the Green Mountains 43.8 -72.8 .8; Finger Lakes wine
- region 42.6 -77.0; Hudson Valley=Hudson River Valley 41.8 -73.9 .8; Lehigh Valley 40.65 -75.4; Pine Barrens 39.8
- -74.5; Jersey Shore=the Jersey Shore=the Shore 39.9 -74.1 .7; Eastern Shore=Delmarva=Delmarva Peninsula 38.4 -75.8
- .8; Tidewater=Hampton Roads 36.95 -76.4; Low Country=Lowcountry 32.6 -80.4; Everglades=the Everglades 25.6 -80.8 .5;
- Okefenokee=Okefenokee Swamp 30.75 -82.3; Ozark hills 36.5 -92.5; Bluegrass=Bluegrass Region 38.1 -84.5; Upper
- Peninsula=the U.P.=the UP=Upper Michigan 46.4 -87.3 1.5; Keweenaw=Keweenaw Peninsula=Copper Country=the Keweenaw
- 47.2 -88.4 .4; Door County peninsula=Door Peninsula 44.95 -87.3; Iron Range=Mesabi Range=the Iron
- Range=Mesabi=Cuyuna Range=Gogebic Range 47.4 -92.8 .8; North Shore (Minnesota) 47.3 -91.3; Driftless Area 43.5
- -90.8; Flint Hills 38.4 -96.5; Sandhills=Sand Hills (Nebraska)=Nebraska Sandhills 42.0 -101.0 1; Badlands=the
- Badlands 43.8 -102.3; Texas Hill Country=Hill Country 30.3 -99.0 .8; Texas Panhandle=the Panhandle 35.3 -101.5 1;
- Oklahoma Panhandle 36.75 -101.5; Indian Territory=Cherokee Strip=Oklahoma Territory 35.7 -96.5 1.8; Dakota Territory
- 46.0 -100.0 3; Big Bend 29.3 -103.2; Palouse=the Palouse 46.9 -117.2; Columbia Gorge=Columbia River Gorge=Multnomah
- Falls 45.6 -121.7 .4; Puget Sound=the Sound (Seattle) 47.7 -122.45 .6; Napa Valley 38.4 -122.35; Sierra Nevada=the
- Sierra=Sierras=the Sierras=High Sierra 37.8 -119.3 1.5; Mother Lode=Gold Country 38.4 -120.8 .8; Big Sur 36.2
- -121.7; Mojave Desert=Mojave 35.0 -116.0 1; Imperial Valley 32.9 -115.5; Wasatch=Wasatch Front=Wasatch Range 40.7
- -111.7; New England 43.9 -71.8 2.2; Midwest=the Midwest=Middle West 41.5 -90.5 5; Deep South=the South (States) 32.5
- -87.0 3; Great Plains=the Plains 42.0 -100.0 6; Dust Bowl 36.5 -101.0 1.5; Cascades=Cascade Range=the Cascades 45.5
- -121.8 2; Inside Passage=Glacier Bay 58.0 -135.5 1.5; Red Hook (point) 40.675 -74.01 .01
+US: mountain Mount Mitchell 35.76 -82.27; Clingmans Dome 35.56 -83.5; Lookout Mountain=Missionary Ridge 34.98 -85.34;
+ Stone Mountain (mountain) 33.8 -84.15; Mount Monadnock=Monadnock 42.86 -72.11; Mount Katahdin=Katahdin 45.9 -68.92;
+ Cadillac Mountain 44.35 -68.22; Mount Mansfield 44.54 -72.81; Mount Marcy 44.11 -73.92; Mount Greylock 42.64 -73.17;
+ Whiteface=Whiteface Mountain 44.37 -73.9; Bear Mountain 41.31 -74.0; Mount Rushmore 43.88 -103.46; Harney Peak 43.87
+ -103.53; Devils Tower 44.59 -104.715; Longs Peak 40.25 -105.62; Mount Evans 39.59 -105.64; Mount Elbert 39.12 -106.45;
+ Mount Whitney 36.58 -118.29; Half Dome=El Capitan 37.74 -119.55; Mount Lassen=Lassen Peak 40.49 -121.5; Mount St.
+ Helens=Mount Saint Helens=Mt. St. Helens 46.2 -122.18; Mount Adams 46.2 -121.49; Mount Baker 48.78 -121.81; Mount
+ Olympus (Washington)=Olympic Mountains=Hurricane Ridge=Olympic Peninsula 47.8 -123.7 .6; Mount Tamalpais=Mount
+ Tam=Tamalpais 37.92 -122.58; Mount Diablo 37.88 -121.91; Mount Wilson 34.22 -118.06; Mount Lowe 34.23 -118.11; Mount
+ San Jacinto 33.81 -116.68; Grand Teton=the Tetons=Tetons 43.74 -110.8; Diamond Head 21.26 -157.8; Mauna
+ Loa=Kilauea=Mauna Kea 19.5 -155.5 .3; Haleakala 20.71 -156.25; Stone Mountain park 33.81 -84.15; Starved Rock 41.32
+ -88.99; Old Faithful=Mammoth Hot Springs 44.6 -110.8; Bryce Canyon 37.6 -112.2; Zion=Zion Canyon=Zion National Park
+ 37.25 -113.0; Death Valley 36.4 -116.9 .6; Monument Valley 37.0 -110.1; Painted Desert=Petrified Forest 35.0 -109.8;
+ Carlsbad Caverns (caves) 32.15 -104.45; Mammoth Cave 37.19 -86.1; Luray Caverns 38.66 -78.48; Niagara Falls (American)
+ 43.08 -79.07; Muir Woods 37.89 -122.57; Cumberland Gap 36.6 -83.67; Harpers Ferry heights 39.32 -77.74; Valley Forge
+ 40.1 -75.45; Appalachians=the Appalachians=Appalachian Mountains=Appalachia 38.0 -80.5 4; Smokies=the Smokies=Smoky
+ Mountains=Great Smoky Mountains=Smokey Mountains 35.6 -83.5 .4; Blue Ridge Mountains=Blue Ridge=the Blue Ridge 36.5
+ -81.0 1.5; Alleghenies=Allegheny Mountains=the Alleghenies 39.0 -79.5 1.5; Poconos=the Poconos=Pocono Mountains 41.1
+ -75.4 .4; Berkshires=the Berkshires=Berkshire Hills 42.4 -73.25 .4; White Mountains=the White Mountains 44.2 -71.4 .4;
+ Green Mountains=the Green Mountains 43.8 -72.8 .8; Finger Lakes wine region 42.6 -77.0; Hudson Valley=Hudson River
+ Valley 41.8 -73.9 .8; Lehigh Valley 40.65 -75.4; Pine Barrens 39.8 -74.5; Jersey Shore=the Jersey Shore=the Shore 39.9
+ -74.1 .7; Eastern Shore=Delmarva=Delmarva Peninsula 38.4 -75.8 .8; Tidewater=Hampton Roads 36.95 -76.4; Low
+ Country=Lowcountry 32.6 -80.4; Everglades=the Everglades 25.6 -80.8 .5; Okefenokee=Okefenokee Swamp 30.75 -82.3; Ozark
+ hills 36.5 -92.5; Bluegrass=Bluegrass Region 38.1 -84.5; Upper Peninsula=the U.P.=the UP=Upper Michigan 46.4 -87.3
+ 1.5; Keweenaw=Keweenaw Peninsula=Copper Country=the Keweenaw 47.2 -88.4 .4; Door County peninsula=Door Peninsula 44.95
+ -87.3; Iron Range=Mesabi Range=the Iron Range=Mesabi=Cuyuna Range=Gogebic Range 47.4 -92.8 .8; North Shore (Minnesota)
+ 47.3 -91.3; Driftless Area 43.5 -90.8; Flint Hills 38.4 -96.5; Sandhills=Sand Hills (Nebraska)=Nebraska Sandhills 42.0
+ -101.0 1; Badlands=the Badlands 43.8 -102.3; Texas Hill Country=Hill Country 30.3 -99.0 .8; Texas Panhandle=the
+ Panhandle 35.3 -101.5 1; Oklahoma Panhandle 36.75 -101.5; Indian Territory=Cherokee Strip=Oklahoma Territory 35.7
+ -96.5 1.8; Big Bend 29.3 -103.2; Palouse=the Palouse 46.9 -117.2; Columbia Gorge=Columbia River Gorge=Multnomah Falls
+ 45.6 -121.7 .4; Puget Sound=the Sound (Seattle) 47.7 -122.45 .6; Napa Valley 38.4 -122.35; Sierra Nevada=the
+ Sierra=Sierras=the Sierras=High Sierra 37.8 -119.3 1.5; Mother Lode=Gold Country 38.4 -120.8 .8; Big Sur 36.2 -121.7;
+ Mojave Desert=Mojave 35.0 -116.0 1; Imperial Valley 32.9 -115.5; Wasatch=Wasatch Front=Wasatch Range 40.7 -111.7;
+ Midwest=the Midwest=Middle West 41.5 -90.5 5; Deep South=the South (States) 32.5 -87.0 3; Great Plains=the Plains 42.0
+ -100.0 6; Dust Bowl 36.5 -101.0 1.5; Cascades=Cascade Range=the Cascades 45.5 -121.8 2; Inside Passage=Glacier Bay
+ 58.0 -135.5 1.5; Red Hook (point) 40.675 -74.01 .01
 US CA: mountain Boundary Waters 48.0 -91.5
 US: sea Chesapeake Bay=Chesapeake=the Chesapeake 38.0 -76.2 1.2; Delaware Bay 39.1 -75.2; Cape May Point=Cape May
  (cape) 38.93 -74.96; Long Island Sound 41.1 -72.9 .6; Great South Bay 40.68 -73.2; Sheepshead Bay 40.585 -73.945
@@ -214,36 +210,32 @@ AU: lake Lake Macquarie=Lake Macquarie (lake) -33.1 151.6; Lake Illawarra -34.52
  128.8; Jindabyne lake=Lake Jindabyne=Lake Eucumbene -36.2 148.6; Lake Mulwala -36.0 146.0; Lake Hume -36.1 147.1;
  Menindee Lakes -32.35 142.35
 AU: river Murrumbidgee=Murrumbidgee River -34.8 145.8 1.5; Lachlan River -33.7 146.5; Macquarie River -32.0 148.2;
- Darling Downs -27.5 151.3 .8; Hunter River=Hunter Valley=the Hunter -32.5 151.0 .6; Parramatta River -33.83 151.1
- .05; Georges River -34.0 151.0; Nepean River -33.8 150.7; Shoalhaven River=Shoalhaven -34.9 150.5; Clarence River
- -29.5 152.8; Richmond River -28.9 153.3; Tweed River -28.3 153.4; Macleay River -31.0 152.8; Manning River -31.9
- 152.4; Yarra River=the Yarra=Yarra=Yarra Valley -37.75 145.3 .3; Barwon River -38.2 144.2; Goulburn River -36.8
- 145.3; Ovens River -36.5 146.6; Campaspe=Loddon River -36.7 144.3; Maribyrnong River -37.75 144.87; Latrobe Valley
- -38.2 146.4; Torrens=River Torrens -34.9 138.65; Onkaparinga -35.1 138.6; Derwent River=River Derwent
- (Tasmania)=Derwent Valley -42.7 147.0; Tamar River=River Tamar (Tasmania)=Tamar Valley -41.25 146.95; Huon
- River=Huon Valley=the Huon -43.1 147.0; Gordon River=Franklin River -42.5 145.8; South Esk -41.6 147.4; Brisbane
- River -27.5 152.9; Burdekin River -19.8 147.2; Fitzroy River -23.3 150.5; Mary River -26.2 152.6; Burnett River
- -25.0 152.0; Daintree=Daintree River -16.25 145.35; Katherine Gorge -14.3 132.45; Avon River (Western
- Australia)=Avon Valley -31.8 116.5; Ord River -15.8 128.7; Gascoyne River -24.9 114.5; Blackwood River -34.1 115.5;
- Cooper Creek=Cooper's Creek -27.6 140.8; Barossa=Barossa Valley -34.5 138.95; Riverina=the Riverina -34.8 145.8 1;
- Mallee=the Mallee -35.3 142.2 .8; Wimmera=the Wimmera -36.5 142.2 .8; Gippsland -38.0 147.0 1; Western District
- -38.0 142.5 .8; New England (Australia)=New England Tableland -30.2 151.6; Monaro=the Monaro -36.5 149.0;
- Illawarra=the Illawarra -34.5 150.8; Southern Highlands -34.5 150.4; Mornington Peninsula -38.35 145.0;
- Bellarine=Bellarine Peninsula -38.2 144.6; Yorke Peninsula=Yorke's Peninsula -34.7 137.6 .6; Eyre Peninsula -33.8
- 135.7 .9; Fleurieu=Fleurieu Peninsula -35.5 138.5; Kimberley (Australia)=the Kimberleys=the Kimberley -16.5 126.5 2;
- Pilbara=the Pilbara -22.0 119.0 2; Goldfields (Western Australia) -30.8 121.3 .6; Arnhem Land -13.0 134.5 1.5; Cape
- York=Cape York Peninsula -13.5 142.8 2.5; Atherton Tableland=Atherton Tablelands -17.3 145.5; Gold Coast beaches
- -28.0 153.43; Sunshine Coast -26.6 153.05 .3; Channel Country -25.5 141.5 1.5; Outback=the Outback -26.0 135.0 6
-AU: island Kangaroo Island -35.8 137.2 .5; King Island -39.87 144.0; Flinders Island -40.0 148.1; Bruny Island=Bruny
- -43.3 147.3; Maria Island -42.63 148.08; Phillip Island -38.48 145.23; French Island -38.35 145.35; Lord Howe
- Island=Lord Howe -31.55 159.08; Stradbroke Island=North Stradbroke=Straddie -27.5 153.43; Moreton Island -27.15
- 153.4; Bribie Island=Bribie -27.0 153.13; Great Keppel Island -23.18 150.95; Hayman Island=Whitsundays=Whitsunday
- Islands=Hamilton Island=Daydream Island=Lindeman Island -20.2 148.95 .3; Dunk Island -17.95 146.15; Green Island
- (Queensland) -16.76 145.97; Thursday Island -10.58 142.22; Palm Island (Queensland) -18.73 146.6; Melville
- Island=Bathurst Island=Tiwi Islands -11.5 130.9; Groote Eylandt -14.0 136.6; Cockatoo Island -33.847 151.172 .005;
- Garden Island (Sydney)=Pinchgut=Fort Denison -33.86 151.225 .01; Goat Island -33.85 151.197 .005; Scotland Island
- -33.64 151.29 .01; Churchill Island -38.5 145.34; Sarah Island -42.39 145.45; Granite Island -35.565 138.63 .01;
- Peel Island (Queensland)=St Helena Island (Queensland) -27.45 153.3
+ Hunter River=Hunter Valley=the Hunter -32.5 151.0 .6; Parramatta River -33.83 151.1 .05; Georges River -34.0 151.0;
+ Nepean River -33.8 150.7; Shoalhaven River=Shoalhaven -34.9 150.5; Clarence River -29.5 152.8; Richmond River -28.9
+ 153.3; Tweed River -28.3 153.4; Macleay River -31.0 152.8; Manning River -31.9 152.4; Yarra River=the
+ Yarra=Yarra=Yarra Valley -37.75 145.3 .3; Barwon River -38.2 144.2; Goulburn River -36.8 145.3; Ovens River -36.5
+ 146.6; Campaspe=Loddon River -36.7 144.3; Maribyrnong River -37.75 144.87; Latrobe Valley -38.2 146.4; Torrens=River
+ Torrens -34.9 138.65; Onkaparinga -35.1 138.6; Derwent River=River Derwent (Tasmania)=Derwent Valley -42.7 147.0;
+ Tamar River=River Tamar (Tasmania)=Tamar Valley -41.25 146.95; Huon River=Huon Valley=the Huon -43.1 147.0; Gordon
+ River=Franklin River -42.5 145.8; South Esk -41.6 147.4; Brisbane River -27.5 152.9; Burdekin River -19.8 147.2;
+ Fitzroy River -23.3 150.5; Mary River -26.2 152.6; Burnett River -25.0 152.0; Daintree=Daintree River -16.25 145.35;
+ Katherine Gorge -14.3 132.45; Avon River (Western Australia)=Avon Valley -31.8 116.5; Ord River -15.8 128.7; Gascoyne
+ River -24.9 114.5; Blackwood River -34.1 115.5; Cooper Creek=Cooper's Creek -27.6 140.8; Riverina=the Riverina -34.8
+ 145.8 1; Wimmera=the Wimmera -36.5 142.2 .8; New England (Australia)=New England Tableland -30.2 151.6; Monaro=the
+ Monaro -36.5 149.0; Illawarra=the Illawarra -34.5 150.8; Southern Highlands -34.5 150.4; Bellarine=Bellarine Peninsula
+ -38.2 144.6; Fleurieu=Fleurieu Peninsula -35.5 138.5; Pilbara=the Pilbara -22.0 119.0 2; Goldfields (Western
+ Australia) -30.8 121.3 .6; Arnhem Land -13.0 134.5 1.5; Cape York=Cape York Peninsula -13.5 142.8 2.5; Gold Coast
+ beaches -28.0 153.43; Sunshine Coast -26.6 153.05 .3; Channel Country -25.5 141.5 1.5; Outback=the Outback -26.0 135.0
+ 6
+AU: island Flinders Island -40.0 148.1; Bruny Island=Bruny -43.3 147.3; Maria Island -42.63 148.08; Phillip Island
+ -38.48 145.23; French Island -38.35 145.35; Lord Howe Island=Lord Howe -31.55 159.08; Stradbroke Island=North
+ Stradbroke=Straddie -27.5 153.43; Moreton Island -27.15 153.4; Bribie Island=Bribie -27.0 153.13; Great Keppel Island
+ -23.18 150.95; Hayman Island=Whitsundays=Whitsunday Islands=Hamilton Island=Daydream Island=Lindeman Island -20.2
+ 148.95 .3; Dunk Island -17.95 146.15; Green Island (Queensland) -16.76 145.97; Thursday Island -10.58 142.22; Palm
+ Island (Queensland) -18.73 146.6; Melville Island=Bathurst Island=Tiwi Islands -11.5 130.9; Groote Eylandt -14.0
+ 136.6; Cockatoo Island -33.847 151.172 .005; Garden Island (Sydney)=Pinchgut=Fort Denison -33.86 151.225 .01; Goat
+ Island -33.85 151.197 .005; Scotland Island -33.64 151.29 .01; Churchill Island -38.5 145.34; Sarah Island -42.39
+ 145.45; Granite Island -35.565 138.63 .01; Peel Island (Queensland)=St Helena Island (Queensland) -27.45 153.3
 NF: island Norfolk Island (island) -29.03 167.95
 AU: mountain Mount Macedon -37.37 144.58; Mount Buffalo -36.77 146.8; Mount Buller -37.15 146.45; Mount Hotham
  -36.98 147.13; Mount Bogong -36.73 147.3; Mount Baw Baw -37.84 146.27; Mount Lofty=Adelaide Hills -35.0 138.75 .2;
@@ -260,13 +252,13 @@ AU: mountain Mount Macedon -37.37 144.58; Mount Buffalo -36.77 146.8; Mount Bull
  145.3; The Gap -33.843 151.28 .005; Watsons Bay -33.844 151.28 .01; Simpson Desert -25.0 137.0 1.5; Tanami=Gibson
  Desert -23.0 127.0 2
 AU: sea Botany Bay -33.98 151.2; Broken Bay=Pittwater -33.58 151.32; Jervis Bay -35.08 150.73; Twofold Bay -37.08
- 149.93; Bondi=Bondi Beach (beach)=Manly Beach=Coogee Beach=Bronte Beach -33.89 151.275 .02; Moreton Bay -27.3
- 153.25; Hervey Bay (bay) -25.1 152.9; Western Port=Westernport -38.38 145.3; Corio Bay -38.1 144.4; Apollo Bay (bay)
- -38.76 143.67; Spencer Gulf -34.0 137.0 1; Gulf St Vincent=St Vincent Gulf -35.0 138.1 .5; Encounter Bay -35.6
- 138.7; Great Australian Bight=the Bight -33.0 131.0 3; Storm Bay=D'Entrecasteaux Channel -43.2 147.4; Macquarie
- Harbour -42.3 145.4; Wineglass Bay=Freycinet=Coles Bay (bay)=Freycinet Peninsula -42.2 148.3; Shark Bay -25.5 113.5;
- King George Sound=Princess Royal Harbour -35.03 117.95; Geographe Bay -33.6 115.2; Exmouth Gulf=Ningaloo -22.2
- 114.2; Gulf of Carpentaria=the Gulf Country -14.0 139.0 3; Coral Sea -17.0 152.0 4; Darwin Harbour -12.5 130.8
+ 149.93; Bondi=Bondi Beach (beach)=Manly Beach=Coogee Beach=Bronte Beach -33.89 151.275 .02; Hervey Bay (bay) -25.1
+ 152.9; Western Port=Westernport -38.38 145.3; Corio Bay -38.1 144.4; Apollo Bay (bay) -38.76 143.67; Spencer Gulf
+ -34.0 137.0 1; Gulf St Vincent=St Vincent Gulf -35.0 138.1 .5; Encounter Bay -35.6 138.7; Great Australian Bight=the
+ Bight -33.0 131.0 3; Storm Bay=D'Entrecasteaux Channel -43.2 147.4; Macquarie Harbour -42.3 145.4; Wineglass
+ Bay=Freycinet=Coles Bay (bay)=Freycinet Peninsula -42.2 148.3; Shark Bay -25.5 113.5; King George Sound=Princess Royal
+ Harbour -35.03 117.95; Geographe Bay -33.6 115.2; Exmouth Gulf=Ningaloo -22.2 114.2; Gulf of Carpentaria=the Gulf
+ Country -14.0 139.0 3; Coral Sea -17.0 152.0 4; Darwin Harbour -12.5 130.8
 AU PG: sea Torres Strait -10.0 142.2
 NZ: lake Lake Wairarapa -41.2 175.25; Lake Rotomahana -38.26 176.44; Lake Tarawera -38.2 176.43; Lake Okataina
  -38.13 176.43; Blue Lake (Rotorua)=Tikitapu -38.2 176.33; Lake Hayes -44.98 168.81; Lake Ohau -44.23 169.85; Lake
@@ -276,28 +268,25 @@ NZ: lake Lake Wairarapa -41.2 175.25; Lake Rotomahana -38.26 176.44; Lake Tarawe
  Mahinerangi -45.85 169.95; Lake Rotoroa=Lake Rotoroa (Nelson) -41.87 172.63; Lake Dunstan -44.95 169.25; Lake
  Alexandrina (NZ) -43.93 170.45; Lake Heron -43.48 171.17; Lake Grassmere -41.73 174.15; Diamond Lake=Mirror Lakes
  -45.03 168.0
-NZ: river Avon (Christchurch)=River Avon (Christchurch)=Avon River=the Avon (Christchurch) -43.52 172.65 .05;
- Heathcote River=the Heathcote -43.56 172.68 .04; Taieri River=the Taieri=Taieri=Taieri Plain=Taieri Plains -45.6
- 170.2 .5; Leith=Water of Leith -45.86 170.52 .02; Kawarau River=Kawarau Gorge=the Kawarau -45.0 168.95; Shotover
- River=the Shotover=Skippers Canyon=Skippers -44.9 168.7; Arrow River -44.9 168.85; Mataura River=the Mataura -46.0
- 168.9; Oreti River -45.9 168.3; Aparima -46.1 168.0; Waiau River -45.9 167.6; Rangitata River=the Rangitata -43.8
- 171.3; Ashburton River -43.7 171.6; Opihi River -44.25 171.1; Hurunui River -42.8 172.6; Clarence River (NZ) -42.2
- 173.7; Wairau River=Wairau Valley=Wairau Plains -41.6 173.5; Motueka River=Motueka Valley -41.4 172.8; Buller
- River=Buller Gorge=the Buller -41.8 171.9 .5; Grey River=the Grey -42.4 171.4; Hokitika River -42.85 171.0; Haast
- River=Haast Pass -43.95 169.2; Hutt River=the Hutt=Hutt Valley -41.15 175.0; Manawatu River=Manawatu Gorge=Manawatū
- -40.35 175.5; Rangitikei River -39.8 175.8; Mokau River -38.7 174.9; Waipa River -38.0 175.2; Waihou River -37.4
- 175.6; Ohinemuri River=Karangahake Gorge -37.42 175.72; Wairoa River (NZ) -39.0 177.4; Ngaruroro=Tutaekuri -39.6
- 176.7; Tukituki River -39.9 176.7; Mohaka River -39.1 176.9; Waipaoa River -38.5 177.85; Motu River -38.0 177.6;
- Hokianga=Hokianga Harbour -35.5 173.4; Nevis Valley=Nevis -45.1 169.0; Maniototo=Maniototo Plain=the Maniototo -45.2
- 170.2 .4; Ida Valley -45.05 169.85; Strath Taieri -45.4 170.25; Mackenzie Country=the Mackenzie Country=Mackenzie
- Basin -44.2 170.3 .5; Canterbury Plains=the Plains (Canterbury) -43.8 171.8 .7; Catlins=the Catlins=Catlins River
- -46.5 169.4 .3; King Country=the King Country -38.7 175.2 .6; Urewera=Te Urewera=the Ureweras -38.6 177.0 .4; East
- Cape -37.7 178.5; East Coast (NZ)=East Coast Gisborne -38.2 178.0 .6; Wairarapa=the Wairarapa -41.0 175.6 .4;
- Coromandel Peninsula=the Coromandel -36.9 175.6 .4; Hauraki Plains -37.25 175.5; Heretaunga Plains -39.6 176.8;
- Banks Peninsula -43.75 172.95 .25; Otago Peninsula=the Peninsula (Otago) -45.85 170.65; Karitane coast -45.64
- 170.66; Kapiti Coast -40.9 175.05; Far North=Ninety Mile Beach=Northland peninsula -35.0 173.3 .5; West Coast
- (NZ)=the Coast -42.8 171.0 1.2; Fiordland -45.4 167.3 .8; Westland forest -43.4 170.0; Central Otago
- goldfields=Dunstan goldfields=Tuapeka goldfields -45.3 169.3 .6
+NZ: river Avon (Christchurch)=River Avon (Christchurch)=Avon River=the Avon (Christchurch) -43.52 172.65 .05; Heathcote
+ River=the Heathcote -43.56 172.68 .04; Leith=Water of Leith -45.86 170.52 .02; Kawarau River=Kawarau Gorge=the Kawarau
+ -45.0 168.95; Shotover River=the Shotover=Skippers Canyon=Skippers -44.9 168.7; Arrow River -44.9 168.85; Mataura
+ River=the Mataura -46.0 168.9; Oreti River -45.9 168.3; Aparima -46.1 168.0; Waiau River -45.9 167.6; Rangitata
+ River=the Rangitata -43.8 171.3; Ashburton River -43.7 171.6; Opihi River -44.25 171.1; Hurunui River -42.8 172.6;
+ Clarence River (NZ) -42.2 173.7; Wairau River=Wairau Valley=Wairau Plains -41.6 173.5; Motueka River=Motueka Valley
+ -41.4 172.8; Buller River=Buller Gorge=the Buller -41.8 171.9 .5; Grey River=the Grey -42.4 171.4; Hokitika River
+ -42.85 171.0; Haast River=Haast Pass -43.95 169.2; Hutt River=the Hutt=Hutt Valley -41.15 175.0; Manawatu
+ River=Manawatu Gorge=Manawatū -40.35 175.5; Rangitikei River -39.8 175.8; Mokau River -38.7 174.9; Waipa River -38.0
+ 175.2; Waihou River -37.4 175.6; Ohinemuri River=Karangahake Gorge -37.42 175.72; Wairoa River (NZ) -39.0 177.4;
+ Ngaruroro=Tutaekuri -39.6 176.7; Tukituki River -39.9 176.7; Mohaka River -39.1 176.9; Waipaoa River -38.5 177.85;
+ Motu River -38.0 177.6; Hokianga=Hokianga Harbour -35.5 173.4; Nevis Valley=Nevis -45.1 169.0; Maniototo=Maniototo
+ Plain=the Maniototo -45.2 170.2 .4; Ida Valley -45.05 169.85; Strath Taieri -45.4 170.25; Mackenzie Country=the
+ Mackenzie Country=Mackenzie Basin -44.2 170.3 .5; Canterbury Plains=the Plains (Canterbury) -43.8 171.8 .7;
+ Catlins=the Catlins=Catlins River -46.5 169.4 .3; Urewera=Te Urewera=the Ureweras -38.6 177.0 .4; East Coast (NZ)=East
+ Coast Gisborne -38.2 178.0 .6; Wairarapa=the Wairarapa -41.0 175.6 .4; Coromandel Peninsula=the Coromandel -36.9 175.6
+ .4; Heretaunga Plains -39.6 176.8; Otago Peninsula=the Peninsula (Otago) -45.85 170.65; Karitane coast -45.64 170.66;
+ Far North=Ninety Mile Beach=Northland peninsula -35.0 173.3 .5; West Coast (NZ)=the Coast -42.8 171.0 1.2; Westland
+ forest -43.4 170.0; Central Otago goldfields=Dunstan goldfields=Tuapeka goldfields -45.3 169.3 .6
 NZ: island Stewart Island (island) -47.0 168.0 .3; Waiheke=Waiheke Island -36.8 175.1; Great Barrier Island=Great
  Barrier -36.2 175.4; Little Barrier Island -36.2 175.08; Kawau=Kawau Island -36.42 174.85; Rangitoto=Rangitoto
  Island -36.79 174.86; Motutapu -36.77 174.92; Motuihe -36.81 174.94; Kapiti Island=Kapiti -40.86 174.91; Matiu Somes
@@ -328,12 +317,11 @@ NZ: mountain Rangitoto volcano -36.786 174.86; Mount Hutt -43.47 171.53; Mount P
  Cape Egmont -39.28 173.75; Cape Foulwind -41.75 171.46; Taiaroa Head=Taiaroa Heads=Otago Heads=the Heads -45.775
  170.73 .03; Pencarrow=Pencarrow Head -41.36 174.85; Volcanic Plateau=Desert Road=National Park (plateau) -39.2 175.6
  .4
-NZ: sea Bay of Islands -35.2 174.15 .2; Hawke Bay=Hawke's Bay (bay) -39.3 177.4 .4; Bay of Plenty (bay) -37.6 177.0
- .6; Poverty Bay -38.7 177.95; Golden Bay=Massacre Bay -40.7 172.8; Tasman Bay -40.95 173.2; Manukau Harbour -37.0
- 174.7; Waitemata Harbour=Waitemata=the Waitemata -36.83 174.75; Kaipara Harbour=Kaipara -36.4 174.3; Whangarei
- Harbour -35.8 174.45; Raglan Harbour -37.8 174.9; Kawhia Harbour=Kawhia -38.08 174.85; Wellington Harbour=Port
- Nicholson -41.27 174.85; Lyttelton Harbour -43.61 172.75; Akaroa Harbour -43.82 172.93; Pegasus Bay -43.3 172.9;
- Caroline Bay -44.388 171.25 .01; St Clair beach=St. Clair Beach=St Kilda Beach -45.913 170.495 .01; Paterson
+NZ: sea Hawke Bay=Hawke's Bay (bay) -39.3 177.4 .4; Bay of Plenty (bay) -37.6 177.0 .6; Tasman Bay -40.95 173.2;
+ Manukau Harbour -37.0 174.7; Waitemata Harbour=Waitemata=the Waitemata -36.83 174.75; Kaipara Harbour=Kaipara -36.4
+ 174.3; Whangarei Harbour -35.8 174.45; Raglan Harbour -37.8 174.9; Kawhia Harbour=Kawhia -38.08 174.85; Wellington
+ Harbour=Port Nicholson -41.27 174.85; Lyttelton Harbour -43.61 172.75; Akaroa Harbour -43.82 172.93; Pegasus Bay -43.3
+ 172.9; Caroline Bay -44.388 171.25 .01; St Clair beach=St. Clair Beach=St Kilda Beach -45.913 170.495 .01; Paterson
  Inlet=Halfmoon Bay -46.93 168.1; Jackson Bay=Jacksons Bay -44.0 168.6; Dusky Sound=Preservation Inlet -45.75 166.8;
  Queen Charlotte Sound (NZ) -41.15 174.2; Tory Channel -41.2 174.3; Cloudy Bay -41.45 174.1; Blueskin Bay=Blueskin
  -45.72 170.6; Aramoana=Aramoana Spit=the Spit=the Mole -45.78 170.71 .02; Hoopers Inlet=Papanui Inlet -45.86 170.67;
@@ -360,9 +348,9 @@ ZA: mountain Devil's Peak=Lion's Head=Signal Hill (Cape Town)=Lions Head -33.945
  Bushveld=the Bushveld=Lowveld=the Lowveld=Highveld=the Highveld -25.0 29.5 1.5; Kruger National Park=Kruger Park -24.0
  31.5 1.2; Garden Route -34.0 23.0 .6; Overberg -34.3 19.8; Boland -33.8 19.2; Sandveld=Namaqualand=Little Namaqualand
  -30.5 18.0 1; Griqualand West=Griqualand East=Griqualand -28.7 23.7 .9; Bechuanaland=British Bechuanaland -26.5 24.5
- 1; Zululand -28.3 31.5 .8; Pondoland=Wild Coast -31.3 29.4 .6; Transkei -31.7 28.3 .9; Ciskei=Kaffraria=British
- Kaffraria=Border region -32.8 27.2 .6; Robben Island -33.806 18.366 .02; Seal Island -34.137 18.583 .01; Valley of a
- Thousand Hills -29.7 30.7; Meiringspoort=Cango Caves -33.39 22.21; Houw Hoek=Franschhoek Pass -34.2 19.15
+ 1; Pondoland=Wild Coast -31.3 29.4 .6; Ciskei=Kaffraria=British Kaffraria=Border region -32.8 27.2 .6; Robben Island
+ -33.806 18.366 .02; Seal Island -34.137 18.583 .01; Valley of a Thousand Hills -29.7 30.7; Meiringspoort=Cango Caves
+ -33.39 22.21; Houw Hoek=Franschhoek Pass -34.2 19.15
 LS: mountain Basutoland=Drakensberg foothills -29.5 28.3 .8
 BW ZA NA: mountain Kalahari=Kalahari Desert -23.5 22.5 3
 SZ: mountain Swaziland hills=Swazieland -26.5 31.4
@@ -454,11 +442,10 @@ CN: island Hainan Island 19.2 109.7 .8; Huangpu=Whangpoo=the Bund 31.23 121.49 .
 HK: island Hong Kong Island 22.26 114.19 .06; Lantau=Lantau Island 22.26 113.95; Victoria Peak=the Peak 22.275 114.145
  .01; Kowloon Peninsula 22.32 114.17 .04
 MN CN: island Mongolia steppe=Gobi=Gobi Desert 43.0 105.0 4
-PH: island Luzon 16.0 121.0 2; Mindanao 7.7 125.0 1.6; Corregidor=Bataan 14.5 120.5
-ID: island Java=Jawa=Djawa -7.3 110.0 3; Celebes=Sulawesi -2.0 121.0 3; Bali=Bali Island -8.4 115.15; Lombok -8.6
- 116.3; Moluccas=Maluku=Spice Islands -3.5 128.5 3; Ambon (island)=Ambon Island -3.65 128.2; Timor -9.0 125.0 1.2;
- Lake Toba=Toba 2.6 98.9; Bromo=Mount Bromo=Semeru -7.94 112.95; Preanger=Priangan -7.2 107.6; Deli=Deli (region) 3.7
- 98.7
+PH: island Corregidor=Bataan 14.5 120.5
+ID: island Java=Jawa=Djawa -7.3 110.0 3; Bali=Bali Island -8.4 115.15; Lombok -8.6 116.3; Moluccas=Maluku=Spice Islands
+ -3.5 128.5 3; Ambon (island)=Ambon Island -3.65 128.2; Timor -9.0 125.0 1.2; Lake Toba=Toba 2.6 98.9; Bromo=Mount
+ Bromo=Semeru -7.94 112.95; Preanger=Priangan -7.2 107.6; Deli=Deli (region) 3.7 98.7
 ID MY: island Sumatra=Sumatera 0.0 101.5 5; Strait of Malacca=Straits of Malacca=Malacca Strait 3.0 101.0 2.5
 ID MY PH: island Borneo=Kalimantan 1.0 114.0 4
 MY: island Penang Island=Pulau Pinang=Prince of Wales Island 5.38 100.25; Penang Hill 5.42 100.27 .02; Langkawi 6.35

@@ -89,10 +89,10 @@ AT: mountain Schneeberg (Austria) 47.77 15.8; Rax=Raxalpe 47.7 15.7; Semmering=S
 AT IT: mountain Pustertal=Val Pusteria 46.78 12.0 .4
 IT: mountain Vinschgau=Val Venosta 46.65 10.6 .3
 CH: lake Lake Thun=Thunersee 46.7 7.7; Lake Brienz=Brienzersee 46.73 7.97; Lake Zug=Zugersee 47.1 8.48; Lake
- Neuchâtel=Neuenburgersee=Lac de Neuchâtel 46.9 6.85; Lake Biel=Bielersee=Lac de Bienne 47.08 7.17; Walensee 47.12
- 9.2; Sempachersee 47.15 8.15; Hallwilersee 47.28 8.22; Greifensee (lake) 47.35 8.68; Murtensee=Lac de Morat 46.93
- 7.08; Oeschinensee 46.5 7.73; Silsersee=Lake Sils 46.42 9.73; Aare=Aar 47.0 7.6 .7; Reuss 47.1 8.4; Limmat 47.4 8.4;
- Untersee 47.68 9.0; St. Petersinsel=St Peter's Island 47.07 7.14
+ Neuchâtel=Neuenburgersee=Lac de Neuchâtel 46.9 6.85; Lake Biel=Bielersee=Lac de Bienne 47.08 7.17; Walensee 47.12 9.2;
+ Sempachersee 47.15 8.15; Hallwilersee 47.28 8.22; Greifensee (lake) 47.35 8.68; Murtensee=Lac de Morat 46.93 7.08;
+ Oeschinensee 46.5 7.73; Silsersee=Lake Sils 46.42 9.73; Aare=Aar 47.0 7.6 .7; Limmat 47.4 8.4; Untersee 47.68 9.0; St.
+ Petersinsel=St Peter's Island 47.07 7.14
 CH IT: lake Lake Lugano=Lago di Lugano=Luganersee 45.98 9.0
 CH: mountain Pilatus=Mount Pilatus 46.98 8.25; Titlis 46.77 8.44; Säntis 47.25 9.34; Mönch 46.56 7.99; Monte
  Rosa=Dufourspitze 45.94 7.87; Weisshorn 46.1 7.72; Piz Bernina=Bernina 46.38 9.9; Piz Palü 46.38 9.96; Schilthorn
@@ -284,8 +284,8 @@ RS: island Zlatibor 43.7 19.7; Nišava 43.2 22.3; Timok 44.1 22.4; Avala 44.69 2
  20.7; Kopaonik 43.27 20.8; Lim 43.2 19.7; Fruška Gora 45.15 19.7; Srem=Srijem=Szerém=Szerémség=Syrmien 45.1 19.5;
  Sandžak=Sandjak 43.2 20.0
 XK: island Kosovo Polje=Kosovo Field 42.65 21.05
-BA: island Bosna 44.6 18.2; Vrbas (river) 44.5 17.2; Bjelašnica 43.7 18.25; Petrova Gora=Kozara 45.0 16.9; Jahorina
- 43.73 18.57; Sutjeska 43.3 18.65; Romanija 43.9 18.7
+BA: island Vrbas (river) 44.5 17.2; Bjelašnica 43.7 18.25; Petrova Gora=Kozara 45.0 16.9; Jahorina 43.73 18.57;
+ Sutjeska 43.3 18.65; Romanija 43.9 18.7
 RS: river Velika Morava=Morava (Serbia) 44.2 21.1 .7
 ME: island Tara 43.1 19.2; Durmitor 43.13 19.03; Lovćen 42.4 18.82; Skadar Lake=Lake Skadar=Skutarisee=Skadarsko
  jezero=Liqeni i Shkodrës 42.2 19.3

@@ -8,25 +8,24 @@ NZ: village Waikouaiti -45.6 170.67; Mosgiel -45.88 170.35; Kaka Point -46.38 16
  175.03; Featherston=Featherston Camp=Featherston Military Camp -41.12 175.33; Purakaunui=Purakanui -45.74 170.6;
  Warrington -45.72 170.59; Seacliff -45.68 170.62; Karitane -45.64 170.66; Evansdale -45.72 170.56; Hampden -45.33
  170.82; Moeraki -45.36 170.85; Herbert -45.22 170.78; Allanton -45.92 170.27; Berwick -45.98 170.1; Henley -45.98
- 170.17; Brighton -45.95 170.33; Taieri Mouth -46.06 170.2; Waihola -46.03 170.1; Lawrence -45.91 169.69; Omakau
- -45.09 169.6; Ophir -45.11 169.6; St Bathans=Saint Bathans -44.87 169.81; Naseby -45.03 170.15; Middlemarch -45.51
- 170.12; Hyde -45.3 170.25; Macraes Flat=Macraes -45.38 170.43; Dunback -45.39 170.63; Kurow -44.73 170.47; Duntroon
- -44.86 170.68; Ngapara -44.95 170.75; Owaka -46.45 169.66; Clinton -46.2 169.38; Tapanui -45.95 169.27; Heriot
- -45.84 169.27; Lumsden -45.74 168.44; Mossburn -45.67 168.23; Riversdale -45.9 168.74; Tokanui -46.57 168.95;
- Fortrose -46.57 168.8; Curio Bay -46.66 169.1; Orepuki -46.28 167.73; Nightcaps -45.97 168.03; Glenorchy -44.85
- 168.39; Makarora -44.23 169.23; Haast -43.88 169.04; Okarito -43.22 170.16; Whataroa -43.26 170.36; Hari Hari -43.15
- 170.55; Ross -42.9 170.81; Kumara -42.63 171.18; Blackball -42.36 171.41; Runanga -42.4 171.25; Denniston -41.74
- 171.8; Karamea -41.25 172.11; Granity -41.63 171.86; Otira -42.83 171.56; Jacksons -42.75 171.51; Cass -43.03
- 171.76; Springfield -43.34 171.93; Little River -43.77 172.79; Diamond Harbour -43.63 172.73; Peel Forest -43.9
- 171.26; Mount Somers -43.71 171.4; Glenavy -44.92 171.1; Albury -44.23 170.88; Cave -44.31 170.95; Waipara -43.06
- 172.76; Cheviot -42.81 173.27; Canvastown -41.29 173.66; Collingwood -40.68 172.68; Kaiteriteri -41.04 173.02;
- Greytown -41.08 175.46; Martinborough -41.22 175.46; Cross Creek -41.16 175.2; Eketahuna -40.65 175.7; Pongaroa
- -40.54 176.18; Apiti -39.97 175.87; Mangaweka -39.81 175.79; Ohakune -39.42 175.4; Raetihi -39.43 175.28; Raurimu
- -39.12 175.4; Waiouru Camp -39.48 175.67; Pipiriki -39.48 175.05; Parihaka -39.29 173.84; Whangamomona -39.14
- 174.74; Te Araroa -37.63 178.37; Tuai -38.81 177.15; Ruatahuna -38.63 176.96; Te Aroha -37.54 175.71; Waikino -37.41
- 175.77; Whiritoa -37.28 175.9; Hahei -36.84 175.8; Puhoi -36.51 174.66; Waiwera -36.54 174.71; Piha -36.95 174.47;
- Kohukohu -35.36 173.54; Waitangi Treaty Grounds -35.27 174.08; Mangonui -34.99 173.53; Pukenui -34.81 173.12; Oban
- -46.9 168.13; Scott's Ferry -40.23 175.25; Cape Runaway -37.55 178.0
+ 170.17; Brighton -45.95 170.33; Taieri Mouth -46.06 170.2; Waihola -46.03 170.1; Lawrence -45.91 169.69; Omakau -45.09
+ 169.6; Ophir -45.11 169.6; St Bathans=Saint Bathans -44.87 169.81; Naseby -45.03 170.15; Middlemarch -45.51 170.12;
+ Hyde -45.3 170.25; Macraes Flat=Macraes -45.38 170.43; Dunback -45.39 170.63; Kurow -44.73 170.47; Duntroon -44.86
+ 170.68; Ngapara -44.95 170.75; Owaka -46.45 169.66; Clinton -46.2 169.38; Tapanui -45.95 169.27; Heriot -45.84 169.27;
+ Lumsden -45.74 168.44; Mossburn -45.67 168.23; Riversdale -45.9 168.74; Tokanui -46.57 168.95; Fortrose -46.57 168.8;
+ Curio Bay -46.66 169.1; Orepuki -46.28 167.73; Nightcaps -45.97 168.03; Glenorchy -44.85 168.39; Makarora -44.23
+ 169.23; Haast -43.88 169.04; Okarito -43.22 170.16; Whataroa -43.26 170.36; Hari Hari -43.15 170.55; Ross -42.9
+ 170.81; Kumara -42.63 171.18; Blackball -42.36 171.41; Runanga -42.4 171.25; Denniston -41.74 171.8; Karamea -41.25
+ 172.11; Granity -41.63 171.86; Otira -42.83 171.56; Jacksons -42.75 171.51; Cass -43.03 171.76; Springfield -43.34
+ 171.93; Little River -43.77 172.79; Diamond Harbour -43.63 172.73; Peel Forest -43.9 171.26; Glenavy -44.92 171.1;
+ Albury -44.23 170.88; Cave -44.31 170.95; Waipara -43.06 172.76; Cheviot -42.81 173.27; Canvastown -41.29 173.66;
+ Collingwood -40.68 172.68; Kaiteriteri -41.04 173.02; Greytown -41.08 175.46; Martinborough -41.22 175.46; Cross Creek
+ -41.16 175.2; Eketahuna -40.65 175.7; Pongaroa -40.54 176.18; Apiti -39.97 175.87; Mangaweka -39.81 175.79; Ohakune
+ -39.42 175.4; Raetihi -39.43 175.28; Raurimu -39.12 175.4; Waiouru Camp -39.48 175.67; Pipiriki -39.48 175.05;
+ Parihaka -39.29 173.84; Whangamomona -39.14 174.74; Te Araroa -37.63 178.37; Tuai -38.81 177.15; Ruatahuna -38.63
+ 176.96; Te Aroha -37.54 175.71; Waikino -37.41 175.77; Whiritoa -37.28 175.9; Hahei -36.84 175.8; Puhoi -36.51 174.66;
+ Waiwera -36.54 174.71; Piha -36.95 174.47; Kohukohu -35.36 173.54; Waitangi Treaty Grounds -35.27 174.08; Mangonui
+ -34.99 173.53; Pukenui -34.81 173.12; Oban -46.9 168.13; Scott's Ferry -40.23 175.25; Cape Runaway -37.55 178.0
 AU: village Bonegilla camp=Bonegilla Migrant Camp -36.14 147.0; Walhalla -37.94 146.45; Sovereign Hill -37.58
  143.87; Hill End -33.03 149.42; Tarcoola -30.71 134.57; Farina -30.07 138.27; Broad Arrow -30.45 121.33; Wittenoom
  -22.24 118.34; Gundagai goldfields -35.07 148.1; Woomera -31.2 136.83; Villawood Hostel -33.88 150.98; Greta
@@ -71,10 +70,10 @@ NO: village Grini 59.95 10.6; Finse 60.6 7.5; Stiklestad 63.8 11.56; Os=Os i Hor
  8.44; Bykle 59.35 7.34; Vågå 61.88 9.1; Oppdal fjell 62.6 9.7; Brevik fjord 59.05 9.7; Hankø bad 59.2 10.78;
  Hammerfest ruins 70.66 23.68; Falstad 63.69 11.04; Berg interneringsleir 59.29 10.42; Riksgränsen 68.43 18.13
 SJ: village Ny-Ålesund 78.92 11.93; Barentsburg 78.06 14.22
-SE: village Grisslehamn 60.1 18.8; Sandhamn 59.29 18.92; Marstrand 57.89 11.59; Brantevik 55.52 14.35;
- Skanör=Falsterbo=Skanör-Falsterbo 55.4 12.85; Dalarö samhälle 59.13 18.4; Furusund 59.66 18.91; Leksand church 60.73
- 15.0; Storlien 63.32 12.1; Abisko 68.35 18.83; Jokkmokk market 66.6 19.83; Visby ringmur 57.64 18.3; Ljugarn 57.32
- 18.71; Böda 57.25 17.06; Växjö domkyrka 56.88 14.81; Vadstena kloster 58.45 14.89
+SE: village Grisslehamn 60.1 18.8; Marstrand 57.89 11.59; Brantevik 55.52 14.35; Skanör=Falsterbo=Skanör-Falsterbo 55.4
+ 12.85; Dalarö samhälle 59.13 18.4; Furusund 59.66 18.91; Leksand church 60.73 15.0; Storlien 63.32 12.1; Abisko 68.35
+ 18.83; Jokkmokk market 66.6 19.83; Visby ringmur 57.64 18.3; Ljugarn 57.32 18.71; Böda 57.25 17.06; Växjö domkyrka
+ 56.88 14.81; Vadstena kloster 58.45 14.89
 FI: village Aulanko 61.02 24.46; Suovanlahti=Suovanlahden 63.0 26.4; Valamo=Uusi Valamo=New Valamo 62.56 28.77; Runni
  63.6 26.9; Hiidenvesi 60.35 24.2; Fiskars=Fiskari 60.13 23.54; Billnäs 60.08 23.5; Nuutajärvi 61.02 23.4; Vaasan
  saaristo 63.2 21.3 .3; Hamina garrison 60.57 27.2; Porlammi 60.7 26.05; Savossa=Savon 62.3 27.8 .9
@@ -105,12 +104,12 @@ LV: village Mazirbe 57.68 22.32; Tūja 57.5 24.38; Salaspils camp=Kurtenhof 56.8
  25.15; Rubene=Papendorf 57.46 25.25; Trikāta=Trikaten 57.54 25.71; Straupe=Roop 57.35 24.95; Krimulda=Cremon=Kremon
  57.17 24.83; Kazdanga=Katzdangen 56.73 21.74; Dundaga=Dondangen 57.5 22.35; Mangaļsala 57.06 24.04
 PL: village Rozewie=Rixhöft 54.83 18.34; Dębki 54.83 18.07; Ciechocinek tężnie 52.88 18.79; Żegiestów 49.37 20.79;
- Iwonicz 49.57 21.79; Ojców 50.21 19.83; Żelazowa Wola 52.26 20.32; Arkadia 52.08 20.1; Wilczy
- Szaniec=Wolfsschanze=Wolf's Lair 54.08 21.49; Święta Lipka=Heiligelinde 54.03 21.22; Nikiszki 53.5 21.6; Bóbrka 49.6
- 21.7; Oświęcim camp=Auschwitz-Birkenau=Birkenau 50.03 19.18; Treblinka 52.63 22.05; Sobibór=Sobibor 51.45 23.6;
- Stutthof camp=Stutthof 54.33 19.15; Gross-Rosen=Rogoźnica 51.0 16.28; Palmiry 52.35 20.75; Ossów=Radzymin
- battlefield 52.3 21.2; Grunwald field=Tannenberg 53.48 20.1; Dęblin lotnisko 51.55 21.89; Wysowa 49.43 21.17;
- Cadinen=Kadyny 54.3 19.49; Steinort=Sztynort 54.13 21.68
+ Iwonicz 49.57 21.79; Żelazowa Wola 52.26 20.32; Arkadia 52.08 20.1; Wilczy Szaniec=Wolfsschanze=Wolf's Lair 54.08
+ 21.49; Święta Lipka=Heiligelinde 54.03 21.22; Nikiszki 53.5 21.6; Bóbrka 49.6 21.7; Oświęcim
+ camp=Auschwitz-Birkenau=Birkenau 50.03 19.18; Treblinka 52.63 22.05; Sobibór=Sobibor 51.45 23.6; Stutthof
+ camp=Stutthof 54.33 19.15; Gross-Rosen=Rogoźnica 51.0 16.28; Palmiry 52.35 20.75; Ossów=Radzymin battlefield 52.3
+ 21.2; Grunwald field=Tannenberg 53.48 20.1; Dęblin lotnisko 51.55 21.89; Wysowa 49.43 21.17; Cadinen=Kadyny 54.3
+ 19.49; Steinort=Sztynort 54.13 21.68
 DE: village Dachau camp=KZ Dachau 48.27 11.47; Bergen-Belsen=Belsen 52.76 9.91; Buchenwald 51.02 11.25; Ravensbrück
  53.19 13.17; Colditz castle=Oflag IV-C 51.13 12.81; Peenemünde 54.14 13.77; Büsum strand 54.13 8.86; Neuschwanstein
  47.557 10.75; Oberammergau play 47.6 11.07; Obersalzberg 47.63 13.04; Wies=Wieskirche 47.68 10.9; Bastei=Rathen 50.96
