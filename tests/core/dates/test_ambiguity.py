@@ -198,6 +198,11 @@ WITHOUT_A_DATE = [
     ("1900-1910s", "decade", ()),
     ("1938 to before 1939", "not later than 1938", ("1938", "[..1938]")),
     ("before 1938/..", "not later than 1937", ("[..1937]",)),
+    ("before 1.1.0001", "outside the years 1 to 9999", ()),
+    ("the day after 31.12.9999", "outside the years 1 to 9999", ()),
+    ("4.6.0000 w/e", "outside the years 1 to 9999", ()),
+    ("0-1X", "Something here is no date", ()),
+    ("the war, enne küüditamist", "Which war", ("1914-07/1918-11",)),
 ]
 
 

@@ -16,7 +16,6 @@ Year: 1946-24.
 
 import re
 from collections.abc import Sequence
-from contextlib import suppress
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
@@ -623,9 +622,7 @@ def _by_other_wars(expression: Expression, context: DateContext) -> tuple[str, .
     after the war”)."""
     if not any(date.span for date in expression.leaves()):
         return ()
-    picks = range(0)
-    with suppress(NoSuchDate):
-        picks = range(1, expression.choices(context))
+    picks = range(1, expression.choices(context))
     return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
 
 

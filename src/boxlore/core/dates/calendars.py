@@ -6,6 +6,7 @@ Day numbers are Rata Die (1 is 1 January of year 1, Gregorian), after E. Reingol
 
 from datetime import date
 
+from boxlore.core.dates.context import NoSuchDate
 from boxlore.core.dates.edtf_values import Day, month_length
 
 MEAN_YEAR = 365.2425
@@ -19,8 +20,13 @@ def to_number(year: int, month: int, day: int) -> int:
     return number + sum(month_length(year, earlier) for earlier in range(1, month)) + day
 
 
+_LAST_NUMBER = date.max.toordinal()
+
+
 def from_number(number: int) -> Day:
-    """The proleptic Gregorian day of a Rata Die in years 1 to 9999."""
+    """The proleptic Gregorian day of a Rata Die in years 1 to 9999. Raises NoSuchDate for one of other years."""
+    if not 1 <= number <= _LAST_NUMBER:
+        raise NoSuchDate("That is outside the years 1 to 9999. When was it?")
     day = date.fromordinal(number)
     return Day(day.year, day.month, day.day)
 

@@ -86,7 +86,10 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return f"{year}-{date.grouping}"
     if date.of_season:
         _ask_unless_in_season(date, year, context)
-    return _plain(date, year)
+    text = _plain(date, year)
+    if not text:
+        raise NoSuchDate("Something here is no date. When was it?")  # “0” beside one
+    return text
 
 
 def _ask_unless_in_season(date: Partial, year: str, context: DateContext) -> None:
@@ -492,5 +495,8 @@ def choices_of(date: Partial, context: DateContext) -> int:
     if date.day_behind and not date.year:
         return 2
     if date.feast and not (date.day or date.part_of_decade or date.years):
-        return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
+        try:
+            return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
+        except NoSuchDate:
+            return 1  # that itself is asked
     return 2 if _may_begin_before(date, context) else 1
