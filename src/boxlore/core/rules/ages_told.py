@@ -3,7 +3,8 @@
 Derived: an age in whole years is the time from birth to picture, give or take a year for the birthday; “about” allows
 two years more (common practice, no source). The age is taken to be that of the person named last before it in the
 same sentence, else of the only person in the picture; if there are several, nothing is said, nor where anything else
-stands between (“the dog was five years old”, “my brother Jack, aged five”), or an age is denied or compared.
+stands between (“the dog was five years old”, “my brother Jack, aged five”, “in her 5 year old coat”), or an age is
+denied or compared. An age in months, weeks or days is not read.
 
     age    = [about] ("age" / "aged" / "at age" / "at the age of") [about] number
            / "look" ["s" / "ed" / "ing"] about number
@@ -41,8 +42,10 @@ _AGE = re.compile(
     + _NUMBER.format("looks")
     + r"|"
     + _NUMBER.format("before")
-    + r"[ -](?:years?[ -]old|year-old|years? of age))\b(?! years? (?:older|younger))"
+    + r"[ -](?:years?[ -]old|year-old|years? of age))\b(?! years? (?:older|younger)| (?:months?|weeks?|days?|hours?)\b)"
 )
+_OF_A_THING = re.compile(r"\b(?:in|on|at) (?:an?|the|this|that|his|her) $")
+"""Words right before an age that is of a thing: “in a 100 years old house”."""
 _PLAIN = frozenset(
     "a about all already always and around as at be been but could even for had has have he her here him his i in is "
     "just looks looked may me might must of on only perhaps photo photograph picture she still taken that the then "
@@ -98,6 +101,8 @@ def _ages(words: str) -> Iterator[AgeTold]:
 def _whose(view: StatementView, age: AgeTold, registered: list[Person]) -> Person | None:
     """The person whose age it is (see the top of the file); None if that is not clear."""
     before = re.split(r"[.;!?]", fold(view.words)[: age.at])[-1]
+    if _OF_A_THING.search(before):
+        return None
     named = [
         (match.end(), person)
         for person in registered
