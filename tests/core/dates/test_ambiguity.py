@@ -202,6 +202,7 @@ WITHOUT_A_DATE = [
     ("the day after 31.12.9999", "outside the years 1 to 9999", ()),
     ("4.6.0000 w/e", "outside the years 1 to 9999", ()),
     ("0-1X", "Something here is no date", ()),
+    ("summer 1948 (", "is summer 1948 meant", ("1948-22",)),
     ("the war, enne küüditamist", "Which war", ("1914-07/1918-11",)),
 ]
 

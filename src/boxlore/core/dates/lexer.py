@@ -293,7 +293,7 @@ def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Nod
 
 def _is_doubt(pieces: list[Piece], at: int, root: Node) -> bool:
     """Whether words of doubt begin at a piece."""
-    entry = _longest(root, pieces, at) if at < len(pieces) else None
+    entry = _longest(root, pieces, at)
     return entry is not None and any(sense.kind == "doubt" for sense in entry[0])
 
 
@@ -456,12 +456,12 @@ def _may_be_number(senses: Senses, piece: str) -> bool:
 
 
 def _longest(root: Node, pieces: list[Piece], at: int) -> tuple[Senses, int] | None:
-    """The senses of the longest entry that begins here, and the piece after it. Full stops within may be told or
-    not."""
-    node = root.following.get(pieces[at][0])
+    """The senses of the longest entry that begins here, and the piece after it; None also behind the last piece. Full
+    stops within may be told or not."""
+    count = len(pieces)
+    node = root.following.get(pieces[at][0]) if at < count else None
     best: tuple[Senses, int] | None = None
     at += 1
-    count = len(pieces)
     while node is not None:
         if node.senses:
             best = (node.senses, at)
