@@ -55,6 +55,8 @@ def test_in_a_collection_its_day_order_holds(run, tmp_path) -> None:  # type: ig
 
 LEANING = [  # options, words, what is answered of the family's dates (reckoned by hand)
     (["--narrator", "Leida Tamm"], "when I was six", "[1926-03-04..1927-03-03]"),
+    (["--narrator", "Leida Tamm"], "JUN 47", "1947-06: 1947 June, 1947-06-01 to 1947-06-30\n"),
+    ([], "JUN 47", "1947-06: 1947 June, 1947-06-01 to 1947-06-30 (ask"),
     ([], "when I was six", "no date: When were you born?"),
     (["--item", "TRA-0001"], "on her 21st", "1931"),
     ([], "on her 21st", "no date: Who was that"),

@@ -60,6 +60,15 @@ KNOWN = KnownDates(
 )
 FAMILY = [
     ("when Ruth was five", "1935~"),
+    ("Christmas the year of the wedding", "1952-12-25"),
+    ("Easter in the year Joe came home", "1946-04-21"),
+    ("Christmas the year of the flood", None),
+    ("two Christmases before the wedding", None),
+    ("the second Christmas after the wedding", "1953-12-25"),
+    ("two Christmases before Ruth", None),
+    ("two Christmases before 1938", None),
+    ("Aunt Aino aged 5 years and 6 months", "[1925-11-01..1925-12-30]"),
+    ("Aunt Aino, 2 yrs 3 mths", "[1922-08-01..1922-09-29]"),
     ("when Ruth was 5", "1935~"),
     ("when Ruth was about twenty-one", "1951~"),
     ("when Aunt Aino was ten", "[1930-05..1931-05]"),
@@ -116,6 +125,7 @@ TWO_LIVES = KnownDates(
     pictured=MappingProxyType({"Ruth": "1932-03-04"}),
 )
 WHOSE_AGE = [
+    ("16 yrs old", "[1948-03-04..1949-03-03]"),
     ("in her thirties", "1962/1972"),
     ("in her early thirties", "1962~/1966~"),
     ("Ruth's first birthday", "1933-03-04"),
@@ -181,6 +191,8 @@ WHOSE_AGE = [
     ("Bob's first Christmas", "[1931-12-25,1932-12-25]"),
 ]
 ASKED_AGES = [
+    ("Bob, 7 yrs, with Ruth", "meant", ("1938/1939",)),
+    ("the house, 16 years old", None, ()),
     ("Ruth at seven", "a time of day", ("[1939-03-04..1940-03-03]",)),
     ("Ruth at no 18", None, ()),
     ("Ruth was early ten", None, ()),
@@ -220,6 +232,24 @@ def test_a_name_that_is_a_word_of_another_language_is_a_name(words: str) -> None
     reading = read(words, PhraseSettings(), TWO_LIVES)
     assert reading.edtf is None
     assert reading.ask and reading.ask.endswith("born?")
+
+
+AUGUST = KnownDates(births=MappingProxyType({"august": "1902-09-03"}))
+NAMED_AS_A_MONTH = [
+    ("August 1938 in the garden", "August 1938", ("1938-08",)),
+    ("the picnic, 12 August", "which year", ("XXXX-08-12",)),
+    ("August, 12", "1914", ("[1914-09-03..1915-09-02]",)),
+]
+
+
+@every_row(("words", "ask", "choices"), NAMED_AS_A_MONTH)
+def test_a_name_that_is_a_month_is_one_beside_a_year_or_behind_a_day(
+    words: str, ask: str, choices: tuple[str, ...]
+) -> None:
+    """August is a given name of the family (common practice, no source)."""
+    reading = read(words, PhraseSettings(), AUGUST)
+    assert (reading.edtf, reading.alternatives) == (None, choices)
+    assert ask in str(reading.ask)
 
 
 I_WAS_SIX = (

@@ -84,7 +84,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             return None
     if (
         not numbers
-        or not all(0 < value <= 120 for value, _ in numbers)
+        or not all(0 < value <= (MOST_MONTHS if units == ["month"] else MOST_YEARS) for value, _ in numbers)
         or len(lives) > 1
         or (unknown and (lives or "i" in kinds))
     ):
@@ -102,6 +102,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     if units:
         reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(lives))
     else:
+        if unknown:
+            kinds.discard("old")  # “the house, 16 years old”
         reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(lives), len(numbers))
     if parts and reckon is in_years and len(parts) == 1:
         reckon = _in_part_of_years(parts[0])  # “in her early twenties”
@@ -122,6 +124,34 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     if may_be_a_clock:
         raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
     return told
+
+
+MOST_YEARS, MOST_MONTHS = 120, 1440
+
+
+def in_months(tokens: list[Token]) -> list[Token]:
+    """The tokens with an age of years and months as one of months: “2 years and 3 months”."""
+    for at in range(len(tokens) - 3):
+        behind = at + 2 + bool(tokens[at + 2].kinds & _JOINED)
+        run = [*tokens[at : at + 2], *tokens[behind : behind + 2]]
+        counts = [_count(token) for token in run[::2]]
+        if len(run) == _YEARS_AND_MONTHS and all(counts) and _is_unit(run[1], "year") and _is_unit(run[3], "month"):
+            months = Token((Sense("day", (counts[0] * 12 + counts[1], 0)),), run[0].start, run[2].end)
+            return [*tokens[:at], months, *tokens[behind + 1 :]]
+    return tokens
+
+
+_JOINED = frozenset(("and", "comma"))
+_YEARS_AND_MONTHS = 4
+
+
+def _count(token: Token) -> int:
+    """The number that a token is; 0 for none."""
+    return next((sense.value[0] for sense in token.senses if sense.kind == "day"), 0)  # type: ignore[index]
+
+
+def _is_unit(token: Token, unit: str) -> bool:
+    return any(sense.kind == "unit" and str(sense.value).removesuffix("s") == unit for sense in token.senses)
 
 
 def _in_part_of_years(part: str) -> Callable[[str, int], str]:
@@ -210,6 +240,8 @@ def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:
     senses = token.senses
     if senses[0].value in ("nearly", "at_most"):
         return {str(senses[0].value)}
+    if "years_old" in token.kinds and "unit" not in token.kinds:
+        return {"old"}
     if senses[0].kind != "unit" or senses[0].value != "year":
         return set()
     before = tokens[tokens.index(token) - 1] if token is not tokens[0] else None
@@ -293,7 +325,7 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     if "ordinal" in numbers:
         return None
     by_itself = person and "at_years" in kinds and numbers == {"day"}  # “me at sixteen”
-    aged = by_itself or "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
+    aged = by_itself or kinds & {"aged", "old"} or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
     if not aged and not (person and "was" in kinds) and not (born and "years_old" in kinds):
         return None
     if "nearly" in kinds:

@@ -15,7 +15,7 @@ _OF_AGE = frozenset(("aged", "years_old"))
 _ABOUT = frozenset(("about", "doubt", "about_behind"))
 _WITH = frozenset("with mit avec con com met med kanssa koos с z s ar su here hier ici aquí aqui här siin".split())
 _CHILD_UNITS = frozenset(("day", "week", "month"))
-_DATED = frozenset("person day ordinal year dates short years month season feast decade decade_digits unit".split())
+_DATED = frozenset("day ordinal year dates short years month season feast decade decade_digits unit".split())
 """What no words behind the ages may be."""
 
 
@@ -36,7 +36,9 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
             if kinds & _DATED:
                 return None
             continue
-        if token.senses[0].kind == "person":
+        if token.senses[0].kind == "person" and ages and len(ages) == len(lives) and _is_with(led, text):
+            tail = True  # “Jaan, 7 yrs, with Helmi”
+        elif token.senses[0].kind == "person":
             lives.append(token.senses[0].value.born)  # type: ignore[attr-defined]  # a life, by its kind
             order += "p"
         elif told in ("i", "me") and context.narrator:
@@ -82,7 +84,11 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
 
 def _leads(token: Token, text: str) -> bool:
     """Whether what stands behind a token is no more of the ages: a comma, or a word for “with”."""
-    return token.senses[0].kind == "comma" or text[token.start : token.end].casefold() in _WITH
+    return token.senses[0].kind == "comma" or _is_with(token, text)
+
+
+def _is_with(token: Token, text: str) -> bool:
+    return text[token.start : token.end].casefold() in _WITH
 
 
 def _unit(token: Token) -> str:

@@ -19,10 +19,11 @@ from collections.abc import Sequence
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, nth_feast, with_ages
+from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, in_months, nth_feast, with_ages
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import assemble
+from boxlore.core.dates.centuries import FIRST_PORTRAITS, settle_century
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.double_meanings import (
@@ -40,6 +41,7 @@ from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import (
     ANY_LANGUAGE,
     ENGLISH,
+    ITALIAN,
     ONLY_MAORI,
     WITH_ORDINAL_O,
     Node,
@@ -51,12 +53,14 @@ from boxlore.core.dates.numbers_in_digits import is_day_first, without_open_part
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.proposing import proposed
-from boxlore.core.dates.regnal import beside_era, regnal_year
+from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
+from boxlore.core.dates.stamped import beside_maker, in_plain_words
+from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import PASSED_OVER, QUALIFYING, SHOULD_BE, YEARS_TOLD, arranged
 from boxlore.core.errors import TextFault
@@ -65,10 +69,6 @@ MOST_READINGS = 96
 """So many choices of senses are tried; words with more are no date that anyone would say."""
 
 MOST_TOKENS = 40
-
-FIRST_PORTRAITS = 1840
-"""An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
-daguerreotype was published in August 1839; from memory)."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _UNDATED, _MEASURED = frozenset(("undated",)), frozenset(("measured",))
@@ -93,8 +93,6 @@ _LITTLE_SAID = frozenset((*PASSED_OVER, "clock", "clock_part", "clock_behind", "
 """Kinds of words without which the date would be the same, or no less certain."""
 
 
-_OF_NO_DATE = frozenset(("name", "comma", "noise", "genitive", "to", "to_open", "from", "at_years"))
-_DOUBTING = "?"
 _DOUBT = Sense("doubt")
 _SURE_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])-\d\d")
 _SURE = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?(?:/\d{4}-(?:0\d|1[0-2])(?:-\d\d)?)?")
@@ -146,6 +144,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return asks
     outcome = _decided(_ways(tokens), context)
     if outcome and outcome.edtf:
+        if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
+            return understood(plainly, context, own)
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
@@ -157,6 +157,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return Outcome(standard.parsed(reign))
     return (
         outcome
+        or _stamped(words, context, own)
         or _as_meant(words, context, own)
         or asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
@@ -213,39 +214,49 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
 
 
 def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
-    """“Ferragosto 1958, tutti al mare”: a month, a feast or a day with its year that asks nothing, a comma, and words
-    behind it none of which is of a date, a doubt or a denial in any language. A year alone may be a number (“1912, rue
-    de la Gare”), a season is not the same everywhere."""
-    comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind == "comma"), 0)
-    tail = tokens[comma:]
-    if not comma or any(sense.kind not in _OF_NO_DATE for token in tail for sense in token.senses):
+    """What a month, a feast or a day with its year comes to before words that say nothing of the date, where it asks
+    nothing. A year alone may be a number (“1912, rue de la Gare”), a season is not the same everywhere."""
+    head = tokens[: where_a_tail_begins(tokens, words)]
+    if not head:
         return None
-    if words[tokens[comma].start] != "," or any(
-        letter.isdigit() or letter in _DOUBTING for letter in words[tail[0].end :]
-    ):
-        return None
-    head = tokens[:comma]
     outcome = _doubted(_decided(_ways(head), context), context)
     if outcome is None and any(token.senses[0].kind == "person" for token in head):  # “Peter's 18th, in the Institute”
         aged = _of_age(head, words[: head[-1].end], context)
         return aged if aged and aged.edtf and not aged.ask else None
     if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
         return None
-    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(YEARS_TOLD) for token in tokens[:comma])
+    of_a_year = _SURE_DAY.fullmatch(outcome.edtf.text) or any(token.is_any(YEARS_TOLD) for token in head)
     return outcome if of_a_year and _SURE.fullmatch(outcome.edtf.text) else None
 
 
-def _of_both(era: tuple[str, str, bool], context: DateContext, own: Node | None) -> Outcome | None:
+def _of_both(era: BesideEra, context: DateContext, own: Node | None) -> Outcome | None:
     """A date with a year of an era beside it, which it must be in; else that is asked where the era is named."""
-    date, year, is_named = era
-    outcome = understood(date, context, own)
+    if not era.has_year:
+        return _within_era(era, context, own)
+    outcome = understood(era.date, context, own)
     if outcome is None or outcome.edtf is None:
-        return outcome if is_named else None
-    if can_both_be(outcome.edtf, standard.parsed(year)):
+        return outcome if era.is_named else None
+    if can_both_be(outcome.edtf, standard.parsed(era.year)):
         return outcome
-    if not is_named:
+    if not era.is_named:
         return None
-    return Outcome(None, NOT_TOGETHER, (outcome.edtf.text, year))
+    return Outcome(None, NOT_TOGETHER, (outcome.edtf.text, era.year))
+
+
+def _within_era(era: BesideEra, context: DateContext, own: Node | None) -> Outcome | None:
+    """`15 agosto XVI E.F.`: the day of the two years that lies in the year of the era, which is that of Italy, so that
+    an Italian word must be there where it is not named. On its own turn, 28 October, it is asked."""
+    if not era.is_named and not any(languages_of(token.senses) & ~ENGLISH == ITALIAN for token in lex(era.date)):
+        return None
+    dates = [understood(f"{era.date} {year}", context, own) for year in era.years]
+    told = [outcome.edtf for outcome in dates if outcome is not None and outcome.edtf and not outcome.ask]
+    within = [edtf for edtf in told if can_both_be(edtf, standard.parsed(era.year))]
+    if len(within) != 1 or not told:
+        return None
+    if within[0].text.endswith("-10-28"):
+        choices = tuple(edtf.text for edtf in reversed(told))
+        return Outcome(None, f"“{context.text}”: of which year?", choices)
+    return Outcome(within[0])
 
 
 def _told_nevertheless(tokens: list[Token], words: str) -> str:
@@ -317,6 +328,18 @@ def _is_told_day_first(tokens: list[Token]) -> bool:
 def _is_maori(token: Token) -> bool:
     """Whether a token is a season in Māori only: its seasons are those of the south, wherever the words are read."""
     return all(sense.kind == "season" and sense.languages == ONLY_MAORI for sense in token.senses)
+
+
+def _stamped(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """What a date in the form of a machine, a message or a stone comes to; a month in digits beside a maker's name is
+    asked about."""
+    if plainly := in_plain_words(words):
+        return understood(plainly, context, own)
+    date = beside_maker(words)
+    outcome = understood(date, context, own) if date else None
+    if outcome is None or outcome.edtf is None or date in words:
+        return outcome
+    return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
 def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | None:
@@ -406,6 +429,7 @@ def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome 
 
 
 def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    tokens = in_months(tokens)
     try:
         text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
     except NoSuchDate as none:
@@ -522,7 +546,9 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         words[0] = _DOUBT
     if row.may_be_short:
         words = with_short_years(words, is_behind=kinds[0] == "noise")
-    if row.is_one_date and not outer_part(words):  # no operator: one date, or none
+    if (
+        row.is_one_date and not outer_part(words) and not (len(words) > 2 and "span" in kinds)
+    ):  # no operator: one date, or none
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:
             return None
@@ -556,6 +582,10 @@ def _is_of_another_order(sense: Sense, context: DateContext) -> bool:
 
 def _outcome(expression: Expression, context: DateContext) -> Outcome:
     """What an expression comes to. Its other choices are worked out where it asks."""
+    if context.narrator or context.pictured:
+        for date in expression.leaves():
+            if date.short or (date.years and date.assumed):
+                settle_century(date, context)
     try:
         edtf = standard.parsed(expression.text(context))
         ask = expression.question(context)
@@ -587,7 +617,7 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
 
 def _of_each_war(expression: Expression, context: DateContext) -> tuple[str, ...]:
     """“Two summers before the war”: what may be meant by each of the wars; none where it lies beside no war."""
-    if expression.kind != "near" or not expression.leaves()[0].span:
+    if expression.kind not in ("near", "nth") or not any(date.span for date in expression.leaves()):
         return ()
     texts: dict[str, None] = {}
     for pick in range(expression.choices(context)):

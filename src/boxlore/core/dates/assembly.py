@@ -10,6 +10,7 @@ A slot that is filled already ends the partial: what follows must then be joined
 from collections.abc import Callable
 from typing import Any
 
+from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import NTH_FRACTIONS, PART_BEHIND, Sense
@@ -38,6 +39,14 @@ def _number(sense: Sense) -> tuple[int, int]:
     """The value and the count of digits of a number."""
     assert isinstance(sense.value, tuple)  # by its kind
     return sense.value
+
+
+def _only_year(text: str) -> str:
+    """The year that holds all of a date of EDTF which is told without doubt; empty where there are several."""
+    edtf = standard.parsed(text)
+    first, last = edtf.earliest, edtf.latest
+    one = first is not None and last is not None and first.year == last.year and not edtf.qualified
+    return f"{first.year:04d}" if first is not None and one else ""
 
 
 class Assembly(Gathered):
@@ -365,6 +374,9 @@ class Assembly(Gathered):
 
     def _event(self, value: str) -> bool:
         date = self.date
+        if date.within_a_year and self.units[-1:] == ["year"] and (year := _only_year(value)):
+            self.units.pop()
+            return self._year(year)  # “Bonfire Night, the year we were married”
         if date.event or date.year or date.month or date.day or date.feast or date.years or self.numbers:
             return False
         self.date.event = value

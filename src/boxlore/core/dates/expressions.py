@@ -22,13 +22,14 @@ from boxlore.core.dates.writing import choices_of, question, spans_of, written, 
 @dataclass(slots=True)
 class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
-    all, within, near, outer, known, apart, not or except.
+    all, within, near, nth, outer, known, apart, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
-    its part; `apart` is the first part, or the second; `beside` says how two alternatives stand beside each other where
-    it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or the second only doubted
-    (`doubt`), the later ones behind a comma (`finer`), each with its own day and month (`own`), or a number before a
-    day (`row`); of a limit that it is not far away (`just`).
+    its part; `nth` is the how-manieth of its first part, a feast or a season, in its second, a war; `apart` is the
+    first part, or the second; `beside` says how two alternatives stand beside each other where it matters: on both
+    sides of a stroke, as one day in two calendars does (`slash`), or the second only doubted (`doubt`), the later ones
+    behind a comma (`finer`), each with its own day and month (`own`), or a number before a day (`row`); of a limit that
+    it is not far away (`just`).
     """
 
     kind: str
@@ -57,7 +58,7 @@ class Expression:
         """Fill open slots; False where one stays open that must not."""
         if self.kind == "known" and isinstance(self.parts[0], Expression) and self.parts[0].kind == "any":
             return self.parts[0].filled()
-        if self.kind in ("within", "near", "known", "apart"):
+        if self.kind in ("within", "near", "nth", "known", "apart"):
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
@@ -108,7 +109,7 @@ class Expression:
         dates = self.leaves()
         if self.follows_event and not dates[0].year:
             return ""
-        if self.is_feast_beside_war:
+        if self.is_feast_beside_war or self.kind == "nth":
             return question(dates[-1], context)
         for date in dates if self.kind != "known" else dates[:-1]:
             if self.kind == "within" and date.feast and not date.year and len(came_once(date.feast)) > 1:
@@ -148,7 +149,7 @@ class Expression:
             (date,) = self.leaves()
             return choices_of(date, context) + (len(date.span) == 1 and not date.part)
         dates = self.leaves() if self.kind != "known" else self.leaves()[:-1]
-        if self.is_feast_beside_war:
+        if self.is_feast_beside_war or self.kind == "nth":
             return choices_of(dates[-1], context)
         return max(choices_of(date, context) for date in dates)
 
@@ -410,7 +411,7 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     limit = _written(whole.parts[1], context, pick)
     beside_event = whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast))
     if beside_event or whole.is_feast_beside_war:
-        return _feast_beside(feast, standard.parsed(limit), context)
+        return _feast_beside(feast, standard.parsed(limit), whole.distance, context)
     text = _written(whole.parts[0], context, pick)
     if "XXXX" in limit:
         raise NoSuchDate("In which year?")
@@ -450,28 +451,37 @@ def _within_one(whole: Expression, side: Partial, years: list[str], context: Dat
     return next(iter(texts))
 
 
-def _feast_beside(feast: Partial, limit: Edtf, context: DateContext) -> str:
-    """“The Easter before the wedding”: the last one before it, or the first one after it."""
-    there = [feast.copy() for _ in range(2)]
-    for date, year in zip(there, _years_beside(limit), strict=True):
+def _feast_beside(feast: Partial, limit: Edtf, distance: Distance | None, context: DateContext) -> str:
+    """“The Easter before the wedding”: the last one before it, or the first one after it; at a distance so many of them
+    before it."""
+    count = distance.count if distance else 1
+    there: list[Partial] = []
+    for year in _years_beside(limit, count + 2):
+        date = feast.copy()
         date.year = f"{year:04d}"
-    nearest = next(date for date in there if _meet(standard.parsed(written(date, context)), limit))
+        if _meet(standard.parsed(written(date, context)), limit):
+            there.append(date)
+    nearest = there[count - 1]
+    if distance and count > 1 and not distance.exact:  # whether the one next to it is among those counted
+        raise NoSuchDate(
+            "Which year’s is meant?", tuple(written(date, context) for date in there[count - 1 : count + 1])
+        )
     if asks := question(nearest, context):
         raise NoSuchDate(asks, (written(nearest, context),))
     return written(nearest, context)
 
 
-def _years_beside(limit: Edtf) -> range:
-    """The year in which a limit stands, and the next one on its open side."""
+def _years_beside(limit: Edtf, count: int) -> range:
+    """The year in which a limit stands, and the next ones on its open side."""
     if limit.earliest is not None:
-        return range(limit.earliest.year, limit.earliest.year + 2)
+        return range(limit.earliest.year, limit.earliest.year + count)
     assert limit.latest is not None  # a limit has one end
-    return range(limit.latest.year, limit.latest.year - 2, -1)
+    return range(limit.latest.year, limit.latest.year - count, -1)
 
 
 def _nearest(text: str, limit: Edtf) -> tuple[str, ...]:
     """The first date after a limit that a day or month without its year may be, or the last before it."""
-    dates = [f"{year:04d}{text[4:]}" for year in _years_beside(limit)]
+    dates = [f"{year:04d}{text[4:]}" for year in _years_beside(limit, 2)]
     return tuple(date for date in dates if _meet(standard.parsed(date), limit))[:1]
 
 
@@ -488,6 +498,26 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.leaves()[0].span or (whole.leaves()[0].feast and "/" in text):  # “the Sunday before Lent”
         text = _end(text, last=whole.distance.side > 0)
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
+
+
+def _nth(whole: Expression, context: DateContext, pick: int) -> str:
+    """“The first Christmas of the war”: the how-manieth that lies in it, from its begin or its end."""
+    assert whole.distance is not None  # it has one by its kind
+    date, war = whole.leaves()
+    span = standard.parsed(written(war, context, pick))
+    assert span.earliest and span.latest  # a war has both ends
+    there: list[str] = []
+    for year in range(span.earliest.year, span.latest.year + 1):
+        date.year = f"{year:04d}"
+        text = written(date, context)
+        edtf = standard.parsed(text)
+        if edtf.earliest and span.earliest <= edtf.earliest <= span.latest:
+            there.append(text)
+    date.year = ""
+    count = whole.distance.count
+    if not 0 < count <= len(there) and not (count < 0 and there):
+        raise NoSuchDate("It had not so many. When was it?")
+    return there[count - 1 if count > 0 else count]
 
 
 def _apart(whole: Expression, context: DateContext, pick: int) -> str:
@@ -553,5 +583,5 @@ def _except(whole: Expression, context: DateContext, pick: int) -> str:
 _WRITERS = {
     "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
     "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
-    "apart": _apart, "outer": _outer, "not": _not, "except": _except, "known": _known,
+    "nth": _nth, "apart": _apart, "outer": _outer, "not": _not, "except": _except, "known": _known,
 }  # fmt: skip

@@ -401,7 +401,7 @@ class Grammar:
             self.at += 1
             item = Expression("to", [self._operand()])
         else:
-            item = self._outer_part() or self._near() or self._open_range()
+            item = self._outer_part() or self._nth_of_war() or self._near() or self._open_range()
         if mark:
             item.mark(mark)
         return item
@@ -519,6 +519,19 @@ class Grammar:
         self.at += length
         return Expression("outer", [self._operand()], distance=distance)
 
+    def _nth_of_war(self) -> Expression | None:
+        """`the first Christmas of the war`, `the last winter of the Boer War`"""
+        begin = self.at
+        if self.kinds[begin] not in ("ordinal", "last") or self.kinds[begin + 1] not in ("feast", "season"):
+            return None
+        if self.kinds[begin + 2] != "span":
+            return None
+        count = -1 if self.kinds[begin] == "last" else self._counted()
+        self.at = begin + 2
+        thing = self.senses[begin + 1]
+        date = Partial(feast=str(thing.value)) if thing.kind == "feast" else Partial(season=int(str(thing.value)))
+        return Expression("nth", [date, self._operand()], distance=Distance(1, thing.kind, count))
+
     def _near(self) -> Expression | None:
         """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""
         begin, count = self.at, 0
@@ -533,8 +546,11 @@ class Grammar:
         elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] in ("unit", "season"):
             count = A_COUPLE if self.senses[self.at].value == "couple" else A_FEW
             self.at += 1
-        elif self.kinds[self.at] in ("ordinal", "day") and self.kinds[self.at + 1] in ("weekday", "season"):
+        elif self.kinds[self.at] in ("ordinal", "day") and self.kinds[self.at + 1] in ("weekday", "season", "feast"):
+            sure = self.kinds[self.at] == "ordinal"
             count = self._counted()  # the second Sunday after Easter, two summers before the fire
+            if self.kinds[self.at] == "feast":
+                return self._feasts_away(begin, count, sure=sure)
         exact = self.kinds[self.at + 1] == "to_the_day"
         loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
         beside = self.at + (2 if exact or loose else 1)
@@ -561,6 +577,21 @@ class Grammar:
             anchor.mark |= ABOUT
         distance = Distance(side, unit, count, value, bool(anchor.event), exact)
         return Expression("near", [anchor], distance=distance)
+
+    def _feasts_away(self, begin: int, count: int, *, sure: bool) -> Expression | None:
+        """“Two Christmases before the wedding”: whether the one next to it counts is asked; “the second Christmas after
+        it” says so."""
+        side = self.kinds[self.at + 1]
+        if side not in _SIDES or count < 1:
+            self.at = begin
+            return None
+        feast = Partial(feast=str(self.senses[self.at].value))
+        self.at += 2
+        anchor = self._operand()
+        if not (anchor.event or anchor.span):
+            raise NoForm
+        parts: list[Partial | Expression] = [Expression("one", [feast]), Expression(side, [anchor])]
+        return Expression("within", parts, distance=Distance(_SIDES[side], "feast", count, exact=sure))
 
     @staticmethod
     def _told_apart(date: Partial, told: Partial, side: int = 0) -> Expression:

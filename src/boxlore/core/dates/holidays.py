@@ -153,6 +153,9 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
     match rule:
         case ("either", int(month), int(day), int(other_month), int(other_day)):
             return [str(date(year, month, day)), str(date(year, other_month, other_day))]
+        case ("official", int(month), int(day)):
+            kept = str(_nth(year, 6, 5, 2)) if year >= TROOPED_ON_SATURDAYS else f"{year}-06"
+            return [kept, str(date(year, month, day))]
         case ("span", int(month), int(day), int(last_month), int(last_day)):
             return [
                 f"{date(year, month, day)}/{date(year + ((last_month, last_day) < (month, day)), last_month, last_day)}"
@@ -200,6 +203,11 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
                 [date(*from_islamic(near + step, month, day)) for step in (-1, 0, 1, 2)], year, days, "~"
             )
     return [str(day_of(rule, year))]
+
+
+TROOPED_ON_SATURDAYS = 1959
+"""From this year on the sovereign's birthday is kept in Britain on a Saturday of June, mostly the second (from
+memory)."""
 
 
 def _of_julian(year: int, month: int, day: int) -> list[str]:

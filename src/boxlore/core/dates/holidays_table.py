@@ -3,7 +3,8 @@
 A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1
 is the last) · ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that weekday
 before the day · ("from", month, day, weekday): the first one from that day on · ("no sunday", month, day, days): so
-many days away where it would be a Sunday · ("french mother's day", 0): the last Sunday of May, the next one where that
+many days away where it would be a Sunday · ("official", month, day): that day, on which a sovereign was born, and the
+day or month in June on which it is kept in Britain · ("french mother's day", 0): the last Sunday of May, the next one where that
 is Pentecost · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
 that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span", month, day, month,
 day): from that day to this, of the next year if it lies before · ("months", first, last, first and last in the south) ·
@@ -73,7 +74,7 @@ def _olympics_of(city: str) -> tuple[str, ...]:
 
 
 HOLIDAYS: tuple[HolidayRow, ...] = (
-    (("christmas", "christmas day", "xmas", "xmas day", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
+    (("christmas", "christmas day", "christmases", "xmas", "xmases", "xmas day", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
     (("christmas eve", "xmas eve", "heiligabend", "jõululaupäev"), "", 0, 0, ("fixed", 12, 24), "fixed day"),
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),
     (("new year", "new year's", "new year's day", "new years day"), "", 0, 0, ("fixed", 1, 1), "fixed day"),
@@ -194,6 +195,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("coronation day", "coronation"), "GB", 1937, 1937, ("on", "1937-05-12"), "coronation of George VI"),
     (("coronation day", "coronation"), "GB", 1911, 1911, ("on", "1911-06-22"), "coronation of George V"),
     (("coronation day", "coronation"), "GB", 1902, 1902, ("on", "1902-08-09"), "coronation of Edward VII"),
+    (("queen was crowned", "queen got crowned", "coronation of the queen", "queen's coronation", "coronation of elizabeth"), "", 1953, 1953, ("on", "1953-06-02"), "coronation of Elizabeth II"),
+    (("king was crowned", "coronation of the king", "king's coronation"), "", 1937, 1937, ("on", "1937-05-12"), "coronation of George VI"),
+    (("king was crowned", "coronation of the king", "king's coronation"), "", 1911, 1911, ("on", "1911-06-22"), "coronation of George V"),
+    (("king was crowned", "coronation of the king", "king's coronation"), "", 1902, 1902, ("on", "1902-08-09"), "coronation of Edward VII"),
     (("diamond jubilee", "jubilee"), "GB", 1897, 1897, ("on", "1897-06-22"), "procession of 22 June 1897 (from memory)"),
     (("diamond jubilee", "jubilee"), "GB", 2012, 2012, ("on", "2012-06-05"), "thanksgiving of 5 June 2012 (from memory)"),
     (("golden jubilee", "jubilee"), "GB", 1887, 1887, ("on", "1887-06-21"), "thanksgiving of 21 June 1887 (from memory)"),
@@ -270,7 +275,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("october revolution day",), "RU", 1918, 1991, ("fixed", 11, 7), "7 November 1917, new style"),
     (("totensonntag",), "DE", 1816, 0, ("before", 11, 27, 6), "last Sunday before Advent (Prussian order of 1816, from memory)"),
     (("buß- und bettag", "bußtag"), "DE", 1893, 0, ("before", 11, 23, 2), "Wednesday before 23 November"),
-    (("nikolaustag", "nikolaus", "st nicholas' day", "st nicholas day"), "", 0, 0, ("fixed", 12, 6), "fixed day"),
+    (("nikolaustag", "nikolaus", "st nicholas' day", "st nicholas day", "st nicholas", "saint nicholas"), "", 0, 0, ("fixed", 12, 6), "fixed day"),
     (("reformationstag", "reformation day"), "", 1667, 0, ("fixed", 10, 31), "fixed day"),
     (("french mother's day",), "FR", 1926, 0, ("french mother's day", 0), "last Sunday of May; in June where that is Whitsun (from memory)"),
     (("muttertag",), "DE", 1923, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
@@ -424,6 +429,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("king's birthday", "kings birthday"), "NZ", 2023, 0, ("nth", 6, 0, 1), "the same"),
     (("king's birthday", "kings birthday"), "AU", 1936, 1952, ("nth", 6, 0, 2), "second Monday of June (from memory)"),
     (("queen's birthday", "queens birthday"), "AU", 1953, 2022, ("nth", 6, 0, 2), "the same"),
+    (("king's birthday", "kings birthday"), "GB", 1910, 1935, ("fixed", 6, 3), "George V, born 3 June 1865 (from memory)"),
+    (("king's birthday", "kings birthday"), "GB", 1937, 1951, ("official", 12, 14), "George VI, born 14 December 1895; kept in June"),
+    (("queen's birthday", "queens birthday"), "GB", 1952, 2022, ("official", 4, 21), "Elizabeth II, born 21 April 1926; kept in June"),
+    (("king's birthday", "kings birthday"), "GB", 2023, 0, ("official", 11, 14), "Charles III, born 14 November 1948; kept in June"),
     (("queen's birthday", "queens birthday"), "", 1838, 1901, ("fixed", 5, 24), "Queen Victoria, born 24 May 1819"),
     (("new zealand day",), "NZ", 1974, 1976, ("fixed", 2, 6), "New Zealand Day Act 1973"),
     (("waitangi day",), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of 6 February 1840; Waitangi Day Act 1960"),

@@ -136,7 +136,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
             at += 1  # “Dez.º”
             continue
-        if own is not None and (entry := _longest(own, pieces, at)):
+        if own is not None and (entry := _longest(own, pieces, at)) and not _is_month_here(pieces, at, root, entry[1]):
             senses, at = entry
         elif group == "sign":
             at += 1
@@ -289,6 +289,15 @@ def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Nod
         return False
     node = root.following.get(pieces[at][0])
     return node is not None and any(sense.kind == "month" for sense in node.senses)
+
+
+def _is_month_here(pieces: list[Piece], at: int, root: Node, following: int) -> bool:
+    """Whether a word that is somebody's name too stands as a month beside a number: “August 1938 in the garden”."""
+    node = root.following.get(pieces[at][0])
+    if following != at + 1 or node is None or all(sense.kind != "month" for sense in node.senses):
+        return False
+    before, behind = (pieces[place][0] if 0 <= place < len(pieces) else "" for place in (at - 1, at + 1))
+    return (before.isdigit() and len(before) in (1, 2, 4)) or (behind.isdigit() and len(behind) == len("1938"))
 
 
 def _is_doubt(pieces: list[Piece], at: int, root: Node) -> bool:

@@ -17,7 +17,7 @@ from boxlore.core.dates.holidays import HOLIDAY_NAMES
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.languages.language import Language
 from boxlore.core.dates.school_table import SCHOOL
-from boxlore.core.dates.wars_table import BESIDE_WAR, LANGUAGES_OF_WAR, SPAN_NAMES
+from boxlore.core.dates.wars_table import BESIDE_WAR, LANGUAGES_OF_WAR, NAMED_YEARS, SPAN_NAMES
 
 ANY_LANGUAGE = -1
 """The languages of what is the same in all of them: digits and punctuation."""
@@ -29,6 +29,7 @@ def _bits(*codes: str) -> int:
 
 ONLY_MAORI = _bits("mi")
 ENGLISH = _bits("en")
+ITALIAN = _bits("it")
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
@@ -103,10 +104,11 @@ FINER: dict[str, tuple[str, object]] = {
     "nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most"), "should_be": ("correction", "should_be"),
     "just_before": ("before", "just"), "just_after": ("after", "just"),
     "couple": ("few", "couple"), "following": ("after", "next"), "either_following": ("after", "perhaps"),
+    "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”
-corrects what stands before it, and alone is doubt; “just before” a date is not long before it, and a couple
-of years are fewer than a few."""
+corrects what stands before it, and alone is doubt; “just before” a date is not long before it, a couple of
+years are fewer than a few; a telephone's number may stand behind a name, and a car's behind letters."""
 
 PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 """Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""
@@ -199,6 +201,8 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
     for words, theatres in SPAN_NAMES.items():
         codes = LANGUAGES_OF_WAR.get(words)
         yield words, "span", theatres, _bits(*codes.split()) if codes else ANY_LANGUAGE
+    for year, names in NAMED_YEARS.items():
+        yield from ((name, "year", year, ANY_LANGUAGE) for name in names.split("|"))
     for name, months in HEBREW_MONTH_NAMES.items():
         yield from ((name, "hebrew_month", month, ANY_LANGUAGE) for month in months)
     yield from (entry for entry in short if entry[0] not in taken)

@@ -19,7 +19,9 @@ NUMERAL = "|".join(
         r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
         r"\d{1,2} ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|o'clock|h(?:\d\d)?|hrs?)(?!\w)",
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)|(?<!\d)(?<!\d )(?:1[5-9]|20)\d\d \d\d \d\d(?! ?\d)",
-        r"(?<!\d)(?<!\d )\d\d? \d\d? (?:(?:1[5-9]|20)\d\d|3[2-9]|[4-9]\d)(?! ?\d|\w)",
+        r"(?<!\d)(?<!\d )\d\d? \d\d? (?:(?:1[5-9]|20)\d\d|3[2-9]|[4-9]\d|'\d\d)(?! ?\d|\w)",
+        r"(?<![\w'])(?<!\d )(?:'\d\d|3[2-9]|[4-9]\d) \d\d? \d\d?(?! ?[\d'/.-]|\w)",
+        r"(?<![\w'])'\d\d(?:\.\d\d?\.|/\d\d?/|-\d\d?-)\d\d?(?![\d/.-]|\w)",
         rf"(?<![\d.])\d{{1,2}}\./ ?{_ROMAN_MONTH}(?:\.? ?[-/]? ?)'?(?:\d{{4}}|\d\d)(?!\d)",
         rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
         r"(?!\d|:\d|[./]\d)",
@@ -31,15 +33,16 @@ NUMERAL = "|".join(
         r"(?<![\d./-])(?:0?[1-9]|1[0-2])[/-](?:3[2-9]|[4-9]\d)(?! ?[\d./-]|\w)",
         r"(?<!\d)\d{1,2}(?:st|nd|rd|th)c(?!\w)",
         r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
-        r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|\d\d[_x]\d(?!\d))",
+        r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|(?:\d\d[_x]|1[5-9]\?)\d(?!\d))",
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
         r"(?<!\w)'[4-9]00(?!\w)",
         r"(?<![\w'])'\d[?_-](?!\w)",
     )
 )
-"""In this order: times of day (three), year-month-day (two), day-month-year (two), month-year, two years, a day and a
-month before another, “nineteen and” a year's end, eight digits, a month and a short year, `19thC`, two short years,
-unread digits, a short year, a century as Italian has it (`primi ’900`)."""
+"""In this order: times of day (three), year-month-day (two), day-month-year, a short year before a month and a day
+(two), day-month-year (two), month-year, two years, a day and a month before another, “nineteen and” a year's end, eight
+digits, a month and a short year, `19thC`, two short years, unread digits, a short year, a century as Italian has it
+(`primi ’900`)."""
 
 ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
 """A year as a cornerstone has it: MCMXXXVIII."""
@@ -72,6 +75,8 @@ def compound(piece: str) -> tuple[Sense, ...]:
     """The senses of a whole numeral."""
     if piece[0] == "'" and not piece[-1].isdigit():
         return (Sense("decade", int(piece[1]) * 10),)  # Summer '4?
+    if piece[0] == "'" and len(parts := _DIGITS.findall(piece)) == 3:
+        return _dates([_of_camera(parts)])
     if piece[0] == "'":
         return (Sense("short", piece[1:]),) if len(piece) == 3 else (Sense("year", f"1{piece[1]}XX"),)
     if _CLOCK.match(piece):
@@ -80,6 +85,8 @@ def compound(piece: str) -> tuple[Sense, ...]:
         return (Sense("year", f"{int(_DIGITS.findall(piece)[0]) - 1:02d}XX"),)
     if piece[-1] in "-_x?*" or "_" in piece or (len(piece) == 4 and "x" in piece):
         return _unread(piece)
+    if "?" in piece:
+        return (Sense("year", piece.replace("?", "X")),)  # 19?6
     parts = _DIGITS.findall(piece)
     if " and " in piece:
         return (Sense("year", parts[0] + parts[1]),)
@@ -136,15 +143,29 @@ def _month(year: str, month: str) -> "Partial | None":
 
 def _three(parts: list[str]) -> tuple[Sense, ...]:
     if len(parts[0]) == 4:
-        return _dates([_day(parts[0], parts[1], parts[2])])
+        return _dates([_day(parts[0], parts[1], parts[2]) or _of_no_month(parts[0], parts[1], parts[2])])
     if not parts[1].isdigit():
-        return _dates([_day(parts[2], parts[1], parts[0])])
+        return _dates([_day(parts[2], parts[1], parts[0]) or _of_no_month(parts[2], parts[1], parts[0])])
     day_first, month_first = _day(parts[2], parts[1], parts[0]), _day(parts[2], parts[0], parts[1])
-    if day_first is None and month_first is None and len(parts[0]) == len(parts[2]) == 2:
-        return _dates([_day(parts[0], parts[1], parts[2])])  # 48-12-25
+    if day_first is None and month_first is None:
+        of_camera = _of_camera(parts) if len(parts[0]) == 2 else None  # 48-12-25
+        last = _of_no_month(parts[2], parts[1], parts[0]) or _of_no_month(parts[2], parts[0], parts[1])
+        return _dates([of_camera or last])
     if day_first is None or month_first is None or parts[0] == parts[1]:
         return _dates([day_first or month_first])
     return (Sense("dates", day_first.ordered("dmy")), Sense("dates", month_first.ordered("mdy")))
+
+
+def _of_no_month(year: str, month: str, day: str) -> "Partial | None":
+    """`29/2/1937`: a day that its month has not, which is asked with the days about it."""
+    number, whole = ROMAN.get(month) or int(month), len(year) in (2, 4)
+    return Partial.of(year, number, int(day)) if whole and 1 <= number <= _MONTHS and 28 < int(day) <= 31 else None
+
+
+def _of_camera(parts: list[str]) -> "Partial | None":
+    """`'86 8 14`, `98 7 4`: the year first, as the backs of cameras print it, then the month where it can be one."""
+    year, month, day = parts
+    return _day(year, month, day) or _day(year, day, month)
 
 
 def _three_years(parts: list[str], piece: str) -> tuple[Sense, ...]:

@@ -75,6 +75,13 @@ _BORN = re.compile(
 )
 """A birth and its year, of whoever is in the picture, in the languages."""
 
+_SCORE = re.compile(
+    r"(?<![\w/.-])(?:\d{1,3}(?: for |[-/])\d{1,2} dec(?:l|lared)?\b(?!\.? ?[\d'])"
+    r"|f ?/ ?\d{1,2}(?:\.\d)?\b|at 1/\d{2,4}\b)",
+    re.IGNORECASE,
+)
+"""A score at cricket (“312 for 8 dec.”), an aperture and the time of an exposure (“f/8 at 1/60”)."""
+
 MOST_WORDS = 12
 """The longest piece that is looked for."""
 
@@ -87,6 +94,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     """The question whether a piece of these words is the date; None where there is none."""
     counts = any(token.is_any(_COUNTING) for token in tokens)
     tokens = _without_counted(tokens) if counts else tokens
+    for score in _SCORE.finditer(words):
+        inside = range(*score.span())
+        tokens = [_as_name(token) if token.start in inside else token for token in tokens]
     pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
     if not pieces and denied:
         return Outcome(None, NOT_THEN)
@@ -142,11 +152,22 @@ def _without_counted(tokens: list[Token]) -> list[Token]:
             kept = _without_number_of_house(kept, at)
         if token.is_any(_STREET_OF):
             kept = _without_day_of_street(kept, at)
-        following = at + 1
-        while token.is_any(_NUMBERED) and following < len(tokens) and tokens[following].is_any(_NUMBERS):
-            kept[following] = _as_name(tokens[following])
-            following += 1
+        if token.is_any(_NUMBERED):
+            kept = _without_number_behind(kept, at)
     return kept
+
+
+def _without_number_behind(tokens: list[Token], at: int) -> list[Token]:
+    """“No. 1936”, “Tel. Shipley 1938”, “car reg. MAY 53”."""
+    which = next(sense.value for sense in tokens[at].senses if sense.kind == "numbered")
+    following = at + 1
+    while which == "exchange" and following < len(tokens) and tokens[following].senses[0].kind == "name":
+        following += 1
+    counted = _NUMBERS | _MONTH if which == "plate" else _NUMBERS
+    last = following
+    while last < len(tokens) and tokens[last].is_any(counted):
+        last += 1
+    return [*tokens[:following], *map(_as_name, tokens[following:last]), *tokens[last:]]
 
 
 def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:

@@ -6,6 +6,7 @@ anniversary of the accession.
 
 import re
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from boxlore.core.dates.lexicon import ROMAN
 
@@ -29,21 +30,36 @@ _REGNAL = re.compile(
 _ERA_FASCISTA = re.compile(r"(?:anno |a\. ?)?([ivx]{1,5}|[0-9]{1,2})\.? (?:e\. ?f\.?|era fascista)", re.IGNORECASE)
 _LAST_FASCIST_YEAR = 21
 _BESIDE = re.compile(
-    rf"(?P<date>.*\d{{4}})[ ,(–—-]+(?:(?P<era>{_ERA_FASCISTA.pattern})|(?:anno )?(?P<only>[IVX]{{1,5}}))[.)]*",
+    r"(?P<date>.*?(?P<year>\d{4})?)[ ,(–—-]+"
+    rf"(?:(?P<era>{_ERA_FASCISTA.pattern})|(?:anno )?(?P<only>[IVX]{{1,5}}))[.)]*",
     re.IGNORECASE,
 )
 _LAST_LETTERS = frozenset("IVXFAivxfa.)")
 """What such words end with: a Roman digit, the era, or a sign."""
 
 
-def beside_era(words: str) -> tuple[str, str, bool] | None:
-    """`20 sett. 1937 – XV E.F.`: the words of a date, the EDTF of the year of that era behind it, and whether the era
-    is named, as it is not in `Natale 1938 XVII`; None for other words."""
+class BesideEra(NamedTuple):
+    """The words of a date, the EDTF of the year of the era behind them, whether that era is named, as it is not in
+    `Natale 1938 XVII`, and whether the date has a year of its own (`15 agosto XVI E.F.` has none)."""
+
+    date: str
+    year: str
+    is_named: bool
+    has_year: bool
+
+    @property
+    def years(self) -> tuple[int, int]:
+        """The two years that the year of the era lies in."""
+        return int(self.year[1:5]), int(self.year[1:5]) + 1
+
+
+def beside_era(words: str) -> BesideEra | None:
+    """`20 sett. 1937 – XV E.F.`: a date and a year of that era; None for other words."""
     match = _BESIDE.fullmatch(words) if words[-1] in _LAST_LETTERS else None
-    if match is None:
+    if match is None or not match["date"]:
         return None
     year = regnal_year(match["era"] or f"{match['only']} E.F.")
-    return (match["date"], year, bool(match["era"])) if year else None
+    return BesideEra(match["date"], year, bool(match["era"]), bool(match["year"])) if year else None
 
 
 def regnal_year(words: str) -> str:

@@ -129,6 +129,19 @@ OF_LANDS: dict[Theatres, Theatres] = {
 """When the world wars came to further lands, or were around those that kept out; from memory. They narrow what is asked
 where the collection is of such a land, and are no choices elsewhere."""
 
+NAMED_YEARS = {
+    "1936": "year of the three kings|year of three kings",
+    "1888": "year of the three emperors|year of three emperors|dreikaiserjahr",
+}
+"""Years that are called by who reigned in them (from memory)."""
+
+CALLED: dict[Theatres, str] = {
+    theatres: "the First World War" if theatres[0][1] < "1930" else "the Second World War"
+    for names, theatres in SPANS
+    if theatres in (SPANS[0][1], SPANS[1][1]) or names in (_LAST_YEAR_OF_WAR, _LAST_WINTER_OF_WAR)
+}
+"""What a question calls the wars that are meant by “the war”."""
+
 OVER_BY_THEN = {"1945-09": "1945-05"}
 """The month in which a war may be said to be over already: in Europe (8 May 1945) before Japan's surrender. Whatever is
 “after the war” is after that."""

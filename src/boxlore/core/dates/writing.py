@@ -25,7 +25,7 @@ from boxlore.core.dates.parts_within import (
     part_of_stretch,
 )
 from boxlore.core.dates.relative import of_event
-from boxlore.core.dates.wars_table import OF_LANDS, Theatres
+from boxlore.core.dates.wars_table import CALLED, OF_LANDS, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
 CENTURIES = ("19", "18", "20")
@@ -352,8 +352,8 @@ def spans_of(date: Partial, context: DateContext) -> tuple[tuple[str, str], ...]
 @lru_cache(256)
 def _spans(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> tuple[tuple[str, str], ...]:
     own = [span for theatres in wars for span in _spans_in(theatres, countries, which=len(wars) > 1)]
-    everywhere = ((first, last) for theatres in wars for _, first, last in theatres)
-    return tuple(dict.fromkeys(own or everywhere))
+    everywhere = [(first, last) for theatres in wars for _, first, last in theatres]
+    return tuple(dict.fromkeys((sorted(own) if len(wars) > 1 else own) or everywhere))
 
 
 def _spans_in(theatres: Theatres, countries: tuple[str, ...], *, which: bool) -> list[tuple[str, str]]:
@@ -447,8 +447,25 @@ def _feast_question(date: Partial, context: DateContext) -> str:
 
 def _war_question(date: Partial, context: DateContext) -> str:
     if len(date.span) > 1:
-        return "Which war?"
+        return f"Which war?{_wars_named(date.span, context.countries)}"
     return "Whose war is meant? Its years differ by country." if len(spans_of(date, context)) > 1 else ""
+
+
+@lru_cache(256)
+def _wars_named(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> str:
+    """“ The First World War, …”: the wars in the order in which they are choices, one that came to several lands in
+    other years with its first; empty where one of them has no name of its own."""
+    spans = _spans(wars, countries)
+    names = []
+    for span in spans:
+        here = (theatres for theatres in wars if span in (row[1:] for row in (*theatres, *OF_LANDS.get(theatres, ()))))
+        names.append(CALLED.get(next(here), ""))
+    if not all(names):
+        return ""
+    shown = [
+        f"{name} from {span[0][:4]}" if names.count(name) > 1 else name for span, name in zip(spans, names, strict=True)
+    ]
+    return f" {shown[0][0].upper()}{', '.join(shown[:-1])[1:]} or {shown[-1]}."
 
 
 def _weekday_question(date: Partial, context: DateContext) -> str:

@@ -19,7 +19,8 @@ KINDS: Mapping[str, tuple[str, ...]] = {
 """The kinds of events, and the words of a name that tell the kind where nobody says it."""
 
 _BIRTH = (
-    "{} was born|birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
+    "{} was born|{} came along|{} came into the world|{} auf die welt kam|"
+    "birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
     "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
     "{} föddes|{} syntyi|{} sündis|{} sünd|{} sündi|{} sünni|{} sündimist|{} родился|{} родилась|{} się urodził|"

@@ -102,6 +102,14 @@ class Understanding:
         read = self._alone(words, settings, around)
         if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
             read = phrases.read(words, settings, self.known(words, around))
+        elif read.ask:  # which century was meant may follow from the lives of who tells and who is in the picture
+            lives = MappingProxyType(dict(around.people()))
+            born = birth_of(self._collection.people().get(around.narrator)) if around.narrator else ""
+            if born or lives:
+                known = phrases.KnownDates(
+                    narrator=born, pictured=lives, this_year=self._this_year, first_year=around.first_year
+                )
+                read = phrases.read(words, settings, known)
         return read, settings
 
     def leans(self, words: str) -> bool:

@@ -67,7 +67,7 @@ CZECH = Language(
         "new_style": "nového kalendáře",
         "should_be": "má být|mělo by být|mělo být|by mělo být|správně má být|měl by být",
         "night_to": "v noci na|noc na",
-        "numbered": "č p|čp|číslo popisné|č|kč|str|tel|inv č",
+        "numbered": "startovní číslo|lokomotiva|vagón|měřítko|pokoj|č p|čp|číslo popisné|č|kč|str|tel|inv č",
         "measured": "metrů|korun|lidí|kč|m n m|osob",
         "or_year_after": "nebo o rok později|nebo rok poté|nebo následující rok|či o rok později|nebo rok nato",
         "or_year_before": "nebo o rok dříve|nebo rok předtím|nebo předchozí rok|či o rok dříve",

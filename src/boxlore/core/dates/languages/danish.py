@@ -79,7 +79,7 @@ DANISH = Language(
         "possessive": "sin|min|hendes|på sin|på min|på hendes|på hans|mit|mine|sit",
         "should_be": "skulle være|bør være|skal være|burde være|skulle have været",
         "night_to": "natten til|natten til den",
-        "numbered": "nr|nummer|husnr|kr|side|tlf|telefon|løbenr|lb nr",
+        "numbered": "startnummer|målestok|lokomotiv|vogn nr|lok|nr|nummer|husnr|kr|side|tlf|telefon|løbenr|lb nr",
         "measured": "meter|kroner|mand|mil|m over havet|moh|kr",
         "or_year_after": "eller året efter|eller et år senere|eller året derpå|eller det følgende år",
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",

@@ -68,7 +68,7 @@ DUTCH = Language(
         "should_be": "moet zijn|zou moeten zijn|had moeten zijn|hoort te zijn|dat moet zijn|moest zijn|moet wezen",
         "night_to": "in de nacht op|de nacht op|nacht op",
         "fortnight": "veertien dagen|14 dagen",
-        "numbered": "kamer|vlucht|nr|huisnr|huisnummer|nummer|blz|bladzijde|tel",
+        "numbered": "rugnummer|schaal|locomotief|wagon|tel nr|inv nr|kamer|vlucht|nr|huisnr|huisnummer|nummer|blz|bladzijde|tel",
         "measured": "meter|gulden|man|meters|frank|km",
         "or_year_after": "of het jaar erna|of het jaar daarna|of een jaar later|of het jaar erop|of het volgende jaar|of een jaar erna",
         "or_year_before": "of het jaar ervoor|of het jaar daarvoor|of een jaar eerder|of een jaar ervoor",

@@ -85,7 +85,7 @@ ESTONIAN = Language(
         "aged": "vanuses|aastaselt|aastasena",
         "should_be": "peaks olema|peab olema|tuleks lugeda|õige on|õige oleks|oleks pidanud olema",
         "night_to": "ööl vastu|öö vastu|öösel vastu",
-        "numbered": "mõõtkava|vedur|nr|maja nr|maja number|number|kr|lk|tel|telefon|inv nr|arhiivi nr",
+        "numbered": "stardinumber|vagun|tuba nr|telefoni number|mõõtkava|vedur|nr|maja nr|maja number|number|kr|lk|tel|telefon|inv nr|arhiivi nr",
         "measured": "krooni|rubla|meetrit|kilomeetrit|meest|m üle merepinna|kr|ruutmeetrit",
         "or_year_after": "või järgmisel aastal|või aasta hiljem|või aasta pärast|või aasta peale seda|või järgmine aasta|või järgneval aastal",
         "or_year_before": "või aasta varem|või aasta enne|või aasta enne seda|või eelneval aastal|või aasta tagasi",

@@ -67,7 +67,7 @@ FRENCH = Language(
         "should_be": "devrait être|aurait dû être|il faut lire|il faudrait lire|ce devrait être",
         "fortnight": "quinze jours|une quinzaine|quinzaine",
         "street_of": "rue",
-        "numbered": "échelle|chambre|n°|nº|numéro|frs|page|tél|réf",
+        "numbered": "dossard|matricule|wagon|inv|cote|échelle|chambre|n°|nº|numéro|frs|page|tél|réf",
         "measured": "mètres|francs|hommes|kilomètres|kg|frs",
         "or_year_after": "ou l'année suivante|ou l'année d'après|ou un an plus tard|ou un an après|ou l'an d'après|ou l'année après",
         "or_year_before": "ou l'année précédente|ou l'année d'avant|ou un an plus tôt|ou un an avant|ou l'an d'avant",

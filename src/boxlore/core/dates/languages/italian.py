@@ -84,7 +84,7 @@ ITALIAN = Language(
         "before_christ": "a c|avanti cristo",
         "measured": "metri|lire|chilometri",
         "street_of": "via|viale|piazza",
-        "numbered": "stanza|nr|n°|nº|lire|pag|pagina|tel|rif",
+        "numbered": "scala|pettorale|matricola|inv|vagone|camera n|stanza|nr|n°|nº|lire|pag|pagina|tel|rif",
         "same": "lo stesso|la stessa|stesso|stessa",
         "infant": "neonato|neonata|bebè",
         "small": "piccolo|piccola|bambino|bambina",

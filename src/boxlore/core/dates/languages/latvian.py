@@ -92,7 +92,7 @@ LATVIAN = Language(
         "turn": "gadsimtu mija",
         "before_christ": "p m ē",
         "measured": "metri|lati|rubļi|latu|rubļu",
-        "numbered": "nr|numurs|lpp|tel|ls",
+        "numbered": "lokomotīve|mērogs|starta numurs|vagons|nr|numurs|lpp|tel|ls",
         "same": "tajā pašā|tas pats|tā pati|tā paša",
         "infant": "zīdainis|mazulis",
         "small": "mazs|maza|bērns",

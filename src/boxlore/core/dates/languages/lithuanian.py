@@ -90,7 +90,7 @@ LITHUANIAN = Language(
         "turn": "amžių sandūra|amžių sandūroje",
         "before_christ": "pr kr|p m e",
         "measured": "metrų|litų|rublių",
-        "numbered": "nr|numeris|psl|tel",
+        "numbered": "garvežys|mastelis|starto numeris|vagonas|nr|numeris|psl|tel",
         "same": "tą pačią|tais pačiais|ta pati|tų pačių",
         "infant": "kūdikis",
         "small": "mažas|maža|vaikas",

@@ -75,7 +75,7 @@ NORWEGIAN = Language(
         "possessive": "sin|min|hennes|på sin|på min|på hennes|på hans|mitt|mine|sitt",
         "should_be": "skulle vært|skal være|burde være|bør være|skulle være|skulle ha vært",
         "night_to": "natten til|natt til|natta til|natten mot",
-        "numbered": "nr|nummer|husnr|kr|side|tlf|telefon|løpenr",
+        "numbered": "startnummer|målestokk|lokomotiv|vogn nr|lok|nr|nummer|husnr|kr|side|tlf|telefon|løpenr",
         "measured": "meter|kroner|mann|mil|m over havet|moh|kr",
         "or_year_after": "eller året etter|eller et år senere|eller året derpå",
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",

@@ -69,7 +69,7 @@ POLISH = Language(
         "should_be": "powinno być|powinien być|ma być|winno być|miało być",
         "night_to": "w noc na|noc na|w nocy na",
         "street_of": "ul|ulica|ulicy|aleja",
-        "numbered": "pokój|nr|numer|zł|str|tel|inw|sygn",
+        "numbered": "numer startowy|lokomotywa|parowóz|wagon|skala|sygnatura|pokój|nr|numer|zł|str|tel|inw|sygn",
         "measured": "metrów|złotych|ludzi|zł|m n p m",
         "or_year_after": "lub rok później|albo rok później|lub w następnym roku|albo w następnym roku|albo rok potem|lub rok potem|czy rok później",
         "or_year_before": "lub rok wcześniej|albo rok wcześniej|lub w poprzednim roku|albo w poprzednim roku|czy rok wcześniej",

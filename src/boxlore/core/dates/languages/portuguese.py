@@ -88,7 +88,7 @@ PORTUGUESE = Language(
         "before_christ": "a c|antes de cristo",
         "measured": "metros|réis|quilómetros|escudos",
         "street_of": "rua|avenida|praça",
-        "numbered": "nº|n°|pág|página|tel|ref",
+        "numbered": "dorsal|escala|locomotiva|quarto n|nº|n°|pág|página|tel|ref",
         "same": "o mesmo|a mesma|mesmo|mesma",
         "infant": "bebé|bebê",
         "small": "pequeno|pequena|criança|em criança",

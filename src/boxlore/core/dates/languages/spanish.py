@@ -81,7 +81,7 @@ SPANISH = Language(
         "before_christ": "a c|antes de cristo|a de c",
         "measured": "metros|pesetas|kilómetros",
         "street_of": "calle|avenida|plaza",
-        "numbered": "habitación|vuelo|núm|nº|n°|pta|ptas|pág|página|tel|tfno|ref",
+        "numbered": "dorsal|escala|locomotora|vagón|habitación nº|habitación|vuelo|núm|nº|n°|pta|ptas|pág|página|tel|tfno|ref",
         "same": "el mismo|la misma|mismo|misma",
         "infant": "bebé|un bebé|recién nacido",
         "small": "pequeño|pequeña|un niño|una niña|chiquito|chiquita",

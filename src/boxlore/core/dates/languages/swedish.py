@@ -82,7 +82,7 @@ SWEDISH = Language(
         "possessive": "sin|min|hennes|på sin|på min|på hennes|på hans|mitt|mina|sitt",
         "should_be": "ska vara|skulle vara|borde vara|bör vara|skall vara|skulle ha varit",
         "night_to": "natten till|natten till den|natten mot|natten mot den",
-        "numbered": "nr|nummer|husnr|kr|sida|tfn|tel|telefon|löpnr",
+        "numbered": "startnummer|skala|lokomotiv|lok|vagn nr|rum|nr|nummer|husnr|kr|sida|tfn|tel|telefon|löpnr",
         "measured": "meter|kronor|mil|m över havet|möh|kr",
         "or_year_after": "eller året efter|eller ett år senare|eller året därpå|eller nästa år|eller året därefter",
         "or_year_before": "eller året innan|eller året före|eller ett år tidigare",

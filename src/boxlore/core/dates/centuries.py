@@ -1,0 +1,59 @@
+"""A century that was not said, where lives leave only one: “JUN 63”, told by somebody born in 1936, is no June 1863.
+
+A picture is of no time before one of the people in it was born; and whoever tells of it has known nobody who was in a
+picture a whole lifetime, seventy years, before her own birth (common practice, no source). Lives that leave several
+centuries, or none but another than that of most photographs, settle nothing: it is asked.
+"""
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.context import DateContext
+from boxlore.core.dates.partial import Partial
+from boxlore.core.dates.writing import CENTURIES
+
+FIRST_PORTRAITS = 1840
+"""An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
+daguerreotype was published in August 1839; from memory)."""
+
+LIFETIME = 70
+
+
+def settle_century(date: Partial, context: DateContext) -> None:
+    """Give a year, a span of years or a decade without its century the only one that it can be of."""
+    first_year = _first_year(context)
+    if not first_year or date.year.endswith("XX") or date.hundreds:
+        return
+    possible = []
+    for century in CENTURIES:
+        if date.years:
+            first, last = (int(century + f"{year:04d}"[2:]) for year in date.years)
+        else:
+            first, last = (int(century + date.year[-2:].replace("X", digit)) for digit in "09")
+        if first_year <= last and first <= context.this_year:
+            possible.append(century)
+    if possible != [CENTURIES[0]]:
+        return  # that of today is never taken for granted: a grandchild's birth may be told of the wrong picture
+    if not date.years:
+        date.year = CENTURIES[0] + date.year[-2:]
+    date.assumed = False
+
+
+def _first_year(context: DateContext) -> int:
+    """The first year of which a picture can be, by the lives that are known; 0 where they say nothing of it."""
+    if not context.first_year:
+        return 0  # told of a life, not of a picture
+    born = [year for birth in context.pictured.values() if (year := _year_of_birth(birth))]
+    if context.narrator and (year := _year_of_birth(context.narrator)):
+        born.append(year - LIFETIME)
+    return max(FIRST_PORTRAITS, *born) if born else 0
+
+
+def _year_of_birth(birth: str) -> int:
+    """The first year in which a birth can be; 0 where none is known."""
+    edtf = standard.parsed(birth) if birth else None
+    if edtf is None or edtf.earliest is None:
+        return 0
+    return edtf.earliest.year - (WIDE if edtf.qualified else 0)
+
+
+WIDE = 10
+"""So many years a birth may be off that is told with doubt."""

@@ -1,0 +1,39 @@
+"""Where words behind a date begin that say nothing of it: “Ferragosto 1958, tutti al mare”, “Xmas 1951 at Gran's”.
+
+They begin with a comma, or with a word for “at”, “in” or “with” before a name with a capital letter. None of them may
+be of a date, a doubt or a denial in any language, a number, or a question mark.
+"""
+
+from boxlore.core.dates.lexer import Token
+
+_OF_NO_DATE = frozenset(("name", "comma", "noise", "genitive", "possessive", "to", "to_open", "from", "at_years"))
+_DOUBTING = "?"
+_BEFORE_A_NAME = frozenset(("name", "noise", "at_years", "from", "to", "genitive"))
+_NAMED_THERE = frozenset(("name", "person", "possessive"))
+_AT_OR_WITH = frozenset(
+    "at in with outside on im bei mit auf à chez avec dans en con a na em com no met bij te op hos med på i ved kanssa "
+    "в на с у w z u v ve s se ar pie su prie juures".split()
+)
+"""Words before a place or a companion, in the languages."""
+
+
+def where_a_tail_begins(tokens: list[Token], words: str) -> int:
+    """The place of the first token of such words; 0 where there are none."""
+    comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind == "comma"), 0)
+    begin = comma or _before_a_name(tokens, words)
+    behind = tokens[begin + 1 :]
+    if not begin or words[tokens[begin].start] == ";" or any(not token.kinds <= _OF_NO_DATE for token in behind):
+        return 0
+    is_doubted = any(letter.isdigit() or letter in _DOUBTING for letter in words[tokens[begin].end :])
+    return 0 if is_doubted else begin
+
+
+def _before_a_name(tokens: list[Token], words: str) -> int:
+    """Where “at”, “in” or “with” stands before the last names with a capital letter; 0 where it stands nowhere."""
+    for at in range(len(tokens) - 2, 0, -1):
+        told = words[tokens[at].start : tokens[at].end].casefold()
+        if told not in _AT_OR_WITH and not tokens[at].kinds <= _BEFORE_A_NAME:
+            return 0
+        if told in _AT_OR_WITH and tokens[at + 1].kinds <= _NAMED_THERE and words[tokens[at + 1].start].isupper():
+            return at
+    return 0
