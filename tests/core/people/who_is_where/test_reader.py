@@ -220,6 +220,8 @@ SHARED = [
     ("Mr. and Mrs. Pell with their son Tom", ["", "", ""]),
     ("the Pell family and Tom", ["", ""]),
     ("the Pell girls in white", [""]),
+    ("Between Ada and Florrie is Walter Sim", ["", "", ""]),
+    ("Rechts van Griet staat Dirk Visser, links haar zus Neeltje", ["", "", ""]),
 ]  # fmt: skip
 
 

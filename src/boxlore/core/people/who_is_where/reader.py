@@ -39,6 +39,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
+from boxlore.core.people.who_is_where.beside import BESIDE_SIDES, side_of, with_beside
 from boxlore.core.people.who_is_where.completed_names import complete_names
 from boxlore.core.people.who_is_where.described import with_described
 from boxlore.core.people.who_is_where.item_words import (
@@ -65,7 +66,6 @@ from boxlore.core.people.who_is_where.small_words_table import (
     OF_AGES,
     OF_SEVERAL,
     RELATIVES,
-    SIDE_OF,
     TAKE_A_CASE,
 )
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
@@ -73,7 +73,7 @@ from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
-from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
+from boxlore.core.people.who_is_where.word_senses import describes_last, describes_somebody, kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
@@ -96,6 +96,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader.text = text.strip()
     asked, elements = head_and_list(elements, known)
     elements = with_described(without_what_is_not_known(elements), known)
+    elements = with_beside(elements, reader.text)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
     reader.brackets_lead = bool(elements) and _is_number(elements[0])
@@ -198,8 +199,6 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         end_item(reader, before=kind, following=further)
         if element.kind in BESIDE_SIDES:  # `Dot is to the left of Nora`
             reader.items[-1].side, reader.placed = element.kind, True
-        elif element.kind == "verb" and reader.beside_side in BESIDE_SIDES:
-            reader.ahead.side, reader.beside_side = reader.beside_side, ""
         reader.in_case = element.phrase in TAKE_A_CASE or (reader.in_case and element.kind == "and")
         after_comma = kind == "and" and reader.previous == "comma"
         reader.after_posture = False
@@ -240,11 +239,14 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.words.append(element)
     elif kind == "beside":
         reader.aside.append(element)
-    elif kind == "opens beside":
-        reader.opens_beside, reader.ahead, reader.whom = True, Ahead(), _up_to_whom(reader, element, further)
+    elif kind == "beside head":
+        end_item(reader)
+        reader.ahead, reader.whom, reader.beside_side = Ahead(), element.text, side_of(element)
         reader.in_case = element.phrase in TAKE_A_CASE
-        reader.beside_side = reader.previous if reader.previous in BESIDE_SIDES else element.kind
-        reader.placed = reader.placed or reader.beside_side in BESIDE_SIDES
+        reader.placed = reader.placed or reader.beside_side != ""
+    elif kind == "beside is":
+        end_item(reader)
+        reader.ahead.side, reader.beside_side, reader.joined, reader.in_case = reader.beside_side, "", "beside", False
     elif reader.aside:
         reader.aside.append(element)
     elif kind not in ("dash", "hash", "of"):
@@ -255,12 +257,6 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
 
 
 _SENTENCE_ENDS = (".", "!")
-
-
-def _up_to_whom(reader: Reader, element: Element, further: Sequence[Element]) -> str:
-    """`in front of` of `in front of Peg`."""
-    ends = further[0].end if further[0].plain in SIDE_OF else element.end
-    return reader.text[element.start : ends]
 
 
 def _takes_back(reader: Reader) -> None:

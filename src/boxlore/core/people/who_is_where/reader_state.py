@@ -50,7 +50,8 @@ class Reader:
     """Whether places of this part stand behind the words; None until the first one."""
     part_begins: int = 0
     joined: str = ""
-    """`and` or `with` where that stood before the item that is gathered; `too` for an `and` behind a comma."""
+    """`and` or `with` where that stood before the item that is gathered; `too` for an `and` behind a comma; `beside`
+    behind whom it stands beside (`beside`)."""
     family_ahead: tuple[str, str] = ("", "")
     """“the Tamm brothers” and “Tamm”, where their names follow."""
     place_since: bool = False
@@ -62,8 +63,6 @@ class Reader:
     placed: bool = False
     part_absent: bool = False
     """Whether the head of this part says that whoever it names is not in the picture: “Absent: Tom”."""
-    opens_beside: bool = False
-    """Whether the part began with whom the next one stands beside: “next to Nora is Dot”."""
     whom: str = ""
     """The words before her: “to the left of”."""
     beside_side: str = ""

@@ -190,6 +190,12 @@ WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".spl
 SIDE_OF = frozenset("of von от van om od".split())
 """Words behind a side, before whoever stands there: `to the left of Nora`, `rechts von Oma`, `справа от мамы`."""
 
+BEFORE_WHOM = frozenset(
+    "behind|standing behind|in front|sitting in front|hinter|vor|derriere|devant|detras de|detras|delante de|delante|dietro|dietro a|davanti a|davanti|atras de|"
+    "atras|a frente de|a frente|em frente de|achter|voor|bag|bagved|foran|bak|bakom|framfor|за".split("|")
+)
+"""Rows by a word behind which whom somebody stands behind or before is told: `behind Nora`."""
+
 WORN_OR_HELD = frozenset(
     "hut mutze stock regenschirm korb fahrrad pferd hund katze pfeife puppe ball hat cap pipe umbrella bicycle".split()
 )

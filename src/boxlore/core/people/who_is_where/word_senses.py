@@ -12,6 +12,7 @@ from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import FILIATION, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.beside import BESIDE_SIDES
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
@@ -43,52 +44,25 @@ from boxlore.core.people.who_is_where.small_words_table import (
 from boxlore.core.people.who_is_where.tokens import MARKERS_OF_NAMES, PLACES, ROW_KINDS, ROW_NAMES, Element
 from boxlore.core.statements import fold
 
-BESIDE_SIDES = ("left", "right")
-
 
 def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element]) -> str:
-    """The kind of an element of `Dot is to the left of Nora`, `in front of Nora is Dot`, `next to Nora is Dot`, where
-    one is told beside another; an empty string for any other."""
+    """The kind of an element of `Dot is to the left of Nora`, `the boy behind Anna is Tom`, where one is told beside
+    another behind who is told; an empty string for any other."""
     kinds = [following.kind for following in further[:2]]
-    if element.plain in SIDE_OF and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
+    if element.plain in SIDE_OF and reader.previous in (*PLACES, "with") and further[:1]:
         if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
             return "beside"  # `the boy in front of Anna is Tom`
         return "of" if _may_be_beside(further[0]) and not reader.words else ""
     describes = element.kind in ("front", "back") and bool(reader.words) and is_description(reader.words)
     if describes and kinds[:1] == ["word"] and further[0].is_large and "verb" in [piece.kind for piece in further[1:4]]:
         return "beside"  # `the boy behind Anna is Tom`
-    if element.kind in _POSTURES and reader.opens_beside and reader.words and begins_person(further):
-        reader.opens_beside = False
-        return "and"
-    if element.kind in ("colon", "comma") and reader.opens_beside and reader.words and begins_person(further):
-        reader.opens_beside = False
-        return "and"
     is_of = len(further) > 1 and further[0].plain in SIDE_OF and _may_be_beside(further[1])
-    opens = not reader.words and len(reader.items) == reader.part_begins
-    if opens and element.kind == "with" and kinds[:1] == ["word"] and further[0].is_large:
-        return "opens beside" if any(following.kind in (*_POSTURES, "colon") for following in further[1:5]) else ""
-    if opens and element.kind in ("front", "back") and kinds[:1] == ["word"] and further[0].is_large:
-        verb = next((at for at, piece in enumerate(further[1:3], 1) if piece.kind in _POSTURES), 0)
-        if verb and begins_person(further[verb + 1 :]):
-            return "opens beside"  # `Behind Nora stands Dot`
-    if opens and element.kind in ("front", "back") and is_of and _names_another_behind(further[2:]):
-        return "opens beside"  # `in front of Nora, Dot`
-    if element.kind == "nextto" and is_of:  # `either side of Nora`
-        return "with"
-    if element.kind in BESIDE_SIDES and is_of:
-        return "opens beside" if opens else "with"
-    return ""
+    told = bool(reader.words or reader.items)
+    return "with" if told and is_of and element.kind in ("nextto", *BESIDE_SIDES) else ""  # `either side of Nora`
 
 
 def _may_be_beside(element: Element) -> bool:
     return element.is_large or is_my(element) or is_oblique_kin(element)
-
-
-def _names_another_behind(further: Sequence[Element]) -> bool:
-    """Whether behind the first name, a comma, a colon or a verb stands before another one."""
-    joins = (at for at, piece in enumerate(further[:3]) if piece.kind in ("comma", "colon", *_POSTURES))
-    at = next(joins, None)
-    return at is not None and begins_person(further[at + 1 :])
 
 
 def _joins_family_names(reader: Reader, element: Element, further: Sequence[Element]) -> bool:

@@ -1,0 +1,109 @@
+"""Somebody told by whom they stand beside: `Next to Annie stands Piet Bos`, `Left of Lena: Ned`.
+
+    clause = {row} head anchors is somebody
+    head    = ("next to" / "with") / side ("of" / "next to") / ("behind" / "in front") ["of"]
+            / "beside" ["of" / "with"]                      ; a word that may stand alone (`bredvid`, `рядом с`)
+    anchors = anchor {"and" anchor}                         ; `between Ada and Florrie`
+    anchor  = ["the" / "my"] word {word}
+    is      = (verb / posture) [verb / posture] / ":" / "," / "-"     ; "," and "-" only where the head has an `of`
+
+A clause begins where a part begins: at the start, and behind a mark, `and` or a row. Whoever is the anchor is in the
+picture too, and is another person: no family name and no word of kin that is told behind the verb is hers. The head
+and what stands for `is` are marked as one element each (`beside head`, `beside is`); the reader takes the rest as it
+takes all people. Words that are not wholly so are no clause, and stay as they are.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.item_words import begins_person
+from boxlore.core.people.who_is_where.kin_words import relation
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEFORE_WHOM, OF, SIDE_OF
+from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
+
+BESIDE_SIDES = ("left", "right")
+POSTURES = table.ROW_CLASSES[3:]
+_IS = ("verb", *POSTURES)
+_BEGIN = ("comma", "end", "colon", "and", "dash", *ROW_KINDS)
+_ANCHOR = ("word", "my", "me", "and", "of")
+_LONGEST = 9
+_OF = SIDE_OF | OF
+
+
+@dataclass(frozen=True, slots=True)
+class _Head:
+    """The head of a clause: up to which element it goes, and of which kind it is."""
+
+    end: int
+    kind: str
+    of: bool = False
+    """Whether a word for `of` stands in it, so that a comma may stand for `is`."""
+
+
+def with_beside(elements: Sequence[Element], text: str) -> list[Element]:
+    """The elements, the head of each clause and what stands for `is` marked."""
+    marked: list[Element] = []
+    at = 0
+    while at < len(elements):
+        begins = at == 0 or elements[at - 1].kind in _BEGIN
+        head = _head(elements, at) if begins else None
+        spot, behind = _is(elements, head) if head else (0, 0)
+        if head and spot:
+            first, last = elements[at], elements[head.end - 1]
+            side = first.kind if first.kind in BESIDE_SIDES else ""
+            told = text[first.start : last.end]
+            marked.append(replace(last, kind="beside head", text=told, start=first.start, value=_SIDES.index(side)))
+            marked += elements[head.end : spot]
+            marked.append(replace(elements[spot], kind="beside is"))
+            at = behind
+        else:
+            marked.append(elements[at])
+            at += 1
+    return marked
+
+
+_SIDES = ("", *BESIDE_SIDES)
+
+
+def side_of(head: Element) -> str:
+    """On which side of the anchor a head says that somebody stands; empty where it says none."""
+    return _SIDES[head.value]
+
+
+def _head(elements: Sequence[Element], at: int) -> _Head | None:
+    """The head that begins here; None where none does."""
+    first, further = elements[at], elements[at + 1 : at + 2]
+    of = bool(further) and further[0].plain in _OF and not further[0].is_large
+    with_too = bool(further) and further[0].kind == "with" and further[0].phrase not in table.HOLDING
+    if first.kind == "with" and first.phrase not in table.HOLDING:
+        return _Head(at + 1, first.kind)
+    if first.kind in BESIDE_SIDES and (of or with_too):
+        return _Head(at + 2, first.kind, of)
+    if first.kind in ("front", "back") and first.phrase in BEFORE_WHOM:
+        return _Head(at + 1 + of, first.kind, of)
+    if first.kind == "nextto":
+        return _Head(at + 1 + (of or with_too), first.kind, of)
+    return None
+
+
+def _is(elements: Sequence[Element], head: _Head) -> tuple[int, int]:
+    """Where what stands for `is` stands behind the anchors of a head, and where somebody is told behind it; two noughts
+    where it is no clause."""
+    at = head.end
+    while at < len(elements) and at - head.end < _LONGEST and elements[at].kind in _ANCHOR:
+        at += 1
+    anchors, behind = elements[head.end : at], at + 1
+    if behind >= len(elements) or not anchors or not _is_anchor(anchors):
+        return 0, 0
+    if elements[at].kind in _IS and elements[behind].kind in _IS:  # `est assis`
+        behind += 1
+    joins = elements[at].kind in (*_IS, "colon") or (elements[at].kind in ("comma", "dash") and head.of)
+    return (at, behind) if joins and begins_person(elements[behind:]) else (0, 0)
+
+
+def _is_anchor(words: Sequence[Element]) -> bool:
+    """Whether each of the words between two `and` begins with somebody: a name, or kin behind an article or `my`."""
+    first = words[0]
+    is_somebody = first.kind in ("my", "me") or first.is_large or first.plain in ARTICLES or bool(relation(first))
+    return is_somebody and begins_person(words) and words[-1].kind not in ("and", "of")
