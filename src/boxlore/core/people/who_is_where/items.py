@@ -100,7 +100,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         return
     adds = whole.startswith(("a ", "an ")) or whole.endswith(" was")  # `a` is `and` of Czech too
     for goes_on in (whole, told) if adds else (told,):
-        if len(reader.items) > reader.part_begins and words[0].kind != "or" and _goes_on(reader, goes_on):
+        if len(reader.items) > reader.part_begins and words[0].kind not in _NO_NAME and _goes_on(reader, goes_on):
             last = reader.items[-1]
             if _is_quoted(goes_on):
                 asks = f"Is {goes_on} {last.person.words}, or somebody else?"
@@ -139,6 +139,19 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if words:
         reader.ahead = Ahead()
     reader.joined, reader.place_since = "", False
+
+
+_NO_NAME = ("or", "unknown")
+"""Kinds of elements with which no name goes on."""
+
+
+def ask_of_unseen(reader: Reader, element: Element) -> None:
+    """`partly hidden` behind somebody: told of her, or another one of the row."""
+    before = reader.items[-1].person.words if reader.items else ""
+    of_whom = f"told of “{before}”, or " if before else ""
+    asks = f"Is “{element.text}” {of_whom}somebody else of the picture?"
+    _add(reader, Placed(element.text, 0, asks=asks, is_person=False), (), is_name=False)
+    reader.ahead, reader.joined, reader.place_since = Ahead(), "", False
 
 
 def _taken_back(item: Item) -> None:

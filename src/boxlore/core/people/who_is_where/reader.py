@@ -50,7 +50,7 @@ from boxlore.core.people.who_is_where.item_words import (
     is_of_several,
     names_somebody,
 )
-from boxlore.core.people.who_is_where.items import end_item, noted
+from boxlore.core.people.who_is_where.items import ask_of_unseen, end_item, noted
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
@@ -72,6 +72,7 @@ from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
+from boxlore.core.people.who_is_where.unseen import with_unseen
 from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
 from boxlore.core.people.who_is_where.word_senses import describes_last, describes_somebody, kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -95,7 +96,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
     asked, elements = head_and_list(elements, known)
-    elements = with_described(without_what_is_not_known(elements), known)
+    elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
     elements = with_beside(elements, reader.text)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
@@ -232,6 +233,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         _takes_back(reader)
     elif kind == "holder":
         reader.items[-1].is_held, reader.ahead.is_held = True, False
+    elif kind == "unseen":
+        ask_of_unseen(reader, element)
     elif kind == "says":
         reader.words = []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
     elif kind == "unknown" and not reader.words and reader.previous in PLACES and describes_last(reader):

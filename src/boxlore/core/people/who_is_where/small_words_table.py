@@ -190,6 +190,32 @@ WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".spl
 SIDE_OF = frozenset("of von от van om od".split())
 """Words behind a side, before whoever stands there: `to the left of Nora`, `rechts von Oma`, `справа от мамы`."""
 
+HIDDEN = frozenset(
+    "hidden obscured obliterated illegible unreadable unrecognisable unrecognizable blurred smudged scratched torn invisible concealed "
+    "masked covered faded out off indistinct unclear verdeckt verdeckter verdeckte verborgen unleserlich unkenntlich unsichtbar verwischt "
+    "abgeschnitten varjatud varjus loetamatu nahtamatu kaetud peidus ebaselge cache cachee caches masque masquee illisible efface effacee flou "
+    "invisible tapado tapada tapados oculto oculta ocultos ilegible borroso borrosa borrado escondido escondida ilegivel encoberto encoberta "
+    "nascosto nascosta coperto coperta illeggibile onleesbaar verscholen bedekt onzichtbaar onherkenbaar skjult ulaeselig uleselig daekket "
+    "tildekket skymd dold olaslig skymda dolda peitossa piilossa epaselva nakymattomissa закрыт закрыта скрыт скрыта заслонен заслонена "
+    "неразборчиво стерто спрятан zasloniety zaslonieta ukryty ukryta niewidoczny niewidoczna nieczytelne nieczytelny zamazany aizsegts "
+    "aizsegta nesalasams uzdengtas uzdengta neiskaitoma zakryty zakryta necitelne necitelny skryty takarasban olvashatatlan takarva hulinn "
+    "hulin olaesilegt bhfolach huna".split()
+)
+"""Words that say of somebody in a row that she cannot be seen, or her name not be read: `T. Cole, (obscured), N. Cole`."""
+
+FACES = frozenset(
+    "face head name person figure gesicht kopf name nagu pea nimi visage tete nom cara rostro nombre rosto nome viso volto naam gezicht hoofd "
+    "ansigt ansikt navn ansikte namn kasvot nimi лицо имя twarz nazwisko seja veidas oblicej tvar arc".split()
+)
+"""What of somebody is hidden: it may be of whoever is told before too."""
+
+PARTLY = frozenset(
+    "partly partially half almost mostly nearly teilweise halb fast osaliselt pooleldi peaaegu partiellement demi presque medio parcialmente "
+    "casi quase meio parzialmente quasi deels half bijna delvist delvis nesten naesten nastan osittain puoliksi частично почти наполовину "
+    "czesciowo prawie dalji is iscaly zpola castecne felig reszben".split()
+)
+"""Words before one of hiding that say it of somebody of whom something is seen."""
+
 BEFORE_WHOM = frozenset(
     "behind|standing behind|in front|sitting in front|hinter|vor|derriere|devant|detras de|detras|delante de|delante|dietro|dietro a|davanti a|davanti|atras de|"
     "atras|a frente de|a frente|em frente de|achter|voor|bag|bagved|foran|bak|bakom|framfor|за".split("|")
