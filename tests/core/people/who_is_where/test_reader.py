@@ -220,6 +220,11 @@ SHARED = [
     ("Mr. and Mrs. Pell with their son Tom", ["", "", ""]),
     ("the Pell family and Tom", ["", ""]),
     ("the Pell girls in white", [""]),
+    ("My grandparents, Albert and Rose Tully", ["Tully", ""]),
+    ("De drie zusjes de Boer: Toos en Jopie", ["de Boer", "de Boer"]),
+    ("Три сестры Петровы: Ольга, Нина и Вера", ["", "", ""]),
+    ("Virtasen veljekset Antti, Jussi ja Heikki", ["", "", ""]),
+    ("Mum's sisters Fay and Gwen", ["", ""]),
     ("Between Ada and Florrie is Walter Sim", ["", "", ""]),
     ("Rechts van Griet staat Dirk Visser, links haar zus Neeltje", ["", "", ""]),
 ]  # fmt: skip

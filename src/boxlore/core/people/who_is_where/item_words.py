@@ -13,10 +13,11 @@ from dataclasses import replace
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_ALONE, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.groups import group_of, is_plural_of_kin
 from boxlore.core.people.who_is_where.kin_words import ME, is_given_too, is_me, own_relation, owned_relation, relation
 from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent, is_somewhere
 from boxlore.core.people.who_is_where.tokens import Element
@@ -46,6 +47,9 @@ def person_named(
         return Placed("", 0, note=between(words[:-1], text)), False  # `driver unknown`
     if len(words) == 2 and words[0].plain in _AM and words[1].plain in ME:
         words = words[1:]  # `ben ik`
+    group = group_of(words, text)
+    if group and group.led and group.end == len(words):
+        return Placed(told := between(words, text), 0, unsure=unsure, asks=f"Who are “{told}”?", is_person=False), False
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -198,8 +202,9 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
     while at and not (words[at].is_large or words[at].kind in ("my", "me", "unknown") or relation(words[at])):
-        if words[at].plain in small_words.ARTICLES and any(word.kind == "unknown" for word in words[at:]):
-            break  # `then an unknown chap`
+        counts = words[at + 1 :] and words[at + 1].plain in small_words.CARDINALS
+        if words[at].plain in small_words.ARTICLES and (counts or any(word.kind == "unknown" for word in words[at:])):
+            break  # `then an unknown chap`, `then the two Misses Hale`
         at -= 1
     surely_leads = words[0].plain in small_words.SURE_LEADS
     is_somebody = surely_leads or token_of(words[at].text).is_given or relation(words[at])
@@ -328,7 +333,8 @@ def is_of_several(words: Sequence[Element]) -> bool:
 
 def how_many(words: Sequence[Element]) -> int:
     """How many people `two unknown men` are; 1 for any other words."""
-    first = words[0]
+    leads = small_words.ARTICLES | small_words.LEADS
+    first = next((word for word in words if word.plain not in leads), words[0])
     return first.value if first.kind == "number" else small_words.CARDINALS.get(first.plain, 1)
 
 
@@ -517,12 +523,6 @@ _NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", 
 
 _CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
 """Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
-
-
-def is_plural_of_kin(word: Element) -> bool:
-    """`nietos`, `Enkeln`: several of a word of kin, written small."""
-    stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
-    return not word.is_large and any(len(stem) > 2 and stem in KIN_WORDS for stem in stems)
 
 
 _WIVES = ("fru", "frue", "rouva", "proua", "pani")

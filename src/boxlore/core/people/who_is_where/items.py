@@ -8,6 +8,7 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.groups import family_of_several, group_of
 from boxlore.core.people.who_is_where.item_words import (
     begins_person,
     between,
@@ -25,7 +26,6 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent
-from boxlore.core.people.who_is_where.shared_family_name import family_of_several, group_and_name
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -126,12 +126,16 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if before == "colon" and (family := family_of_several(words)):
         reader.ahead.note, reader.family_stays = told, family  # `All the Pells: Anna, Ruth`
         return
-    group, family, name = group_and_name(words, reader.text) if words else ("", "", "")
-    if group and (name or before == "colon" or _heads_a_list(following) or _goes_on_with_names(before, following)):
-        reader.family_ahead = group, family
-        reader.family_stays = "" if name else family
-        words = [word for word in words if word.start >= words[-1].end - len(name)] if name else []
-        told = name
+    group = group_of(words, reader.text) if words else None
+    names = words[group.end :] if group else []
+    if (
+        group
+        and not group.some
+        and (names or before == "colon" or _heads_a_list(following) or _goes_on_with_names(before, following))
+    ):
+        reader.family_ahead = between(words[: group.end], reader.text), group.family
+        reader.family_stays = "" if names else group.family
+        words, told = names, between(names, reader.text)
     for person, is_name in _people(reader, words, told) if words else ():
         person = noted(replace(person, unsure=person.unsure or doubted), reader.ahead.note, *notes)
         _add(reader, person, words, is_name=is_name)
@@ -221,11 +225,11 @@ def _begins_with(words: Sequence[Element]) -> bool:
 
 
 def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:
-    """Whether a comma and a list of given names follow: `The Marsh brothers, Harry, Tom and Alf`."""
-    if before != "comma" or len(following) < 2:
+    """Whether a comma and a list of names follow: `The Marsh brothers, Harry, Tom and Alf`."""
+    if before != "comma" or not following or not (following[0].is_large and token_of(following[0].text).is_given):
         return False
-    first, second = following[:2]
-    return first.is_large and token_of(first.text).is_given and second.kind in ("comma", "and")
+    joins = next((element.kind for element in following if not (element.kind == "word" and element.is_large)), "")
+    return joins in ("comma", "and")
 
 
 def _heads_a_list(following: Sequence[Element]) -> bool:
@@ -268,7 +272,7 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     item.part = reader.part_begins
     item.definite = definitely(words) if words and person.is_person and not is_name else ""
     item.is_several = (
-        bool(words) and not person.is_person and (is_of_several(words) or bool(group_and_name(words, reader.text)[0]))
+        bool(words) and not person.is_person and (is_of_several(words) or group_of(words, reader.text) is not None)
     )
     item.width = how_many(words) if words and not person.is_person else 1
     if reader.last_absent or (words and words[0].kind == "or"):

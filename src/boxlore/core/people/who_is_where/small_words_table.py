@@ -216,6 +216,12 @@ PARTLY = frozenset(
 )
 """Words before one of hiding that say it of somebody of whom something is seen."""
 
+SEVERAL_BEHIND_A_FORM = frozenset(
+    "vennad oed venda poisid poissi tudrukud tudrukut tutred pojad lapsed last veljekset siskokset sisarukset pojat tytot "
+    "lapset kaksoset kaksikud".split()
+)
+"""Estonian and Finnish words of several, before which a family name stands in the genitive: `Virtasen veljekset`."""
+
 BEFORE_WHOM = frozenset(
     "behind|standing behind|in front|sitting in front|hinter|vor|derriere|devant|detras de|detras|delante de|delante|dietro|dietro a|davanti a|davanti|atras de|"
     "atras|a frente de|a frente|em frente de|achter|voor|bag|bagved|foran|bak|bakom|framfor|за".split("|")

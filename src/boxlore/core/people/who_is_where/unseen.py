@@ -52,7 +52,7 @@ def _may_tell(piece: Element) -> bool:
 
 
 def _unseen(told: Sequence[Element], *, behind: bool) -> Iterator[Element]:
-    """`unknown` and a note for each who is told, or one `unseen`. `behind`: whether anything stands before the words."""
+    """`unknown` and a note for each who is told, or one `unseen`. `behind`: whether more stands before."""
     first, last = told[0], told[-1]
     pieces = first.inside or told
     words = first.text if first.kind == "note" else " ".join(piece.text for piece in told)

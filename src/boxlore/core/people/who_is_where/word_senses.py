@@ -13,13 +13,13 @@ from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import FILIATION, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES
+from boxlore.core.people.who_is_where.groups import is_plural_of_kin
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
     is_description,
     is_my,
     is_of_several,
-    is_plural_of_kin,
     share_kin,
     stands_for_me,
 )

@@ -1,0 +1,111 @@
+"""Several people told by what they are and whose: `the three Kask boys`, `les sœurs Morel`, `de zusjes de Boer`.
+
+    group  = ["the" / "all" / "both"] [number] (family several / several family) [names]
+           / ("my" / "the") several                         ; my grandparents, the twins
+           / number "of" ["the"] group                 ; three of the Kask boys: which of them is not told
+    several = a word of several people                    ; brothers, girls, Misses, sœurs, zusjes
+    family  = word {word}                                  ; large, with particles; no given name, nobody's `my` or `'s`
+
+The names of a group follow it (`the Kask brothers Juhan and Karl`, `… : Juhan, Karl`), and each of them has its family
+name as a proposal. In languages where the family name stands in another form here (`Virtasen veljekset`, `сёстры
+Петровы`) no name is proposed. Without names it is asked who they are, and nobody is made of the words.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.words_table import KIN_WORDS
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.tokens import Element
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """A group: where its own words end and its names begin, and the family name that is proposed for each of these."""
+
+    end: int
+    family: str = ""
+    led: bool = False
+    """Whether an article, a number or `my` says that several are told: `lapsed Piret` may be one of them by name."""
+    some: bool = False
+    """Whether only some of it are told: `three of the Kask boys`."""
+
+
+def group_of(words: Sequence[Element], text: str) -> Group | None:
+    """The group that the words begin with, behind which only names stand; None for any other words."""
+    if some := _some_of(words):
+        group = group_of(words[some:], text)
+        return Group(group.end + some, group.family, led=True, some=True) if group else None
+    at = _leads(words)
+    several = next((n for n in range(at, len(words)) if _is_several(words[n])), len(words))
+    if several == len(words):
+        return None
+    before, behind = words[at:several], words[several + 1 :]
+    is_whose = len(before) == 1 and (before[0].kind == "my" or before[0].plain.endswith("'s"))
+    if not behind and (is_whose or (at and not before)):
+        return Group(len(words), led=True)
+    if not before and _is_family(behind):
+        return Group(len(words), _proposed(behind, words[several], text), led=at > 0)
+    fits = not words[several].is_large and all(word.is_large for word in behind)
+    if before and fits and _is_family(before, of_given_too=bool(at or behind)):
+        return Group(several + 1, _proposed(before, words[several], text), led=at > 0)
+    return None
+
+
+def _some_of(words: Sequence[Element]) -> int:
+    """How many words `three of` takes; 0 where the words do not begin so."""
+    counts = len(words) > 2 and small_words.CARDINALS.get(words[0].plain, 1) > 1
+    return 2 if counts and words[1].plain in small_words.OF and words[1].text.islower() else 0
+
+
+def _leads(words: Sequence[Element]) -> int:
+    """How many of the words lead to a group: an article, `all`, a number."""
+    at = 0
+    if words[0].plain in small_words.ARTICLES | small_words.EVERYONE and len(words) > 1:
+        at = 1
+    if len(words) > at + 2 and (words[at].plain in small_words.CARDINALS or words[at].kind == "number"):
+        at += 1
+    return at
+
+
+def _is_several(word: Element) -> bool:
+    is_noun = table.NOUNS.get(word.plain) == "many" and word.text.lower() not in small_words.NO_NOUNS
+    return (is_noun and word.plain not in table.FAMILY) or is_plural_of_kin(word)
+
+
+def is_plural_of_kin(word: Element) -> bool:
+    """`nietos`, `Enkeln`: several of a word of kin, written small."""
+    stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
+    return not word.is_large and any(len(stem) > 2 and stem in KIN_WORDS for stem in stems)
+
+
+_LEADS = small_words.EVERYONE | small_words.CARDINALS.keys() | small_words.ARTICLES
+
+
+def _is_family(words: Sequence[Element], *, of_given_too: bool = False) -> bool:
+    """Whether the words are a family name: large ones, and particles before them."""
+    if not words or not words[-1].is_large:
+        return False
+    are_names = all(word.is_large or token_of(word.text).is_particle for word in words)
+    is_whose = any(word.kind == "my" or word.plain.endswith(("'s", "s'")) for word in words)
+    leads = words[0].plain in _LEADS and words[0].is_large  # `Both boys`, `Les mariés`
+    given = not of_given_too and token_of(words[-1].text).is_given
+    return are_names and not (is_whose or leads or given)
+
+
+def _proposed(family: Sequence[Element], several: Element, text: str) -> str:
+    """The family name as the members have it; empty where it stands in a form of its own."""
+    inflects = several.plain in small_words.SEVERAL_BEHIND_A_FORM or "а" <= family[-1].plain[0] <= "я"
+    inflects = inflects or family[-1].plain.endswith(("owie", "scy", "dzcy", "ovi"))
+    return "" if inflects else text[family[0].start : family[-1].end]
+
+
+def family_of_several(words: Sequence[Element]) -> str:
+    """`Pell` of `the Pells`, `all the Pells`; an empty text for any other words."""
+    bare = words[1:] if len(words) == 3 and words[0].plain in small_words.EVERYONE else words
+    if len(bare) != 2 or bare[0].plain != "the" or not (bare[1].is_large and bare[1].plain.endswith("s")):
+        return ""
+    hisses = bare[1].plain.endswith(("shes", "ches", "xes", "sses", "zes"))
+    return bare[1].text[: -2 if hisses else -1] if table.NOUNS.get(bare[1].plain) is None else ""
