@@ -9,8 +9,9 @@ from collections.abc import Sequence
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import before_place, begins_person
-from boxlore.core.people.who_is_where.items import end_item, noted
+from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.phrases import end_item
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import OF_ONE, POSTPOSITIONS
 from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element

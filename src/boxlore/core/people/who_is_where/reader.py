@@ -50,10 +50,11 @@ from boxlore.core.people.who_is_where.item_words import (
     is_of_several,
     names_somebody,
 )
-from boxlore.core.people.who_is_where.items import ask_of_unseen, end_item, noted
+from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
+from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader

@@ -1,0 +1,377 @@
+"""The words between two marks as a phrase: somebody, or what they say of the one told before (`reader`).
+
+    phrase = taking back                 ; no, wait     rather
+           / opening                      ; Well, …      On the sofa, …      According to Ethel, …
+           / remark                       ; my sister    aged 5    she was in hospital    her    1923    I think
+           / with small words             ; with the godparents    with his hand on Charlie's shoulder
+           / rest of a name               ; Jr.    née Pell    "Tiny"
+           / unknown several              ; two I can't name
+           / total                        ; five people
+           / family ":"                   ; All the Pells: …
+           / group names                  ; the Kask brothers Juhan and Karl
+           / somebody                     ; everything else: a name, kin, a description, words that ask
+
+The productions are asked in this order (`_PRODUCTIONS`), and the first that knows the phrase takes all of it: no word
+is left, for what is not structure becomes words or a note of somebody. A remark, the rest of a name and words with
+`with` need somebody told before them in the same part; without one the words are somebody's.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from boxlore.core.people.names.lists_table import MEN, WOMEN
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import token_of, tokens_of
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.groups import family_of_several, group_of
+from boxlore.core.people.who_is_where.item_words import (
+    begins_person,
+    between,
+    definitely,
+    how_many,
+    how_many_in_all,
+    is_remark,
+    name_and_remark,
+    without_leads,
+    without_verbs_behind,
+)
+from boxlore.core.people.who_is_where.items import add, noted, people_named
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
+from boxlore.core.people.who_is_where.remarks import begins_remark
+from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.people.who_is_where.written_out import Placed
+
+
+@dataclass(frozen=True, slots=True)
+class _Phrase:
+    """The words between two marks, without those that only lead to them; never without words."""
+
+    words: Sequence[Element]
+    told: str
+    """The same as told."""
+    whole: str
+    """As told, with the words that lead."""
+    notes: Sequence[str]
+    brackets: Sequence[Element]
+    """The notes as elements, those inside of the name too."""
+    before: str
+    """The kind of the mark behind the words: they stand before a comma."""
+    following: Sequence[Element]
+    opens: bool
+    """Whether nobody was told in this part before."""
+    doubted: bool
+    """Whether a note says that the name is a guess."""
+
+
+def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()) -> None:
+    """The words gathered so far as one person, or as a remark on the one before; `before` the mark behind them."""
+    whole = between(reader.words, reader.text)
+    bare = without_verbs_behind(without_leads(reader.words)) if reader.words else ()
+    words, remark = name_and_remark(bare)
+    inside = [note for note in reader.notes if words and words[0].start < note.start and note.end < words[-1].end]
+    notes = [note.text for note in reader.notes if note not in inside]  # `Peggy (Margaret) Loftus` has it in the name
+    counted = [word for word in remark if word.plain not in small_words.ARTICLES]
+    if len(counted) == 1 and counted[0].kind == "ordinal" and not reader.ahead.position:
+        reader.ahead.position, reader.placed = counted[0].value, True  # `ich bin die Zweite`
+    if remark:
+        notes.insert(0, between(remark, reader.text))
+    if reader.aside:
+        notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
+    if before == "and" and words and following and _are_titles_of_two(words, following):
+        reader.words = [replace(word, kind="title") for word in words]
+        return
+    brackets = reader.notes
+    reader.words, reader.notes, reader.aside = [], [], []
+    if not words:
+        if notes and reader.items:
+            reader.items[-1].person = noted(reader.items[-1].person, *notes)
+        return
+    opens = len(reader.items) == reader.part_begins
+    doubted = any(_doubts(note) for note in brackets)
+    told = between(words, reader.text)
+    phrase = _Phrase(words, told, whole, notes, brackets, before, following, opens, doubted)
+    any(production(reader, phrase) for production in _PRODUCTIONS)
+
+
+def _opening(reader: Reader, phrase: _Phrase) -> bool:
+    """opening = interjection "," / "according to" somebody ","        ; they say nothing of anybody in the picture
+
+    `Well, that's Betty`, `According to Ethel, this is Harold`.
+    """
+    is_interjection = all(word.plain in small_words.INTERJECTIONS for word in phrase.words)
+    is_said_by = phrase.words[0].plain in small_words.SAID_BY
+    return phrase.opens and phrase.before == "comma" and (is_interjection or is_said_by)
+
+
+def _taking_back(reader: Reader, phrase: _Phrase) -> bool:
+    """taking back = word of correction {word of correction}          ; `no, wait`, `rather`, `sorry`
+
+    Whoever was named before asks; `No idea, sorry` takes nobody back.
+    """
+    if not all(word.plain in small_words.CORRECTIONS for word in phrase.words):
+        return False
+    if phrase.opens and phrase.before in ("comma", "and"):
+        reader.notes = list(phrase.brackets)
+        if reader.items:
+            _taken_back(reader.items[-1])  # `Betty... no, wait, it's Kathleen`
+        return True
+    if not reader.items:
+        return False
+    last = reader.items[-1]
+    if last.person.words:
+        asks = f"Is “{last.person.words}” in the picture?"
+        last.person = replace(noted(last.person, phrase.told, *phrase.notes), asks=asks, is_person=False)
+        last.is_name = False
+    return True
+
+
+def _remark(reader: Reader, phrase: _Phrase) -> bool:
+    """remark = pronoun / year / ("she" / "he") … / small words / kin of the one before          ; a note of her
+
+    Where `and` follows, or the kin is of the first one told (`Ruth, her mother`), it may be another: it asks.
+    """
+    if not reader.items:
+        return False
+    words, last = phrase.words, reader.items[-1]
+    if _is_pronoun(words) and reader.joined != "with":
+        return True  # `it must be her and Edna`
+    is_year = all(word.text.isdigit() for word in words) and not reader.ahead.number
+    if not (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
+        return False
+    last.person = noted(last.person, phrase.told, *phrase.notes)
+    whose = len(reader.items) == 1 and words[0].plain in small_words.OF_ANOTHER
+    if (phrase.before == "and" or whose) and not last.person.asks:
+        last.person = replace(last.person, asks=f"Is “{phrase.told}” {last.person.words}, or someone else?")
+    return True
+
+
+def _with_small_words(reader: Reader, phrase: _Phrase) -> bool:
+    """with small words = "with" word {word}          ; none of them large, nor `my`: a note of the one before"""
+    words = phrase.words
+    begins = len(words) > 1 and words[0].plain in small_words.WITH and not words[0].is_large
+    if not (reader.items and begins) or any(word.is_large or word.kind in ("me", "my") for word in words):
+        return False
+    reader.items[-1].person = noted(reader.items[-1].person, phrase.told, *phrase.notes)
+    return True
+
+
+def _rest_of_a_name(reader: Reader, phrase: _Phrase) -> bool:
+    """rest = suffix / born as / married as / nickname          ; `Rusk, Jr.`, `Joan Rusk, née Pell`"""
+    if phrase.opens or phrase.words[0].kind in ("or", "unknown"):
+        return False
+    adds = phrase.whole.startswith(("a ", "an ")) or phrase.whole.endswith(" was")  # `a` is `and` of Czech too
+    goes_on = next((told for told in ((phrase.whole,) if adds else ()) + (phrase.told,) if _goes_on(reader, told)), "")
+    if not goes_on:
+        return False
+    last = reader.items[-1]
+    if _is_quoted(goes_on):
+        asks = f"Is {goes_on} {last.person.words}, or somebody else?"
+        person = noted(Placed(goes_on, 0, asks=asks, is_person=False), *phrase.notes)
+        add(reader, person, phrase.words, is_name=False)
+        return True
+    last.person = noted(replace(last.person, words=f"{last.person.words}, {goes_on}"), *phrase.notes)
+    return True
+
+
+def _leading(reader: Reader, phrase: _Phrase) -> bool:
+    """opening = small word {word} "," somebody          ; `On the sofa, Aunt Anna`: a note of who follows"""
+    words = phrase.words
+    leads = begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH)
+    opens = phrase.opens and phrase.before == "comma" and begins_person(phrase.following)
+    if not (leads and opens) or any(word.is_large for word in words[1:]):
+        return False
+    reader.ahead.note = phrase.told
+    return True
+
+
+def _unknown_several(reader: Reader, phrase: _Phrase) -> bool:
+    """unknown several = number unknown {small word}          ; `two I can't name`, `three unknown girls`"""
+    number = _how_many_unknown(phrase.words)
+    said = between(_without_leads(phrase.words)[2:], reader.text)
+    for _ in range(number):
+        add(reader, noted(Placed("", 0), said, *phrase.notes), (), is_name=False)
+    if number:
+        reader.ahead, reader.joined, reader.place_since = Ahead(), "", False
+    return number > 0
+
+
+def _total(reader: Reader, phrase: _Phrase) -> bool:
+    """total = number "people"          ; `there are six of us`: how many stand in the row"""
+    total = how_many_in_all(phrase.words)
+    if total:
+        reader.totals[reader.row] = total
+    return total > 0
+
+
+def _family(reader: Reader, phrase: _Phrase) -> bool:
+    """family = ["all"] "the" name "s" ":"          ; `All the Pells: Anna, Ruth`"""
+    family = family_of_several(phrase.words) if phrase.before == "colon" else ""
+    if family:
+        reader.ahead.note, reader.family_stays = phrase.told, family
+    return family != ""
+
+
+def _group(reader: Reader, phrase: _Phrase) -> bool:
+    """group names (`groups`)          ; the names stand behind the group, a colon, a direction, or a comma"""
+    group = group_of(phrase.words, reader.text)
+    if not group or group.some:
+        return False
+    names = phrase.words[group.end :]
+    before, following = phrase.before, phrase.following
+    if not (names or before == "colon" or _heads_a_list(following) or _goes_on_with_names(before, following)):
+        return False
+    reader.family_ahead = between(phrase.words[: group.end], reader.text), group.family
+    reader.family_stays = "" if names else group.family
+    if names:
+        _somebody(reader, replace(phrase, words=names, told=between(names, reader.text)))
+    reader.joined, reader.place_since = "", False
+    return True
+
+
+def _somebody(reader: Reader, phrase: _Phrase) -> bool:
+    """somebody (`item_words`): one person, the two of `Mr. and Mrs. Pell`, or words that ask"""
+    for person, is_name in people_named(reader, phrase.words, phrase.told):
+        unsure = person.unsure or phrase.doubted
+        add(
+            reader,
+            noted(replace(person, unsure=unsure), reader.ahead.note, *phrase.notes),
+            phrase.words,
+            is_name=is_name,
+        )
+        reader.ahead = Ahead()
+    reader.joined, reader.place_since = "", False
+    return True
+
+
+_PRODUCTIONS = (
+    _taking_back, _opening, _remark, _with_small_words, _rest_of_a_name, _leading, _unknown_several, _total, _family,
+    _group, _somebody,
+)  # fmt: skip
+
+
+def ask_of_unseen(reader: Reader, element: Element) -> None:
+    """`partly hidden` behind somebody: told of her, or another one of the row."""
+    before = reader.items[-1].person.words if reader.items else ""
+    of_whom = f"told of “{before}”, or " if before else ""
+    asks = f"Is “{element.text}” {of_whom}somebody else of the picture?"
+    add(reader, Placed(element.text, 0, asks=asks, is_person=False), (), is_name=False)
+    reader.ahead, reader.joined, reader.place_since = Ahead(), "", False
+
+
+def _taken_back(item: Item) -> None:
+    if item.is_name and item.person.is_person:
+        asks = f"Is “{item.person.words}” in the picture?"
+        item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
+
+
+def _how_many_unknown(words: Sequence[Element]) -> int:
+    """The number of `two I can't name` and of `three unknown girls`; 0 for any other words."""
+    bare = _without_leads(words)
+    if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
+        return 0
+    number = how_many(bare) if bare[0].kind == "number" or bare[0].plain in small_words.CARDINALS else 0
+    return number if 0 < number <= _MOST_UNKNOWN else 0
+
+
+def _without_leads(words: Sequence[Element]) -> Sequence[Element]:
+    at = next((at for at, word in enumerate(words) if word.plain not in small_words.LEADS), 0)
+    return words[at:]
+
+
+_MOST_UNKNOWN = 40
+"""So many people whom nobody knows are places in a row; more is a year, or a crowd."""
+
+
+def _goes_on_of_her(words: Sequence[Element]) -> bool:
+    """`she was in hospital that day`, `so she isn't in it`: a sentence of whoever was named before."""
+    at = int(words[0].plain in ("so", "because", "as", "and", "but")) if words else 0
+    return len(words) > at + 1 and words[at].text in ("she", "he", "they", "who") and not words[at + 1].is_large
+
+
+def _is_quoted(told: str) -> bool:
+    """Whether it is a nickname alone: behind a comma it may be of whoever was named before, or of another."""
+    return len(told) > 2 and told[0] in "“”\"„«»‘'" and told[-1] in "“”\"„«»’'"
+
+
+def _is_pronoun(words: Sequence[Element]) -> bool:
+    """`her`, of whoever was told before."""
+    said = [word for word in words if word.kind not in ("unsure", "verb")]
+    return len(said) == 1 and said[0].text in ("her", "him", "them", "she", "he", "they")
+
+
+def _are_titles_of_two(words: Sequence[Element], following: Sequence[Element]) -> bool:
+    """`Mr. and Mrs. Pell`, `Ma and Pa Kettleby`: titles, or kin before kin and a family name."""
+    if all(word.plain in TITLES for word in words):
+        return True
+    is_kin = len(words) == 1 and words[0].is_large and words[0].plain in KIN_WORDS and len(following) > 1
+    if not is_kin or following[0].plain not in KIN_WORDS or not following[0].is_large:
+        return False
+    name = following[1]
+    return name.kind == "word" and name.is_large and not token_of(name.text).is_given and name.plain not in KIN_WORDS
+
+
+def _doubts(note: Element) -> bool:
+    """`Edna (or is it Vi?)`, `(I think) Muriel`: a note that asks, or that says nothing but how unsure the name is."""
+    only_unsure = bool(note.inside) and all(piece.kind == "unsure" for piece in note.inside)
+    return only_unsure or (note.text.endswith("?") and len(note.text) > 1)
+
+
+def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:
+    """Whether a comma and a list of names follow: `The Marsh brothers, Harry, Tom and Alf`."""
+    if before != "comma" or not following or not (following[0].is_large and token_of(following[0].text).is_given):
+        return False
+    joins = next((element.kind for element in following if not (element.kind == "word" and element.is_large)), "")
+    return joins in ("comma", "and")
+
+
+def _heads_a_list(following: Sequence[Element]) -> bool:
+    """Whether a direction and a colon follow: `the Tamm sisters, l. to r.: …`."""
+    return [element.kind for element in following[:2]] in (["ltr", "colon"], ["rtl", "colon"])
+
+
+def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
+    """Whether the words say something of the name before them: `Anna, my sister, …`, `Tom, aged 5`."""
+    last = reader.items[-1]
+    goes_on = last.person.is_person and words and begins_remark(words) and not words[0].is_large
+    if (
+        not (last.is_name or goes_on)
+        or (last.person.note and (not goes_on or _tells_of_others(last.person.note)))
+        or reader.joined
+        or reader.ahead.number
+        or reader.place_since
+    ):
+        return False
+    if len(reader.items) <= reader.part_begins:
+        return False
+    return is_remark(words) and not _is_another_sex(reader.items[-1], words)
+
+
+def _is_another_sex(item: Item, words: Sequence[Element]) -> bool:
+    """Whether the words tell kin of a woman, and the name before them is a man's, or the other way: `Naomi, Ruth's
+    husband`."""
+    sex = definitely(words)
+    given = {token.plain for token in tokens_of(item.person.words)}
+    kin_words = [token.plain for token in tokens_of(item.person.words) if not token.is_given]
+    kin = {small_words.SEX.get(KIN_WORDS.get(plain, ""), "") for plain in kin_words}
+    if kin & {"woman", "man"} - {sex} and sex in ("woman", "man"):
+        return True  # `zio Pino, mia madre`
+    return bool(given & {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(sex, frozenset()))
+
+
+def _tells_of_others(note: str) -> bool:
+    """Whether a note names others too, of whom what follows may be said: `with the whole Pell family`."""
+    first, *words = note.split()
+    return first.lower() in small_words.WITH and any(word[0].isupper() for word in words)
+
+
+def _goes_on(reader: Reader, told: str) -> bool:
+    """Whether the words go on with the name before them: `Rusk, Jr.`, `Joan Rusk, née Pell`."""
+    last = reader.items[-1]
+    if not last.is_name or reader.joined or told.split()[0].rstrip(".").lower() in TITLES:
+        return False
+    before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
+    return after != before and replace(
+        after, born_as="", married_as="", suffix="", nickname="", religious="", asks=""
+    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="", asks="")
