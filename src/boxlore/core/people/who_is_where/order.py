@@ -70,6 +70,7 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
     position: dict[int, int] = {}
     for row in rows.values():
         _far_from_left(row)
+        _behind_the_right(row)
         _beside(row)
         ordered = _ordered(row, turned_groups)
         at = 0
@@ -128,6 +129,18 @@ def _far_from_left(row: Sequence[Item]) -> None:
         for item in row:
             item.position = -1
             item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.side_words))))
+
+
+def _behind_the_right(row: Sequence[Item]) -> None:
+    """Whoever is told in a part of her own behind the one on the right, and without a place, stands nobody knows where:
+    `left, Edie; right, May; the child is Roy`."""
+    ends = [item.side for item in row]
+    if "left" not in ends or "right" not in ends:
+        return
+    last = max(ends.index("left"), ends.index("right"))
+    for item in row[last + 1 :]:
+        if not item.side and not item.number and item.part != row[last].part:
+            item.position = item.position or -1
 
 
 def _beside(row: Sequence[Item]) -> None:

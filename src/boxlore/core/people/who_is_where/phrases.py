@@ -128,7 +128,7 @@ def _taking_back(reader: Reader, phrase: _Phrase) -> bool:
 
 
 def _remark(reader: Reader, phrase: _Phrase) -> bool:
-    """remark = pronoun / year / ("she" / "he") … / small words / kin of the one before          ; a note of her
+    """remark = pronoun / doubt / year / ("she" / "he") … / small words / kin of the one before          ; a note of her
 
     Where `and` follows, or the kin is of the first one told (`Ruth, her mother`), it may be another: it asks.
     """
@@ -137,6 +137,9 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     words, last = phrase.words, reader.items[-1]
     if _is_pronoun(words) and reader.joined != "with":
         return True  # `it must be her and Edna`
+    if all(word.kind == "unsure" for word in words):
+        last.person = noted(replace(last.person, unsure=True), *phrase.notes)  # `Aunt Flo, I think`
+        return True
     is_year = all(word.text.isdigit() for word in words) and not reader.ahead.number
     if not (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
         return False
@@ -148,10 +151,16 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
 
 
 def _with_small_words(reader: Reader, phrase: _Phrase) -> bool:
-    """with small words = "with" word {word}          ; none of them large, nor `my`: a note of the one before"""
+    """with small words = "with" word {word} / "with" "his" part of the body …          ; a note of the one before
+
+    None of the words is large or `my`; `with his hand on Charlie's shoulder` may name others, who are asked about.
+    """
     words = phrase.words
     begins = len(words) > 1 and words[0].plain in small_words.WITH and not words[0].is_large
-    if not (reader.items and begins) or any(word.is_large or word.kind in ("me", "my") for word in words):
+    says_how = len(words) > 3 and words[1].kind == "my" and words[2].plain in small_words.HELD_ON
+    if not (reader.items and begins):
+        return False
+    if any(word.is_large or word.kind in ("me", "my") for word in words) and not says_how:
         return False
     reader.items[-1].person = noted(reader.items[-1].person, phrase.told, *phrase.notes)
     return True
@@ -179,10 +188,11 @@ def _leading(reader: Reader, phrase: _Phrase) -> bool:
     """opening = small word {word} "," somebody          ; `On the sofa, Aunt Anna`: a note of who follows"""
     words = phrase.words
     leads = begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH)
-    opens = phrase.opens and phrase.before == "comma" and begins_person(phrase.following)
+    opens = phrase.opens and phrase.before == "comma"
+    opens = opens and (begins_person(phrase.following) or _heads_a_list(phrase.following))
     if not (leads and opens) or any(word.is_large for word in words[1:]):
         return False
-    reader.ahead.note = phrase.told
+    reader.ahead.add_note(phrase.told)
     return True
 
 
@@ -209,7 +219,8 @@ def _family(reader: Reader, phrase: _Phrase) -> bool:
     """family = ["all"] "the" name "s" ":"          ; `All the Pells: Anna, Ruth`"""
     family = family_of_several(phrase.words) if phrase.before == "colon" else ""
     if family:
-        reader.ahead.note, reader.family_stays = phrase.told, family
+        reader.ahead.add_note(phrase.told)
+        reader.family_stays = family
     return family != ""
 
 
@@ -327,8 +338,12 @@ def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:
 
 
 def _heads_a_list(following: Sequence[Element]) -> bool:
-    """Whether a direction and a colon follow: `the Tamm sisters, l. to r.: …`."""
-    return [element.kind for element in following[:2]] in (["ltr", "colon"], ["rtl", "colon"])
+    """Whether a colon follows, behind a direction or small words alone: `the Tamm sisters, l. to r.: …`, `the Dunne
+    girls, oldest to youngest: …`."""
+    at = next((at for at, element in enumerate(following) if element.kind == "colon"), 0)
+    is_direction = [element.kind for element in following[:at]] in (["ltr"], ["rtl"])
+    small = all(element.kind in ("word", "verb", "of") and not element.is_large for element in following[:at])
+    return at > 0 and (is_direction or small)
 
 
 def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:

@@ -5,6 +5,7 @@ tells the theory).
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.who_is_where import position_words_table as table
@@ -13,7 +14,7 @@ from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.phrases import end_item
 from boxlore.core.people.who_is_where.reader_state import Reader
-from boxlore.core.people.who_is_where.small_words_table import OF_ONE, POSTPOSITIONS
+from boxlore.core.people.who_is_where.small_words_table import EVERYONE, OF_ONE, POSTPOSITIONS
 from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
 from boxlore.core.people.who_is_where.written_out import Placed
 
@@ -27,6 +28,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if element.kind in table.SIDES and _is_whose_alone(reader):
         _whose_alone(reader)
     only_leads = bool(reader.words)
+    everyone = any(word.plain in EVERYONE for word in reader.words)
     reader.words = before_place(reader.words)
     opens = not reader.items and element.kind in (*table.DIRECTIONS, *table.ORDERS)
     if opens and reader.words and not any(word.is_large for word in reader.words[1:]) and not _is_name(reader):
@@ -47,7 +49,8 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if reader.words:
         end_item(reader)
     if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
-        place_behind(reader, element, of_all=element.plain == element.phrase and element.phrase not in OF_ONE)
+        of_all = element.plain == element.phrase and element.phrase not in OF_ONE
+        place_behind(reader, element, of_all=of_all, everyone=everyone)
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
@@ -88,13 +91,17 @@ def _behind_whom(reader: Reader, element: Element) -> None:
     reader.words, reader.after_posture = [], False
 
 
-def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> None:
-    """A place of the last item; a row also of those before it that have none, if it is said `of_all`."""
+def place_behind(reader: Reader, element: Element, *, of_all: bool = True, everyone: bool = False) -> None:
+    """A place of the last item; a row also of those before it that have none, if it is said `of_all`: where `and` joins
+    them (`Anna, Ruth and Tom standing`), or the words say `everyone` (`Anna, Ruth, all standing`)."""
     item = reader.items[-1]
     if element.kind in ROW_KINDS:
         joined = True
         for earlier in reversed(reader.items[reader.part_begins :]):
             if earlier.has_place or (earlier is not item and earlier.side):
+                break
+            if not (earlier is item or item.joined in ("and", "too") or everyone):
+                _ask_whether_too(earlier, item, element)
                 break
             earlier.row, earlier.has_place = element.kind, True
             if not of_all or (joined and earlier.joined == "with"):  # `Anna and Tom, with Pa behind`
@@ -109,6 +116,14 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> No
         item.from_right, item.right_words = element.value, element.text
     else:
         item.side, item.side_words = element.kind, element.text
+
+
+def _ask_whether_too(earlier: Item, item: Item, element: Element) -> None:
+    """`Dot, Flo in front`: it may be told of both; but not in `me on Nan's knee, Pop behind`."""
+    person = earlier.person
+    if not person.note and not person.asks and person.words:
+        asks = f"Does “{element.text}” tell where “{person.words}” is too, or “{item.person.words}” alone?"
+        earlier.person = replace(person, asks=asks)
 
 
 def _direct(reader: Reader, item: Item, direction: str) -> None:

@@ -287,7 +287,8 @@ def _names_nobody(reader: Reader) -> bool:
     words = reader.words
     if len(words) == 1 and NOUNS.get(words[0].plain) == "one":
         return True
-    counts = any(word.plain in CARDINALS and word.plain not in EVERYONE for word in words[1:])
+    counted = CARDINALS.keys() - EVERYONE - {"to"}  # two of Danish: `oldest to youngest`
+    counts = any(word.plain in counted for word in words[1:])
     if counts or is_absent(words) or is_description(words) or is_of_several(words):
         return False
     return not any(word.is_large and word.kind == "word" for word in words[1:]) and not (
@@ -315,7 +316,7 @@ def _end_header(reader: Reader) -> None:
     says_where = begins_remark(reader.words) and not is_absent(reader.words)
     if says_where or _names_nobody(reader):  # `In the boat: Anna and Tom`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
-        reader.ahead.note = reader.text[reader.words[0].start : last.end]
+        reader.ahead.add_note(reader.text[reader.words[0].start : last.end])
         reader.words, reader.aside = [], []
         return
     if is_absent(reader.words) and not any(word.is_large for word in reader.words[1:]):  # `Missing from it: Tom`
@@ -425,7 +426,8 @@ def _note(reader: Reader, element: Element) -> None:
         reader.behind = True if reader.behind is None else reader.behind
         reader.placed = True
         for place in places:
-            place_behind(reader, place, of_all=len(inside) < len(element.inside))
+            says_all = len(inside) < len(element.inside)
+            place_behind(reader, place, of_all=says_all, everyone=says_all)
         return
     if [piece.kind for piece in inside] == ["ordinal"] and any(item.position > 0 for item in reader.items):
         end_item(reader)  # `Anna (second from left) and Ruth (fourth)`

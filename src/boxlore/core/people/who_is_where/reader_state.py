@@ -22,6 +22,10 @@ class Ahead:
     is_beside: bool = False
     is_held: bool = False
 
+    def add_note(self, told: str) -> None:
+        """Words of whoever follows, behind those that are told of her already."""
+        self.note = ", ".join(filter(None, (self.note, told)))
+
 
 @dataclass(slots=True)
 class Reader:

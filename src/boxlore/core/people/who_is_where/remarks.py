@@ -22,6 +22,9 @@ from boxlore.core.people.who_is_where.tokens import Element
 
 def is_absent(words: Sequence[Element]) -> bool:
     """Whether the words tell of somebody who is not in the picture: `Tom isn't in it`, `taken by Dad`, `except Tom`."""
+    opens = [word.plain for word in words[:2]]
+    if len(words) > 2 and opens[0] in _ALL_OF_THEM and opens[1] in small_words.BUT:
+        return True  # `Everyone but Dad`
     for at, word in enumerate(words):
         if word.plain not in small_words.NOT_IN_IT or word.text == "néni" or word.kind == "my":
             continue  # a Hungarian aunt, where `není` is Czech
@@ -37,6 +40,8 @@ def _is_large_name(word: Element, at: int) -> bool:
     """Whether a word is written large where no sentence begins, or is a given name: `Ole`, of Finnish a `not`."""
     return word.is_large and (at > 0 or token_of(word.text).is_given)
 
+
+_ALL_OF_THEM = small_words.EVERYONE | {"everyone", "everybody", "all of us", "all of them"}
 
 _OF_THINGS_TOO = frozenset("without ohne ilma sans sin senza sem zonder uden uten utan ilman без bez".split())
 """Words that leave out things as well as people."""

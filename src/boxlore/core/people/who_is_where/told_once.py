@@ -2,6 +2,7 @@
 
 Peg; in front of Peg, Dougal      ; the second Peg only says where Dougal stands: a note of his
 Peg, Dougal, Peg                  ; may be two of one name: a question, and nobody is made of the second
+Peg. No, Dot. Peg was away        ; the second Peg is taken back too
 """
 
 from collections.abc import Mapping, Sequence
@@ -22,10 +23,16 @@ def _ask_of_first_name(item: Item, wholes: Mapping[str, tuple[Token, ...]]) -> N
         item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
 
 
+def _in_the_picture(item: Item) -> str:
+    """What is asked of whoever was taken back."""
+    return f"Is “{item.person.words}” in the picture?"
+
+
 def told_once(items: Sequence[Item]) -> list[Item]:
     """The items, with nobody made of a name that was told before."""
     kept: list[Item] = []
     told: set[str] = set()
+    taken_back = {fold(item.person.words) for item in items if item.person.asks == _in_the_picture(item)}
     note = ""
     names = (tokens_of(item.person.words) for item in reversed(items) if item.is_name)
     wholes = {name[0].plain: name for name in names if len(name) > 1}
@@ -39,6 +46,8 @@ def told_once(items: Sequence[Item]) -> list[Item]:
         if name in told and item.beside_whom:
             note = f"{item.beside_whom} {person.words}"
             continue
+        if name in taken_back:
+            item.person, item.is_name = replace(person, asks=_in_the_picture(item), is_person=False), False
         if name in told:
             asks = f"Is “{person.words}” who was named before, or somebody else?"
             item.person, item.is_name = replace(person, asks=asks, is_person=False), False

@@ -91,7 +91,12 @@ def _with_notes(part: list[Element]) -> list[Element]:
 
 
 def _begins(part: Sequence[Element]) -> int:
-    """Behind the last `and` or `with` where somebody is named before it; else at the beginning."""
+    """Behind the last `and` or `with` where somebody is named before it, and behind a comma and `and` where somebody is
+    described (`, and a neighbour whose name I forget`); else at the beginning."""
+    if [element.kind for element in part[:2]] == ["comma", "and"] and any(
+        NOUNS.get(element.plain) == "one" for element in part[2:]
+    ):
+        return 1
     joins = [at for at, element in enumerate(part) if element.kind in ("and", "with") and at]
     named = [at for at, element in enumerate(part) if element.is_large and token_of(element.text).is_given]
     return next((at for at in reversed(joins) if named and named[-1] < at), 0)

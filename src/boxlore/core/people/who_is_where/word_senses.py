@@ -10,7 +10,7 @@ from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
-from boxlore.core.people.names.words_table import FILIATION, TITLES
+from boxlore.core.people.names.words_table import FILIATION, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
@@ -238,6 +238,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `Torsten är inte med`
     if element.text in ("z", "ze") and reader.words and further and is_family_in_polish(token_of(further[0].text)):
         return "word"  # `Anna z Nowaków Zielińska`
+    if further and reader.words and f"{element.plain} {further[0].plain}" in _MARKERS:
+        return "word"  # `Zofia Wrona z d. Maj`
     if reader.previous in _LEADS_TO_SOMEBODY and not reader.words and _says_what_of_whom(further):
         return "beside"  # `Second from the left with the hat is Walter`
     if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
@@ -261,6 +263,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     told = any(word.is_large for word in reader.words) or behind_place
     return "beside" if told and len(element.text) > 2 else "word"
 
+
+_MARKERS = frozenset(marker for marker, _ in MARKERS)
 
 _ITEM_ENDS: tuple[list[str], ...] = ([], ["comma"], ["end"], ["and"])
 
