@@ -33,8 +33,8 @@ BY_HAND = {
     12: (LEIDA, {NAMED, TOLD}),
     13: (MIA, {TOLD, "may name someone taken as living, 100 years from birth"}),  # “Pte M. Rourke”: Michael or Mia
     14: (CON, {NAMED}),
-    15: (date(2046, 8, 31), {NAMED, "names someone taken as living, birth not told, born by 1946 at the latest (shown "
-                             "in TRA-0015, 1946 winter)"}),  # the southern winter ends in August
+    15: (date(2126, 11, 25), {NAMED, "names someone taken as living of whom no birth is told, 100 years from this "
+                              "transfer"}),  # which winter of 1946 it was in Germany is still asked
     16: (LEIDA, {NAMED}),  # Leida is on it
     17: (LEIDA, {TOLD}),
     18: (LEIDA, {TOLD, NAMED}),  # her own wedding; Con, born in 1938, told a part

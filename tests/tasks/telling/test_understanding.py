@@ -22,10 +22,20 @@ from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import record_of, seen_by
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people.date_preview import reader_of
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import Around, around, person_reading
 
 TALLINN = PlaceReading("Reval", "match", (Place(name="Tallinn", lat=59.4, lon=24.7),))
+TWO_GEISLINGENS = PlaceReading("Geislingen", "choices", (
+    Place(name="Geislingen an der Steige", lat=48.62, lon=9.83, country_code="DE"),
+    Place(name="Geislingen", lat=48.29, lon=8.81, country_code="DE"),
+))  # fmt: skip
+"""Towns of GeoNames: both lie in the north, and in Germany."""
+TWO_NEWCASTLES = PlaceReading("Newcastle", "choices", (
+    Place(name="Newcastle", lat=-32.93, lon=151.78, country_code="AU"),
+    Place(name="Newcastle upon Tyne", lat=54.97, lon=-1.61, country_code="GB"),
+))  # fmt: skip
 DATED = DateReading.from_edtf("1912-05/1914")
 
 BESIDE = [
@@ -41,6 +51,9 @@ BESIDE = [
     ((("born", Reading("date", DATED, "test")),), Around()),
     ((("place", Reading("place", TALLINN, "test")), ("story", None)), Around(latitude=59.4)),
     ((("place", Reading("place", PlaceReading("x", "kept"), "test", confirmed=True)),), Around()),
+    ((("place", Reading("place", PlaceReading("x", "kept"), "test", asks=True)),), Around()),
+    ((("place", Reading("place", TWO_GEISLINGENS, "test", asks=True)),), Around(latitude=48.62, country="DE")),
+    ((("place", Reading("place", TWO_NEWCASTLES, "test", asks=True)),), Around()),
     ((("date", Reading("date", Unreadable("{"), "test")),), Around()),
 ]
 
@@ -161,3 +174,27 @@ def test_a_date_in_the_year_of_a_change_says_no_state(folder: Path, told: tuple[
             understood = understanding.read("place", words, beside)
             assert understood is not None and isinstance(understood.reading.value, PlaceReading)
             assert understood.reading.value.choices[0].country_then == state, (words, date)
+
+
+def test_a_season_follows_the_half_that_all_places_share_which_are_asked_about(folder: Path) -> None:
+    """Spring is from March to May north of the equator, from September to November south of it, where the family is:
+    what the meteorological services of either half mean by it (from memory)."""
+    start(folder.with_name("south"), Settings(hemisphere="south"))
+    with open_collection(folder.with_name("south")) as collection:
+        act = collection.act("one item")
+        item = act.new(Kind.ITEM)
+        act.state(item, "number", "TRA-0001")
+        act.done()
+
+        def begins(words: str, place: str) -> str:
+            Teller(collection).tell(item, "date", words, Telling())
+            if place:
+                Teller(collection).tell(item, "place", place, Telling())
+            date = record_of(collection, item.id).date
+            return str(date.earliest) if date else ""
+
+        assert begins("spring 1946", "") == "1946-09-01"
+        assert begins("spring 1946", "Geislingen, Germany") == "1946-03-01"
+        assert record_of(collection, item.id).place is None  # which Geislingen is still asked
+        read = reader_of(collection, "", "TRA-0001", lambda settings: settings)
+        assert str(read("spring 1947").earliest) == "1947-03-01"

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import partial
 
 from boxlore.core.dates.phrases import PhraseSettings
 from boxlore.core.dates.reading import DateReading
@@ -10,7 +11,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import phrase_settings
 from boxlore.tasks.people.registry import find_person
-from boxlore.tasks.telling.understanding import NOTHING_AROUND, Understanding, around_record
+from boxlore.tasks.telling.understanding import NOTHING_AROUND, Understanding, around_record, readings_of
 
 
 def reader_of(
@@ -21,7 +22,9 @@ def reader_of(
     teller = find_person(collection, narrator).id if narrator else ""
     beside = NOTHING_AROUND
     if item:
-        beside = around_record(record_of(collection, find_item(collection, item).id), collection.people())
+        record = record_of(collection, find_item(collection, item).id)
+        told = partial(readings_of, collection, record.id)
+        beside = around_record(record, collection.people(), readings=told)
     beside = replace(beside, narrator=teller)
     settings = meant(beside.settings(phrase_settings(collection.settings)))
     understanding = Understanding(collection)

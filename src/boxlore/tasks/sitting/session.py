@@ -46,6 +46,7 @@ import time
 from collections.abc import Iterable, Sequence
 from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
+from functools import partial
 
 from boxlore.core.dates import phrases
 from boxlore.core.errors import WrongUse
@@ -72,7 +73,7 @@ from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.strike import finish_pending, strike_out
 from boxlore.tasks.telling.markers import Markers
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.telling.understanding import Understood, around_record, person_reading
+from boxlore.tasks.telling.understanding import Understood, around_record, person_reading, readings_of
 from boxlore.tasks.telling.undoing import Done, Steps
 
 VERSO = Source(Said.INSCRIPTION, "verso")
@@ -457,7 +458,8 @@ class Sitting:
         if prompt.reads == "place" and not self._ready:
             return None
         narrator = self.source.ref if self.source.said is Said.NARRATOR else ""
-        beside = around_record(record, self.collection.people(), narrator)
+        told = partial(readings_of, self.collection, record.id)
+        beside = around_record(record, self.collection.people(), narrator, readings=told)
         return self.teller.understanding.read(prompt.reads, words, beside)
 
     def gentle_questions(self, record: Record, but: Iterable[str] = ()) -> list[str]:

@@ -284,7 +284,7 @@ class Teller:
             meant = id_meant(understood.reading) if reads == "person" else ""
             another = bool(meant) and self._may_be_another(act, statement, words, meant)
             act.readings.append((statement.id, replace(understood.reading, asks=understood.reading.asks or another)))
-            if reads in READ_TOGETHER and understood.reading.usable:
+            if reads in READ_TOGETHER and (understood.reading.usable or reads == "place"):
                 self.read_again(act, subject, READ_TOGETHER[reads])
         elif reads == "person" and (person := self._just_made(act, statement, words)):
             another = _is_of_one_item(statement) and not statement.sitting and _is_given_alone(words)

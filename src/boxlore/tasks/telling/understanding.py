@@ -3,7 +3,7 @@
 A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
 from types import MappingProxyType
@@ -258,18 +258,48 @@ class Around:
 NOTHING_AROUND = Around()
 
 
+def readings_of(collection: Collection, item: str) -> Iterable[tuple[str, Reading | None]]:
+    """(field, reading) of everything that is told of an item."""
+    return [(row.field, reading) for row, reading in collection.store.statements(Subject(Kind.ITEM, item))]
+
+
 def around(rows: Iterable[tuple[str, Reading | None]]) -> Around:
-    """From (field, reading) pairs; only readings that may be used count."""
+    """From (field, reading) pairs; only readings that may be used count. Of a place that asks which of several it is,
+    what all of them share counts: the half of the world, and the country."""
+    rows = list(rows)
     usable = [(field, reading.usable_value) for field, reading in rows if reading is not None]
     date = next((value for field, value in usable if field == "date" and isinstance(value, DateReading)), None)
     place = next((value for field, value in usable if field == "place" and isinstance(value, PlaceReading)), None)
-    return _around(date, place.best if place else None)
+    if place is not None:
+        return _around(date, place.best)
+    asking = (reading.value for field, reading in rows if field == "place" and reading is not None)
+    return _around(date, next((shared_by(value.choices) for value in asking if isinstance(value, PlaceReading)), None))
 
 
-def around_record(record: Record, people: Mapping[str, Person], narrator: str = "") -> Around:
-    """The same from a record in force; `people` by id, `narrator` is the id of who tells."""
-    view = record.first("date")
+def shared_by(choices: Sequence[Place]) -> Place | None:
+    """What all these places share, as a place without a name: the half of the world that they lie in, by the latitude
+    of the first, and the country. None where they lie in both halves, or where that is not known of each."""
+    latitudes = [place.lat for place in choices]
+    if not latitudes or None in latitudes or len({latitude < 0 for latitude in latitudes if latitude is not None}) > 1:
+        return None
+    countries = {place.country_code for place in choices}
+    return Place(name="", lat=latitudes[0], country_code=countries.pop() if len(countries) == 1 else "")
+
+
+def around_record(
+    record: Record,
+    people: Mapping[str, Person],
+    narrator: str = "",
+    *,
+    readings: Callable[[], Iterable[tuple[str, Reading | None]]] = tuple,
+) -> Around:
+    """The same from a record in force; `people` by id, `narrator` is the id of who tells. `readings` gives those of
+    the item, and is called only where its place asks which of several it is."""
+    view, told_place = record.first("date"), record.first("place")
     beside = _around(view.date if view else None, record.place)
+    if told_place is not None and told_place.asks:
+        shared = around(readings())
+        beside = replace(beside, latitude=shared.latitude, country=shared.country)
     births = {shown.name: birth_of(people.get(shown.person)) for shown in record.shown()}
     return replace(beside, narrator=narrator, people=lambda: births)
 
