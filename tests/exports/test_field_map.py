@@ -53,7 +53,7 @@ RECORD = Record(
                  height=20, media_type="image/tiff"),
     ),
     people=(
-        PersonShown(told=told("person", "Kristjan", sure=Sure.GUESS), name="Kristjan Tamm", person="k"),
+        PersonShown(told=told("person", "Kristjan", sure=Sure.LIKELY), name="Kristjan Tamm", person="k"),
         PersonShown(told=told("photographer", "Atelier Lind"), name="Atelier Lind", role="photographer"),
     ),
     told={
@@ -110,7 +110,7 @@ A = "http://vocab.getty.edu/aat/300128695"
 ROWS = [
     ("collection", "relation=Tamm and Rourke", "isPartOf=Tamm and Rourke", "archdesc/did/unittitle=Tamm and Rourke",
      "dcterms:title=Tamm and Rourke"),
-    ("box, folder, item", "source=Box 3 / Folder 12 / Item 4", "isPartOf=Box 3 / Folder 12 / Item 4",
+    ("box, folder, item", "source=Box 3 / Folder 12 / Item 4", "isPartOf=Box 3 / Folder 12",
      "did/container[@localtype='folder']=12", "dcterms:title=Folder 12"),
     ("item number", "identifier=TRA-0042", "identifier=TRA-0042", "did/unitid=TRA-0042", "dcterms:identifier=TRA-0042"),
     ("archive's reference", "identifier=P-991", "identifier=P-991", "did/unitid=P-991", "dcterms:identifier=P-991"),
@@ -127,7 +127,7 @@ ROWS = [
     ("place then", "coverage=Reval", "spatial=Reval, Russian Empire",
      "controlaccess//geographiccoordinates=59.44,24.75",
      "rdfs:label=Reval"),
-    ("people shown", "subject=Tamm, Kristjan, 1868-1941 (perhaps)", "subject=Tamm, Kristjan, 1868-1941 (perhaps)",
+    ("people shown", "subject=Tamm, Kristjan, 1868-1941", "subject=Tamm, Kristjan, 1868-1941",
      "controlaccess/persname[@relator='depicted']/part=Tamm, Kristjan", "foaf:name=Kristjan Tamm"),
     ("photographer", "creator=Atelier Lind", "creator=Atelier Lind", "did/origination/corpname/part=Atelier Lind",
      "foaf:name=Atelier Lind"),

@@ -19,17 +19,21 @@ from tests.made_tables import check_table
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, RIGHTS, rights_address, rights_label
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.statements import ReadingValue
 from boxlore.disk.shipped import shipped
-from boxlore.exports.collection_description import RIGHTS, folder_title, rights_label
+from boxlore.exports.collection_description import folder_title
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect, language_code, language_name
-from boxlore.exports.finding_aid import FindingAid
+from boxlore.exports.finding_aid import FindingAid, side_words
 
-FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
+FACTS = CollectionFacts(
+    id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25),
+    people={"h": Person(id="h", name="Helmi", sort_name="Helmi", forms=("Helmi",), calls=("Helmi",))},
+)  # fmt: skip
 SCH = "{http://purl.oclc.org/dsdl/schematron}"
 E3 = "{http://ead3.archivists.org/schema/}"
 
@@ -167,11 +171,27 @@ def test_a_folder_is_titled_by_what_is_in_it() -> None:
     }
     facts = replace(WHOLE, people=people)
     assert folder_title(extent, facts) == "Photographs and letter of Kristjan Tamm and Liisi Tamm and others"
+    extent.items, extent.places = 4, Counter({"Tallinn": 2, "Dunedin": 1})
+    assert "Tallinn" not in folder_title(extent, facts)  # half of them: no place of the whole
+    extent.places["Tallinn"] = 3
+    assert folder_title(extent, facts).endswith(" and others, Tallinn")
+
+
+def test_a_sheet_says_which_part_of_it_is_the_item() -> None:
+    """Media Fragments 1.0, 4.2.2: x, y, width and height in pixels."""
+    scan = ScanFile(
+        id="f", path="a.jpg", sha256="0", bytes=1, width=400, height=200, media_type="image/jpeg",
+        area=(0.25, 0.5, 0.5, 0.25),
+    )  # fmt: skip
+    assert side_words(scan) == "recto; the part 100, 100, 200, 50 (x, y, width, height in pixels)"
+    assert side_words(replace(scan, area=())) == "recto"
 
 
 def test_every_rights_statement_has_its_label() -> None:
     assert len(RIGHTS) == 12  # rightsstatements.org has twelve
     assert rights_label("all rights reserved") == "all rights reserved"
+    assert rights_address("no known copyright.") == f"{OF_RIGHTS}NKC/1.0/"
+    assert rights_address("all rights reserved") == "all rights reserved"
     assert rights_label("http://rightsstatements.org/vocab/XX/1.0/") == "http://rightsstatements.org/vocab/XX/1.0/"
 
 
@@ -222,7 +242,7 @@ def harbour() -> Record:
         number="TRA-0001",
         mark=Mark((("box", "1"),), 2),
         scans=(scan,),
-        people=(PersonShown(told=one("person", "Helmi"), name="Helmi"),),
+        people=(PersonShown(told=one("person", "Helmi"), name="Helmi", person="h"),),
         told={
             "title": (one("title", "The wedding"),),
             "date": (one("date", "1912", DateReading.from_edtf("1912")),),

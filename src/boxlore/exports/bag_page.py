@@ -60,7 +60,8 @@ in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</
 <p>Please fill in <code>receipt.csv</code> (accession number, your own reference for each item, remarks), and send it
 back; the family's copies and albums will carry your references from then on, and it will hear what you
 remarked.{_to_whom(facts)}</p>
-<p>Rights statements and forms in this package state what the family knows. They are no legal advice.</p>
+<p>Rights statements and forms in this package state what the family knows. They are no legal advice; put your own
+statement in the place of “Copyright Not Evaluated”.</p>
 </body></html>
 """.encode()
 

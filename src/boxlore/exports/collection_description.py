@@ -5,23 +5,15 @@ use), 5.1, 5.2, 5.4 (custody, acquisition, accruals), 6.1, 6.2 (originals, copie
 the description); the numbers are from memory. Nothing is said that is not known.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
 
 from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
 from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.findings import several
 
-RIGHTS: Mapping[str, str] = {
-    "InC": "In Copyright", "InC-OW-EU": "In Copyright - EU Orphan Work",
-    "InC-EDU": "In Copyright - Educational Use Permitted", "InC-NC": "In Copyright - Non-Commercial Use Permitted",
-    "InC-RUU": "In Copyright - Rights-holder(s) Unlocatable or Unidentifiable",
-    "NoC-CR": "No Copyright - Contractual Restrictions", "NoC-NC": "No Copyright - Non-Commercial Use Only",
-    "NoC-OKLR": "No Copyright - Other Known Legal Restrictions", "NoC-US": "No Copyright - United States",
-    "CNE": "Copyright Not Evaluated", "UND": "Copyright Undetermined", "NKC": "No Known Copyright",
-}  # fmt: skip
-"""The twelve statements of rightsstatements.org: the name in the address -> the label."""
-_OF_RIGHTS = "http://rightsstatements.org/vocab/"
 MOST_NAMED = 8
 """People, places and occasions that a note of the whole names; the index has them all."""
 MOST_POINTS = 40
@@ -31,16 +23,17 @@ Note = tuple[str, list[str]]
 """(element of EAD, paragraphs)."""
 
 
-def rights_label(words: str) -> str:
-    """`Copyright Not Evaluated (http://…)` for a statement of rightsstatements.org, else the words."""
-    name = words.removeprefix(_OF_RIGHTS).partition("/")[0] if words.startswith(_OF_RIGHTS) else ""
-    return f"{RIGHTS[name]} ({words})" if name in RIGHTS else words
-
-
 def reference_code(facts: CollectionFacts) -> str:
     """The collection's code (DACS 2.1): what the archive's begin with, then its accession, or how our numbers begin."""
     local = facts.accession or facts.code or facts.id
     return " ".join(part for part in (facts.archive.prefix, local) if part)
+
+
+def container_code(path: Sequence[tuple[str, str]], facts: CollectionFacts) -> str:
+    """The reference code of a container (DACS 2.1): the collection's, and the labels from the box inwards, `TR/1/2`;
+    what is neither box nor folder says what it is: `TR/1/album 2`."""
+    steps = [label if kind in ("box", "folder") else f"{kind} {label}" for kind, label in path]
+    return "/".join([reference_code(facts), *steps])
 
 
 def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
@@ -52,8 +45,8 @@ def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
         ("acqinfo", _acquired(facts)),
         ("originalsloc", [] if facts.originals else [f"The originals stay with {_holder(facts)}."]),
         ("altformavail", _copies(facts, extent)),
-        ("bioghist", _history(facts, extent)),
-        ("scopecontent", list(_scope(extent))),
+        ("bioghist", _history(facts)),
+        ("scopecontent", list(_scope(facts, extent))),
         ("arrangement", [_arrangement(extent)]),
         ("accruals", ["More may follow: what is told later comes as an update of this transfer."]),
         ("prefercite", [_citation(facts)]),
@@ -81,12 +74,11 @@ CLOSED = "This describes the closed part: each item says until when it is closed
 OPEN = (
     "What is described here may be shown. What names people taken as living is in a closed part, by item, with dates."
 )
-NEUTRAL = "the family states facts; the archive replaces this neutral statement."
 
 
 def _use(facts: CollectionFacts) -> list[str]:
     own = [facts.archive.use] if facts.archive.use else []
-    return [*own, f"{rights_label(facts.rights)}: {NEUTRAL}"]
+    return [*own, rights_label(facts.rights)]
 
 
 def _held(facts: CollectionFacts) -> str:
@@ -111,20 +103,22 @@ def _copies(facts: CollectionFacts, extent: Extent) -> list[str]:
     return [f"{several(extent.scans, 'scan')} of sides of the items are with this transfer; each item lists its own."]
 
 
-def _history(facts: CollectionFacts, extent: Extent) -> list[str]:
-    """The family's history as it is told, and who is most often shown, as far as this part may name them."""
-    known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
-    lives = [f"{heading_of(person)} ({several(count, 'item')})" for person, count in known[:MOST_NAMED]]
-    own = [facts.history] if facts.history else []
-    return [*own, f"Most often shown: {'; '.join(lives)}."] if lives else own
+def _history(facts: CollectionFacts) -> list[str]:
+    """The family's history as it is told."""
+    return [facts.history] if facts.history else []
 
 
-def _scope(extent: Extent) -> Iterator[str]:
+def _scope(facts: CollectionFacts, extent: Extent) -> Iterator[str]:
+    """What there is, and who is most often shown, as far as this part may name them."""
     yield f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."
+    known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
+    if shown := [f"{heading_of(person)} ({several(count, 'item')})" for person, count in known[:MOST_NAMED]]:
+        yield f"Most often shown: {'; '.join(shown)}."
     if extent.places:
         yield f"Places: {'; '.join(_named(extent.places.most_common()))}."
     if extent.occasions:
-        yield f"Occasions: {'; '.join(_named(extent.occasions.most_common()))}."
+        told = [(f"“{words}”", count) for words, count in extent.occasions.most_common()]
+        yield f"Occasions, in the words told: {'; '.join(_named(told))}."
 
 
 def _named(counted: Iterable[tuple[str, int]]) -> list[str]:
@@ -154,8 +148,13 @@ def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     what = listed([_plural(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
     names = [facts.people[ident].name for ident, _ in extent.people.most_common(2) if ident in facts.people]
     whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
-    place = f", {extent.places.most_common(1)[0][0]}" if extent.places else ""
-    return f"{what}{whom}{place}"
+    return f"{what}{whom}{_of_most(extent.places, extent.items)}"
+
+
+def _of_most(places: Counter[str], items: int) -> str:
+    """`, Dunedin, …`: the place of more than half of the items; that of one is none of the whole."""
+    place, count = next(iter(places.most_common(1)), ("", 0))
+    return f", {place}" if 2 * count > items else ""
 
 
 def _plural(kind: str, count: int) -> str:

@@ -10,7 +10,7 @@ from typing import Any
 from lxml import etree
 
 from boxlore.core.crosswalk.captions import NATURE
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed, authority_form, process_term, size_words
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed, access_point, process_term, size_words
 from boxlore.core.crosswalk.extent import Extent, plural
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.people.firms import is_firm
@@ -31,6 +31,11 @@ SOFTWARE = "Boxlore"
 def _name_element(words: str) -> str:
     """`persname`, or `corpname` for a photographer's studio or firm (EAD3 Tag Library, `corpname`)."""
     return "corpname" if is_firm(words) else "persname"
+
+
+def _doubt(shown: PersonShown) -> str:
+    """What is said beside the heading of somebody who is not surely the one; a guess has no heading."""
+    return "probably" if shown.unsure else ""
 
 
 class Dialect:
@@ -98,10 +103,12 @@ class Dialect:
             self.add(did, "unitdate", "undated", unitdatetype="inclusive")
             return
         structured = self.add(did, "unitdatestructured", unitdatetype="inclusive")
-        first, last = extent.earliest or extent.latest, extent.latest or extent.earliest
         range_element = self.add(structured, "daterange")
-        self.add(range_element, "fromdate", first[:4], standarddate=first)
-        self.add(range_element, "todate", last[:4], standarddate=last)
+        first, last = extent.first, extent.last
+        self.add(range_element, "fromdate", first.words, **{"notafter" if first.is_open else "standarddate": first.day})
+        self.add(range_element, "todate", last.words, **{"notbefore" if last.is_open else "standarddate": last.day})
+        if extent.not_dated:
+            self.add(did, "unitdate", extent.not_dated, unitdatetype="inclusive")
 
     def extent(self, did: etree._Element, record: Record) -> None:
         """What the item is, and its size (DACS 2.5)."""
@@ -119,31 +126,33 @@ class Dialect:
     def origination(self, did: etree._Element, takers: Sequence[PersonShown], facts: CollectionFacts) -> None:
         """Those who took the picture (DACS 2.6)."""
         for taker in takers:
-            origination = self.add(did, "origination")
-            self.person(origination, authority_form(taker, facts.people), "photographer")
+            if heading := access_point(taker, facts.people):
+                self.person(self.add(did, "origination"), heading, "photographer", _doubt(taker))
 
-    def person(self, parent: etree._Element, words: str, relator: str) -> None:
-        """A name with what the person is to the item, such as `depicted`."""
-        self.add(self.add(parent, _name_element(words), relator=relator), "part", words)
+    def person(self, parent: etree._Element, words: str, relator: str, doubt: str = "") -> None:
+        """A heading with what the person is to the item, such as `depicted`; `doubt` stands beside it, never in it."""
+        doubted = self.label(doubt) if doubt else {}
+        self.add(self.add(parent, _name_element(words), relator=relator, **doubted), "part", words)
 
     def note(self, did: etree._Element, words: str) -> None:
         """A note, such as the inscription."""
         self.add(did, "didnote", words)
 
     def scans(self, did: etree._Element, scans: Sequence[tuple[str, str]]) -> None:
-        """Links to the scans, as (path, side). A `daoset` must hold at least two, so a single scan stands alone."""
+        """Links to the scans, as (path, what of the item it shows). A `daoset` must hold at least two, so a single scan
+        stands alone."""
         parent = self.add(did, "daoset", coverage="whole") if len(scans) > 1 else did
         for path, side in scans:
-            dao = self.add(
-                parent, "dao", daotype="derived", href=f"../{path}", coverage="whole" if side == "recto" else "part"
-            )
+            coverage = "whole" if side.startswith("recto") else "part"
+            dao = self.add(parent, "dao", daotype="derived", href=f"../{path}", coverage=coverage)
             self.add(self.add(dao, "descriptivenote"), "p", side)
 
     def access_points(self, item: etree._Element, record: Record, facts: CollectionFacts) -> None:
         """The people, place, process and keywords of the item, under which it can be found."""
         controlaccess = self.element("controlaccess")
         for person in record.named_people:
-            self.person(controlaccess, authority_form(person, facts.people), RELATORS.get(person.role, person.role))
+            if heading := access_point(person, facts.people):
+                self.person(controlaccess, heading, RELATORS.get(person.role, person.role), _doubt(person))
         self._place(controlaccess, record)
         if process := record.words("process"):
             self.genre(controlaccess, process, process_term(record))
@@ -209,6 +218,8 @@ class Dialect:
 
     def extents(self, did: etree._Element, extent: Extent) -> None:
         """How many items of each kind the collection has (DACS 2.5)."""
+        if len(extent.kinds) > 1:
+            self._counted(did, str(extent.items), "items")
         for kind, count in extent.kinds.most_common():
             coverage = "whole" if len(extent.kinds) == 1 else "part"
             self._counted(did, str(count), kind if count == 1 else plural(kind), coverage=coverage)
@@ -270,9 +281,14 @@ class Ead2002(Dialect):
         self.add(did, "unitdate", record.date_display, type="inclusive", **normal)
 
     def date_range(self, did: etree._Element, extent: Extent) -> None:
-        bounds = f"{extent.earliest or extent.latest}/{extent.latest or extent.earliest}"
-        normal = {} if extent.years == "undated" else {"normal": bounds}
-        self.add(did, "unitdate", extent.years, type="inclusive", **normal)
+        if extent.years == "undated":
+            self.add(did, "unitdate", "undated", type="inclusive")
+            return
+        first, last = extent.first, extent.last
+        normal = {} if first.is_open or last.is_open else {"normal": f"{first.day}/{last.day}"}
+        self.add(did, "unitdate", extent.range_words, type="inclusive", **normal)
+        if extent.not_dated:
+            self.add(did, "unitdate", extent.not_dated, type="inclusive")
 
     def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
         physdesc = self.add(did, "physdesc")
@@ -280,8 +296,8 @@ class Ead2002(Dialect):
         if size:
             self.add(physdesc, "dimensions", size)
 
-    def person(self, parent: etree._Element, words: str, relator: str) -> None:
-        self.add(parent, _name_element(words), words, role=relator)
+    def person(self, parent: etree._Element, words: str, relator: str, doubt: str = "") -> None:
+        self.add(parent, _name_element(words), words, role=f"{relator}, {doubt}" if doubt else relator)
 
     def family(self, parent: etree._Element, words: str) -> None:
         self.add(parent, "famname", words)
@@ -315,7 +331,8 @@ class Ead2002(Dialect):
 
     def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
         header = self.add(ead, "eadheader")
-        self.add(header, "eadid", record_id(facts))
+        codes = {"countrycode": facts.archive.country, "mainagencycode": facts.archive.agency}
+        self.add(header, "eadid", record_id(facts), **{name: code for name, code in codes.items() if code})
         about = self.add(header, "filedesc")
         self.add(self.add(about, "titlestmt"), "titleproper", f"{facts.title}: a finding aid")
         self.add(self.add(about, "publicationstmt"), "publisher", repository_of(facts))

@@ -20,23 +20,25 @@ from boxlore.core.crosswalk.dublin_core import (
     access_words,
     disagreements,
     heading_of,
+    other_names,
     rights_of,
     who_said,
 )
 from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.exports.collection_description import (
     MOST_POINTS,
     collection_notes,
+    container_code,
     folder_title,
     reference_code,
-    rights_label,
 )
 from boxlore.exports.dublin_core import plain_fault
-from boxlore.exports.ead_dialects import RELATORS, Dialect
+from boxlore.exports.ead_dialects import RELATORS, Dialect, codes_of
 
 
 @dataclass(slots=True)
@@ -97,6 +99,7 @@ class FindingAid:
         if self.facts.originals:
             for kind, label in path:
                 self.dialect.container(did, kind, label)
+        self.dialect.add(did, "unitid", container_code(path, self.facts), **codes_of(self.facts))
         return component
 
     def _described(self, component: etree._Element, extent: Extent) -> None:
@@ -106,10 +109,11 @@ class FindingAid:
         self.dialect.add(did, "unittitle", folder_title(extent, self.facts))
         self.dialect.date_range(did, extent)
         self.dialect.extents(did, extent)
-        words = f"{several(extent.items, 'item')} in the order of their places in the container."
+        words = ["In the order of their places in the container."] * (extent.items > 1)
         if extent.found_in:
-            words += f" Before rehousing they were found in: {'; '.join(extent.found_in)}."
-        component.insert(1, self.dialect.paragraphs("arrangement", [words]))
+            words.append(f"Before rehousing they were found in: {'; '.join(extent.found_in)}.")
+        if words:
+            component.insert(1, self.dialect.paragraphs("arrangement", [" ".join(words)]))
 
 
 def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -> etree._Element:
@@ -167,7 +171,7 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     if record.told.get("inscription"):
         dialect.note(did, captions.inscription_line(record))
     if not record.closed_scans:
-        dialect.scans(did, [(packed_path(record, scan), scan.side) for scan in record.scans])
+        dialect.scans(did, [(packed_path(record, scan), side_words(scan)) for scan in record.scans])
     _described(item, record, facts, dialect)
     dialect.access_points(item, record, facts)
     return item
@@ -178,7 +182,11 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     if access := access_words(record, facts):
         item.append(dialect.paragraphs("accessrestrict", access))
     item.append(dialect.paragraphs("userestrict", [rights_label(rights_of(record, facts)), *_rights_holders(record)]))
-    words = [captions.caption(record, "sheet"), *(statement.words for statement in record.all("story"))]
+    caption = captions.caption(record, "sheet")
+    said_already = {f"{said}.".casefold() for said in (record.date_display, record.words("date"))}
+    words = [] if caption.casefold() in said_already else [caption]
+    words += [statement.words for statement in record.all("story")]
+    words += other_names(record, facts.people)
     words += captions.own_lines(record)
     words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]
     if sources := who_said(record):
@@ -195,6 +203,16 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     moves += [f"Found in: {record.found_in}"] if record.found_in else []
     if moves := [*moves, *facts.moves_of(record)]:
         item.append(dialect.paragraphs("custodhist", moves))
+
+
+def side_words(scan: ScanFile) -> str:
+    """`recto`, or which part of the picture is the item: `recto; the part 120, 80, 640, 480 (x, y, width, height in
+    pixels)`."""
+    if len(scan.area) < 4:
+        return scan.side
+    sides = (scan.width, scan.height) * 2
+    pixels = ", ".join(str(round(part * side)) for part, side in zip(scan.area, sides, strict=True))
+    return f"{scan.side}; the part {pixels} (x, y, width, height in pixels)"
 
 
 def _rights_holders(record: Record) -> list[str]:

@@ -11,9 +11,9 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
+from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
-from boxlore.exports.collection_description import rights_label
 
 CONTEXT = "http://iiif.io/api/presentation/3/context.json"
 MEDIA = "http://www.w3.org/TR/media-frags/"

@@ -6,6 +6,7 @@ collection and each container have rows of their own.
 
 import codecs
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import groupby
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import (
@@ -22,7 +23,7 @@ from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import Mark
-from boxlore.exports.collection_description import reference_code
+from boxlore.exports.collection_description import container_code, folder_title, reference_code
 from boxlore.exports.escaping import clean
 
 COLUMNS = (
@@ -34,37 +35,41 @@ COLUMNS = (
 
 
 def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Extent) -> Iterator[list[str]]:
-    """The rows: the heading, the collection, then each container before its items.
+    """The rows: the heading, the collection, then each container before its items; a container with items is titled
+    and dated as in the finding aid.
 
     `records` must come in the order of their containers.
     """
     yield list(COLUMNS)
-    yield _upper("collection", f"urn:uuid:{facts.id}", facts.title, extent.years, extent.words, facts)
+    whole = {"Level of description": "collection", "Reference code": reference_code(facts), "Title": facts.title}
+    yield _upper(whole | {"Identifier": f"urn:uuid:{facts.id}", "Date": extent.years, "Extent": extent.words}, facts)
     written: set[tuple[tuple[str, str], ...]] = set()
-    for record in records:
-        path = record.mark.path if record.mark else ()
+    for path, inside in groupby(records, key=lambda record: record.mark.path if record.mark else ()):
+        within, items = Extent(), []
+        for record in inside:
+            within.add(record)
+            items.append(_item(record, facts))
         for depth in range(1, len(path) + 1):
             if (part := path[:depth]) not in written:
                 written.add(part)
-                yield _upper(part[-1][0], "", Mark(part).long, "", "", facts, dict(part))
-        yield _item(record, facts)
+                yield _container(part, within if depth == len(path) else None, facts)
+        yield from items
 
 
-def _upper(
-    level: str,
-    code: str,
-    title: str,
-    date: str,
-    extent: str,
-    facts: CollectionFacts,
-    path: Mapping[str, str] | None = None,
-) -> list[str]:
-    """The row of the collection or of a container; `path` gives the container's labels by kind."""
-    cells = dict.fromkeys(COLUMNS, "")
-    cells |= {"Level of description": level, "Identifier": code, "Title": title, "Date": date, "Extent": extent}
-    cells |= {"Box": (path or {}).get("box", ""), "Folder": (path or {}).get("folder", "")}
-    cells["Reference code"] = reference_code(facts) if level == "collection" else ""
-    cells["Location of originals"] = originals_words(facts)
+def _container(path: tuple[tuple[str, str], ...], within: Extent | None, facts: CollectionFacts) -> list[str]:
+    """The row of a container; `within` counts the items that lie in it and in no other inside it."""
+    kind, labels = path[-1][0], dict(path)
+    cells = {"Level of description": kind, "Title": Mark(path).long, "Where it lies": Mark(path).long}
+    cells |= {"Box": labels.get("box", ""), "Folder": labels.get("folder", "")}
+    cells["Reference code"] = container_code(path, facts)
+    if within is not None:
+        cells |= {"Title": folder_title(within, facts), "Date": within.years, "Extent": within.kinds_words}
+    return _upper(cells, facts)
+
+
+def _upper(told: Mapping[str, str], facts: CollectionFacts) -> list[str]:
+    """The row of the collection or of a container: what is told of it, by column."""
+    cells = {**dict.fromkeys(COLUMNS, ""), "Location of originals": originals_words(facts), **told}
     return [cells[name] for name in COLUMNS]
 
 

@@ -16,10 +16,10 @@ from lxml import etree
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
+from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.marks import Mark
-from boxlore.exports.collection_description import rights_label
 from boxlore.exports.dublin_core import DC, OAI_DC, XSI, dc_element
 from boxlore.exports.escaping import clean
 

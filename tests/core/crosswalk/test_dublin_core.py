@@ -3,11 +3,12 @@
 from dataclasses import replace
 from datetime import date
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, dcterms, one_date
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, dcterms, oai_dc, one_date, other_names
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.item_record import Conflict, Record, StatementView
+from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 FACTS = CollectionFacts(id="c0", title="Tamm and Rourke", on_day=date(2026, 11, 25))
@@ -53,3 +54,41 @@ def test_what_is_disputed_is_given_whole_and_no_range_is_made_of_it() -> None:
     assert places == ["Tallinn (the keeper) or Narva (the keeper)", "Estonia"]
     assert one_date(made) == "[1931,1940]"
     assert ("description", f"Sources disagree: {conflicts[1].words}; {conflicts[0].words}") in values
+
+
+def told_name(words: str, sure: Sure = Sure.SURE, *, person: str = "", role: str = "person") -> PersonShown:
+    view = StatementView(
+        statement=words, field=role, words=words, language="en", source=KEEPER, said_by="", sure=sure,
+        audience="anyone", recorded_at="",
+    )  # fmt: skip
+    return PersonShown(told=view, name=words, person=person, role=role)
+
+
+def test_a_heading_is_a_name_without_how_sure_it_is() -> None:
+    """Access points are controlled names (DACS 2.6 and part II, from memory): no phrases, no guesses, no doubt in them;
+    a firm stands as it calls itself (AACR2 24.1, from memory)."""
+    liisi = Person(id="l", name="Liisi Kuusk", sort_name="Tamm, Liisi", forms=(), calls=())
+    studio = Person(id="z", name="Zealandia Portraits", sort_name="Portraits, Zealandia", forms=(), calls=())
+    facts = CollectionFacts(id="c", title="T", on_day=date(2026, 11, 25), people={"l": liisi, "z": studio})
+    record = Record(id="a", number="TRA-0001", people=(
+        told_name("Liisi Kuusk", Sure.LIKELY, person="l"),
+        told_name("Helmi Tamm", Sure.GUESS),
+        told_name("a girl with a ribbon"),
+        told_name("Zealandia Portraits", person="z", role="photographer"),
+        told_name("Anna Lind", role="photographer"),
+    ))  # fmt: skip
+    values = [(name, value.words) for name, value in oai_dc(record, facts) if name in ("subject", "creator")]
+    assert values == [("creator", "Zealandia Portraits"), ("creator", "Anna Lind"), ("subject", "Tamm, Liisi")]
+    assert other_names(record, facts.people) == ["Liisi Kuusk is Tamm, Liisi."]
+
+
+def test_an_item_without_its_scans_says_one_reason() -> None:
+    """DACS 4.1: the reason of a restriction; an item that never had a scan has none."""
+    facts = CollectionFacts(id="c", title="T", on_day=date(2026, 11, 25))
+    scan = ScanFile(id="f", path="a.jpg", sha256="0", bytes=1, width=1, height=1, media_type="image/jpeg")
+    item = Record(id="a", number="TRA-0001", closed_scans=True)
+    assert access_words(item, facts) == []
+    assert "is kept back" in access_words(replace(item, withheld=3), facts)[0]
+    assert "of a sheet" in access_words(replace(item, on_closed_sheet=True), facts)[0]
+    assert "taken as living" in access_words(replace(item, scans=(scan,)), facts)[0]
+    assert access_words(replace(item, scans=(scan,), closed_scans=False), facts) == []

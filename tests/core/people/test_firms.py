@@ -13,7 +13,7 @@ FIRMS = [
     "Studio Harcastle, Dunedin", "Rusk Bros.",
     "Dupont et Fils", "Krüger & Söhne", "Ателье Орлов", "Фотография Иванова", "Valokuvaamo Lahti",
     "Päevapildistus Kask", "Kask OÜ", "Rourke Studios", "Foto Kask", "Oakes Photographic Company",
-    "Morel & Cie", "Romero e Hijos",
+    "Morel & Cie", "Romero e Hijos", "Zealandia Portraits", "Thames Views",
 ]  # fmt: skip
 PEOPLE = [
     "Fotograf Otto Lind", "Photographe Dupont", "Fotograaf Kask", "Anna Lind", "Studio", "Ag Lind", "Anna and sons",

@@ -27,7 +27,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.latest_birth import BornBy, Sign
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.closing_dates import Closes, Closing
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import withhold
@@ -151,8 +151,9 @@ def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
     closure = closing(person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"))).of(both)
     assert closure is not None and closure.until == date(2066, 3, 3)
     assert str(closure) == (
-        "Closed until 2066-03-03: closed until that day at the wish of whoever told it; "
-        "names someone taken as living, 100 years from birth."
+        "Closed until 2066-03-03: part of what is told of it, because it is in part closed until that day at the wish "
+        "of whoever told it; it names someone taken as living, 100 years from that person's birth. The rest, with any "
+        "scans, is open."
     )
 
 
@@ -224,3 +225,16 @@ def test_a_reason_names_nobody(because: BornBy, said_outside: str) -> None:
     assert closure is not None
     start = "names someone taken as living, birth not told, born by 1950 at the latest"
     assert closure.reasons == (start + said_outside,)
+
+
+def test_how_much_of_an_item_is_closed_is_said() -> None:
+    """An item whose scans are open must not read as if nobody might see it."""
+    mia, tom = person("mia", "Mia"), person("tom", "Tom", dead=True)
+    told_of_her = record(told=stories(said("Mia fell in.")), scans=(scan(),))
+    shows_her = record(people=(shown("mia", "Mia Rourke"),), scans=(scan(),))
+    kept = record(audiences=(LATER,), told=stories(said()))
+    made = closing(mia, tom)
+    whats = [closure.what for one in (told_of_her, shows_her, kept) if (closure := made.of(one))]
+    assert whats == [Closes.WORDS, Closes.SCANS, Closes.ITEM]
+    on_a_sheet = closing(mia, tom, kept_back=frozenset({scan().id})).of(told_of_her)
+    assert on_a_sheet is not None and on_a_sheet.what is Closes.SCANS

@@ -13,8 +13,9 @@ from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records_for_outputs import seen_by
 
 LEIDA, CON, MIA, DANIEL = date(2041, 5, 17), date(2038, 12, 31), date(2066, 12, 31), date(2069, 12, 31)
-TOLD = "is told by someone taken as living, 100 years from birth"
-NAMED = "names someone taken as living, 100 years from birth"
+TOLD = "is told by someone taken as living, 100 years from that person's birth"
+MAY_BE = "may name someone taken as living, 100 years from that person's birth"
+NAMED = "names someone taken as living, 100 years from that person's birth"
 
 BY_HAND = {
     1: (LEIDA, {TOLD}),  # Leida told it; nobody living is in the harbour of 1908
@@ -31,7 +32,7 @@ BY_HAND = {
     10: (CON, {NAMED}),  # it lay in Con's biscuit tin
     11: (LEIDA, {NAMED, TOLD}),  # Con's tin, told by Leida
     12: (LEIDA, {NAMED, TOLD}),
-    13: (MIA, {TOLD, "may name someone taken as living, 100 years from birth"}),  # “Pte M. Rourke”: Michael or Mia
+    13: (MIA, {TOLD, MAY_BE}),  # “Pte M. Rourke”: Michael or Mia
     14: (CON, {NAMED}),
     15: (date(2126, 11, 25), {NAMED, "names someone taken as living of whom no birth is told, 100 years from this "
                               "transfer"}),  # which winter of 1946 it was in Germany is still asked
@@ -45,7 +46,7 @@ BY_HAND = {
     22: (date(2126, 11, 25), {TOLD, "names someone taken as living of whom no birth is told, 100 years from this "
                               "transfer"}),  # one of the Rourke boys, in a picture without a date
     23: (LEIDA, {TOLD}),
-    25: (date(2060, 1, 1), {TOLD, "closed until that day at the wish of whoever told it"}),
+    25: (date(2060, 1, 1), {TOLD, "is in part closed until that day at the wish of whoever told it"}),
 }  # fmt: skip
 """By number; 24 is open: nobody told it and it names nobody."""
 

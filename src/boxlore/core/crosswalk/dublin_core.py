@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
+from boxlore.core.crosswalk.rights_statements import rights_address
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
@@ -22,11 +23,13 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.findings import several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
+from boxlore.core.people.firms import is_firm
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
 from boxlore.core.records.closing_dates import Closure
-from boxlore.core.records.item_record import PersonShown, Record
-from boxlore.core.statements import Said, Sure
+from boxlore.core.records.item_record import PersonShown, Record, is_number_alone
+from boxlore.core.records.marks import Mark
+from boxlore.core.statements import Said, Sure, fold
 
 CNE = "http://rightsstatements.org/vocab/CNE/1.0/"
 """Copyright Not Evaluated: the neutral statement that the archive replaces (rightsstatements.org)."""
@@ -137,8 +140,31 @@ def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
     return f"{heading_of(person)}{sure}"
 
 
+def access_point(shown: PersonShown, people: Mapping[str, Person]) -> str:
+    """The heading under which somebody of an item can be found, without how sure it is, which the description says: of
+    a person of the registry, and of a photographer or firm as it calls itself. Empty for a guess, and for whoever is
+    told without a name (`a girl with a ribbon`): neither is an access point (DACS 2.6 and part II, from memory)."""
+    person = people.get(shown.person)
+    if shown.sure is Sure.GUESS or (person is None and shown.role != "photographer"):
+        return ""
+    return heading_of(person) if person else shown.name
+
+
+def other_names(record: Record, people: Mapping[str, Person]) -> list[str]:
+    """`Liisi Kuusk is Tamm, Liisi, 1918-2004.`: for each who is told by another family name than the heading has."""
+    lines = []
+    for shown in record.named_people:
+        heading = access_point(shown, people)
+        family, comma, _ = heading.partition(",")
+        if shown.person and comma and fold(family) not in fold(f"{shown.name} {shown.told.words}"):
+            lines.append(f"{shown.name} is {heading}.")
+    return list(dict.fromkeys(lines))
+
+
 def heading_of(person: Person) -> str:
-    """`Tamm, Kristjan, 1868-1941`; the name alone where no year is known."""
+    """`Tamm, Kristjan, 1868-1941`; the name alone where no year is known, and of a firm that was taken for somebody."""
+    if is_firm(person.name):
+        return person.name
     years = [_year(date) for date in (person.born, person.died)]
     return f"{person.sort_name}, {years[0]}-{years[1]}" if any(years) else person.sort_name
 
@@ -148,12 +174,12 @@ def _year(date: DateReading | None) -> str:
 
 
 def _creators(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue(authority_form(person, facts.people)) for person in record.shown("photographer")]
+    return [DcValue(access_point(person, facts.people)) for person in record.shown("photographer")]
 
 
 def _subjects(record: Record, facts: CollectionFacts) -> list[DcValue]:
     people = [person for person in record.named_people if person.role != "photographer"]
-    shown = [DcValue(authority_form(person, facts.people)) for person in people]
+    shown = [DcValue(access_point(person, facts.people)) for person in people]
     return shown + [DcValue(view.words, view.language) for view in record.all("keyword")]
 
 
@@ -165,6 +191,7 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
         values.append(DcValue(captions.inscription_line(record)))
     for view in record.all("date"):
         values.append(DcValue(f"Date as told{_by(view.said_by, view.source.said)}: “{view.words}” ({view.sure})"))
+    values += [DcValue(words, "en") for words in other_names(record, facts.people)]
     if sayers := who_said(record):
         values.append(DcValue(f"Who said so: {sayers}", "en"))
     values += [DcValue(words, "en") for words in disagreements(record)]
@@ -313,7 +340,7 @@ def _part_of(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
     values = [DcValue(facts.title, facts.language), DcValue(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
-    return [*values, DcValue(record.mark.long, "en")] if record.mark else values
+    return [*values, DcValue(Mark(record.mark.path).long, "en")] if record.mark else values
 
 
 def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -337,8 +364,9 @@ def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def rights_of(record: Record, facts: CollectionFacts) -> str:
-    """The words about rights, often a URI; without any, the neutral statement of the facts."""
-    return record.words("rights") or facts.rights
+    """The words about rights, often a URI, also where the label of one was told; without any, the neutral statement of
+    the facts."""
+    return rights_address(record.words("rights") or facts.rights)
 
 
 def _rights(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -374,8 +402,17 @@ def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def access_words(record: Record, facts: CollectionFacts) -> list[str]:
     """Who may see the item, as sentences: until when it is closed and why, and whether its scans are withheld."""
     closure = facts.closure_of(record)
-    withheld = "The scans are not in this part: they are kept back, or show or name a person taken as living."
-    return ([str(closure)] if closure else []) + ([withheld] if record.closed_scans else [])
+    return ([str(closure)] if closure else []) + list(_why_without_scans(record))
+
+
+def _why_without_scans(record: Record) -> Iterator[str]:
+    """Why the scans of an item that has any are not in this part: one reason, of what may be said of it."""
+    if is_number_alone(record):
+        yield "The item is kept back: only its number is in this part."
+    elif record.on_closed_sheet:
+        yield "The scans are not in this part: they are of a sheet that shows another item too, which may not be shown."
+    elif record.closed_scans and record.scans:
+        yield "The scans are not in this part: they show or name a person taken as living, or somebody kept back."
 
 
 def _access(record: Record, facts: CollectionFacts) -> list[DcValue]:

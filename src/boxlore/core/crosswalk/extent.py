@@ -25,6 +25,12 @@ class Extent:
     """
 
     items: int = 0
+    undated: int = 0
+    """Items of which no date is told, or none that is read yet."""
+    earliest_open: str = ""
+    """The earliest day before which, or on which, something was that has no beginning (`not later than 1932`)."""
+    latest_open: str = ""
+    """The latest day after which, or on which, something was that has no end."""
     kinds: Counter[str] = starts(default_factory=Counter)
     boxes: set[str] = starts(default_factory=set)
     folders: set[tuple[str, ...]] = starts(default_factory=set)
@@ -68,10 +74,17 @@ class Extent:
     def _date(self, record: Record) -> None:
         view = record.first("date")
         date = view.date if view else None
-        if date and date.first_year is not None:
-            self.earliest = min(self.earliest or str(date.earliest), str(date.earliest))
-        if date and date.last_year is not None:
-            self.latest = max(self.latest, str(date.latest))
+        first = str(date.earliest) if date and date.first_year is not None else ""
+        last = str(date.latest) if date and date.last_year is not None else ""
+        if first:
+            self.earliest = min(self.earliest or first, first)
+        elif last:
+            self.earliest_open = min(self.earliest_open or last, last)
+        if last:
+            self.latest = max(self.latest, last)
+        elif first:
+            self.latest_open = max(self.latest_open, first)
+        self.undated += not (first or last)
 
     @property
     def scans(self) -> int:
@@ -79,19 +92,65 @@ class Extent:
         return len(self.scan_ids)
 
     @property
+    def first(self) -> "RangeEnd":
+        """Where the dates begin, if there are any: not later than a day, where something earlier has no beginning."""
+        if self.earliest_open and not (self.earliest and self.earliest[:4] <= self.earliest_open[:4]):
+            return RangeEnd(self.earliest_open, "not later than ")
+        return RangeEnd(self.earliest or self.latest)
+
+    @property
+    def last(self) -> "RangeEnd":
+        """Where the dates end, in the same way."""
+        if self.latest_open and not (self.latest and self.latest[:4] >= self.latest_open[:4]):
+            return RangeEnd(self.latest_open, "not earlier than ")
+        return RangeEnd(self.latest or self.earliest)
+
+    @property
+    def range_words(self) -> str:
+        """`1898-1975`, `1912`, `not later than 1932-1975`."""
+        return "-".join(dict.fromkeys((self.first.words, self.last.words)))
+
+    @property
+    def not_dated(self) -> str:
+        """`3 items undated, …`, for those that the range does not cover (DACS 2.4: it covers all that is dated)."""
+        words = f"{several(self.undated, 'item')} undated, or with a date that is still asked about"
+        return words if self.undated else ""
+
+    @property
     def years(self) -> str:
-        """`1898-1975`, `1912` or `undated`."""
-        first, last = self.earliest[:4], self.latest[:4]
-        return "-".join(dict.fromkeys(year for year in (first, last) if year)) or "undated"
+        """`1898-1975`, `1912; 2 items undated …` or `undated`."""
+        if not (self.earliest or self.latest):
+            return "undated"
+        return "; ".join(part for part in (self.range_words, self.not_dated) if part)
 
     @property
     def words(self) -> str:
         """`20 photographs, 2 letters; 2 boxes, 5 folders`."""
-        counted = ", ".join(several(count, kind, plural(kind)) for kind, count in self.kinds.most_common())
         boxes, folders = len(self.boxes), len({labels for labels in self.folders if len(labels) > 1})
         containers = [several(boxes, "box", "boxes")] if boxes else []
         containers += [several(folders, "folder")] if folders else []
-        return "; ".join(part for part in (counted, ", ".join(containers)) if part)
+        return "; ".join(part for part in (self.kinds_words, ", ".join(containers)) if part)
+
+    @property
+    def kinds_words(self) -> str:
+        """`20 photographs, 2 letters`."""
+        return ", ".join(several(count, kind, plural(kind)) for kind, count in self.kinds.most_common())
+
+
+@dataclass(frozen=True, slots=True)
+class RangeEnd:
+    """One end of the dates of a unit: its day (ISO 8601), and the words before its year where it is open."""
+
+    day: str
+    before: str = ""
+
+    @property
+    def is_open(self) -> bool:
+        return bool(self.before)
+
+    @property
+    def words(self) -> str:
+        return f"{self.before}{self.day[:4]}"
 
 
 def plural(kind: str) -> str:

@@ -15,7 +15,9 @@ def _words(text: str) -> frozenset[str]:
 
 _BUSINESS = _words(
     "atelier atelje ateljee studio studios studija studijas studijo estudio kunstanstalt lichtbildanstalt "
-    "lichtbildwerkstatt gallery galerie paevapildistus ателье студия"
+    "lichtbildwerkstatt gallery galerie paevapildistus ателье студия "
+    "portraits portraiture portretid portretter portratt portrats portretten ritratti retratos portrety "
+    "портреты pictures views lichtbilder lichtbildner"
 )
 """Words that each name a business of pictures, folded."""
 

@@ -8,12 +8,14 @@ What somebody has closed until a day stays closed until that day. Local law and 
 A statement is what closes an item. The reason says of what kind it is: that the item names or shows somebody, that it
 may name somebody (which the keeper has not decided yet), or that only who told it must not be named.
 
-Whatever the open part leaves out and the closed part holds has a day: both ask the same `Recipient`.
+Whatever the open part leaves out and the closed part holds has a day: both ask the same `Recipient`. How much of an
+item is closed is said too (`Closes`): an item whose scans lie in the open part must not read as if nobody might see it.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
+from enum import StrEnum
 
 from boxlore.core.dates.anniversary import years_on
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
@@ -21,19 +23,37 @@ from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import EMBEDDED, SHOWN, WHO_SAYS, Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
-from boxlore.core.records.item_record import Record, every_told
+from boxlore.core.records.item_record import Record, every_told, is_number_alone
 from boxlore.core.records.living import Life
+
+
+class Closes(StrEnum):
+    """How much of an item the open part does not have."""
+
+    ITEM = "the whole item"
+    SCANS = "its scans, and part of what is told of it"
+    WORDS = "part of what is told of it"
+
+
+_OPEN = {Closes.ITEM: "", Closes.SCANS: " The rest is open.", Closes.WORDS: " The rest, with any scans, is open."}
 
 
 @dataclass(frozen=True, slots=True)
 class Closure:
-    """Closed until the day `until`; `reasons` are sentences without a name of anyone living."""
+    """Closed until the day `until`; `reasons` say of the item what closes it, without a name of anyone living: `names
+    someone taken as living …`. `what` says how much of it is closed."""
 
     until: date
     reasons: tuple[str, ...]
+    what: Closes = Closes.ITEM
+
+    @property
+    def because(self) -> str:
+        """`it shows someone taken as living, …; it is told by someone …`."""
+        return "; ".join(f"it {reason}" for reason in self.reasons)
 
     def __str__(self) -> str:
-        return f"Closed until {self.until}: {'; '.join(self.reasons)}."
+        return f"Closed until {self.until}: {self.what}, because {self.because}.{_OPEN[self.what]}"
 
 
 Reason = tuple[date, str]
@@ -53,13 +73,24 @@ class Closing:
     lives: Mapping[str, Life]
     latest: Mapping[str, BornBy]
     years: int = 100
+    kept_back: frozenset[str] = frozenset()
+    """The ids of scans that the open part does not have, since they show another item too, which is closed."""
 
     def of(self, record: Record) -> Closure | None:
         """The closure of an item whose record is as the closed part sees it, or None if all of it is open."""
         reasons = sorted({*self._for_names(record), *self._for_audiences(record)})
         if not reasons:
             return None
-        return Closure(max(day for day, _ in reasons), tuple(dict.fromkeys(why for _, why in reasons)))
+        until = max(day for day, _ in reasons)
+        return Closure(until, tuple(dict.fromkeys(why for _, why in reasons)), self._what(record))
+
+    def _what(self, record: Record) -> Closes:
+        """How much of the item the open part does not have."""
+        outside = self.outside.seen(record)
+        if is_number_alone(outside):
+            return Closes.ITEM
+        on_sheets = self.kept_back.intersection(scan.id for scan in record.scans)
+        return Closes.SCANS if record.scans and (outside.closed_scans or on_sheets) else Closes.WORDS
 
     def named_in(self, namings: Iterable[Naming]) -> list[Person]:
         """Everyone withheld from outside whom these places of an item name or show, each once, by their ids."""
@@ -101,7 +132,7 @@ class Closing:
     def _for_life(self, person: Person, verb: str) -> Reason:
         told_birth, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
         if told_birth is not None:
-            day, why = told_birth, f"{verb} someone taken as living, {self.years} years from birth"
+            day, why = told_birth, f"{verb} someone taken as living, {self.years} years from that person's birth"
         elif inferred is not None:
             day = inferred.day
             why = f"{verb} someone taken as living, birth not told, born by {day.year} at the latest"
@@ -122,10 +153,10 @@ class Closing:
     def _audiences(self, record: Record) -> Iterator[tuple[str, str]]:
         """Every audience that a part of the record has, as its words, with what a day in it would mean."""
         for view in every_told(record):
-            yield view.audience, "closed until that day at the wish of whoever told it"
+            yield view.audience, "is in part closed until that day at the wish of whoever told it"
         for words in record.audiences:
             if kept := AUDIENCE_WORDS.or_none(words):
-                yield str(kept.audience), "kept closed until that day by the keeper"
+                yield str(kept.audience), "is kept closed until that day by the keeper"
         for person in (self.people[shown.person] for shown in record.people if shown.person in self.people):
             for audience in person.told_to:
                 yield audience, "names someone of whom a part is closed until that day"

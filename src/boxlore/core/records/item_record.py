@@ -249,6 +249,8 @@ class Record:
     """How many statements the audience may not see; `core.records.audience.Recipient.seen` counts them."""
     closed_scans: bool = False
     """Whether the scans themselves may not go to this audience."""
+    on_closed_sheet: bool = False
+    """Whether they do not go since they are of a sheet that shows another item too, of which they may not."""
 
     def first(self, name: str) -> StatementView | None:
         """The statement in force of a field, or what its disputed statements come to together; None for nothing."""
@@ -318,6 +320,11 @@ class Record:
     def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
         """The people with that role, in the order of the record."""
         return tuple(shown for shown in self.people if shown.role == role)
+
+
+def is_number_alone(record: Record) -> bool:
+    """Whether an item is kept from whoever the record is for: its number and place are all that they may know."""
+    return record.closed_scans and record.withheld > 0 and not (record.told or record.people or record.audiences)
 
 
 def every_told(record: Record) -> Iterable[StatementView]:

@@ -19,6 +19,7 @@ TABLE, SCHEMA = "metadata/rights.csv", "metadata/rights.csv-metadata.json"
 
 COLUMNS = (
     ("About", "string", "The number of an item, or the identifier (URN) of a person"),
+    ("What of it", "string", "Of an item, what of it the open part does not have; empty for all of it"),
     ("Basis", "string", "rightsBasis: consent of the person, or policy (privacy of the living, wish of the teller)"),
     ("Act", "string", "rightsGranted, act: name, picture, voice or disseminate"),
     ("Allowed", "string", "rightsGranted, restriction: allow or disallow"),
@@ -32,7 +33,7 @@ COLUMNS = (
 def rights_schema() -> bytes:
     """The schema of the table, as a W3C metadata document."""
     columns = [
-        {"titles": title, "name": title.lower(), "datatype": kind, "dc:description": says}
+        {"titles": title, "name": title.lower().replace(" ", "_"), "datatype": kind, "dc:description": says}
         for title, kind, says in COLUMNS
     ]
     table = {"@context": "http://www.w3.org/ns/csvw", "url": "rights.csv", "tableSchema": {"columns": columns}}
@@ -62,11 +63,11 @@ def rights_rows(
             allowed.setdefault(item, []).append(decision.where)
     for record, closure in closures:
         if closure is not None:
-            note = "; ".join(closure.reasons)
-            yield record.number, "policy", "disseminate", "disallow", "", str(closure.until), "", note
+            until = str(closure.until)
+            yield record.number, str(closure.what), "policy", "disseminate", "disallow", "", until, "", closure.because
         for where in allowed.get(record.id, ()):
             note = f"somebody living may be named in: {where}"
-            yield record.number, "consent", "name", "allow", "", "", "keeper", note
+            yield record.number, "", "consent", "name", "allow", "", "", "keeper", note
 
 
 def _consents(seen: AudienceView, person: Person) -> Iterator[tuple[str, ...]]:
@@ -75,7 +76,5 @@ def _consents(seen: AudienceView, person: Person) -> Iterator[tuple[str, ...]]:
         agent = (consent.by or person.name) if may_tell else ""
         note = consent.words if may_tell else ""
         for matter in sorted(consent.matters):
-            yield (
-                person.uri, "consent", str(matter), "allow" if consent.given else "disallow", consent.day, "", agent,
-                note,
-            )  # fmt: skip
+            allowed = "allow" if consent.given else "disallow"
+            yield person.uri, "", "consent", str(matter), allowed, consent.day, "", agent, note

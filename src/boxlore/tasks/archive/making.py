@@ -110,7 +110,7 @@ def _without_scans(record: Record, kept_back: frozenset[str]) -> Record:
     going = tuple(scan for scan in record.scans if scan.id not in kept_back)
     if going == record.scans:
         return record
-    return replace(record, scans=going, closed_scans=record.closed_scans or not going)
+    return replace(record, scans=going, closed_scans=record.closed_scans or not going, on_closed_sheet=not going)
 
 
 def left_out_of(making: Making) -> list[str]:

@@ -129,7 +129,8 @@ def transfer(
     outside = seen_by(collection, To.OUTSIDE)
     named = ask_of_settings(outside)
     items = order_of_containers(collection)
-    run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
+    closing = replace(closing_of(collection, outside), kept_back=scans_kept_back(collection, outside))
+    run = _TransferRun(collection, order, closing, items, outside, progress)
     run.made = collection.clock.now()
     run.ident = named_within(collection.id, f"transfer {run.made}")
     run.findings += named

@@ -8,13 +8,14 @@ from itertools import groupby
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
+from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Kind
 from boxlore.disk.shipped import shipped
-from boxlore.exports.collection_description import reference_code, rights_label
+from boxlore.exports.collection_description import reference_code
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid

@@ -1,0 +1,40 @@
+"""The dates of a unit cover all that is dated in it, and say how many items are not (DACS 2.4, from memory)."""
+
+from tests.every_row import every_row
+
+from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import KEEPER, Sure
+
+ASKED = "1 item undated, or with a date that is still asked about"
+RANGES: dict[str, tuple[list[str], str]] = {
+    "a range": (["1931", "1968-12-25"], "1931-1968"),
+    "one year": (["1912", "1912-05"], "1912"),
+    "nothing": ([""], "undated"),
+    "one that is asked about": (["1968", "1975", ""], f"1968-1975; {ASKED}"),
+    "one without a beginning that is earlier": (["1968", "1975", "/1932"], "not later than 1932-1975"),
+    "one without a beginning that is within": (["1912", "1975", "/1932"], "1912-1975"),
+    "only one without a beginning": (["/1932"], "not later than 1932-1932"),
+    "one without an end that is later": (["1912", "1980/"], "1912-not earlier than 1980"),
+    "one without an end that is within": (["1912", "1990", "1980/"], "1912-1990"),
+    "only one without an end": (["1980/"], "1980-not earlier than 1980"),
+}
+
+
+def dated(edtf: str) -> Record:
+    value = DateReading.from_edtf(edtf) if edtf else None
+    view = StatementView(
+        statement="s", field="date", words=edtf or "the thirties", language="en", source=KEEPER, said_by="",
+        sure=Sure.SURE, audience="anyone", recorded_at="", value=value,
+    )  # fmt: skip
+    return Record(id=edtf, number="TRA-0001", told={"date": (view,)})
+
+
+@every_row("name", RANGES)
+def test_the_dates_of_a_unit(name: str) -> None:
+    dates, words = RANGES[name]
+    extent = Extent()
+    for edtf in dates:
+        extent.add(dated(edtf))
+    assert extent.years == words
