@@ -66,6 +66,10 @@ FAMILY = [
     ("two Christmases before the wedding", None),
     ("the second Christmas after the wedding", "1953-12-25"),
     ("two Christmases before Ruth", None),
+    ("the first Christmas Joe came home", "1946-12-25"),
+    ("the first summer Joe came home", "1946-22"),
+    ("the last Christmas Joe came home", None),
+    ("about thirty-eight, before the wedding", "1938~"),
     ("two Christmases before 1938", None),
     ("Aunt Aino aged 5 years and 6 months", "[1925-11-01..1925-12-30]"),
     ("Aunt Aino, 2 yrs 3 mths", "[1922-08-01..1922-09-29]"),
@@ -238,6 +242,7 @@ AUGUST = KnownDates(births=MappingProxyType({"august": "1902-09-03"}))
 NAMED_AS_A_MONTH = [
     ("August 1938 in the garden", "August 1938", ("1938-08",)),
     ("the picnic, 12 August", "which year", ("XXXX-08-12",)),
+    ("Haapsalu 1938. a. august", "August 1938", ("1938-08",)),
     ("August, 12", "1914", ("[1914-09-03..1915-09-02]",)),
 ]
 

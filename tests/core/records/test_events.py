@@ -99,6 +99,11 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("the tenth anniversary of when we sailed", None, None),
     ("our anniversary", None, "When was our anniversary?"),
     ("our 9999th wedding anniversary", None, "meant?"),
+    ("our first Christmas in Dunedin", "1952-12-25", "is the move to Dunedin meant?"),
+    ("our first winter in Dunedin", "1952-24", "is the move to Dunedin meant?"),
+    ("summer in Dunedin", None, None),
+    ("their golden wedding", None, "is 50 years after the wedding of Anna Tamm"),
+    ("before Mavis came along", "[..1930]", None),
     ("the wedding of hats", None, None),
     ("Mavisa sünd", "1930", "is the birth of Mavis Hill meant?"),
 ]  # fmt: skip

@@ -56,10 +56,10 @@ from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
-from boxlore.core.dates.short_years import with_short_years
+from boxlore.core.dates.short_years import with_short_years, with_spoken_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
-from boxlore.core.dates.stamped import beside_maker, in_plain_words
+from boxlore.core.dates.stamped import as_printed, in_plain_words
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import PASSED_OVER, QUALIFYING, SHOULD_BE, YEARS_TOLD, arranged
@@ -155,6 +155,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return outcome
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
+    if outcome is None and (spoken := with_spoken_years(tokens)) is not tokens:
+        tokens, outcome = spoken, _decided(_ways(spoken), context)
     return (
         outcome
         or _stamped(words, context, own)
@@ -331,11 +333,11 @@ def _is_maori(token: Token) -> bool:
 
 
 def _stamped(words: str, context: DateContext, own: Node | None) -> Outcome | None:
-    """What a date in the form of a machine, a message or a stone comes to; a month in digits beside a maker's name is
+    """What a date in the form of a machine, a message or a stone comes to; what is not told so in one piece is
     asked about."""
     if plainly := in_plain_words(words):
         return understood(plainly, context, own)
-    date = beside_maker(words)
+    date = as_printed(words)
     outcome = understood(date, context, own) if date else None
     if outcome is None or outcome.edtf is None or date in words:
         return outcome

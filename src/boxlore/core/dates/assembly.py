@@ -279,9 +279,10 @@ class Assembly(Gathered):
         if self.date.season and not self.date.year and len(years := came_once(value)) == 1:
             (self.date.year,) = years  # the summer of the General Strike
             return True
-        if self.date.feast or self.date.season:
+        several = bool(self.date.season and came_once(value))  # “the autumn war broke out”: which war is asked
+        if self.date.feast or (self.date.season and (self.date.year or not several)):
             return False
-        self.date.feast, self.latest = value, "day"
+        self.date.feast, self.latest = value, "season" if several else "day"
         return True
 
     def _feast_day(self, value: str | None) -> bool:

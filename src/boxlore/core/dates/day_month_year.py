@@ -206,8 +206,8 @@ class Gathered:
             of_month = unit in ("week", "weekend") and self.date.nth and self.date.month and not self.date.day
             if of_event or of_month or (unit in OF_A_DAY and (self.date.day or self.date.feast or self.date.bare)):
                 self.date.unit = unit
-            elif unit == "year" and self.date.feast and not self.date.year and came_once(self.date.feast):
-                self.date.unit = unit  # the year of the Coronation
+            elif unit == "year" and self.date.feast and came_once(self.date.feast) and self._is_year_of_feast():
+                self.date.unit = unit  # the year of the Coronation, “’53, Coronation year”
             elif unit in (*OF_A_DAY, "fortnight") or not self._is_of(unit):
                 return False
         date = self.date
@@ -226,6 +226,13 @@ class Gathered:
             or date.bare
         )
         return bool(filled)
+
+    def _is_year_of_feast(self) -> bool:
+        """Whether “year” is told of a feast, and not before a year with its number."""
+        if not self.date.year:
+            return True
+        at = self.taken.index("unit")
+        return self.taken[at + 1 : at + 2] not in (["year"], ["short"])
 
     def _is_part_of_decade(self) -> bool:
         """Whether “early”, “mid” or “late” is told of the decade, and not of a month, a season or a feast: of what

@@ -22,6 +22,8 @@ something in a family too: Epiphany, and a baptism."""
 
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
+_FOUNDED = re.compile(r"(?:Est|Estd|Estab|Established)\.? \d{4}\W*")
+"""`Est. 1887`: of a firm; what is estimated is written small, or all in capitals in tree files."""
 _TEAM = re.compile(r"\b\d+(?:st|nd|rd|th) XI\b")
 """`1st XI 1938`: a team of eleven, and hardly November, since nobody writes an ordinal before a Roman month."""
 _CLOCK = re.compile(
@@ -48,6 +50,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         if _OF_A_LIFE.fullmatch(told):
             return outcome._replace(ask=f"“{told}”: is that when the picture was taken?")
         return outcome
+    if told[0] == "E" and _FOUNDED.fullmatch(told):
+        return outcome._replace(ask=f"“{told}”: is that when the picture was taken, or when something was founded?")
     if text[4] == "-":
         if text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
             return _asked((text[:4], text), context)

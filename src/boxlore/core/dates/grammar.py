@@ -401,7 +401,7 @@ class Grammar:
             self.at += 1
             item = Expression("to", [self._operand()])
         else:
-            item = self._outer_part() or self._nth_of_war() or self._near() or self._open_range()
+            item = self._outer_part() or self._nth_of_stretch() or self._near() or self._open_range()
         if mark:
             item.mark(mark)
         return item
@@ -519,18 +519,26 @@ class Grammar:
         self.at += length
         return Expression("outer", [self._operand()], distance=distance)
 
-    def _nth_of_war(self) -> Expression | None:
-        """`the first Christmas of the war`, `the last winter of the Boer War`"""
+    def _nth_of_stretch(self) -> Expression | None:
+        """`the first Christmas of the war`, `the last winter of the Boer War`; of what began with an event it is the
+        how-manieth after it (`our first Christmas [in Leeds]`)."""
         begin = self.at
         if self.kinds[begin] not in ("ordinal", "last") or self.kinds[begin + 1] not in ("feast", "season"):
             return None
-        if self.kinds[begin + 2] != "span":
+        of, thing = self.kinds[begin + 2], self.senses[begin + 1]
+        if of not in ("span", "event") or (of == "event" and self.kinds[begin] == "last"):
             return None
         count = -1 if self.kinds[begin] == "last" else self._counted()
         self.at = begin + 2
-        thing = self.senses[begin + 1]
-        date = Partial(feast=str(thing.value)) if thing.kind == "feast" else Partial(season=int(str(thing.value)))
-        return Expression("nth", [date, self._operand()], distance=Distance(1, thing.kind, count))
+        stretch = self._operand()
+        value = thing.value if isinstance(thing.value, int) else 0
+        date = Partial(season=value) if value else Partial(feast=str(thing.value))
+        if of == "span":
+            return Expression("nth", [date, stretch], distance=Distance(1, thing.kind, count))
+        if value:
+            return Expression("near", [stretch], distance=Distance(1, "season", count, value, event=True))
+        after: list[Partial | Expression] = [Expression("one", [date]), Expression("after", [stretch])]
+        return Expression("within", after, distance=Distance(1, "feast", count, exact=True))
 
     def _near(self) -> Expression | None:
         """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""

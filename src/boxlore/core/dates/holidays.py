@@ -6,7 +6,15 @@ from datetime import date, timedelta
 from functools import cache, lru_cache
 
 from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, from_julian, hebrew_leap, orthodox_easter
-from boxlore.core.dates.holidays_table import HOLIDAYS, NORTHERN_SUMMER, OUTBREAK_OF_WAR, SHARED, HolidayRow, Reckoning
+from boxlore.core.dates.holidays_table import (
+    END_OF_WAR,
+    HOLIDAYS,
+    NORTHERN_SUMMER,
+    OUTBREAK_OF_WAR,
+    SHARED,
+    HolidayRow,
+    Reckoning,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +81,7 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     if not year and (years := sorted(came_once(name))):
         if len(years) > 1:
             days = (reckoned(row[4], row[2] or int(str(row[4][1])[:4]), hemisphere)[0] for row in rows)
-            return HolidayDate("", f"Which {titled(_called(name, rows))}?", tuple(days))
+            return HolidayDate("", which(name), tuple(days))
         year = years[0]  # a day that came once in history
     if not year.isdigit():
         return _any_year(name, year, rows)
@@ -96,10 +104,16 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     return HolidayDate(everywhere[0], ask, tuple(everywhere[1:]))
 
 
+def which(name: str) -> str:
+    """The question which of the days is meant that have one name."""
+    return f"Which {titled(_called(name, _NAMES[name]))}?"
+
+
 def _called(name: str, rows: Sequence[HolidayRow]) -> str:
     """How a question names a feast: an inflected name by the first of its row that differs in its ending alone."""
-    if name in OUTBREAK_OF_WAR:
-        return OUTBREAK_OF_WAR[0]
+    for ways in (OUTBREAK_OF_WAR, END_OF_WAR):
+        if name in ways:
+            return ways[0]
     return next(other for other in rows[0][0] if other[:_ENDING] == name[:_ENDING] and len(other) == len(name))
 
 

@@ -60,6 +60,19 @@ OUTBREAK_OF_WAR = (
     "sõja puhkemine", "sõja puhkemisel", "sodan syttyminen", "sodan syttyessä", "krigsutbrottet", "krigens utbrudd",
     "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",
 )  # fmt: skip
+END_OF_WAR = (
+    "end of war", "war ended", "war was over", "war had ended", "war finished", "war was finished", "war came to an end",
+    "kriegsende", "kriegsendes", "krieg zu ende war", "krieg vorbei war", "krieg aus war", "guerre finit",
+    "guerre fut finie", "guerre était finie", "guerre s'est terminée", "acabó la guerra", "terminó la guerra",
+    "acabara la guerra", "finì la guerra", "finita la guerra", "acabou a guerra", "terminou a guerra",
+    "oorlog afgelopen was", "oorlog voorbij was", "krigen sluttede", "krigen sluttet", "krigen var slut",
+    "krigen var slutt", "krigens slutning", "krigens slutt", "kriget slutade", "kriget tog slut", "kriget var slut",
+    "krigsslutet", "krigets slut", "sota loppui", "sota päättyi", "sodan päättyessä", "sodan loppuminen", "sõda lõppes",
+    "sõda lõppeb", "sõda läbi sai", "sõda sai läbi", "war's end", "война кончилась", "кончилась война",
+    "война закончилась", "закончилась война", "окончание войны", "окончания войны", "окончанием войны",
+    "wojna się skończyła", "skończyła się wojna", "karš beidzās", "beidzās karš", "karas baigėsi", "baigėsi karas",
+    "skončila válka", "válka skončila", "vége lett a háborúnak",
+)  # fmt: skip
 _AUGUST_BANK_HOLIDAY = (
     "august bank holiday", "august bank hol", "aug bank holiday", "aug bank hol", "bank holiday monday in august",
     "summer bank holiday",
@@ -322,6 +335,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("queen victoria died", "death of queen victoria", "old queen died", "queen died",), "", 1901, 1901, ("on", "1901-01-22"), _MEMORY),
     (("queen died", "queen elizabeth died", "death of the queen",), "", 2022, 2022, ("on", "2022-09-08"), _MEMORY),
     (("abdication", "king abdicated", "edward abdicated", "edward viii abdicated", "abdication crisis",), "", 1936, 1936, ("span", 12, 10, 12, 11), _MEMORY),
+    (END_OF_WAR, "", 1918, 1918, ("on", "1918-11-11"), "Armistice of 11 November 1918"),
+    (END_OF_WAR, "", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
     (OUTBREAK_OF_WAR, "", 1914, 1914, ("span", 8, 1, 8, 4), _MEMORY),
     (OUTBREAK_OF_WAR, "", 1939, 1939, ("span", 9, 1, 9, 3), _MEMORY),
     (("berlin wall went up", "berlin wall was built", "building of the berlin wall", "mauerbau",), "", 1961, 1961, ("on", "1961-08-13"), _MEMORY),

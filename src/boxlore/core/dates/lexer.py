@@ -136,7 +136,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
             at += 1  # “Dez.º”
             continue
-        if own is not None and (entry := _longest(own, pieces, at)) and not _is_month_here(pieces, at, root, entry[1]):
+        if own is not None and (entry := _longest(own, pieces, at)) and not _is_month_here(pieces, at, text, entry[1]):
             senses, at = entry
         elif group == "sign":
             at += 1
@@ -212,18 +212,21 @@ def _append(tokens: list[Token], senses: Senses, start: int, end: int) -> None:
 
 
 _INFLECTED = frozenset(("month", "season", "feast", "weekday"))
-_SHORTEST_STEM = 4
+_SHORTEST_STEM, _LONG_ENDING = 3, 4
+"""A stem of three letters has only a long ending: “Maihälfte”."""
 
 
 def _inflected(word: str, root: Node) -> tuple[Sense, Senses] | None:
     """What the ending of a month, a season or a feast says (`januárjától`, `märtsini`), and the word's own senses."""
     longest, rows = lexicon.case_endings()
     for length in range(min(longest, len(word) - _SHORTEST_STEM), 0, -1):
+        if len(word) - length == _SHORTEST_STEM and length < _LONG_ENDING:
+            break
         node = root.following.get(word[:-length])
         senses = [sense for sense in node.senses if sense.kind in _INFLECTED] if node else []
-        for kind, language in rows.get(word[-length:], ()) if senses else ():
-            if own := tuple(sense for sense in senses if sense.languages & language):
-                return Sense(kind, None, language), own
+        for case in rows.get(word[-length:], ()) if senses else ():
+            if own := tuple(sense for sense in senses if sense.languages & case.languages):
+                return case, own
     return None
 
 
@@ -291,11 +294,14 @@ def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Nod
     return node is not None and any(sense.kind == "month" for sense in node.senses)
 
 
-def _is_month_here(pieces: list[Piece], at: int, root: Node, following: int) -> bool:
-    """Whether a word that is somebody's name too stands as a month beside a number: “August 1938 in the garden”."""
-    node = root.following.get(pieces[at][0])
+def _is_month_here(pieces: list[Piece], at: int, text: str, following: int) -> bool:
+    """Whether a word that is somebody's name too is a month: it stands beside a number (“August 1938 in the garden”),
+    or is written small (“1938. a. august”)."""
+    node = lexicon.trie().following.get(pieces[at][0])
     if following != at + 1 or node is None or all(sense.kind != "month" for sense in node.senses):
         return False
+    if text[pieces[at][2]].islower():
+        return True
     before, behind = (pieces[place][0] if 0 <= place < len(pieces) else "" for place in (at - 1, at + 1))
     return (before.isdigit() and len(before) in (1, 2, 4)) or (behind.isdigit() and len(behind) == len("1938"))
 

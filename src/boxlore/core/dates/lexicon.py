@@ -192,7 +192,9 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
     own = {form for language in LANGUAGES if language.code in _OLD_STYLE for form in _feasts_of(language)}
     taken.update(HOLIDAY_NAMES, SPAN_NAMES)
     yield from ((words, "feast", words, ANY_LANGUAGE) for words in HOLIDAY_NAMES - own)
-    for words in HOLIDAY_NAMES - own:  # “St Swithin’s”
+    for words in HOLIDAY_NAMES - own:  # “Ash Weds”, “St Swithin’s”
+        begin, _, day = words.rpartition(" ")
+        yield from ((f"{begin} {short}", "feast", words, ENGLISH) for short in _SHORT_DAYS.get(day, ()) if begin)
         if words.startswith("st ") and words.endswith("'s day") and words.removesuffix(" day") not in HOLIDAY_NAMES:
             yield words.removesuffix(" day"), "feast", words, ANY_LANGUAGE
     yield from (
@@ -206,6 +208,12 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
     for name, months in HEBREW_MONTH_NAMES.items():
         yield from ((name, "hebrew_month", month, ANY_LANGUAGE) for month in months)
     yield from (entry for entry in short if entry[0] not in taken)
+
+
+_SHORT_DAYS = {
+    "monday": ("mon",), "tuesday": ("tues", "tue"), "wednesday": ("weds", "wed"), "thursday": ("thurs", "thur", "thu"),
+    "friday": ("fri",), "saturday": ("sat",), "sunday": ("sun",),
+}  # fmt: skip
 
 
 def _feasts_of(language: Language) -> Iterator[str]:
@@ -356,14 +364,14 @@ def number_endings() -> tuple[re.Pattern[str], Mapping[str, tuple[str, int]]]:
 
 
 @cache
-def case_endings() -> tuple[int, Mapping[str, list[tuple[str, int]]]]:
-    """The `case_endings` of all languages: the letters of the longest, and by the ending the kinds of its word, each
-    with the language as in a sense."""
-    rows: dict[str, list[tuple[str, int]]] = {}
+def case_endings() -> tuple[int, Mapping[str, list[Sense]]]:
+    """The `case_endings` of all languages: the letters of the longest, and by the ending the senses that it adds."""
+    rows: dict[str, list[Sense]] = {}
     for place, language in enumerate(LANGUAGES):
-        for kind, forms in language.case_endings.items():
+        for key, forms in language.case_endings.items():
+            kind, value = ("fraction", key) if key in NTH_FRACTIONS else _SENSE_OF[key]
             for form in forms.split("|"):
-                rows.setdefault(form, []).append((kind, 1 << place))
+                rows.setdefault(form, []).append(Sense(kind, value, 1 << place))
     return max(map(len, rows)), rows
 
 

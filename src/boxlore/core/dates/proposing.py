@@ -77,10 +77,10 @@ _BORN = re.compile(
 
 _SCORE = re.compile(
     r"(?<![\w/.-])(?:\d{1,3}(?: for |[-/])\d{1,2} dec(?:l|lared)?\b(?!\.? ?[\d'])"
-    r"|f ?/ ?\d{1,2}(?:\.\d)?\b|at 1/\d{2,4}\b)",
+    r"|£?(?:\d{1,3} )?\d{1,2}s\.? ?\d{1,2}d\b|f ?/ ?\d{1,2}(?:\.\d)?\b|at 1/\d{2,4}\b)",
     re.IGNORECASE,
 )
-"""A score at cricket (“312 for 8 dec.”), an aperture and the time of an exposure (“f/8 at 1/60”)."""
+"""A score at cricket (“312 for 8 dec.”), money (“£19 3s 6d”), an aperture and an exposure (“f/8 at 1/60”)."""
 
 MOST_WORDS = 12
 """The longest piece that is looked for."""
@@ -128,7 +128,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
         return None
     if not with_year and all(text.startswith("XXXX") for text in choices):
         return Outcome(None, f"“{context.text}”: of which year?", tuple(choices))
-    joined = [text for text in _joined(pieces) if text not in choices]
+    joined = [text for text in _joined(pieces) if text not in choices and "X" not in text]
     shown = [asked(text, context) for text in choices]
     which = "which of these is" if len(shown) > MOST_NAMED else f"is {_listed(shown)}"
     left = _left_over(tokens, read, words)
@@ -138,7 +138,8 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
 
 def _is_to_come(text: str, context: DateContext) -> bool:
     """Whether a choice is a year that has not begun: “engine 4472” is no picture’s."""
-    return text[:4].isdigit() and int(text[:4]) > context.this_year
+    year = text[:4].replace("X", "0")
+    return year.isdigit() and int(year) > context.this_year
 
 
 def _without_counted(tokens: list[Token]) -> list[Token]:

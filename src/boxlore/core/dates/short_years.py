@@ -4,6 +4,7 @@ A number that can be no day is a year where no other year is told; one that can 
 for a year, or alone behind the words of a language that say when. Such a year asks which century, as `'38` does.
 """
 
+from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import YEAR_BY_ORDINAL, Sense
 
 _NUMBERS = ("day", "ordinal")
@@ -51,3 +52,19 @@ def _short(sense: Sense, *, named: bool, behind: bool, dated: bool) -> Sense:
         is_alone = behind and digits == 0 and sense.kind == "day"
         is_year = not dated and value > LAST_MONTH and (named or is_alone)
     return Sense("short", f"{value:02d}", sense.languages) if is_year else sense
+
+
+_BEFORE_A_YEAR = frozenset(("doubt", "about"))
+_OF_ANOTHER_NUMBER = frozenset(("unit", "measured", "years_old", "numbered", "decades"))
+
+
+def with_spoken_years(tokens: list[Token]) -> list[Token]:
+    """“It must have been fifty-two, the King had just died”: the tokens with a short year for a spoken number that can
+    be no day, behind a word of doubt or “about”, among words that nobody knows; the same list where there is none."""
+    for at in range(1, len(tokens)):
+        values = [sense.value for sense in tokens[at].senses if sense.kind == "day" and isinstance(sense.value, tuple)]
+        value, digits = values[0] if values else (0, 1)
+        followed = at + 1 < len(tokens) and tokens[at + 1].is_any(_OF_ANOTHER_NUMBER)
+        if not digits and LAST_DAY < value < 100 and tokens[at - 1].is_any(_BEFORE_A_YEAR) and not followed:
+            return [*tokens[:at], tokens[at]._replace(senses=(Sense("short", f"{value:02d}"),)), *tokens[at + 1 :]]
+    return tokens

@@ -61,13 +61,18 @@ def in_plain_words(words: str) -> str:
     return _latin_day(match) if match else ""
 
 
-def beside_maker(words: str) -> str:
-    """What stands beside the name of a maker of films, a month and a short year of digits as such; empty where no maker
-    is named."""
+_YEAR_APART = re.compile(r"1 ?[89] ?\d ?\d")
+
+
+def as_printed(words: str) -> str:
+    """What stands beside the name of a maker of films, a month and a short year of digits as such, and a year whose
+    digits stand apart (`1 9 3 6`); empty for other words. A number alone beside a maker is that of the film."""
+    if _YEAR_APART.fullmatch(words):
+        return words.replace(" ", "")
     match = _BESIDE_MAKER.fullmatch(words)
-    if match is None:
+    date: str = (match["behind"] or match["before"]) if match else ""
+    if not date or date.isdigit():
         return ""
-    date: str = match["behind"] or match["before"]
     if digits := _MONTH_AND_YEAR.fullmatch(date):
         return f"{digits[1]}/{digits[2]}"
     turned = _YEAR_AND_MONTH.fullmatch(date)

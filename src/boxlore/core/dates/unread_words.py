@@ -1,6 +1,8 @@
 """What is asked of words that are not read: about an event of the family, about the day on which “yesterday” was said.
 Nothing here is a reading."""
 
+import re
+
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.event_question import when_was
 from boxlore.core.dates.holidays import came_once
@@ -57,6 +59,9 @@ def told_from(tokens: list[Token], words: str) -> Outcome | None:
     return Outcome(None, f"“{words}”: of which year?")
 
 
+_POSITION = re.compile(r"\b(?:from|on|at|to) (?:the )?(?:left|right)\b", re.IGNORECASE)
+
+
 def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     """An event of the family that has no date yet: it is asked when it was."""
     while tokens and tokens[-1].senses[0].kind in _ADDS_NOTHING:
@@ -72,6 +77,8 @@ def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     names = [at for at, here in enumerate(kinds) if here & {"name", "life"}]
     if not names or any(words[token.start].isdigit() for token in tokens if token.senses[0].kind == "name"):
         return None
+    if _POSITION.search(words):
+        return None  # “third from left” is where somebody stands
     if "when" in kinds[0]:
         return Outcome(None, f"“{words}”: when was that?")
     before = [at for at in range(names[0]) if kinds[at] & {"unit", "season", "before", "after", "weekday"}]

@@ -12,7 +12,7 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import SEASONS, month_length
-from boxlore.core.dates.holidays import OF_JULIAN, HolidayDate, holiday, is_within, julian_day, titled
+from boxlore.core.dates.holidays import OF_JULIAN, HolidayDate, came_once, holiday, is_within, julian_day, titled, which
 from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import (
@@ -69,6 +69,12 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return _in_part_of_decade(date, year, context)
     if date.years:
         return _of_years(date, context, pick)
+    if date.feast and date.season:
+        code = context.season_code(date.season)
+        seasons = tuple(f"{of}-{code}" for of in sorted(came_once(date.feast)) if year in ("", of))
+        if len(seasons) == 1:
+            return seasons[0]
+        raise NoSuchDate(which(date.feast), seasons)
     if date.feast and not date.day:
         days = _feast(date, context, year, pick).edtf
         if date.part and not date.part_of_decade:

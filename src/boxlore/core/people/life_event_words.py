@@ -130,6 +130,9 @@ _ALIKE = tuple(
         "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|põleng|"
         "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|požáru|"
         "požárem|ahi",
+        "fled|flight|escape|escaped|flucht|flohen|geflohen|fuite|huida|fuga|vlucht|gevlucht|flugt|flukt|flykt|flykten|"
+        "pako|pakoa|paon|pakenimme|põgenemine|põgenemise|põgenemist|põgenesime|бегство|бегства|ucieczka|ucieczki|bēgšana|"
+        "pabėgimas|útěk|útěku|menekülés",
         "flood|floods|hochwasser|überschwemmung|inondation|inundación|alluvione|inundação|overstroming|watersnood|"
         "oversvømmelsen|flommen|översvämningen|tulva|tulvan|tulvaa|üleujutus|üleujutuse|üleujutust|наводнение|наводнения|"
         "powódź|powodzi|plūdi|plūdiem|potvynis|potvynio|povodeň|povodně|waipuke",

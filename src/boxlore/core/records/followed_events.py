@@ -42,6 +42,7 @@ class Followed(NamedTuple):
 OURS = tuple(
     "our my unsere meine nos nuestras nostre nossas onze vores vår vårt meidän meie наша nasze mūsu mūsų naše".split()
 )
+_THEIRS = ("their", "ihre", "leur", "deres", "deras", "heidän", "nende", "их", "ich")
 ANNIVERSARY = frozenset("anniversary jahrestag hochzeitstag aastapäev aastapäeval pulma-aastapäev".split())
 _OF = "of von de di van af av".split()
 _OF_A_WEDDING = ("wedding anniversary", "hochzeitstag", "anniversary", "pulma-aastapäev")
@@ -60,7 +61,8 @@ class Happened(NamedTuple):
 
 
 def followed(event: Happened, words: str) -> Iterator[Followed]:
-    """The time before a birth, and the jubilees and anniversaries of an event that are named in the words."""
+    """The time before a birth, the jubilees and anniversaries of an event that are named in the words, and a move as
+    the begin of a time in a place (“our first Christmas in Leeds”)."""
     told = words.casefold().replace("’", "'")
     if event.kind == "birth" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["unborn"] for name in event.people)
@@ -70,13 +72,16 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
+    if (place := _WHITHER.search(event.name)) and event.kind in ("move", "voyage") and any(_ordinals(told)):
+        yield Followed(event.name, event.edtf, (), tuple(f"{way} {place[1].casefold()}" for way in _THERE))
     owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
     is_wedding = event.kind == "marriage"
     for years, called in JUBILEES.items() if is_wedding else ():
         if (here := tuple(name for name in called if name in told)) and (day := _on(event.edtf, years)):
             sure = tuple(f"{owner} {name}" for owner in owners for name in here)
             sure += tuple(f"{name} {of} {owner}" for owner in event.people for name in here for of in _OF)
-            yield Followed(f"{years} years after {event.name}", day, sure, here)
+            theirs = tuple(f"{whose} {name}" for name in here for whose in _THEIRS)
+            yield Followed(f"{years} years after {event.name}", day, sure, (*here, *theirs))
     if any(word in told for word in ANNIVERSARY):
         for nth, years in _ordinals(told):
             if day := _on(event.edtf, years):
@@ -95,6 +100,9 @@ def _carried(event: Happened, told: str) -> str:
     return ""
 
 
+_WHITHER = re.compile(r"(?:^|.* )(?:to|nach|naar|til|till|do|à|en|a) (\w[\w ]*)$")
+_THERE = ("in", "here in", "over in", "en", "à", "a", "i", "w", "v")
+"""“Our first Christmas in Leeds” is the first after the move there."""
 _NEAR_BY = 60
 _LED = re.compile(
     r"^\W*(?:(?:when|while|als|cuando|quand|quando|da|toen|kun|kui|когда|kiedy|kad|kai|když|before|after) )?"

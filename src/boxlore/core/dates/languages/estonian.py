@@ -215,6 +215,8 @@ ESTONIAN = Language(
         "annunciation": "paastumaarjapäev|kapsamaarjapäev",
         "assumption": "rukkimaarjapäev",
         "jüripäev": "jüripäev",
+        "emadepäev": "emadepäev",
+        "isadepäev": "isadepäev",
         "st nicholas' day": "nigulapäev|nigulas",
         "st lucy's day": "luutsinapäev",
         "may day": "kevadpüha|tööpüha|maipühad|maipüha",

@@ -221,7 +221,7 @@ FINNISH = Language(
         "st nicholas' day": "nikolauksenpäivä",
         "candlemas": "kynttilänpäivä|kynttilänpäivänä",
         "annunciation": "marianpäivä|marianpäivänä|marianilmestyspäivä",
-        "walpurgis night": "vapunaatto|vapunaattona",
+        "walpurgis night": "vapunaatto|vapunaattona|vappuaatto|vappuaattona",
         "twentieth day of christmas": "nuutinpäivä|nuutinpäivänä",
         "epiphany eve": "loppiaisaatto|loppiaisaattona",
         "finnish mother's day": "äitienpäivä|äitienpäivänä",

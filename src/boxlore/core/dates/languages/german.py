@@ -4,6 +4,7 @@ from boxlore.core.dates.languages.language import Language
 
 GERMAN = Language(
     code="de",
+    case_endings={"half": "hälfte", "mid": "mitte", "late": "ende", "early": "anfang|beginn"},
     months=(
         "jänner feber märz april mai juni juli august september oktober november dezember",
         "jan hornung mrz apr mai juno julei aug sept okt nov dez",

@@ -27,7 +27,8 @@ class Language:
     `month_names` are further names of a month by its number, of several words or without the endings of `months`: old
     ones (`küünlakuu`), and two for one month. `number_endings` are what may follow a year's digits at once, by the kind
     of word that it stands for (`1914-től 1918-ig`; `noise` where it says no more than “in”: `1938:ssa`). `case_endings`
-    are the same behind a month, a season or a feast (`januárjától`, `märtsini`). `fractions` are the words for a half, a
+    are the same behind a month, a season or a feast (`januárjától`, `märtsini`), and parts of one as one word with it
+    (`Septembermitte`). `fractions` are the words for a half, a
     quarter and a third, before which an ordinal stands, or its number (`2. Hälfte`, `II poł.`).
     """
 

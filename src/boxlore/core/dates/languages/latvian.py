@@ -170,7 +170,7 @@ LATVIAN = Language(
         80: "astoņdesmitais|astoņdesmitajā",
         90: "deviņdesmitais|deviņdesmitajā",
     },
-    decade_endings=". gadi|. gados|to gadi",
+    decade_endings=". gadi|. gados|to gadi|-to gadu|-to gados|-to gadi|-tajos gados|-tajos|-to gadus",
     number_endings={"noise": "-ajā|-ā|-tajā"},
     feasts={
         "soviet victory day": "uzvaras diena",

@@ -159,7 +159,7 @@ POLISH = Language(
         50: "pięćdziesiąty|pięćdziesiątego|pięćdziesiątym",
         60: "sześćdziesiąty|sześćdziesiątego|sześćdziesiątym",
     },
-    decade_endings=". latach",
+    decade_endings=". latach|-tych|-te",
     ordinal_endings="-go|-ego|-szy",
     number_endings={"noise": "-ym|-ego|-y|-go|-tym|-tego|-szym|-szego|ego|ym"},
     feasts={

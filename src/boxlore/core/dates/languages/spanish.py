@@ -6,7 +6,7 @@ SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
-        "about": "hacia|alrededor de|aproximadamente|circa|ca|cerca de|en torno a|aprox|por|sobre|más o menos|unos",
+        "about": "hacia|allá por|allá en|alrededor de|aproximadamente|circa|ca|cerca de|en torno a|aprox|por|sobre|más o menos|unos",
         "nearly": "casi",
         "stretch": "los|las|durante",
         "not_yet": "menos de",
