@@ -131,14 +131,14 @@ WHOLE = CollectionFacts(
     transfers=(Handed("2025-03-01"), Handed("2026-11-25", "An update.")), on_day=date(2026, 11, 25),
 )  # fmt: skip
 OPTIMUM = [
-    ("2.1", "did/unitid", "MS 2026/14"), ("2.6", "did/origination/famname", "Tamm family"),
+    ("2.1", "did/unitid", "MS TR"), ("2.6", "did/origination/famname", "Tamm family"),
     ("2.7", "bioghist/p", "They came from Reval in 1949."), ("3.1", "scopecontent/p", "1 photograph; 1 box; 1912."),
     ("3.2", "arrangement/p", "By container"), ("4.1", "accessrestrict/p", "By appointment."),
     ("4.4", "userestrict/p", "Copyright Not Evaluated (http://rightsstatements.org/vocab/CNE/1.0/)"),
     ("4.5", "did/langmaterial/language", "English"), ("5.1", "custodhist/p", "Brought in a trunk."),
     ("5.1", "custodhist/p", "until the transfer of 2025-03-01"), ("5.2", "acqinfo/p", "Accession 2026/14."),
     ("5.2", "acqinfo/p", "with 1 update, the last of 2026-11-25"), ("5.4", "accruals/p", "More may follow"),
-    ("7.1", "prefercite/p", "Tamm family photographs (MS 2026/14), Port Chalmers Museum."),
+    ("7.1", "prefercite/p", "Tamm family photographs (MS TR), Port Chalmers Museum."),
     ("8.1", "processinfo/p", "who said what"), ("2.3", "dsc/c/did/unittitle", "Photograph, Tallinn"),
 ]  # fmt: skip
 

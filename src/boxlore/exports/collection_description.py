@@ -24,9 +24,9 @@ Note = tuple[str, list[str]]
 
 
 def reference_code(facts: CollectionFacts) -> str:
-    """The collection's code (DACS 2.1): what the archive's begin with, then its accession, or how our numbers begin."""
-    local = facts.accession or facts.code or facts.id
-    return " ".join(part for part in (facts.archive.prefix, local) if part)
+    """The collection's code (DACS 2.1): the archive's own where it has given one, else what its codes begin with, and
+    how our numbers begin."""
+    return facts.reference or " ".join(part for part in (facts.archive.prefix, facts.code or facts.id) if part)
 
 
 def container_code(path: Sequence[tuple[str, str]], facts: CollectionFacts) -> str:

@@ -107,7 +107,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         ),
         full_name(place) if place else told_place.words if told_place else "",
         ", ".join(part for part in (record.words("process"), size_words(record)) if part),
-        " ".join(provenance(record, facts)),
+        " ".join(map(captions.sentence, provenance(record, facts))),
         " ".join(access_words(record, facts)),
         str(closure.until) if closure else "",
         rights_of(record, facts),

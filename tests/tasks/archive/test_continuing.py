@@ -17,9 +17,13 @@ from lxml import etree
 
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.people.consent import make_consent
+from boxlore.core.statements import Kind
+from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import COLUMNS, read_receipt
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
+from boxlore.tasks.archive.transfer_updates import originals_before
 from boxlore.tasks.archive.withdrawing import TABLE
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -327,3 +331,49 @@ def test_the_descriptions_to_replace_are_those_that_there_were(mine: Collection,
         transfer(mine, tmp_path / f"{name}-update", order=order)
     folders = [{row[2] for row in why(tmp_path / f"{name}-update") if row[2].endswith("/")} for name in ("1", "2")]
     assert folders == [{"metadata/", "forms/"}, {"metadata/"}]
+
+
+def test_an_update_is_for_the_archive_and_on_the_terms_of_the_transfer(mine: Collection, tmp_path: Path) -> None:
+    """What the archive said of itself and that the originals stay goes with the transfer, and is taken up again."""
+    named = replace(MUSEUM, country="NZ", terms='Said “so”,\n"and" so.\U000e0041', takes=(*MUSEUM.takes, "inventory"))
+    transfer(mine, tmp_path / "1", order=TransferOrder(archive=named, originals=False))
+    shutil.rmtree(tmp_path / "1" / "closed")
+    assert archive_of(mine.folder, None, tmp_path / "1") == named and not originals_before(tmp_path / "1")
+    transfer(mine, tmp_path / "2", order=TransferOrder(archive=MUSEUM))
+    assert originals_before(tmp_path / "2") and archive_of(mine.folder, None) == Archive()
+    with pytest.raises(CouldNot, match="Nothing has changed"):
+        hand_over(mine, tmp_path / "3", tmp_path / "2")
+    hand_over(mine, tmp_path / "3", tmp_path / "2", originals=False)  # the deed was wrong: it can be put right
+    assert not originals_before(tmp_path / "3")
+    changed = TransferOrder(archive=named, originals=False, earlier=tmp_path / "3")
+    transfer(mine, tmp_path / "4", order=changed)
+    assert archive_of(mine.folder, tmp_path / "4" / "open" / "data" / "metadata" / "archive.toml") == named
+
+
+def test_a_consent_taken_back_and_what_the_family_keeps_are_reasons(mine: Collection, tmp_path: Path) -> None:
+    mia = next(person for person in mine.people().values() if person.name == "Mia Rourke")
+    registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-20"))
+    hand_over(mine, tmp_path / "1")
+    registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-24", given=False))
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "family")
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    reasons = {(row[1], row[2]) for row in why(tmp_path / "2") if row[2].endswith(".jpg")}
+    assert reasons == {
+        ("consent taken back", "scans/TRA-0003_b.jpg"), ("consent taken back", "scans/TRA-0003_f.jpg"),
+        ("closed", "scans/TRA-0002_b.jpg"), ("closed", "scans/TRA-0002_f.jpg"),
+    }  # fmt: skip
+    assert {row[1] for row in why(tmp_path / "2", "closed") if row[0] == "delete"} == {"kept"}
+
+
+def test_what_a_merged_entry_tells_goes_with_the_items_that_are_chosen(mine: Collection, tmp_path: Path) -> None:
+    act = mine.act("from a tree file")
+    entry = act.new(Kind.PERSON)
+    for name, words in (("name", "Kristjan Juhan Tamm"), ("born_at", "Reval")):
+        Teller(mine).add(act, entry, name, words, Telling())
+    act.done()
+    kristjan = next(person for person in mine.people().values() if person.name == "Kristjan Tamm")
+    registry.merge(mine, kristjan, mine.people()[entry.id])
+    hand_over(mine, tmp_path / "1", selection=Selection(items=("TRA-0002",)))
+    for part in ("open", "closed"):
+        told = (tmp_path / "1" / part / "data" / "metadata" / "records.nt").read_text("utf-8")
+        assert '"Reval"' in told and '"1909"' in told and "Mia" not in told

@@ -20,6 +20,7 @@ from boxlore.tasks.archive.name_answers import NamePlace, decide, took_consent_b
 from boxlore.tasks.archive.names_asked import look_for_names, names_asked, said_of_answers, write_names_found
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, in_words
 from boxlore.tasks.archive.transfer import transfer as make
+from boxlore.tasks.archive.transfer_updates import originals_before
 from boxlore.tasks.collection.opening import Collection, open_collection
 
 _SIZES = {"": 1, "K": 10**3, "M": 10**6, "G": 10**9}
@@ -101,11 +102,11 @@ def transfer(ctx: click.Context, /, out: Path, on_day: date | None, **chosen: ob
 
 
 def _order(collection: Collection, request: _Request, chosen: dict[str, object]) -> TransferOrder:
-    archive = archive_of(collection.folder, request.archive)
+    archive = archive_of(collection.folder, request.archive, request.earlier)
     return TransferOrder(
         selection=options.selected(chosen),
         archive=archive.taking(request.also),
-        originals=_originals(request.originals),
+        originals=_originals(request),
         split=request.split,
         earlier=request.earlier,
         go_on=request.anyway,
@@ -113,10 +114,13 @@ def _order(collection: Collection, request: _Request, chosen: dict[str, object])
     )
 
 
-def _originals(choice: str | None) -> bool:
-    """Whether the originals are handed over: as `--originals` says, else asked, else (no terminal) yes, and said."""
-    if choice is not None:
-        return choice == "yes"
+def _originals(request: _Request) -> bool:
+    """Whether the originals are handed over: as `--originals` says, else as with the transfer that is updated, else
+    asked, else (no terminal) yes, and said."""
+    if request.originals is not None:
+        return request.originals == "yes"
+    if request.earlier is not None:
+        return originals_before(request.earlier)
     if sys.stdin.isatty() and sys.stderr.isatty():
         return talk.agreed("Are the originals handed over too (else scans only)?", NOTHING, default=True)
     talk.say("Taken as handing over the originals too; --originals no hands over scans only.")

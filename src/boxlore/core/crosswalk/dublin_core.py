@@ -81,6 +81,8 @@ class CollectionFacts:
     archive: Archive = NOT_SAID
     originals: bool = True
     accession: str = ""
+    reference: str = ""
+    """The archive's own reference of the whole collection, once it has given one."""
     code: str = ""
     """What the collection is called in short: how its numbers begin."""
     family: str = ""

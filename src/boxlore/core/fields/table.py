@@ -123,7 +123,7 @@ FIELDS: Fields = Fields(
         _field("process", "item", "Process"),
         _field("rights", "item collection", "Rights"),
         _field("rights_holder", "item collection", "Rights holder"),
-        _field("archive_reference", "item", "The archive's reference", many=True),
+        _field("archive_reference", "item collection", "The archive's reference", many=True),
         _field("accession", "collection", "Accession number", many=True),
         _field("archive_remark", "item collection", "The archive remarks", many=True, audience="keeper"),
         _field("custody", "collection", "How it came down", many=True),

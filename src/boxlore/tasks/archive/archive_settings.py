@@ -5,11 +5,15 @@ import tomllib
 from dataclasses import fields
 from pathlib import Path
 
-from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, USUALLY, Archive
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, Archive
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
+from boxlore.tasks.archive.transfer_updates import bags_of
+from boxlore.tasks.collection.settings import toml_value
 
 FILE_NAME = "archive.toml"
+IN_A_BAG = f"metadata/{FILE_NAME}"
+"""Where each part of a transfer keeps the settings that it was made by, below `data/`."""
 
 _WHY = {
     "repository": "The archive's name, as its finding aids give it (DACS 2.2).",
@@ -28,12 +32,11 @@ _WHY = {
 }
 
 
-def as_toml() -> str:
-    """An empty settings file for an archive to fill in: every line with its reason above it."""
+def as_toml(archive: Archive = NOT_SAID) -> str:
+    """An archive's settings as a file, empty ones for it to fill in: every line with its reason above it."""
     lines = ["# What this archive is called and takes. Hand it to whoever prepares a transfer.", ""]
     for field in fields(Archive):
-        empty = f"[{', '.join(repr(part) for part in USUALLY)}]".replace("'", '"') if field.name == "takes" else '""'
-        lines += [f"# {_WHY[field.name]}", f"{field.name} = {empty}", ""]
+        lines += [f"# {_WHY[field.name]}", f"{field.name} = {toml_value(getattr(archive, field.name))}", ""]
     return "\n".join(lines)
 
 
@@ -73,8 +76,19 @@ def _check_takes(path: Path, value: object) -> None:
         raise WrongUse(f"{path}: takes is {value!r}.", f"It may hold: {', '.join(TAKES)}.")
 
 
-def archive_of(folder: Path, named: Path | None) -> Archive:
-    """The archive named, else the one whose settings lie in the collection, else none."""
+def archive_of(folder: Path, named: Path | None, earlier: Path | None = None) -> Archive:
+    """The archive named, else the one that the transfer in `earlier` was made for, else the one whose settings lie in
+    the collection, else none."""
     if named is not None:
         return read_archive(named)
+    if earlier is not None and (before := archive_before(earlier)) != NOT_SAID:
+        return before
     return read_archive(folder / FILE_NAME) if (folder / FILE_NAME).is_file() else NOT_SAID
+
+
+def archive_before(earlier: Path) -> Archive:
+    """What the archive had said of itself when the transfer in this folder was made for it."""
+    for bag in bags_of(earlier):
+        if (path := bag / "data" / IN_A_BAG).is_file():
+            return read_archive(path)
+    return NOT_SAID

@@ -1,6 +1,7 @@
 """The receipt: what the archive sends back, read into the log and carried from then on.
 
-A CSV with the columns of `COLUMNS`; one line may carry only the accession number of the whole. The archive is the
+A CSV with the columns of `COLUMNS`; a line without a number is of the whole: its accession number, the archive's
+reference of the collection. The archive is the
 source of what it says, so everyone can see from whom a reference comes.
 """
 
@@ -17,13 +18,15 @@ from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.tables import lacks_column, read_any_table
 from boxlore.tasks.collection.opening import Act, Collection
 
+WHOLE = "the whole transfer"
 COLUMNS = ("Number", "Identifier", "Title", "Accession number", "The archive's reference", "Remarks")
 
 
-def blank_rows(records: Iterable[Record]) -> Iterator[tuple[str, ...]]:
-    """The receipt as it goes out: a line for the whole, then one for each item, with room for the archive's words."""
+def blank_rows(records: Iterable[Record], reference: str = "") -> Iterator[tuple[str, ...]]:
+    """The receipt as it goes out: a line for the whole, then one for each item, with room for the archive's words.
+    `reference` is the archive's own of the collection, where it has given one."""
     yield COLUMNS
-    yield ("", "", "the whole transfer", "", "", "")
+    yield ("", "", WHOLE, "", reference, "")
     for record in records:
         given = "; ".join(view.words for view in record.all("archive_reference"))
         yield (record.number, f"urn:uuid:{record.id}", captions.title(record), "", given, "")
@@ -59,7 +62,8 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
         if cells["Accession number"]:
             accessions[cells["Accession number"]] = None
             told["accession"] += state_once(collection, act, whole, "accession", cells["Accession number"], source)
-        if not cells["Number"] and cells["The archive's reference"]:
+        of_an_item = bool(cells["Number"] or cells["Identifier"] or cells["Title"] not in ("", WHOLE))
+        if of_an_item and not cells["Number"] and cells["The archive's reference"]:
             refused.append(f"Line {row.line}: a reference without an item's number.")
         try:
             about = _about(collection, cells) if cells["Number"] else whole
@@ -67,7 +71,7 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
             refused += [f"Line {row.line}: {error}"] if any(cells[name] for name in COLUMNS[4:]) else []
             continue
         for name, column in (("archive_reference", COLUMNS[4]), ("archive_remark", COLUMNS[5])):
-            if cells[column] and (cells["Number"] or name == "archive_remark"):
+            if cells[column] and (cells["Number"] or not of_an_item or name == "archive_remark"):
                 told[name] += state_once(collection, act, about, name, cells[column], source)
     act.done()
     return Received(tuple(accessions), told["archive_reference"], tuple(refused), told["archive_remark"], table.note)

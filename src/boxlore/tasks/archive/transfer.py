@@ -22,6 +22,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
+from boxlore.tasks.archive.archive_settings import archive_before
 from boxlore.tasks.archive.further_formats import check_settings, make_further
 from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
@@ -36,7 +37,7 @@ from boxlore.tasks.archive.transfer_bags import (
 )
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.transfer_files import make_files
-from boxlore.tasks.archive.transfer_updates import Earlier, chosen_before, read_earlier
+from boxlore.tasks.archive.transfer_updates import Earlier, chosen_before, originals_before, read_earlier
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place
@@ -140,7 +141,7 @@ def transfer(
             name: _make(run, seen, work / name, held)
             for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE)))
         }
-        _refuse_unchanged(makings.values())
+        _refuse_unchanged(run, makings.values())
         parts = _bag(run, makings, work)
         parts = _take_their_places(parts, out)
     _note(collection, parts)
@@ -236,9 +237,17 @@ def _refuse(run: _TransferRun, making: Making) -> None:
     run.findings += making.findings
 
 
-def _refuse_unchanged(makings: Iterable[Making]) -> None:
-    if not any(making.has_changed for making in makings):
+def _refuse_unchanged(run: _TransferRun, makings: Iterable[Making]) -> None:
+    if not any(making.has_changed for making in makings) and not _has_other_terms(run.order):
         raise CouldNot("Nothing has changed since that transfer.", "")
+
+
+def _has_other_terms(order: TransferOrder) -> bool:
+    """Whether an update is made for an archive that says otherwise of itself, or hands the originals over otherwise."""
+    earlier = order.earlier
+    if earlier is None:
+        return False
+    return archive_before(earlier) != order.archive or originals_before(earlier) != order.originals
 
 
 def _copies(run: _TransferRun, making: Making) -> None:

@@ -41,10 +41,17 @@ def facts_of(
         family=seen.setting("family") if seen else "",
         history=seen.setting("history") if seen else "",
         contact=seen.setting("contact") if seen else "",
-        accession=next((view.words for view in reversed(about) if view.field == "accession"), ""),
+        accession=_last(about, "accession"),
+        reference=_last(about, "archive_reference"),
     )
-    rights = next((view.words for view in reversed(about) if view.field == "rights"), "")
+    rights = _last(about, "rights")
     return replace(facts, rights=rights) if rights else facts
+
+
+def _last(about: Iterable[StatementView], field: str) -> str:
+    """What was told last in a field; '' for nothing."""
+    told = [view.words for view in about if view.field == field]
+    return told[-1] if told else ""
 
 
 def closing_of(collection: Collection, outside: AudienceView) -> Closing:
@@ -118,9 +125,12 @@ def _is_told(statement: Statement) -> bool:
 def thing_views(
     collection: Collection, seen: AudienceView, people: Iterable[str] | None
 ) -> Iterator[tuple[Kind, str, list[StatementView]]]:
-    """What is told of people (all, or those with these ids), events, places and the collection, as kind, id and views;
-    of sittings in the closed part of all."""
-    registry, wanted = seen.people(), None if people is None else set(people)
+    """What is told of people (all, or those with these ids, under every entry of theirs), events, places and the
+    collection, as kind, id and views; of sittings in the closed part of all."""
+    registry = seen.people()
+    wanted = (
+        None if people is None else {entry for ident in people if ident in registry for entry in registry[ident].ids}
+    )
     for ident, views in things_told(collection, seen, Kind.PERSON).items():
         is_asked = ident in registry and (wanted is None or ident in wanted)
         if is_asked and seen.recipient.may_name(ident, registry[ident].name):

@@ -8,6 +8,7 @@ from itertools import groupby
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
@@ -24,6 +25,8 @@ from boxlore.exports.rdf import MOST_FOR_TURTLE, write_triples
 from boxlore.exports.required_fields import read_required
 from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
+from boxlore.tasks.archive.archive_settings import IN_A_BAG
+from boxlore.tasks.archive.archive_settings import as_toml as archive_as_toml
 from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, rights_rows, rights_schema
 from boxlore.tasks.archive.counting import count_items
 from boxlore.tasks.archive.making import Making
@@ -84,10 +87,19 @@ def make_files(making: Making) -> None:
         if prompts.is_file() and not prompts.is_symlink():
             making.put(f"metadata/{PROMPTS}", "what its sittings ask", [prompts.read_bytes()])
     chosen = transfer_rows(
-        making.earlier, making.ident, making.made, making.selection, is_public=making.seen.to.is_public
+        making.earlier,
+        making.ident,
+        making.made,
+        making.selection,
+        originals=making.facts.originals,
+        is_public=making.seen.to.is_public,
     )
+    if making.archive != NOT_SAID:
+        said = [archive_as_toml(making.archive).encode()]
+        making.put(IN_A_BAG, "what the archive has said of itself, and what it takes", said)
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
-    making.put("metadata/receipt.csv", "to fill in and send back", as_table(blank_rows(making.records())))
+    receipt = blank_rows(making.records(), making.facts.reference)
+    making.put("metadata/receipt.csv", "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
 

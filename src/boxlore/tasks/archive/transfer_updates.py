@@ -15,10 +15,12 @@ What always holds:
 import csv
 import hashlib
 import json
+import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 from dataclasses import field as starts
 from pathlib import Path
+from typing import Any
 
 from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot, WrongUse
@@ -27,7 +29,7 @@ from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.bag_check import bag_info, payload_of
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection
+from boxlore.tasks.collection.records_for_outputs import Selection
 
 URN = "urn:uuid:"
 STATE = "metadata/state.csv"
@@ -38,7 +40,7 @@ HEADING = ("Number", "Identifier", *FIELDS, "Told")
 CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
-REST = "people, events, places, sittings"
+REST = "the collection, people, events, places, sittings"
 WHOLE, UPDATE = "whole", "update"
 DESCRIBING = ("metadata/", "forms/", "iiif/")
 """Folders of the payload whose files every update carries anew."""
@@ -47,6 +49,7 @@ DESCRIBING = ("metadata/", "forms/", "iiif/")
 def state_row(record: Record, facts: CollectionFacts) -> list[str]:
     """The item's number, id, a digest of each field, and the ids of its statements."""
     digests = dict.fromkeys(FIELDS, "")
+    facts = replace(facts, accession="")  # it is told of the whole: no item has changed by it
     for row in ROWS:
         values = [*row.values(record, facts), *(row.detailed(record, facts) if row.detailed else ())]
         digests[row.field] = _digest(digests[row.field], *(f"{value.words}\0{value.language}" for value in values))
@@ -146,7 +149,7 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     """The state of one part (`open`, `closed`) of an earlier transfer of this collection. Raises CouldNot where there
     is none, and WrongUse for a transfer of another collection.
     """
-    bags = _bags(folder, part)
+    bags = bags_of(folder, part)
     states = [path for bag in bags if (path := bag / "data" / STATE).is_file()]
     if not states:
         raise CouldNot(
@@ -172,10 +175,11 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     )
 
 
-def _bags(folder: Path, part: str) -> list[Path]:
-    """The bags of one part of a transfer: `open`, or `open-1`, `open-2`."""
-    named = [path.parent for path in folder.glob(f"{part}*/bagit.txt")]
-    return sorted(named, key=lambda bag: (len(bag.name), bag.name))
+def bags_of(folder: Path, *parts: str) -> list[Path]:
+    """The bags of these parts of a transfer (`open`, or `open-1`, `open-2`), of both if none is named, the closed ones
+    first: they say more."""
+    named = {part: [path.parent for path in folder.glob(f"{part}*/bagit.txt")] for part in parts or ("closed", "open")}
+    return [bag for bags in named.values() for bag in sorted(bags, key=lambda bag: (len(bag.name), bag.name))]
 
 
 def table_of(path: Path, *columns: str) -> Iterator[dict[str, str]]:
@@ -236,21 +240,25 @@ def _check_ours(
         )
 
 
+_NAMES_FOLLOW = re.compile(": | (?:from|by) ")
+"""What parts the kind of an act from the words, the person or the file that it was done with."""
+
+
 def change_row(collection: Collection, row: list[str], what: str, fields: list[str], since: str) -> list[str]:
     """One line of `changes.csv`. The why names what was done, never the words told; of all that belongs to no item, it
     only says what that is."""
     if not row[0]:
-        return [*row[:2], what, REST, ""]
+        return ["", f"{URN}{row[1]}", what, REST, ""]
     acts = collection.store.acts_about(row[1], since) if what == "changed" else []
-    kinds = dict.fromkeys(act.partition(":")[0][:60] for act in acts)
-    return [row[0], row[1], what, "; ".join(fields), "; ".join(kinds)]
+    kinds = dict.fromkeys(_NAMES_FOLLOW.split(act)[0][:60] for act in acts)
+    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(kinds)]
 
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:
     """Lines for what was handed over before and is not in the collection, or not in this part, any more."""
     for ident, item in earlier.items.items():
         if ident not in seen and item.number:
-            yield [item.number, ident, "gone", "", "no longer in this part of the collection"]
+            yield [item.number, f"{URN}{ident}", "gone", "", "no longer in this part of the collection"]
 
 
 def held_rows(earlier: Earlier, kept: Iterable[str]) -> Iterator[Sequence[str]]:
@@ -261,45 +269,58 @@ def held_rows(earlier: Earlier, kept: Iterable[str]) -> Iterator[Sequence[str]]:
 
 
 def transfer_rows(
-    earlier: Earlier | None, ident: str, made: str, chosen: Selection, *, is_public: bool
+    earlier: Earlier | None, ident: str, made: str, chosen: Selection, *, originals: bool, is_public: bool
 ) -> Iterator[Sequence[str]]:
-    """The table of transfers: every bag before this one, then this transfer and what was chosen for it."""
+    """The table of transfers: every bag before this one, then this transfer, what was chosen for it, and whether the
+    originals stay where they are."""
     yield TRANSFERS_HEADING
     for bag in earlier.bags if earlier else ():
         yield bag.transfer, bag.name, bag.identifier, bag.made, bag.what, bag.digest, ""
-    yield ident, "", "", made, UPDATE if earlier else WHOLE, "", _chosen_words(chosen, is_public=is_public)
+    words = _chosen_words(chosen, originals=originals, is_public=is_public)
+    yield ident, "", "", made, UPDATE if earlier else WHOLE, "", words
 
 
+_ORIGINALS = "originals"
 _MAY_NAME = ("person", "event", "words")
 """Choices whose words may name somebody: the open part says that there was one, and not which."""
 
 
-def _chosen_words(chosen: Selection, *, is_public: bool) -> str:
+def _chosen_words(chosen: Selection, *, originals: bool, is_public: bool) -> str:
     told = {name: value for name, value in asdict(chosen).items() if value}
     hidden = _MAY_NAME if is_public else ()
-    return json.dumps({name: None if name in hidden else value for name, value in told.items()}) if told else ""
+    words = {name: None if name in hidden else value for name, value in told.items()}
+    words |= {} if originals else {_ORIGINALS: False}
+    return json.dumps(words) if words else ""
 
 
 def chosen_before(folder: Path) -> Selection:
     """What was chosen for the earlier transfer. Raises WrongUse where only an open part is there, which does not say
     it."""
-    for part in ("closed", "open"):
-        for bag in _bags(folder, part):
-            for row in table_of(bag / "data" / TRANSFERS, "Chosen"):
-                if row["Chosen"]:
-                    return _read_chosen(folder, row["Chosen"])
-    return EVERYTHING
-
-
-def _read_chosen(folder: Path, words: str) -> Selection:
+    told = {name: value for name, value in _chosen_for(folder).items() if name != _ORIGINALS}
     try:
-        told = json.loads(words)
         if any(value is None for value in told.values()):
             raise WrongUse(
                 f"Items were chosen for the transfer in {folder} by {' and '.join(told)}; its open part does not say "
                 "by which.", "Put its closed part beside the open one, or choose the same again.",
             )  # fmt: skip
         return Selection(**{**told, "items": tuple(told.get("items", ()))})
-    except (ValueError, TypeError, AttributeError) as error:
-        why = f"What was chosen for the transfer in {folder} cannot be read: {error}."
-        raise CouldNot(why, "Choose the same again, or make a whole transfer.") from error
+    except TypeError as error:
+        raise _unreadable(folder, error) from error
+
+
+def originals_before(folder: Path) -> bool:
+    """Whether the earlier transfer handed over the originals too. Raises CouldNot where that cannot be read."""
+    return _chosen_for(folder).get(_ORIGINALS) is not False
+
+
+def _chosen_for(folder: Path) -> dict[str, Any]:
+    cells = (row["Chosen"] for bag in bags_of(folder) for row in table_of(bag / "data" / TRANSFERS, "Chosen"))
+    try:
+        return dict(json.loads(next(filter(None, cells), "{}")))
+    except (ValueError, TypeError) as error:
+        raise _unreadable(folder, error) from error
+
+
+def _unreadable(folder: Path, error: Exception) -> CouldNot:
+    why = f"What was chosen for the transfer in {folder} cannot be read: {error}."
+    return CouldNot(why, "Choose the same again, or make a whole transfer.")

@@ -3,7 +3,9 @@
 A row says of a file, an item or a statement of an earlier transfer what to do with it, in one word, and the reason:
 
     delete   struck      words were taken out for good; every file of the earlier description may hold them
-    delete   closed      no longer in this part: it names or shows somebody, or its teller or the family closed it
+    delete   closed      no longer in the open part: it names or shows somebody, or its teller or the family closed it
+    delete   consent taken back    no longer in the open part: somebody in it took back a consent
+    delete   kept        no longer in any part: the family or the keeper keeps it
     replace  corrected   said otherwise now, or another file stands under that path
     delete   withdrawn   no longer in the collection
 
@@ -17,9 +19,10 @@ from enum import StrEnum
 from pathlib import Path
 
 from boxlore.core.records.marks import looks_like_number
+from boxlore.tasks.archive.name_answers import took_consent_back
 from boxlore.tasks.archive.transfer_updates import DESCRIBING, URN, Earlier, table_of
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import keepers_alone
+from boxlore.tasks.collection.records_for_outputs import keepers_alone, record_of
 
 TABLE = "metadata/withdraw.csv"
 HEADING = ("What to do", "Reason", "File", "SHA-256", "Transfer", "Number", "Identifier", "Field")
@@ -30,11 +33,14 @@ class Reason(StrEnum):
 
     STRUCK = "struck"
     CLOSED = "closed"
+    CONSENT = "consent taken back"
+    KEPT = "kept"
     CORRECTED = "corrected"
     WITHDRAWN = "withdrawn"
 
 
 _DELETE, _REPLACE = "delete", "replace"
+_WORST_FIRST = (Reason.STRUCK, Reason.CONSENT, Reason.KEPT, Reason.CLOSED)
 
 
 @dataclass(slots=True)
@@ -67,7 +73,8 @@ class Withdrawing:
         for number, names in self.lacking.items():
             for name in names:
                 struck = tombs.get(name)
-                reason = Reason.STRUCK if struck else Reason.CLOSED if name in in_force else Reason.CORRECTED
+                hidden_now = self._hidden(self.collection.store.item_by_number(number)) if name in in_force else None
+                reason = Reason.STRUCK if struck else hidden_now or Reason.CORRECTED
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
                 shown = struck.field if struck and struck.subject not in hidden else in_force.get(name, "")
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
@@ -77,8 +84,16 @@ class Withdrawing:
     def _of_item(self, ident: str, struck: Sized[str]) -> Reason:
         """Why an item is no longer in this part."""
         if self.collection.store.number_of(ident):
-            return Reason.CLOSED
+            return self._hidden(ident)
         return Reason.STRUCK if ident in struck else Reason.WITHDRAWN
+
+    def _hidden(self, ident: str | None) -> Reason:
+        """Why what the collection still has, of this item or of none, is no longer in this part."""
+        if not self.is_public:
+            return Reason.KEPT
+        shown = record_of(self.collection, ident).people if ident else ()
+        took_back = any(took_consent_back(self.collection, each.person) for each in shown if each.person)
+        return Reason.CONSENT if took_back else Reason.CLOSED
 
     def _files(self, files: Mapping[str, str]) -> Iterator[Sequence[str]]:
         for path, held in self.earlier.files.items():
@@ -92,14 +107,14 @@ class Withdrawing:
         """Why a file is no longer in this part: of an item, or a scan, that the collection still has it is closed."""
         store = self.collection.store
         number = path.rpartition("/")[2].partition("_")[0]
-        is_of_an_item = looks_like_number(number)
-        is_here = self.is_public and (not is_of_an_item or bool(store.item_by_number(number)))
-        return Reason.CLOSED if is_here or store.scan_by_sha256(sha256) else Reason.WITHDRAWN
+        item = store.item_by_number(number) if looks_like_number(number) else None
+        is_here = self.is_public and (item is not None or not looks_like_number(number))
+        return self._hidden(item) if is_here or store.scan_by_sha256(sha256) else Reason.WITHDRAWN
 
     def _descriptions(self, rows: Sequence[Sequence[str]]) -> Iterator[Sequence[str]]:
         """The description of every earlier transfer: to be deleted if words of it may no longer be shown."""
         reasons = {row[1] for row in rows if not row[2]}
-        worst = next((reason for reason in (Reason.STRUCK, Reason.CLOSED) if reason in reasons), Reason.CORRECTED)
+        worst = next((reason for reason in _WORST_FIRST if reason in reasons), Reason.CORRECTED)
         what = _REPLACE if worst is Reason.CORRECTED else _DELETE
         for transfer in dict.fromkeys(bag.transfer for bag in self.earlier.bags):
             for folder in self.earlier.described.get(transfer, DESCRIBING):

@@ -78,17 +78,20 @@ def as_toml(settings: Settings) -> str:
     """The settings as the file a keeper reads: every line with its reason above it."""
     lines = ["# Settings of this collection. Change the right-hand sides; keep the names.", ""]
     for field in fields(Settings):
-        lines += [f"# {_WHY[field.name]}", f"{field.name} = {_toml_value(getattr(settings, field.name))}", ""]
+        lines += [f"# {_WHY[field.name]}", f"{field.name} = {toml_value(getattr(settings, field.name))}", ""]
     return "\n".join(lines)
 
 
-def _toml_value(value: object) -> str:
+def toml_value(value: object) -> str:
+    """A truth, a whole number, a text or a list of them, as TOML writes it."""
+    if isinstance(value, tuple):
+        return f"[{', '.join(map(toml_value, value))}]"
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, int):
         return str(value)
     escaped = str(value).replace("\\", "\\\\").replace('"', '\\"')
-    return '"' + "".join(letter if letter.isprintable() else f"\\u{ord(letter):04x}" for letter in escaped) + '"'
+    return '"' + "".join(letter if letter.isprintable() else f"\\U{ord(letter):08x}" for letter in escaped) + '"'
 
 
 def read_settings(folder: Path) -> Settings:

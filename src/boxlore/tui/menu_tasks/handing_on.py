@@ -101,6 +101,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     from boxlore.tasks.archive.archive_settings import archive_of
     from boxlore.tasks.archive.names_asked import names_asked, said_of_answers, write_names_found
     from boxlore.tasks.archive.transfer import TransferOrder, in_words, transfer
+    from boxlore.tasks.archive.transfer_updates import originals_before
 
     out = path_of(collection, answers["out"], "transfer")
     archive = given_file(collection, answers["archive"]) if answers["archive"] else None
@@ -108,8 +109,8 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     selection = replace(selection_of(answers), wanted=answers["wanted"] == "yes")
     order = TransferOrder(
         selection=selection,
-        archive=archive_of(collection.folder, archive),
-        originals=answers["originals"] == "yes",
+        archive=archive_of(collection.folder, archive, earlier),
+        originals=answers["originals"] == "yes" and (earlier is None or originals_before(earlier)),
         split=int(answers["split"]),
         earlier=earlier,
     )
@@ -216,7 +217,7 @@ TASKS = {
             *which(),
             Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
             file_blank(collection, "archive", "The archive’s own settings", "", "archive.toml. May stay empty."),
-            folder_blank(collection, "earlier", "An earlier transfer to update", "", "Then only new files go."),
+            folder_blank(collection, "earlier", "An earlier transfer to update", "", "New files go, on its terms."),
             Blank("split", "How large may one part be?", "0",
                   choices=(("0", "any size"), ("4000000000", "4 GB, for a stick"), ("700000000", "700 MB"))),
             Blank("read", "Have you read who is named (names-found.csv)?", "no", choices=YES_NO),
