@@ -421,7 +421,9 @@ def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Pat
     ):
         assert after.id == before.id
         assert after.settings == replace(before.settings, series="B")
-        assert open_questions(after) == open_questions(before) != []
+        asked, asked_before = set(open_questions(after)), set(open_questions(before))
+        # the century of one follows from lives, which were told after it and are known beforehand now
+        assert asked < asked_before and {number for number, _ in asked_before - asked} == {"TRA-0018"}
         pairs = zip(seen_by(before, To.ARCHIVE).records(), seen_by(after, To.ARCHIVE).records(), strict=True)
         for one, other in pairs:
             assert plain(one) == plain(other), one.number
