@@ -426,6 +426,8 @@ def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Pat
         assert asked < asked_before and {number for number, _ in asked_before - asked} == {"TRA-0018"}
         pairs = zip(seen_by(before, To.ARCHIVE).records(), seen_by(after, To.ARCHIVE).records(), strict=True)
         for one, other in pairs:
+            if one.number == "TRA-0018":
+                one, other = without_reading(one, "date"), without_reading(other, "date")
             assert plain(one) == plain(other), one.number
         assert {one.name for one in before.people().values()} == {one.name for one in after.people().values()}
         assert {one.state for one in verify_scans(after)} == {"same"}
@@ -434,6 +436,11 @@ def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Pat
         assert read_log(after, sitting).outs == read_log(before, sitting).outs != ()
         assert read_log(after, sitting).recordings == read_log(before, sitting).recordings != ()
         assert (after.folder / "recordings" / "sitting-1.wav").is_file()
+
+
+def without_reading(record: Record, field: str) -> Record:
+    views = tuple(replace(view, value=None) for view in record.told[field])
+    return replace(record, told={**record.told, field: views})
 
 
 BX = Namespace("urn:boxlore:terms:")
