@@ -164,11 +164,12 @@ def test_the_dacs_optimum_is_there_with_the_archives_own_settings(dialect: Diale
 
 def test_a_folder_is_titled_by_what_is_in_it() -> None:
     """DACS 2.3: a devised title says what it is, and of whom or what."""
-    extent = Extent(kinds=Counter({"photograph": 3, "letter": 1}), people=Counter({"k": 2, "l": 1, "m": 1}))
+    extent = Extent(kinds=Counter({"photograph": 3, "letter": 1}), people=Counter({"d": 3, "k": 2, "l": 1, "m": 1}))
     people = {
-        ident: Person(id=ident, name=name, sort_name=name, forms=(), calls=())
+        ident: Person(id=ident, name=name, sort_name=name, forms=(), calls=tuple(name.split()[:-1]))
         for ident, name in (("k", "Kristjan Tamm"), ("l", "Liisi Tamm"))
     }
+    people["d"] = Person(id="d", name="the doctor", sort_name="the doctor", forms=(), calls=())
     facts = replace(WHOLE, people=people)
     assert folder_title(extent, facts) == "Photographs and letter of Kristjan Tamm and Liisi Tamm and others"
     extent.items, extent.places = 4, Counter({"Tallinn": 2, "Dunedin": 1})

@@ -2,11 +2,12 @@
 a PDF, and half a place (`Graham-stown`) would be somebody's name."""
 
 import io
+from dataclasses import replace
 from datetime import date
 
 from pypdf import PdfReader
 
-from boxlore.sheets.transfer_papers import InventoryLine, inventory_pdf
+from boxlore.sheets.transfer_papers import Deed, InventoryLine, gift_pdf, inventory_pdf
 
 
 def test_no_word_of_the_inventory_is_parted_at_the_end_of_a_line() -> None:
@@ -20,3 +21,19 @@ def test_no_word_of_the_inventory_is_parted_at_the_end_of_a_line() -> None:
     words = PdfReader(io.BytesIO(data)).pages[0].extract_text().split()
     assert {"Grahamstown", "Coromandel", "Kuressaare", "Whakarewarewa", "Constantinople"} <= set(words)
     assert not [word for word in words if word.endswith("-")]
+
+
+def test_a_deed_for_files_alone_gives_no_original_away() -> None:
+    """A Guide to Deeds of Gift (Society of American Archivists, from memory): it says what passes and what not."""
+    deed = Deed(
+        donor="Rourke family", recipient="", title="Photographs (TR)", description="One photograph.", originals=True,
+        access="Open.", copyright="Not evaluated.", use="Private study only.", on_day=date(2026, 11, 27),
+    )  # fmt: skip
+    said = {}
+    for originals in (True, False):
+        data = gift_pdf(replace(deed, originals=originals), paper="a4")
+        said[originals] = " ".join(" ".join(page.extract_text() for page in PdfReader(io.BytesIO(data)).pages).split())
+    assert "Transfer of ownership" in said[True] and "Return to the donor" in said[True]
+    assert "The originals stay with the donor" in said[False]
+    assert "Transfer of ownership" not in said[False] and "Return to the donor" not in said[False]
+    assert all("Copying and publishing, as the archive has it Private study only." in words for words in said.values())

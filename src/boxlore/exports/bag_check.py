@@ -1,8 +1,9 @@
 """Is a bag whole and valid? By RFC 8493, 3: complete, and every file as its manifests say; each fault in a sentence.
 
-A bag needs `bagit.txt`, `data/` and a payload manifest (2.1). Every manifest lists every file of the payload (3), every
-tag manifest what is there (2.2.1); Payload-Oxum, if it is said, is right (2.2.2). Beyond the standard, a bag that would
-have files fetched from elsewhere (2.2.3), or that holds links, is named: what we make holds all that it lists.
+A bag needs `bagit.txt`, `data/` and a payload manifest (2.1). Every manifest lists every file of the payload (3), each
+once (2.1.3), every tag manifest what is there (2.2.1); Payload-Oxum, if it is said, is right (2.2.2). Tag files that we
+read are in the encoding that `bagit.txt` declares (2.1.1). Beyond the standard, a bag that would have files fetched
+from elsewhere (2.2.3), or that holds links, is named: what we make holds all that it lists.
 """
 
 import codecs
@@ -139,9 +140,7 @@ def _manifests(bag: _Bag) -> None:
 
 def _lines(bag: _Bag, path: Path, *, is_tag: bool) -> dict[str, str]:
     """manifest = *(digest 1*blank path newline)     (RFC 8493, 2.1.3)"""
-    text = path.read_bytes().decode(bag.encoding, "replace")
-    if "\ufffd" in text:
-        bag.say("manifest", "2.1.1", f"{path.name} has bytes that are no {bag.encoding}: it was changed.")
+    text = _text(bag, path)
     digests: dict[str, str] = {}
     for number, line in enumerate(re.split(r"\r\n|\r|\n", text), 1):
         if not line.strip():
@@ -155,9 +154,21 @@ def _lines(bag: _Bag, path: Path, *, is_tag: bool) -> dict[str, str]:
         if is_tag == name.startswith("data/"):
             what = "a file of the payload" if is_tag else "a file outside data/"
             bag.say("manifest", "2.2.1" if is_tag else "2.1.3", f"{path.name} lists {name}, {what}.")
-        if digests.setdefault(name, digest) != digest:
-            bag.say("manifest", "2.1.3", f"{path.name} lists {name} twice, with two digests.")
+        if name in digests:
+            how = "." if digests[name] == digest else ", with two digests."
+            bag.say("manifest", "2.1.3", f"{path.name} lists {name} twice{how}")
+        digests.setdefault(name, digest)
     return digests
+
+
+def _text(bag: _Bag, path: Path) -> str:
+    """The words of a tag file, in the encoding of `bagit.txt`; bytes that are none of it are named."""
+    data = path.read_bytes()
+    try:
+        return data.decode(bag.encoding)
+    except UnicodeDecodeError:
+        bag.say("manifest", "2.1.1", f"{path.name} has bytes that are no {bag.encoding}: it was changed.")
+        return data.decode(bag.encoding, "replace")
 
 
 def _unescaped(path: str) -> str:
@@ -217,7 +228,7 @@ def _info(bag: _Bag, payload: Mapping[str, int]) -> None:
     path = bag.folder / "bag-info.txt"
     if not path.is_file():
         return
-    text = path.read_bytes().decode(bag.encoding, "replace")
+    text = _text(bag, path)
     lines = re.split(r"\r\n|\r|\n", text)
     for number, line in enumerate(lines, 1):
         if not _INFO_LINE.fullmatch(line):

@@ -16,6 +16,8 @@ from boxlore.core.findings import several
 
 MOST_NAMED = 8
 """People, places and occasions that a note of the whole names; the index has them all."""
+MOST_CREATORS = 3
+"""Photographers who stand as creators of the whole."""
 MOST_POINTS = 40
 """Access points of one kind for the whole collection."""
 
@@ -112,6 +114,7 @@ def _scope(facts: CollectionFacts, extent: Extent) -> Iterator[str]:
     """What there is, and who is most often shown, as far as this part may name them."""
     yield f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."
     known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
+    known = [(person, count) for person, count in known if person.is_named]
     if shown := [f"{heading_of(person)} ({several(count, 'item')})" for person, count in known[:MOST_NAMED]]:
         yield f"Most often shown: {'; '.join(shown)}."
     if extent.places:
@@ -146,7 +149,8 @@ def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     """A devised title of what is in a container (DACS 2.3): what it is, of whom, where. The container stands beside."""
     kinds = [kind for kind, _ in extent.kinds.most_common(2)]
     what = listed([_plural(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
-    names = [facts.people[ident].name for ident, _ in extent.people.most_common(2) if ident in facts.people]
+    known = [facts.people[ident] for ident, _ in extent.people.most_common() if ident in facts.people]
+    names = [person.name for person in known if person.is_named][:2]
     whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
     return f"{what}{whom}{_of_most(extent.places, extent.items)}"
 

@@ -150,8 +150,10 @@ def write_records(
 
 
 def dc_element(values: Iterable[tuple[str, DcValue]]) -> etree._Element:
-    """One record of simple Dublin Core as an element, for formats that hold it within."""
-    element = etree.Element(f"{{{OAI_DC}}}dc", nsmap={"oai_dc": OAI_DC, "dc": DC})
+    """One record of simple Dublin Core as an element, for formats that hold it within. It names its schema, as OAI-PMH
+    2.0 (3.4, 4.5, from memory) asks of each part of metadata."""
+    element = etree.Element(f"{{{OAI_DC}}}dc", nsmap={"oai_dc": OAI_DC, "dc": DC, "xsi": XSI})
+    element.set(f"{{{XSI}}}schemaLocation", f"{OAI_DC} http://www.openarchives.org/OAI/2.0/oai_dc.xsd")
     for name, value in values:
         child = etree.SubElement(element, f"{{{DC}}}{name}")
         child.text = clean(value.words)

@@ -20,6 +20,7 @@ from boxlore.core.crosswalk.dublin_core import (
     access_words,
     disagreements,
     heading_of,
+    headings,
     other_names,
     rights_of,
     who_said,
@@ -31,6 +32,7 @@ from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.exports.collection_description import (
+    MOST_CREATORS,
     MOST_POINTS,
     collection_notes,
     container_code,
@@ -128,8 +130,8 @@ def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -
     dialect.extents(did, extent)
     if facts.family:
         dialect.family(dialect.add(did, "origination", label="Creator"), facts.family)
-    for name in list(extent.creators)[:3]:
-        dialect.person(dialect.add(did, "origination", label="Photographer"), name, "photographer")
+    for heading in headings(extent.creators.values(), facts.people)[:MOST_CREATORS]:
+        dialect.person(dialect.add(did, "origination", label="Photographer"), heading, "photographer")
     dialect.languages(did, [tag for tag, _ in extent.languages.most_common()] or [facts.language])
     for name, words in collection_notes(facts, extent):
         archdesc.append(dialect.paragraphs(name, words))
@@ -143,7 +145,7 @@ def _access_points(archdesc: etree._Element, facts: CollectionFacts, extent: Ext
     if facts.family:
         dialect.family(points, facts.family)
     for ident, _ in extent.people.most_common(MOST_POINTS):
-        if (person := facts.people.get(ident)) is not None:
+        if (person := facts.people.get(ident)) is not None and person.is_named:
             dialect.person(points, heading_of(person), RELATORS["person"])
     for place, _ in extent.places.most_common(MOST_POINTS):
         dialect.place(points, place)

@@ -45,6 +45,7 @@ def iiif_pages(
                 "id": f"{base}/iiif/collection.json",
                 "type": "Collection",
                 "label": _in(facts.language, facts.title),
+                **_provider(facts),
                 "items": members,
             },
         )
@@ -77,6 +78,7 @@ def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, bas
         "metadata": _metadata(record, facts),
         "summary": _in(facts.language, captions.caption(record, "sheet")),
         "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", rights_label(rights))},
+        **_provider(facts),
         "items": [_canvas(record, scan, base, ident, at) for at, scan in enumerate(scans, 1)],
     }
     if rights.startswith(_RIGHTS):
@@ -84,12 +86,28 @@ def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, bas
     return page
 
 
+def _provider(facts: CollectionFacts) -> dict[str, Any]:
+    """Who shows it (Presentation 3.0, 3.1: it should be said): the archive by its name, and its address."""
+    archive = facts.archive
+    if not archive.repository:
+        return {}
+    label = _in(archive.language, archive.repository)
+    homepage = {"id": archive.base_url, "type": "Text", "label": label, "format": "text/html"}
+    return {"provider": [{"id": archive.base_url, "type": "Agent", "label": label, "homepage": [homepage]}]}
+
+
+_SAID_ELSEWHERE = ("title", "rights", "type", "identifier")
+"""Of simple Dublin Core, what the manifest says by properties of its own; numbers of items are said with their name."""
+
+
 def _metadata(record: Record, facts: CollectionFacts) -> list[dict[str, Any]]:
-    """Simple Dublin Core as labels and values for readers."""
-    values: dict[str, list[str]] = {}
+    """Simple Dublin Core as labels and values for readers, each in its language; nothing that is said elsewhere."""
+    caption = captions.caption(record, "sheet")
+    values: dict[str, dict[str, list[str]]] = {"number": _in("", record.number)}
     for name, value in oai_dc(record, facts):
-        values.setdefault(name, []).append(value.words)
-    return [{"label": _in("en", name.capitalize()), "value": _in("", *words)} for name, words in values.items()]
+        if name not in _SAID_ELSEWHERE and value.words != caption:
+            values.setdefault(name, {}).setdefault(value.language or "none", []).append(value.words)
+    return [{"label": _in("en", name.capitalize()), "value": words} for name, words in values.items()]
 
 
 def _canvas(record: Record, scan: ScanFile, base: str, manifest: str, at: int) -> dict[str, Any]:

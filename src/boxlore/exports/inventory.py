@@ -12,7 +12,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     access_words,
-    authority_form,
+    headings,
     provenance,
     rights_of,
     size_words,
@@ -101,10 +101,8 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
                 *captions.own_lines(record),
             ]
         ).strip(),
-        "; ".join(authority_form(photographer, facts.people) for photographer in record.shown("photographer")),
-        "; ".join(
-            authority_form(person, facts.people) for person in record.named_people if person.role != "photographer"
-        ),
+        "; ".join(headings(record.shown("photographer"), facts.people)),
+        "; ".join(headings((shown for shown in record.named_people if shown.role != "photographer"), facts.people)),
         full_name(place) if place else told_place.words if told_place else "",
         ", ".join(part for part in (record.words("process"), size_words(record)) if part),
         " ".join(map(captions.sentence, provenance(record, facts))),

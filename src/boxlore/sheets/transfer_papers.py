@@ -52,6 +52,8 @@ class Deed:
     originals: bool
     access: str
     copyright: str
+    use: str = ""
+    """What the archive says of copying and publishing; without it there is no such part."""
     terms: str = ""
     """What the archive wants the donor to know; without it there is no such part."""
     is_extract: bool = False
@@ -74,16 +76,25 @@ def _cells(line: InventoryLine) -> list[str]:
 
 def gift_pdf(deed: Deed, *, paper: str) -> bytes:
     """The deed of gift as a PDF."""
-    given = "The originals and their scans are given." if deed.originals else "Scans are given; the originals stay."
+    given = (
+        "The originals and their scans are given."
+        if deed.originals
+        else "Scans are given. The originals stay with the donor; this deed does not touch who owns them."
+    )
     parts = (
         ("Donor", deed.donor, 2),
         ("Recipient", deed.recipient, 2),
         ("What is given", f"{deed.title}. {deed.description} {given}", 1),
-        ("Transfer of ownership", BLANK, 4),
+        ("Transfer of ownership" if deed.originals else "What may be done with the scans", BLANK, 4),
         ("Access", deed.access, 2),
         ("Copyright", deed.copyright, 3),
+        *([("Copying and publishing, as the archive has it", deed.use, 1)] if deed.use else []),
         *([("The archive's terms", deed.terms, 1)] if deed.terms else []),
-        ("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1),
+        *(
+            [("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1)]
+            if deed.originals
+            else []
+        ),
     )
     parts = (*parts, ("Copies of this deed", EXTRACT if deed.is_extract else TWICE, 1))
     signed_by = () if deed.is_extract else ("For the donor", "For the archive")

@@ -67,13 +67,15 @@ def told_name(words: str, sure: Sure = Sure.SURE, *, person: str = "", role: str
 def test_a_heading_is_a_name_without_how_sure_it_is() -> None:
     """Access points are controlled names (DACS 2.6 and part II, from memory): no phrases, no guesses, no doubt in them;
     a firm stands as it calls itself (AACR2 24.1, from memory)."""
-    liisi = Person(id="l", name="Liisi Kuusk", sort_name="Tamm, Liisi", forms=(), calls=())
+    liisi = Person(id="l", name="Liisi Kuusk", sort_name="Tamm, Liisi", forms=(), calls=("Liisi",))
+    doctor = Person(id="d", name="the doctor", sort_name="the doctor", forms=(), calls=())
     studio = Person(id="z", name="Zealandia Portraits", sort_name="Portraits, Zealandia", forms=(), calls=())
-    facts = CollectionFacts(id="c", title="T", on_day=date(2026, 11, 25), people={"l": liisi, "z": studio})
+    facts = CollectionFacts(id="c", title="T", on_day=date(2026, 11, 25), people={"l": liisi, "z": studio, "d": doctor})
     record = Record(id="a", number="TRA-0001", people=(
         told_name("Liisi Kuusk", Sure.LIKELY, person="l"),
         told_name("Helmi Tamm", Sure.GUESS),
         told_name("a girl with a ribbon"),
+        told_name("the doctor", person="d"),
         told_name("Zealandia Portraits", person="z", role="photographer"),
         told_name("Anna Lind", role="photographer"),
     ))  # fmt: skip

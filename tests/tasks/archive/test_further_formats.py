@@ -144,8 +144,11 @@ def test_a_static_repository_has_what_a_gateway_needs(package: Path) -> None:
     assert len(records) == 3 and identify["earliestDatestamp"] == min(stamps)
     assert all(re.fullmatch(r"\d{4}-\d{2}-\d{2}", stamp) for stamp in stamps)
     check = published.xsd("oai/oai_dc.xsd")
+    where = "{http://www.w3.org/2001/XMLSchema-instance}schemaLocation"  # OAI-PMH 2.0, 3.4: the metadata part says it
     for record in records:
-        assert check.validate(etree.fromstring(etree.tostring(record.find("o:metadata/d:dc", NAMES)))), check.error_log
+        described = record.find("o:metadata/d:dc", NAMES)
+        assert described.get(where).split() == [NAMES["d"], "http://www.openarchives.org/OAI/2.0/oai_dc.xsd"]
+        assert check.validate(etree.fromstring(etree.tostring(described))), check.error_log
 
 
 def test_manifests_have_what_viewers_need(package: Path) -> None:
@@ -156,7 +159,15 @@ def test_manifests_have_what_viewers_need(package: Path) -> None:
     collection = pages.pop("collection.json")
     assert collection["type"] == "Collection" and collection["@context"].endswith("/presentation/3/context.json")
     assert {member["id"] for member in collection["items"]} == {page["id"] for page in pages.values()} != set()
+    languages = {language for page in pages.values() for row in page["metadata"] for language in row["value"]}
+    assert {"en", "none"} <= languages  # 4.1: a language where it is known
+    for page in (collection, *pages.values()):
+        (provider,) = page["provider"]  # 3.1: an Agent with its homepage
+        assert (provider["type"], provider["label"]) == ("Agent", {"none": ["Port Chalmers Museum"]})
+        assert [home["id"] for home in provider["homepage"]] == [provider["id"]] == ["https://museum.example/tamm/"]
     for name, page in pages.items():
+        labels = [words for row in page["metadata"] for words in row["label"]["en"]]
+        assert "Number" in labels and not {"Title", "Rights", "Type"} & set(labels)  # properties of their own say these
         assert page["id"] == f"https://museum.example/tamm/iiif/{name}" and page["type"] == "Manifest"
         assert page["rights"].startswith("http://rightsstatements.org/vocab/")
         assert all(isinstance(words, list) for words in page["label"].values())

@@ -1,10 +1,13 @@
 """Every single output lists what it leaves out for a name's sake, and takes what was answered (a rule of our own)."""
 
 import csv
+import io
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import make_consent
@@ -67,6 +70,28 @@ def test_what_stays_out_of_an_output_is_listed_and_the_answers_are_taken_by_the_
     assert left_out(collection, To.OUTSIDE) == ["2 answers from the table of names are taken."]
     assert all(stories(collection))
     assert [row["Answer"] for row in rows(collection.folder)] == ["not that person"] * 2
+
+
+SAVED = [(";", "cp1252"), (";", "utf-16"), ("\t", "utf-16-le"), (",", "utf-8-sig")]
+"""As spreadsheets save: parted by the semicolon of many lands, and in what they call CSV and Unicode text."""
+
+
+@every_row(("parted", "encoding"), SAVED)
+def test_the_table_is_read_as_a_spreadsheet_has_saved_it(
+    parted: str, encoding: str, home: Path, tmp_path: Path
+) -> None:
+    copy = tmp_path / f"{encoding}{len(parted)}"
+    shutil.copytree(home, copy)
+    with open_collection(copy) as collection:
+        left_out(collection, To.OUTSIDE)
+        filled = [row | {"Answer": "not that person", "Words": "Ōtākou? nein – nie; ä"} for row in rows(copy)]
+        text = io.StringIO()
+        out = csv.DictWriter(text, filled[0].keys(), delimiter=parted)
+        out.writeheader()
+        out.writerows(filled)
+        (copy / "names-found.csv").write_bytes(text.getvalue().encode(encoding, "replace"))
+        assert left_out(collection, To.OUTSIDE) == ["2 answers from the table of names are taken."]
+        assert all(stories(collection))
 
 
 def test_an_output_of_some_items_leaves_answers_about_others(collection: Collection) -> None:

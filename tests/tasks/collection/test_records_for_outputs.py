@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.core.crosswalk.dublin_core import authority_form
+from boxlore.core.crosswalk.dublin_core import headings
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.transfer_context import closing_of, thing_lines
@@ -53,7 +53,7 @@ def outputs(seen: AudienceView) -> str:
     sort_names = printing_of(seen, PrintOrder(to=seen.to)).sort_names
     lines = list(thing_lines(seen.collection, seen, None))
     again = seen.recipient.seen(record_of(seen.collection, record.id)).people[0].name
-    return json.dumps([shown.name, again, authority_form(shown, seen.people()), story.said_by, sort_names, lines])
+    return json.dumps([shown.name, again, headings([shown], seen.people()), story.said_by, sort_names, lines])
 
 
 @pytest.mark.parametrize("audience", NOT_FOR_OUTSIDE)

@@ -132,24 +132,21 @@ def _identifier(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return [DcValue(record.number), DcValue(f"urn:uuid:{record.id}"), *references]
 
 
-def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
-    """`Tamm, Kristjan, 1868-1941`, and behind it how sure the source is; the words as told for someone who is not in
-    the registry."""
-    person = people.get(shown.person)
-    if person is None:
-        return captions.name_of(shown)
-    sure = "" if not shown.unsure else f" ({'perhaps' if shown.sure == 'guess' else 'probably'})"
-    return f"{heading_of(person)}{sure}"
-
-
 def access_point(shown: PersonShown, people: Mapping[str, Person]) -> str:
     """The heading under which somebody of an item can be found, without how sure it is, which the description says: of
     a person of the registry, and of a photographer or firm as it calls itself. Empty for a guess, and for whoever is
     told without a name (`a girl with a ribbon`): neither is an access point (DACS 2.6 and part II, from memory)."""
     person = people.get(shown.person)
-    if shown.sure is Sure.GUESS or (person is None and shown.role != "photographer"):
+    if shown.sure is Sure.GUESS:
         return ""
-    return heading_of(person) if person else shown.name
+    if person is None:
+        return shown.name if shown.role == "photographer" else ""
+    return heading_of(person) if person.is_named or is_firm(person.name) else ""
+
+
+def headings(shown: Iterable[PersonShown], people: Mapping[str, Person]) -> list[str]:
+    """The access points of several, each once."""
+    return list(dict.fromkeys(heading for person in shown if (heading := access_point(person, people))))
 
 
 def other_names(record: Record, people: Mapping[str, Person]) -> list[str]:
@@ -176,12 +173,12 @@ def _year(date: DateReading | None) -> str:
 
 
 def _creators(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue(access_point(person, facts.people)) for person in record.shown("photographer")]
+    return [DcValue(heading) for heading in headings(record.shown("photographer"), facts.people)]
 
 
 def _subjects(record: Record, facts: CollectionFacts) -> list[DcValue]:
     people = [person for person in record.named_people if person.role != "photographer"]
-    shown = [DcValue(access_point(person, facts.people)) for person in people]
+    shown = [DcValue(heading) for heading in headings(people, facts.people)]
     return shown + [DcValue(view.words, view.language) for view in record.all("keyword")]
 
 
@@ -221,9 +218,9 @@ def who_said(record: Record) -> str:
     """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
     fields_by_sayer: dict[str, list[str]] = {}
     for name, rows in record.told.items():
-        for view in rows if name != "file_name" else ():
+        for view in rows if name not in ("file_name", "archive_reference") else ():
             fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
-                FIELDS[name].label.lower() if name.startswith(OWN) else name
+                FIELDS[name].label.lower() if name.startswith(OWN) or "_" in name else name
             )
     for person in record.people:
         view = person.told

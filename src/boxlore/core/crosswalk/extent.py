@@ -11,7 +11,7 @@ from boxlore.core.crosswalk.captions import NATURE
 from boxlore.core.crosswalk.dublin_core import process_term
 from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import PersonShown, Record
 
 PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted photograph": "mounted photographs"}
 
@@ -21,7 +21,7 @@ class Extent:
     """The extent of a transfer, counted record by record with `add`.
 
     `kinds`: nature -> number of items. `boxes` are labels, `folders` are paths of labels. `earliest` and `latest` are
-    days in ISO 8601, or ''. `found_in` and `creators`: words or name -> number of items.
+    days in ISO 8601, or ''. `found_in`: words -> number of items.
     """
 
     items: int = 0
@@ -39,7 +39,8 @@ class Extent:
     earliest: str = ""
     latest: str = ""
     found_in: dict[str, int] = starts(default_factory=dict)
-    creators: dict[str, int] = starts(default_factory=dict)
+    creators: dict[str, PersonShown] = starts(default_factory=dict)
+    """Photographers, each once."""
     people: Counter[str] = starts(default_factory=Counter)
     """Id of a person of the registry who is shown -> number of items."""
     places: Counter[str] = starts(default_factory=Counter)
@@ -61,7 +62,7 @@ class Extent:
         if record.found_in:
             self.found_in[record.found_in] = self.found_in.get(record.found_in, 0) + 1
         for person in record.shown("photographer"):
-            self.creators[person.name] = self.creators.get(person.name, 0) + 1
+            self.creators.setdefault(person.person or person.name, person)
         self.people.update({shown.person for shown in record.shown() if shown.person and not shown.unsure})
         if record.place is not None:
             self.places[full_name(record.place)] += 1

@@ -75,6 +75,11 @@ class Person:
         return max(births, key=lambda birth: birth.latest_day or date.max, default=None)
 
     @property
+    def is_named(self) -> bool:
+        """Whether any part of a name is known: `the doctor` and `one of the Lepik aunts` have none."""
+        return bool(self.calls or self.surnames)
+
+    @property
     def uri(self) -> str:
         """Our own identifier (RFC 9562)."""
         return f"urn:uuid:{self.id}"

@@ -1,7 +1,7 @@
 """Chapters of the sittings' recordings for one part of a transfer, as its audience may see them.
 
 W3C WebVTT, chapter cues: one to each item that was out. In the open part an item that was shown in a closed passage,
-or whose scans are closed, stands by its number alone; words that hold a withheld name leave the whole file out.
+or that is kept back, stands by its number alone; words that hold a withheld name leave the whole file out.
 """
 
 from collections.abc import Iterator

@@ -3,7 +3,8 @@
 Records are read anew for each file, item by item, so that memory stays flat for any number of them.
 """
 
-from collections.abc import Iterable, Iterator
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
 from boxlore.core.crosswalk import captions
@@ -12,7 +13,8 @@ from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.closing_dates import Closes
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Kind
 from boxlore.disk.shipped import shipped
@@ -40,6 +42,7 @@ from boxlore.tasks.archive.transfer_updates import (
     TRANSFERS,
     transfer_rows,
 )
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.records_for_outputs import (
     keepers_alone,
@@ -47,6 +50,7 @@ from boxlore.tasks.collection.records_for_outputs import (
 )
 from boxlore.tasks.collection.settings import FILE_NAME, as_toml
 from boxlore.tasks.scans import fixity_events
+from boxlore.tasks.sitting.recordings import of_sitting
 
 MOST_PRINTED = 5000
 """Items up to which the inventory is printed too; a longer one is for reading on a screen."""
@@ -187,27 +191,44 @@ def _forms(making: Making) -> None:
     """A deed of gift; a consent form for each interview in the closed part, since it names the narrator."""
     facts, settings = making.facts, making.collection.settings
     deed = Deed(
-        donor="\n".join(part for part in (facts.holder, facts.contact) if part),
+        donor=", ".join(part for part in (facts.holder, facts.contact) if part),
         recipient=", ".join(part for part in (making.archive.repository, making.archive.contact) if part),
         title=f"{facts.title} ({reference_code(facts)})",
         description=f"{making.holding.words}; {making.holding.years}. Transfer {making.ident} of {facts.on_day}.",
         originals=facts.originals,
         access=" ".join((making.archive.access, *_restrictions(making))).strip(),
-        copyright=" ".join((f"Stated of the whole: {rights_label(facts.rights)}.", making.archive.use)).strip(),
+        copyright=f"Stated of the whole: {rights_label(facts.rights)}. {_OWN_RIGHTS}",
+        use=making.archive.use,
         terms=making.archive.terms,
         is_extract=making.seen.to.is_public,
         on_day=facts.on_day,
     )
-    making.put(
-        "forms/deed-of-gift.pdf", "a deed of gift, filled as far as known", [gift_pdf(deed, paper=settings.paper)]
-    )
+    words = "an extract of the deed of gift, which is in the closed part" if deed.is_extract else _DEED
+    making.put("forms/deed-of-gift.pdf", words, [gift_pdf(deed, paper=settings.paper)])
     if not making.seen.to.is_closed_part:
         return
-    for at, views in enumerate(things_told(making.collection, making.seen, Kind.SITTING).values(), 1):
-        known = {name: "; ".join(view.words for view in views if view.field == name) for name in _CONSENT}
-        known["kept"] = facts.holder
+    for at, (sitting, views) in enumerate(things_told(making.collection, making.seen, Kind.SITTING).items(), 1):
+        known = _of_the_interview(making.collection, sitting, views) | {"kept": facts.holder}
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
+
+
+def _of_the_interview(collection: Collection, sitting: str, views: Sequence[StatementView]) -> dict[str, str]:
+    """What a consent says of its interview, as far as it is known: the day too, and which recordings there are."""
+    known = {name: "; ".join(view.words for view in views if view.field == name) for name in _CONSENT}
+    noted = min((view.recorded_at[:10] for view in views), default="")
+    known["place"] = ", ".join(words for words in (known.pop("date") or noted, known["place"]) if words)
+    known["recording"] = "; ".join(recording.path for recording in of_sitting(collection, sitting))
+    return known
+
+
+_OWN_RIGHTS = "Items with a statement of their own have it in the inventory; it goes before this one."
+_CLOSED = (
+    (Closes.ITEM, "{} as a whole"),
+    (Closes.SCANS, "of {} the scans, and part of what is told"),
+    (Closes.WORDS, "of {} no scan, but part of what is told"),
+)
+_DEED = "a deed of gift, filled as far as known"
 
 
 def _restrictions(making: Making) -> list[str]:
@@ -217,10 +238,14 @@ def _restrictions(making: Making) -> list[str]:
         closures = [closure for record in making.records() if (closure := making.facts.closure_of(record))]
         if closures:
             last = max(closure.until for closure in closures)
-            lines.append(f"{several(len(closures), 'item is', 'items are')} closed, the last until {last}.")
+            closed = Counter(closure.what for closure in closures)
+            counted = [words.format(several(closed[what], "item")) for what, words in _CLOSED if closed[what]]
+            lines.append(f"Closed are {'; '.join(counted)}; the last until {last}. {TABLE} tells each, and why.")
         people = [person for person in making.seen.people().values() if person.consents]
         if people:
-            lines.append(f"Consents of {several(len(people), 'person', 'people')} are in metadata/rights.csv.")
+            lines.append(f"Consents of {several(len(people), 'person', 'people')} are in {TABLE} too.")
+        if things_told(making.collection, making.seen, Kind.SITTING):
+            lines.append("The consents to interviews are beside this deed, as forms/consent-1.pdf and so on.")
     return lines
 
 
@@ -238,7 +263,7 @@ def _chapters(making: Making) -> None:
         making.put(f"metadata/{name}", "which item was out when, beside a recording (WebVTT)", [text.encode()])
 
 
-_CONSENT = ("narrator", "interviewer", "place", "agreement", "recording")
+_CONSENT = ("narrator", "interviewer", "date", "place", "agreement")
 
 
 def _fixity(making: Making) -> Iterator[list[str]]:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingDecision
-from boxlore.disk.tables import TableRow, lacks_column, read_table
+from boxlore.disk.tables import TableRow, lacks_column, read_any_table
 from boxlore.tasks.collection.names_left import ANSWERS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import NAMES_FOUND
@@ -19,8 +19,12 @@ HEADING = (NUMBER, "Where", "Words", "People", "What becomes of it", "Why it is 
 
 
 def rows_of(path: Path) -> list[TableRow]:
-    """The rows of the table. Raises WrongUse where a column that is needed is gone."""
-    return read_table(path, lambda names: _check_columns(path, names), (NUMBER, KEY, ANSWER))
+    """The rows of the table, as a spreadsheet has saved it. Raises WrongUse where a column that is needed is gone.
+
+    Of what it says only numbers, keys and answers are taken, which have the same letters in every encoding: where that
+    was guessed, nothing is lost.
+    """
+    return read_any_table(path, lambda names: _check_columns(path, names), (NUMBER, KEY, ANSWER)).rows
 
 
 def answer_of(path: Path, row: TableRow) -> str:

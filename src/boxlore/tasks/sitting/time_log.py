@@ -16,7 +16,7 @@ from boxlore.core.fields.sittings import CLOSED_WORDS, Passage, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import told_of
-from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView, is_number_alone
 from boxlore.core.sitting.time_log import Out, Recording, clock_of, heard_in, is_closed, outs, within
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.exports.webvtt import Chapter, write_chapters
@@ -118,7 +118,8 @@ def _note(name: str, recording: Recording) -> str:
 def chapters_of(
     log: SittingLog, recording: Recording, records: dict[str, Record], recipient: Recipient
 ) -> Iterator[Chapter]:
-    """Which item was out when, within one recording; for outside a closed passage is a number."""
+    """Which item was out when, within one recording; what is kept back, and for outside a closed passage, is a
+    number."""
     start, last = within(recording, log.recordings, log.end)
     for out in log.outs:
         begin, end = max(out.start, start), min(out.end, last)
@@ -126,7 +127,7 @@ def chapters_of(
         if begin >= end or record is None:
             continue
         closed = not recipient.may_hear_closed_passages and is_closed(log.closed, begin, end)
-        words = record.number if closed or record.closed_scans else f"{record.number} {title(record)}"
+        words = record.number if closed or is_number_alone(record) else f"{record.number} {title(record)}"
         yield Chapter(begin - start, end - start, words, record.number)
 
 
