@@ -16,6 +16,7 @@ Year: 1946-24.
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
@@ -115,18 +116,16 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     words = text.strip(' \t"“”,;')
     if words[:1] in _QUOTES and words[-1:] in _QUOTES and len(words) > 1:
         words = words[1:-1].strip()
-    if (literal := _literal(words)) is not None:
-        return _guarded(Outcome(literal), context)
-    if told := without_open_parts(words, context.order):
-        return understood(told, context, own)
-    if not words:
-        return None
-    if slip := _mistyped(words, context, own):
+    if " " not in words:
+        if (literal := _literal(words)) is not None:
+            return _guarded(Outcome(literal), context)
+        if told := without_open_parts(words, context.order):
+            return understood(told, context, own)
+        if not words:
+            return None
+    if (meant := as_typed(words)) != words and (slip := _mistyped(words, meant, context, own)):
         return slip
-    begun = understood(date, context, own) if (date := before_on(words)) else None
-    if begun and begun.edtf and begun.edtf.kind == "date":
-        return understood(f"{date} onwards", context, own)
-    if whole := _by_what_stands_behind(words, context, own):
+    if (not words[-1].isdigit() or "+" in words or "±" in words) and (whole := _of_whole(words, context, own)):
         return whole
     tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
@@ -135,14 +134,14 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if "undated" in kinds and (told := _told_nevertheless(tokens, words)):
         return _not_known(understood(told, context, own), context)
     if len(tokens) > MOST_TOKENS or not balanced(words):
-        return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+        return proposed(tokens, words, context, lambda stretch: _decided(stretch, context))
     if context.order == "mdy" and (is_day_first(words) or _is_told_day_first(tokens)):
         context = context._replace(order="dmy")
     if not kinds.isdisjoint(_TOLD_OTHERWISE):
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
         if asks:
             return asks
-    outcome = _decided(_ways(tokens), context)
+    outcome = _decided(tokens, context)
     if outcome and outcome.edtf:
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
@@ -150,7 +149,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
     if kinds & AGE_WORDS and (leaning := with_ages(tokens, words, context)):
-        outcome = _decided(_ways(leaning), context) or outcome
+        outcome = _decided(leaning, context) or outcome
         if outcome and (outcome.edtf or outcome.alternatives):
             return outcome
     if reign := regnal_year(words):
@@ -169,9 +168,13 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     )
 
 
-def _by_what_stands_behind(words: str, context: DateContext, own: Node | None) -> Outcome | None:
-    """A date with something behind it that is of the whole of it, and is known by how it is written: the letter of a
-    laboratory, “give or take two years”, a year of an era; None for other words."""
+def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """A date with something behind it that is of the whole of it, and is known by how it is written: “on”, the letter
+    of a laboratory, “give or take two years”, a year of an era; None for other words. Of all these only years after
+    ± or +- end in a digit."""
+    begun = understood(date, context, own) if (date := before_on(words)) else None
+    if begun and begun.edtf and begun.edtf.kind == "date":
+        return understood(f"{date} onwards", context, own)
     if date := without_letter_of_lab(words):
         stamped = understood(date, context, own)
         if stamped and is_month_or_day(stamped.edtf):
@@ -212,7 +215,7 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     """The question whether a piece of these words is the date, a month's name with a slip among them."""
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
-    return proposed(tokens, words, context, lambda stretch: _doubted(_decided(_ways(stretch), context), context))
+    return proposed(tokens, words, context, lambda stretch: _doubted(_decided(stretch, context), context))
 
 
 def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
@@ -221,7 +224,7 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
     head = tokens[: where_a_tail_begins(tokens, words)]
     if not head:
         return None
-    outcome = _doubted(_decided(_ways(head), context), context)
+    outcome = _doubted(_decided(head, context), context)
     if outcome is None and any(token.senses[0].kind == "person" for token in head):  # “Peter's 18th, in the Institute”
         aged = _of_age(head, words[: head[-1].end], context)
         return aged if aged and aged.edtf and not aged.ask else None
@@ -279,7 +282,7 @@ def _not_known(outcome: Outcome | None, context: DateContext) -> Outcome | None:
     """What is told beside “don't know”: a year alone is asked about; a limit, doubt or more than a year stands."""
     if outcome is None or outcome.edtf is None or outcome.ask or not outcome.edtf.text.isdigit():
         return outcome
-    return outcome._replace(ask=_is_meant(outcome.edtf, context))
+    return replace(outcome, ask=_is_meant(outcome.edtf, context))
 
 
 def _may_be_measure(tokens: list[Token], words: str) -> bool:
@@ -303,12 +306,9 @@ def _doubted(outcome: Outcome | None, context: DateContext) -> Outcome | None:
     return outcome and doubted(outcome, context)
 
 
-def _mistyped(words: str, context: DateContext, own: Node | None) -> Outcome | None:
-    """What it would be with digits for letters that look like them, asked; None where no letter does, and for an
-    ordinal of a language that writes it so (`1o de mayo`)."""
-    meant = as_typed(words)
-    if meant == words:
-        return None
+def _mistyped(words: str, meant: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """What it is with digits for letters that look like them, as `meant` has it, asked; None for an ordinal of a
+    language that writes it so (`1o de mayo`)."""
     senses = [sense for token in lex(words, own) for sense in token.senses]
     ordinal = any(sense.kind == "month" and sense.languages & WITH_ORDINAL_O for sense in senses)
     if ordinal and ORDINAL_O.search(words):
@@ -316,7 +316,7 @@ def _mistyped(words: str, context: DateContext, own: Node | None) -> Outcome | N
     outcome = understood(meant, context, own)
     if outcome is None or outcome.edtf is None:
         return None
-    return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
+    return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
 def _is_told_day_first(tokens: list[Token]) -> bool:
@@ -341,7 +341,7 @@ def _stamped(words: str, context: DateContext, own: Node | None) -> Outcome | No
     outcome = understood(date, context, own) if date else None
     if outcome is None or outcome.edtf is None or date in words:
         return outcome
-    return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
+    return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
 def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | None:
@@ -351,7 +351,7 @@ def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | N
     outcome = understood(meant, context, own) if meant != words else None
     if outcome is None or outcome.edtf is None:
         return outcome
-    return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
+    return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
@@ -359,23 +359,23 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
     that word beside it, or the year alone: the word may be none of a date."""
     outcomes: dict[str, Outcome] = {}
     for repair in repairs(tokens, words):
-        outcome = _decided(_ways(lex(repair, own)), context)
+        outcome = _decided(lex(repair, own), context)
         if outcome is not None and outcome.edtf is not None:
             outcomes.setdefault(outcome.edtf.text, outcome)
     if not outcomes:
         return None
     known = [token for token in tokens if token.senses[0].kind != "name"]
-    without = _decided(_ways(known), context)
+    without = _decided(known, context)
     years = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
     if without is not None and without.edtf is not None:
         years = [without.edtf.text]
     only_year = tuple(years) if len(years) == 1 and years[0] not in outcomes else ()
     if len(outcomes) > 1:
         several = _several(list(outcomes), order=False, context=context)
-        return several._replace(alternatives=(*several.alternatives, *only_year))
+        return replace(several, alternatives=(*several.alternatives, *only_year))
     (outcome,) = outcomes.values()
     assert outcome.edtf is not None  # it is kept by it
-    return outcome._replace(ask=_is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
+    return replace(outcome, ask=_is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
 
 
 def _is_meant(edtf: Edtf, context: DateContext) -> str:
@@ -478,7 +478,9 @@ def _chosen(senses: Sequence[Sequence[Sense]]) -> list[list[Sense]]:
     return [list(choice) for choice in product(*senses)] if count <= MOST_READINGS else []
 
 
-def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None:
+def _decided(tokens: list[Token], context: DateContext) -> Outcome | None:
+    """What tokens come to by all their readings: one date, the question which of several, or none."""
+    choices = _ways(tokens)
     if len(choices) == 1:
         expression = _read(choices[0], context)
         return _outcome(expression, context) if expression else None
@@ -542,15 +544,13 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None
     words = [senses[place] for place in row.places]
-    if "feast" in kinds and "unit" in kinds:
+    if row.has_unit and "feast" in kinds:
         words = _with_weekends(words)
     if row.doubted:
         words[0] = _DOUBT
     if row.may_be_short:
         words = with_short_years(words, is_behind=kinds[0] == "noise")
-    if (
-        row.is_one_date and not outer_part(words) and not (len(words) > 2 and "span" in kinds)
-    ):  # no operator: one date, or none
+    if row.is_one_date and not (row.has_unit and outer_part(words)):  # no operator: one date, or none
         date, at = assemble(words, 0)
         if date is None or at < len(words) or not date.is_settled:
             return None
@@ -691,18 +691,19 @@ def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
     if edtf.kind == "date" and context.first_year <= _year_that_begins(edtf) <= context.this_year:
         return outcome  # most dates
     if _to_come(edtf, context.this_year):
-        return outcome._replace(ask=f"“{context.text}”: that is a year to come. Is it meant?")
+        return replace(outcome, ask=f"“{context.text}”: that is a year to come. Is it meant?")
     if _is_before(edtf, context.first_year):
-        return outcome._replace(ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
+        return replace(outcome, ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
     return outcome
 
 
 def _year_that_begins(edtf: Edtf) -> int:
     """The year in which a date begins that is told by digits, or is a decade or a century; -1 for another one."""
     year = edtf.text[:4]
-    if len(edtf.text) <= _YEAR_AND_MARK:
-        year = year.replace("X", "0")
-    return int(year) if year.isdigit() else -1
+    if year.isdigit():
+        return int(year)  # most
+    year = year.replace("X", "0")
+    return int(year) if len(edtf.text) <= _YEAR_AND_MARK and year.isdigit() else -1
 
 
 _YEAR_AND_MARK = 5

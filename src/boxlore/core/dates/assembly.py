@@ -74,7 +74,11 @@ class Assembly(Gathered):
             if put is not None:
                 if (self.date.event and kind not in _OF_AN_EVENT) or not put(self, sense.value):
                     break
-                self._took(sense)
+                self.pending, self.sign = 0, ""
+                self.languages &= sense.languages
+                self.taken.append(kind)
+                if kind == "part":
+                    self.part_behind = not sense.languages & ~PART_BEHIND
                 at += 1
             elif (
                 kind == "comma"
@@ -208,14 +212,6 @@ class Assembly(Gathered):
         """Whether a number can be no day of a month."""
         value, digits = _number(sense)
         return digits != 1 and value > 31
-
-    def _took(self, sense: Sense) -> None:
-        """Keep of a sense that is in its slot now what the following ones ask for."""
-        self.pending, self.sign = 0, ""
-        self.languages &= sense.languages
-        self.taken.append(sense.kind)
-        if sense.kind == "part":
-            self.part_behind = not sense.languages & ~PART_BEHIND
 
     def _day(self, value: tuple[int, int]) -> bool:
         if len(self.numbers) + bool(self.date.day) >= 2 or (self.numbers and self.date.year and self.date.day):

@@ -2,6 +2,7 @@
 date."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -42,8 +43,10 @@ class Life(NamedTuple):
     died: str = ""
 
 
-class Outcome(NamedTuple):
-    """EDTF, or None for no date; the question, if there is one; what else may be meant, as EDTF."""
+@dataclass(slots=True)
+class Outcome:
+    """EDTF, or None for no date; the question, if there is one; what else may be meant, as EDTF. Nobody changes one; it
+    is not frozen for the reason that a token is not (`core.dates.lexer`)."""
 
     edtf: Edtf | None
     ask: str | None = None

@@ -208,24 +208,15 @@ class Gathered:
                 self.date.unit = unit
             elif unit == "year" and self.date.feast and came_once(self.date.feast) and self._is_year_of_feast():
                 self.date.unit = unit  # the year of the Coronation, “’53, Coronation year”
-            elif unit in (*OF_A_DAY, "fortnight") or not self._is_of(unit):
+            elif unit == "fortnight" or unit in OF_A_DAY or not self._is_of(unit):
                 return False
         date = self.date
         if date.part and date.within_a_year and date.year.endswith("X"):
             date.part_of_decade = self._is_part_of_decade()
         if not self._fits():
             return False
-        filled = (
-            date.part
-            or date.year
-            or date.within_a_year
-            or date.span
-            or date.years
-            or date.event
-            or date.calendar
-            or date.bare
-        )
-        return bool(filled)
+        whole = date.year or date.span or date.years or date.event or date.calendar or date.bare
+        return bool(whole or date.part or date.within_a_year)
 
     def _is_year_of_feast(self) -> bool:
         """Whether “year” is told of a feast, and not before a year with its number."""
@@ -256,6 +247,9 @@ class Gathered:
     def _fits(self) -> bool:
         """Whether the slots that are filled go together: what would be passed over in writing is no date."""
         date = self.date
+        more = date.part or date.nth or date.span or date.event or date.years or date.grouping
+        if not (more or date.calendar):
+            return True  # most: no more than a day, a month, a season or a feast, and a year
         parts = date.within_a_year or date.part or date.bare
         if date.feast and date.part not in ("", "early", "late") and not date.part_of_decade:
             return date.part == "mid" and bool(reckoned_by(date.feast) & OF_SEVERAL_DAYS)  # no mid-Christmas

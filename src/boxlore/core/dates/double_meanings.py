@@ -4,6 +4,7 @@ Common practice, no source: a demonstration is a march, and a time of day is wri
 """
 
 import re
+from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
@@ -48,7 +49,7 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     told, text = context.text, edtf.text
     if len(text) <= 4:
         if _OF_A_LIFE.fullmatch(told):
-            return outcome._replace(ask=f"“{told}”: is that when the picture was taken?")
+            return replace(outcome, ask=f"“{told}”: is that when the picture was taken?")
         return outcome
     if told[0] == "E" and _FOUNDED.fullmatch(told):
         return outcome._replace(ask=f"“{told}”: is that when the picture was taken, or when something was founded?")
@@ -62,7 +63,7 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     year = text[:4]
     clock = _CLOCK.search(told) if year in told and not told.endswith(year) else None
     if clock and clock["time"] == year:
-        return outcome._replace(ask=f"“{told}”: is the year {year} meant, or a time of day?")
+        return replace(outcome, ask=f"“{told}”: is the year {year} meant, or a time of day?")
     return outcome
 
 

@@ -62,14 +62,16 @@ class Expression:
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
-        return fill(self.leaves(), span=self.kind in ("span", "between")) and not self._is_season_or_its_year()
+        if not fill(self.leaves(), span=self.kind in ("span", "between")):
+            return False
+        return self.kind != "any" or not self._is_season_or_its_year()
 
     def _is_season_or_its_year(self) -> bool:
         """“Winter of 1938”, though “of” is “or” in Dutch: nobody says a season or its own year, nor a war or a year."""
         first, *others = self.leaves()
-        if self.kind == "any" and first.span and any(date.whole_year for date in others):
+        if first.span and any(date.whole_year for date in others):
             return True  # “the Depression of 1938”
-        if self.kind != "any" or not (first.season and first.year_from_right) or first.years:
+        if not (first.season and first.year_from_right) or first.years:
             return False
         return all((date.season, date.year) == (first.season, first.year) for date in others)
 
@@ -159,13 +161,13 @@ def _written(part: Partial | Expression, context: DateContext, pick: int) -> str
 
 
 def _one(whole: Expression, context: DateContext, pick: int) -> str:
-    (part,) = whole.parts
-    if isinstance(part, Partial) and len(part.span) == 1 and not part.part:
-        spans = spans_of(part, context)
+    (date,) = whole.leaves()
+    if len(date.span) == 1 and not date.part:
+        spans = spans_of(date, context)
         if len(spans) > 1 and not pick:
             return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"
         pick = max(pick - 1, 0)  # the years of all its theatres are the first choice
-    return _written(part, context, pick)
+    return written(date, context, pick)
 
 
 def _end(text: str, *, last: bool) -> str:
@@ -239,19 +241,19 @@ SIDE_OF_LIMIT = {"before": -1, "at_latest": -1, "after": 1, "at_earliest": 1}
 def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     """`by 1914` is to the end of 1914, `before 1914` to that of 1913. A war began and ended within a month, and an
     event of the family within its day, which stay in."""
-    (part,), side = whole.parts, SIDE_OF_LIMIT[whole.kind]
-    for date in whole.leaves():
+    (part,), dates, side = whole.parts, whole.leaves(), SIDE_OF_LIMIT[whole.kind]
+    for date in dates:
         _ask_where_a_feast_is_another_day(date, context)
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
-    spans = any(date.span and not date.part for date in whole.leaves())
+    spans = any(date.span and not date.part for date in dates)
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
     inside = ("late", "mid") if side < 0 else ("early", "mid")  # “before the end of 1911” may be in 1911
-    held = any(date.part in inside for date in whole.leaves())
+    held = any(date.part in inside for date in dates)
     inner = of_one_stretch and ((leaves_out and not held) or spans)
     end = _end(text, last=(side < 0) != inner)
     if spans and side > 0:
         end = OVER_BY_THEN.get(end, end)
-    if leaves_out and not (held or any(date.span or date.event for date in whole.leaves())):
+    if leaves_out and not (held or any(date.span or date.event for date in dates)):
         end = beside(end, side)
     if whole.beside == "just":
         return not_far(end, side, of_years=spans)

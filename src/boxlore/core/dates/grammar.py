@@ -23,6 +23,7 @@ from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
 from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
 
+_MARKING = ("about", "doubt", "query")
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
 _LIMIT_OF = {
     "before": "before", "until": "at_latest", "at_latest": "at_latest", "or_earlier": "at_latest", "until_behind":
@@ -32,12 +33,14 @@ _LIMIT_OF = {
 """The limit that a word says: “before” and “after” leave their own date out, the others hold it."""
 
 _BEFORE, _AFTER = ("before", "until", "at_latest"), ("after", "since", "at_earliest")
+_LIMITING = _BEFORE + _AFTER
 _BEHIND = ("or_later", "before_behind", "after_behind", "since_behind", "or_earlier", "until_behind")
 _ENDS = ("", "comma", "or", "and", "dash", "to", "to_open", "slash", "query", "about", "doubt")
 """What may follow a qualifier that stands behind its date."""
 
 _TO = ("dash", "to", "to_open")
 """What stands between the ends of a span; “to” alone is a code of tree files, and English."""
+_UNTIL = ("until", *_TO)
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
@@ -70,6 +73,8 @@ def _is_next(sense: Sense, side: str) -> bool:
 
 
 _DENIED = {"after": "at_latest", "before": "at_earliest"}
+_CHANGING = frozenset(("not", "ordinal", "last"))
+"""Kinds of words that change what stands behind them: without one of them all is as it is told."""
 
 
 class NoForm(Exception):
@@ -80,9 +85,13 @@ class Grammar:
     """Reads one list of senses from left to right."""
 
     def __init__(self, senses: list[Sense]) -> None:
-        self.senses = senses = _normal(senses)
+        kinds = [sense.kind for sense in senses]
+        if not _CHANGING.isdisjoint(kinds):
+            senses = _normal(senses)
+            kinds = [sense.kind for sense in senses]
+        self.senses = senses
         self.count = len(senses)
-        self.kinds = [sense.kind for sense in senses] + ["", "", ""]
+        self.kinds = [*kinds, "", "", ""]
         self.at = 0
         self._first_mark = self._last_mark = 0
         self._doubted = False
@@ -108,6 +117,8 @@ class Grammar:
             fill([*denied.leaves(), *said.leaves()], span=True)  # “not at Easter 1947, at Whitsun”
         else:
             said = self._alternatives()
+            if self.at == self.count:
+                return said  # most
         while self._corrects():
             corrected = self._alternatives()
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
@@ -141,7 +152,10 @@ class Grammar:
     def _alternatives(self) -> Expression:
         if self.kinds[self.at] == "either":
             self.at += 1
-        items, joins, marks = [self._item()], [], [self._last_mark]
+        item = self._item()
+        if self.at == self.count:
+            return item  # most
+        items, joins, marks = [item], [], [self._last_mark]
         first_mark = self._first_mark
         while self.at < self.count:
             kind = self.kinds[self.at]
@@ -165,7 +179,7 @@ class Grammar:
                 self.at += 2  # “the Christmas after, 1936”
                 return self._told_apart(items[0].leaves()[0], self._operand())
             limit = kind if kind not in ("comma", "and") else following
-            if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
+            if limit in _LIMITING and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
                 self.at += 1 if kind in ("comma", "and") else 0
                 return self._limited(items[0])
             told_twice = kind == "event" or (kind in _BEGIN_A_DATE and bool(items[0].leaves()[0].event))
@@ -282,9 +296,9 @@ class Grammar:
         return Expression("known", [items[wars.index(False)], items[wars.index(True)]])
 
     def _joined(self, items: list[Expression], joins: list[str], marks: list[int], first_mark: int) -> Expression:
-        kinds = {_JOINS[join] for join in joins if join != "comma"}
         if len(items) == 1:
             return items[0]
+        kinds = {_JOINS[join] for join in joins if join != "comma"}
         if joins == ["comma"] and self._doubted:
             kinds = {"any"}  # “1938, maybe 1939”
         elif joins == ["comma"] and self._is_cut(*items):
@@ -375,9 +389,12 @@ class Grammar:
         return Expression("within", [item, limit])
 
     def _item(self) -> Expression:
-        mark = self._marks()
-        self._first_mark, self._last_mark = mark, 0
         kind = self.kinds[self.at]
+        mark = 0
+        if kind in _MARKING:
+            mark = self._marks()
+            kind = self.kinds[self.at]
+        self._first_mark, self._last_mark = mark, 0
         if kind == "between":
             self.at += 1
             item = self._range("between", ("and", "or", "until", *_TO))
@@ -457,7 +474,7 @@ class Grammar:
         kind = self.kinds[self.at]
         self.at += 1
         try:
-            return self._range("span", ("until", *_TO))
+            return self._range("span", _UNTIL)
         except NoForm:
             self.at = begin
         if kind == "since":
@@ -470,9 +487,11 @@ class Grammar:
 
     def _open_range(self) -> Expression:
         first = self._operand()
+        if self.at == self.count:
+            return Expression("one", [first])
         if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to_open":
             self.at += 1  # mid-to-late
-        if self.kinds[self.at] in ("until", *_TO) and self.kinds[self.at + 1] not in ("", "correction", "or"):
+        if self.kinds[self.at] in _UNTIL and self.kinds[self.at + 1] not in ("", "correction", "or"):
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             last = self._following(first) or self._operand()
             first.mark |= self._last_mark  # “1915-1918?”
@@ -663,7 +682,7 @@ class Grammar:
 
     def _marks(self) -> int:
         mark = 0
-        while self.kinds[self.at] in ("about", "doubt", "query"):
+        while self.kinds[self.at] in _MARKING:
             mark |= _QUALIFIERS[self.kinds[self.at]]
             self.at += 1
             if self.kinds[self.at] in ("comma", "dash"):

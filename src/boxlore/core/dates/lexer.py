@@ -8,16 +8,16 @@ use for it, so that no word is ever passed over.
 
 import re
 import unicodedata
-from typing import NamedTuple
+from dataclasses import dataclass
 
 from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ENGLISH_ORDINALS, POSTMARK_MONTHS, ROMAN, Node, Sense
 from boxlore.core.dates.numbers_in_digits import (
     NUMERAL,
+    PLAIN_NUMBERS,
     ROMAN_YEAR,
     compound,
     numeral,
-    plain_number,
     roman_number,
     year_ending,
 )
@@ -28,8 +28,10 @@ Senses = tuple[Sense, ...]
 Piece = tuple[str, str | None, int, int]
 
 
-class Token(NamedTuple):
-    """Senses, and where the token stands in the text as it was told."""
+@dataclass(slots=True)
+class Token:
+    """Senses, and where the token stands in the text as it was told. It is not frozen, since it is made of every word:
+    a frozen one takes four times as long."""
 
     senses: Senses
     start: int
@@ -136,8 +138,9 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
             at += 1  # “Dez.º”
             continue
-        if own is not None and (entry := _longest(own, pieces, at)) and not _is_month_here(pieces, at, text, entry[1]):
-            senses, at = entry
+        entry, following = (_NOTHING, at) if own is None else _longest(own, pieces, at)
+        if entry.senses and not _is_month_here(pieces, at, text, following):
+            senses, at = entry.senses, following
         elif group == "sign":
             at += 1
             signs = SIGNS.get(piece, _NAME)
@@ -251,37 +254,42 @@ def _days_and_year(day: str, sign: str | None, last: str | None, year: str) -> l
     return [*told, (Sense("year" if len(whole) == 4 else "short", whole),)]
 
 
-_WITH_NUMBERS = frozenset("and am pm uhr h hr hrs".split())
-"""Words that belong to the number before them, with a blank between."""
+_WITH_NUMBERS = frozenset("and am pm uhr h hr hrs xx stc ndc rdc thc".split())
+"""Words that belong to a number of one or two digits before them, with a blank between or none."""
+_DIGITS = "0123456789"
 
 
 def _plain_pieces(words: str) -> list[Piece] | None:
     """The pieces of a text of words and numbers with single blanks between, as most are, and no number beside
-    another; a comma may stand behind them, and a full stop behind a word. None for any other text. They are those of
-    PIECE, found at a third of its cost."""
+    another; letters may stand at a number, a comma behind both, and a full stop behind a word. None for any other text.
+    They are those of PIECE, found at a third of its cost."""
     pieces: list[Piece] = []
-    at, after_number = 0, False
+    at = digits = 0  # how many digits stand before
     for piece in words.split(" "):
         end = at + len(piece)
         behind = ""
-        if not piece.isalnum():
-            behind, piece = piece[-1:], piece[:-1]
-            if behind != "," and not (behind == "." and piece.isalpha()):
+        if not piece.isalpha():
+            if not piece.isalnum():
+                behind, piece = piece[-1:], piece[:-1]
+                end -= 1
+                if not (behind == "," and piece.isalnum()) and not (behind == "." and piece.isalpha()):
+                    return None
+            letters = piece.lstrip(_DIGITS)
+            if told := len(piece) - len(letters):
+                if digits or told > 4 or (letters and (told == 3 or not letters.isalpha())):
+                    return None
+                pieces.append((piece[:told], "digits", at, at + told))
+                digits, piece, at = told, letters, at + told
+            elif not letters.isalpha():
                 return None
-            end -= 1
-        if piece.isalpha():
-            if after_number and piece in _WITH_NUMBERS:
+        if piece:
+            if 0 < digits < 3 and piece in _WITH_NUMBERS:
                 return None
             pieces.append((piece, "word", at, end))
-            after_number = False
-        elif after_number or len(piece) > 4 or not (piece.isascii() and piece.isdigit()):
-            return None
-        else:
-            pieces.append((piece, "digits", at, end))
-            after_number = True
+            digits = 0
         if behind:
             pieces.append((behind, "sign", end, end + 1))
-            after_number, end = False, end + 1
+            digits, end = 0, end + 1
         at = end + 1
     return pieces
 
@@ -308,8 +316,7 @@ def _is_month_here(pieces: list[Piece], at: int, text: str, following: int) -> b
 
 def _is_doubt(pieces: list[Piece], at: int, root: Node) -> bool:
     """Whether words of doubt begin at a piece."""
-    entry = _longest(root, pieces, at)
-    return entry is not None and any(sense.kind == "doubt" for sense in entry[0])
+    return any(sense.kind == "doubt" for sense in _longest(root, pieces, at)[0].senses)
 
 
 def _is_month_of_season(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> bool:
@@ -317,8 +324,8 @@ def _is_month_of_season(tokens: list[Token], pieces: list[Piece], at: int, root:
     behind = [token.senses[0].kind for token in tokens[-2:]]
     if behind[:1] != ["season"] or behind[-1] not in ("year", "short"):
         return False
-    senses, last = _longest(root, pieces, at) or ((), at)
-    return any(sense.kind == "month" for sense in senses) and last < len(pieces) and pieces[last][0] in ")?"
+    node, last = _longest(root, pieces, at)
+    return any(sense.kind == "month" for sense in node.senses) and last < len(pieces) and pieces[last][0] in ")?"
 
 
 def _is_another_day(pieces: list[Piece], at: int) -> bool:
@@ -354,34 +361,36 @@ def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:
     piece, group, _, end = pieces[at]
     node = root.following.get(piece)
     at += 1
-    beside = pieces[at] if at < len(pieces) else None
-    if group == "word":
-        if node is None or not node.alone or (beside and (beside[0] in node.following or beside[0] in _JOINTS)):
-            return None
-        return node.senses
-    if group != "digits" or node is not None or (beside and beside[2] == end):
+    beside, begin = (pieces[at][0], pieces[at][2]) if at < len(pieces) else ("", 0)
+    if beside in _JOINTS or (node is not None and beside in node.following):
         return None
-    return plain_number(piece)
+    if group == "word":
+        return node.senses if node is not None and node.alone else None
+    if begin == end or group != "digits" or (node is not None and node.senses):
+        return None
+    return PLAIN_NUMBERS.get(piece)
 
 
 def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: Node) -> tuple[Senses, int]:
     piece, group, start, end = pieces[at]
-    entry = _longest(root, pieces, at)
+    entry, following = _longest(root, pieces, at)
+    senses = entry.senses
     if group == "digits":
-        if entry:
-            return entry
+        if senses:
+            return senses, following
         senses, last = numeral(words, piece, start, end)
         at += 1
         while at < len(pieces) and pieces[at][2] < last:  # an ending belongs to the number
             at += 1
         return senses, at
+    if entry.alone and following > at + 1:
+        return senses, following
     if group == "word" and (month := _first_of_two_months(pieces, at, root)):
         return month
-    senses, following = entry or ((), at + 1)
     if following == at + 1 < len(pieces) and pieces[following][0] == "." and (short := _months_of(senses)):
         return short, following  # “août ou sept. 1947”: no seven has a full stop
     number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
-    if number is not None and (number[1] > following or not entry or _counts(senses)):
+    if number is not None and (number[1] > following or not senses or _counts(senses)):
         value, following = number
         others = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
         return ((*others, *value) if following == at + 1 or not others else value), following
@@ -470,16 +479,19 @@ def _may_be_number(senses: Senses, piece: str) -> bool:
     return any(sense.kind in ("number", "ordinal_word") for sense in senses)
 
 
-def _longest(root: Node, pieces: list[Piece], at: int) -> tuple[Senses, int] | None:
-    """The senses of the longest entry that begins here, and the piece after it; None also behind the last piece. Full
-    stops within may be told or not."""
+_NOTHING = Node()
+
+
+def _longest(root: Node, pieces: list[Piece], at: int) -> tuple[Node, int]:
+    """The longest entry that begins here, and the piece after it; one without senses where none does, also behind the
+    last piece. Full stops within may be told or not."""
     count = len(pieces)
     node = root.following.get(pieces[at][0]) if at < count else None
-    best: tuple[Senses, int] | None = None
     at += 1
+    best = _NOTHING, at
     while node is not None:
         if node.senses:
-            best = (node.senses, at)
+            best = node, at
         if at == count or not node.following:
             break
         piece = pieces[at][0]

@@ -5,6 +5,7 @@ NUMERAL is what is one piece of text; `compound` gives its senses, `numeral` tho
 """
 
 import re
+from collections.abc import Mapping
 
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.lexicon import ROMAN, Sense, endings, number_endings
@@ -218,7 +219,7 @@ _OPEN_PARTS = re.compile(
 def without_open_parts(words: str, order: str | None) -> str:
     """`??.06.1938`, `00/00/1938`, `1938-06-00`: the month and the year, or the year, where the rest was left open;
     empty for other words, and where it is not known which of the two the number is."""
-    match = None if " " in words else _OPEN_PARTS.fullmatch(words)
+    match = _OPEN_PARTS.fullmatch(words)
     if match is None or match["year"] == "0000":
         return ""
     if year := match["year_first"]:
@@ -257,18 +258,13 @@ def year_ending(words: str, piece: str, end: int) -> tuple[tuple[Sense, ...], in
     return (Sense(kind, None, languages),), match.end()
 
 
-_DAYS: dict[str, tuple[Sense, ...]] = {
+PLAIN_NUMBERS: Mapping[str, tuple[Sense, ...]] = {
     digits: (Sense("day", (int(digits), len(digits))),)
     for digits in (*map(str, range(100)), *(f"0{digit}" for digit in range(10)))
     if digits not in ("18", "19")
-}
-"""Numbers of one or two digits, but those that may begin a year that is written apart (“8 Dec 19 38”)."""
-
-
-def plain_number(piece: str) -> tuple[Sense, ...] | None:
-    """The senses of digits with nothing at once behind them, where these are always the same: of a year, and of what
-    `_DAYS` has."""
-    return (Sense("year", piece),) if len(piece) == 4 and piece[0] != "0" else _DAYS.get(piece)
+} | {year: (Sense("year", year),) for year in map(str, range(1000, 2100))}
+"""The senses of digits with nothing at once behind them, where these are always the same: of years, and of numbers of
+one or two digits, but those that may begin a year that is written apart (“8 Dec 19 38”)."""
 
 
 def numeral(words: str, piece: str, start: int, end: int) -> tuple[tuple[Sense, ...], int]:

@@ -28,8 +28,11 @@ _IN_THE_EMPIRE = frozenset(("BY", "EE", "LT", "LV", "RU", "UA"))
 def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
     """The days that are meant in one style and in the other, as EDTF, the likelier first; one where only the old
     style has such a day, none where only the new one may be meant."""
-    if not (date.month or date.feast) or not _is_of_the_empire(date.languages, context):
+    languages = date.languages
+    if not (date.month or date.feast) or (languages >= 0 and (languages & ~OLD_STYLE_LANGUAGES or not languages)):
         return ()  # most
+    if languages < 0 and not _IN_THE_EMPIRE.intersection(context.countries[:1]):
+        return ()  # numbers alone are of every language: the family's own country tells
     if not context.first_year:
         return ()  # a birth or a death: thirteen days are little in a life, and ages are reckoned from it
     if (
@@ -45,14 +48,6 @@ def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
     if date.feast:
         return () if date.month or date.day or date.weekday >= 0 else _of_feast(date.feast, int(date.year), context)
     return _of_day(date, int(date.year)) if date.day else ()
-
-
-def _is_of_the_empire(languages: int, context: DateContext) -> bool:
-    """Whether a day is told in its languages; one in numbers alone is of every language (-1), and then the family's own
-    country tells."""
-    if languages < 0:
-        return bool(context.countries) and context.countries[0] in _IN_THE_EMPIRE
-    return bool(languages) and not languages & ~OLD_STYLE_LANGUAGES
 
 
 def style_question(styles: tuple[str, ...], context: DateContext) -> str:

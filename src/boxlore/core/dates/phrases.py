@@ -72,7 +72,8 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths,
     )  # fmt: skip
-    outcome = understood(context.text, context, _own(known))
+    own = _own(known) if known.births or known.events else None
+    outcome = understood(context.text, context, own)
     if outcome is None or outcome.edtf is None:
         outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if outcome is None:
@@ -91,6 +92,8 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     """The date by each event that the words may mean, and the question which of them is; None where they mean none.
     Where dates are `offered` without an event (“fire brigade, 1936”), one counts only if all words are read by it, and
     they are choices too."""
+    if not known.perhaps:
+        return None  # most
     told = PIECE.findall(_plain(context.text))
     within = [words for words in known.perhaps if _holds(told, PIECE.findall(_plain(words)))]
     if not within:
@@ -122,10 +125,8 @@ def _holds(told: list[str], words: list[str]) -> bool:
     return any(told[at : at + len(words)] == words for at in range(len(told) - len(words) + 1))
 
 
-def _own(known: KnownDates) -> Node | None:
-    """The trie of the family's names, where there are any: people with their births, events with their dates."""
-    if not known.births and not known.events:
-        return None
+def _own(known: KnownDates) -> Node:
+    """The trie of the family's names: people with their births, events with their dates."""
     root = Node()
     for kind, dates in (("person", known.births), ("event", known.events)):
         for name, edtf in dates.items():

@@ -192,7 +192,7 @@ def _without_day_of_street(tokens: list[Token], street: int) -> list[Token]:
 
 
 def _as_name(token: Token) -> Token:
-    return token._replace(senses=(Sense("name"),))
+    return Token((Sense("name"),), token.start, token.end)
 
 
 def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:

@@ -5,6 +5,7 @@ Times of day are left out, a calendar or “about” is put behind the year, whe
 count here, it is worked out once for each row of them (“12 June 1938” and “3 May 1911” are one).
 """
 
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -42,13 +43,16 @@ class Word(NamedTuple):
     place: int
 
 
-class Arranged(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class Arranged:
     """What is read of a row of words: the places of those that stay, in the grammar's order; whether the first of them
-    is doubt, whether a number of them may be a year without its century, and whether they are all slots of one date."""
+    is doubt, whether a number of them may be a year without its century, whether a unit is among them, and whether they
+    are all slots of one date."""
 
     places: tuple[int, ...]
     doubted: bool
     may_be_short: bool
+    has_unit: bool
     is_one_date: bool
 
 
@@ -66,10 +70,12 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
         tuple(word.place for word in words),
         doubted=words[0].kind == "doubt" and kinds[words[0].place] == SHOULD_BE,
         may_be_short=may_have_short_years(told, len(kinds)),
+        has_unit="unit" in told,
         is_one_date=len(words) <= MOST_OF_ONE_DATE
         and told <= SLOTS.keys()
         and ("event" not in told or len(words) == 1)
-        and sum(word.kind == "part" for word in words) < 2,
+        and sum(word.kind == "part" for word in words) < 2
+        and not ("span" in told and len(words) > 2),
     )
 
 

@@ -405,11 +405,11 @@ def question(date: Partial, context: DateContext) -> str:
         return "In which year?"
     if date.old_style and not date.day:
         return "On which day, old style?"
-    if _may_begin_before(date, context):
+    if date.season and _may_begin_before(date, context):
         return (
             f"“{context.text}”: the {SEASON_NAMES[date.season]} that began in that year, or the one that ended in it?"
         )
-    return _weekday_question(date, context)
+    return _weekday_question(date, context) if date.weekday >= 0 else ""
 
 
 def _may_begin_before(date: Partial, context: DateContext) -> bool:
