@@ -441,24 +441,21 @@ def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | 
 
 def _ways(tokens: list[Token]) -> list[list[Sense]]:
     """The choices of senses: of the languages that have all the words, or of all languages where none has."""
+    senses = [token.senses for token in tokens]
     common = -1
-    several = False
-    for token in tokens:
-        senses = token.senses
-        if len(senses) == 1:
-            common &= senses[0].languages
-            continue
-        several = True
-        bits = 0
-        for sense in senses:
-            bits |= sense.languages
-        common &= bits
-    if not several:
-        only = [token.senses[0] for token in tokens]
+    if sum(map(len, senses)) == len(senses):
+        only = [sense for (sense,) in senses]
+        for sense in only:
+            common &= sense.languages
         return [only] if common or _belongs(only) else []
+    for here in senses:
+        languages = 0
+        for sense in here:
+            languages |= sense.languages
+        common &= languages
     if common:
-        return _chosen([[sense for sense in token.senses if sense.languages & common] for token in tokens])
-    return [choice for choice in _chosen([token.senses for token in tokens]) if _belongs(choice)]
+        return _chosen([[sense for sense in here if sense.languages & common] for here in senses])
+    return [choice for choice in _chosen(senses) if _belongs(choice)]
 
 
 def _belongs(choice: list[Sense]) -> bool:

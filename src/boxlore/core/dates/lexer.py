@@ -361,14 +361,13 @@ def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:
     piece, group, _, end = pieces[at]
     node = root.following.get(piece)
     at += 1
-    beside, begin = (pieces[at][0], pieces[at][2]) if at < len(pieces) else ("", 0)
-    if beside in _JOINTS or (node is not None and beside in node.following):
-        return None
+    if at < len(pieces):
+        beside, _, begin, _ = pieces[at]
+        if beside in _JOINTS or (node and beside in node.following) or (begin == end and group != "word"):
+            return None
     if group == "word":
-        return node.senses if node is not None and node.alone else None
-    if begin == end or group != "digits" or (node is not None and node.senses):
-        return None
-    return PLAIN_NUMBERS.get(piece)
+        return node.senses if node and node.alone else None
+    return None if node and node.senses else PLAIN_NUMBERS.get(piece)
 
 
 def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: Node) -> tuple[Senses, int]:
