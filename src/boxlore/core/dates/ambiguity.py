@@ -155,7 +155,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
     if outcome is None and (spoken := with_spoken_years(tokens)) is not tokens:
-        tokens, outcome = spoken, _decided(_ways(spoken), context)
+        tokens, outcome = spoken, _decided(spoken, context)
     return (
         outcome
         or _stamped(words, context, own)

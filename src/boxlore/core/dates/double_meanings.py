@@ -52,7 +52,7 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
             return replace(outcome, ask=f"“{told}”: is that when the picture was taken?")
         return outcome
     if told[0] == "E" and _FOUNDED.fullmatch(told):
-        return outcome._replace(ask=f"“{told}”: is that when the picture was taken, or when something was founded?")
+        return replace(outcome, ask=f"“{told}”: is that when the picture was taken, or when something was founded?")
     if text[4] == "-":
         if text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
             return _asked((text[:4], text), context)

@@ -11,6 +11,7 @@ without any piece are proposed nothing.
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
@@ -192,7 +193,7 @@ def _without_day_of_street(tokens: list[Token], street: int) -> list[Token]:
 
 
 def _as_name(token: Token) -> Token:
-    return Token((Sense("name"),), token.start, token.end)
+    return replace(token, senses=(Sense("name"),))
 
 
 def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:

@@ -4,6 +4,8 @@ A number that can be no day is a year where no other year is told; one that can 
 for a year, or alone behind the words of a language that say when. Such a year asks which century, as `'38` does.
 """
 
+from dataclasses import replace
+
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import YEAR_BY_ORDINAL, Sense
 
@@ -66,5 +68,5 @@ def with_spoken_years(tokens: list[Token]) -> list[Token]:
         value, digits = values[0] if values else (0, 1)
         followed = at + 1 < len(tokens) and tokens[at + 1].is_any(_OF_ANOTHER_NUMBER)
         if not digits and LAST_DAY < value < 100 and tokens[at - 1].is_any(_BEFORE_A_YEAR) and not followed:
-            return [*tokens[:at], tokens[at]._replace(senses=(Sense("short", f"{value:02d}"),)), *tokens[at + 1 :]]
+            return [*tokens[:at], replace(tokens[at], senses=(Sense("short", f"{value:02d}"),)), *tokens[at + 1 :]]
     return tokens
