@@ -108,10 +108,12 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
     """`Stan, the postman`: a name, and behind a comma what he is, which ends the part."""
     named, said = part[at : at + 2]
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    counted = named.number > 0 and not said.number  # `3 Mr. Innes, the manager 4 …`
     first = tokens_of(said.person.words)[0].plain if said.person.words else ""
     is_bare = is_noun_of_one(said.person.words) and said.person.words.islower()  # `Miss Tuttle, teacher`
     is_remark = not said.joined and ((said.definite and first in THE) or is_bare)
-    return bool(ends and is_remark and at == 0 and named.is_name and not said.is_beside and _fit(said, named))
+    may_say = counted or (ends and at == 0)
+    return bool(may_say and is_remark and named.is_name and not said.is_beside and _fit(said, named))
 
 
 def _turned(part: Sequence[Item]) -> Item | None:

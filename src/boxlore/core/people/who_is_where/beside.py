@@ -1,10 +1,11 @@
 """Somebody told by whom they stand beside: `Next to Annie stands Piet Bos`, `Left of Lena: Ned`.
 
-    clause = {row} head anchors is somebody
+    clause = {row} head anchors is somebody / {row} head anchor doing somebody
     head    = ("next to" / "with") / side ("of" / "next to") / ("behind" / "in front") ["of"]
             / "beside" ["of" / "with"]                      ; a word that may stand alone (`bredvid`, `рядом с`)
     anchors = anchor {"and" anchor}                         ; `between Ada and Florrie`
     anchor  = ["the" / "my"] word {word}
+    doing   = small word {small word}                         ; a verb that no table has: `Behind Nora hides Dot`
     is      = (verb / posture) [verb / posture] / ":" / "," / "-"     ; "," and "-" only where the head has an `of`
 
 A clause begins where a part begins: at the start, and behind a mark, `and` or a row. Whoever is the anchor is in the
@@ -16,6 +17,7 @@ takes all people. Words that are not wholly so are no clause, and stay as they a
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import relation
@@ -91,15 +93,42 @@ def _is(elements: Sequence[Element], head: _Head) -> tuple[int, int]:
     """Where what stands for `is` stands behind the anchors of a head, and where somebody is told behind it; two noughts
     where it is no clause."""
     at = head.end
-    while at < len(elements) and at - head.end < _LONGEST and elements[at].kind in _ANCHOR:
+    while at < len(elements) and at - head.end < _LONGEST and (elements[at].kind in _ANCHOR or _is_small(elements[at])):
         at += 1
     anchors, behind = elements[head.end : at], at + 1
-    if behind >= len(elements) or not anchors or not _is_anchor(anchors):
+    if not anchors or not _is_anchor(anchors):
+        return 0, 0
+    if does := _does(anchors):
+        return head.end + does[0], head.end + does[1]
+    if behind >= len(elements):
         return 0, 0
     if elements[at].kind in _IS and elements[behind].kind in _IS:  # `est assis`
         behind += 1
     joins = elements[at].kind in (*_IS, "colon") or (elements[at].kind in ("comma", "dash") and head.of)
     return (at, behind) if joins and begins_person(elements[behind:]) else (0, 0)
+
+
+def _does(words: Sequence[Element]) -> tuple[int, int] | None:
+    """Where the small words of `maman se cache le petit Louis` begin, and where somebody is told behind them; None for
+    words that are not so."""
+    names = [at for at, word in enumerate(words) if word.is_large or relation(word)]
+    if not names:
+        return None
+    first = names[0] + 1
+    while first < len(words) and (words[first].is_large or token_of(words[first].text).is_particle):
+        first += 1
+    behind = first
+    while behind < len(words) and _is_small(words[behind]) and not begins_person(words[behind:]):
+        behind += 1
+    return (first, behind) if first < behind < len(words) and behind - first <= _MOST_WORDS_OF_A_VERB else None
+
+
+def _is_small(word: Element) -> bool:
+    """A word that may be of a verb: `se` of `se cache` too, which is `with` of another language."""
+    return word.kind == "word" or word.text == "se"
+
+
+_MOST_WORDS_OF_A_VERB = 3
 
 
 def _is_anchor(words: Sequence[Element]) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import replace
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.statements import fold
@@ -29,7 +30,12 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
 
 def _tells_what(note: str) -> bool:
     """Whether the words are no name, but what somebody is: `Mees`, `L'uomo`."""
+    if KIN_WORDS.get(fold(note.split()[0])) in _OF_KIN:
+        return True  # `Муж Анны`
     return all(fold(word).rpartition("'")[2] in NOUNS for word in note.replace("’", "'").split())
+
+
+_OF_KIN = ("husband", "wife", "son", "daughter", "father", "brother")
 
 
 def _completes(before: NameParts, after: NameParts) -> bool:

@@ -15,7 +15,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BUT, CARDINALS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _DEMONSTRATIVES = frozenset(
@@ -33,7 +33,7 @@ def with_described(elements: Sequence[Element], known: KnownNames) -> list[Eleme
     """The elements, the words of such a description marked."""
     marked = list(elements)
     for start in range(len(marked)):
-        if start and marked[start - 1].kind not in _BEGIN:
+        if start and marked[start - 1].kind not in _BEGIN and marked[start - 1].plain not in BUT:
             continue
         end = _end_of_words(marked, start, known)
         if end and _names_somebody(marked, start, end):

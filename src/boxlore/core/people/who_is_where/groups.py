@@ -33,10 +33,10 @@ class Group:
     """Whether only some of it are told: `three of the Kask boys`."""
 
 
-def group_of(words: Sequence[Element], text: str) -> Group | None:
+def group_of(words: Sequence[Element]) -> Group | None:
     """The group that the words begin with, behind which only names stand; None for any other words."""
     if some := _some_of(words):
-        group = group_of(words[some:], text)
+        group = group_of(words[some:])
         return Group(group.end + some, group.family, led=True, some=True) if group else None
     at = _leads(words)
     several = next((n for n in range(at, len(words)) if _is_several(words[n])), len(words))
@@ -47,16 +47,16 @@ def group_of(words: Sequence[Element], text: str) -> Group | None:
     if not behind and (is_whose or (at and not before)):
         return Group(len(words), led=True)
     if not before and _is_family(behind):
-        return Group(len(words), _proposed(behind, words[several], text), led=at > 0)
+        return Group(len(words), _proposed(behind, words[several]), led=at > 0)
     fits = not words[several].is_large and all(word.is_large for word in behind)
     if before and fits and _is_family(before, of_given_too=bool(at or behind)):
-        return Group(several + 1, _proposed(before, words[several], text), led=at > 0)
+        return Group(several + 1, _proposed(before, words[several]), led=at > 0)
     return None
 
 
 def _some_of(words: Sequence[Element]) -> int:
     """How many words `three of` takes; 0 where the words do not begin so."""
-    counts = len(words) > 2 and small_words.CARDINALS.get(words[0].plain, 1) > 1
+    counts = len(words) > 2 and words[0].plain in small_words.CARDINALS
     return 2 if counts and words[1].plain in small_words.OF and words[1].text.islower() else 0
 
 
@@ -95,17 +95,25 @@ def _is_family(words: Sequence[Element], *, of_given_too: bool = False) -> bool:
     return are_names and not (is_whose or leads or given)
 
 
-def _proposed(family: Sequence[Element], several: Element, text: str) -> str:
+def _proposed(family: Sequence[Element], several: Element) -> str:
     """The family name as the members have it; empty where it stands in a form of its own."""
     inflects = several.plain in small_words.SEVERAL_BEHIND_A_FORM or "а" <= family[-1].plain[0] <= "я"
     inflects = inflects or family[-1].plain.endswith(("owie", "scy", "dzcy", "ovi"))
-    return "" if inflects else text[family[0].start : family[-1].end]
+    return "" if inflects else " ".join(word.text for word in family)
 
 
-def family_of_several(words: Sequence[Element]) -> str:
-    """`Pell` of `the Pells`, `all the Pells`; an empty text for any other words."""
+def family_of_several(words: Sequence[Element]) -> Group | None:
+    """A family as a whole before a colon: `the Pells`, `all the Pells`, `Rourke family`, `familie Bos`; None for any
+    other words."""
+    at = 1 if words[0].plain in small_words.ARTICLES and len(words) > 2 else 0
+    nouns = [n for n in (at, len(words) - 1) if words[n].plain in table.FAMILY]
+    if len(words) > at + 1 and len(nouns) == 1:
+        names = [word for n, word in enumerate(words) if n >= at and n != nouns[0]]
+        if _is_family(names, of_given_too=True):
+            return Group(len(words), _proposed(names, words[nouns[0]]))
     bare = words[1:] if len(words) == 3 and words[0].plain in small_words.EVERYONE else words
     if len(bare) != 2 or bare[0].plain != "the" or not (bare[1].is_large and bare[1].plain.endswith("s")):
-        return ""
+        return None
     hisses = bare[1].plain.endswith(("shes", "ches", "xes", "sses", "zes"))
-    return bare[1].text[: -2 if hisses else -1] if table.NOUNS.get(bare[1].plain) is None else ""
+    family = bare[1].text[: -2 if hisses else -1]
+    return Group(len(words), family) if table.NOUNS.get(bare[1].plain) is None else None

@@ -13,13 +13,14 @@ from dataclasses import replace
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_ALONE, TITLES
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.groups import group_of, is_plural_of_kin
 from boxlore.core.people.who_is_where.kin_words import ME, is_given_too, is_me, own_relation, owned_relation, relation
 from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent, is_somewhere
+from boxlore.core.people.who_is_where.surely_a_name import name_of_form
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -47,9 +48,10 @@ def person_named(
         return Placed("", 0, note=between(words[:-1], text)), False  # `driver unknown`
     if len(words) == 2 and words[0].plain in _AM and words[1].plain in ME:
         words = words[1:]  # `ben ik`
-    group = group_of(words, text)
+    group = group_of(words)
     if group and group.led and group.end == len(words):
-        return Placed(told := between(words, text), 0, unsure=unsure, asks=f"Who are “{told}”?", is_person=False), False
+        told, who = between(words, text), "Who is" if group.some and how_many(words) == 1 else "Who are"
+        return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”?", is_person=False), False
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -119,7 +121,10 @@ def _may_be_another(word: Element) -> bool:
 
 
 def is_kin_of(words: Sequence[Element]) -> bool:
-    """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition."""
+    """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition; `муж
+    Анны` by a name in the form that says whose."""
+    if len(words) == 2 and words[0].plain in KIN_WORDS and words[1].is_large:
+        return bool(name_of_form(token_of(words[1].text), NOTHING_KNOWN, shortest=4))
     if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
         return False
     return words[2].plain in ("de", "di", "do", "da", "del", "van", "von", "of") and words[3].is_large
@@ -202,7 +207,8 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
     while at and not (words[at].is_large or words[at].kind in ("my", "me", "unknown") or relation(words[at])):
-        counts = words[at + 1 :] and words[at + 1].plain in small_words.CARDINALS
+        behind = words[at + 1].plain if words[at + 1 :] else ""
+        counts = behind in small_words.CARDINALS or (_NOUNS.get(behind) == "one" and words[at].plain != "a")
         if words[at].plain in small_words.ARTICLES and (counts or any(word.kind == "unknown" for word in words[at:])):
             break  # `then an unknown chap`, `then the two Misses Hale`
         at -= 1
@@ -452,12 +458,15 @@ def is_of_somebody(words: Sequence[Element]) -> bool:
         return True  # `Aunt Ivy's boy Len`
     if len(words) > 1 and words[0].is_large and words[0].plain.endswith("n") and relation(words[1]):
         return token_of(words[0].text[:-1]).is_given and not words[1].is_large  # Finnish: `Liisan tytär Anna`
+    opens = len(words) > 1 and words[0].is_large and token_of(words[0].text).is_given and not words[1].is_large
+    if opens and words[1].plain in small_words.KIN_BEHIND_WHOSE and all(word.is_large for word in words[2:]):
+        return True  # Estonian: `Salme õde Hilda`
     return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
 
 
 def definitely(words: Sequence[Element]) -> str:
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
-    is_one = words[0].plain in small_words.THE or is_my(words[0]) or is_of_somebody(words)
+    is_one = words[0].plain in small_words.THE or is_my(words[0]) or is_of_somebody(words) or is_kin_of(words)
     last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
     if len(words) < 2 or not is_one or last is None:
         return ""
@@ -483,6 +492,8 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
+    if at > 2 and is_my(words[0]) and words[at - 1].plain in TITLES and _NOUNS.get(words[at - 2].plain) == "one":
+        at -= 1  # `su señora doña Ana`
     before, name = words[:at], _without_remark(words[at:])
     if not before or not name:
         return "", ""

@@ -4,7 +4,7 @@ before is (`phrases` tells which words are somebody's)."""
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.groups import group_of
 from boxlore.core.people.who_is_where.item_words import (
@@ -57,9 +57,7 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
     item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
     item.part = reader.part_begins
     item.definite = definitely(words) if words and person.is_person and not is_name else ""
-    item.is_several = (
-        bool(words) and not person.is_person and (is_of_several(words) or group_of(words, reader.text) is not None)
-    )
+    item.is_several = bool(words) and not person.is_person and (is_of_several(words) or group_of(words) is not None)
     item.width = how_many(words) if words and not person.is_person else 1
     if reader.last_absent or (words and words[0].kind == "or"):
         item.width = 0
@@ -96,7 +94,8 @@ def people_named(reader: Reader, words: Sequence[Element], told: str) -> Iterabl
     rest = words[len(titles) :]
     names = [word for word in rest if not leads_a_name(word)]
     if titles and names and len(names) < len(rest):
-        ends = next((at for at, word in enumerate(names) if at and word.text.islower()), len(names))
+        small = (at for at, word in enumerate(names) if at and word.text.islower() and word.plain not in SUFFIXES)
+        ends = next(small, len(names))
         name, note = between(names[:ends], reader.text), between(names[ends:], reader.text)
         yield Placed(f"{titles[0].text} {name}", 0), True
         yield Placed(f"{rest[0].text} {name}", 0, note=note), True

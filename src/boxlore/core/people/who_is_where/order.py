@@ -3,7 +3,9 @@
 from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from boxlore.core.people.who_is_where.small_words_table import BETWEEN_THEM
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
 
 _SIDE_RANK = {"left": -1, "": 0, "centre": 0, "right": 1}
 
@@ -71,6 +73,7 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
     for row in rows.values():
         _far_from_left(row)
         _behind_the_right(row)
+        _between_two(row)
         _beside(row)
         ordered = _ordered(row, turned_groups)
         at = 0
@@ -125,8 +128,9 @@ def _place_of(item: Item, size: int) -> int:
 
 def _far_from_left(row: Sequence[Item]) -> None:
     """Where all of a row are told to be on the right, nobody knows how far from the left they are; the words say it."""
-    if all(item.side == "right" for item in row):
-        for item in row:
+    on_the_right = [item for item in row if item.side == "right"]
+    if on_the_right and all(item.side == "right" or item.is_beside for item in row):
+        for item in on_the_right:
             item.position = -1
             item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.side_words))))
 
@@ -141,6 +145,15 @@ def _behind_the_right(row: Sequence[Item]) -> None:
     for item in row[last + 1 :]:
         if not item.side and not item.number and item.part != row[last].part:
             item.position = item.position or -1
+
+
+def _between_two(row: Sequence[Item]) -> None:
+    """Whoever stands between two who have no sides has no place that a number tells; the words say it."""
+    if {item.side for item in row} != {"", "centre"}:
+        return
+    for item in row:
+        if item.side and fold(item.side_words) in BETWEEN_THEM:
+            item.position = -1
 
 
 def _beside(row: Sequence[Item]) -> None:

@@ -137,6 +137,12 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     words, last = phrase.words, reader.items[-1]
     if _is_pronoun(words) and reader.joined != "with":
         return True  # `it must be her and Edna`
+    if last.is_several and all(word.kind == "unknown" for word in words):
+        last.person = noted(last.person, phrase.told)  # `one of the Pratt girls, not sure which`
+        return True
+    if last.joined == "and" and len(words) == 1 and words[0].plain in small_words.SAID_OF_SEVERAL:
+        last.person = noted(last.person, phrase.told, *phrase.notes)  # `Ella and Martha, twins`
+        return True
     if all(word.kind == "unsure" for word in words):
         last.person = noted(replace(last.person, unsure=True), *phrase.notes)  # `Aunt Flo, I think`
         return True
@@ -216,17 +222,17 @@ def _total(reader: Reader, phrase: _Phrase) -> bool:
 
 
 def _family(reader: Reader, phrase: _Phrase) -> bool:
-    """family = ["all"] "the" name "s" ":"          ; `All the Pells: Anna, Ruth`"""
-    family = family_of_several(phrase.words) if phrase.before == "colon" else ""
+    """family = ["all"] "the" name "s" ":" / name "family" ":"          ; `All the Pells: Anna`, `Rourke family: …`"""
+    family = family_of_several(phrase.words) if phrase.before == "colon" else None
     if family:
         reader.ahead.add_note(phrase.told)
-        reader.family_stays = family
-    return family != ""
+        reader.family_stays = family.family
+    return family is not None
 
 
 def _group(reader: Reader, phrase: _Phrase) -> bool:
     """group names (`groups`)          ; the names stand behind the group, a colon, a direction, or a comma"""
-    group = group_of(phrase.words, reader.text)
+    group = group_of(phrase.words)
     if not group or group.some:
         return False
     names = phrase.words[group.end :]

@@ -12,8 +12,8 @@ words, and count only before a colon or a direction.
 from boxlore.core.statements import fold
 
 _ROWS = """
-en | front | front row|bottom row|in front|in the front|in the front row|at the front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
-en | back | back row|rear row|last row|top row|at the back|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
+en | front | front row|bottom row|in front|in the front|in the front row|at the front|at front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
+en | back | back row|rear row|last row|top row|at the back|at back|at rear|at the rear|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
 en | middle | middle row|centre row|center row|in the middle row|middle
 en | seated | seated|sitting|seated row|sitting row|those seated
 en | standing | standing|standing row|those standing
@@ -26,7 +26,7 @@ en | clockwise | clockwise|clockwise from top left|clockwise from the top left|c
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|anticlockwise from the top
 en | left | leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
 en | right | rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
-en | centre | between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
+en | centre | in between|between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
 en | from_left | on left|from left|from the left|from l|in from the left|on the left|from left to right
 en | from_right | on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
@@ -83,7 +83,7 @@ fr | clockwise | dans le sens des aiguilles d'une montre|sens horaire|dans le se
 fr | counterclockwise | dans le sens inverse des aiguilles d'une montre|sens antihoraire
 fr | left | a gauche|tout a gauche|a l'extreme gauche|gauche|a sa gauche|a g
 fr | right | a droite|tout a droite|a l'extreme droite|droite|a sa droite|a d|a dr
-fr | centre | au milieu|au centre|milieu|centre|entre eux|au c
+fr | centre | entre les deux|au milieu|au centre|milieu|centre|entre eux|au c
 fr | from_left | a partir de la gauche|en partant de la gauche|depuis la gauche|de gauche
 fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
 fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
@@ -134,7 +134,7 @@ pt | standing | de pe|em pe
 pt | kneeling | de joelhos|ajoelhad*|agachad*
 pt | lying | deitad*
 pt | row | fila|fileira
-pt | ltr | da esquerda para a direita|da esq para a dir|a partir da esquerda|da esquerda
+pt | ltr | da esquerda para a direita|da esq para dir|esq para a dir|da e para a d|da esq|da esq para a dir|a partir da esquerda|da esquerda
 pt | rtl | da direita para a esquerda|a partir da direita|da direita
 pt | clockwise | no sentido dos ponteiros do relogio|no sentido horario
 pt | counterclockwise | no sentido anti-horario
@@ -441,7 +441,7 @@ from_end | to last|to the last|from last|from the last|from the end|from end|las
 """
 
 _PEOPLE = """
-one | intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
+one | gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
 one | cailin|buachaill|paiste|leanbh|sagart|fremmed|frammande|framling|vreemde|fremder|fremde|fremden|etranger|etrangere|forastero|forastera|forestiero|estranho|estranha|vooras|vieras|obcy|незнакомец|незнакомка|svesinieks|nepazistamais|cizinec|idegen
 one | one|other|usher|witness|captain|driver|officer|shopkeeper|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke|mokopuna|nanny|governess|housekeeper|lodger|boarder|coach|pal|mate|sweetheart
 one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd
@@ -458,7 +458,7 @@ one | mezczyzna|kobieta|chlopiec|dziewczynka|dziewczyna|dziecko|zolnierz|przyjac
 one | ferfi|fiu|lany|kislany|kisfiu|gyerek|gyermek|kisbaba|menyasszony|volegeny|plebanos|tanito|tanitono|szomszed|szomszedasszony|katona|holgy|stulka|strakur|drengur|prestur|nagranni|nagrannakona
 many | misses|messrs|mesdames|ptes|sgts|cpls|drs|revs|mmes|mlles|daughters|aunties|grandmas|grannies|grandpas|nieces|nephews|cousins|sons|aunts|uncles|nieces|nephews|tochter|sohne|schwestern|bruder|filles|fils|soeurs|freres|hijas|hijos|figlie|figli|filhas|filhos|dochters|zonen|dotre|sonner|dottrar|soner|tyttaret|pojat|tutred|pojad|дочери|сыновья|corki|synowie|dcery|synove
 many | ученики|ученицы|одноклассники|opilased|opilastega|klassikaaslased|uczniowie|uczniami|oppilaat|schuler|schulern|eleves|alumnos|leerlingen|elever|zaci|bridesmaids|ushers|pageboys|attendants|witnesses|officers|crew|staff|al|etc|etcetera|usw|jne|itd|atd|mfl|osv|ym|ecc|adults|grown-ups|ladies|gentlemen|pupils|students|teachers|workers|players|team|sailors|farmers|grown-ups|family|twins|children|parents|boys|girls|men|women|soldiers|brothers|sisters|grandparents|neighbours|neighbors|friends|people|couple|cousins|kids|babies|others|guests|family*|grandchildren
-many | zusjes|broertjes|gebroeders|gezusters|jongens|meisjes|broderna|systrarna|flickorna|pojkarna|brodrene|sostrene|сестры|братья|братьев|сестер|ребята|девочки|мальчики|bratia|kindern|jungen|buben|bambine|ragazze|ragazzi
+many | apprentices|workmates|colleagues|mates|chums|lodgers|primas|primos|tias|tios|barnen|lapset|twins|zusjes|broertjes|gebroeders|gezusters|jongens|meisjes|broderna|systrarna|flickorna|pojkarna|brodrene|sostrene|сестры|братья|братьев|сестер|ребята|девочки|мальчики|bratia|kindern|jungen|buben|bambine|ragazze|ragazzi
 many | veljekset|siskokset|sisarukset|pojat|tytot|vennad|oed|venda|poisid|poissi|tudrukud|tudrukut|chlopcy|dziewczynki|chlapci|meiteni|meitenes|zeni|fiuk|lanyok|testverek|systkini|brothers|misses
 many | hermanas|hermanos|sorelle|fratelli|irmas|irmaos|zussen|broers|sostre|brodre|systrar|broder|siskot|veljet|siostry|bracia|sestry|bratri|masas|brali|seserys|broliai|noverek|jumelles|mellizos|nonni|abuelos|avos|grands-parents|vanavanemad|isovanhemmat|besteforeldre|bedsteforaeldre|dziadkowie|prarodice|nagyszulok|seneliai|vecvecaki|seanthuismitheoiri
 many | familie|zwillinge|kinder|eltern|manner|frauen|geschwister|grosseltern|nachbarn|freunde|leute|pere|perekond|kaksikud|lapsed|vanemad|famille|jumeaux|enfants|parents|familia|gemelos|ninos|padres|famiglia|gemelli|bambini|genitori|gemeos|pais|gezin|tweeling|kinderen|ouders|tvillinger|tvillingene|tvillingerne|tvillingarna|tviburarnir|born|foraeldre|barna|foreldre|familj|tvillingar|foraldrar|perhe|kaksoset|lapset|vanhemmat|семья|близнецы|дети|родители|rodzina|blizniaki|dzieci|rodzice|gimene|dvini|berni|vecaki|seima|dvyniai|vaikai|tevai|rodina|dvojcata|deti|rodice|gyerekek|lanyok|fiuk|csalad|ikrek|szomszedok|baratok|szulok|testverek|systkini|tviburar|tviburarnir|foreldrar|bornin|fjolskyldan|fjolskylda
@@ -520,7 +520,7 @@ HOLDING = frozenset(phrase for kind, phrases in _rows(_BETWEEN) if kind == "held
 FAMILY = frozenset(
     "brautpaar haapari pruutpaar brudpar brudepar bruidspaar maries novios sposi noivos молодые молодожены novomanzele jaunavedziai "
     "eheleute ehepaar gebruder gebroeders echtpaar panstwo abielupaar pariskunta epoux matrimonio sposi casal aegteparret ekteparet "
-    "makarna супруги manzele familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina csalad fjolskylda fjolskyldan".split()
+    "makarna perhe suku perekonnad супруги manzele familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina csalad fjolskylda fjolskyldan".split()
 )
 """`family`, before or behind its name."""
 

@@ -15,7 +15,7 @@ from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.phrases import end_item
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.small_words_table import EVERYONE, OF_ONE, POSTPOSITIONS
-from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
+from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, Element
 from boxlore.core.people.who_is_where.written_out import Placed
 
 COLON = Element("colon", ":", 0, 0)
@@ -42,6 +42,10 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     told_before = told_before and (bool(reader.words) or reader.previous != "colon")  # `Group of three: back Anna`
     apart = not reader.words and (only_leads or reader.previous in ("comma", "and"))
     opens_anew = apart and bool(further) and begins_person(further)
+    if told_before and _stands_behind_her(reader, further):
+        end_item(reader)
+        place_behind(reader, element, of_all=False)
+        return
     if reader.behind is None:
         reader.behind = told_before and following != "colon" and not opens_anew
     elif following == "colon":
@@ -54,6 +58,14 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _stands_behind_her(reader: Reader, further: Sequence[Element]) -> bool:
+    """Whether a place is of the words before it, though those of its part stand before the words: nothing is told
+    behind it that it could be of (`Standing are Juhan and Karl, with Mari seated between them`)."""
+    ends = next((element.kind for element in further if element.kind not in PLACES), "")
+    touches = bool(reader.words) or (reader.previous in PLACES and not reader.place_since)
+    return reader.behind is False and touches and ends in ("", "comma", "end", "and")
 
 
 _ROW_NOUNS = frozenset(phrase for kind, phrase in table.PLACE_PHRASES if kind == "row")
@@ -98,7 +110,7 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
     if element.kind in ROW_KINDS:
         joined = True
         for earlier in reversed(reader.items[reader.part_begins :]):
-            if earlier.has_place or (earlier is not item and earlier.side):
+            if earlier.has_place or (earlier is not item and (earlier.side or earlier.position or earlier.from_right)):
                 break
             if not (earlier is item or item.joined in ("and", "too") or everyone):
                 _ask_whether_too(earlier, item, element)
@@ -118,12 +130,19 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
         item.side, item.side_words = element.kind, element.text
 
 
-def _ask_whether_too(earlier: Item, item: Item, element: Element) -> None:
-    """`Dot, Flo in front`: it may be told of both; but not in `me on Nan's knee, Pop behind`."""
+def _ask_whether_too(earlier: Item, item: Item, element: Element, *, notes: bool = False) -> None:
+    """`Dot, Flo in front`: it may be told of both; but not, without `notes`, in `me on Nan's knee, Pop behind`."""
     person = earlier.person
-    if not person.note and not person.asks and person.words:
+    if (notes or not person.note) and not person.asks and person.words:
         asks = f"Does “{element.text}” tell where “{person.words}” is too, or “{item.person.words}” alone?"
         earlier.person = replace(person, asks=asks)
+
+
+def ask_of_joined(reader: Reader, element: Element) -> None:
+    """`Sid and Roy (behind)`: a row in brackets may be told of both who are joined."""
+    pair = reader.items[-2:]
+    if len(pair) == 2 and pair[1].joined == "and" and element.kind in ROW_KINDS and not pair[0].has_place:
+        _ask_whether_too(pair[0], pair[1], element, notes=True)
 
 
 def _direct(reader: Reader, item: Item, direction: str) -> None:
@@ -145,6 +164,8 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
     elif element.kind in table.SIDES:
         reader.ahead.side, reader.ahead.side_words = element.kind, element.text
         reader.side_stays = element.kind if following == "colon" else ""
+        if element.kind == "centre" and following == "colon" and reader.row in ("front", "back"):
+            reader.row, reader.ahead.side, reader.side_stays = "middle", "", ""  # `Rear: …; centre: …; front: …`
     else:
         reader.row, reader.side_stays = element.kind, ""
         reader.row_heads = following in ("colon", "dash", *table.DIRECTIONS) or not _ROW_NOUNS.isdisjoint(

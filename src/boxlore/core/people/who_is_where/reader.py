@@ -56,7 +56,7 @@ from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
-from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
+from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_is_where.shared_family_name import share_family
@@ -428,6 +428,7 @@ def _note(reader: Reader, element: Element) -> None:
         for place in places:
             says_all = len(inside) < len(element.inside)
             place_behind(reader, place, of_all=says_all, everyone=says_all)
+            ask_of_joined(reader, place)
         return
     if [piece.kind for piece in inside] == ["ordinal"] and any(item.position > 0 for item in reader.items):
         end_item(reader)  # `Anna (second from left) and Ruth (fourth)`

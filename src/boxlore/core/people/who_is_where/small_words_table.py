@@ -190,18 +190,21 @@ WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".spl
 SIDE_OF = frozenset("of von от van om od".split())
 """Words behind a side, before whoever stands there: `to the left of Nora`, `rechts von Oma`, `справа от мамы`."""
 
-HIDDEN = frozenset(
-    "hidden obscured obliterated illegible unreadable unrecognisable unrecognizable blurred smudged scratched torn invisible concealed "
-    "masked covered faded out off indistinct unclear verdeckt verdeckter verdeckte verborgen unleserlich unkenntlich unsichtbar verwischt "
-    "abgeschnitten varjatud varjus loetamatu nahtamatu kaetud peidus ebaselge cache cachee caches masque masquee illisible efface effacee flou "
-    "invisible tapado tapada tapados oculto oculta ocultos ilegible borroso borrosa borrado escondido escondida ilegivel encoberto encoberta "
-    "nascosto nascosta coperto coperta illeggibile onleesbaar verscholen bedekt onzichtbaar onherkenbaar skjult ulaeselig uleselig daekket "
-    "tildekket skymd dold olaslig skymda dolda peitossa piilossa epaselva nakymattomissa закрыт закрыта скрыт скрыта заслонен заслонена "
-    "неразборчиво стерто спрятан zasloniety zaslonieta ukryty ukryta niewidoczny niewidoczna nieczytelne nieczytelny zamazany aizsegts "
-    "aizsegta nesalasams uzdengtas uzdengta neiskaitoma zakryty zakryta necitelne necitelny skryty takarasban olvashatatlan takarva hulinn "
-    "hulin olaesilegt bhfolach huna".split()
+HIDDEN = tuple(
+    "hidden obscured obliterated illegib unreadab unrecogni blurr smudge scratched torn invisib conceal masked covered faded cut-off "
+    "indistinct unclear unseen verdeck verborgen unleserlich unkenntlich unsichtbar verwischt verschwommen abgeschnitten erkennbar sichtbar lesbar "
+    "varja varjus loetamatu nahtamatu nahtav loetav kaetud peidus ebaselge hagune cache masque illisib effac flou invisibl visible lisible "
+    "tapad ocult ilegib borros borrad escondid ilegiv encobert tremid nascost copert illeggibil sfocat visibile leggibile onleesba "
+    "verscholen bedekt onzichtba onherkenba onscherp zichtbaar leesbaar skjult ulaeselig uleselig daekket tildekket utydelig synlig skymd skymt dold "
+    "olaslig otydlig suddig peitossa piilossa epaselv nakymattom nakyvissa sumea закрыт скрыт заслон неразборчив стерт спрятан размыт виден видно "
+    "zasloniet ukryt niewidoczn nieczyteln zamazan nierozpoznawaln aizsegt nesalasam neredzam uzdengt neiskaitom nematom zakryt necitel skryt "
+    "rozmazan takar olvashatatlan hulinn olaesileg bhfolach huna".split()
 )
-"""Words that say of somebody in a row that she cannot be seen, or her name not be read: `T. Cole, (obscured), N. Cole`."""
+"""Beginnings of words that say of somebody in a row that she cannot be seen, or her name not be read: `T. Cole,
+(obscured), N. Cole`."""
+
+NEGATIONS = frozenset("not out off nicht ei pas no non nao niet ikke inte не nie ne nem ekki behind away".split())
+"""Small words beside them: `nicht erkennbar`, `scratched out`."""
 
 FACES = frozenset(
     "face head name person figure gesicht kopf name nagu pea nimi visage tete nom cara rostro nombre rosto nome viso volto naam gezicht hoofd "
@@ -218,9 +221,26 @@ PARTLY = frozenset(
 
 SEVERAL_BEHIND_A_FORM = frozenset(
     "vennad oed venda poisid poissi tudrukud tudrukut tutred pojad lapsed last veljekset siskokset sisarukset pojat tytot "
-    "lapset kaksoset kaksikud".split()
+    "lapset kaksoset kaksikud perhe perekond pere seima gimene rodina семья".split()
 )
 """Estonian and Finnish words of several, before which a family name stands in the genitive: `Virtasen veljekset`."""
+
+SAID_OF_SEVERAL = frozenset(
+    "twins sisters brothers cousins siblings zwillinge geschwister schwestern bruder kaksikud oed vennad jumeaux jumelles soeurs freres "
+    "gemelos gemelas hermanas hermanos gemelli gemelle sorelle fratelli gemeos gemeas irmas irmaos tweeling zussen broers tvillinger "
+    "sostre brodre tvillingar systrar broder kaksoset siskokset veljekset близнецы сестры братья blizniaki bliznieta siostry bracia".split()
+)
+"""Words that, behind a comma and two who are joined, say what these are."""
+
+KIN_BEHIND_WHOSE = frozenset("ode vend tutar poeg mees naine abikaasa ema isa".split())
+"""Estonian words of kin, before which it is told whose by a name that may stand in the same form: `Salme õde Hilda`."""
+
+BETWEEN_THEM = frozenset(
+    "between them|between the two|between the two of them|in between|dazwischen|nende vahel|vahel|entre eux|entre les deux|entre ellos|"
+    "tra loro|fra loro|entre eles|daartussen|imellem|mellom dem|mellan dem|valissa|между ними|miedzy nimi|mezi nimi|kozottuk|"
+    "a milli theirra".split("|")
+)
+"""Those of the words for the middle that say it of two who are told."""
 
 BEFORE_WHOM = frozenset(
     "behind|standing behind|in front|sitting in front|hinter|vor|derriere|devant|detras de|detras|delante de|delante|dietro|dietro a|davanti a|davanti|atras de|"

@@ -49,17 +49,25 @@ def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
 def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     """Whoever is named only in what is noted of somebody: each asks, and nobody is made of them."""
     too: list[Placed] = []
+    told_too = {token.plain for item in items if item.is_name for token in tokens_of(item.person.words)}
     for item in items:
-        told, note = item.person.words, item.person.note
+        told, note = item.person.words, _without_places(item)
         if not ((item.person.is_person or item.is_several) and told):
             continue
         of_whom = f"where “{note}” is told of {told}?"
         where = f"in the picture too, {of_whom}"
-        too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in _names_in(note, known)]
+        names = [name for name in _names_in(note, known) if fold(name) not in told_too]
+        too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
         too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
         if any(token.text in _ME for token in tokens_of(note)):
             too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
     return too
+
+
+def _without_places(item: Item) -> str:
+    """What is noted of somebody, without the words of a place: `Far right`, of Danish a father."""
+    parts = item.person.note.split(", ")
+    return ", ".join(part for part in parts if part not in (item.side_words, item.right_words))
 
 
 _LEAD_TO_A_PLACE = frozenset("im am auf in on at by near under outside inside dans sur nel nella op на за przy".split())
@@ -86,7 +94,7 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     first = tokens[0] if tokens else None
     if first is None or _NO_SIGN_OF_NAMES.search(words) or (len(tokens) == 1 and words in _LETTERS):
         return f"Is “{words}” someone in the picture?"
-    if len(tokens) == 1 and (name := _name_of_form(first, known)):
+    if len(tokens) == 1 and (name := name_of_form(first, known)):
         return f"Is “{words}” {name}?"
     if not shouted and 1 < len(words) < 5 and words.isalpha() and words.isupper():  # `RAF`
         return f"Is “{words}” someone in the picture?"
@@ -222,7 +230,7 @@ def _may_be_told(token: Token, known: KnownNames) -> bool:
         return False
     if token.plain in small_words.TIMES_OF_THE_YEAR or token.plain in small_words.NAMES_OF_ANIMALS:
         return False
-    return is_given_somewhere(token, known) or token.plain in KIN_WORDS or bool(_name_of_form(token, known))
+    return is_given_somewhere(token, known) or token.plain in KIN_WORDS or bool(name_of_form(token, known))
 
 
 _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
@@ -241,13 +249,13 @@ _NO_COMPANY = (
 """Words before a name that tell whose kin somebody is, where, or what for; nobody is in the picture by them."""
 
 
-def _name_of_form(token: Token, known: KnownNames) -> str:
+def name_of_form(token: Token, known: KnownNames, *, shortest: int = _SHORTEST_FORM) -> str:
     """The given name of which a word is a form, where it is one of one name alone, or of the family's: `Kaarlon`."""
     plain = token.plain
     if token.text.endswith(("ą", "ę")):  # Polish and Lithuanian forms, which folded are the name
         stem = plain[:-1]
         return token.text[:-1] + ("e" if f"{stem}e" in CALLED and f"{stem}a" not in CALLED else "a")
-    if token.is_given or known.is_given(plain) or known.is_family(plain) or len(plain) < _SHORTEST_FORM:
+    if token.is_given or known.is_given(plain) or known.is_family(plain) or len(plain) < shortest:
         return ""
     if "а" <= plain[0] <= "я" and plain.endswith(("ов", "ев")) and token.text[0].isupper():
         return ""  # `Иванов` is a family name, and `Иван` of many Ivans

@@ -104,6 +104,8 @@ def _words(text: str) -> list[Word]:
             continue
         if _ABBREVIATED.fullmatch(word) and _is_phrase(word):
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
+        elif _shortens_a_place(word, text[end:]):
+            words.append((word, start, end))
         elif word.endswith(".") and len(word) > 2 and not (_keeps_its_point(word) or _leads_a_name(text, words, match)):
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
         elif (elided := _ELIDED.fullmatch(word)) and _is_elided_from(elided[2]):
@@ -151,6 +153,14 @@ def _keeps_its_point(word: str) -> bool:
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
     shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN
     return shortens or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
+
+
+_GOES_ON = re.compile(r" ?[:;,)]| [^\W\dA-ZА-Я_]")
+
+
+def _shortens_a_place(word: str, behind: str) -> bool:
+    """Whether a point shortens a word of a place, and the sentence goes on: `esq. para a dir.: …`."""
+    return word.endswith(".") and fold(word[:-1]) in _SHORT_WORDS and _GOES_ON.match(behind) is not None
 
 
 def _leads_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
@@ -230,6 +240,9 @@ def _phrases() -> dict[str, list[tuple[tuple[str, ...], str]]]:
 
 _BY_START = _phrases()
 _WHOLE = frozenset(" ".join(words) for rows in _BY_START.values() for words, _ in rows)
+_SHORT_WORDS = frozenset("esq dir izq izda der dcha dr fr vas oik sin sx dx".split())
+"""Words of places that are shortened with a point."""
+
 ROW_NAMES = {1: "front", 2: "second", 3: "third", 4: "fourth", 5: "fifth"}
 """Rows that are counted, from the front; any further one is the back row."""
 
@@ -297,7 +310,9 @@ def phrases_of(first: str) -> tuple[tuple[tuple[str, ...], str], ...]:
 
 
 def _same(word: str, wanted: str) -> bool:
-    return word.startswith(wanted[:-1]) if wanted.endswith("*") else word == wanted
+    if wanted.endswith("*"):
+        return word.startswith(wanted[:-1]) and not word.endswith("'s")  # `Pat's`, no fifth of Czech
+    return word == wanted
 
 
 def _bracketed(elements: list[Element], text: str) -> list[Element]:
@@ -419,10 +434,11 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
         return replace(first, kind=from_end[0]), from_end[1]
     if kinds[:2] in (["ordinal", "row"], ["number", "row"], ["row", "number"], ["row", "ordinal"]):
         return replace(first, kind=ROW_NAMES.get(number, "back")), 2
-    if kinds[1:2] == ["row"] and first.kind == "word":
-        for row, stems in table.ROW_ADJECTIVES:
-            if first.plain.startswith(stems):
-                return replace(first, kind=row), 2
+    for adjective, noun in ((0, 1), (1, 0)):  # `top row`, `rząd górny`
+        if sorted(kinds[:2]) == ["row", "word"] and kinds[noun] == "row":
+            for row, stems in table.ROW_ADJECTIVES:
+                if elements[adjective].plain.startswith(stems) and not (adjective and elements[1].is_large):
+                    return replace(first, kind=row), 2
     for count, side in ((0, 1), (1, 0)):
         if len(kinds) > 1 and (kinds[count] == "ordinal" or (kinds[count] == "number" and side)):
             phrase = elements[side].phrase

@@ -11,7 +11,7 @@ before (`Mick, partly hidden, Joe`; `Jules, visage caché`) both can be meant, a
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS, FACES, HIDDEN, PARTLY
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS, FACES, HIDDEN, NEGATIONS, PARTLY
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _MARKS = ("comma", "end", "colon", "dash")
@@ -42,13 +42,14 @@ def _end(elements: Sequence[Element], at: int) -> int:
 
 
 def _tells_of_hiding(told: Sequence[Element]) -> bool:
-    hides = any(piece.plain in HIDDEN for piece in told)
+    hides = any(piece.plain.startswith(HIDDEN) for piece in told if piece.kind == "word")
     return hides and all(_may_tell(piece) for piece in told)
 
 
 def _may_tell(piece: Element) -> bool:
     plain = piece.plain
-    return plain in HIDDEN or plain in FACES or plain in PARTLY or plain in ARTICLES or plain in CARDINALS
+    tells_more = plain in FACES or plain in PARTLY or plain in ARTICLES or plain in CARDINALS or plain in NEGATIONS
+    return (plain.startswith(HIDDEN) and piece.kind == "word") or tells_more or piece.kind == "verb"
 
 
 def _unseen(told: Sequence[Element], *, behind: bool) -> Iterator[Element]:

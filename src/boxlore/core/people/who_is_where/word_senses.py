@@ -22,6 +22,7 @@ from boxlore.core.people.who_is_where.item_words import (
     is_of_several,
     share_kin,
     stands_for_me,
+    without_leads,
 )
 from boxlore.core.people.who_is_where.kin_words import ME, is_oblique_kin, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
@@ -118,6 +119,8 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     if element.kind not in (*ROW_KINDS, *table.SIDES):
         return ""
     first = further[0]
+    if element.plain == "right" and first.kind in ROW_KINDS and first.phrase.split()[0] in ("at", "in", "behind"):
+        return "of"  # `right at the front`
     if element.kind in ROW_KINDS and _is_family_name(reader, element) and first.kind != "colon":
         return "word"
     if element.kind in table.SIDES and len(element.plain) == 1 and element.text.endswith("."):
@@ -163,7 +166,8 @@ def _of_kin(reader: Reader, element: Element, further: Sequence[Element]) -> str
     """Small words that are `my` of one language, and words of kin that are `are` of another (`son`)."""
     if not further:
         return ""
-    if element.kind in ("and", "with", "verb") and not reader.words and is_my(element) and relation(further[0]):
+    is_somebody = bool(relation(further[0])) or table.NOUNS.get(further[0].plain) == "one"
+    if element.kind in ("and", "with", "verb") and not reader.words and is_my(element) and is_somebody:
         return "my"
     is_kin = element.kind == "verb" and relation(element) and further[0].is_large
     return "kin" if is_kin and not describes_somebody(reader) else ""
@@ -212,7 +216,7 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
         return "word"  # `me as a baby`
     doubtful = doubtful and not (len(reader.words) == 1 and reader.words[0].kind == "me" and not reader.notes)
-    several = len(further) > 1 and is_my(further[0]) and _is_of_many(further[1])
+    several = len(further) > 1 and (is_my(further[0]) or further[0].plain in ARTICLES) and _is_of_many(further[1])
     sure = not doubtful or several or ((reader.words or reader.previous in PLACES) and begins_person(further))
     return "and" if joins and sure else "word"
 
@@ -372,7 +376,8 @@ def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
 
 def describes_somebody(reader: Reader) -> bool:
     """Whether what was told last describes somebody whom a name may follow: `the girl in front`."""
-    words = reader.words[1:] if reader.words[1:] and reader.words[0].kind == "unsure" else reader.words
+    words = without_leads(reader.words) if reader.words else reader.words
+    words = words[1:] if words[1:] and words[0].kind == "unsure" else words
     if words:
         return is_description(words) or is_of_several(words)
     return describes_last(reader)
