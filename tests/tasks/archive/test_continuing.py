@@ -6,7 +6,7 @@ bagit (PyPI); a finding aid's maintenance is EAD3 1.1.1 (Society of American Arc
 
 import csv
 import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
@@ -251,6 +251,22 @@ def test_a_scan_that_is_mended_replaces_the_one_before(mine: Collection, tmp_pat
     assert ("replace", "corrected", "scans/TRA-0001_f.jpg", "") in why(tmp_path / "2", "closed")
 
 
+@pytest.mark.parametrize("damage", [lambda data: data + b"\n", lambda data: data[:200], lambda data: b""])
+def test_a_scan_that_was_damaged_here_is_kept_at_the_archive(
+    mine: Collection, tmp_path: Path, damage: Callable[[bytes], bytes]
+) -> None:
+    hand_over(mine, tmp_path / "1")
+    item = find_item(mine, "TRA-0001")
+    path = mine.folder / record_of(mine, item.id).scans[0].path
+    path.write_bytes(damage(path.read_bytes()))
+    Teller(mine).tell(item, "story", "Told since.", Telling(audience="anyone"))
+    made = hand_over(mine, tmp_path / "2", tmp_path / "1")
+    assert any("It is left out" in found.message for found in made.findings)
+    for part in ("open", "closed"):
+        assert not any(row[2].startswith("scans/") for row in why(tmp_path / "2", part))
+        assert "TRA-0001_f.jpg" in kept(tmp_path / "2", part)
+
+
 def test_a_recording_goes_once_and_one_that_is_gone_is_withdrawn(mine: Collection, tmp_path: Path) -> None:
     papers = mine.folder / "papers"
     papers.mkdir(exist_ok=True)
@@ -363,6 +379,9 @@ def test_a_consent_taken_back_and_what_the_family_keeps_are_reasons(mine: Collec
         ("closed", "scans/TRA-0002_b.jpg"), ("closed", "scans/TRA-0002_f.jpg"),
     }  # fmt: skip
     assert {row[1] for row in why(tmp_path / "2", "closed") if row[0] == "delete"} == {"kept"}
+    changed = table(tmp_path / "2" / "open" / "data" / "metadata" / "changes.csv")
+    said = {row["Number"]: row["Why"] for row in changed}
+    assert said["TRA-0003"].startswith("consent taken back") and said["TRA-0001"] == "consent taken back"
 
 
 def test_what_a_merged_entry_tells_goes_with_the_items_that_are_chosen(mine: Collection, tmp_path: Path) -> None:

@@ -32,7 +32,7 @@ COPIES_LISTED = f"copies/{CONTENTS}"
 def count_items(making: Making) -> None:
     """One pass over all: what there is, which scans go, how each item stands against an earlier transfer."""
     chosen = _choose(making, making.earlier) if making.earlier else set()
-    withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen.to.is_public)
+    withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen)
     changes: list[list[str]] = []
     seen: set[str] = set()
     with making.open(STATE, "what this part says of each item, for a later update") as out:
@@ -43,7 +43,7 @@ def count_items(making: Making) -> None:
             row = state_row(record, making.facts)
             out.writelines(as_csv([row]))
             withdrawing.compare(record.number, record.id, row[-1].split())
-            _note_change(making, row, changes)
+            _note_change(making, row, changes, withdrawing.reasons(record.number))
             making.holding.add(record)
             making.people |= {shown.person for shown in record.people if shown.person}
         people = None if making.is_whole else making.people
@@ -52,7 +52,7 @@ def count_items(making: Making) -> None:
         out.writelines(as_csv([rest]))
         withdrawing.compare("", rest[1], rest[-1].split())
         if making.earlier and rest[1] in making.earlier.items:  # an older version did not note it
-            _note_change(making, rest, changes)
+            _note_change(making, rest, changes, [])
     making.findings += making.handed_scans.findings if making.handed_scans else []
     making.items = [ident for ident in making.items if ident in seen]
     copies: set[str] = set()
@@ -84,11 +84,11 @@ def _taken(making: Making, record: Record) -> Record:
     return making.handed_scans.take(record)
 
 
-def _note_change(making: Making, row: list[str], changes: list[list[str]]) -> None:
+def _note_change(making: Making, row: list[str], changes: list[list[str]], withdrawn: list[str]) -> None:
     if making.earlier:
         what, fields = making.earlier.changed(row)
         if what != "same":
-            changes.append(change_row(making.collection, row, what, fields, making.earlier.time))
+            changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier.time))
 
 
 def _copies_anew(making: Making, record: Record, chosen: set[str]) -> bool:
@@ -99,7 +99,8 @@ def _copies_anew(making: Making, record: Record, chosen: set[str]) -> bool:
 def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
     """Let the archive keep what it has of recordings, papers and copies and would not get now, since it takes no more
     of them or other items are chosen, as long as it may have it: sound and papers as the keeper has them, and those of
-    `copies` (names without what tells the format). The list of copies stays only where all of them do.
+    `copies` (names without what tells the format). The list of copies stays only where all of them do. Of a scan whose
+    file here was damaged, its own is the good one.
     """
     has_sound = making.is_whole and making.archive.wants("recordings")
     held = [path for path in earlier.files if path.startswith("copies/") and path != COPIES_LISTED]
@@ -110,6 +111,7 @@ def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
         own = making.collection.folder / path
         if path.startswith(("recordings/", "papers/")) and own.is_file() and earlier.holds(path, sha256_of(own)):
             stay.append(path)
+    stay += [path for path in (making.handed_scans.damaged if making.handed_scans else ()) if path in earlier.files]
     making.kept |= {path: earlier.files[path].sha256 for path in stay}
 
 

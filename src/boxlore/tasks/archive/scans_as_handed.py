@@ -23,6 +23,7 @@ from itertools import count
 from pathlib import Path
 from typing import BinaryIO
 
+from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.errors import ByteFault, CouldNot
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding
@@ -94,6 +95,8 @@ class HandedScans:
     cleaned: dict[str, Cleaned] = field(default_factory=dict)
     changed: dict[str, Changed] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
+    damaged: set[str] = field(default_factory=set)
+    """Paths in the part of scans that are left out only since their files are not as they were at their intake."""
     _files: dict[str, Staged | _Later | None] = field(default_factory=dict)
     """None for one that is not there."""
     _left_out: set[str] = field(default_factory=set)
@@ -144,6 +147,7 @@ class HandedScans:
         except _UnreadableScan as error:
             words = f"The scan {scan.path} of {record.number} cannot be read and is left out: {error.why}"
             self._leave_out(scan, make_finding("scan.unreadable", Severity.ERROR, words, FIXITY))
+            self.damaged |= set() if is_struck else {packed_path(record, scan)}
             return
         except _Uncleanable as error:
             self._say_uncleaned(record, scan, error, is_struck)
@@ -151,6 +155,7 @@ class HandedScans:
         if scan.sha256 and digest != scan.sha256 and not self.take_changed:
             words = "It is left out; --changed-scans hands it over as it is now."
             self._leave_out(scan, changed_finding(scan, record.number, words))
+            self.damaged |= set() if is_struck else {packed_path(record, scan)}
         elif scan.sha256 and digest != scan.sha256:
             if not isinstance(self._files[scan.id], _Later):
                 self.findings.append(changed_finding(scan, record.number, "It is handed over as it is now."))
@@ -170,6 +175,7 @@ class HandedScans:
         """Leave out a scan that cannot be taken apart: since it was changed, or of a kind of which nothing is known."""
         if scan.sha256 and error.sha256 != scan.sha256:
             self._leave_out(scan, changed_finding(scan, record.number, "It is left out."))
+            self.damaged |= set() if is_struck else {packed_path(record, scan)}
             return
         words = f"The scan {scan.path} of {record.number} is left out of the {self._part} part: {error.fault}"
         why = "Words were struck out of what it says" if is_struck else "It may hold more than its picture"

@@ -94,7 +94,7 @@ def _info(bag: PlannedBag, planned: Sequence[PlannedBag]) -> dict[str, str]:
     part += f", update of {making.earlier.time[:10]}" if making.earlier else ""
     revised = making.earlier.revised if making.earlier else ()
     return {
-        "Source-Organization": making.seen.holder or settings.title,
+        "Source-Organization": making.seen.holder or making.facts.family,
         "Contact-Name": making.seen.holder,
         "External-Identifier": bag.identifier,
         "External-Description": f"{settings.title}: photographs with what was told of them ({part})",

@@ -244,14 +244,17 @@ _NAMES_FOLLOW = re.compile(": | (?:from|by) ")
 """What parts the kind of an act from the words, the person or the file that it was done with."""
 
 
-def change_row(collection: Collection, row: list[str], what: str, fields: list[str], since: str) -> list[str]:
-    """One line of `changes.csv`. The why names what was done, never the words told; of all that belongs to no item, it
-    only says what that is."""
+def change_row(
+    collection: Collection, row: list[str], what: str, fields: list[str], withdrawn: list[str], since: str
+) -> list[str]:
+    """One line of `changes.csv`. The why names why words of it are `withdrawn` and what was done, never the words told;
+    of all that belongs to no item, it only says what that is."""
     if not row[0]:
         return ["", f"{URN}{row[1]}", what, REST, ""]
     acts = collection.store.acts_about(row[1], since) if what == "changed" else []
-    kinds = dict.fromkeys(_NAMES_FOLLOW.split(act)[0][:60] for act in acts)
-    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(kinds)]
+    kinds = dict.fromkeys((*withdrawn, *(_NAMES_FOLLOW.split(act)[0][:60] for act in acts)))
+    why = "; ".join(kinds) or ("of a person, a place or an event in it" if what == "changed" else "")
+    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), why]
 
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:

@@ -16,13 +16,15 @@ from collections.abc import Collection as Sized
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cached_property
 from pathlib import Path
 
 from boxlore.core.records.marks import looks_like_number
+from boxlore.store.values import Struck
 from boxlore.tasks.archive.name_answers import took_consent_back
 from boxlore.tasks.archive.transfer_updates import DESCRIBING, URN, Earlier, table_of
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import keepers_alone, record_of
+from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, record_of
 
 TABLE = "metadata/withdraw.csv"
 HEADING = ("What to do", "Reason", "File", "SHA-256", "Transfer", "Number", "Identifier", "Field")
@@ -43,13 +45,13 @@ _DELETE, _REPLACE = "delete", "replace"
 _WORST_FIRST = (Reason.STRUCK, Reason.CONSENT, Reason.KEPT, Reason.CLOSED)
 
 
-@dataclass(slots=True)
+@dataclass
 class Withdrawing:
     """Gathers, while an update is counted, what of the earlier part no longer holds."""
 
     collection: Collection
     earlier: Earlier
-    is_public: bool
+    seen: AudienceView
     lacking: dict[str, list[str]] = field(default_factory=dict)
     """Number of an item, '' for all else -> ids of the statements that were told of it and are not in this part now."""
 
@@ -62,7 +64,7 @@ class Withdrawing:
     def rows(self, seen: Sized[str], files: Mapping[str, str]) -> list[Sequence[str]]:
         """Every row below the heading. `seen` are the items of this part now, `files` the SHA-256 of every file that
         it comes to with the earlier ones, by path."""
-        tombs = {struck.statement: struck for struck in self.collection.store.tombstones()}
+        tombs = self._tombs
         hidden = keepers_alone(self.collection)
         rows: list[Sequence[str]] = []
         for ident, item in self.earlier.items.items():
@@ -73,13 +75,29 @@ class Withdrawing:
         for number, names in self.lacking.items():
             for name in names:
                 struck = tombs.get(name)
-                hidden_now = self._hidden(self.collection.store.item_by_number(number)) if name in in_force else None
-                reason = Reason.STRUCK if struck else hidden_now or Reason.CORRECTED
+                reason = self._of_statement(name, number, in_force)
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
                 shown = struck.field if struck and struck.subject not in hidden else in_force.get(name, "")
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
         rows += self._files(files)
         return [*self._descriptions(rows), *rows] if rows else []
+
+    def reasons(self, number: str) -> list[str]:
+        """Why words of an item are no longer in this part, each reason once, corrections left out."""
+        names = self.lacking.get(number, [])
+        in_force = self.collection.store.still_in_force(names) if names else {}
+        reasons = dict.fromkeys(self._of_statement(name, number, in_force) for name in names)
+        return [reason for reason in reasons if reason is not Reason.CORRECTED]
+
+    def _of_statement(self, name: str, number: str, in_force: Mapping[str, str]) -> Reason:
+        """Why a statement of an item ('' for one of no item) is no longer in this part."""
+        if name in self._tombs:
+            return Reason.STRUCK
+        return self._hidden(self.collection.store.item_by_number(number)) if name in in_force else Reason.CORRECTED
+
+    @cached_property
+    def _tombs(self) -> Mapping[str, Struck]:
+        return {struck.statement: struck for struck in self.collection.store.tombstones()}
 
     def _of_item(self, ident: str, struck: Sized[str]) -> Reason:
         """Why an item is no longer in this part."""
@@ -89,10 +107,10 @@ class Withdrawing:
 
     def _hidden(self, ident: str | None) -> Reason:
         """Why what the collection still has, of this item or of none, is no longer in this part."""
-        if not self.is_public:
+        if not self.seen.to.is_public:
             return Reason.KEPT
-        shown = record_of(self.collection, ident).people if ident else ()
-        took_back = any(took_consent_back(self.collection, each.person) for each in shown if each.person)
+        namings = self.seen.recipient.namings(record_of(self.collection, ident)) if ident else ()
+        took_back = any(took_consent_back(self.collection, person) for naming in namings for person in naming.people)
         return Reason.CONSENT if took_back else Reason.CLOSED
 
     def _files(self, files: Mapping[str, str]) -> Iterator[Sequence[str]]:
@@ -108,7 +126,9 @@ class Withdrawing:
         store = self.collection.store
         number = path.rpartition("/")[2].partition("_")[0]
         item = store.item_by_number(number) if looks_like_number(number) else None
-        is_here = self.is_public and (item is not None or not looks_like_number(number))
+        if path.startswith("copies/") and any(name in self._tombs for name in self.lacking.get(number, ())):
+            return Reason.STRUCK  # its caption held them
+        is_here = self.seen.to.is_public and (item is not None or not looks_like_number(number))
         return self._hidden(item) if is_here or store.scan_by_sha256(sha256) else Reason.WITHDRAWN
 
     def _descriptions(self, rows: Sequence[Sequence[str]]) -> Iterator[Sequence[str]]:
