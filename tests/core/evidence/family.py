@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from boxlore.core.dates import phrases
-from boxlore.core.dates.calendars import from_number
 from boxlore.core.evidence.claims import of_item
+from boxlore.core.evidence.even_years import first_day, last_day
 from boxlore.core.evidence.gathering import all_clues
 from boxlore.core.evidence.lives import ToldOfPerson
 from boxlore.core.evidence.working_out import WorkedOut
@@ -71,7 +71,8 @@ def worked_out(
 
 def days(worked: WorkedOut, day: str) -> str:
     """`1921-03-01 1926-12-31`, with a dash for no bound."""
-    return " ".join("-" if number is None else str(from_number(number)) for number in worked.bounds(day))
+    bounds = zip(worked.bounds(day), (first_day, last_day), strict=True)
+    return " ".join("-" if number is None else str(meant(number)) for number, meant in bounds)
 
 
 def days_of(worked: WorkedOut, ident: str) -> str:

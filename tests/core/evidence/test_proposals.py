@@ -1,13 +1,13 @@
 """What was worked out, as EDTF (level 2, one of a set) and in the words of DACS 2.4."""
 
 from dataclasses import replace
-from datetime import date
 
 from tests.core.evidence.family import item, person, row, told, worked_out
 from tests.every_row import every_row
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import of_birth, of_death
+from boxlore.core.evidence.even_years import number_of
 from boxlore.core.evidence.proposals import edtf_between, proposal
 
 BETWEEN = (
@@ -28,7 +28,7 @@ def test_between(first: str | None, last: str | None, edtf: str) -> None:
 
 
 def _number(day: str | None) -> int | None:
-    return date.fromisoformat(day).toordinal() if day else None
+    return number_of(*map(int, day.split("-"))) if day else None
 
 
 def test_a_proposal_has_its_reasons_and_what_cannot_all_be_so() -> None:

@@ -1,13 +1,15 @@
 """`boxlore evidence`: what can be worked out of everything told, why, what cannot be all so, and what to ask next."""
 
+from collections.abc import Callable
 from datetime import date
 from typing import Any
 
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.core.dates.calendars import from_number
+from boxlore.core.dates.edtf_values import Day
 from boxlore.core.evidence.claims import Claim
+from boxlore.core.evidence.even_years import first_day, last_day
 from boxlore.core.evidence.proposals import Proposal
 from boxlore.core.evidence.working_out import Circle
 from boxlore.core.findings import several
@@ -106,16 +108,16 @@ def _of_no_item(found: Evidence, of_items: list[Circle]) -> None:
 
 def _json(worked: Proposal) -> dict[str, object]:
     return {
-        "earliest": _day(worked.first),
-        "latest": _day(worked.last),
+        "earliest": _day(first_day, worked.first),
+        "latest": _day(last_day, worked.last),
         "edtf": worked.edtf or None,
         "because": [_claim(claim) for claim in worked.because],
         "contradiction": [_claim(claim) for circle in worked.circles for claim in circle.claims],
     }
 
 
-def _day(number: int | None) -> str | None:
-    return str(from_number(number)) if number is not None else None
+def _day(meant: Callable[[int], Day], number: int | None) -> str | None:
+    return str(meant(number)) if number is not None else None
 
 
 def _claim(claim: Claim) -> dict[str, str]:

@@ -1,14 +1,24 @@
-"""Clues of ages that are told of somebody in a picture (“Liisi looks about five”), read as
-`core.rules.ages_told` reads them.
+"""Clues of ages and stages that are told of somebody in a picture (“Liisi looks about five”, “Ants as a baby”).
+
+Each sentence is read as a date that leans on a birth (`leaning`), with the words that only point at the picture left
+out; what is not read so is looked through for an age as `core.rules.ages_told` does. In a story an age counts only of
+somebody who is in the picture or who tells it: others are told of who were never there.
 
 An age that is told plainly is taken as right within a year, for the birthday and the memory; one that is estimated is
-wrong the more the older somebody is. SLACK is common practice, no source: nobody has measured it for photographs.
+wrong the more the older somebody is. SLACK is common practice, no source: nobody has measured it for photographs. A
+baby or a small child may be a year older than the reader of dates has it.
 """
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from boxlore.core.evidence.claims import Claim, of_birth, of_item, weaker, years_after
+from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
+from boxlore.core.evidence.even_years import YEAR, days
+from boxlore.core.evidence.leaning import Lean, Leaning
+from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.occasions import BESIDE
+from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Registry
@@ -18,12 +28,110 @@ from boxlore.core.statements import Sure
 
 SLACK = ((2, 1), (6, 2), (12, 3), (19, 4), (39, 8), (200, 12))
 """Up to an age in years, how many years more or fewer an estimate may mean."""
+HALF_A_YEAR = days(183)
+
+_AGED = re.compile(
+    r"[\d\u0080-\uffff]|\b(?:baby|infant|toddler|newborn|little|small|expecting|carrying|pregnant|years?|aged?|teens|\w+ties|at|was|is|"
+    r"looks|about|turned|birthday|aasta\w*|vana|jahr\w*|kind|bébé|ans?)\b",
+    re.IGNORECASE,
+)
+"""Words without one of which no age is looked for, so that long stories cost little."""
 
 
-def clues(record: Record, people: Registry) -> Iterator[Claim]:
+def clues(record: Record, people: Registry, leaning: Leaning) -> Iterator[Claim]:
+    read: set[tuple[str, int]] = set()
+    for sentence in sentences(record):
+        if _AGED.search(sentence.words):
+            for claim, lean in _of_sentence(record, sentence, leaning):
+                read.add((sentence.view.statement, lean.years))
+                yield claim
     for view, age, person in whose_ages(record, people):
-        slack = next(years for oldest, years in SLACK if age.years <= oldest) if age.slack else 1
-        limits = years_after(of_item(record.id), of_birth(person.id), max(age.years - slack, 0), age.years + 1 + slack)
+        if (view.statement, age.years) in read:
+            continue
+        limits = _limits(record, of_birth(person.id), age.years, is_about=bool(age.slack))
         words = f"{person.name} in {record.number}: “{one_line(age.words)}”"
         sure = weaker(view.sure, Sure.LIKELY) if age.slack else view.sure
         yield replace(told(view, words), sure=sure, limits=limits)
+
+
+def _limits(record: Record, birth: str, years: int, *, is_about: bool) -> tuple[Limit, ...]:
+    slack = next(most for oldest, most in SLACK if years <= oldest) if is_about else 1
+    return years_after(of_item(record.id), birth, max(years - slack, 0), years + 1 + slack)
+
+
+def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterator[tuple[Claim, Lean]]:
+    teller = teller_of(sentence.view)
+    shown = who_is_shown(record)
+    beside = shown if sentence.is_first else ("", *shown)
+    for words in as_the_reader_has_it(sentence.words):
+        for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
+            if not _counts(lean, sentence, shown, teller, leaning):
+                continue
+            claim = told(sentence.view, f"{lean.name} in {record.number}: “{one_line(sentence.words)}”")
+            is_likely = lean.is_asked or lean.is_about or lean.years < 0 or sentence.view.field == "story"
+            yield (
+                replace(
+                    claim, sure=weaker(claim.sure, Sure.LIKELY) if is_likely else claim.sure, limits=_of(record, lean)
+                ),
+                lean,
+            )
+            return
+
+
+def _counts(lean: Lean, sentence: Sentence, shown: Sequence[str], teller: str, leaning: Leaning) -> bool:
+    """Whether a lean is an age, or a time before a birth that the mother is in the picture of, and of one it can be."""
+    if (
+        not lean.person
+        or lean.least is None
+        or lean.most is None
+        or (lean.is_of_calendar and lean.years < 0 and lean.least < 0)
+    ):
+        return False
+    if sentence.view.field == "title" or lean.person in shown or lean.person == teller:
+        return lean.least >= 0 or lean.is_about or (lean.most <= 31 and lean.least > -YEAR)
+    child = leaning.person(lean.person)
+    return lean.least > -YEAR and lean.most <= 31 and child is not None and bool(set(child.parents) & set(shown))
+
+
+def _of(record: Record, lean: Lean) -> tuple[Limit, ...]:
+    assert lean.least is not None and lean.most is not None
+    if lean.is_birthday:
+        return after(of_item(record.id), lean.on, lean.years * YEAR - BESIDE, lean.years * YEAR + BESIDE)
+    if lean.years > 0:
+        return _limits(record, lean.on, lean.years, is_about=lean.is_about)
+    if lean.least >= 0 and lean.most < 3 * YEAR:
+        slack = YEAR if lean.most - lean.least > YEAR else HALF_A_YEAR
+        return after(of_item(record.id), lean.on, max(lean.least - slack, 0), lean.most + slack)
+    return after(of_item(record.id), lean.on, lean.least, lean.most)
+
+
+_STAGE = re.compile(
+    r"\b(?:as|is|was) (?:the|a|an) (?:baby|infant|toddler|small child|little girl|little boy)\b", re.IGNORECASE
+)
+"""What stands behind such words is not of the age: “the baby in her arms”."""
+_POINTING = re.compile(
+    r"\b(?:here|in th(?:is|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|i should say|"
+    r"that's|that is|this is|hier|auf diesem bild|siin|sellel pildil|ici|aquí|qui)\b,?",
+    re.IGNORECASE,
+)
+"""Words that only point at the picture (common practice, no source)."""
+_IS = (
+    (re.compile(r"\bcan(?:'|’)?t be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
+    (re.compile(r"\bcannot be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
+    (re.compile(r"\b(?:is|be) (?=(?:about |only |just |maybe |perhaps |some )?\w)", re.IGNORECASE), "was "),
+    (re.compile(r"\bbetween (\w+) and (\w+)\b", re.IGNORECASE), r"\1 or \2"),
+    (re.compile(r"\bist\b"), "war"), (re.compile(r"\bon (?=\w+[ -]?aastane)"), "oli "),
+)  # fmt: skip
+"""What is told of a picture is told in the present as well; the reader of dates has the past."""
+
+
+def as_the_reader_has_it(words: str) -> Iterator[str]:
+    yield words
+    if stage := _STAGE.search(words):
+        words = words[: stage.end()]
+    shorter = _POINTING.sub(" ", words)
+    for pattern, instead in _IS:
+        shorter = pattern.sub(instead, shorter)
+    shorter = " ".join(shorter.split()).strip(" ,")
+    if shorter and shorter != words:
+        yield shorter

@@ -12,14 +12,14 @@ She is never told what others have said: a question has the number of its pictur
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
-from boxlore.core.dates.calendars import MEAN_YEAR
 from boxlore.core.evidence.claims import not_after, not_before, of_birth, of_item
+from boxlore.core.evidence.even_years import YEAR
 from boxlore.core.evidence.working_out import WorkedOut
 from boxlore.core.records.item_record import Record
 
 MINUTES_EACH = 4
 """Minutes for one picture (common practice, no source)."""
-OPEN = int(100 * MEAN_YEAR)
+OPEN = 100 * YEAR
 """Days that count for a picture without an end."""
 FROM_AGE = 4
 """Years from which on somebody remembers (common practice, no source)."""
@@ -27,7 +27,7 @@ PAPERS = ("album-page", "letter", "note", "document", "clipping", "envelope")
 """Kinds of items that are no picture: nobody is asked when they were taken."""
 FAR_FROM_HER = 99
 """How near a picture is that shows nobody who is known."""
-SETTLED = int(MEAN_YEAR) + 1
+SETTLED = YEAR
 """A picture whose days lie within so many is not asked about."""
 
 
@@ -64,7 +64,7 @@ def _questions(
         if shown and not shown & kin.keys():
             continue
         first, last = worked.bounds(of_item(record.id))
-        remembers = born + int(FROM_AGE * MEAN_YEAR) if born is not None else None
+        remembers = born + FROM_AGE * YEAR if born is not None else None
         if last is not None and remembers is not None and last < remembers and teller not in shown:
             continue
         if first is not None and last is not None and last - first < SETTLED:
@@ -79,7 +79,7 @@ def _settled(worked: WorkedOut, day: str, first: int | None, last: int | None) -
     begins, ends = _closed(first, last)
     middle = (begins + ends) // 2
     gained = worked.gained((not_before(day, middle - SETTLED // 2), not_after(day, middle + SETTLED // 2))) or {}
-    return sum(min(days, OPEN) for name, days in gained.items() if name.startswith(of_item(""))) / MEAN_YEAR
+    return sum(min(days, OPEN) for name, days in gained.items() if name.startswith(of_item(""))) / YEAR
 
 
 def _closed(first: int | None, last: int | None) -> tuple[int, int]:

@@ -1,15 +1,16 @@
 """A claim: one thing that somebody or something says, as far as it bears on days. Nothing is told anew here.
 
 A clue reader makes claims of what is told; each keeps the words and who says so, so that everything that follows can be
-shown with its reasons. Days are numbers of days (Rata Die, `core.dates.calendars`), named by `of_item` and its like.
+shown with its reasons. Days are numbers of days (`even_years`), named by `of_item` and its like.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.against_a_life import possible
-from boxlore.core.dates.calendars import MEAN_YEAR, to_number
 from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.evidence.even_years import YEAR, number_of
 from boxlore.core.evidence.network import ORIGIN, Limit
 from boxlore.core.statements import SURENESS, Sure
 
@@ -56,26 +57,30 @@ def not_after(day: str, number: int) -> Limit:
     return Limit(day, ORIGIN, number)
 
 
-def after(later: str, earlier: str, least: int, most: int) -> tuple[Limit, Limit]:
-    """`later` comes `least` to `most` days after `earlier`."""
-    return Limit(earlier, later, -least), Limit(later, earlier, most)
+def after(later: str, earlier: str, least: int | None, most: int | None) -> tuple[Limit, ...]:
+    """`later` comes `least` to `most` days after `earlier`, None for no bound."""
+    from_below = (Limit(earlier, later, -least),) if least is not None else ()
+    return (*from_below, Limit(later, earlier, most)) if most is not None else from_below
 
 
-def years_after(later: str, earlier: str, least: float, most: float) -> tuple[Limit, Limit]:
-    """The same in years, a day more on either side for what a mean year rounds away."""
-    return after(later, earlier, int(least * MEAN_YEAR) - 1, int(most * MEAN_YEAR) + 2)
+def years_after(later: str, earlier: str, least: int, most: int) -> tuple[Limit, ...]:
+    """The same in years: from the day so many years on to the last day before `most` years are full."""
+    return after(later, earlier, least * YEAR, most * YEAR - 1)
 
 
 def weaker(first: Sure, second: Sure) -> Sure:
     return min(first, second, key=SURENESS.__getitem__)
 
 
-def dated(claim: Claim, day: str, edtf: Edtf, *, is_pictured: bool = True) -> Claim:
-    """The claim, with what a date says of a day: qualified parts widened, one of a set as choices.
+def dated(claim: Claim, day: str, edtf: Edtf, *, is_pictured: bool = True, beside: int = 0) -> Claim:
+    """The claim, with what a date says of a day: qualified parts widened, one of a set as choices, and all of it by the
+    days that something may lie `beside` it. What the teller doubts is a guess.
 
     A date that has neither a beginning nor an end limits nothing. What `is_pictured` was so in one of the photographic
     years, where no year is told; somebody may have been born or have died before them.
     """
+    if any(mark in "?%" for pair in edtf.parts for date in pair if date for mark in date.marks if mark):
+        claim = replace(claim, sure=Sure.GUESS)
     spans = [_numbers(replace(edtf, kind="interval", parts=(part,))) for part in edtf.parts]
     if edtf.kind == "one" and len(spans) > 1 and all(None not in span for span in spans):
         choices = tuple(sorted((first, last) for first, last in spans if first is not None and last is not None))
@@ -83,9 +88,24 @@ def dated(claim: Claim, day: str, edtf: Edtf, *, is_pictured: bool = True) -> Cl
     if choices := _any_year(edtf, is_pictured=is_pictured):
         return replace(claim, chosen=day, choices=choices)
     first, last = _numbers(edtf)
-    limits = [not_before(day, first)] if first is not None else []
-    limits += [not_after(day, last)] if last is not None else []
+    limits = [not_before(day, first - beside)] if first is not None else []
+    limits += [not_after(day, last + beside)] if last is not None else []
     return replace(claim, limits=(*claim.limits, *limits))
+
+
+def any_of(claim: Claim, day: str, meant: Sequence[Edtf]) -> Claim:
+    """The claim, that a day is in one of several dates; it limits nothing where one of them has no end."""
+    spans: list[Choice] = []
+    for edtf in meant:
+        one = dated(Claim(words="", source=""), day, edtf)
+        first, last = _numbers(edtf)
+        if one.choices:
+            spans += one.choices
+        elif first is None or last is None:
+            return claim
+        else:
+            spans.append((first, last))
+    return replace(claim, chosen=day, choices=tuple(sorted(spans)))
 
 
 def _numbers(edtf: Edtf) -> tuple[int | None, int | None]:
@@ -94,7 +114,7 @@ def _numbers(edtf: Edtf) -> tuple[int | None, int | None]:
 
 
 def _number(day: Day | None) -> int | None:
-    return to_number(*day) if day is not None and 0 < day.year < 9999 else None
+    return number_of(*day) if day is not None and 0 < day.year < 9999 else None
 
 
 PHOTOGRAPHIC_YEARS = range(1826, 2100)

@@ -7,14 +7,14 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from boxlore.core.evidence.claims import Claim, after, dated, of_event, of_item, weaker
+from boxlore.core.evidence.even_years import days
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure
 
-BESIDE = 31
-"""Days."""
+BESIDE = days(31)
 
 
 def clues_of_events(events: Iterable[FamilyEvent]) -> Iterator[Claim]:

@@ -2,33 +2,109 @@
 here."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
-from boxlore.core.evidence import ages, events, lives, names_then, object_clues, relations, studios, told_dates
-from boxlore.core.evidence.claims import Claim
+from boxlore.core.dates.phrases import AS_TOLD, PhraseSettings
+from boxlore.core.evidence import (
+    ages,
+    events,
+    lives,
+    names_then,
+    object_clues,
+    occasions,
+    relations,
+    states,
+    studios,
+    told_dates,
+)
+from boxlore.core.evidence.claims import Claim, of_event, of_item
+from boxlore.core.evidence.leaning import Leaning
 from boxlore.core.evidence.lives import ToldOfPerson
+from boxlore.core.evidence.sentences import teller_of, who_is_shown
+from boxlore.core.evidence.weddings import Weddings, clues_of_weddings
 from boxlore.core.people.person import Registry
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Background:
+    """What words may lean on: everybody, of whom a name may be, and the time line; and how dates are meant."""
+
+    people: Registry
+    happened: Sequence[FamilyEvent] = ()
+    settings: PhraseSettings = AS_TOLD
+
+
 def all_clues(
-    records: Sequence[Record], people: Registry, rows: Sequence[ToldOfPerson], happened: Iterable[FamilyEvent]
+    records: Sequence[Record],
+    people: Registry,
+    rows: Sequence[ToldOfPerson],
+    happened: Iterable[FamilyEvent],
+    background: Background | None = None,
 ) -> Iterator[Claim]:
     """Every claim that bears on the days of pictures and lives; `rows` are what is told of people."""
+    told = list(happened)
+    background = background or Background(people=people, happened=told)
+    weddings = Weddings(background.people, background.happened)
+    leaning = Leaning(background.people, background.happened, weddings, background.settings)
     yield from lives.clues_of_lives(people, rows)
-    yield from names_then.clues_of_weddings(people)
-    yield from events.clues_of_events(happened)
-    ids = {record.number: record.id for record in records}
+    yield from clues_of_weddings(weddings, people)
+    yield from events.clues_of_events(told)
+    for event in told:
+        if event.own:
+            claim = Claim(words=f"the time line has “{event.name}”", source=event.said or "the family's time line")
+            words = event.name if not event.people else ""
+            yield from occasions.clues_of_words(
+                claim, of_event(event.id), words, leaning, narrator="", shown=(), but=event.id
+            )
+    numbered = relations.Numbered(records)
     born_as: dict[str, set[str]] = {}
     for row in rows:
         if row.field == "born_as":
             born_as.setdefault(people[row.person].id, set()).add(row.words)
+    years_told = list(studios.years_told(records, background.settings))
     for record in records:
-        yield from told_dates.clues(record)
-        yield from lives.clues_of_picture(record, people)
-        yield from ages.clues(record, people)
+        settings = _of_its_place(background.settings, record)
+        yield from _dates(record, leaning, numbered, settings)
+        is_of_the_dead = any(
+            occasions.is_of_the_dead(view.words) for name in ("occasion", "title", "story") for view in record.all(name)
+        )
+        yield from lives.clues_of_picture(record, people, is_of_the_dead=is_of_the_dead)
+        yield from ages.clues(record, people, leaning)
+        yield from states.clues(record, people, leaning)
         yield from events.clues(record)
-        yield from relations.clues(record, ids)
-        yield from names_then.clues(record, people, born_as)
-        yield from studios.clues(record)
+        yield from _occasions(record, leaning)
+        yield from relations.clues(record, numbered, settings)
+        yield from names_then.clues(record, people, born_as, weddings)
+        yield from studios.clues(record, years_told)
         yield from object_clues.clues(record)
+
+
+def _of_its_place(settings: PhraseSettings, record: Record) -> PhraseSettings:
+    """The half of the world and the country of the picture's place."""
+    place = record.place
+    if place is None:
+        return settings
+    if place.lat is not None:
+        settings = replace(settings, hemisphere="south" if place.lat < 0 else "north")
+    return replace(settings, countries=(place.country_code,)) if place.country_code else settings
+
+
+def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, settings: PhraseSettings) -> Iterator[Claim]:
+    for view in told_dates.rows(record):
+        claim = told_dates.claim_of(record, view)
+        leans = [] if view.confirmed else list(relations.of_words(record, view, view.words, numbered, settings))
+        if not leans and not view.confirmed and not told_dates.has_a_year(view.words):
+            for lean in leaning.of(view.words, narrator=teller_of(view), shown=who_is_shown(record), settings=settings):
+                leans += occasions.of_lean(claim, of_item(record.id), lean)
+        yield from leans or told_dates.by_itself(record, view, settings)
+
+
+def _occasions(record: Record, leaning: Leaning) -> Iterator[Claim]:
+    for name in ("occasion", "title"):
+        for view in record.all(name):
+            claim = told_dates.told(view, f"{record.number} is of “{' '.join(view.words.split())}”")
+            yield from occasions.clues_of_words(
+                claim, of_item(record.id), view.words, leaning, narrator=teller_of(view), shown=who_is_shown(record)
+            )

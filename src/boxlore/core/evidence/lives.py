@@ -2,7 +2,8 @@
 
 Sources. The longest life: Jeanne Calment, 21 February 1875 to 4 August 1997, 122 years and 164 days. A mother's age is
 edited as not stated below 10 and from 55 on (CDC/NCHS, *Health, United States*, sources and definitions: Age); here a
-parent is 12 to 70 years old at a birth, and a father dead for at most ten months (common practice, from memory). A
+mother is 12 to 54 years old at a birth, a father 12 to 70, and dead for at most ten months (common practice, from
+memory). A
 picture of somebody after death is a copy, a grave or a mistake: that clue is likely, and never sure.
 """
 
@@ -11,17 +12,18 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim, after, dated, of_birth, of_death, of_item, weaker, years_after
+from boxlore.core.evidence.even_years import YEAR, days
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.people.person import Registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.item_record import Record
-from boxlore.core.rules.people_and_kin import CALMENT, LONGEST_DAYS
+from boxlore.core.rules.people_and_kin import CALMENT
 from boxlore.core.statements import ReadingValue, Sure
 
-YOUNGEST_PARENT, OLDEST_PARENT = 12, 70
-TEN_MONTHS = 300
-"""Days."""
+YOUNGEST_PARENT, OLDEST = 12, {"mother": 54, "father": 70}
+TEN_MONTHS = days(300)
+LONGEST = 122 * YEAR + days(164)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,7 +65,7 @@ def clues_of_lives(people: Registry, rows: Iterable[ToldOfPerson]) -> Iterator[C
             yield Claim(
                 words=f"nobody lives longer than 122 years, {person.name} neither",
                 source=CALMENT,
-                limits=after(of_death(person.id), of_birth(person.id), 0, LONGEST_DAYS),
+                limits=after(of_death(person.id), of_birth(person.id), 0, LONGEST),
             )
 
 
@@ -78,17 +80,17 @@ def _parent(claim: Claim, field: str, parent: tuple[str, str], child: tuple[str,
     birth, death = of_birth(child[0]), of_death(parent[0])
     return replace(
         claim,
-        words=f"{parent[1]} is the {field} of {child[1]}, and was {YOUNGEST_PARENT} to {OLDEST_PARENT} years old then",
+        words=f"{parent[1]} is the {field} of {child[1]}, and was {YOUNGEST_PARENT} to {OLDEST[field]} years old then",
         sure=weaker(claim.sure, Sure.LIKELY),
         limits=(
-            *years_after(birth, of_birth(parent[0]), YOUNGEST_PARENT, OLDEST_PARENT + 1),
+            *years_after(birth, of_birth(parent[0]), YOUNGEST_PARENT, OLDEST[field] + 1),
             Limit(birth, death, 0 if field == "mother" else TEN_MONTHS),
         ),
     )
 
 
-def clues_of_picture(record: Record, people: Registry) -> Iterator[Claim]:
-    """That whoever is in a picture was born, and had not died."""
+def clues_of_picture(record: Record, people: Registry, *, is_of_the_dead: bool = False) -> Iterator[Claim]:
+    """That whoever is in a picture was born, and had not died, where it is not of a funeral."""
     day = of_item(record.id)
     for shown in record.shown():
         person = people.get(shown.person)
@@ -100,7 +102,7 @@ def clues_of_picture(record: Record, people: Registry) -> Iterator[Claim]:
             words=f"{person.name} is in {record.number}, so was born",
             limits=(Limit(of_birth(person.id), day, 0),),
         )
-        if person.died:
+        if person.died and not is_of_the_dead:
             yield replace(
                 claim,
                 words=f"{person.name} is in {record.number}, so had not died",

@@ -9,10 +9,11 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from functools import cache
 
-from boxlore.core.dates.calendars import to_number
-from boxlore.core.evidence.claims import Claim, dated, of_item
+from boxlore.core.evidence.claims import Claim, of_item
+from boxlore.core.evidence.even_years import number_of
 from boxlore.core.evidence.network import NEVER, Limit
 from boxlore.core.evidence.told_dates import told
+from boxlore.core.evidence.weddings import Weddings
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.places.renamed_cities_table import RENAMED
@@ -22,40 +23,51 @@ from boxlore.core.statements import Said, Sure, fold
 NAMES_TABLE = "our table of renamed cities, from memory"
 
 
-def clues(record: Record, people: Registry, born_as: Mapping[str, set[str]]) -> Iterator[Claim]:
+def clues(record: Record, people: Registry, born_as: Mapping[str, set[str]], weddings: Weddings) -> Iterator[Claim]:
     """`born_as` are the names at birth that are told, by the person's id."""
     for shown in record.shown():
         person = people.get(shown.person)
-        if person and shown.told.source.said is Said.INSCRIPTION and len(person.married) == 1:
-            yield from _married(record, person, shown.told, born_as.get(person.id, set()))
+        if person and shown.told.source.said is Said.INSCRIPTION and (day := weddings.of(person.id)):
+            yield from _married(record, person, shown.told, (day, born_as.get(person.id, set())))
+    for view in record.all("inscription"):
+        if view.source.said is Said.INSCRIPTION:
+            yield from _titled(record, view, people, weddings)
     for view in (*record.all("place"), *record.all("inscription")):
         if view.source.said is Said.INSCRIPTION:
             yield from _renamed(record, view)
 
 
-def wedding_of(person: Person) -> str:
-    """The day of somebody's one wedding."""
-    return f"wedding {person.id}"
-
-
-def clues_of_weddings(people: Registry) -> Iterator[Claim]:
-    for person in people.values():
-        if len(person.married) == 1 and (edtf := person.married[0].edtf):
-            claim = Claim(
-                words=f"{person.name} married “{one_line(person.married[0].text)}”", source="the family's time line"
-            )
-            yield dated(claim, wedding_of(person), edtf)
-
-
-def _married(record: Record, person: Person, view: StatementView, born_as: set[str]) -> Iterator[Claim]:
+def _married(record: Record, person: Person, view: StatementView, then: tuple[str, set[str]]) -> Iterator[Claim]:
+    day, born_as = then
     written = _words(view.words)
     names = [name for name in person.surnames if _words(name) <= written]
     if names and born_as and not born_as & set(names):
         yield replace(
             told(view, f"{person.name} is called {names[0]} on {record.number}, a name of after the wedding"),
             sure=Sure.GUESS,
-            limits=(Limit(wedding_of(person), of_item(record.id), 0),),
+            limits=(Limit(day, of_item(record.id), 0),),
         )
+
+
+_TITLED = re.compile(
+    r"\b(?:(?P<miss>miss|fräulein|frl|preili|prl|neiti|fröken|frøken|mademoiselle|mlle|señorita|srta|signorina|panna|барышня)|"
+    r"(?P<mrs>mrs|frau|proua|pr|rouva|fru|madame|mme|señora|sra|signora|pani|госпожа))\b\.? (?P<name>\w+(?: \w+)?)"
+)
+"""What an unmarried and a married woman is called before her name."""
+
+
+def _titled(record: Record, view: StatementView, people: Registry, weddings: Weddings) -> Iterator[Claim]:
+    """“Miss Ana Saar” was written before she married, and the picture was taken before that; “Mrs” may be written on an
+    older one, and is a guess."""
+    shown = [person for each in record.shown() if (person := people.get(each.person)) is not None]
+    for match in _TITLED.finditer(fold(view.words)):
+        first = match["name"].split()[0]
+        called = [person for person in shown if first in {fold(call) for call in person.calls}]
+        if len(called) != 1 or not (day := weddings.of(called[0].id)):
+            continue
+        limit = Limit(of_item(record.id), day, 0) if match["miss"] else Limit(day, of_item(record.id), 0)
+        words = f"{called[0].name} is called “{one_line(match[0])}” on {record.number}"
+        yield replace(told(view, words), sure=Sure.LIKELY if match["miss"] else Sure.GUESS, limits=(limit,))
 
 
 def _renamed(record: Record, view: StatementView) -> Iterator[Claim]:
@@ -65,7 +77,7 @@ def _renamed(record: Record, view: StatementView) -> Iterator[Claim]:
         if not spans or len({name for name, _, _ in spans}) > 1:
             continue
         days = tuple(
-            (to_number(first, 1, 1) if first else -NEVER, to_number(last, 12, 31) if last else NEVER)
+            (number_of(first, 1, 1) if first else -NEVER, number_of(last, 12, 31) if last else NEVER)
             for _, first, last in spans
         )
         years = " and ".join(f"{first or '…'} to {last or 'today'}" for _, first, last in spans)

@@ -10,17 +10,25 @@ import re
 from collections.abc import Iterator
 from functools import cache
 
-from boxlore.core.dates.calendars import to_number
 from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
+from boxlore.core.evidence.even_years import number_of
 from boxlore.core.evidence.object_table import OBJECTS, Made
+from boxlore.core.evidence.sentences import sentences
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure, fold
 
 TOLD = ("process", "note", "condition")
+_IS_THIS = re.compile(
+    r"^(?:(?:it|this|see|das|dies|ceci|c'|esto|questo|det|tämä) ?(?:is|was|on|ist|est|es|è|är|er)? )?"
+    r"(?:an?|the|old|eine?|une?|vana) "
+)
+"""How a sentence begins that says what the thing itself is: others tell of things that somebody had."""
+_FIRST_WORDS = 6
 COPIES = ("same_picture", "print_from", "detail_of")
 """Kinds of relation that say that the thing may be a later copy."""
 
+_CLAUSES = re.compile(r"[;.]\s")
 _IS_ANOTHER = re.compile(
     r"\b(?:not|no|never|neither|nor|cannot|\w+n['’]t|cop(?:y|ies|ied)|modern|reprint\w*|reproduc\w+|facsimile\w*|"
     r"replica\w*|imitation\w*|fake\w*|instead|like|as if)\b"
@@ -30,12 +38,17 @@ _IS_ANOTHER = re.compile(
 
 def clues(record: Record) -> Iterator[Claim]:
     is_copy = any(relation.kind in COPIES for relation in record.related)
-    said = [(view.words, view.speaker) for name in TOLD for view in record.all(name)]
+    said = [(words, view.speaker) for name in TOLD for view in record.all(name) for words in _CLAUSES.split(view.words)]
+    said += [
+        (" ".join(sentence.words.split()[:_FIRST_WORDS]), sentence.view.speaker)
+        for sentence in sentences(record)
+        if sentence.view.field in ("title", "story") and _IS_THIS.match(fold(sentence.words) + " ")
+    ]
     for words, speaker in (*said, (record.kind, "the keeper")):
         for made in kinds_in(words):
-            limits = [not_after(of_item(record.id), to_number(made.last, 12, 31))] if made.last else []
+            limits = [not_after(of_item(record.id), number_of(made.last, 12, 31))] if made.last else []
             if made.direct or not is_copy:
-                limits.append(not_before(of_item(record.id), to_number(made.first, 1, 1)))
+                limits.append(not_before(of_item(record.id), number_of(made.first, 1, 1)))
             yield Claim(
                 words=f"{record.number}: “{one_line(words)}” ({speaker}), {in_years(made)}",
                 source=made.source,

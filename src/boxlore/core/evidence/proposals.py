@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass
 
-from boxlore.core.dates.calendars import MEAN_YEAR, from_number, to_number
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim
+from boxlore.core.evidence.even_years import YEAR, first_day, last_day, number_of
 from boxlore.core.evidence.working_out import Circle, WorkedOut
 
 
@@ -31,10 +31,10 @@ class Proposal:
     @property
     def years(self) -> float | None:
         """How many years it leaves open, None for no end."""
-        return None if self.first is None or self.last is None else (self.last - self.first + 1) / MEAN_YEAR
+        return None if self.first is None or self.last is None else (self.last - self.first + 1) / YEAR
 
 
-FIRST_DAY, LAST_DAY = to_number(1, 1, 1), to_number(9999, 12, 31)
+FIRST_DAY, LAST_DAY = number_of(1, 1, 1), number_of(9999, 12, 31)
 """The days that a date can be; a life beside the year 50 or 9950, which is a slip, may come to others."""
 
 
@@ -49,8 +49,8 @@ def edtf_between(first: int | None, last: int | None) -> str:
     """Every day from the first to the last: in whole years where they lie in several, else to the day."""
     if first is None and last is None:
         return ""
-    begins = from_number(first) if first is not None else None
-    ends = from_number(last) if last is not None else None
+    begins = first_day(first) if first is not None else None
+    ends = last_day(last) if last is not None else None
     if begins is not None and begins == ends:
         return str(begins)
     if begins is None or ends is None:

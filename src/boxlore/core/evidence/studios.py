@@ -1,24 +1,85 @@
-"""Clues of a studio: the pictures of one photographer lie within a working life, learnt from those that are dated.
+"""Clues of a studio: when it worked, told in words, or learnt from its dated pictures.
 
-Fifty years (`WORKING`) from the first picture of a studio to its last, father and son together: common practice, no
-source. Only a picture far from all others is bounded by it; it is a guess.
+Told are the years that stand behind its name in a sentence (“Saar Bros were in Pikk Street from 1899 to 1911”) or in
+the name itself (“Saar Bros, 1899-1911”). Where the sentence names a street, only pictures with that street on them are
+meant. Without them, the pictures of one photographer lie within a working life: fifty years (`WORKING`) from the first
+picture of a studio to its last, father and son together, common practice, no source. Only a picture far from all others
+is bounded by it; it is a guess.
 """
 
-from collections.abc import Iterator
-from dataclasses import replace
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
-from boxlore.core.evidence.claims import Claim, of_item, weaker, years_after
-from boxlore.core.evidence.told_dates import told
+from boxlore.core.dates import phrases
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.phrases import PhraseSettings
+from boxlore.core.evidence.claims import Claim, dated, of_item, weaker, years_after
+from boxlore.core.evidence.sentences import sentences
+from boxlore.core.evidence.told_dates import has_a_year, told
 from boxlore.core.findings import one_line
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import Sure, fold
 
 WORKING = 50
 """Years."""
 
 
-def clues(record: Record) -> Iterator[Claim]:
+@dataclass(frozen=True, slots=True)
+class YearsTold:
+    """The years of a studio: its name folded, the words with a capital that stand before them (a street), and who says
+    so."""
+
+    name: str
+    where: frozenset[str]
+    years: Edtf
+    claim: Claim
+
+
+def years_told(records: Iterable[Record], settings: PhraseSettings) -> Iterator[YearsTold]:
+    """What sentences say of the years of the studios that pictures are of."""
+    everything = list(records)
+    names = (
+        {_name(shown): None for record in everything for shown in record.shown("photographer")} if everything else {}
+    )
+    names.pop("", None)
+    if not names:
+        return
+    anybody = re.compile("|".join(rf"(?<!\w){re.escape(name)}(?!\w)" for name in names))
+    for record in everything:
+        for sentence in sentences(record):
+            if not has_a_year(sentence.words) or not (match := anybody.search(fold(sentence.words))):
+                continue
+            behind = sentence.words[match.end() :]
+            if read := _years_in(behind, settings):
+                before, years = read
+                where = frozenset(fold(word) for word in re.findall(r"\b[A-ZÄÖÜÕŠŽ]\w+", before))
+                claim = told(sentence.view, f"“{one_line(sentence.words)}”")
+                yield YearsTold(match[0], where, years, claim)
+
+
+def _years_in(words: str, settings: PhraseSettings) -> tuple[str, Edtf] | None:
+    """The years that end words, and what stands before them."""
+    starts = [match.start() for match in re.finditer(r"(?<!\w)\w", words)]
+    for start in starts:
+        read = phrases.read(words[start:].strip(" .,;()"), settings)
+        if read.edtf is not None and not read.ask:
+            return words[:start], read.edtf
+    return None
+
+
+def _name(shown: PersonShown) -> str:
+    return fold(shown.told.words.split(",")[0].strip())
+
+
+def clues(record: Record, told_years: Sequence[YearsTold]) -> Iterator[Claim]:
     for shown in record.shown("photographer"):
+        words = fold(shown.told.words)
+        for years in told_years:
+            if years.name == _name(shown) and all(word in words for word in years.where):
+                claim = replace(years.claim, words=f"{record.number} is of {one_line(shown.name)}: {years.claim.words}",
+                                sure=weaker(years.claim.sure, Sure.LIKELY))  # fmt: skip
+                yield dated(claim, of_item(record.id), years.years)
         studio = f"studio {shown.person or fold(shown.told.words.strip())}"
         yield replace(
             told(

@@ -2,29 +2,68 @@
 
 What a scan's file says is about the scan, and is left out. So is what cannot be beside the date in force, where the
 keeper has settled for that; and what the keeper has weighed and left open is one claim, that it is one of them: nobody
-is asked twice.
+is asked twice. A date that leans on another day (“the year of the sailing”) is tied to that day, as long as the keeper
+has not confirmed what it was read as. Of words that leave a choice open (“the sixties”, “7/4/25”) each that may be
+meant is kept: the day is in one of them.
 """
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from boxlore.core.dates import phrases
 from boxlore.core.dates.conflicts import can_both_be
-from boxlore.core.evidence.claims import Claim, dated, of_item
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.claims import Claim, any_of, dated, of_item, weaker
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure
 
 
-def clues(record: Record) -> Iterator[Claim]:
+def rows(record: Record) -> Sequence[StatementView]:
+    """The statements of a date that count."""
     settled = None if any(conflict.field == "date" for conflict in record.conflicts) else record.date
     left_open = any(conflict.field == "date" for conflict in record.undecided)
     first = record.first("date")
-    for view in (first,) if left_open and first else record.all("date"):
-        edtf = view.date.edtf if view.date else None
-        if edtf is None or view.source.said is Said.FILE or view.sure is Sure.NOT_KNOWN:
-            continue
-        if settled is None or can_both_be(edtf, settled):
-            yield dated(told(view, f"{record.number} is dated “{one_line(view.words)}”"), of_item(record.id), edtf)
+    return [
+        view
+        for view in ((first,) if left_open and first else record.all("date"))
+        if view.source.said is not Said.FILE
+        and view.sure is not Sure.NOT_KNOWN
+        and (settled is None or view.date is None or view.date.edtf is None or can_both_be(view.date.edtf, settled))
+    ]
+
+
+def claim_of(record: Record, view: StatementView) -> Claim:
+    return told(view, f"{record.number} is dated “{one_line(view.words)}”")
+
+
+def by_itself(record: Record, view: StatementView, settings: PhraseSettings) -> Iterator[Claim]:
+    """What a date says alone, leaning on nothing."""
+    claim, day = claim_of(record, view), of_item(record.id)
+    edtf = view.date.edtf if view.date else None
+    if edtf is not None:
+        yield dated(claim, day, edtf)
+    elif view.words.strip():
+        read = phrases.read(view.words, settings, KnownDates(this_year=LAST_YEAR))
+        if read.ask is None or "Not understood" not in read.ask:
+            meant = [read.edtf] if read.edtf else []
+            meant += [edtf for text in read.alternatives if (edtf := DateReading.from_edtf(text).edtf)]
+            if meant:
+                yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, meant)
+
+
+_YEAR = re.compile(r"(?<!\d)1[5-9]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
+
+
+def has_a_year(words: str) -> bool:
+    """Whether a year is told in digits: such words have a date of their own."""
+    return bool(_YEAR.search(words))
+
+
+LAST_YEAR = 2026
+"""The year in which this was made; a later one is no more than another choice."""
 
 
 def told(view: StatementView, words: str) -> Claim:

@@ -6,6 +6,7 @@ that says less than the event's name (“the move”), is never read alone: it i
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -104,7 +105,7 @@ def meant_by(
     for phrase, ids in kin_told(words, people, narrator).items():
         for ident in ids:
             (kin if len(ids) == 1 else perhaps_kin).setdefault(ident, set()).add(phrase)
-    told, loosely = _Told(pieces, kin), _Told(frozenset(), perhaps_kin)
+    told, loosely = _Told(pieces, kin, pieces), _Told(frozenset(), perhaps_kin, pieces)
     sure: dict[str, dict[str, str]] = {}
     loose: dict[str, dict[str, str]] = {}
     for event in events:
@@ -139,10 +140,18 @@ def _pieces(words: str) -> list[str]:
 
 
 class _Told(NamedTuple):
-    """The pieces of a phrase, and by their ids who is told in it by words of kin."""
+    """The pieces of a phrase in which names are looked for, by their ids who is told in it by words of kin, and all of
+    its pieces."""
 
     pieces: frozenset[str]
     kin: Mapping[str, set[str]]
+    all: frozenset[str]
+
+
+@cache
+def _beside_the_name(way: str) -> frozenset[str]:
+    """The words of a phrase that are no part of the word with the name: all of them must be told."""
+    return frozenset(piece for word in way.split() if "{}" not in word for piece in _pieces(word))
 
 
 def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told: _Told) -> Iterator[str]:
@@ -151,7 +160,7 @@ def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told:
         yield bare(event.name)
     if narrator and narrator in event.people:
         yield from OWN.get(event.kind, ())
-    ways = WAYS.get(event.kind, ())
+    ways = [way for way in WAYS.get(event.kind, ()) if _beside_the_name(way) <= told.all]
     called = _called(event, people, told) if ways else []
     for name in _joined(called):
         yield from (way.format(name) for way in ways)

@@ -85,7 +85,7 @@ def whose_ages(record: Record, people: Mapping[str, Person]) -> Iterator[tuple[S
     for name in (*_TOLD, *(name for name in record.told if name.startswith(OWN))):
         for view in record.all(name):
             for age in _ages(view.words):
-                if (person := _whose(view, age, registered)) is not None:
+                if (person := whose(view.words, age.at, registered)) is not None:
                     yield view, age, person
 
 
@@ -98,9 +98,9 @@ def _ages(words: str) -> Iterator[AgeTold]:
         yield AgeTold(years, 2 if about else 0, match.start(), match[0])
 
 
-def _whose(view: StatementView, age: AgeTold, registered: list[Person]) -> Person | None:
-    """The person whose age it is (see the top of the file); None if that is not clear."""
-    before = re.split(r"[.;!?]", fold(view.words)[: age.at])[-1]
+def whose(words: str, at: int, registered: list[Person]) -> Person | None:
+    """The person of whom something is told at a place in words (see the top of the file); None if that is not clear."""
+    before = re.split(r"[.;!?]", fold(words)[:at])[-1]
     if _OF_A_THING.search(before):
         return None
     named = [

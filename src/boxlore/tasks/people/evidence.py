@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from boxlore.core.errors import WrongUse
 from boxlore.core.evidence.asking import Question, what_to_ask
 from boxlore.core.evidence.claims import of_birth, of_death, of_item
-from boxlore.core.evidence.gathering import all_clues
+from boxlore.core.evidence.gathering import Background, all_clues
 from boxlore.core.evidence.lives import LIFE_FIELDS, PARENT_FIELDS, ToldOfPerson
 from boxlore.core.evidence.proposals import Proposal, proposal
 from boxlore.core.evidence.working_out import WorkedOut
@@ -22,6 +22,7 @@ from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import record_of, records
+from boxlore.tasks.collection.settings import phrase_settings
 from boxlore.tasks.telling.time_line import own_events, source_words
 
 FIELDS_READ = (*LIFE_FIELDS, *PARENT_FIELDS, "born_as")
@@ -49,7 +50,9 @@ def evidence(collection: Collection) -> Evidence:
     """Gather what is told, and work out what follows."""
     everything = list(records(collection))
     people = collection.people()
-    clues = all_clues(everything, people, list(_told_of_people(collection, people)), own_events(collection))
+    rows = list(_told_of_people(collection, people))
+    background = _background(collection)
+    clues = all_clues(everything, people, rows, background.happened, background)
     return Evidence(everything, people, WorkedOut(clues))
 
 
@@ -61,11 +64,20 @@ def from_nearby(collection: Collection, record: Record) -> Proposal:
     shown = {everyone[each.person].id for each in record.people if each.person in everyone}
     near = shown | {parent for ident in shown for parent in everyone[ident].parents if parent in everyone}
     people = Registry(everyone[ident] for ident in near)
-    meant = {view.meant for view in record.all("occasion")} - {""}
-    happened = [event for event in own_events(collection) if event.id in meant] if meant else []
+    background = _background(collection)
     related = [record_of(collection, find_item(collection, other.number).id) for other in record.related]
     rows = list(_told_of_people(collection, people))
-    return proposal(WorkedOut(all_clues([record, *related], people, rows, happened)), of_item(record.id))
+    return proposal(
+        WorkedOut(all_clues([record, *related], people, rows, background.happened, background)), of_item(record.id)
+    )
+
+
+def _background(collection: Collection) -> Background:
+    return Background(
+        people=collection.people(),
+        happened=own_events(collection),
+        settings=phrase_settings(collection.settings),
+    )
 
 
 def _told_of_people(collection: Collection, people: Registry) -> Iterator[ToldOfPerson]:

@@ -4,7 +4,7 @@ somebody told without a name is to the one who tells (`Mum`).
 The words themselves, and what relation each tells, are rows of `core.people.names.words_table`.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_WORDS
@@ -94,6 +94,7 @@ _ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".
 """Words for parents that are said of anybody's, of a priest or of a nun."""
 
 
+@lru_cache(maxsize=4096)
 def own_relation(words: str) -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
 

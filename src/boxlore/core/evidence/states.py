@@ -1,0 +1,100 @@
+"""Clues of what is told of somebody in a picture that is no number: “not yet walking”, “a widow already”.
+
+Also how long a couple had been married. Whose it is must be clear as for an age (`core.rules.ages_told`); all of it is likely."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from functools import cache
+
+from boxlore.core.evidence.claims import Claim, after, of_birth, of_death, of_item, weaker
+from boxlore.core.evidence.leaning import Leaning, pieces
+from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.sentences import sentences, teller_of, who_is_shown
+from boxlore.core.evidence.states_table import MARRIED_FOR, STATES, State
+from boxlore.core.evidence.told_dates import told
+from boxlore.core.findings import one_line
+from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.rules.ages_told import whose
+from boxlore.core.statements import Sure, fold
+
+_NOT = re.compile(r"\b(?:not|no|never|isn't|wasn't|nicht|nie|pas|mitte)\s+(?:\w+\s+)?$")
+
+
+def clues(record: Record, people: Registry, leaning: Leaning) -> Iterator[Claim]:
+    registered = [person for shown in record.shown() if (person := people.get(shown.person)) is not None]
+    for sentence in sentences(record):
+        words = fold(sentence.words)
+        if not _any().search(words):
+            continue
+        for pattern, state in _patterns():
+            match = pattern.search(words)
+            if match is None or _NOT.search(words[: match.start()]):
+                continue
+            person = whose(sentence.words, match.start(), registered)
+            if person is not None:
+                claim = told(sentence.view, f"{person.name} in {record.number}: “{one_line(sentence.words)}”")
+                claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
+                limits = tuple(_limits(record, person, state, people, leaning))
+                if limits:
+                    yield replace(claim, limits=limits)
+                break
+        for pattern, instead in _married():
+            if match := pattern.search(words):
+                yield from _married_for(record, sentence.view, sentence.words[: match.start()], instead.format(
+                    count=match["count"], name="{name}"), people, leaning)  # fmt: skip
+                break
+
+
+def _married_for(
+    record: Record, view: StatementView, told_before: str, instead: str, people: Registry, leaning: Leaning
+) -> Iterator[Claim]:
+    shown = who_is_shown(record)
+    named = leaning.named(told_before, pieces(told_before), teller_of(view))
+    named = named or {ident: people[ident] for ident in shown if ident in people}
+    couples = {couple for ident in named for couple in leaning.weddings.couples_of(ident)}
+    couples = {couple for couple in couples if len(named) == 1 or set(named) >= set(couple)}
+    if len(couples) != 1:
+        return
+    (couple,) = couples
+    name = next((people[ident].name for ident in couple if ident in people), "")
+    for lean in leaning.of(instead.format(name=name), shown=couple):
+        claim = told(view, f"{record.number}: “{one_line(view.words)}”")
+        limits = after(of_item(record.id), lean.on, lean.least, lean.most)
+        yield replace(claim, sure=weaker(claim.sure, Sure.LIKELY), limits=limits)
+
+
+def _limits(record: Record, person: Person, state: State, people: Registry, leaning: Leaning) -> Iterator[Limit]:
+    day = of_item(record.id)
+    if state.of == "others":
+        shown = set(who_is_shown(record))
+        children = [child for child in people.values() if person.id in child.parents]
+        if len([child for child in children if child.id in shown]) == 1:
+            for child in children:
+                if child.id not in shown:
+                    yield Limit(day, of_birth(child.id), 0)
+        return
+    if state.of == "widowed":
+        couples = leaning.weddings.couples_of(person.id)
+        (on,) = [of_death(other) for other in couples[0] if other != person.id] if len(couples) == 1 else [""]
+    else:
+        on = leaning.weddings.of(person.id) if state.of == "wedding" else (
+            of_birth if state.of == "birth" else of_death)(person.id)  # fmt: skip
+    if on:
+        yield from after(day, on, state.least, state.most - 1 if state.of == "birth" and state.most else state.most)
+
+
+@cache
+def _patterns() -> tuple[tuple[re.Pattern[str], State], ...]:
+    return tuple((re.compile(rf"(?<!\w)(?:{state.ways})(?!\w)"), state) for state in STATES)
+
+
+@cache
+def _married() -> tuple[tuple[re.Pattern[str], str], ...]:
+    return tuple((re.compile(rf"(?<!\w){way}(?!\w)"), instead) for way, instead in MARRIED_FOR)
+
+
+@cache
+def _any() -> re.Pattern[str]:
+    return re.compile("|".join((*(state.ways for state in STATES), "married", "verheiratet", "abielus")))
