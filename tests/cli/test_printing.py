@@ -15,7 +15,7 @@ PDFS = [
     ("sheet", ("--item", "TRA-0018", "--kin-of", "Leida"), "1 photograph in"),
     ("labels", ("--size", "3x5"), "Labels for 25 items"),
     ("worksheet", ("--item", "TRA-0003"), "Type the answers into"),
-    ("worksheet", ("--ask", "Leida Rourke", "--minutes", "4"), "1 photograph in"),
+    ("worksheet", ("--ask", "Liisi Kuusk", "--minutes", "4"), "1 photograph in"),
     ("worksheet", ("--box", "1", "--only-open", "--per-page", "4", "--names"), "Type the answers into"),
 ]
 

@@ -10,12 +10,11 @@ def rows(out: str) -> list[dict[str, object]]:
 
 def test_what_is_worked_out_and_why(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     code, out, err = run("-c", demo, "evidence")
-    assert code == 1 and "TRA-0020" in out and "between 1969 and 1979" in out and "TRA-0002" not in out
+    assert code == 1 and "TRA-0020" in out and "between 1975 April 7 and 1975 July 4" in out and "TRA-0002" not in out
     assert "worked out" in err
     code, out, _ = run("-c", demo, "evidence", "TRA-0020", "--why")
     assert code == 0 and out.splitlines()[1:3] == [
-        "    because Daniel Rourke is in TRA-0020, so was born  [Leida Rourke; sure]",
-        "    because Daniel Rourke was born “1969”  [Leida Rourke; sure]",
+        "    because TRA-0020 is dated “7/4/75”  [Leida Rourke; likely]",
     ]
 
 
@@ -33,9 +32,9 @@ def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     assert code == 1 and len(by_number) == 25
     row = by_number["TRA-0020"]
     assert {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction"} == set(row)
-    assert (row["earliest"], row["latest"], row["edtf"]) == ("1969-01-01", "1979-12-31", "[1969..1979]")
+    assert (row["earliest"], row["latest"], row["edtf"]) == ("1975-04-07", "1975-07-04", "[1975-04-07..1975-07-04]")
     assert row["because"][0] == {  # type: ignore[index]  # a list of objects
-        "words": "Daniel Rourke is in TRA-0020, so was born", "source": "Leida Rourke", "strength": "sure"
+        "words": "TRA-0020 is dated “7/4/75”", "source": "Leida Rourke", "strength": "likely"
     }  # fmt: skip
     assert row["contradiction"] == [] and len(by_number["TRA-0003"]["contradiction"]) == 2  # type: ignore[arg-type]
     lives = [row for row in rows(run("-c", demo, "evidence", "--all", "--json")[1]) if "person" in row]
@@ -55,16 +54,17 @@ def test_a_contradiction_of_a_life_alone_has_a_row_of_its_own(run, bare) -> None
 
 def test_beside_the_record_of_an_item_without_a_date(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     out = run("-c", demo, "show", "TRA-0020")[1]
-    assert "  Worked out: between 1969 and 1979  (why: boxlore evidence TRA-0020 --why)" in out
-    assert rows(run("-c", demo, "show", "TRA-0020", "--json")[1])[0]["worked_out"] == "[1969..1979]"
+    assert "  Worked out: between 1975 April 7 and 1975 July 4  (why: boxlore evidence TRA-0020 --why)" in out
+    assert rows(run("-c", demo, "show", "TRA-0020", "--json")[1])[0]["worked_out"] == "[1975-04-07..1975-07-04]"
     assert "Worked out" not in run("-c", demo, "show", "TRA-0002")[1]
 
 
 def test_what_to_ask_a_teller_says_nothing_of_what_is_told(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
-    code, out, _ = run("-c", demo, "evidence", "--ask", "Leida Rourke")
-    assert code == 0 and "when was this taken" in out and "19" not in out.replace("TRA-0019", "")
-    asked = rows(run("-c", demo, "evidence", "--ask", "Leida Rourke", "--json", "--minutes", "4")[1])
-    assert len(asked) == 1 and set(asked[0]) == {"number", "ask", "settles_years", "sad"}
+    code, out, _ = run("-c", demo, "evidence", "--ask", "Liisi Kuusk")
+    assert code == 0 and "TRA-0021: When was this taken" in out and "TRA-0023: How old does Mari Tamm look" in out
+    assert "19" not in out
+    asked = rows(run("-c", demo, "evidence", "--ask", "Liisi Kuusk", "--json", "--minutes", "2")[1])
+    assert len(asked) == 1 and set(asked[0]) == {"number", "ask", "question", "settles_years", "sad"}
     assert run("-c", demo, "evidence", "--ask", "Leida Rourke", "--why")[0] == 2
     assert run("-c", demo, "evidence", "TRA-0999")[0] == 2
 

@@ -33,3 +33,8 @@ def test_a_day_so_many_years_on_is_the_same_day(day: date, years: int) -> None:
         assert str(first_day(later)) == str(same) == str(last_day(later))
     else:
         assert str(first_day(later))[5:] in ("02-29", "03-01") and str(last_day(later))[5:] in ("02-29", "02-28")
+
+
+def test_the_empty_day_of_a_common_year_is_the_one_beside_it() -> None:
+    birthday = number_of(1904, 2, 29) + 21 * YEAR
+    assert (str(first_day(birthday)), str(last_day(birthday))) == ("1925-03-01", "1925-02-28")

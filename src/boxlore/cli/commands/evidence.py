@@ -1,6 +1,6 @@
 """`boxlore evidence`: what can be worked out of everything told, why, what cannot be all so, and what to ask next."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any
 
@@ -8,6 +8,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.dates.edtf_values import Day
+from boxlore.core.evidence.asking import Question
 from boxlore.core.evidence.claims import Claim
 from boxlore.core.evidence.even_years import first_day, last_day
 from boxlore.core.evidence.proposals import Proposal
@@ -41,9 +42,10 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         wanted = {subject.id for item in items for subject in find_items(collection, item)}
         found = gather(collection)
-    if chosen["teller"]:
-        _ask(found, chosen["teller"], chosen["minutes"], as_json=chosen["as_json"])
-        return
+        if chosen["teller"]:
+            questions = to_ask_next(collection, found, chosen["teller"], chosen["minutes"])
+            _ask(questions, as_json=chosen["as_json"])
+            return
     circles = _items(found, wanted, chosen)
     if chosen["everything"] and not wanted:
         _lives(found, chosen)
@@ -140,15 +142,15 @@ def _circle(circle: Circle, indent: str) -> None:
         output.say(f"{indent}  {_said(claim)}")
 
 
-def _ask(found: Evidence, teller: str, minutes: int, *, as_json: bool) -> None:
+def _ask(questions: Sequence[Question], *, as_json: bool) -> None:
     """The questions in order. Nothing that anybody has said is among them: she is asked first."""
-    questions = to_ask_next(found, teller, minutes)
     for place, question in enumerate(questions, 1):
         if as_json:
-            output.row({"number": question.number, "ask": "date", "settles_years": round(question.settles, 1),
-                        "sad": question.is_sad})  # fmt: skip
+            output.row({"number": question.number or None, "ask": question.kind, "question": question.words,
+                        "settles_years": round(question.settles, 1), "sad": question.is_sad})  # fmt: skip
         else:
-            sad = "  (has a care note: read it first)" if question.is_sad else ""
-            output.say(f"{place:3}. {question.number}: when was this taken, and what was going on?{sad}")
+            sad = "  (sad: ask it gently, and read the care note if there is one)" if question.is_sad else ""
+            about = f"{question.number}: " if question.number else ""
+            output.say(output.safe(f"{place:3}. {about}{question.words}{sad}"))
     if not questions:
-        talk.say("There is no picture that an answer of hers would date better.")
+        talk.say("There is nothing that an answer of hers would date better.")

@@ -66,10 +66,14 @@ def worksheet(
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         if teller:
-            questions = to_ask_next(evidence(collection), teller, minutes)
-            if not questions:
+            items = [
+                question.item
+                for question in to_ask_next(collection, evidence(collection), teller, minutes)
+                if question.item
+            ]
+            if not items:
                 raise CouldNot("There is no picture that an answer of hers would date better.", "Leave out --ask.")
-            order = replace(order, in_order=tuple(question.item for question in questions))
+            order = replace(order, in_order=tuple(items))
         say_left_out(collection, order.to, order.selection)
         form = WorksheetForm(per_page=int(per_page), names=names, only_open=only_open)
         printed, answers = make(collection, out, order, form, progress=bar)

@@ -31,8 +31,8 @@ SLACK = ((2, 1), (6, 2), (12, 3), (19, 4), (39, 8), (200, 12))
 HALF_A_YEAR = days(183)
 
 _AGED = re.compile(
-    r"[\d\u0080-\uffff]|\b(?:baby|infant|toddler|newborn|little|small|expecting|carrying|pregnant|years?|aged?|teens|\w+ties|at|was|is|"
-    r"looks|about|turned|birthday|aasta\w*|vana|jahr\w*|kind|bébé|ans?)\b",
+    r"[\d\u0080-\uffff]|\b(?:baby|infant|toddler|newborn|little|small|expecting|carrying|pregnant|years?|aged?|teens|\w+ties|"
+    r"at|was|is|looks|about|turned|birthday|aasta\w*|vana|jahr\w*|kind|bébé|ans?)\b",
     re.IGNORECASE,
 )
 """Words without one of which no age is looked for, so that long stories cost little."""
@@ -102,16 +102,19 @@ def _of(record: Record, lean: Lean) -> tuple[Limit, ...]:
     if lean.least >= 0 and lean.most < 3 * YEAR:
         slack = YEAR if lean.most - lean.least > YEAR else HALF_A_YEAR
         return after(of_item(record.id), lean.on, max(lean.least - slack, 0), lean.most + slack)
+    if lean.least == 0:  # “no more than seven” is estimated too
+        slack = next(most for oldest, most in SLACK if lean.most // YEAR <= oldest) * YEAR
+        return after(of_item(record.id), lean.on, 0, lean.most + slack)
     return after(of_item(record.id), lean.on, lean.least, lean.most)
 
 
 _STAGE = re.compile(
-    r"\b(?:as|is|was) (?:the|a|an) (?:baby|infant|toddler|small child|little girl|little boy)\b", re.IGNORECASE
+    r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b", re.IGNORECASE
 )
 """What stands behind such words is not of the age: “the baby in her arms”."""
 _POINTING = re.compile(
-    r"\b(?:here|in th(?:is|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|i should say|"
-    r"that's|that is|this is|hier|auf diesem bild|siin|sellel pildil|ici|aquí|qui)\b,?",
+    r"\b(?:here|in th(?:is|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|"
+    r"i should say|that's|that is|this is|hier|auf diesem bild|siin|sellel pildil|ici|aquí|qui)\b,?",
     re.IGNORECASE,
 )
 """Words that only point at the picture (common practice, no source)."""
@@ -127,11 +130,12 @@ _IS = (
 
 def as_the_reader_has_it(words: str) -> Iterator[str]:
     yield words
+    as_told = words
     if stage := _STAGE.search(words):
-        words = words[: stage.end()]
+        words = f"{words[: stage.start()]}as a {stage['stage']}"
     shorter = _POINTING.sub(" ", words)
     for pattern, instead in _IS:
         shorter = pattern.sub(instead, shorter)
     shorter = " ".join(shorter.split()).strip(" ,")
-    if shorter and shorter != words:
+    if shorter and shorter != as_told:
         yield shorter

@@ -1,24 +1,50 @@
-"""What to ask next: of whom a teller can answer, the pictures whose year would settle most of the others.
+"""What to ask next: the questions that only this teller can answer and that settle most, each about one thing.
 
-For each picture that is not dated to a year, the year in the middle of what is worked out is supposed, and how many
-days that takes from all other pictures and from its own is reckoned (`WorkedOut.gained`); nothing of it stays. What is
-open at one end counts as a hundred years. A teller can answer for pictures of her own years, and of people who are
-hers: she is in it, or her kin are. The best for her minutes are chosen by what they settle, and then put in order:
-the easy first (she is in it herself, then her nearest kin, then pictures of nobody), the sad last.
+A question is specific where that is possible: whether somebody was married when a picture was taken, whether somebody
+was born or alive yet, whether it is before or after what the teller has told of herself, how old somebody looks; when
+an event was on which pictures lean, or a birth; and only then when a picture was taken. Each answer that may be given
+is supposed, and how many days that takes from all pictures is reckoned (`WorkedOut.gained`); nothing of it stays. Two
+answers count by how likely each is of the years that are open; an answer is worth less where fewer can give it
+(`_WORTH`, common practice, no source). What is open at one end counts as a hundred years.
 
-She is never told what others have said: a question has the number of its picture and what is asked, and nothing else.
+Hers are pictures of her own years, or that she is in, and of people who are hers: she or her kin are in it, or nobody
+who is known; of older ones she can say how old somebody looks. She is not asked again of a picture whose date she did
+not know, nor when one was taken that she has dated. The best for her minutes are chosen by what they settle, one of
+each picture, and then put in order: the easy first (she is in it herself, then her nearest kin, then pictures of
+nobody), the sad last; a question of a death is a sad one.
+
+She is never told what others have said: a question names pictures by their numbers, people whom the family may know of
+by their names, the turns of their lives without a year, and no event but those that she or the keeper has told of.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.evidence.claims import not_after, not_before, of_birth, of_item
+from boxlore.core.evidence.ages import SLACK
+from boxlore.core.evidence.claims import (
+    not_after,
+    not_before,
+    of_birth,
+    of_death,
+    of_event,
+    of_item,
+    years_after,
+)
 from boxlore.core.evidence.even_years import YEAR
+from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.sentences import teller_of
+from boxlore.core.evidence.weddings import Weddings
 from boxlore.core.evidence.working_out import WorkedOut
+from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
 
-MINUTES_EACH = 4
-"""Minutes for one picture (common practice, no source)."""
+MINUTES = {"date": 4, "event": 3, "birth": 2, "age": 2, "married": 2, "born": 2, "alive": 2, "before-or-after": 2}
+"""Minutes for a question of each kind (common practice, no source)."""
+ALL_KINDS = frozenset(MINUTES)
+_WORTH = {"date": 0.4, "event": 0.5, "birth": 0.7, "age": 0.8}
+"""How often somebody can answer (common practice, no source); what is answered by yes or no counts whole."""
+THE_KEEPER = "the keeper"
 OPEN = 100 * YEAR
 """Days that count for a picture without an end."""
 FROM_AGE = 4
@@ -29,57 +55,185 @@ FAR_FROM_HER = 99
 """How near a picture is that shows nobody who is known."""
 SETTLED = YEAR
 """A picture whose days lie within so many is not asked about."""
+KNOWN_BIRTH = 3 * YEAR
+"""A birth that is known within so many days is enough to reckon an age from."""
+MOST_PICTURES = 60
+"""Of so many pictures, those whose date would settle most, more specific questions are sought."""
 
 
 @dataclass(frozen=True, slots=True)
 class Question:
-    """One picture to ask about: the item's id and number, the years that an answer would settle in all pictures, how
-    near to her the nearest is who is shown, and whether it is a sad one."""
+    """One question: of which picture (id and number, empty for one of an event or a life), its kind and its words, the
+    years that an answer would settle in all pictures, how near to her it is, and whether it is a sad one."""
 
     item: str
     number: str
     settles: float
     nearness: int
     is_sad: bool
+    kind: str = "date"
+    words: str = "When was this taken, and what was going on?"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Teller:
+    """Who is asked: her id and name, and those whom she can tell of, by id, with how near they are (herself with 0)."""
+
+    id: str
+    name: str = ""
+    kin: Mapping[str, int]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Family:
+    """Whom and what questions may be of; `may_be_named` are the ids of those whom a family may know of."""
+
+    people: Registry
+    may_be_named: Collection[str] = ()
+    happened: Sequence[FamilyEvent] = ()
 
 
 def what_to_ask(
-    records: Iterable[Record], worked: WorkedOut, teller: str, kin: Mapping[str, int], minutes: int
+    records: Iterable[Record], worked: WorkedOut, teller: Teller, family: Family, minutes: int
 ) -> list[Question]:
-    """The questions in the order in which to ask them. `kin` are those whom she can tell of, by id, with how near they
-    are (her own id with 0)."""
-    born, _ = worked.bounds(of_birth(teller))
-    questions = sorted(_questions(records, worked, born, teller, kin), key=lambda asked: (-asked.settles, asked.number))
-    chosen = questions[: max(minutes // MINUTES_EACH, 1)]
+    """The questions in the order in which to ask them."""
+    asking = _Asking(worked, teller, family)
+    dates = sorted(asking.dates(records), key=lambda row: (-row[1].settles, row[1].number))
+    found = [asking.best(record, date, kinds) for record, date, kinds in dates[:MOST_PICTURES]]
+    found += [date for _, date, kinds in dates[MOST_PICTURES:] if "date" in kinds]
+    found = [question for question in (*found, *asking.events(), *asking.births()) if question.settles > 0]
+    chosen: list[Question] = []
+    left = minutes
+    for question in sorted(found, key=lambda asked: (-asked.settles, asked.number, asked.words)):
+        if MINUTES[question.kind] <= left or not chosen:
+            chosen.append(question)
+            left -= MINUTES[question.kind]
     return sorted(chosen, key=lambda asked: (asked.is_sad, asked.nearness, -asked.settles, asked.number))
 
 
-def _questions(
-    records: Iterable[Record], worked: WorkedOut, born: int | None, teller: str, kin: Mapping[str, int]
-) -> Iterator[Question]:
-    for record in records:
-        if record.kind in PAPERS:
-            continue
-        shown = {person.person for person in record.shown()} - {""}
-        if shown and not shown & kin.keys():
-            continue
-        first, last = worked.bounds(of_item(record.id))
-        remembers = born + FROM_AGE * YEAR if born is not None else None
-        if last is not None and remembers is not None and last < remembers and teller not in shown:
-            continue
-        if first is not None and last is not None and last - first < SETTLED:
-            continue
-        settles = _settled(worked, of_item(record.id), first, last)
-        nearness = min((kin[ident] for ident in shown & kin.keys()), default=FAR_FROM_HER)
-        yield Question(record.id, record.number, settles, nearness, bool(record.words("care")))
+class _Asking:
+    def __init__(self, worked: WorkedOut, teller: Teller, family: Family) -> None:
+        self._worked, self._teller, self._family = worked, teller, family
+        self._weddings = Weddings(family.people, family.happened)
+        born, _ = worked.bounds(of_birth(teller.id))
+        self._remembers = born + FROM_AGE * YEAR if born is not None else None
 
+    def dates(self, records: Iterable[Record]) -> Iterator[tuple[Record, Question, frozenset[str]]]:
+        """The pictures that are hers, with the question when each was taken, and the kinds that she can be asked: of
+        one from before her years only how old somebody looks, and of one that she has dated anything but its date."""
+        for record in records:
+            first, last = self._worked.bounds(of_item(record.id))
+            shown = {person.person for person in record.shown()} - {""}
+            if record.kind in PAPERS or (shown and not shown & self._teller.kin.keys()):
+                continue
+            told = [view for view in record.all("date") if teller_of(view) == self._teller.id]
+            if any(view.field == "date" and teller_of(view) == self._teller.id for view in record.asked):
+                continue
+            is_before_her = last is not None and self._remembers is not None and last < self._remembers
+            kinds = ALL_KINDS - {"date"} if told else ALL_KINDS
+            if is_before_her and self._teller.id not in shown:
+                kinds = frozenset({"age"})
+            if first is not None and last is not None and last - first < SETTLED:
+                continue
+            nearness = min((self._teller.kin[ident] for ident in shown & self._teller.kin.keys()), default=FAR_FROM_HER)
+            settles = self._of_year(of_item(record.id)) * _WORTH["date"]
+            yield record, Question(record.id, record.number, settles, nearness, bool(record.words("care"))), kinds
 
-def _settled(worked: WorkedOut, day: str, first: int | None, last: int | None) -> float:
-    """The years that the year in the middle would take from all pictures together."""
-    begins, ends = _closed(first, last)
-    middle = (begins + ends) // 2
-    gained = worked.gained((not_before(day, middle - SETTLED // 2), not_after(day, middle + SETTLED // 2))) or {}
-    return sum(min(days, OPEN) for name, days in gained.items() if name.startswith(of_item(""))) / YEAR
+    def best(self, record: Record, date: Question, kinds: frozenset[str]) -> Question:
+        """The question of a picture that settles most."""
+        first, last = _closed(*self._worked.bounds(of_item(record.id)))
+        asked = [(date.settles, date.kind, date.words), *self._of_picture(record, first, last)]
+        settles, kind, words = max(
+            (row for row in asked if row[1] in kinds), key=lambda row: row[0], default=(0, "", "")
+        )
+        sad = date.is_sad or kind == "alive"
+        return Question(date.item, date.number, settles, date.nearness, sad, kind, words)
+
+    def _of_picture(self, record: Record, first: int, last: int) -> Iterator[tuple[float, str, str]]:
+        picture = of_item(record.id)
+        everybody = [person for shown in record.shown() if (person := self._named(shown.person)) is not None]
+        shown = {person.id for person in everybody}
+        for person in everybody:
+            if wedding := self._weddings.of(person.id):
+                yield (
+                    self._either(picture, wedding, (first, last)),
+                    "married",
+                    f"Was {person.name} married when this was taken?",
+                )
+            near = [other for other in self._family.people.values() if person.id in other.parents]
+            for child in near:
+                if child.id not in shown and self._named(child.id):
+                    words = f"Was {child.name} born yet when this was taken?"
+                    yield self._either(picture, of_birth(child.id), (first, last)), "born", words
+            for ident in dict.fromkeys((*person.parents, *person.spouses)):
+                if ident not in shown and (other := self._named(ident)) is not None and other.died:
+                    words = f"Was {other.name} still alive when this was taken?"
+                    yield self._either(picture, of_death(other.id), (first, last)), "alive", words
+            yield (
+                self._of_age(picture, person, (first + last) // 2),
+                "age",
+                f"How old does {person.name} look here, about?",
+            )
+        for event in self._family.happened:
+            if event.own and event.said in (self._teller.name, THE_KEEPER):
+                words = f"Is this before or after {event.name}?"
+                yield self._either(picture, of_event(event.id), (first, last)), "before-or-after", words
+
+    def _named(self, ident: str) -> Person | None:
+        """Somebody who may be named to her."""
+        person = self._family.people.get(ident)
+        return person if person and person.id in self._family.may_be_named and ident in self._teller.kin else None
+
+    def events(self) -> Iterator[Question]:
+        """When an event was that she or the keeper has told of and nobody has dated."""
+        for event in self._family.happened:
+            first, last = self._worked.bounds(of_event(event.id))
+            is_wide = first is None or last is None or last - first > SETTLED
+            if event.own and is_wide and not event.edtf and event.said in (self._teller.name, THE_KEEPER):
+                settles = self._of_year(of_event(event.id)) * _WORTH["event"]
+                yield Question("", "", settles, 0, False, "event", f"When was {event.name}?")
+
+    def births(self) -> Iterator[Question]:
+        """When somebody of hers was born, which nobody has told."""
+        for ident, nearness in self._teller.kin.items():
+            person = self._named(ident)
+            if person is not None and person.born is None:
+                settles = self._of_year(of_birth(person.id)) * _WORTH["birth"]
+                yield Question("", "", settles, nearness, False, "birth", f"When was {person.name} born?")
+
+    def _of_year(self, day: str) -> float:
+        """The years that the year in the middle would take from all pictures together."""
+        first, last = self._worked.bounds(day)
+        begins, ends = _closed(first, last)
+        middle = (begins + ends) // 2
+        return self._gained((not_before(day, middle - SETTLED // 2), not_after(day, middle + SETTLED // 2))) or 0
+
+    def _either(self, picture: str, other: str, open_years: tuple[int, int]) -> float:
+        """The years that it settles whether a picture is before or after a day, by how likely each is."""
+        first, last = open_years
+        begins, ends = self._worked.bounds(other)
+        if begins is None or ends is None or ends <= first or begins >= last:
+            return 0
+        before, behind = (self._gained((limit,)) for limit in (Limit(picture, other, 0), Limit(other, picture, 0)))
+        if before is None or behind is None:
+            return 0
+        share = min(max(((begins + ends) / 2 - first) / (last - first), 0), 1)
+        return share * before + (1 - share) * behind
+
+    def _of_age(self, picture: str, person: Person, middle: int) -> float:
+        begins, ends = self._worked.bounds(of_birth(person.id))
+        if begins is None or ends is None or ends - begins > KNOWN_BIRTH:
+            return 0
+        age = (middle - begins) // YEAR
+        slack = next((years for oldest, years in SLACK if age <= oldest), SLACK[-1][1])
+        limits = years_after(picture, of_birth(person.id), max(age - slack, 0), age + 1 + slack)
+        return (self._gained(limits) or 0) * _WORTH["age"]
+
+    def _gained(self, limits: Iterable[Limit]) -> float | None:
+        gained = self._worked.gained(limits)
+        if gained is None:
+            return None
+        return sum(min(days, OPEN) for name, days in gained.items() if name.startswith(of_item(""))) / YEAR
 
 
 def _closed(first: int | None, last: int | None) -> tuple[int, int]:

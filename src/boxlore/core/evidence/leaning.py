@@ -4,9 +4,9 @@ Theory of operation
 -------------------
 The reader of dates makes a date of such words, in all its languages, where the day that they lean on is known. Here
 that day is an unknown like any other, and stays one: it is supposed to be one day after another (`SUPPOSED`, which lie
-in a common year and a leap year, at the turn of a year and within it), the words are read with each, and how far what
-is read lies from what was supposed is the limit between the two days. So the words are never tied to one telling of a
-birth or a wedding: what leans on a wrong one is part of the circle that shows it.
+at the turn of a year, within it and on either side of the end of a February), the words are read with each, and how far
+what is read lies from what was supposed is the limit between the two days. So the words are never tied to one telling
+of a birth or a wedding: what leans on a wrong one is part of the circle that shows it.
 
 What is read must move with the day that is supposed: words with a date of their own lean on nothing. Where a year is
 told (“the year of the sailing”) the limit is as wide as all days of a year may lie from one of its days; then the date
@@ -36,7 +36,7 @@ from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent, meant_by
 from boxlore.core.records.told_kin import kin_told
 
-SUPPOSED = (Day(1903, 1, 1), Day(1903, 12, 31), Day(1904, 6, 15), Day(1904, 2, 29))
+SUPPOSED = (Day(1903, 1, 1), Day(1903, 12, 31), Day(1904, 6, 15), Day(1903, 2, 25), Day(1903, 3, 5))
 NOTHING_READ = DateReading("")
 MOST_LETTERS = 160
 """A longer text is not read."""
@@ -62,6 +62,16 @@ class Lean:
     is_about: bool = False
     is_birthday: bool = False
     is_of_calendar: bool = False
+
+    @property
+    def is_age(self) -> bool:
+        """Whether it is an age or a stage of a life, from a birth on to some later day."""
+        return (
+            bool(self.person)
+            and self.least is not None
+            and self.most is not None
+            and (self.years >= 0 or not self.is_of_calendar)
+        )
 
 
 class _Meant(NamedTuple):
@@ -237,8 +247,6 @@ def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
         is_asked = is_asked or bool(reading.ask) or reading.edtf is None
         far.append(_around([_far(supposed, edtf) for edtf in dates]))
     (least, most), is_of_calendar = _around(far), _is_of_calendar(far)
-    if least is None and most is None:
-        return None
     return Lean(on=day, least=least, most=most, is_asked=is_asked, is_of_calendar=is_of_calendar)
 
 
@@ -327,9 +335,9 @@ def _far(day: Day, edtf: Edtf) -> Far:
     slack = (days(183) if edtf.kind == "one" else days(31)) if has_days else YEAR
     before = first - max(slack, abs(first) // 4) if first is not None else None
     behind = last + max(slack, abs(last) // 4) if last is not None else None
-    if before is not None and first is not None and first >= 0:
+    if before is not None and first is not None and first >= 0 and last != 0:
         before = max(before, 0)
-    if behind is not None and last is not None and last <= 0:
+    if behind is not None and last is not None and last <= 0 and first != 0:
         behind = min(behind, 0)
     return before, behind
 

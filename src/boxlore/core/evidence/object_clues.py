@@ -24,7 +24,7 @@ _IS_THIS = re.compile(
     r"(?:an?|the|old|eine?|une?|vana) "
 )
 """How a sentence begins that says what the thing itself is: others tell of things that somebody had."""
-_FIRST_WORDS = 6
+_FIRST_WORDS = re.compile(r"(?:\S+\s*){1,6}")
 COPIES = ("same_picture", "print_from", "detail_of")
 """Kinds of relation that say that the thing may be a later copy."""
 
@@ -40,7 +40,7 @@ def clues(record: Record) -> Iterator[Claim]:
     is_copy = any(relation.kind in COPIES for relation in record.related)
     said = [(words, view.speaker) for name in TOLD for view in record.all(name) for words in _CLAUSES.split(view.words)]
     said += [
-        (" ".join(sentence.words.split()[:_FIRST_WORDS]), sentence.view.speaker)
+        (_FIRST_WORDS.findall(sentence.words)[0], sentence.view.speaker)
         for sentence in sentences(record)
         if sentence.view.field in ("title", "story") and _IS_THIS.match(fold(sentence.words) + " ")
     ]

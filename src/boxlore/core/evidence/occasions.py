@@ -20,8 +20,11 @@ from boxlore.core.people.person import Person
 from boxlore.core.statements import Sure
 
 BESIDE = days(31)
-"""A month either side, for the portrait before a wedding and the party after a birthday (common practice, no source)."""
+"""A month either side, for the portrait before a wedding and the party after a birthday: common practice, no source."""
 
+MINE = frozenset(
+    "my mine meine mein minu mu minun mon ma mi mia mio minha meu min mitt mijn moja moje mans mana mano můj".split()
+)
 _SMALL = frozenset("noise genitive possessive comma dash and i they was when doubt about day unit".split())
 _THEN = re.compile(r"\|| (?:at|in|by|near|held|bei|im|auf|à|en|i|på|v|w|в) ")
 """What is said of an occasion behind one of these is of its place, its year and its weather."""
@@ -33,7 +36,10 @@ def clues_of_words(
     """The claim with the limits between a day and the life of who keeps what the words name."""
     occasion = " ".join(words.split())
     for lean in leaning.of(occasion, narrator=narrator, shown=shown, but=but):
-        yield from of_lean(claim, day, lean, beside=BESIDE)
+        if lean.is_age and not lean.is_birthday:
+            return  # `ages` has it
+        is_the_event = bool(but) and lean.least == lean.most == 0
+        yield from of_lean(claim, day, lean, beside=0 if is_the_event else BESIDE)
         return
     for custom in customs_in(occasion):
         if keepers := who_keeps(occasion, custom, leaning, narrator, shown):
@@ -79,7 +85,7 @@ def who_keeps(words: str, custom: Custom, leaning: Leaning, narrator: str, shown
     kinds = [token.kinds for token in lex(nfc(left))]
     if any("name" in kind or not kind & _SMALL for kind in kinds):
         return []
-    if not named and any(kind & {"i"} for kind in kinds) and (teller := leaning.person(narrator)):
+    if not named and MINE & set(pieces(left)) and (teller := leaning.person(narrator)):
         return [teller]
     if not named and len(shown) == 1 and (only := leaning.person(shown[0])):
         return [only]

@@ -16,6 +16,7 @@ from boxlore.core.dates.phrases import KnownDates, PhraseSettings
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim, after, of_item, weaker
 from boxlore.core.evidence.leaning import leaning_on
+from boxlore.core.evidence.relation_words_table import APART, ONE_BEFORE
 from boxlore.core.evidence.sentences import sentences
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line

@@ -1,6 +1,7 @@
 """Clues of what is told of somebody in a picture that is no number: “not yet walking”, “a widow already”.
 
-Also how long a couple had been married. Whose it is must be clear as for an age (`core.rules.ages_told`); all of it is likely."""
+Also how long a couple had been married. Whose it is must be clear as for an age (`core.rules.ages_told`); all of it is
+likely."""
 
 import re
 from collections.abc import Iterator
@@ -33,6 +34,9 @@ def clues(record: Record, people: Registry, leaning: Leaning) -> Iterator[Claim]
             if match is None or _NOT.search(words[: match.start()]):
                 continue
             person = whose(sentence.words, match.start(), registered)
+            if state.of == "others":
+                parents = {parent for person in registered for parent in person.parents}
+                person = next((person for person in registered if person.id in parents), None)
             if person is not None:
                 claim = told(sentence.view, f"{person.name} in {record.number}: “{one_line(sentence.words)}”")
                 claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
@@ -77,7 +81,8 @@ def _limits(record: Record, person: Person, state: State, people: Registry, lean
         return
     if state.of == "widowed":
         couples = leaning.weddings.couples_of(person.id)
-        (on,) = [of_death(other) for other in couples[0] if other != person.id] if len(couples) == 1 else [""]
+        others = [of_death(other) for other in couples[0] if other != person.id] if len(couples) == 1 else []
+        on = others[0] if others else ""
     else:
         on = leaning.weddings.of(person.id) if state.of == "wedding" else (
             of_birth if state.of == "birth" else of_death)(person.id)  # fmt: skip

@@ -69,7 +69,7 @@ def _years_in(words: str, settings: PhraseSettings) -> tuple[str, Edtf] | None:
 
 
 def _name(shown: PersonShown) -> str:
-    return fold(shown.told.words.split(",")[0].strip())
+    return fold(shown.told.words).partition(",")[0].strip()
 
 
 def clues(record: Record, told_years: Sequence[YearsTold]) -> Iterator[Claim]:

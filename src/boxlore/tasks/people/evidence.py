@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.evidence.asking import Question, what_to_ask
+from boxlore.core.evidence.asking import Family, Question, Teller, what_to_ask
 from boxlore.core.evidence.claims import of_birth, of_death, of_item
 from boxlore.core.evidence.gathering import Background, all_clues
 from boxlore.core.evidence.lives import LIFE_FIELDS, PARENT_FIELDS, ToldOfPerson
@@ -17,11 +17,13 @@ from boxlore.core.evidence.working_out import WorkedOut
 from boxlore.core.people.kin import By, Kin
 from boxlore.core.people.person import Registry
 from boxlore.core.people.who_is_meant import known_by, the_one
+from boxlore.core.records.audience_levels import To
+from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import record_of, records
+from boxlore.tasks.collection.records_for_outputs import record_of, records, seen_by
 from boxlore.tasks.collection.settings import phrase_settings
 from boxlore.tasks.telling.time_line import own_events, source_words
 
@@ -35,6 +37,7 @@ class Evidence:
     records: Sequence[Record]
     people: Registry
     worked: WorkedOut
+    happened: Sequence[FamilyEvent] = ()
 
     def of_item(self, item: str) -> Proposal:
         return proposal(self.worked, of_item(item))
@@ -53,7 +56,7 @@ def evidence(collection: Collection) -> Evidence:
     rows = list(_told_of_people(collection, people))
     background = _background(collection)
     clues = all_clues(everything, people, rows, background.happened, background)
-    return Evidence(everything, people, WorkedOut(clues))
+    return Evidence(everything, people, WorkedOut(clues), background.happened)
 
 
 def from_nearby(collection: Collection, record: Record) -> Proposal:
@@ -97,7 +100,7 @@ def _told_of_people(collection: Collection, people: Registry) -> Iterator[ToldOf
                 )
 
 
-def to_ask_next(found: Evidence, name: str, minutes: int) -> list[Question]:
+def to_ask_next(collection: Collection, found: Evidence, name: str, minutes: int) -> list[Question]:
     """What to ask this teller, in order. Raises WrongUse where nobody, or several, are called so."""
     person = the_one(known_by(found.people.values(), name), name)
     if person is None:
@@ -108,4 +111,8 @@ def to_ask_next(found: Evidence, name: str, minutes: int) -> list[Question]:
         kinship = kin.between(person.id, other)
         if kinship is not None and kinship.by is not By.SELF:
             hers[other] = kinship.degree or 1
-    return what_to_ask(found.records, found.worked, person.id, hers, minutes)
+    asked = Teller(id=person.id, name=person.name, kin=hers)
+    family = seen_by(collection, To.FAMILY).recipient
+    named = {each.id for each in found.people.values() if each.id in hers and family.may_name(each.id, each.name)}
+    whom = Family(people=found.people, may_be_named=named, happened=found.happened)
+    return what_to_ask(found.records, found.worked, asked, whom, minutes)

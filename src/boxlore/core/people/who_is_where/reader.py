@@ -51,6 +51,7 @@ from boxlore.core.people.who_is_where.item_words import (
     names_somebody,
 )
 from boxlore.core.people.who_is_where.items import noted
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
@@ -145,6 +146,7 @@ def forget_names() -> None:
     read_name.cache_clear()
     token_of.cache_clear()
     phrases_of.cache_clear()
+    own_relation.cache_clear()
 
 
 def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
