@@ -151,9 +151,9 @@ def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
     closure = closing(person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"))).of(both)
     assert closure is not None and closure.until == date(2066, 3, 3)
     assert str(closure) == (
-        "Closed until 2066-03-03: part of what is told of it, because it is in part closed until that day at the wish "
-        "of whoever told it; it names someone taken as living, 100 years from that person's birth. The rest, with any "
-        "scans, is open."
+        "Closed until 2066-03-03: part of what is told of it, because it is in part closed until 2060-01-01 at the "
+        "wish of whoever told it; it names someone taken as living, 100 years from that person's birth. The rest, with "
+        "any scans, is open."
     )
 
 

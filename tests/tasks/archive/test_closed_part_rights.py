@@ -49,10 +49,10 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
     with open(closed / "rights.csv", encoding="utf-8-sig", newline="") as file:
         heading, *rows = csv.reader(file)
     assert rows == [
-        [mia.uri, "", "consent", "picture", "allow", "2026-11-24", "", "Mia Rourke",
-         "given by herself or himself, 2026-11-24: picture"],
+        [mia.uri, "", "consent", "picture", "allow", "2026-11-24", "2026-11-25", "Mia Rourke",
+         "Mia Rourke: given by herself or himself, 2026-11-24: picture"],
         [mia.uri, "", "consent", "picture", "disallow", "2026-11-25", "", "Tom",
-         "withdrawn by herself or himself, as Tom tells, witness Ida, 2026-11-25: picture"],
+         "Mia Rourke: withdrawn by herself or himself, as Tom tells, witness Ida, 2026-11-25: picture"],
         ["TRA-0001", "part of what is told of it", "policy", "disseminate", "disallow", "", "2126-11-25", "",
          "it names someone taken as living of whom no birth is told, 100 years from this transfer"],
         ["TRA-0001", "", "consent", "name", "allow", "", "", "keeper", "somebody living may be named in: title"],

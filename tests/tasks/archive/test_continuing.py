@@ -347,6 +347,10 @@ def test_the_descriptions_to_replace_are_those_that_there_were(mine: Collection,
         transfer(mine, tmp_path / f"{name}-update", order=order)
     folders = [{row[2] for row in why(tmp_path / f"{name}-update") if row[2].endswith("/")} for name in ("1", "2")]
     assert folders == [{"metadata/", "forms/"}, {"metadata/"}]
+    registry.set_audience(mine, find_item(mine, "TRA-0003"), "archive:2060-01-01")
+    order = TransferOrder(archive=Archive(takes=("dublin-core", "rdf")), earlier=tmp_path / "2-update")
+    transfer(mine, tmp_path / "2-again", order=order)  # also of the transfer before the one that is updated
+    assert {row[2] for row in why(tmp_path / "2-again") if row[2].endswith("/")} == {"metadata/"}
 
 
 def test_an_update_is_for_the_archive_and_on_the_terms_of_the_transfer(mine: Collection, tmp_path: Path) -> None:

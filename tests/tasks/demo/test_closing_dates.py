@@ -46,7 +46,7 @@ BY_HAND = {
     22: (date(2126, 11, 25), {TOLD, "names someone taken as living of whom no birth is told, 100 years from this "
                               "transfer"}),  # one of the Rourke boys, in a picture without a date
     23: (LEIDA, {TOLD}),
-    25: (date(2060, 1, 1), {TOLD, "is in part closed until that day at the wish of whoever told it"}),
+    25: (date(2060, 1, 1), {TOLD, "is in part closed until 2060-01-01 at the wish of whoever told it"}),
 }  # fmt: skip
 """By number; 24 is open: nobody told it and it names nobody."""
 

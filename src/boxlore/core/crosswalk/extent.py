@@ -63,10 +63,11 @@ class Extent:
             self.found_in[record.found_in] = self.found_in.get(record.found_in, 0) + 1
         for person in record.shown("photographer"):
             self.creators.setdefault(person.person or person.name, person)
-        self.people.update({shown.person for shown in record.shown() if shown.person and not shown.unsure})
+        shown = (shown.person for shown in record.shown() if shown.person and not shown.unsure)
+        self.people.update(list(dict.fromkeys(shown)))
         if record.place is not None:
             self.places[full_name(record.place)] += 1
-        self.occasions.update({view.words for view in record.all("occasion")})
+        self.occasions.update(list(dict.fromkeys(view.words for view in record.all("occasion"))))
         if process := record.words("process"):
             self.processes[process] = process_term(record)
         self.languages.update(view.language for rows in record.told.values() for view in rows if view.language)

@@ -112,7 +112,7 @@ class Closing:
                 yield self._from_transfer("names someone whom the keeper has answered to hide there")
                 continue
             if kept_until:
-                yield kept_until, f"{verb} someone whom the keeper keeps closed until that day"
+                yield kept_until, f"{verb} someone whom the keeper keeps closed until {kept_until}"
             if self.lives[ident].living or not kept_until:
                 yield self._for_life(person, verb)
         for why in sorted(unknown):
@@ -148,7 +148,7 @@ class Closing:
     def _for_audiences(self, record: Record) -> Iterator[Reason]:
         for audience, why in self._audiences(record):
             if until := closed_until(audience, self.outside.on_day):
-                yield until, why
+                yield until, why.replace("that day", str(until))
 
     def _audiences(self, record: Record) -> Iterator[tuple[str, str]]:
         """Every audience that a part of the record has, as its words, with what a day in it would mean."""

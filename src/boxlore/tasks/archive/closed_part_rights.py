@@ -71,10 +71,13 @@ def rights_rows(
 
 
 def _consents(seen: AudienceView, person: Person) -> Iterator[tuple[str, ...]]:
-    for consent in person.consents:
+    """What a person has consented to, matter by matter; a later word on a matter ends the one before."""
+    for at, consent in enumerate(person.consents):
+        later = person.consents[at + 1 :]
         may_tell = seen.recipient.may_read(consent.words)
         agent = (consent.by or person.name) if may_tell else ""
-        note = consent.words if may_tell else ""
+        note = f"{person.name}: {consent.words}" if may_tell else ""
         for matter in sorted(consent.matters):
             allowed = "allow" if consent.given else "disallow"
-            yield person.uri, "", "consent", str(matter), allowed, consent.day, "", agent, note
+            until = next((other.day for other in later if matter in other.matters), "")
+            yield person.uri, "", "consent", str(matter), allowed, consent.day, until, agent, note

@@ -13,6 +13,7 @@ from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
+from boxlore.core.people.consent import allowed
 from boxlore.core.records.closing_dates import Closes
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark
@@ -241,9 +242,10 @@ def _restrictions(making: Making) -> list[str]:
             closed = Counter(closure.what for closure in closures)
             counted = [words.format(several(closed[what], "item")) for what, words in _CLOSED if closed[what]]
             lines.append(f"Closed are {'; '.join(counted)}; the last until {last}. {TABLE} tells each, and why.")
-        people = [person for person in making.seen.people().values() if person.consents]
-        if people:
-            lines.append(f"Consents of {several(len(people), 'person', 'people')} are in {TABLE} too.")
+        consents = [allowed(person.consents) for person in making.seen.people().values() if person.consents]
+        for count, words in ((sum(map(bool, consents)), "in force"), (consents.count(frozenset()), "taken back")):
+            if count:
+                lines.append(f"Consents of {several(count, 'person', 'people')} are {words}: see {TABLE}.")
         if things_told(making.collection, making.seen, Kind.SITTING):
             lines.append("The consents to interviews are beside this deed, as forms/consent-1.pdf and so on.")
     return lines

@@ -40,6 +40,8 @@ HEADING = ("Number", "Identifier", *FIELDS, "Told")
 CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
+_DESCRIBED = "Its folders of descriptions"
+_THIS = "this one: its bags name themselves in bag-info.txt"
 REST = "the collection, people, events, places, sittings"
 WHOLE, UPDATE = "whole", "update"
 DESCRIBING = ("metadata/", "forms/", "iiif/")
@@ -112,7 +114,7 @@ class Earlier:
     files: dict[str, HeldFile] = starts(default_factory=dict)
     bags: tuple[EarlierBag, ...] = ()
     described: Mapping[str, Sequence[str]] = starts(default_factory=dict)
-    """The folders of DESCRIBING that a transfer has, by its identifier; it is not known of those before this one."""
+    """The folders of DESCRIBING that a transfer has, by its identifier; an older version did not note it."""
 
     @property
     def has_scans(self) -> bool:
@@ -159,19 +161,19 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     infos = [bag_info(bag) for bag in bags]
     _check_ours(collection, folder, infos, items)
     own = [_bag(bag, info) for bag, info in zip(bags, infos, strict=True)]
+    rows = [row for bag in bags for row in table_of(bag / "data" / TRANSFERS, *TRANSFERS_HEADING) if row["Identifier"]]
     before = [
         EarlierBag(row["Transfer"], row["Bag"], row["Identifier"], row["Made"], row["What"], row[TRANSFERS_HEADING[5]])
-        for bag in bags
-        for row in table_of(bag / "data" / TRANSFERS, *TRANSFERS_HEADING)
-        if row["Identifier"]
+        for row in rows
     ]
+    known = {row["Transfer"]: row[_DESCRIBED].split() for row in rows if row.get(_DESCRIBED)}
     is_update = UPDATE if before else WHOLE
     described = [folder for folder in DESCRIBING if any((bag / "data" / folder).is_dir() for bag in bags)]
     return Earlier(
         items,
         _files(bags, own),
         (*before, *(replace(bag, what=is_update) for bag in own)),
-        {bag.transfer: described for bag in own},
+        known | {bag.transfer: described for bag in own},
     )
 
 
@@ -276,11 +278,12 @@ def transfer_rows(
 ) -> Iterator[Sequence[str]]:
     """The table of transfers: every bag before this one, then this transfer, what was chosen for it, and whether the
     originals stay where they are."""
-    yield TRANSFERS_HEADING
+    yield (*TRANSFERS_HEADING, _DESCRIBED)
     for bag in earlier.bags if earlier else ():
-        yield bag.transfer, bag.name, bag.identifier, bag.made, bag.what, bag.digest, ""
+        described = " ".join(earlier.described.get(bag.transfer, ())) if earlier else ""
+        yield bag.transfer, bag.name, bag.identifier, bag.made, bag.what, bag.digest, "", described
     words = _chosen_words(chosen, originals=originals, is_public=is_public)
-    yield ident, "", "", made, UPDATE if earlier else WHOLE, "", words
+    yield ident, _THIS, "", made, UPDATE if earlier else WHOLE, "", words, ""
 
 
 _ORIGINALS = "originals"
