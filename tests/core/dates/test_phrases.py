@@ -130,6 +130,8 @@ TWO_LIVES = KnownDates(
 )
 WHOSE_AGE = [
     ("16 yrs old", "[1948-03-04..1949-03-03]"),
+    ("Ruth just turned five", "[1937-03-04~..1937-04-03~]"),
+    ("the morning after the wedding", "1952-06-15"),
     ("in her thirties", "1962/1972"),
     ("in her early thirties", "1962~/1966~"),
     ("Ruth's first birthday", "1933-03-04"),

@@ -94,7 +94,7 @@ NEAR = [  # words, when the wedding was, EDTF, a word of the question
     ("the week of the wedding", "1931-05-09", "[1931-05-03..1931-05-10]", None),
     ("the weekend after the wedding", "1931-05-09", None, "Which weekend"),
     ("the weekend after the wedding", "1931-05-06", "1931-05-09/1931-05-10", None),
-    ("two weekends after the wedding", "1931-05-06", None, None),
+    ("two weekends after the wedding", "1931-05-06", None, "two weekends after"),
     ("the wedding 1931", "1931-05-09", "1931-05-09", None),
     ("the wedding 1932", "1931-05-09", None, "do not go together"),
     ("the wedding, 9 May", "1931-05-09", None, "In which year"),

@@ -98,12 +98,19 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("the tenth anniversary of the move to Dunedin", "1962-03", None),
     ("the tenth anniversary of when we sailed", None, None),
     ("our anniversary", None, "When was our anniversary?"),
-    ("our 9999th wedding anniversary", None, "meant?"),
+    ("our 9999th wedding anniversary", None, None),
     ("our first Christmas in Dunedin", "1952-12-25", "is the move to Dunedin meant?"),
     ("our first winter in Dunedin", "1952-24", "is the move to Dunedin meant?"),
     ("summer in Dunedin", None, None),
     ("their golden wedding", None, "is 50 years after the wedding of Anna Tamm"),
     ("before Mavis came along", "[..1930]", None),
+    ("als wir heirateten", "1950-12-14", None),
+    ("l'année où nous nous sommes mariés", "1950", None),
+    ("pärast meie pulmi", "[1950-12-14..]", None),
+    ("cuando nació Mavis", "1930", None),
+    ("efter at Mavis blev født", "[1930..]", None),
+    ("kui me kolisime Dunedini", "1952-03", "is the move to Dunedin meant?"),
+    ("nachdem wir nach Dunedin zogen", "[1952-03..]", "is the move to Dunedin meant?"),
     ("the wedding of hats", None, None),
     ("Mavisa sünd", "1930", "is the birth of Mavis Hill meant?"),
 ]  # fmt: skip
@@ -116,6 +123,31 @@ def test_what_a_phrase_leans_on(words: str, edtf: str | None, ask: str | None) -
     assert (reading.edtf.text if reading.edtf else None) == edtf
     if ask is not None or edtf is not None:
         assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+OWNED = [  # told as an event of its own, with whose it is in its name
+    FamilyEvent(id="e6", kind="other", names=("Joe’s retirement",), when=day("1985-06")),
+    FamilyEvent(id="e7", kind="other", names=("Mavis’s wedding",), when=day("1955-07-02")),
+    FamilyEvent(id="e8", kind="marriage", names=("Anna’s wedding",), when=day("1950-12-14")),
+]
+OWNERS = [
+    ("Joe's retirement", "1985-06", None),
+    ("Joe's retirement party", None, "is June 1985 meant? Not understood: “party”"),
+    ("Joes Ruhestand", None, None),
+    ("Mavis' Hochzeit", None, None),
+    ("after Mavis got married", "[1955-07-02..]", None),
+    ("po svatbě Mavise", "[1955-07-02..]", "is Mavis’s wedding meant?"),
+    ("after Anna got married", None, None),
+]
+
+
+@every_row(("words", "edtf", "ask"), OWNERS)
+def test_an_event_called_after_one_person_is_of_that_person(words: str, edtf: str | None, ask: str | None) -> None:
+    """Two are called Anna, so that none of them is meant."""
+    events, perhaps = meant_by(words, OWNED, PEOPLE, "")
+    reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    assert ask is None or ask in str(reading.ask)
 
 
 def test_the_choices_are_the_date_by_each_event() -> None:

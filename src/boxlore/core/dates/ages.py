@@ -22,6 +22,7 @@ from boxlore.core.dates.relative import (
     birthday,
     bounds,
     in_years,
+    just_turned,
     not_yet_at,
     past_age,
     past_no_age,
@@ -238,7 +239,7 @@ def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:
     """What a word of age says by its place or value: “nearly”; the year of a birthday (“the year Ruth turned ten”), or
     of a life (“in her tenth year”)."""
     senses = token.senses
-    if senses[0].value in ("nearly", "at_most"):
+    if senses[0].value in ("nearly", "at_most", "just"):
         return {str(senses[0].value)}
     if "years_old" in token.kinds and "unit" not in token.kinds:
         return {"old"}
@@ -321,6 +322,8 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     if "birthday" in kinds or (numbers == {"ordinal"} and kinds & {"possessive", "genitive"}):
         if "nearly" in kinds:
             return year_of_age
+        if "just" in kinds:
+            return just_turned
         return year_of_birthday if "whole_year" in kinds else birthday
     if "ordinal" in numbers:
         return None

@@ -136,6 +136,8 @@ class Assembly(Gathered):
                 ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
                 or (date.within_a_year and not date.year and self._is_decade_ahead(following, beyond))
             ) or (self._after_comma(following) and not (date.year and self._short_year_ahead(following)))
+        if kind == "dash" and ahead == "no_year":
+            return True
         if kind == "dash":
             if self.taken[-1:] == ["part"] and not (date.year or self.numbers):
                 return ahead in SLOTS and ahead != "part"  # mid-June 1938, Christmas mid-1930s

@@ -15,7 +15,7 @@ class DateContext(NamedTuple):
     `this_year` is the year in which it is told: a later one is asked about, and so is one before `first_year`.
     `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
     where one is not known; `births` and `deaths` are by folded name. `whole`: what lies at a distance is the whole
-    stretch up to there.
+    stretch up to there. `perhaps`: one of `events` is only perhaps meant, so that all words must go with it.
     """
 
     text: str = ""
@@ -30,6 +30,7 @@ class DateContext(NamedTuple):
     first_year: int = 0
     deaths: Mapping[str, str] = MappingProxyType({})
     whole: bool = False
+    perhaps: bool = False
 
     def season_code(self, season: int) -> int:
         """EDTF's code of a season as it was said (21-24): one of the south is 29-32."""

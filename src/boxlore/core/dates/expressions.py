@@ -220,6 +220,8 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
             raise NoSuchDate("In which year did that begin?")
         return written(with_years(first, last), context, pick)
     begin, end = _ends(whole, context, pick)
+    if last.year_from_left and begin.isdigit() and end.startswith(begin) and len(whole.parts) == 2:
+        return end  # “1936 – 14th of March” is one day
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-12-31":
         end = f"{end}-01-01"  # “New Year’s Eve 1929 into 1930” is one night
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-01-01":

@@ -562,11 +562,14 @@ class Grammar:
     def _near(self) -> Expression | None:
         """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""
         begin, count = self.at, 0
-        if self.kinds[begin] not in _BEGIN_NEAR:
+        exact = self.kinds[begin] == "to_the_day"  # “exactly a year before the wedding”
+        self.at += exact
+        if self.kinds[self.at] not in _BEGIN_NEAR:
+            self.at = begin
             return None
-        if self.kinds[begin] in _DAY_BESIDE:
+        if beside_day := _DAY_BESIDE.get(self.kinds[self.at]):
             self.at += 1
-            return Expression("near", [self._operand()], distance=Distance(*_DAY_BESIDE[self.kinds[begin]]))
+            return Expression("near", [self._operand()], distance=Distance(*beside_day))
         if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
             count = self.senses[self.at].value[0]  # type: ignore[index]
             self.at += 1
@@ -578,9 +581,9 @@ class Grammar:
             count = self._counted()  # the second Sunday after Easter, two summers before the fire
             if self.kinds[self.at] == "feast":
                 return self._feasts_away(begin, count, sure=sure)
-        exact = self.kinds[self.at + 1] == "to_the_day"
+        told_exactly = self.kinds[self.at + 1] == "to_the_day"
         loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
-        beside = self.at + (2 if exact or loose else 1)
+        beside = self.at + (2 if told_exactly or loose else 1)
         sense, side = self.senses[self.at], _SIDES.get(self.kinds[beside], 0)
         if not side or sense.kind not in ("unit", "season", "weekday"):
             self.at = begin
@@ -602,7 +605,7 @@ class Grammar:
             raise NoForm
         if loose:
             anchor.mark |= ABOUT
-        distance = Distance(side, unit, count, value, bool(anchor.event), exact)
+        distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
         return Expression("near", [anchor], distance=distance)
 
     def _feasts_away(self, begin: int, count: int, *, sure: bool) -> Expression | None:

@@ -104,7 +104,7 @@ FINER: dict[str, tuple[str, object]] = {
     "nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most"), "should_be": ("correction", "should_be"),
     "just_before": ("before", "just"), "just_after": ("after", "just"),
     "couple": ("few", "couple"), "following": ("after", "next"), "either_following": ("after", "perhaps"),
-    "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
+    "just_turned": ("birthday", "just"), "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”
 corrects what stands before it, and alone is doubt; “just before” a date is not long before it, a couple of

@@ -29,6 +29,7 @@ NUMERAL = "|".join(
         r"(?:(?<![\d.-])|(?<=\d{4}-))\d{1,2}[-./](?:(?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)|'\d\d(?!\d))",
         r"(?<![\d-])\d{4}(?:[-/]'?\d\d?(?![\d.]\d|\d)(?!['-]?(?:s|er|th)\b)| [-/] '?\d\d(?!\d| *[\w.]))",
         r"(?<![\d.])\d{1,2}\. ?\d{1,2}\.(?= ?- ?\d{1,2}\. ?\d{1,2}\.)",
+        r"(?<![\d.])(?:[12]\d|3[01]|0?[1-9])\. ?(?:0[1-9]|1[0-2]|[1-9])\.(?=\W*$|,| [(–-])",
         r"(?<!\d)(?<!\d, )(?<!\d )(?:1[5-9]|20) and \d\d(?!\d)(?= *(?:$|[?,)]))",
         r"(?<!\d)(?:1[5-9]|20)\d\d(?:0[1-9]|1[0-2])(?:[0-2]\d|3[01])(?!\d)",
         r"(?<![\d./-])(?:0?[1-9]|1[0-2])[/-](?:3[2-9]|[4-9]\d)(?! ?[\d./-]|\w)",
@@ -41,9 +42,9 @@ NUMERAL = "|".join(
     )
 )
 """In this order: times of day (three), year-month-day (two), day-month-year, a short year before a month and a day
-(two), day-month-year (two), month-year, two years, a day and a month before another, “nineteen and” a year's end, eight
-digits, a month and a short year, `19thC`, two short years, unread digits, a short year, a century as Italian has it
-(`primi ’900`)."""
+(two), day-month-year (two), month-year, two years, a day and a month before another and alone, “nineteen and” a year's
+end, eight digits, a month and a short year, `19thC`, two short years, unread digits, a short year, a century as Italian
+has it (`primi ’900`)."""
 
 ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
 """A year as a cornerstone has it: MCMXXXVIII."""

@@ -102,7 +102,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     names: dict[str, str] = {}
     for name, edtf in known.perhaps[words]:
         events = MappingProxyType({**known.events, words: edtf})
-        leaning = context._replace(events=events)
+        leaning = context._replace(events=events, perhaps=True)
         outcome = understood(context.text, leaning, _own(replace(known, events=events)))
         if outcome is not None and (outcome.edtf or not offered):
             for text in (*([outcome.edtf.text] if outcome.edtf else ()), *outcome.alternatives):

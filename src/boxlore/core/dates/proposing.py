@@ -27,7 +27,7 @@ Decided = Callable[[list[Token]], Outcome | None]
 _YEARS = frozenset(
     ("year", "dates", "short", "years", "decade", "decade_digits", "hundreds", "century", "dual", "roman")
 )
-_NAMED = frozenset(("month", "season", "season_part", "feast", "feast_day", "span", "hebrew_month", "turn"))
+_NAMED = frozenset(("month", "season", "season_part", "feast", "feast_day", "span", "hebrew_month", "turn", "event"))
 """Kinds of words of which a piece has at least one of these or of those."""
 
 _SAYING = frozenset(
@@ -49,7 +49,7 @@ _ONE_YEAR = frozenset(("year", "short", "years"))
 _DAY_OR_PART = frozenset(("day", "ordinal", "part"))
 _OF_A_PART = frozenset(("part", "last"))
 _DENYING = frozenset(("not",))
-_FEAST = frozenset(("feast",))
+_FEAST, _EVENT = frozenset(("feast",)), frozenset(("event",))
 _ORDINAL = frozenset(("ordinal", "last"))
 _MAY_BE_NAMES = frozenset(("month", "season", "roman"))
 _MONTH_OF_A_YEAR = re.compile(r"\d{4}-\d\d[?~%]?")
@@ -93,6 +93,8 @@ MOST_NAMED = 3
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question whether a piece of these words is the date; None where there is none."""
+    if context.perhaps:
+        tokens = [_as_name(token) if token.is_any(_EVENT) else token for token in tokens]
     counts = any(token.is_any(_COUNTING) for token in tokens)
     tokens = _without_counted(tokens) if counts else tokens
     for score in _SCORE.finditer(words):

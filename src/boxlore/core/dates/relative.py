@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.anniversary import years_on
+from boxlore.core.dates.before_and_after import not_far
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.edtf_values import SEASONS, Day, month_length
@@ -360,6 +361,11 @@ def birthday(born: str, years: int) -> str:
     if first.month == last.month and first.year == last.year:
         return f"{first.year + years:04d}-{first.month:02d}"
     return str(first.year + years) if first.year == last.year else at_age(born, years)
+
+
+def just_turned(born: str, years: int) -> str:
+    """“Peter just turned five”: about a month from the birthday on, where its day is known."""
+    return not_far(birthday(born, years), 1, of_years=False)
 
 
 def _later(day: Day, years: int) -> Day:

@@ -8,7 +8,7 @@ from boxlore.core.dates.ages import STAGES
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.relative import at_age
+from boxlore.core.dates.relative import Distance, at_age, near
 
 _ADDED = frozenset(("when", "was", "noise", "comma", "dash", "doubt", "about"))
 _AGES = {"infant": (0, 1), "small": (2, 7)}
@@ -20,6 +20,7 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     lives: list[Life] = []
     unknown: list[Token] = []
     is_somebody = False
+    season, is_last = 0, False
     for token in tokens:
         kinds = token.kinds
         if told := kinds & STAGES:
@@ -32,9 +33,13 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
             is_somebody = True
         elif kinds == {"name"}:
             unknown.append(token)
+        elif named := [sense.value for sense in token.senses if sense.kind == "season"]:
+            season = int(str(named[0]))
+        elif "last" in kinds:
+            is_last = True
         elif not kinds & _ADDED:
             return
-    if len(stages) != 1 or len(lives) > 1 or (lives and unknown):
+    if len(stages) != 1 or len(lives) > 1 or (lives and unknown) or is_last != bool(season):
         return
     if is_somebody and not (lives or unknown):
         raise NoSuchDate("Who was that, and when were they born?")
@@ -44,7 +49,10 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
         if unknown and stages[0] != "alive":
             raise NoSuchDate(f"When was {text[unknown[0].start : unknown[-1].end]} born?")
         return
-    date = _of_life(lives[0], stages[0])
+    if is_last and not (lives[0].died and stages[0] == "alive"):
+        return
+    last = Distance(-1, "season", value=season)
+    date = near(lives[0].died, last, context) if is_last else _of_life(lives[0], stages[0])
     shown = f": is {asked(date, context)} meant?" if date else ": when was that?"
     raise NoSuchDate(f"“{text}”{shown}", (date,) if date else ())
 

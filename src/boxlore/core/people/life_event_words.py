@@ -24,13 +24,20 @@ _BIRTH = (
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
     "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
     "{} föddes|{} syntyi|{} sündis|{} sünd|{} sündi|{} sünni|{} sündimist|{} родился|{} родилась|{} się urodził|"
-    "{} się urodziła|{} piedzima|{} gimė|{} se narodil|{} se narodila"
+    "{} się urodziła|{} piedzima|{} gimė|{} se narodil|{} se narodila|"
+    "nació {}|è nato {}|è nata {}|nacque {}|nascesse {}|nasceu {}|nasceu o {}|nasceu a {}|nascer o {}|nascer a {}|"
+    "sündis {}|родился {}|родилась {}|urodził się {}|urodziła się {}|piedzima {}|gimė {}|se narodil {}|se narodila {}|"
+    "narodil se {}|narodila se {}|{} született|{} megszületett|{} születése"
 )
 _DEATH = (
     "{} died|{} passed away|death of {}|{}'s death|{} starb|{}s tod|tod von {}|mort de {}|{} est mort|"
     "{} est morte|muerte de {}|{} murió|morte di {}|{} è morto|{} è morta|morte de {}|{} morreu|dood van {}|"
     "{} overleed|{}s død|{} døde|{}s död|{} dog|{} kuoli|{} suri|{} surm|{} surma|{} surmas|{} kuolema|"
-    "{} kuolemaa|{} умер|{} умерла|{} umarł|{} umarła|{} nomira|{} mirė|{} zemřel|{} zemřela"
+    "{} kuolemaa|{} умер|{} умерла|{} umarł|{} umarła|{} nomira|{} mirė|{} zemřel|{} zemřela|"
+    "{} gestorben war|{} gestorben ist|murió {}|morì {}|è morto {}|è morta {}|morreu {}|morreu o {}|morreu a {}|"
+    "suri {}|"
+    "умер {}|умерла {}|zmarł {}|zmarła {}|{} zmarł|{} zmarła|umarł {}|umarła {}|nomira {}|mirė {}|zemřel {}|zemřela {}|"
+    "{} meghalt|meghalt {}|{} halála"
 )
 _MARRIAGE = (
     "{} married|{} got married|{} were married|{} was married|{} wed|wedding of {}|marriage of {}|{}'s wedding|"
@@ -53,7 +60,8 @@ _UNBORN = (
 )
 _GENITIVE: Mapping[str, str] = {
     "birth": "narození {}|narozením {}|рождения {}|рождение {}|рождением {}|urodzenia {}|urodzeniu {}|urodzeniem {}|"
-    "urodziny {}|{} dzimšanas|{} dzimšana|{} gimimo|{} gimimas|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
+    "urodziny {}|narodziny {}|narodzinach {}|narodzin {}|narodzinami {}|{} dzimšanas|{} dzimšana|{} gimimo|"
+    "{} gimimas|{} sünd|{} sünni|{} sündi|{} syntymän|{} syntymää",
     "death": "smrti {}|smrt {}|smrtí {}|смерти {}|смерть {}|смертью {}|śmierci {}|śmierć {}|śmiercią {}|"
     "{} nāves|{} nāve|{} mirties|{} mirtis|{} surm|{} surma|{} kuoleman|{} kuolemaa",
     "marriage": "svatba {}|svatby {}|svatbě {}|svatbu {}|svatbou {}|свадьба {}|свадьбы {}|свадьбе {}|свадьбу {}|"
@@ -91,17 +99,35 @@ WAYS: Mapping[str, tuple[str, ...]] = {
 months before it; a `funeral` is some days after a death."""
 
 OWN: Mapping[str, tuple[str, ...]] = {
-    "birth": ("i was born", "my birth"),
-    "marriage": (
-        "i married", "i got married", "i was married", "we married", "we got married", "we were married",
-        "my wedding", "our wedding", "our marriage",
+    "birth": tuple(
+        "i was born|my birth|ich geboren wurde|meine geburt|meiner geburt|je suis né|je suis née|ma naissance|nací|"
+        "mi nacimiento|sono nata|sono nato|la mia nascita|eu nasci|nasci|ik geboren werd|mijn geboorte|jeg blev født|"
+        "jeg ble født|min fødsel|jag föddes|min födelse|synnyin|syntymääni|ma sündisin|mina sündisin|minu sünd|"
+        "minu sündi|я родился|я родилась|моего рождения|się urodziłam|się urodziłem|es piedzimu|aš gimiau|"
+        "jsem se narodila|jsem se narodil|születtem".split("|")
     ),
-}  # fmt: skip
+    "marriage": tuple(
+        "i married|i got married|i was married|we married|we got married|we were married|we were wed|my wedding|"
+        "our wedding|our marriage|wir heirateten|wir geheiratet haben|wir geheiratet hatten|ich heiratete|"
+        "unsere hochzeit|"
+        "unserer hochzeit|nous nous sommes mariés|on s'est mariés|notre mariage|nos casamos|nos casáramos|nuestra boda|"
+        "ci siamo sposati|il nostro matrimonio|nostro matrimonio|nostre nozze|nos casámos|nosso casamento|we trouwden|"
+        "we getrouwd zijn|onze bruiloft|onze trouwdag|vi blev gift|vores bryllup|vi giftet oss|vi ble gift|"
+        "bryllupet vårt|"
+        "vårt bryllup|vi gifte oss|vårt bröllop|menimme naimisiin|häitämme|häidemme|me abiellusime|abiellusime|"
+        "meie pulm|"
+        "meie pulmad|meie pulmi|meie pulma|meie pulmade|мы поженились|наша свадьба|нашей свадьбы|нашей свадьбой|"
+        "нашу свадьбу|się pobraliśmy|braliśmy ślub|nasz ślub|naszego ślubu|naszym ślubie|naszym ślubem|apprecējāmies|"
+        "mūsu kāzas|mūsu kāzām|susituokėme|mūsų vestuvės|mūsų vestuvių|jsme se brali|jsme se vzali|naše svatba|"
+        "naší svatby|naší svatbě|naší svatbou|összeházasodtunk|az esküvőnk|esküvőnk".split("|")
+    ),
+}
 """Kind -> the phrases that mean it where it is the narrator's own."""
 
 ALONE: Mapping[str, tuple[str, ...]] = {
     "marriage": tuple(
-        "wedding|pulm|pulmad|pulmi|pulma|hochzeit|mariage|noces|boda|matrimonio|nozze|casamento|bruiloft|huwelijk|bryllup|"
+        "wedding|pulm|pulmad|pulmi|pulma|hochzeit|mariage|noces|boda|matrimonio|nozze|casamento|bruiloft|huwelijk|"
+        "bryllup|"
         "bryllupet|bröllop|bröllopet|häät|häitä|häiden|свадьба|свадьбы|ślub|ślubu|wesele|kāzas|kāzām|vestuvės|vestuvių|"
         "svatba|svatby|svatbě|svatbu|svatbou|свадьбе|свадьбу|свадьбой|ślubie|ślubem|wesela|weselu|weselem|kāzu|kāzās|"
         "vestuves|vestuvėse|pulmade|pulmas|pulmadest|häissä|häistä".split("|")
@@ -110,14 +136,20 @@ ALONE: Mapping[str, tuple[str, ...]] = {
         "move|we moved|we moved house|moving house|removal|umzug|wir umzogen|verhuizing|we verhuisden|déménagement|"
         "mudanza|trasloco|mudança|flytningen|flytting|flyttingen|flytten|vi flyttede|vi flyttet|vi flyttade|muutto|"
         "muuton|muuttoa|muutimme|kolimine|kolimise|kolimist|kolisime|переезд|переезда|переездом|мы переехали|"
-        "przeprowadzka|przeprowadzki|przeprowadzką|przeprowadzce|pārcelšanās|persikraustymas|persikraustymo|stěhování".split("|")
+        "przeprowadzka|przeprowadzki|przeprowadzką|przeprowadzce|pārcelšanās|persikraustymas|persikraustymo|stěhování|"
+        "wir umzogen|wir zogen um|nous avons déménagé|nos mudamos|nos mudámos|ci siamo trasferiti|vi flyttede|"
+        "vi flytta|"
+        "me kolisime|meie kolisime|мы переезжали|się przeprowadziliśmy|przeprowadziliśmy się|pārcēlāmies|"
+        "persikraustėme|"
+        "jsme se přestěhovali|jsme se stěhovali|elköltöztünk|költöztünk".split("|")
     ),
     "voyage": tuple(
         "voyage|voyage out|crossing|passage|passage out|we sailed|we emigrated|we came over|we came out|we left|"
         "emigration|emigrating|boat coming out|boat coming over|boat out|boat over|ship coming out|ship coming over|"
         "ship out|ship over|coming out on the boat|coming over on the boat|way over|überfahrt|auswanderung|"
         "wir auswanderten|traversée|émigration|travesía|emigración|traversata|emigrazione|travessia|emigração|"
-        "overtocht|emigratie|overfart|overfarten|udvandringen|utvandringen|överresan|ylitys|maastamuutto|maastamuuton|muutto|ülesõit|ülesõidu|"
+        "overtocht|emigratie|overfart|overfarten|udvandringen|utvandringen|överresan|ylitys|maastamuutto|"
+        "maastamuuton|muutto|ülesõit|ülesõidu|"
         "väljaränne|väljarände|переезд|переезда|эмиграция|эмиграции|rejs|rejsu|emigracja|emigracji|emigrācija|"
         "emigrācijas|emigracija|emigracijos|plavba|plavby|emigrace".split("|")
     ),
@@ -127,15 +159,22 @@ ALONE: Mapping[str, tuple[str, ...]] = {
 _ALIKE = tuple(
     frozenset(words.split("|"))
     for words in (
-        "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|põleng|"
-        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|požáru|"
+        "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|"
+        "põleng|"
+        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|"
+        "požáru|"
         "požárem|ahi",
         "fled|flight|escape|escaped|flucht|flohen|geflohen|fuite|huida|fuga|vlucht|gevlucht|flugt|flukt|flykt|flykten|"
-        "pako|pakoa|paon|pakenimme|põgenemine|põgenemise|põgenemist|põgenesime|бегство|бегства|ucieczka|ucieczki|bēgšana|"
+        "pako|pakoa|paon|pakenimme|põgenemine|põgenemise|põgenemist|põgenesime|me põgenesime|meie põgenesime|"
+        "wir flohen|wir geflohen sind|wir flüchteten|"
+        "nous avons fui|huimos|siamo fuggiti|fugimos|we vluchtten|vi flygtede|vi flyktet|vi flydde|мы бежали|"
+        "uciekliśmy|"
+        "utekli jsme|jsme utekli|elmenekültünk|бегство|бегства|ucieczka|ucieczki|bēgšana|"
         "pabėgimas|útěk|útěku|menekülés",
         "flood|floods|hochwasser|überschwemmung|inondation|inundación|alluvione|inundação|overstroming|watersnood|"
-        "oversvømmelsen|flommen|översvämningen|tulva|tulvan|tulvaa|üleujutus|üleujutuse|üleujutust|наводнение|наводнения|"
-        "powódź|powodzi|plūdi|plūdiem|potvynis|potvynio|povodeň|povodně|waipuke",
+        "oversvømmelsen|flommen|översvämningen|tulva|tulvan|tulvaa|üleujutus|üleujutuse|üleujutust|наводнение|"
+        "наводнения|"
+        "powódź|powodzi|plūdi|plūdiem|potvynis|potvynio|povodeň|povodně|povodní|povodni|árvíz|waipuke",
     )
 )
 """Nouns of what happens to families, in the languages: whoever tells an event in one may call it by another."""
@@ -148,6 +187,34 @@ def called_otherwise(name: str) -> frozenset[str]:
 
 
 _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())
+
+
+WHITHER: Mapping[str, tuple[str, ...]] = {
+    "move": tuple(
+        "we moved to {}|moving to {}|the move to {}|wir nach {} zogen|wir nach {} umzogen|umzug nach {}|"
+        "nous avons déménagé à {}|nos mudamos a {}|ci siamo trasferiti a {}|nos mudámos para {}|we naar {} verhuisden|"
+        "vi flyttede til {}|vi flyttet til {}|vi flyttade till {}|muutimme {}|me kolisime {}|kolisime {}|"
+        "мы переехали в {}|"
+        "przeprowadziliśmy się do {}|pārcēlāmies uz {}|persikraustėme į {}|jsme se přestěhovali do {}|"
+        "költöztünk {}".split("|")
+    ),
+    "voyage": tuple(
+        "we sailed to {}|we came to {}|we came out to {}|we emigrated to {}|we arrived in {}|wir nach {} kamen|"
+        "wir nach {} gingen|wir nach {} auswanderten|nous sommes arrivés en {}|nous sommes venus en {}|llegamos a {}|"
+        "siamo arrivati in {}|chegámos a {}|we naar {} kwamen|vi kom til {}|vi kom till {}|tulimme {}|me tulime {}|"
+        "tulime {}|мы приехали в {}|przyjechaliśmy do {}|ieradāmies {}|atvykome į {}|jsme přijeli do {}|"
+        "érkeztünk {}".split("|")
+    ),
+}  # fmt: skip
+"""Kind -> the phrases that may mean such an event of which it is told whither, with that place."""
+
+_TO_A_PLACE = re.compile(r"(?:^|.* )(?:to|nach|naar|til|till|do|à|en|a) (\w[\w ]*)$")
+
+
+def whither(name: str) -> str:
+    """The place that an event's name ends with (`we moved to Leeds`); empty for another name."""
+    match = _TO_A_PLACE.match(bare(name))
+    return match[1] if match else ""
 
 
 def kind_of(name: str) -> str:

@@ -5,7 +5,7 @@ that says less than the event's name (“the move”), is never read alone: it i
 """
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from types import MappingProxyType
 from typing import NamedTuple
@@ -20,10 +20,12 @@ from boxlore.core.people.life_event_words import (
     OF_NAMES,
     OWN,
     WAYS,
+    WHITHER,
     bare,
     called_otherwise,
     kind_of,
     shorter,
+    whither,
 )
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.followed_events import OURS, Happened, followed
@@ -111,9 +113,10 @@ def meant_by(
     for event in events:
         if not event.edtf:
             continue
+        event = _with_owner(event, people)
         own = _ways(event, people, narrator, told)
         _add(sure, own, pieces, event.edtf, event.name)
-        _add(loose, _hints(event), pieces, event.edtf, event.name)
+        _add(loose, _hints(event, pieces), pieces, event.edtf, event.name)
         _add(loose, _in_genitive(event, people, told, alike=True), pieces, event.edtf, event.name)
         if perhaps_kin:
             _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
@@ -126,6 +129,16 @@ def meant_by(
         way: tuple((name, edtf) for edtf, name in dates.items()) for way, dates in several.items() if way not in alone
     }
     return MappingProxyType(alone), MappingProxyType(perhaps)
+
+
+def _with_owner(event: FamilyEvent, people: Mapping[str, Person]) -> FamilyEvent:
+    """An event of the family's own that is called after one of them alone (“Jaan’s wedding”), as one of that person."""
+    owner, mark, _ = bare(event.name).replace("’", "'").partition("'s ")
+    if not mark or event.people or not event.own:
+        return event
+    owners = [ident for ident, person in people.items() if owner in {name.split(" ", 1)[0] for name in _names(person)}]
+    kind = event.kind if event.kind != "other" else kind_of(event.name)
+    return replace(event, people=(owners[0],), kind=kind) if len(owners) == 1 else event
 
 
 def _add(into: dict[str, dict[str, str]], ways: Iterable[str], pieces: frozenset[str], edtf: str, name: str) -> None:
@@ -224,8 +237,13 @@ def _names(person: Person) -> set[str]:
     return {name.casefold() for name in (person.name, *person.forms, *person.calls)}
 
 
-def _hints(event: FamilyEvent) -> Iterator[str]:
-    """The words that may mean this event: an earlier name of it, less than its name, or its kind alone."""
+def _hints(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
+    """The words that may mean this event: an earlier name of it, less than its name, its kind alone, or with the place
+    that it went to, which other languages inflect (`kolisime Leedsi`)."""
+    if event.own and event.kind in WHITHER and (place := whither(event.name)):
+        stem = place[: max(len(place) - 1, _LONG_ENOUGH)]
+        for told in {piece for piece in pieces if piece.startswith(stem)} | {place}:
+            yield from (way.format(told) for way in WHITHER[event.kind])
     if event.own:
         yield from map(bare, event.names[:-1])
         for name in event.names:

@@ -9,7 +9,7 @@ from datetime import MAXYEAR
 from typing import NamedTuple
 
 from boxlore.core.dates.lexer import lex
-from boxlore.core.people.life_event_words import WAYS
+from boxlore.core.people.life_event_words import WAYS, WHITHER, whither
 
 JUBILEES: Mapping[int, tuple[str, ...]] = {
     25: tuple(
@@ -72,8 +72,8 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
-    if (place := _WHITHER.search(event.name)) and event.kind in ("move", "voyage") and any(_ordinals(told)):
-        yield Followed(event.name, event.edtf, (), tuple(f"{way} {place[1].casefold()}" for way in _THERE))
+    if event.kind in WHITHER and any(_ordinals(told)) and (place := whither(event.name)):
+        yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
     owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
     is_wedding = event.kind == "marriage"
     for years, called in JUBILEES.items() if is_wedding else ():
@@ -100,7 +100,6 @@ def _carried(event: Happened, told: str) -> str:
     return ""
 
 
-_WHITHER = re.compile(r"(?:^|.* )(?:to|nach|naar|til|till|do|à|en|a) (\w[\w ]*)$")
 _THERE = ("in", "here in", "over in", "en", "à", "a", "i", "w", "v")
 """“Our first Christmas in Leeds” is the first after the move there."""
 _NEAR_BY = 60
