@@ -23,6 +23,12 @@ _MANIFEST = re.compile(r"(?P<tag>tag)?manifest-(?P<algorithm>[0-9a-z]+)\.txt", r
 _LINE = re.compile(r"(?P<digest>[0-9A-Fa-f]+)[ \t]+\*?(?P<path>\S.*?)[ \t]*")
 _OXUM = re.compile(r"(?P<bytes>\d+)\.(?P<files>\d+)")
 _INFO_LINE = re.compile(r"[^:\s][^:]*:.*|[ \t].*|")
+_COUNT = re.compile(r"(?P<nth>\d+) of (?P<of>\d+|\?)")
+_INFO_VALUES = {
+    "Bagging-Date": (re.compile(r"\d{4}-\d\d-\d\d"), "a day, such as 2026-11-25"),
+    "Bag-Count": (_COUNT, "two numbers, such as 2 of 5"),
+}
+"""Reserved names of `bag-info.txt` whose values have a form."""
 _ESCAPED = {"%0D": "\r", "%0A": "\n", "%25": "%"}
 CHUNK = 1 << 20
 
@@ -229,10 +235,16 @@ def _info(bag: _Bag, payload: Mapping[str, int]) -> None:
     if not path.is_file():
         return
     text = _text(bag, path)
-    lines = re.split(r"\r\n|\r|\n", text)
+    info, lines = bag_info(bag.folder), re.split(r"\r\n|\r|\n", text)
     for number, line in enumerate(lines, 1):
         if not _INFO_LINE.fullmatch(line):
             bag.say("info", "2.2.2", f"bag-info.txt, line {number}, is no label with a value: “{line[:40]}”.")
+    for name, (pattern, words) in _INFO_VALUES.items():
+        if (value := info.get(name, "")) and not pattern.fullmatch(value):
+            bag.say("info", "2.2.2", f"{name} is “{value[:30]}”, and not {words}.")
+    counted = _COUNT.fullmatch(info.get("Bag-Count", ""))
+    if counted and counted["of"] != "?" and int(counted["nth"]) > int(counted["of"]):
+        bag.say("info", "2.2.2", f"Bag-Count is “{counted[0]}”: there is no such bag of so many.")
     said = [
         line.partition(":")[2].strip() for line in lines if line.partition(":")[0].strip().lower() == "payload-oxum"
     ]

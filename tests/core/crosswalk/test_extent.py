@@ -4,7 +4,7 @@ from tests.every_row import every_row
 
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 ASKED = "1 item undated, or with a date that is still asked about"
@@ -15,10 +15,10 @@ RANGES: dict[str, tuple[list[str], str]] = {
     "one that is asked about": (["1968", "1975", ""], f"1968-1975; {ASKED}"),
     "one without a beginning that is earlier": (["1968", "1975", "/1932"], "not later than 1932-1975"),
     "one without a beginning that is within": (["1912", "1975", "/1932"], "1912-1975"),
-    "only one without a beginning": (["/1932"], "not later than 1932-1932"),
+    "only one without a beginning": (["/1932"], "not later than 1932"),
     "one without an end that is later": (["1912", "1980/"], "1912-not earlier than 1980"),
     "one without an end that is within": (["1912", "1990", "1980/"], "1912-1990"),
-    "only one without an end": (["1980/"], "1980-not earlier than 1980"),
+    "only one without an end": (["1980/"], "not earlier than 1980"),
 }
 
 
@@ -38,3 +38,13 @@ def test_the_dates_of_a_unit(name: str) -> None:
     for edtf in dates:
         extent.add(dated(edtf))
     assert extent.years == words
+
+
+def test_who_is_counted_first_is_who_is_told_first() -> None:
+    """A title made of names is the same each time it is made (DACS 2.3, from memory: titles are formal)."""
+    told = dated("").told["date"][0]
+    shown = tuple(PersonShown(told=told, name=f"p{at}", person=f"p{at}") for at in range(12))
+    extent = Extent()
+    extent.add(Record(id="a", number="TRA-0001", people=shown[::-1]))
+    extent.add(Record(id="b", number="TRA-0002", people=shown[:1]))
+    assert [ident for ident, _ in extent.people.most_common()] == ["p0", *(f"p{at}" for at in range(11, 0, -1))]

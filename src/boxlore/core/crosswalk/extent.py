@@ -109,8 +109,11 @@ class Extent:
 
     @property
     def range_words(self) -> str:
-        """`1898-1975`, `1912`, `not later than 1932-1975`."""
-        return "-".join(dict.fromkeys((self.first.words, self.last.words)))
+        """`1898-1975`, `1912`, `not later than 1932-1975`; an open end alone where both are of its year."""
+        ends = [self.first, self.last]
+        if self.first.day[:4] == self.last.day[:4]:
+            ends = [end for end in ends if end.is_open] or ends
+        return "-".join(dict.fromkeys(end.words for end in ends))
 
     @property
     def not_dated(self) -> str:
