@@ -4,6 +4,7 @@ DACS 2.4 (date) and 2.5 (extent).
 """
 
 from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass
 from dataclasses import field as starts
 
@@ -22,6 +23,9 @@ class Extent:
 
     `kinds`: nature -> number of items. `boxes` are labels, `folders` are paths of labels. `earliest` and `latest` are
     days in ISO 8601, or ''. `found_in`: words -> number of items.
+
+    Of what is counted equally often the first of the container stands first, as `Counter.most_common` has it: the same
+    items are described in the same words, however often.
     """
 
     items: int = 0
@@ -63,11 +67,10 @@ class Extent:
             self.found_in[record.found_in] = self.found_in.get(record.found_in, 0) + 1
         for person in record.shown("photographer"):
             self.creators.setdefault(person.person or person.name, person)
-        shown = (shown.person for shown in record.shown() if shown.person and not shown.unsure)
-        self.people.update(list(dict.fromkeys(shown)))
+        self.people.update(_each_once(shown.person for shown in record.shown() if shown.person and not shown.unsure))
         if record.place is not None:
             self.places[full_name(record.place)] += 1
-        self.occasions.update(list(dict.fromkeys(view.words for view in record.all("occasion"))))
+        self.occasions.update(_each_once(view.words for view in record.all("occasion")))
         if process := record.words("process"):
             self.processes[process] = process_term(record)
         self.languages.update(view.language for rows in record.told.values() for view in rows if view.language)
@@ -140,6 +143,11 @@ class Extent:
     def kinds_words(self) -> str:
         """`20 photographs, 2 letters`."""
         return ", ".join(several(count, kind, plural(kind)) for kind, count in self.kinds.most_common())
+
+
+def _each_once(words: Iterable[str]) -> list[str]:
+    """Each once, in the order of the record: a set has another order in each run."""
+    return list(dict.fromkeys(words))
 
 
 @dataclass(frozen=True, slots=True)
