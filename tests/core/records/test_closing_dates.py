@@ -146,15 +146,25 @@ def test_words_that_cannot_be_read_name_no_day() -> None:
     assert ARCHIVE.seen(odd).told == {} and closing().of(odd) is None
 
 
-def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
+def test_the_latest_day_holds_and_every_reason_is_said_once_with_its_own_day() -> None:
+    """Until when each holds: DACS 4.1, and termOfRestriction of PREMIS 3.0, both from memory."""
     both = record(told=stories(said("Mia fell in.", statement="1"), said("Mia swam.", audience=LATER, statement="2")))
     closure = closing(person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"))).of(both)
     assert closure is not None and closure.until == date(2066, 3, 3)
     assert str(closure) == (
-        "Closed until 2066-03-03: part of what is told of it, because it is in part closed until 2060-01-01 at the "
-        "wish of whoever told it; it names someone taken as living, 100 years from that person's birth. The rest, with "
-        "any scans, is open."
+        "Closed until 2066-03-03: part of what is told of it, because it names someone taken as living, 100 years from "
+        "that person's birth (until 2066-03-03); it is in part closed at the wish of whoever told it (until "
+        "2060-01-01). The rest, with any scans, is open."
     )
+
+
+def test_a_reason_that_holds_of_several_has_the_latest_day_of_theirs() -> None:
+    two = (person("mia", "Mia", born=DateReading.from_edtf("1966-03-03")),
+           person("con", "Con", born=DateReading.from_edtf("1938-05-01")))  # fmt: skip
+    closure = closing(*two).of(record(told=stories(said("Mia and Con rowed."))))
+    assert closure is not None
+    assert closure.reasons == ((date(2066, 3, 3), "names someone taken as living, 100 years from that person's birth"),)
+    assert "(until" not in str(closure), "one day is said once"
 
 
 def test_what_stays_closed_stops_at_the_end_of_the_calendar() -> None:
@@ -206,7 +216,7 @@ def test_the_reason_says_of_what_kind_it_is(how: str) -> None:
     closure = closing(*PEOPLE).of(whole)
     assert closure is not None
     assert closure.reasons == (
-        f"{verb} someone taken as living of whom no birth is told, 100 years from this transfer",
+        (CLOSES, f"{verb} someone taken as living of whom no birth is told, 100 years from this transfer"),
     )
 
 
@@ -224,7 +234,7 @@ def test_a_reason_names_nobody(because: BornBy, said_outside: str) -> None:
     closure = closing(person("mia", "Mia"), latest={"mia": because}).of(NAMES_MIA)
     assert closure is not None
     start = "names someone taken as living, birth not told, born by 1950 at the latest"
-    assert closure.reasons == (start + said_outside,)
+    assert [why for _, why in closure.reasons] == [start + said_outside]
 
 
 def test_how_much_of_an_item_is_closed_is_said() -> None:

@@ -8,11 +8,14 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from tests.core.records.cast import person
+from tests.every_row import every_row
 
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.consent import make_consent
 from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.archive.closed_part_rights import consents_words
 from boxlore.tasks.archive.name_answers import decide
 from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
@@ -49,13 +52,14 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
     with open(closed / "rights.csv", encoding="utf-8-sig", newline="") as file:
         heading, *rows = csv.reader(file)
     assert rows == [
-        [mia.uri, "", "consent", "picture", "allow", "2026-11-24", "2026-11-25", "Mia Rourke",
-         "Mia Rourke: given by herself or himself, 2026-11-24: picture"],
-        [mia.uri, "", "consent", "picture", "disallow", "2026-11-25", "", "Tom",
-         "Mia Rourke: withdrawn by herself or himself, as Tom tells, witness Ida, 2026-11-25: picture"],
-        ["TRA-0001", "part of what is told of it", "policy", "disseminate", "disallow", "", "2126-11-25", "",
+        [mia.uri, "Mia Rourke", "", "consent", "picture", "allow", "2026-11-24", "2026-11-25", "Mia Rourke",
+         "given by herself or himself, 2026-11-24: picture"],
+        [mia.uri, "Mia Rourke", "", "consent", "picture", "disallow", "2026-11-25", "", "Tom",
+         "withdrawn by herself or himself, as Tom tells, witness Ida, 2026-11-25: picture"],
+        ["TRA-0001", "", "part of what is told of it", "policy", "disseminate", "disallow", "", "2126-11-25", "",
          "it names someone taken as living of whom no birth is told, 100 years from this transfer"],
-        ["TRA-0001", "", "consent", "name", "allow", "", "", "keeper", "somebody living may be named in: title"],
+        ["TRA-0001", "Mia Rourke", "", "consent", "name", "allow", "", "", "keeper",
+         "somebody living may be named in: title"],
     ]  # fmt: skip
     told = json.loads((closed / "rights.csv-metadata.json").read_text("utf-8"))
     assert [column["titles"] for column in told["tableSchema"]["columns"]] == heading
@@ -65,6 +69,52 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
     with open(tmp_path / "later/closed/data/metadata/rights.csv", encoding="utf-8-sig", newline="") as file:
         (row,) = [row for row in csv.DictReader(file) if row["Act"] == "name"]
     assert (row["About"], row["Allowed"]) == (mia.uri, "disallow"), "no answer allows what is taken back"
+
+
+WORDS = {
+    "nobody was asked": ([], ""),
+    "given": ([[("name", "2026-11-24", True)]], "Consents in force: of 1 person."),
+    "a part taken back": (
+        [[("name", "2026-11-24", True), ("picture", "2026-11-24", True), ("name", "2026-11-26", False)]],
+        "Consents in force: of 1 person. Consents withdrawn: of 1 person, the last on 2026-11-26.",
+    ),
+    "given again": (
+        [[("name", "2026-11-24", True), ("name", "2026-11-25", False), ("name", "2026-11-26", True)]],
+        "Consents in force: of 1 person.",
+    ),
+    "of two": (
+        [[("name", "2026-11-24", True)], [("name", "2026-11-24", True), ("name", "2026-11-23", False)]],
+        "Consents in force: of 1 person. Consents withdrawn: of 1 person, the last on 2026-11-23.",
+    ),
+}
+
+
+@every_row("how", WORDS)
+def test_the_deed_counts_what_is_in_force_and_what_was_withdrawn(how: str) -> None:
+    told, words = WORDS[how]
+    people = [
+        person(str(at), "Mia", consents=tuple(make_consent([what], day, given=yes) for what, day, yes in one))
+        for at, one in enumerate(told)
+    ]
+    assert consents_words(people) == words
+
+
+def test_a_consent_that_was_taken_back_is_not_in_force_beside_the_word_that_took_it(
+    collection: Collection, tmp_path: Path
+) -> None:
+    """PREMIS 3.0, termOfGrant of rightsGranted: a right that is granted has an end where it was taken back."""
+    (mia,) = collection.people().values()
+    for day, given in (("2026-11-20", True), ("2026-11-22", False), ("2026-11-21", True), ("2026-11-24", True)):
+        consent(collection, mia, make_consent(["name"], day, given=given))
+    transfer(collection, tmp_path / "t", order=TransferOrder(archive=Archive(takes=("inventory",)), go_on=True))
+    with open(tmp_path / "t/closed/data/metadata/rights.csv", encoding="utf-8-sig", newline="") as file:
+        rows = [row for row in csv.DictReader(file) if row["Basis"] == "consent"]
+    assert [(row["Of whom"], row["Allowed"], row["From"], row["Until"]) for row in rows] == [
+        ("Mia Rourke", "allow", "2026-11-20", "2026-11-22"),
+        ("Mia Rourke", "disallow", "2026-11-22", "2026-11-22"),
+        ("Mia Rourke", "allow", "2026-11-21", ""),
+        ("Mia Rourke", "allow", "2026-11-24", ""),
+    ]
 
 
 def test_no_answer_is_recorded_as_naming_whom_the_keeper_keeps_to_an_audience(

@@ -6,7 +6,8 @@ its reasoning; where nothing is known at all, the years count from the day of th
 What somebody has closed until a day stays closed until that day. Local law and the archive's own rules go before it.
 
 A statement is what closes an item. The reason says of what kind it is: that the item names or shows somebody, that it
-may name somebody (which the keeper has not decided yet), or that only who told it must not be named.
+may name somebody (which the keeper has not decided yet), or that only who told it must not be named. Each reason has a
+day of its own; the item is closed until the latest. A reason that holds of several has the latest day of theirs.
 
 Whatever the open part leaves out and the closed part holds has a day: both ask the same `Recipient`. How much of an
 item is closed is said too (`Closes`): an item whose scans lie in the open part must not read as if nobody might see it.
@@ -16,6 +17,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from boxlore.core.dates.anniversary import years_on
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
@@ -38,26 +40,34 @@ class Closes(StrEnum):
 _OPEN = {Closes.ITEM: "", Closes.SCANS: " The rest is open.", Closes.WORDS: " The rest, with any scans, is open."}
 
 
-@dataclass(frozen=True, slots=True)
-class Closure:
-    """Closed until the day `until`; `reasons` say of the item what closes it, without a name of anyone living: `names
-    someone taken as living …`. `what` says how much of it is closed."""
+class Reason(NamedTuple):
+    """A day until which something is closed, and what says of an item why: `names someone taken as living …`."""
 
     until: date
-    reasons: tuple[str, ...]
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Closure:
+    """Closed for `reasons`, each until its own day, the latest first, without a name of anyone living (DACS 4.1, and
+    termOfRestriction of PREMIS 3.0, from memory). `what` says how much of the item is closed."""
+
+    reasons: tuple[Reason, ...]
     what: Closes = Closes.ITEM
 
     @property
+    def until(self) -> date:
+        """The day until which any of it is closed."""
+        return self.reasons[0].until
+
+    @property
     def because(self) -> str:
-        """`it shows someone taken as living, …; it is told by someone …`."""
-        return "; ".join(f"it {reason}" for reason in self.reasons)
+        """`it shows someone taken as living, …; it is told by someone …`, with the day of each where they differ."""
+        has_one_day = self.reasons[-1].until == self.until
+        return "; ".join(f"it {why}" + ("" if has_one_day else f" (until {day})") for day, why in self.reasons)
 
     def __str__(self) -> str:
         return f"Closed until {self.until}: {self.what}, because {self.because}.{_OPEN[self.what]}"
-
-
-Reason = tuple[date, str]
-"""A day until which something is closed, and the sentence that says why."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,11 +88,9 @@ class Closing:
 
     def of(self, record: Record) -> Closure | None:
         """The closure of an item whose record is as the closed part sees it, or None if all of it is open."""
-        reasons = sorted({*self._for_names(record), *self._for_audiences(record)})
-        if not reasons:
-            return None
-        until = max(day for day, _ in reasons)
-        return Closure(until, tuple(dict.fromkeys(why for _, why in reasons)), self._what(record))
+        days = {why: day for day, why in sorted([*self._for_names(record), *self._for_audiences(record)])}
+        reasons = sorted((Reason(day, why) for why, day in days.items()), key=_latest_first)
+        return Closure(tuple(reasons), self._what(record)) if reasons else None
 
     def _what(self, record: Record) -> Closes:
         """How much of the item the open part does not have."""
@@ -112,7 +120,7 @@ class Closing:
                 yield self._from_transfer("names someone whom the keeper has answered to hide there")
                 continue
             if kept_until:
-                yield kept_until, f"{verb} someone whom the keeper keeps closed until {kept_until}"
+                yield Reason(kept_until, f"{verb} someone whom the keeper keeps closed")
             if self.lives[ident].living or not kept_until:
                 yield self._for_life(person, verb)
         for why in sorted(unknown):
@@ -140,26 +148,33 @@ class Closing:
         else:
             return self._from_transfer(f"{verb} someone taken as living of whom no birth is told")
         until = years_on(day, self.years) or date.max
-        return (until, why) if until > self.outside.on_day else self._from_transfer(f"{verb} someone said to be living")
+        if until <= self.outside.on_day:
+            return self._from_transfer(f"{verb} someone said to be living")
+        return Reason(until, why)
 
     def _from_transfer(self, why: str) -> Reason:
-        return years_on(self.outside.on_day, self.years) or date.max, f"{why}, {self.years} years from this transfer"
+        until = years_on(self.outside.on_day, self.years) or date.max
+        return Reason(until, f"{why}, {self.years} years from this transfer")
 
     def _for_audiences(self, record: Record) -> Iterator[Reason]:
         for audience, why in self._audiences(record):
             if until := closed_until(audience, self.outside.on_day):
-                yield until, why.replace("that day", str(until))
+                yield Reason(until, why)
 
     def _audiences(self, record: Record) -> Iterator[tuple[str, str]]:
-        """Every audience that a part of the record has, as its words, with what a day in it would mean."""
+        """Every audience that a part of the record has, as its words, with why it is closed until the day in it."""
         for view in every_told(record):
-            yield view.audience, "is in part closed until that day at the wish of whoever told it"
+            yield view.audience, "is in part closed at the wish of whoever told it"
         for words in record.audiences:
             if kept := AUDIENCE_WORDS.or_none(words):
-                yield str(kept.audience), "is kept closed until that day by the keeper"
+                yield str(kept.audience), "is kept closed by the keeper"
         for person in (self.people[shown.person] for shown in record.people if shown.person in self.people):
             for audience in person.told_to:
-                yield audience, "names someone of whom a part is closed until that day"
+                yield audience, "names someone of whom a part is closed"
+
+
+def _latest_first(reason: Reason) -> tuple[int, str]:
+    return -reason.until.toordinal(), reason.why
 
 
 HIDDEN = "is hidden"

@@ -8,7 +8,9 @@ Vocabulary for Tabular Data, 2015).
 import json
 from collections.abc import Iterable, Iterator
 
-from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer
+from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.findings import several
+from boxlore.core.people.consent import Consent, Matter, allowed, is_taken_back
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.item_record import Record
@@ -19,13 +21,14 @@ TABLE, SCHEMA = "metadata/rights.csv", "metadata/rights.csv-metadata.json"
 
 COLUMNS = (
     ("About", "string", "The number of an item, or the identifier (URN) of a person"),
+    ("Of whom", "string", "Of a consent, whose it is; not for outside"),
     ("What of it", "string", "Of an item, what of it the open part does not have; empty for all of it"),
     ("Basis", "string", "rightsBasis: consent of the person, or policy (privacy of the living, wish of the teller)"),
     ("Act", "string", "rightsGranted, act: name, picture, voice or disseminate"),
     ("Allowed", "string", "rightsGranted, restriction: allow or disallow"),
-    ("From", "date", "The day from which it holds; empty for the day of the transfer"),
-    ("Until", "date", "The day until which it holds; empty without an end"),
-    ("Agent", "string", "Who said so, if that may be named"),
+    ("From", "date", "termOfGrant or termOfRestriction, startDate; empty for the day of the transfer"),
+    ("Until", "date", "endDate: the day until which it holds, a consent until another word on it; or empty"),
+    ("Agent", "string", "Who said so, for another too, if that may be named"),
     ("Note", "string", "Why, in a sentence"),
 )
 
@@ -51,33 +54,56 @@ def rights_rows(
     No answer names outside whom `never_named` (ids) has.
     """
     yield tuple(title for title, _, _ in COLUMNS)
-    for person in collection.people().values():
+    people = collection.people()
+    for person in people.values():
         if seen.recipient.may_name(person.id, person.name):
             yield from _consents(seen, person)
-    allowed: dict[str, list[str]] = {}
+    answers: dict[str, list[NamingDecision]] = {}
     for item, _, words in collection.store.words_of(["naming"]):
         decision = NAMING_WORDS.or_none(words)
         if decision is None or decision.answer is not NamingAnswer.MAY:
             continue
         if decision.person not in never_named:
-            allowed.setdefault(item, []).append(decision.where)
+            answers.setdefault(item, []).append(decision)
     for record, closure in closures:
         if closure is not None:
-            until = str(closure.until)
-            yield record.number, str(closure.what), "policy", "disseminate", "disallow", "", until, "", closure.because
-        for where in allowed.get(record.id, ()):
-            note = f"somebody living may be named in: {where}"
-            yield record.number, "", "consent", "name", "allow", "", "", "keeper", note
+            for until, why in closure.reasons:
+                act = ("policy", "disseminate", "disallow")
+                yield record.number, "", str(closure.what), *act, "", str(until), "", f"it {why}"
+        for decision in answers.get(record.id, ()):
+            meant = people.get(decision.person)
+            whose = meant.name if meant and seen.recipient.may_name(meant.id, meant.name) else ""
+            note = f"somebody living may be named in: {decision.where}"
+            yield record.number, whose, "", "consent", "name", "allow", "", "", "keeper", note
 
 
 def _consents(seen: AudienceView, person: Person) -> Iterator[tuple[str, ...]]:
-    """What a person has consented to, matter by matter; a later word on a matter ends the one before."""
+    """Each word on each matter, until another word says otherwise: what is taken back is not in force beside it."""
     for at, consent in enumerate(person.consents):
-        later = person.consents[at + 1 :]
         may_tell = seen.recipient.may_read(consent.words)
         agent = (consent.by or person.name) if may_tell else ""
-        note = f"{person.name}: {consent.words}" if may_tell else ""
+        note = consent.words if may_tell else ""
         for matter in sorted(consent.matters):
-            allowed = "allow" if consent.given else "disallow"
-            until = next((other.day for other in later if matter in other.matters), "")
-            yield person.uri, "", "consent", str(matter), allowed, consent.day, until, agent, note
+            word = "allow" if consent.given else "disallow"
+            until = _until(person.consents[at + 1 :], matter, consent)
+            yield person.uri, person.name, "", "consent", str(matter), word, consent.day, until, agent, note
+
+
+def _until(later: Iterable[Consent], matter: Matter, consent: Consent) -> str:
+    """The day of the first later word on this matter that says otherwise; '' if it is in force. Words stand in the
+    order in which they were noted, and the last one holds whatever day it bears."""
+    others = (word.day for word in later if matter in word.matters and word.given is not consent.given)
+    return max(consent.day, day) if (day := next(others, "")) else ""
+
+
+def consents_words(people: Iterable[Person]) -> str:
+    """`Consents in force: of 1 person. Consents withdrawn: of 1 person, the last on 2026-11-28.`; '' where nobody was
+    asked. Whoever took back a part of it is counted in both."""
+    consents = [person.consents for person in people if person.consents]
+    in_force = sum(bool(allowed(words)) for words in consents)
+    back = [words for words in consents if any(is_taken_back(words, matter) for matter in Matter)]
+    lines = [f"Consents in force: of {several(in_force, 'person', 'people')}."] if consents else []
+    if back:
+        last = max(word.day for words in back for word in words if not word.given)
+        lines.append(f"Consents withdrawn: of {several(len(back), 'person', 'people')}, the last on {last}.")
+    return " ".join(lines)

@@ -13,7 +13,6 @@ from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, several
-from boxlore.core.people.consent import allowed
 from boxlore.core.records.closing_dates import Closes
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark
@@ -30,7 +29,7 @@ from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.archive_settings import IN_A_BAG
 from boxlore.tasks.archive.archive_settings import as_toml as archive_as_toml
-from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, rights_rows, rights_schema
+from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, consents_words, rights_rows, rights_schema
 from boxlore.tasks.archive.counting import count_items
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.receipt import blank_rows
@@ -242,10 +241,8 @@ def _restrictions(making: Making) -> list[str]:
             closed = Counter(closure.what for closure in closures)
             counted = [words.format(several(closed[what], "item")) for what, words in _CLOSED if closed[what]]
             lines.append(f"Closed are {'; '.join(counted)}; the last until {last}. {TABLE} tells each, and why.")
-        consents = [allowed(person.consents) for person in making.seen.people().values() if person.consents]
-        for count, words in ((sum(map(bool, consents)), "in force"), (consents.count(frozenset()), "taken back")):
-            if count:
-                lines.append(f"Consents of {several(count, 'person', 'people')} are {words}: see {TABLE}.")
+        if consents := consents_words(making.seen.people().values()):
+            lines.append(f"{consents} {TABLE} tells each.")
         if things_told(making.collection, making.seen, Kind.SITTING):
             lines.append("The consents to interviews are beside this deed, as forms/consent-1.pdf and so on.")
     return lines
