@@ -15,6 +15,7 @@ from itertools import groupby
 
 from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.tokens import tokens_of
+from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import THE
@@ -50,6 +51,9 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
             yield replace(_one(said, named), joined=named.joined)
             at += 2
         else:
+            if at and _may_say_what(part[at - 1], part[at]):
+                asks = f"Is “{part[at].person.words}” {part[at - 1].person.words}, or somebody else?"
+                part[at].person = replace(part[at].person, asks=asks, is_person=False)
             yield part[at]
             at += 1
 
@@ -114,6 +118,14 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
     is_remark = not said.joined and ((said.definite and first in THE) or is_bare)
     may_say = counted or (ends and at == 0)
     return bool(may_say and is_remark and named.is_name and not said.is_beside and _fit(said, named))
+
+
+def _may_say_what(named: Item, said: Item) -> bool:
+    """`Mlle Picard, l'institutrice` within a list: what she is, or another one."""
+    first = tokens_of(said.person.words)[0].plain if said.person.words else ""
+    is_role = said.definite != "" and first.split("'")[0] in ("l", *THE) and not said.joined and said.person.is_person
+    titled = named.is_name and tokens_of(named.person.words)[0].plain in TITLES
+    return is_role and titled and not said.is_beside and _fit(said, named)
 
 
 def _turned(part: Sequence[Item]) -> Item | None:

@@ -21,7 +21,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import relation
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEFORE_WHOM, OF, SIDE_OF
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEFORE_IN_A_CASE, BEFORE_WHOM, OF, SIDE_OF
 from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
 
 BESIDE_SIDES = ("left", "right")
@@ -84,6 +84,8 @@ def _head(elements: Sequence[Element], at: int) -> _Head | None:
         return _Head(at + 2, first.kind, of)
     if first.kind in ("front", "back") and first.phrase in BEFORE_WHOM:
         return _Head(at + 1 + of, first.kind, of)
+    if first.kind == "word" and first.plain in BEFORE_IN_A_CASE:
+        return _Head(at + 1, first.kind)  # `За бабушкой стоит …`
     if first.kind == "nextto":
         return _Head(at + 1 + (of or with_too), first.kind, of)
     return None

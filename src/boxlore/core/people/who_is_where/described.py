@@ -1,6 +1,6 @@
 """Somebody described without a noun, and named behind a verb: `La alta es mi hermana Pilar`, `Den høje bagved er …`.
 
-    person = ("the" / "this") words {place} ["," ] "is" somebody
+    person = ("the" / "this" / "in") words {place} ["," ] "is" somebody
            / word place ("is" / "-") somebody         ; in languages without articles: `Высокий сзади — мой …`
 
 None of the words is a name or kin, so that they only can describe who is told behind the verb. Found before a text is
@@ -12,10 +12,10 @@ from dataclasses import replace
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.who_is_where.item_words import begins_person
+from boxlore.core.people.who_is_where.item_words import begins_person, leads_to_a_thing
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BUT, CARDINALS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEGIN_A_REMARK, BUT, CARDINALS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _DEMONSTRATIVES = frozenset(
@@ -33,7 +33,11 @@ def with_described(elements: Sequence[Element], known: KnownNames) -> list[Eleme
     """The elements, the words of such a description marked."""
     marked = list(elements)
     for start in range(len(marked)):
-        if start and marked[start - 1].kind not in _BEGIN and marked[start - 1].plain not in BUT:
+        before = marked[start - 1].kind if start else "end"
+        opens = before in _BEGIN or (
+            before in PLACES and marked[start].plain in BEGIN_A_REMARK
+        )  # `Sitting in the boat`
+        if not (opens or marked[start - 1].plain in BUT):
             continue
         end = _end_of_words(marked, start, known)
         if end and _names_somebody(marked, start, end):
@@ -43,12 +47,14 @@ def with_described(elements: Sequence[Element], known: KnownNames) -> list[Eleme
 
 def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) -> int:
     """Behind the last of the words that may describe; 0 where none do."""
-    end = start
+    end = start + leads_to_a_thing(elements[start:])
     while end < len(elements) and end - start < _LONGEST and _may_describe(elements[end], known):
         if end > start and elements[end].plain in CARDINALS:
             return 0  # `The three in the back`
         end += 1
-    opens = elements[start].plain in ARTICLES or elements[start].plain in _DEMONSTRATIVES
+    opens = end > start and (
+        elements[start].plain in ARTICLES | _DEMONSTRATIVES or leads_to_a_thing(elements[start:]) > 0
+    )
     if not opens:
         return end if end == start + 1 and elements[start].is_large and len(elements[start].text) > 2 else 0
     return end if end > start + 1 else 0

@@ -1,7 +1,7 @@
 """Several people told by what they are and whose: `the three Kask boys`, `les sœurs Morel`, `de zusjes de Boer`.
 
     group  = ["the" / "all" / "both"] [number] (family several / several family) [names]
-           / ("my" / "the") several                         ; my grandparents, the twins
+           / ("my" / "the") [number] several                ; my grandparents, the twins, my three uncles
            / number "of" ["the"] group                 ; three of the Kask boys: which of them is not told
     several = a word of several people                    ; brothers, girls, Misses, sœurs, zusjes
     family  = word {word}                                  ; large, with particles; no given name, nobody's `my` or `'s`
@@ -43,7 +43,8 @@ def group_of(words: Sequence[Element]) -> Group | None:
     if several == len(words):
         return None
     before, behind = words[at:several], words[several + 1 :]
-    is_whose = len(before) == 1 and (before[0].kind == "my" or before[0].plain.endswith("'s"))
+    is_whose = bool(before) and (before[0].kind == "my" or before[0].plain.endswith("'s"))
+    is_whose = is_whose and all(word.plain in small_words.CARDINALS for word in before[1:])
     if not behind and (is_whose or (at and not before)):
         return Group(len(words), led=True)
     if not before and _is_family(behind):
@@ -105,6 +106,8 @@ def _proposed(family: Sequence[Element], several: Element) -> str:
 def family_of_several(words: Sequence[Element]) -> Group | None:
     """A family as a whole before a colon: `the Pells`, `all the Pells`, `Rourke family`, `familie Bos`; None for any
     other words."""
+    ends = (n for n, word in enumerate(words) if n and not word.is_large and word.plain in small_words.BEGIN_A_REMARK)
+    words = words[: next(ends, len(words))]  # `The Munro family outside the shed`
     at = 1 if words[0].plain in small_words.ARTICLES and len(words) > 2 else 0
     nouns = [n for n in (at, len(words) - 1) if words[n].plain in table.FAMILY]
     if len(words) > at + 1 and len(nouns) == 1:

@@ -391,6 +391,14 @@ def begins_person(further: Sequence[Element]) -> bool:
     return first.kind == "unknown" or stands_for_me(first, further[1:])
 
 
+def leads_to_a_thing(told: Sequence[Element]) -> int:
+    """How many elements `in the doorway` and `on the horse` take: a small word, an article, a thing written small."""
+    if len(told) < 3 or told[0].plain not in small_words.BEGIN_A_REMARK or told[1].plain not in small_words.ARTICLES:
+        return 0
+    is_thing = told[2].kind == "word" and _NOUNS.get(told[2].plain) not in ("one", "many") and not relation(told[2])
+    return 3 if is_thing and told[2].text.islower() else 0
+
+
 _MY = tuple(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "my")
 _MY_WHOLE = frozenset(phrase for phrase in _MY if not phrase.endswith("*"))
 
@@ -464,9 +472,20 @@ def is_of_somebody(words: Sequence[Element]) -> bool:
     return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
 
 
+def _is_article_of_portuguese(words: Sequence[Element]) -> bool:
+    """`a vizinha`, `o noivo`: behind `a` of Portuguese stands no English word."""
+    return words[0].text in ("a", "o", "A", "O") and len(words) == 2 and words[1].plain not in english_words()
+
+
 def definitely(words: Sequence[Element]) -> str:
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
-    is_one = words[0].plain in small_words.THE or is_my(words[0]) or is_of_somebody(words) or is_kin_of(words)
+    is_one = (
+        words[0].plain in small_words.THE
+        or _is_article_of_portuguese(words)
+        or is_my(words[0])
+        or is_of_somebody(words)
+        or is_kin_of(words)
+    )
     last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
     if len(words) < 2 or not is_one or last is None:
         return ""
@@ -495,6 +514,8 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     if at > 2 and is_my(words[0]) and words[at - 1].plain in TITLES and _NOUNS.get(words[at - 2].plain) == "one":
         at -= 1  # `su señora doña Ana`
     before, name = words[:at], _without_remark(words[at:])
+    if len(before) > 1 and before[-1].plain in small_words.ARTICLES and not before[-1].is_large:
+        before = before[:-1]  # `o noivo o Zé Faria`
     if not before or not name:
         return "", ""
     note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))

@@ -2,6 +2,7 @@
 
     phrase = taking back                 ; no, wait     rather
            / opening                      ; Well, …      On the sofa, …      According to Ethel, …
+           / where and who                ; at the window his wife
            / remark                       ; my sister    aged 5    she was in hospital    her    1923    I think
            / with small words             ; with the godparents    with his hand on Charlie's shoulder
            / rest of a name               ; Jr.    née Pell    "Tiny"
@@ -32,11 +33,13 @@ from boxlore.core.people.who_is_where.item_words import (
     how_many,
     how_many_in_all,
     is_remark,
+    leads_to_a_thing,
     name_and_remark,
     without_leads,
     without_verbs_behind,
 )
 from boxlore.core.people.who_is_where.items import add, noted, people_named
+from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
@@ -127,6 +130,16 @@ def _taking_back(reader: Reader, phrase: _Phrase) -> bool:
     return True
 
 
+def _where_and_who(reader: Reader, phrase: _Phrase) -> bool:
+    """somebody = "in" "the" thing somebody          ; `at the window his wife`: where is a note of who follows"""
+    at = leads_to_a_thing(phrase.words)
+    rest = phrase.words[at:]
+    if not at or not begins_person(rest):
+        return False
+    reader.ahead.add_note(between(phrase.words[:at], reader.text))
+    return _somebody(reader, replace(phrase, words=rest, told=between(rest, reader.text)))
+
+
 def _remark(reader: Reader, phrase: _Phrase) -> bool:
     """remark = pronoun / doubt / year / ("she" / "he") … / small words / kin of the one before          ; a note of her
 
@@ -193,13 +206,18 @@ def _rest_of_a_name(reader: Reader, phrase: _Phrase) -> bool:
 def _leading(reader: Reader, phrase: _Phrase) -> bool:
     """opening = small word {word} "," somebody          ; `On the sofa, Aunt Anna`: a note of who follows"""
     words = phrase.words
-    leads = begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH)
+    leads = begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH) or _is_participle(words)
     opens = phrase.opens and phrase.before == "comma"
     opens = opens and (begins_person(phrase.following) or _heads_a_list(phrase.following))
     if not (leads and opens) or any(word.is_large for word in words[1:]):
         return False
     reader.ahead.add_note(phrase.told)
     return True
+
+
+def _is_participle(words: Sequence[Element]) -> bool:
+    """`rowing` alone."""
+    return len(words) == 1 and words[0].text.islower() and words[0].plain.endswith("ing") and not relation(words[0])
 
 
 def _unknown_several(reader: Reader, phrase: _Phrase) -> bool:
@@ -263,8 +281,8 @@ def _somebody(reader: Reader, phrase: _Phrase) -> bool:
 
 
 _PRODUCTIONS = (
-    _taking_back, _opening, _remark, _with_small_words, _rest_of_a_name, _leading, _unknown_several, _total, _family,
-    _group, _somebody,
+    _taking_back, _opening, _where_and_who, _remark, _with_small_words, _rest_of_a_name, _leading, _unknown_several,
+    _total, _family, _group, _somebody,
 )  # fmt: skip
 
 

@@ -41,7 +41,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     told_before = bool(reader.words) or len(reader.items) > reader.part_begins
     told_before = told_before and (bool(reader.words) or reader.previous != "colon")  # `Group of three: back Anna`
     apart = not reader.words and (only_leads or reader.previous in ("comma", "and"))
-    opens_anew = apart and bool(further) and begins_person(further)
+    opens_anew = apart and begins_person(_behind_verbs(further, comma_too=reader.joined != ""))
     if told_before and _stands_behind_her(reader, further):
         end_item(reader)
         place_behind(reader, element, of_all=False)
@@ -58,6 +58,16 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _behind_verbs(further: Sequence[Element], *, comma_too: bool) -> Sequence[Element]:
+    """What stands behind `is` or a posture, of whom the place is told (`in front sits Lotte`); behind a comma too where
+    the place itself stands between two (`and, kneeling, his son`)."""
+    leads = (*_LEAD, "comma") if comma_too else _LEAD
+    return further[next((at for at, piece in enumerate(further) if piece.kind not in leads), len(further)) :]
+
+
+_LEAD = ("verb", *table.ROW_CLASSES[3:])
 
 
 def _stands_behind_her(reader: Reader, further: Sequence[Element]) -> bool:
@@ -133,6 +143,8 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
 def _ask_whether_too(earlier: Item, item: Item, element: Element, *, notes: bool = False) -> None:
     """`Dot, Flo in front`: it may be told of both; but not, without `notes`, in `me on Nan's knee, Pop behind`."""
     person = earlier.person
+    if earlier.is_held:
+        return
     if (notes or not person.note) and not person.asks and person.words:
         asks = f"Does “{element.text}” tell where “{person.words}” is too, or “{item.person.words}” alone?"
         earlier.person = replace(person, asks=asks)

@@ -208,7 +208,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.after_posture = False
         if element.phrase in HOLDING:
             reader.ahead.is_held = True
-        reader.joined = "too" if after_comma else kind if kind in ("and", "with") else ""
+        goes_on = reader.joined if kind == "comma" and reader.previous == "and" else ""  # `and, kneeling, his son`
+        reader.joined = "too" if after_comma else kind if kind in ("and", "with") else goes_on
         if element.kind == "end":
             reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
             reader.part_begins, reader.part_absent = len(reader.items), False

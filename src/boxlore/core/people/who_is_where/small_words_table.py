@@ -132,7 +132,7 @@ FINNISH_KIN = frozenset(
 NOT_IN_IT = frozenset(
     """
     snapped foto fot zdjecie фото снимок fotograf fotografka fotograaf fotografo fotografa photographe valokuvaaja kuvaaja
-    nobody noone niemand personne nadie nessuno ninguem ingen ingenting kukaan никто nikt neviens niekas nikdo
+    can't cannot couldn't nobody noone niemand personne nadie nessuno ninguem ingen ingenting kukaan никто nikt neviens niekas nikdo
     camera kamera camara fotoapparat fotoaparat камерои isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
     nicht fehlt fehlen ausser ohne aufgenommen fotografiert knipste machte abwesend
     ei pole puudub puuduvad pildistas pildistanud ilma valja peale
@@ -168,6 +168,7 @@ RELATIVES = frozenset("who whom kes qui que che joka som ktory ktora котор�
 BEGIN_A_REMARK = frozenset(
     """
     standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
+    kelle kellel keda dont cuyo cuya hvis vars jonka ktorego ktorej которого которой whom
     from of as just partly partially half hidden obscured cropped cut next beyond
     im am bei auf beim
     dans sur chez qui en portant
@@ -234,6 +235,9 @@ SAID_OF_SEVERAL = frozenset(
 
 KIN_BEHIND_WHOSE = frozenset("ode vend tutar poeg mees naine abikaasa ema isa".split())
 """Estonian words of kin, before which it is told whose by a name that may stand in the same form: `Salme õde Hilda`."""
+
+BEFORE_IN_A_CASE = frozenset("за перед przed za pred".split())
+"""Words written as plain ones elsewhere, behind which it is told whom somebody stands behind or before."""
 
 BETWEEN_THEM = frozenset(
     "between them|between the two|between the two of them|in between|dazwischen|nende vahel|vahel|entre eux|entre les deux|entre ellos|"

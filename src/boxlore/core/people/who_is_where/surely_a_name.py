@@ -119,7 +119,7 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
 def _names_in_a_row(tokens: Sequence[Token]) -> list[str]:
     """The names of `Fred Moss Nell Moss`, given names and others by turns, which nothing parts; none for all else."""
     pairs = list(zip(tokens[::2], tokens[1::2], strict=False))
-    by_turns = all(
+    by_turns = not any(token.plain in TITLES for token in tokens) and all(
         given.is_given and not (family.is_given or family.is_initial or family.is_small) for given, family in pairs
     )
     is_row = len(pairs) > 1 and len(tokens) % 2 == 0 and by_turns
@@ -243,7 +243,7 @@ _NO_COMPANY = (
     | frozenset(
         "of in at from near im aus en dans nel na no i as like als comme for named called nee ne born geb sund "
         "meinem meinen meiner unserem unseren unserer "
-        "her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
+        "deren dessen her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
     )
 )
 """Words before a name that tell whose kin somebody is, where, or what for; nobody is in the picture by them."""

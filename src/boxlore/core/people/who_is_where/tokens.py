@@ -378,6 +378,7 @@ def _whose(elements: Sequence[Element], at: int) -> int:
         behind = elements[at + 1 : at + 1 + length]
         following = elements[at + 1 + length : at + 2 + length]
         is_kin = bool(following) and (following[0].plain in KIN_WORDS or following[0].plain in table.NOUNS)
+        is_kin = is_kin and not (following[0].is_large and following[0].plain in TITLES)  # `behind her Nurse Payne`
         told = " ".join(element.plain for element in behind)
         if told in small_words.PRONOUNS and not is_kin and behind[0].text.islower():
             return len(behind)

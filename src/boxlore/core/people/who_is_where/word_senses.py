@@ -209,7 +209,12 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `DFC and bar`
     if reader.words and (_joins_family_names(reader, element, further) or share_kin(reader.words[-1], further)):
         return "word"
-    joins = bool(further) and (reader.words or reader.items) and further[0].kind not in ("comma", "end")
+    behind = (
+        further[1:]
+        if further and further[0].kind == "comma" and further[1:2] and further[1].kind in PLACES
+        else further
+    )
+    joins = bool(further) and (reader.words or reader.items) and behind[0].kind not in ("comma", "end")
     doubtful = len(element.text) == 1 and element.text not in "&+"
     if doubtful and reader.words and _tells_another_name(reader.words, further):
         return "word"  # `Elsie Crane who married a Kettering`
@@ -405,6 +410,8 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following in (*ROW_KINDS, *table.SIDES, "position", "from the right", "nextto"):
         return True
+    if following == "described":
+        return True  # `Sitting in the boat is Cyril`
     somebody = following in ("my", "word", "unknown") and not further[0].is_large and begins_person(further)
     if not reader.words and somebody:
         return True
