@@ -127,8 +127,15 @@ def _tells_whole(tokens: Sequence[Token], before: Sequence[Token]) -> bool:
 
 
 def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
-    """Whether the one name before is a pet form of this one."""
-    return bool(before) and token.plain in full_names_of(before[0].plain)
+    """Whether the one name before is a pet form of this one: known as one, or begun alike (`Dulcie (Dulcibella)`)."""
+    if not before:
+        return False
+    begins_alike = before[0].plain[:_ALIKE] == token.plain[:_ALIKE] and len(token.plain) > len(before[0].plain)
+    return begins_alike or token.plain in full_names_of(before[0].plain)
+
+
+_ALIKE = 3
+"""Letters at the beginning that a given name and its pet form have in common."""
 
 
 _RETIRED = ("retd", "rtd", "ret")
@@ -450,7 +457,10 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     if not behind:
         alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
         return "kin" if is_kin and alone else ""
-    may_be_given = (first.plain in words_of.EITHER and not first.text.endswith(".")) or first.is_given
+    if first.plain == "d" and len(behind) == 1 and not behind[0].is_given:
+        return ""  # `D. Shaw`, an initial; `D. Amélia` is a lady
+    leads = first.text.endswith(".") or (first.is_small and not behind[0].is_small)  # `don Julián`
+    may_be_given = not leads and (first.plain in words_of.EITHER or first.is_given)
     may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
         return ""

@@ -67,7 +67,7 @@ WIFE_TITLES = _words(
 """Titles of a wife, behind which the name of her husband may stand (`Mrs. Thomas Pell`)."""
 
 GIVEN_TITLES = _words(
-    "sir dame lady don dona prince princess king queen emperor empress tsar shri sri sidi lalla rabbi reb rebbe miss "
+    "sir dame lady don dona d prince princess king queen emperor empress tsar shri sri sidi lalla rabbi reb rebbe miss "
     "baby little old young wee big begum master sheikh shaykh mulla mullah hajji haji nurse"
 )
 """Titles behind which one word alone is a given name (for `miss`, `lady`, `nurse`: if it is known as one)."""

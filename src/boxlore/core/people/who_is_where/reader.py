@@ -263,7 +263,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             end_item(reader)
 
 
-_SENTENCE_ENDS = (".", "!")
+_SENTENCE_ENDS = (".", "!", ";")
 
 
 def _takes_back(reader: Reader) -> None:
