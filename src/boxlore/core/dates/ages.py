@@ -75,6 +75,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
                 units.append(unit)
             else:
                 kinds.add("birthday")  # “le jour de mes 20 ans”
+        elif text[token.start : token.end].casefold() in _TODAY:
+            kinds.add("today")
         elif "part" in here and not here & _AGE and token.senses[0].value in DECADE_PARTS:
             parts.append(str(token.senses[0].value))
         elif here & _AGE:
@@ -126,6 +128,11 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
     return told
 
+
+_TODAY = frozenset(
+    "today heute aujourd'hui hoy oggi hoje vandaag täna tänään idag сегодня dziś dzisiaj šodien šiandien dnes".split()
+)
+"""“Maire 21 today!”"""
 
 MOST_YEARS, MOST_MONTHS = 120, 1440
 
@@ -319,6 +326,8 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     whose = born or bool(kinds & {"possessive", "genitive"})
     if numbers == {"ordinal"} and "nth_year" in kinds:
         return year_of_age if whose else None
+    if "today" in kinds:
+        return birthday if born and numbers == {"day"} else None
     if "birthday" in kinds or (numbers == {"ordinal"} and kinds & {"possessive", "genitive"}):
         if "nearly" in kinds:
             return year_of_age

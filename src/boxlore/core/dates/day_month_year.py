@@ -7,7 +7,7 @@ from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.weeks import OF_A_DAY
 
-_SUNDAY = 6
+_SUNDAY, LAST_DAY = 6, 31
 _DECADES, _LAST_CENTURY = 10, 21
 
 
@@ -182,7 +182,9 @@ class Gathered:
             return True
         if date.season or date.feast or date.part:
             if date.part and not (date.season or date.feast):
-                return self._bare(numbers)
+                value, digits = numbers[0]
+                is_year = value > LAST_DAY and value % 10 and digits == 2 and not self.units  # “Ende 38”
+                return self._short_from(numbers[0]) if is_year else self._bare(numbers)
             return len(numbers) == 1 and self._short_from(numbers[0])
         return self._bare(numbers)
 

@@ -55,7 +55,7 @@ def _normal(senses: list[Sense]) -> list[Sense]:
     """“Can't have been later than 1931” is by 1931, “it wasn't before 1931” from then on; “the first Easter after” and
     “the last Christmas before” are those next to it."""
     said: list[Sense] = []
-    for sense in senses:
+    for sense in _with_half_years(senses):
         if len(said) > 1 and said[-1].kind in _MAY_BE_NEXT and _is_next(said[-2], sense.kind):
             del said[-2]
         denied = bool(said) and said[-1].kind == "not" and sense.kind in _DENIED
@@ -63,6 +63,22 @@ def _normal(senses: list[Sense]) -> list[Sense]:
             said.pop()
         said.append(Sense(_DENIED[sense.kind]) if denied else sense)
     return said
+
+
+_AND_A_HALF = ["day", "and", "fraction", "unit"]
+
+
+def _with_half_years(senses: list[Sense]) -> list[Sense]:
+    """“Two and a half years before the fire” is thirty months before it."""
+    for at in range(len(senses) - 3):
+        count, _, half, unit = senses[at : at + 4]
+        if [sense.kind for sense in senses[at : at + 4]] == _AND_A_HALF and (half.value, unit.value) == (
+            "half",
+            "years",
+        ):
+            months = 12 * count.value[0] + 6  # type: ignore[index]  # a number and its count of digits
+            return [*senses[:at], Sense("day", (months, 2)), Sense("unit", "months", unit.languages), *senses[at + 4 :]]
+    return senses
 
 
 _MAY_BE_NEXT = ("feast", "season", "weekday")
@@ -73,7 +89,7 @@ def _is_next(sense: Sense, side: str) -> bool:
 
 
 _DENIED = {"after": "at_latest", "before": "at_earliest"}
-_CHANGING = frozenset(("not", "ordinal", "last"))
+_CHANGING = frozenset(("not", "ordinal", "last", "fraction"))
 """Kinds of words that change what stands behind them: without one of them all is as it is told."""
 
 
@@ -599,6 +615,8 @@ class Grammar:
         unit = str(sense.value) if sense.kind == "unit" else sense.kind
         if unit.startswith("one_"):
             unit, count = unit.removeprefix("one_"), count or 1
+        if unit[0].isdigit():  # “a year and a half before the fire”
+            count, unit = int(unit.partition("_")[0]), "month"
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
             unit, count = unit[:-1], count or NEXT_TO_IT
         if unit in ("week_from", "week_to") or (unit == "weekend" and count):

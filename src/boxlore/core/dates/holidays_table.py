@@ -89,6 +89,7 @@ def _olympics_of(city: str) -> tuple[str, ...]:
 HOLIDAYS: tuple[HolidayRow, ...] = (
     (("christmas", "christmas day", "christmases", "xmas", "xmases", "xmas day", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
     (("christmas eve", "xmas eve", "heiligabend", "jõululaupäev"), "", 0, 0, ("fixed", 12, 24), "fixed day"),
+    (("christmas days", "weihnachtsfeiertage", "weihnachtsfeiertagen", "weihnachtstage", "weihnachtstagen", "kerstdagen", "juledagene", "juledager", "juldagarna", "joulunpyhät", "joulunpyhinä"), "", 0, 0, ("span", 12, 25, 12, 26), "fixed days"),
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),
     (("new year", "new year's", "new year's day", "new years day"), "", 0, 0, ("fixed", 1, 1), "fixed day"),
     (("new year's eve", "new years eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),

@@ -178,7 +178,9 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         elif senses is _NAME and group == "word" and (inflected := _inflected(piece, root)):
             case, senses = inflected
             if case.kind != "noise":  # “1938 januárjától”: the year is of the month
-                before = len(tokens) - (bool(tokens) and tokens[-1].senses[0].kind == "year")
+                before = len(tokens) - (
+                    bool(tokens) and tokens[-1].senses[0].kind in _OF_THE_MONTH.get(case.kind, ("year",))
+                )
                 tokens.insert(before, Token((case,), start, end))
         _append(tokens, senses, start, pieces[at - 1][3])
     return tokens
@@ -215,6 +217,8 @@ def _append(tokens: list[Token], senses: Senses, start: int, end: int) -> None:
 
 
 _INFLECTED = frozenset(("month", "season", "feast", "weekday"))
+_OF_THE_MONTH = dict.fromkeys(("from", "until"), ("year", "day", "ordinal"))
+"""What stands before a month and goes with it: “18. märtsist”, “1938 januárjától”."""
 _SHORTEST_STEM, _LONG_ENDING = 3, 4
 """A stem of three letters has only a long ending: “Maihälfte”."""
 
@@ -415,9 +419,13 @@ def _months_of(senses: Senses) -> Senses:
 
 
 def _counts(senses: Senses) -> bool:
-    """Whether a word is a number, and cannot be passed over as the one of “one Sunday in June” is."""
-    kinds = {sense.kind for sense in senses}
-    return not kinds.isdisjoint(("number", "ordinal_word")) and "noise" not in kinds
+    """Whether a word is a number, and cannot be passed over in its own language, as the one of “one Sunday in June” can
+    (“dos” is two in Spanish, and passed over in French)."""
+    numbers = passed_over = 0
+    for sense in senses:
+        numbers |= sense.languages if sense.kind in ("number", "ordinal_word") else 0
+        passed_over |= sense.languages if sense.kind == "noise" else 0
+    return numbers & ~passed_over != 0
 
 
 def _of_postmark(pieces: list[Piece], at: int, text: str) -> Senses | None:

@@ -67,6 +67,7 @@ def languages_of(senses: Iterable[Sense]) -> int:
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
 UNITS = (
     "day", "week", "fortnight", "month", "year", "weekend", "days", "weeks", "months", "years", "one_week", "one_month",
+    "6_months", "18_months",
     "week_from", "week_to",
 )  # fmt: skip
 FRACTIONS = {

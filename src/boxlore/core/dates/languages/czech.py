@@ -14,6 +14,8 @@ CZECH = Language(
     },
     weekdays=("pondělí úterý středu čtvrtek pátek sobotu neděli",),
     words={
+        "6_months": "půl roku|půlrok",
+        "18_months": "rok a půl|půldruhého roku",
         "about": "kolem|okolo|asi|přibližně|zhruba|cca|circa|ca|kolem roku|okolo roku",
         "nearly": "téměř|skoro",
         "about_behind": "přibližně|nebo tak nějak|zhruba",

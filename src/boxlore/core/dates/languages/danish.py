@@ -19,6 +19,8 @@ DANISH = Language(
         12: "julemåned|julemåneden|christmåned|christmåneden|kristmåned|kristmåneden|vintermåned|vintermåneden",
     },
     words={
+        "6_months": "et halvt år|halvt år",
+        "18_months": "halvandet år|halvandet års tid",
         "about": "omkring|cirka|ca|omtrent|rundt om|ved|henved|nogenlunde",
         "nearly": "næsten",
         "stretch": "de|under",
@@ -177,7 +179,7 @@ DANISH = Language(
         "easter saturday": "påskelørdag",
         "candlemas": "kyndelmisse",
         "all saints": "allehelgensdag|allehelgen|alle helgens dag",
-        "christmas": "jul|julen|juledag|første juledag|juleaften dag|juledagene|juletid",
+        "christmas": "jul|julen|juledag|første juledag|juleaften dag|juletid",
         "boxing day": "anden juledag|sankt stefans dag",
         "christmas eve": "juleaften|juleaftensdag|lillejuleaften dag",
         "new year": "nytår|nytårsdag|nytårsdagen",

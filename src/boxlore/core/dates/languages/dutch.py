@@ -9,6 +9,8 @@ DUTCH = Language(
         "louwmaand sprokkelmaand lentemaand grasmaand bloeimaand zomermaand hooimaand oogstmaand herfstmaand wijnmaand slachtmaand wintermaand",
     ),
     words={
+        "6_months": "een half jaar|half jaar",
+        "18_months": "anderhalf jaar",
         "about": "omstreeks|rond|ongeveer|circa|ca|rondom|omtrent|zowat|plusminus|rond het jaar|om en nabij",
         "nearly": "bijna",
         "stretch": "de|in de|gedurende",

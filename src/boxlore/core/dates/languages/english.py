@@ -17,6 +17,8 @@ ENGLISH = Language(
     ),
     weekdays=("mon tues weds thurs fri sat sun", "mond tuesd wensday thursd frid satd sund"),
     words={
+        "6_months": "half a year|a half year",
+        "18_months": "a year and a half|one and a half years|a year and half|year and a half",
         "about": "about|around|towards|toward|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"
         "|in or about|on or about|in or around|somewhere around|somewhere about|round about|around about|at about|estimated at|close to|around the time of|about the time of",
         "nearly": "nearly|almost|close to|not quite|going on|coming up to|just short of|just under|rising|getting on for|rising to",
@@ -100,7 +102,7 @@ ENGLISH = Language(
         "before_christ": "bc|b c|bce|b c e|before christ",
         "calculated": "cal|calculated|int",
         "numbered": "ward|bib|bib no|runner no|sqn|squadron|bus no|tram no|pew|berth|locker|hymn|hymn no|dwg|drawing no|patent no|acc no|accession no|iso|asa|prisoner no|grave no|wagon no|carriage no|scale|engine|train no|box|folder|flight|print no|negative no|neg no|house no|number|lot|plate no|page|fig|flat|platform|room|regiment no|order no|p|pp|pg|ref|ref no|box no|cat no|item no|kodak safety|sheet no|serial no|licence no|ticket no|psalm|vol|volume|army no|service no|reg no|engine no|car no|loco|locomotive",
-        "exchange": "tel|telephone|tel no|phone|ring",
+        "exchange": "ext|extension|tel|telephone|tel no|phone|ring",
         "plate": "car reg|reg|registration|registration no|number plate|numberplate|licence plate|license plate|reg plate",
         "measured": "scale|th scale|cc|hp|ft|feet|foot|metres|meters|metre|km|miles|yards|kg|lbs|lb|pounds|men|souls|guineas|shillings|acres|tons|dollars|cents|sheep|sec|secs|seconds|mins|minutes|hrs|inches|inch|yds|cwt|oz|gallons|pints|mph",
         "or_year_after": "or the year following|or the next year|or the following year|or a year later|or one year later|or the year after that|or the next|or the year later",

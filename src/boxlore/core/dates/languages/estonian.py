@@ -23,6 +23,9 @@ ESTONIAN = Language(
     weekdays=("esmaspäeva teisipäeva kolmapäeva neljapäeva reede laupäeva pühapäeva",),
     weekday_endings="l st",
     words={
+        "eve": "õhtul enne|õhtu enne|ööl enne|öö enne",
+        "6_months": "pool aastat",
+        "18_months": "poolteist aastat",
         "until_behind": "aastani",
         "about": "umbes|umb|ligikaudu|circa|ca|u|umbkaudu|kusagil|kuskil|millalgi umbes",
         "nearly": "peaaegu|ligi",

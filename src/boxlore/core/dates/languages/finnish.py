@@ -25,6 +25,9 @@ FINNISH = Language(
     weekdays=("maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai",),
     weekday_endings="na n sta",
     words={
+        "eve": "iltana ennen|ilta ennen|yönä ennen",
+        "6_months": "puoli vuotta",
+        "18_months": "puolitoista vuotta",
         "about": "noin|n|suunnilleen|arviolta|ehkä noin|tienoilla|noin vuonna|n vuonna",
         "nearly": "melkein|lähes",
         "older": "yli",

@@ -28,6 +28,8 @@ GERMAN = Language(
     },
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
     words={
+        "6_months": "ein halbes jahr|einem halben jahr|halbes jahr|halben jahr",
+        "18_months": "anderthalb jahre|eineinhalb jahre|ein und ein halbes jahr|anderthalb jahren|eineinhalb jahren",
         "about": "um|etwa|circa|ca|zirka|gegen|ungefähr|rund|um das jahr|in etwa|so um|etwa um|um etwa|rund um|so etwa",
         "nearly": "fast|beinahe|nahezu",
         "stretch": "die|den|der|in|während",

@@ -28,6 +28,8 @@ HUNGARIAN = Language(
         "hétfőjén keddjén szerdáján csütörtökén péntekjén szombatján vasárnapján",
     ),
     words={
+        "6_months": "fél évvel|fél év",
+        "18_months": "másfél évvel|másfél év",
         "about": "körülbelül|kb|mintegy|nagyjából|cirka|kábé|hozzávetőleg|hozzávetőlegesen|megközelítőleg|durván|valamikor úgy",
         "nearly": "majdnem|csaknem|közel",
         "at_most": "legfeljebb|nem több mint",

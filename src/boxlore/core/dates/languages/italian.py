@@ -10,6 +10,8 @@ ITALIAN = Language(
     ),
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
     words={
+        "6_months": "mezzo anno",
+        "18_months": "un anno e mezzo|anno e mezzo",
         "about": "circa|verso il|verso|intorno al|attorno al|ca|all'incirca|pressappoco|intorno a|attorno a|verso la|intorno agli",
         "nearly": "quasi",
         "stretch": "i|gli|le|nei|nelle|durante",

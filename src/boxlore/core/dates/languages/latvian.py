@@ -25,6 +25,9 @@ LATVIAN = Language(
     },
     weekdays=("pirmdien otrdien trešdien ceturtdien piektdien sestdien svētdien",),
     words={
+        "eve": "vakarā pirms|vakars pirms|naktī pirms",
+        "6_months": "pusgadu",
+        "18_months": "pusotru gadu|pusotra gada",
         "about": "ap|apmēram|aptuveni|circa|ca|apm|aptuv",
         "nearly": "gandrīz",
         "about_behind": "apmēram|aptuveni",

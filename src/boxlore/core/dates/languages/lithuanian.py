@@ -24,6 +24,9 @@ LITHUANIAN = Language(
     },
     weekdays=("pirmadienį antradienį trečiadienį ketvirtadienį penktadienį šeštadienį sekmadienį",),
     words={
+        "eve": "vakare prieš|vakaras prieš|naktį prieš|išvakarėse",
+        "6_months": "pusmetį|pusę metų",
+        "18_months": "pusantrų metų|pusantrus metus",
         "about": "apie|maždaug|apytiksliai|apytikriai|maždaug apie|circa|ca|apyt",
         "nearly": "beveik",
         "about_behind": "maždaug|ar panašiai",

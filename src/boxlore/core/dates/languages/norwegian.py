@@ -15,6 +15,8 @@ NORWEGIAN = Language(
         12: "julemåned|julemåneden|vintermåned|vintermåneden",
     },
     words={
+        "6_months": "et halvt år|halvt år",
+        "18_months": "halvannet år|et og et halvt år",
         "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring|omlag|sånn ca",
         "nearly": "nesten",
         "stretch": "de|under",

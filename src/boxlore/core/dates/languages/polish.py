@@ -16,6 +16,8 @@ POLISH = Language(
     },
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
     words={
+        "6_months": "pół roku",
+        "18_months": "półtora roku",
         "about": "około|ok|circa|ca|mniej więcej|w przybliżeniu|koło|gdzieś około|gdzieś w",
         "nearly": "prawie|niemal",
         "about_behind": "mniej więcej|lub coś koło tego",
@@ -55,7 +57,7 @@ POLISH = Language(
         "last": "ostatni|ostatnia|ostatnie|ostatnim|ostatnich|ostatnią",
         "decades": "lata|latach|lat|w latach|dekada|dekadzie|dekady|dziesięciolecie",
         "century": "wiek|wieku|w",
-        "eve": "w przeddzień|przeddzień|wieczór przed",
+        "eve": "wieczorem przed|w noc przed|noc przed|w przeddzień|przeddzień|wieczór przed",
         "feast_day": "świąt",
         "few": "kilka|parę",
         "not": "nie|nie w|ale nie|oprócz|nigdy|nigdy w|to nie było|nie było to",

@@ -14,6 +14,8 @@ PORTUGUESE = Language(
     },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
+        "6_months": "meio ano",
+        "18_months": "ano e meio|um ano e meio",
         "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos",
         "nearly": "quase",
         "stretch": "os|as|nos|nas|durante",

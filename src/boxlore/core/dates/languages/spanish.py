@@ -6,6 +6,8 @@ SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
+        "6_months": "medio año",
+        "18_months": "año y medio|un año y medio",
         "about": "hacia|allá por|allá en|alrededor de|aproximadamente|circa|ca|cerca de|en torno a|aprox|por|sobre|más o menos|unos",
         "nearly": "casi",
         "stretch": "los|las|durante",
@@ -51,7 +53,7 @@ SPANISH = Language(
         "few": "unos|algunos|varios",
         "one_week": "una semana|ocho días",
         "one_month": "un mes",
-        "eve": "víspera de|la víspera de|vísperas de|la noche antes de|la noche anterior a|víspera del|la víspera del",
+        "eve": "la tarde antes de|la noche antes del|víspera de|la víspera de|vísperas de|la noche antes de|la noche anterior a|víspera del|la víspera del",
         "morrow": "al día siguiente de|el día siguiente a",
         "today": "ayer|hoy|el año pasado|hace|hace unos|hará unos|hará",
         "years": "años",

@@ -20,6 +20,8 @@ SWEDISH = Language(
     },
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
     words={
+        "6_months": "ett halvår|ett halvt år|halvår",
+        "18_months": "ett och ett halvt år|halvtannat år|ett och halvt år",
         "about": "omkring|cirka|ca|ungefär|runt|kring|vid|omkr|c:a|ung",
         "nearly": "nästan|knappt",
         "stretch": "de|under",
