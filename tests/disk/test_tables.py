@@ -90,6 +90,25 @@ def test_a_table_from_elsewhere_may_be_in_windows_1252_and_it_is_said(tmp_path: 
         read_any_table(path, lambda names: None)
 
 
+CARRIAGE_RETURNS = (
+    ("item,text\rA,x\rB,y\r", [(2, "x"), (3, "y")]),
+    ('"item";"text"\r"A";"x; y"\r"B";"y"', [(2, "x; y"), (3, "y")]),
+    ('sep=;\ritem;text\rA;"two\rlines"\r\rB;y\r', [(3, "two\nlines"), (6, "y")]),
+    ("item,text\r\nA,x\r\nB,y\r\n", [(2, "x"), (3, "y")]),
+)
+
+
+@every_row(("text", "cells"), CARRIAGE_RETURNS)
+def test_lines_that_end_in_a_carriage_return_alone_are_lines(text: str, cells: list[tuple[int, str]]) -> None:
+    """As spreadsheets save “CSV (Macintosh)” (common practice, no source)."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "told.csv"
+        for encoding in ("utf-8-sig", "utf-16"):
+            path.write_bytes(text.encode(encoding))
+            rows = read_table(path, lambda names: None)
+            assert [(row.line, row.cells["text"]) for row in rows] == cells
+
+
 def test_other_signs_between_the_columns_are_seen() -> None:
     assert str(lacks_column(Path("a.csv"), ["item;text"], "item", "Add it.")) == (
         "a.csv has no column item. Its columns must be parted by commas. Add it."

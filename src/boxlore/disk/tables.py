@@ -158,7 +158,9 @@ def _parted_by(text: str, named: str) -> str:
 
 
 def _lines(path: Path, text: str) -> list[tuple[int, list[str]]]:
-    """(line on which it begins, cells) of each row."""
+    """(line on which it begins, cells) of each row. Where a carriage return alone ends all lines, as in tables saved
+    for old Macintoshes (common practice, no source), it ends ours."""
+    text = text if "\n" in text else text.replace("\r", "\n")
     first = _NAMES_ITS_SIGN.match(text)
     named, start = (first["sign"], first.end()) if first else ("", 0)
     ends = "\n" * len(text[:start].splitlines()[:-1])  # lines are counted from the top of the file

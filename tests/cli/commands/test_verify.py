@@ -102,7 +102,7 @@ def test_a_receipt_gives_items_the_references_of_the_archive(run, mine: Path, tm
 RECEIPTS = [
     ({"Number": "TRA-9999"}, "There is no item TRA-9999 here."),
     ({"Number": "9/9/9"}, "There is no item 9/9/9 here."),
-    ({"Number": ""}, "a reference without an item's number."),
+    ({"Number": "", "Identifier": ""}, "a reference without an item's number or identifier."),
     ({"Identifier": "urn:uuid:0"}, "has another identifier here; this receipt is of another collection."),
 ]
 

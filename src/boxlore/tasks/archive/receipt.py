@@ -1,12 +1,15 @@
 """The receipt: what the archive sends back, read into the log and carried from then on.
 
-A CSV with the columns of `COLUMNS`; a line without a number is of the whole: its accession number, the archive's
-reference of the collection. The archive is the
-source of what it says, so everyone can see from whom a reference comes.
+A CSV with the columns of `COLUMNS`; a line without a number or identifier is of the whole: its accession number, the
+archive's reference of the collection. The archive is the source of what it says, so everyone can see from whom a
+reference comes. An item is known by its number, or by its identifier alone. What an archive calls an item now takes
+the place of what the same archive called it before; what another archive calls it stands beside.
 """
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from dataclasses import field as starts
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
@@ -14,7 +17,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
-from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.core.statements import Kind, Said, Source, Subject, fold
 from boxlore.disk.tables import lacks_column, read_any_table
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -35,46 +38,139 @@ def blank_rows(records: Iterable[Record], reference: str = "") -> Iterator[tuple
 @dataclass(frozen=True, slots=True)
 class Received:
     """What a receipt brought: accession numbers, how many references and remarks, and the lines that could not be
-    read; in which encoding it was read, where that was guessed."""
+    read; in which encoding it was read, where that was guessed. `replaced` counts references that took the place of an
+    earlier one; `shared` are sentences on references that several items have."""
 
     accessions: tuple[str, ...]
     references: int
     refused: tuple[str, ...]
     remarks: int = 0
     note: str = ""
+    replaced: int = 0
+    shared: tuple[str, ...] = ()
+
+
+@dataclass(slots=True)
+class _Reading:
+    """A receipt that is read: into which act, whose it is, what it told so far."""
+
+    collection: Collection
+    act: Act
+    archive: str
+    source: Source
+    told: Counter[str] = starts(default_factory=Counter)
+    accessions: dict[str, None] = starts(default_factory=dict)
+    refused: list[str] = starts(default_factory=list)
+    given: dict[Subject, tuple[int, str]] = starts(default_factory=dict)
+    """What was given a reference in which line, and which."""
+
+    @property
+    def whole(self) -> Subject:
+        return Subject(Kind.COLLECTION, self.collection.id)
+
+    def row(self, line: int, cells: Mapping[str, str]) -> None:
+        """Take one line in, or say why not."""
+        if cells["Accession number"]:
+            self.accessions[cells["Accession number"]] = None
+            self.told["accession"] += self._once(self.whole, "accession", cells["Accession number"])
+        reference, remark = cells["The archive's reference"], cells["Remarks"]
+        try:
+            about = self._about(cells)
+        except WrongUse as error:
+            if reference or remark:
+                self.refused.append(f"Line {line}: {error}")
+            return
+        if reference and about == self.whole and cells["Title"] not in ("", WHOLE):
+            self.refused.append(f"Line {line}: a reference without an item's number or identifier.")
+        elif reference:
+            self._refer(line, about, reference)
+        if remark:
+            self.told["archive_remark"] += self._once(about, "archive_remark", remark)
+
+    def _about(self, cells: Mapping[str, str]) -> Subject:
+        """What a line is about: the item of its number or identifier, else the whole. Raises WrongUse for an item that
+        is not here."""
+        number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(_URN)
+        if not number and ident in ("", self.collection.id):
+            return self.whole
+        if not number:
+            if not self.collection.store.number_of(ident):
+                raise WrongUse(f"There is no item {cells['Identifier'][:50]} here.")
+            return Subject(Kind.ITEM, ident)
+        item = self.collection.store.item_by_number(number) if looks_like_number(number) else None
+        if item is None:
+            raise WrongUse(f"There is no item {number[:20]} here.")
+        if ident not in ("", item):
+            raise WrongUse(f"{number} has another identifier here; this receipt is of another collection.")
+        return Subject(Kind.ITEM, item)
+
+    def _refer(self, line: int, about: Subject, words: str) -> None:
+        """Take a reference in: in place of the one that this archive has given before, which stays in the history."""
+        before, given = self.given.get(about, (0, words))
+        if given != words:
+            self.refused.append(
+                f"Line {line}: it has the reference “{given}” in line {before}; write both in one cell."
+            )
+            return
+        self.given[about] = line, words
+        held = [view for view, _ in self.collection.store.statements(about) if view.field == "archive_reference"]
+        if words in ("; ".join(view.words for view in held), *(view.words for view in held)) or before:
+            return  # as it was sent out, or said before
+        own = [view.id for view in held if _is_of(view.source, self.archive)]
+        audience = FIELDS["archive_reference"].audience
+        how = {"source": self.source, "audience": audience, "replaces": own[-1] if own else ""}
+        self.act.state(about, "archive_reference", words, **how)
+        self.told["archive_reference"] += 1
+        self.told["replaced"] += bool(own)
+
+    def _once(self, about: Subject, name: str, words: str) -> bool:
+        return state_once(self.collection, self.act, about, name, words, self.source)
+
+    def shared(self) -> Iterator[str]:
+        """What is said of references that this receipt gave and several items have; all of them were taken."""
+        items: dict[str, list[str]] = {}
+        for subject, _, words in self.collection.store.words_of(["archive_reference"]):
+            if number := self.collection.store.number_of(subject):
+                items.setdefault(words, []).append(number)
+        for words in dict.fromkeys(words for _, words in self.given.values()):
+            if len(numbers := sorted(items.get(words, []))) > 1:
+                shown = f"{', '.join(numbers[:4])}{' …' if len(numbers) > 4 else ''}"
+                yield f"“{words}” is the reference of {shown}: ask the archive where it was meant for one of them."
 
 
 def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Received:
     """Take a receipt in, in one act. A line about an item that is not here is refused by its number and line."""
-    source = Source(Said.DOCUMENT, f"receipt {path.name}" + (f" of {archive}" if archive else ""))
+    source = Source(Said.DOCUMENT, f"{_RECEIPT}{path.name}" + (f"{_OF}{archive}" if archive else ""))
+    table = read_any_table(path, _check_heading(path), COLUMNS)
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
-    told = dict.fromkeys(("accession", "archive_reference", "archive_remark"), 0)
-    accessions: dict[str, None] = {}
-    refused: list[str] = []
-    whole = Subject(Kind.COLLECTION, collection.id)
-    table = read_any_table(path, _check_heading(path), COLUMNS)
+    reading = _Reading(collection, act, archive, source)
     for row in table.rows:
         if row.fault:
-            refused.append(f"Line {row.line}: {row.fault}")
-            continue
-        cells = {name: row.cells.get(name, "").strip() for name in COLUMNS}
-        if cells["Accession number"]:
-            accessions[cells["Accession number"]] = None
-            told["accession"] += state_once(collection, act, whole, "accession", cells["Accession number"], source)
-        of_an_item = bool(cells["Number"] or cells["Identifier"] or cells["Title"] not in ("", WHOLE))
-        if of_an_item and not cells["Number"] and cells["The archive's reference"]:
-            refused.append(f"Line {row.line}: a reference without an item's number.")
-        try:
-            about = _about(collection, cells) if cells["Number"] else whole
-        except WrongUse as error:
-            refused += [f"Line {row.line}: {error}"] if any(cells[name] for name in COLUMNS[4:]) else []
-            continue
-        for name, column in (("archive_reference", COLUMNS[4]), ("archive_remark", COLUMNS[5])):
-            if cells[column] and (cells["Number"] or not of_an_item or name == "archive_remark"):
-                told[name] += state_once(collection, act, about, name, cells[column], source)
+            reading.refused.append(f"Line {row.line}: {row.fault}")
+        else:
+            reading.row(row.line, {name: row.cells.get(name, "").strip() for name in COLUMNS})
     act.done()
-    return Received(tuple(accessions), told["archive_reference"], tuple(refused), told["archive_remark"], table.note)
+    told = reading.told
+    return Received(
+        accessions=tuple(reading.accessions),
+        references=told["archive_reference"],
+        refused=tuple(reading.refused),
+        remarks=told["archive_remark"],
+        note=table.note,
+        replaced=told["replaced"],
+        shared=tuple(reading.shared()),
+    )
+
+
+_URN, _RECEIPT, _OF = "urn:uuid:", "receipt ", " of "
+
+
+def _is_of(source: Source, archive: str) -> bool:
+    """Whether a receipt of this archive said so; of receipts that name no archive, one is as good as the other."""
+    if source.said is not Said.DOCUMENT or not source.ref.startswith(_RECEIPT):
+        return False
+    return fold(source.ref).endswith(fold(f"{_OF}{archive}")) if archive else _OF not in source.ref
 
 
 def state_once(collection: Collection, act: Act, about: Subject, name: str, words: str, source: Source) -> bool:
@@ -84,17 +180,6 @@ def state_once(collection: Collection, act: Act, about: Subject, name: str, word
         return False
     act.state(about, name, words, source=source, audience=FIELDS[name].audience)
     return True
-
-
-def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
-    """The item that a line is about. Raises WrongUse for one that is not here."""
-    number = cells["Number"].upper()
-    ident = collection.store.item_by_number(number) if looks_like_number(number) else None
-    if ident is None:
-        raise WrongUse(f"There is no item {number[:20]} here.")
-    if cells["Identifier"] not in ("", f"urn:uuid:{ident}"):
-        raise WrongUse(f"{number} has another identifier here; this receipt is of another collection.")
-    return Subject(Kind.ITEM, ident)
 
 
 def _check_heading(path: Path) -> Callable[[Sequence[str]], None]:

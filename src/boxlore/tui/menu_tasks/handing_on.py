@@ -145,7 +145,7 @@ def _receipt(collection: Collection, answers: FormAnswers, progress: Progress) -
     received = read_receipt(collection, given_file(collection, answers["file"]), archive=answers["name"])
     accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
     taken_in = f"{several(received.references, 'reference')} of the archive taken in; outputs carry them from now on."
-    return [accession + taken_in, *_said_besides(received.remarks, received.note), *received.refused]
+    return [accession + taken_in, *_said_besides(received.remarks, received.note), *received.shared, *received.refused]
 
 
 def _proved(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:

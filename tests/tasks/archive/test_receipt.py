@@ -1,0 +1,116 @@
+"""What an archive sends back. One item has one reference of one archive (DACS 2.1: the code identifies the unit); what
+else holds of several archives, and the words of a refusal, are rules of our own."""
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Kind
+from boxlore.tasks.archive.receipt import COLUMNS, WHOLE, Received, blank_rows, read_receipt
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.collection.settings import Settings
+
+MUSEUM, LIBRARY = "Port Chalmers Museum", "Dunedin Library"
+
+
+@pytest.fixture
+def mine(tmp_path: Path) -> Iterator[Collection]:
+    start(tmp_path / "tamm", Settings(title="A family", prefix="TR"))
+    with open_collection(tmp_path / "tamm", on_day=date(2026, 11, 25)) as opened:
+        act = opened.act("told")
+        for number in ("TRA-0001", "TRA-0002"):
+            item = act.new(Kind.ITEM)
+            act.state(item, "number", number)
+            act.state(item, "title", "The boat")
+        act.done()
+        yield opened
+
+
+def send(collection: Collection, *rows: tuple[str, ...], archive: str = MUSEUM) -> Received:
+    path = collection.folder.parent / "receipt.csv"
+    path.write_text("\n".join(",".join(row) for row in (COLUMNS, *rows)), "utf-8")
+    return read_receipt(collection, path, archive=archive)
+
+
+def one(number: str, reference: str, ident: str = "", title: str = "The boat") -> tuple[str, ...]:
+    return (number, ident, title, "", reference, "")
+
+
+def record(collection: Collection, number: str = "TRA-0001") -> Record:
+    return record_of(collection, find_item(collection, number).id)
+
+
+def references(collection: Collection, number: str = "TRA-0001") -> list[str]:
+    return [view.words for view in record(collection, number).all("archive_reference")]
+
+
+def test_what_an_archive_calls_an_item_now_takes_the_place_of_what_it_called_it_before(mine: Collection) -> None:
+    send(mine, one("TRA-0001", "PA-1"))
+    again = send(mine, one("TRA-0001", "PA-2"))
+    assert (again.references, again.replaced, references(mine)) == (1, 1, ["PA-2"])
+    send(mine, one("TRA-0001", "Ω-1"), archive=LIBRARY)
+    assert references(mine) == ["PA-2", "Ω-1"], "what another archive calls it stands beside"
+    back = send(mine, one("TRA-0001", "PA-1"), archive=MUSEUM.upper())
+    assert (back.replaced, sorted(references(mine))) == (1, ["PA-1", "Ω-1"]), "it goes back to what it was"
+    told = [row for row in mine.store.every_words() if row[2] == "archive_reference"]
+    assert [row[3] for row in told] == ["PA-1", "PA-2", "Ω-1", "PA-1"], "and the log keeps all of it"
+
+
+def test_the_whole_has_one_reference_of_one_archive_too(mine: Collection) -> None:
+    send(mine, one("", "MS 1", title=WHOLE))
+    assert send(mine, one("", "MS 2", f"urn:uuid:{mine.id}", WHOLE)).replaced == 1
+    assert [words for subject, _, words in mine.store.words_of(["archive_reference"])] == ["MS 2"]
+
+
+def test_receipts_that_name_no_archive_are_of_one(mine: Collection) -> None:
+    send(mine, one("TRA-0001", "PA-1"), archive="")
+    send(mine, one("TRA-0001", "PA-2"), archive="")
+    assert references(mine) == ["PA-2"]
+    send(mine, one("TRA-0001", "PA-3"))
+    assert references(mine) == ["PA-2", "PA-3"]
+
+
+def test_a_reference_that_the_keeper_told_is_not_an_archives(mine: Collection) -> None:
+    act = mine.act("told")
+    act.state(find_item(mine, "TRA-0001"), "archive_reference", "A 7")
+    act.done()
+    send(mine, one("TRA-0001", "PA-1"), archive="")
+    assert references(mine) == ["A 7", "PA-1"]
+
+
+def test_what_comes_back_as_it_went_out_says_nothing_new(mine: Collection) -> None:
+    for archive, words in ((MUSEUM, "PA-1"), (LIBRARY, "Ω-1")):
+        send(mine, one("TRA-0001", words), archive=archive)
+    sent = list(blank_rows([record(mine)]))[2]
+    assert sent[4] == "PA-1; Ω-1"
+    assert send(mine, sent).references == 0
+    assert send(mine, one("TRA-0001", "PA-2"), one("tra-0001", "PA-2")).references == 1
+
+
+def test_an_item_is_known_by_its_identifier_alone(mine: Collection) -> None:
+    ident = f"urn:uuid:{find_item(mine, 'TRA-0002').id}"
+    received = send(mine, one("", "PA-2", ident), one("", "PA-3", "urn:uuid:another"), one("", "PA-4"))
+    assert references(mine, "TRA-0002") == ["PA-2"]
+    assert received.refused == (
+        "Line 3: There is no item urn:uuid:another here.",
+        "Line 4: a reference without an item's number or identifier.",
+    )
+
+
+def test_one_reference_for_two_items_is_taken_and_said(mine: Collection) -> None:
+    received = send(mine, one("TRA-0001", "PA-1"), one("TRA-0002", "PA-1"))
+    sentence = "“PA-1” is the reference of TRA-0001, TRA-0002: ask the archive where it was meant for one of them."
+    assert (received.references, received.shared, received.refused) == (2, (sentence,), ())
+    assert send(mine, one("TRA-0002", "PA-2")).shared == ()
+    assert send(mine, one("TRA-0002", "PA-1")).shared == (sentence,), "also of an item that this receipt does not tell"
+
+
+def test_two_references_for_one_item_are_asked(mine: Collection) -> None:
+    received = send(mine, one("TRA-0001", "PA-1"), one("TRA-0001", "PA-2"))
+    assert references(mine) == ["PA-1"]
+    assert received.refused == ("Line 3: it has the reference “PA-1” in line 2; write both in one cell.",)
