@@ -16,6 +16,8 @@ GUIDES = (
     # Historical Clothing, Postcard Types, Table 1
     ("AZO diamonds", 1907, 1909),
     ("Velox squares", 1901, 1914),
+    ("AZO stamp box, four triangles all pointing up", 1904, 1918),
+    ("stamp box AZO, two triangles up two down", 1918, 1930),
     ("stamp box EKC", 1939, 1950),
     # Santa Cruz MAH, Guide to the Postcard Collection: Private Mailing Cards of 19 May 1898 to 24 December 1901
     ("Private Mailing Card", 1898, 1901),
@@ -45,7 +47,7 @@ def test_the_longer_name_counts_and_words_that_only_hold_one_do_not() -> None:
     assert [made.called[0] for made in kinds_in("postcard with an undivided back")] == ["undivided back"]
     assert [made.called[0] for made in kinds_in("Divided back")] == ["divided back"]
     assert [made.called[0] for made in kinds_in("Kodachrome slide")] == ["kodachrome slide"]
-    assert kinds_in("a cargo of nothing") == ()
+    assert kinds_in("a cargo of nothing") == () == kinds_in("azo paper, squares and diamonds")
 
 
 def test_what_is_denied_or_copied_tells_nothing() -> None:

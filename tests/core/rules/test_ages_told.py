@@ -44,6 +44,7 @@ CASES = [
     ("My brother Jack, aged five", "1990", False), ("the house, 5 years old", "1990", False),
     ("Mia, who was not aged five", "1990", False), ("Mia looks about five years older", "1990", False),
     ("Mia in a 100 years old house", "1990", False), ("Mia in her two year old coat", "1990", False),
+    ("The boy beside Mia looks about five", "1990", False), ("A picture of Mia, aged 3", "1990", True),
     ("Mia, aged 3 months", "1990", False), ("Mia, aged six weeks", "1990", False),
     ("Mia looks about 9 months old", "1990", False), ("Mia, aged 3, in May", "1990", True),
     ("Here Mia must have been about five years old", "1990", True), ("aged five", "1990", True),

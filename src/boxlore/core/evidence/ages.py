@@ -13,15 +13,17 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
 from boxlore.core.evidence.even_years import YEAR, days
-from boxlore.core.evidence.leaning import Lean, Leaning
+from boxlore.core.evidence.leaning import Lean, Leaning, pieces
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.occasions import BESIDE
 from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Registry
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.ages_told import whose_ages
 from boxlore.core.statements import Sure
@@ -65,7 +67,7 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     beside = shown if sentence.is_first else ("", *shown)
     for words in as_the_reader_has_it(sentence.words):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
-            if not _counts(lean, sentence, shown, teller, leaning):
+            if not _is_of_one_alone(words, lean, leaning) or not _counts(lean, sentence, shown, teller, leaning):
                 continue
             claim = told(sentence.view, f"{lean.name} in {record.number}: “{one_line(sentence.words)}”")
             is_likely = lean.is_asked or lean.is_about or lean.years < 0 or sentence.view.field == "story"
@@ -76,6 +78,25 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
                 lean,
             )
             return
+
+
+_NUMBERS = frozenset(("day", "ordinal", "decade", "infant", "small"))
+
+
+def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
+    """Whether nobody and nothing else is named before the age: “Ivy’s dog, aged five”, “worked there for ten years”."""
+    person = leaning.person(lean.person)
+    known = {
+        piece for name in ((person.name, *person.forms, *person.calls) if person else ()) for piece in pieces(name)
+    }
+    for token in lex(nfc(words)):
+        if token.is_any(_NUMBERS):
+            return True
+        told_here = pieces(words[token.start : token.end])
+        is_unknown = token.kinds == {"name"} and not any(piece.startswith(tuple(known)) for piece in told_here)
+        if is_unknown and not own_relation(" ".join(told_here)):
+            return lean.least is not None and lean.least < 0  # “Ivy was carrying Ned” has a verb of its own
+    return True
 
 
 def _counts(lean: Lean, sentence: Sentence, shown: Sequence[str], teller: str, leaning: Leaning) -> bool:
@@ -105,11 +126,14 @@ def _of(record: Record, lean: Lean) -> tuple[Limit, ...]:
     if lean.least == 0:  # “no more than seven” is estimated too
         slack = next(most for oldest, most in SLACK if lean.most // YEAR <= oldest) * YEAR
         return after(of_item(record.id), lean.on, 0, lean.most + slack)
+    if lean.least > 0:  # a year either side, as of any age that is told
+        return after(of_item(record.id), lean.on, lean.least - YEAR, lean.most + YEAR)
     return after(of_item(record.id), lean.on, lean.least, lean.most)
 
 
 _STAGE = re.compile(
-    r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b", re.IGNORECASE
+    r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b(?! of\b)",
+    re.IGNORECASE,
 )
 """What stands behind such words is not of the age: “the baby in her arms”."""
 _POINTING = re.compile(

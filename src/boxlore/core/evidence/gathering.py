@@ -77,7 +77,7 @@ def all_clues(
         yield from _occasions(record, leaning)
         yield from relations.clues(record, numbered, settings)
         yield from names_then.clues(record, people, born_as, weddings)
-        yield from studios.clues(record, years_told)
+        yield from studios.clues(record, years_told, settings)
         yield from object_clues.clues(record)
 
 

@@ -280,9 +280,12 @@ def _names(person: Person) -> set[str]:
 
 
 def _is_called(person: Person, told: Sequence[str]) -> bool:
-    """Whether all words of a name of hers begin words that are told, as the time line has it (“Annas Geburt”)."""
+    """Whether all words of a name of hers begin words that are told, as the time line has it (“Annas Geburt”); an
+    initial is a word of its own."""
     return any(
-        all(any(piece.startswith(part) for piece in told) for part in pieces(name)) for name in _names(person) if name
+        all(any(piece.startswith(part) if len(part) > 1 else piece == part for piece in told) for part in pieces(name))
+        for name in _names(person)
+        if name
     )
 
 

@@ -50,8 +50,9 @@ def _married(record: Record, person: Person, view: StatementView, then: tuple[st
 
 
 _TITLED = re.compile(
-    r"\b(?:(?P<miss>miss|fräulein|frl|preili|prl|neiti|fröken|frøken|mademoiselle|mlle|señorita|srta|signorina|panna|барышня)|"
-    r"(?P<mrs>mrs|frau|proua|pr|rouva|fru|madame|mme|señora|sra|signora|pani|госпожа))\b\.? (?P<name>\w+(?: \w+)?)"
+    r"\b(?:(?P<miss>miss|fräulein|frl|preili|prl|neiti|fröken|frøken|mademoiselle|mlle|señorita|srta|signorina|panna)|"
+    r"(?P<mrs>mrs|frau|proua|pr|rouva|fru|madame|mme|señora|sra|signora|pani))\b\.? "
+    r"(?P<name>\w+(?: \w+)?)\b(?!['’]s| \w+['’]s)"
 )
 """What an unmarried and a married woman is called before her name."""
 
@@ -63,11 +64,18 @@ def _titled(record: Record, view: StatementView, people: Registry, weddings: Wed
     for match in _TITLED.finditer(fold(view.words)):
         first = match["name"].split()[0]
         called = [person for person in shown if first in {fold(call) for call in person.calls}]
+        second = match["name"].split()[1:]
+        if match["miss"] and called and set(second) & _names_of_spouses(called[0], people):
+            continue  # a slip, or written by a name of later
         if len(called) != 1 or not (day := weddings.of(called[0].id)):
             continue
         limit = Limit(of_item(record.id), day, 0) if match["miss"] else Limit(day, of_item(record.id), 0)
         words = f"{called[0].name} is called “{one_line(match[0])}” on {record.number}"
         yield replace(told(view, words), sure=Sure.LIKELY if match["miss"] else Sure.GUESS, limits=(limit,))
+
+
+def _names_of_spouses(person: Person, people: Registry) -> set[str]:
+    return {fold(name) for ident in person.spouses if ident in people for name in people[ident].surnames}
 
 
 def _renamed(record: Record, view: StatementView) -> Iterator[Claim]:

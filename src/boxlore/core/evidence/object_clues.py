@@ -57,6 +57,29 @@ def clues(record: Record) -> Iterator[Claim]:
             )
 
 
+_STAMP_BOX = ("azo", "velox")
+
+
+@cache
+def _boxes() -> tuple[tuple[frozenset[str], Made], ...]:
+    """The stamp boxes, whose words may stand in any order and apart (“AZO, four small triangles, all up”)."""
+    return tuple(
+        (frozenset(re.findall(r"\w+", fold(name))), made)
+        for made in OBJECTS
+        for name in made.called
+        if name.startswith(_STAMP_BOX)
+    )
+
+
+def _box_in(folded: str) -> list[Made]:
+    """The stamp box most of whose words are told."""
+    told = frozenset(re.findall(r"\w+", folded))
+    meant = [(len(names), made) for names, made in _boxes() if names <= told]
+    most = max((count for count, _ in meant), default=0)
+    rows = dict.fromkeys(made for count, made in meant if count == most)
+    return list(rows) if len(rows) == 1 else []
+
+
 def kinds_in(words: str) -> tuple[Made, ...]:
     """The rows whose name stands in the words; a name that is part of a longer one there (“divided back” in “undivided
     back” and the like) is left out."""
@@ -69,7 +92,7 @@ def kinds_in(words: str) -> tuple[Made, ...]:
         for (begins, ends), made in named
         if not any(b <= begins and ends <= e and (b, e) != (begins, ends) for (b, e), _ in named)
     ]
-    return tuple(dict.fromkeys(whole))
+    return tuple(dict.fromkeys((*whole, *_box_in(folded))))
 
 
 @cache
@@ -81,7 +104,7 @@ def _patterns() -> list[tuple[re.Pattern[str], Made]]:
 @cache
 def _any_name() -> re.Pattern[str]:
     """One search for all of them, which tells fast of most words that none is there."""
-    return re.compile("|".join(re.escape(fold(name)) for made in OBJECTS for name in made.called))
+    return re.compile("|".join((*_STAMP_BOX, *(re.escape(fold(name)) for made in OBJECTS for name in made.called))))
 
 
 def in_years(made: Made) -> str:

@@ -42,7 +42,7 @@ OBJECTS: tuple[Made, ...] = (
     # processes
     Made(("daguerreotype", "dagerrotüüp", "daguerreotypie"), 1839, 1842, 1858, 1865, "Library of Congress, Daguerreotypes; Cornell University Library", direct=True),
     Made(("ambrotype", "ambrotüüp", "ambrotypie"), 1851, 1855, 1865, 1880, "Library of Congress, Ambrotypes and Tintypes; University of Padua", direct=True),
-    Made(("tintype", "ferrotype", "ferrotüüp"), 1853, 1860, 1890, 1940, "Library of Congress, Ambrotypes and Tintypes; University of Padua; Western Australian Museum", direct=True),
+    Made(("tintype", "tin type", "ferrotype", "ferrotüüp"), 1853, 1860, 1890, 1940, "Library of Congress, Ambrotypes and Tintypes; University of Padua; Western Australian Museum", direct=True),
     Made(("salted paper", "salt print"), 1839, 1840, 1860, 1865, "Western Australian Museum; University of Padua"),
     Made(("albumen", "albumiin"), 1850, 1855, 1895, 1929, "Cornell University Library; Western Australian Museum"),
     Made(("cyanotype", "blueprint"), 1842, 1880, 1920, 0, "Western Australian Museum; University of Padua"),
@@ -51,10 +51,10 @@ OBJECTS: tuple[Made, ...] = (
     Made(("gelatin printing-out", "gelatin pop"), 1882, 1885, 1920, 1939, "Cornell University Library"),
     Made(("gelatin silver", "silver gelatin", "bromide print"), 1873, 1895, 0, 0, "University of Padua; Western Australian Museum"),
     Made(("autochrome",), 1904, 1907, 1932, 1955, "from memory", direct=True),
-    Made(("chromogenic print", "colour print", "color print", "c-print"), 1942, 1945, 0, 0, "Weaver and Long; Graphics Atlas"),
+    Made(("chromogenic print", "kodacolor print", "colour print", "color print", "c-print"), 1942, 1945, 0, 0, "Weaver and Long; Graphics Atlas"),
     Made(("resin coated colour", "resin-coated colour", "resin coated color", "resin-coated color", "rc colour"), 1968, 1970, 0, 0, "Graphics Atlas"),
     Made(("peel-apart instant", "instant print, peel-apart"), 1948, 1950, 1999, 2019, "from memory", direct=True),
-    Made(("integral instant", "instant print, integral"), 1972, 1975, 2008, 0, "from memory", direct=True),
+    Made(("integral instant", "sx-70", "instant print, integral"), 1972, 1975, 2008, 0, "from memory", direct=True),
     Made(("inkjet",), 1985, 1995, 0, 0, "from memory"),
     # negatives, slides, films
     Made(("nitrate",), 1889, 1890, 1940, 1955, "Northeast Document Conservation Center, which ends it in 1951 and others in the early 1950s", direct=True),

@@ -22,6 +22,8 @@ from boxlore.core.statements import Sure
 BESIDE = days(31)
 """A month either side, for the portrait before a wedding and the party after a birthday: common practice, no source."""
 
+_HERS = re.compile(r"\b(?:her|his|their|seine[rsmn]?|ihre[rsmn]?|tema|nende)\b")
+"""Of whom the words tell is somebody of somebody's, who is not named."""
 MINE = frozenset(
     "my mine meine mein minu mu minun mon ma mi mia mio minha meu min mitt mijn moja moje mans mana mano můj".split()
 )
@@ -74,7 +76,8 @@ def who_keeps(words: str, custom: Custom, leaning: Leaning, narrator: str, shown
     """Whose the occasion is; nobody where the words name somebody who is not known, or it is not clear."""
     pattern = next(pattern for pattern, row in _patterns() if row is custom)
     parts = [" ".join(pieces(part)) for part in re.split(r"[,;()]", words)]
-    told = _THEN.split(pattern.sub(" ", " | ".join(parts)))[0]
+    before, _, behind = pattern.sub(" § ", " | ".join(parts), count=1).partition("§")
+    told = f"{before.split('|')[-1]} {_THEN.split(behind)[0]}"
     named = list(leaning.named(told, pieces(told), narrator).values())
     known = {
         piece for person in named for name in (person.name, *person.forms, *person.calls) for piece in pieces(name)
@@ -83,7 +86,7 @@ def who_keeps(words: str, custom: Custom, leaning: Leaning, narrator: str, shown
         piece for piece in pieces(told) if len(piece) > 1 and not any(piece.startswith(part) for part in known)
     )
     kinds = [token.kinds for token in lex(nfc(left))]
-    if any("name" in kind or not kind & _SMALL for kind in kinds):
+    if any("name" in kind or not kind & _SMALL for kind in kinds) or (named and _HERS.search(told)):
         return []
     if not named and MINE & set(pieces(left)) and (teller := leaning.person(narrator)):
         return [teller]

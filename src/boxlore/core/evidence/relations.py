@@ -99,7 +99,8 @@ def of_words(
         if other == record.id or _NOT.search(words[:ends]):
             continue
         claim = told(view, f"{record.number}: “{one_line(words)}”, which is {numbered.number(other)}")
-        if (apart := _apart(words[:begins])) is not None:
+        is_whole = view.field == "date" or not words[ends:].strip() or words[ends:].lstrip()[:1] in ",;.)("
+        if is_whole and (apart := _apart(words[:begins])) is not None:
             limits = after(of_item(record.id), of_item(other), -apart[0], apart[0])
             yield replace(claim, sure=weaker(claim.sure, apart[1]), limits=limits)
             return
@@ -123,10 +124,18 @@ def _apart(led: str) -> tuple[int, Sure] | None:
     for most, sure, ways in APART:
         for way in ways.split("|"):
             at = folded.rfind(fold(way))
-            if at >= 0 and len(folded[at + len(fold(way)) :].split()) <= _BETWEEN:
+            if at >= 0 and _LED.fullmatch(folded[:at].strip()) and _BETWEEN.fullmatch(folded[at + len(fold(way)) :]):
                 return most, sure
     return None
 
 
-_BETWEEN = 3
-"""Words that may stand between: “the same day as”, “the same film as number”."""
+_LED = re.compile(
+    r"(?:.*[,;(])?\s*(?:(?:it|this|was|is|were|must|have|been|taken|photographed|made|probably|from|on|at|the|in|i|think|see|oli|"
+    r"tehtud|aufgenommen|am|im|an|le|el|lo|de|den|w|в)\s*)*"
+)
+"""What may stand before: that it was taken, and nothing else that happened on that day."""
+_BETWEEN = re.compile(
+    r"\s*(?:(?:as|with|like|is|that|of|in|from|the|number|no|nr|picture|photo|photograph|one|kui|wie|som|que|como|di|co|jako|как|"
+    r"что|kuin|als|kā|kaip)[.\s]+)*[“\"„«‘]?"
+)
+"""What may stand between: “the same day as”, “the same film as number”."""

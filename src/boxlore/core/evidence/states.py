@@ -56,6 +56,11 @@ def _married_for(
 ) -> Iterator[Claim]:
     shown = who_is_shown(record)
     named = leaning.named(told_before, pieces(told_before), teller_of(view))
+    names = {
+        piece for each in named.values() for name in (each.name, *each.forms, *each.calls) for piece in pieces(name)
+    }
+    if set(pieces(told_before)) - names - _OF_A_COUPLE:
+        return
     named = named or {ident: people[ident] for ident in shown if ident in people}
     couples = {couple for ident in named for couple in leaning.weddings.couples_of(ident)}
     couples = {couple for couple in couples if len(named) == 1 or set(named) >= set(couple)}
@@ -88,6 +93,9 @@ def _limits(record: Record, person: Person, state: State, people: Registry, lean
             of_birth if state.of == "birth" else of_death)(person.id)  # fmt: skip
     if on:
         yield from after(day, on, state.least, state.most - 1 if state.of == "birth" and state.most else state.most)
+
+
+_OF_A_COUPLE = frozenset("and und ja y et the they both couple my parents had have by then here were are".split())
 
 
 @cache

@@ -59,22 +59,36 @@ def years_told(records: Iterable[Record], settings: PhraseSettings) -> Iterator[
 
 
 def _years_in(words: str, settings: PhraseSettings) -> tuple[str, Edtf] | None:
-    """The years that end words, and what stands before them."""
-    starts = [match.start() for match in re.finditer(r"(?<!\w)\w", words)]
-    for start in starts:
+    """The years from which and to which, that end words, and what stands before them: that a studio was there, and
+    nothing else. One year alone is that of something that happened."""
+    for start in (match.start() for match in re.finditer(r"(?<!\w)\w", words)):
         read = phrases.read(words[start:].strip(" .,;()"), settings)
         if read.edtf is not None and not read.ask:
-            return words[:start], read.edtf
+            is_span = bool(read.earliest and read.latest and read.latest.year > read.earliest.year)
+            says = {word for word in re.findall(r"\w+", words[:start]) if word[0].islower()}
+            return (words[:start], read.edtf) if is_span and says <= _THERE else None
     return None
+
+
+_THERE = frozenset(
+    "was were is are had has been only always in at on the a its their his studio studios shop rooms premises open "
+    "working worked active there and then business photographers photographer war waren nur der die das im am hatte "
+    "hatten ihr "
+    "atelier tätig geöffnet oli olid ainult tegutses tegutsesid töötas töötasid ateljee stuudio avatud".split()
+)
+"""Words that say no more than that a studio was somewhere."""
 
 
 def _name(shown: PersonShown) -> str:
     return fold(shown.told.words).partition(",")[0].strip()
 
 
-def clues(record: Record, told_years: Sequence[YearsTold]) -> Iterator[Claim]:
+def clues(record: Record, told_years: Sequence[YearsTold], settings: PhraseSettings) -> Iterator[Claim]:
     for shown in record.shown("photographer"):
         words = fold(shown.told.words)
+        if has_a_year(words) and (own := _years_in(one_line(shown.told.words).partition(",")[2], settings)):
+            claim = told(shown.told, f"{record.number} is of “{one_line(shown.told.words)}”")
+            yield dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), own[1])
         for years in told_years:
             if years.name == _name(shown) and all(word in words for word in years.where):
                 claim = replace(years.claim, words=f"{record.number} is of {one_line(shown.name)}: {years.claim.words}",

@@ -46,6 +46,11 @@ _AGE = re.compile(
 )
 _OF_A_THING = re.compile(r"\b(?:in|on|at) (?:an?|the|this|that|his|her) $")
 """Words right before an age that is of a thing: “in a 100 years old house”."""
+_OF_SOMEBODY_ELSE = re.compile(
+    r"\b(?:beside|behind|with|near|by|for|to|from|than|like|holding|hugging|next to|in front of|and|"
+    r"(?<!picture )(?<!photo )(?<!photograph )(?<!portrait )(?<!snap )of)\s*$"
+)
+"""Words right before a name that make somebody else the one of whom something is told: “the man beside Ivy”."""
 _PLAIN = frozenset(
     "a about all already always and around as at be been but could even for had has have he her here him his i in is "
     "just looks looked may me might must of on only perhaps photo photograph picture she still taken that the then "
@@ -112,7 +117,15 @@ def whose(words: str, at: int, registered: list[Person]) -> Person | None:
         for match in re.finditer(rf"(?<!\w){re.escape(fold(form))}(?!\w)", before)
     ]
     ends, person = max(named, key=lambda pair: pair[0], default=(0, registered[0] if len(registered) == 1 else None))
+    if person and ends and _OF_SOMEBODY_ELSE.search(_up_to_the_name(before, ends, person)):
+        return None
     return person if _PLAIN.issuperset(re.findall(r"\w+", before[ends:])) else None
+
+
+def _up_to_the_name(before: str, ends: int, person: Person) -> str:
+    """What stands before the name that ends there."""
+    forms = {fold(form) for call in (*person.calls, person.name) for form in (call, call.split()[0] if call else "")}
+    return min((before[: ends - len(form)] for form in forms if form and before[:ends].endswith(form)), key=len)
 
 
 def _days(date: DateReading | None) -> tuple[int, int] | None:
