@@ -443,6 +443,7 @@ NAMED = [
     ({}, ("The regatta/IMG_1.jpg",), "The regatta"),
     ({}, ("the farm/at noon.jpg",), "At noon"),
     ({}, ("IMG_1.jpg",), "Photograph"),
+    ({}, ("Cscans/CON.jpg",), "Photograph"),
     ({"place": "Reval"}, ("at noon.jpg",), "Photograph, Reval"),
     ({"occasion": "Wedding"}, ("at noon.jpg",), "Wedding"),
     ({"title": "Nets"}, ("at noon.jpg",), "Nets"),

@@ -3,7 +3,7 @@ memory); the others are common practice, no source."""
 
 from tests.every_row import every_row
 
-from boxlore.core.fields.file_names import date_spans, parts_of_name, words_in_name
+from boxlore.core.fields.file_names import date_spans, parts_of_name, title_of_paths, words_in_name
 
 NAMES = [
     ("IMG_0042.JPG", ""),
@@ -31,6 +31,35 @@ NAMES = [
 @every_row(("name", "words"), NAMES)
 def test_a_name_says_its_words_or_nothing(name: str, words: str) -> None:
     assert words_in_name(name) == words
+
+
+TITLES = [
+    (("at noon.jpg",), "at noon"),
+    (("Haapsalu 1932.jpg",), "Haapsalu 1932"),
+    (("1930s-farm.jpg",), "1930s-farm"),
+    (("The regatta/IMG_1.jpg",), "The regatta"),
+    (("Сааремаа, лето.jpg",), "Сааремаа, лето"),
+    (("Brno, vlk a krk.jpg",), "Brno, vlk a krk"),
+    (("משה בחיפה.jpg",), "משה בחיפה"),
+    (("家族写真.jpg",), "家族写真"),
+    (("Anna G 1956.jpg",), "Anna G 1956"),
+    (("Cscans/CON.jpg", "Cscans/a.jpg"), ""),
+    (("Odd f.jpg",), ""),
+    (("Flatbed three.jpg",), ""),
+    (("Evil gpj exe.jpg",), ""),
+    (("Xxxxxxxx of xxxxxxxx.jpg",), ""),
+    (("Aaaaaaa of Eeeeee.jpg",), ""),
+    (("meta.jpg",), ""),
+    (("写真.jpg",), ""),
+    (("1932.jpg",), ""),
+    ((), ""),
+]
+
+
+@every_row(("paths", "title"), TITLES)
+def test_only_a_phrase_of_a_language_is_a_title(paths: tuple[str, ...], title: str) -> None:
+    """A file's name is none of the thing itself (DACS 2.3: a title is on the material, or devised; from memory)."""
+    assert title_of_paths(paths) == title
 
 
 def test_a_name_falls_into_its_parts() -> None:

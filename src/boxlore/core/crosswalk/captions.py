@@ -19,7 +19,7 @@ from dataclasses import dataclass, field
 from boxlore.core.dates.before_and_after import left_out
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.fields.file_names import words_of_paths
+from boxlore.core.fields.file_names import title_of_paths, words_of_paths
 from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.people.kin_terms import ORDINALS
@@ -71,14 +71,20 @@ PLAIN = Style()
 def title(record: Record, *, brackets: bool = False) -> str:
     """The title as told; else one devised from people, occasion and place, in brackets with `brackets`.
 
-    Where none of them is known, the words of the file's name: they are often the only caption that there is.
+    Where none of them is known, the words of the file's name, if they are a phrase: they are often the only caption
+    that there is. Beside what is no phrase (`CON`, `Odd f`) the title is the nature alone (DACS 2.3.3).
     """
     if not is_blank(view := one_line(record.words("title"))):  # an older log took what nobody can see
         return view
-    if not (record.shown() or record.words("occasion") or record.words("place")) and (words := named_by_file(record)):
+    if not (record.shown() or record.words("occasion") or record.words("place")) and (words := title_by_file(record)):
         return capital(words)
     devised = capital(_devised(record))
     return f"[{devised}]" if brackets else devised
+
+
+def title_by_file(record: Record) -> str:
+    """What the name of the first scan's file says that is a phrase, else that of its folder; or ''."""
+    return title_of_paths([view.words for view in record.all("file_name")])
 
 
 def named_by_file(record: Record) -> str:

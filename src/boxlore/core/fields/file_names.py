@@ -2,10 +2,15 @@
 
 A word of a name is a run of letters. What cameras, telephones, scanners and programs write by themselves says nothing:
 a word of MACHINES, and a run that letters and digits make together (`P1010023`, `DSC00123`, `3fa9c0`).
+
+What says something is not yet a title: `Cscans`, `CON` and `Odd f` are names that somebody gave to files. A title is a
+phrase: two words of a language or more, or one and a year, and nothing between them that no language can be of.
 """
 
 import re
 from collections.abc import Sequence
+
+from boxlore.core.statements import fold
 
 MACHINES = frozenset(
     """img image images imag imgp dsc dscn dscf dscim pxl mvi mov sam gopr dji pano hdr burst cimg pict pic pics picture
@@ -13,7 +18,7 @@ MACHINES = frozenset(
     skan skannaus epson canon whats app file untitled unnamed noname new copy copie kopie kopia koopia screenshot
     snapshot whatsapp signal telegram front back recto verso page seite side doc document jpeg jpg tif tiff png webp
     heic edit edited crop cropped final version resized small large web print prints album box folder camera digital
-    dcim""".split()
+    dcim flatbed""".split()
 )
 """Words that stand in names of files whoever or whatever is shown. Common practice, no source."""
 
@@ -37,6 +42,32 @@ def words_of_paths(paths: Sequence[str]) -> str:
     parted = [path.rpartition("/") for path in paths]
     names = [name for _, _, name in parted] + [folder for folder, _, _ in parted]
     return next(filter(None, map(words_in_name, names)), "")
+
+
+def title_of_paths(paths: Sequence[str]) -> str:
+    """Like `words_of_paths`, of the names that are phrases: what can stand as a title where nothing else is known."""
+    parted = [path.rpartition("/") for path in paths]
+    names = [name for _, _, name in parted] + [folder for folder, _, _ in parted]
+    return next(filter(_is_phrase, map(words_in_name, names)), "")
+
+
+_RUN = re.compile(r"[^\W\d_]+")
+_A_YEAR = re.compile(r"(?<!\d)(?:1[89]|20)\d\d(?!\d)")
+_CONSONANTS = frozenset("bcdfghjkmnpqstvxzбвгджзйклмнпстфхцчшщъьβγδζθκλμνξπρσςτφχψ")
+"""Letters of which alone no word is made: l, r and w can carry a syllable (`vlk`, `Brno`, `cwm`, `крст`); alphabets
+that write no vowels have none of them."""
+_UNPARTED = re.compile("[\u0e00-\u0eff\u1000-\u109f\u1780-\u17ff\u3040-\u30ff\u3400-\u9fff]{3}")
+"""Scripts whose words stand without blanks (Thai, Lao, Burmese, Khmer, Kana, Han): three letters are a phrase."""
+_REPEATED = re.compile(r"(.)\1{4}")
+
+
+def _is_phrase(words: str) -> bool:
+    """Whether words are a phrase of a language and not what a file is called. A single letter is none of them."""
+    runs = [fold(run) for run in _RUN.findall(words)]
+    if any(len(run) > 1 and (_CONSONANTS.issuperset(run) or _REPEATED.search(run)) for run in runs):
+        return False
+    told = [run for run in runs if len(run) > 1 and run not in MACHINES]
+    return len(told) + bool(_A_YEAR.search(words)) > 1 or bool(_UNPARTED.search(words))
 
 
 def _says(word: str) -> bool:
