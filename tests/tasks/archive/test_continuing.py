@@ -18,7 +18,7 @@ from lxml import etree
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.people.consent import make_consent
-from boxlore.core.statements import Kind
+from boxlore.core.statements import KEEPER, Kind, Said, Source
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import COLUMNS, read_receipt
@@ -400,3 +400,31 @@ def test_what_a_merged_entry_tells_goes_with_the_items_that_are_chosen(mine: Col
     for part in ("open", "closed"):
         told = (tmp_path / "1" / part / "data" / "metadata" / "records.nt").read_text("utf-8")
         assert '"Reval"' in told and '"1909"' in told and "Mia" not in told
+
+
+def test_whoever_told_what_goes_goes_along_with_a_name_where_it_may_be_told(mine: Collection, tmp_path: Path) -> None:
+    """Chosen items: who told of them stands in none of their pictures. Hilda, long dead, told of Leida, who lives."""
+    act, teller = mine.act("tellers"), Teller(mine)
+    leida, hilda, tiina = (act.new(Kind.PERSON) for _ in range(3))
+    for person, given, more in (
+        (leida, "Leida", ()),
+        (hilda, "Hilda", (("born", "1880"), ("died", "1950"))),
+        (tiina, "Tiina", ()),
+    ):
+        for name, words in (("given", given), ("family", "Rourke"), *more):
+            by = Source(Said.NARRATOR, hilda.id) if (given, name) == ("Leida", "given") else KEEPER
+            teller.add(act, person, name, words, Telling(source=by))
+    act.done()
+    item = find_item(mine, "TRA-0002")
+    teller.tell(item, "occasion", "his sixtieth birthday", Telling(source=Source(Said.NARRATOR, leida.id)))
+    hand_over(mine, tmp_path / "1", selection=Selection(items=("TRA-0002",)))
+    told = [(tmp_path / "1" / part / "data/metadata/records.nt").read_text("utf-8") for part in ("open", "closed")]
+    assert [[name in words for name in ("Leida", "Hilda", "Tiina")] for words in told] == [
+        [False, False, False],
+        [True, True, False],
+    ]
+    rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as made_again:
+        record = record_of(made_again, find_item(made_again, "TRA-0002").id)
+        (view,) = record.all("occasion")
+    assert view.said_by == "Leida Rourke"

@@ -2,11 +2,11 @@
 
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.inventory import as_csv, as_table
 from boxlore.tasks.archive.making import Making
-from boxlore.tasks.archive.transfer_context import thing_views
+from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
 from boxlore.tasks.archive.transfer_updates import (
     CHANGES,
     DESCRIBING,
@@ -46,6 +46,7 @@ def count_items(making: Making) -> None:
             _note_change(making, row, changes, withdrawing.reasons(record.number))
             making.holding.add(record)
             making.people |= {shown.person for shown in record.people if shown.person}
+            making.people |= tellers_of(every_told(record))
         people = None if making.is_whole else making.people
         things = thing_views(making.collection, making.seen, people)
         rest = rest_row(making.collection.id, [view.statement for _, _, views in things for view in views])

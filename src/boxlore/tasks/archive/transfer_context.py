@@ -1,6 +1,6 @@
 """What a transfer says beyond the records: facts, the order of containers, closures, moves, people and sittings."""
 
-from collections.abc import Container, Iterable, Iterator
+from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
@@ -8,11 +8,12 @@ from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, recording_in, shown_in
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark
-from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.core.statements import Kind, Said, Statement, Subject
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
@@ -122,26 +123,48 @@ def _is_told(statement: Statement) -> bool:
     return FIELDS[statement.field].told
 
 
+def tellers_of(views: Iterable[StatementView]) -> set[str]:
+    """The ids of those who told these statements, as far as they are in the registry and not withheld here."""
+    return {view.source.ref for view in views if view.source.said is Said.NARRATOR and view.source.ref}
+
+
 def thing_views(
     collection: Collection, seen: AudienceView, people: Iterable[str] | None
 ) -> Iterator[tuple[Kind, str, list[StatementView]]]:
-    """What is told of people (all, or those with these ids, under every entry of theirs), events, places and the
-    collection, as kind, id and views; of sittings in the closed part of all."""
-    registry = seen.people()
-    wanted = (
-        None if people is None else {entry for ident in people if ident in registry for entry in registry[ident].ids}
-    )
-    for ident, views in things_told(collection, seen, Kind.PERSON).items():
-        is_asked = ident in registry and (wanted is None or ident in wanted)
-        if is_asked and seen.recipient.may_name(ident, registry[ident].name):
+    """What is told of people (all, or those with these ids, under every entry of theirs, and whoever told what goes),
+    events, places and the collection, as kind, id and views; of sittings in the closed part of all."""
+    registry, told = seen.people(), things_told(collection, seen, Kind.PERSON)
+    others = [
+        (kind, ident, views)
+        for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION)
+        for ident, views in things_told(collection, seen, kind).items()
+        if views
+    ]
+    wanted = set(told) if people is None else set(people)
+    if people is not None:
+        wanted |= tellers_of(view for _, _, views in others for view in views)
+        wanted = _with_tellers(wanted, told, registry)
+    for ident, views in told.items():
+        if ident in registry and ident in wanted and seen.recipient.may_name(ident, registry[ident].name):
             yield Kind.PERSON, ident, views
-    for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
-        for ident, views in things_told(collection, seen, kind).items():
-            if views:
-                yield kind, ident, views
+    yield from others
     if seen.to.is_closed_part and people is None:
         for ident, views in things_told(collection, seen, Kind.SITTING).items():
             yield Kind.SITTING, ident, views
+
+
+def _with_tellers(
+    people: Iterable[str], told: Mapping[str, Sequence[StatementView]], registry: Mapping[str, Person]
+) -> set[str]:
+    """Every entry of these people and of those who told of them, of those who told of these, and so on."""
+    wanted: set[str] = set()
+    new = set(people)
+    while new:
+        entries = {entry for ident in new if ident in registry for entry in registry[ident].ids}
+        wanted |= entries | new
+        new = tellers_of(view for entry in entries for view in told.get(entry, ())) - wanted
+        new = {ident for ident in new if ident in registry}
+    return wanted
 
 
 def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
