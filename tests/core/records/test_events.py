@@ -168,4 +168,5 @@ def test_a_season_within_which_it_was_has_both_as_choices() -> None:
 def test_what_may_be_meant_and_gives_no_date_is_kept() -> None:
     known = KnownDates(perhaps=MappingProxyType({"fire": (("the fire", "[..1930]"),)}))
     assert read("the year after the fire", known=known).edtf is None
+    assert read("the year after the strike", known=known).edtf is None
     assert read("a fire in the mill yard", known=known).edtf is None

@@ -107,6 +107,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     else:
         if unknown:
             kinds.discard("old")  # “the house, 16 years old”
+        elif _of_one_language(tokens):
+            kinds.add("old")  # “tenía siete años”
         reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(lives), len(numbers))
     if parts and reckon is in_years and len(parts) == 1:
         reckon = _in_part_of_years(parts[0])  # “in her early twenties”
@@ -127,6 +129,16 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     if may_be_a_clock:
         raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
     return told
+
+
+def _of_one_language(tokens: list[Token]) -> bool:
+    """Whether a word for “was” and one for “years” are of one language (“war” of “two years into the war” is not)."""
+    was = years = 0
+    for token in tokens:
+        for sense in token.senses:
+            was |= sense.languages if sense.kind == "was" and sense is token.senses[0] else 0
+            years |= sense.languages if sense.kind == "years_old" else 0
+    return was & years != 0
 
 
 _TODAY = frozenset(

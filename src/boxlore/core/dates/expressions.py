@@ -14,7 +14,7 @@ from boxlore.core.dates.context import NOT_THEN, NOT_TOGETHER, DateContext, NoSu
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
-from boxlore.core.dates.relative import Distance, near, outermost
+from boxlore.core.dates.relative import Distance, near, outermost, outermost_year
 from boxlore.core.dates.wars_table import OVER_BY_THEN
 from boxlore.core.dates.writing import choices_of, question, spans_of, written, year_of
 
@@ -508,6 +508,8 @@ def _nth(whole: Expression, context: DateContext, pick: int) -> str:
     """“The first Christmas of the war”: the how-manieth that lies in it, from its begin or its end."""
     assert whole.distance is not None  # it has one by its kind
     date, war = whole.leaves()
+    if date.unit == "year":
+        return outermost_year(written(war, context, pick), whole.distance.count)
     span = standard.parsed(written(war, context, pick))
     assert span.earliest and span.latest  # a war has both ends
     there: list[str] = []

@@ -18,7 +18,7 @@ import itertools
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexicon import RUSSIAN, Sense
 from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
 from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
@@ -44,6 +44,7 @@ _UNTIL = ("until", *_TO)
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
+_SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
@@ -558,9 +559,11 @@ class Grammar:
         """`the first Christmas of the war`, `the last winter of the Boer War`; of what began with an event it is the
         how-manieth after it (`our first Christmas [in Leeds]`)."""
         begin = self.at
-        if self.kinds[begin] not in ("ordinal", "last") or self.kinds[begin + 1] not in ("feast", "season"):
+        if self.kinds[begin] not in ("ordinal", "last") or self.kinds[begin + 1] not in ("feast", "season", "unit"):
             return None
         of, thing = self.kinds[begin + 2], self.senses[begin + 1]
+        if thing.kind == "unit" and (thing.value != "year" or of != "span"):
+            return None
         if of not in ("span", "event") or (of == "event" and self.kinds[begin] == "last"):
             return None
         count = -1 if self.kinds[begin] == "last" else self._counted()
@@ -568,6 +571,8 @@ class Grammar:
         stretch = self._operand()
         value = thing.value if isinstance(thing.value, int) else 0
         date = Partial(season=value) if value else Partial(feast=str(thing.value))
+        if thing.kind == "unit":
+            date = Partial(unit="year", year="0000")
         if of == "span":
             return Expression("nth", [date, stretch], distance=Distance(1, thing.kind, count))
         if value:
@@ -600,7 +605,9 @@ class Grammar:
         told_exactly = self.kinds[self.at + 1] == "to_the_day"
         loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
         beside = self.at + (2 if told_exactly or loose else 1)
-        sense, side = self.senses[self.at], _SIDES.get(self.kinds[beside], 0)
+        sense, side = self.senses[self.at], self._side(beside)
+        if sense.kind == "unit" and count and not side:
+            return self._counted_behind(begin, beside, str(sense.value), count)
         if not side or sense.kind not in ("unit", "season", "weekday"):
             self.at = begin
             return None
@@ -640,6 +647,24 @@ class Grammar:
             raise NoForm
         parts: list[Partial | Expression] = [Expression("one", [feast]), Expression(side, [anchor])]
         return Expression("within", parts, distance=Distance(_SIDES[side], "feast", count, exact=sure))
+
+    def _counted_behind(self, begin: int, at: int, unit: str, count: int) -> Expression | None:
+        """`kaksi vuotta tulipalon jälkeen`, `két évvel a tűz után`: the side stands behind what it is beside."""
+        if self.kinds[at] in ("event", "feast", "span") and self.kinds[at + 1] in _SIDE_BEHIND:
+            self.at = at
+            anchor = self._operand()
+            side = _SIDE_BEHIND[self.kinds[self.at]]
+            self.at += 1
+            distance = Distance(side, unit.removesuffix("s"), count, event=bool(anchor.event))
+            return Expression("near", [anchor], distance=distance)
+        self.at = begin
+        return None
+
+    def _side(self, at: int) -> int:
+        """On which side a word stands, 0 for none; in Russian “until” is before behind a count (`за год до пожара`)."""
+        if self.kinds[at] == "until" and self.senses[at].languages == RUSSIAN:
+            return -1
+        return _SIDES.get(self.kinds[at], 0)
 
     @staticmethod
     def _told_apart(date: Partial, told: Partial, side: int = 0) -> Expression:

@@ -29,7 +29,7 @@ def _bits(*codes: str) -> int:
 
 ONLY_MAORI = _bits("mi")
 ENGLISH = _bits("en")
-ITALIAN = _bits("it")
+ITALIAN, RUSSIAN = _bits("it"), _bits("ru")
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
@@ -270,6 +270,8 @@ def _entries(language: Language) -> Iterator[Entry]:
                 continue
             if key in FINER or form not in finer or FINER[finer[form]][0] != kind:
                 yield form, kind, value
+    for side in ("before", "after"):
+        yield from ((form, side, "just") for form in _just_beside_a_verb(language, side) if form not in finer)
     for kind, numbered in (("number", language.numbers), ("ordinal_word", language.ordinals)):
         for number, forms in numbered.items():
             for form in forms.split("|"):
@@ -303,6 +305,15 @@ def _entries(language: Language) -> Iterator[Entry]:
     for feast, words in language.feast_days.items():
         for form in words.split("|"):
             yield form, "feast_day", feast
+
+
+def _just_beside_a_verb(language: Language, side: str) -> Iterator[str]:
+    """“Kurz bevor”, by “kurz vor”, “vor” and “bevor”."""
+    words = language.words.get(side, "").split("|")
+    for form in language.words.get(f"just_{side}", "").split("|"):
+        ending = max((word for word in words if form.endswith(f" {word}")), key=len, default="")
+        if ending:
+            yield from (f"{form.removesuffix(ending)}{word}" for word in words if word != ending)
 
 
 def _parts_of_seasons(language: Language) -> Iterator[tuple[str, tuple[str, int]]]:

@@ -97,6 +97,20 @@ def outermost(text: str, distance: Distance) -> str:
     return _days_of(first, inner) if distance.side > 0 else _days_of(inner, last)
 
 
+def outermost_year(text: str, nth: int) -> str:
+    """The how-manieth year of a war from its first month on, or its last one (-1). Raises NoSuchDate where it had not
+    so many."""
+    first, last = bounds(text)
+    if nth < 0:
+        begin, end = max(from_number(to_number(*_later(last, -1)) + 1), first), last
+    else:
+        begin = _later(first, nth - 1)
+        end = min(from_number(to_number(*_later(first, nth)) - 1), last)
+    if begin > end:
+        raise NoSuchDate("It had not so many. When was it?")
+    return f"{begin.year:04d}-{begin.month:02d}/{end.year:04d}-{end.month:02d}"
+
+
 def _days_of(begin: Day, end: Day) -> str:
     """All days from one to another, as months or years where these are whole."""
     if begin.day != 1 or end.day != month_length(end.year, end.month):

@@ -19,8 +19,9 @@ _OTHER_NUMBERS = frozenset(
 _YEAR_UNITS = ("year",)
 _SAME_YEAR = frozenset(
     "day ordinal unit month season feast span about about_behind doubt query or and not correction comma before after "
-    "at_latest at_earliest since until either after_behind before_behind".split()
+    "at_latest at_earliest since until either after_behind before_behind between from to to_open".split()
 )
+_RANGING = frozenset(("between", "from", "to", "to_open"))
 LAST_DAY, LAST_MONTH = 31, 12
 
 
@@ -36,9 +37,17 @@ def with_short_years(words: list[Sense], *, is_behind: bool) -> list[Sense]:
     named = any(sense.kind == "unit" and sense.value in _YEAR_UNITS for sense in words)
     if any(sense.kind == "unit" and sense.value not in _YEAR_UNITS for sense in words):
         return words
+    if kinds & _RANGING and not _is_range_of_years(words):
+        return words
     behind = len(words) == 1 and is_behind
     dated, seasonal = "month" in kinds, "season" in kinds
     return [_short(sense, named=named or seasonal, behind=behind, dated=dated) for sense in words]
+
+
+def _is_range_of_years(words: list[Sense]) -> bool:
+    """“Between 49 and 52”: two numbers neither of which can be a day, nor is round, as counts are."""
+    values = [sense.value[0] for sense in words if sense.kind == "day" and isinstance(sense.value, tuple)]
+    return len(values) == 2 and all(value > LAST_DAY and value % 10 for value in values)
 
 
 def _short(sense: Sense, *, named: bool, behind: bool, dated: bool) -> Sense:

@@ -161,7 +161,7 @@ _ALIKE = tuple(
     for words in (
         "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|"
         "põleng|"
-        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|"
+        "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|pożarze|пожаре|пожару|požáře|tulipalossa|tulekahjus|tulekahjuks|ugunsgrēkam|gaisrą|gaisre|tűz|tűzvész|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|"
         "požáru|"
         "požárem|ahi",
         "fled|flight|escape|escaped|flucht|flohen|geflohen|fuite|huida|fuga|vlucht|gevlucht|flugt|flukt|flykt|flykten|"

@@ -26,7 +26,7 @@ DANISH = Language(
         "stretch": "de|under",
         "older": "over|ældre end",
         "about_behind": "omtrent|eller deromkring",
-        "doubt": "måske|formentlig|sandsynligvis|muligvis|formodentlig|antagelig|nok|vist|vistnok|jeg tror|kan være|usikkert|tror jeg|så vidt jeg husker|vist nok|ikke sikker|hvis jeg husker rigtigt",
+        "doubt": "vel|måske|formentlig|sandsynligvis|muligvis|formodentlig|antagelig|nok|vist|vistnok|jeg tror|kan være|usikkert|tror jeg|så vidt jeg husker|vist nok|ikke sikker|hvis jeg husker rigtigt",
         "or": "eller|eller var det|eller måske i|el",
         "and": "og|samt",
         "either": "enten",

@@ -11,7 +11,7 @@ DUTCH = Language(
     words={
         "6_months": "een half jaar|half jaar",
         "18_months": "anderhalf jaar",
-        "about": "omstreeks|rond|ongeveer|circa|ca|rondom|omtrent|zowat|plusminus|rond het jaar|om en nabij",
+        "about": "een jaar of|zo'n|omstreeks|rond|ongeveer|circa|ca|rondom|omtrent|zowat|plusminus|rond het jaar|om en nabij",
         "nearly": "bijna",
         "stretch": "de|in de|gedurende",
         "not_yet": "nog geen|jonger dan",

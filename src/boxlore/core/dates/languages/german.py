@@ -101,7 +101,7 @@ GERMAN = Language(
         "or_year_after": "oder ein jahr später|oder das jahr darauf|oder im jahr darauf|oder ein jahr danach|oder im folgenden jahr|oder im nächsten jahr|oder das jahr danach|oder ein jahr drauf",
         "or_year_before": "oder ein jahr früher|oder ein jahr davor|oder das jahr davor|oder im jahr davor|oder ein jahr vorher|oder das jahr zuvor|oder im jahr zuvor",
         "when": "als|damals als|zu der zeit als",
-        "was": "war|wurde|gewesen ist|geworden ist|waren|wurden",
+        "was": "gewesen sein|muss gewesen sein|werde gewesen sein|muss ich gewesen sein|war|wurde|gewesen ist|geworden ist|waren|wurden",
         "aged": "im alter von",
         "at_years": "mit",
         "to_the_day": "auf den tag genau|auf den tag",

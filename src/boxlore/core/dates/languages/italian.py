@@ -73,7 +73,7 @@ ITALIAN = Language(
         "or_year_after": "o l'anno dopo|o l'anno seguente|o l'anno successivo|o un anno dopo|o un anno più tardi",
         "or_year_before": "o l'anno prima|o l'anno precedente|o un anno prima",
         "when": "quando",
-        "was": "aveva|avevo|compiva|compì|ho compiuto|compivo|ha compiuto|compiuto",
+        "was": "avrò avuto|avrei avuto|dovevo avere|aveva|avevo|compiva|compì|ho compiuto|compivo|ha compiuto|compiuto",
         "aged": "all'età di|di età",
         "at_years": "a",
         "years_old": "anni|anno|anni d'età",

@@ -22,7 +22,7 @@ NORWEGIAN = Language(
         "stretch": "de|under",
         "older": "over|eldre enn",
         "about_behind": "omtrent|eller deromkring|eller så",
-        "doubt": "kanskje|trolig|sannsynligvis|antakelig|antagelig|muligens|nok|jeg tror|kan være|formodentlig|usikkert|tror jeg|så vidt jeg husker|ikke sikker|hvis jeg husker rett",
+        "doubt": "vel|kanskje|trolig|sannsynligvis|antakelig|antagelig|muligens|nok|jeg tror|kan være|formodentlig|usikkert|tror jeg|så vidt jeg husker|ikke sikker|hvis jeg husker rett",
         "or": "eller|eller var det|eller kanskje i|el",
         "and": "og|samt",
         "either": "enten",
