@@ -84,7 +84,7 @@ PLANTED = [
 """Trap, words of a good record, what is planted, what the fault names (traps of the published schemas: an XSD alone
 lets empty records, empty elements and rubbish in Point and URI pass)."""
 
-GOOD = f"""<record xmlns="urn:boxlore:records:1" xmlns:dcterms="{DCTERMS}"
+GOOD = f"""<record xmlns="tag:boxlore.example,2026:records:1" xmlns:dcterms="{DCTERMS}"
  xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"><dcterms:title>x</dcterms:title><dcterms:created>1912~</dcterms:created>
 <dcterms:type xsi:type="dcterms:DCMIType">StillImage</dcterms:type><dcterms:identifier>1</dcterms:identifier>
 <dcterms:source>s</dcterms:source><dcterms:isPartOf>c</dcterms:isPartOf>

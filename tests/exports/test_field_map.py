@@ -16,7 +16,7 @@ from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.closing_dates import Closure
+from boxlore.core.records.closing_dates import Closure, Reason
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
@@ -24,7 +24,8 @@ from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
 from boxlore.exports.ead_dialects import EAD3
 from boxlore.exports.finding_aid import FindingAid
-from boxlore.exports.rdf import PREFIXES, write_triples
+from boxlore.exports.rdf import write_triples
+from boxlore.exports.rdf_terms import PREFIXES
 from boxlore.exports.required_fields import read_required
 
 LEIDA = Source(Said.NARRATOR, "11111111-1111-7111-8111-111111111111")
@@ -79,7 +80,7 @@ FACTS = CollectionFacts(
     on_day=date(2026, 11, 25),
     people={"k": KRISTJAN},
     custody=("Came from Reval in a trunk.",),
-    closure_of=lambda record: Closure(date(2061, 1, 1), ("names someone taken as living",)),
+    closure_of=lambda record: Closure((Reason(date(2061, 1, 1), "names someone taken as living"),)),
 )
 
 
@@ -133,7 +134,7 @@ ROWS = [
      "foaf:name=Atelier Lind"),
     ("who said it, how sure", "description=story by Leida Rourke (likely)",
      "description=story by Leida Rourke (likely)",
-     "scopecontent/p=story by Leida Rourke (likely)", "bx:sure=urn:boxlore:terms:sure/likely"),
+     "scopecontent/p=story by Leida Rourke (likely)", "bx:sure=tag:boxlore.example,2026:terms#sure/likely"),
     ("kind", "type=StillImage", "type=StillImage", "did/physdescstructured/unittype=photograph",
      "rdf:type=http://purl.org/dc/dcmitype/StillImage"),
     ("process", "format=gelatin silver print", f"medium={A}",

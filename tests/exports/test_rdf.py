@@ -16,7 +16,8 @@ from tests.exports.strategies import RECORDS
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.records.item_record import Record
 from boxlore.disk.shipped import shipped
-from boxlore.exports.rdf import EDTF, read_triples, write_triples
+from boxlore.exports.rdf import read_triples, write_triples
+from boxlore.exports.rdf_terms import EDTF, TERMS
 from boxlore.exports.required_fields import read_required
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
@@ -68,9 +69,36 @@ def test_the_demos_linked_data_keep_to_our_shapes(demo: Path, part: str) -> None
     home = demo / "transfer" / part / "data" / "metadata"
     graph = Graph().parse(home / "records.nt", format="nt")
     assert faults(graph) == ""
-    assert len(set(graph.subjects(DCTERMS.rights, None))) == 25
+    assert len(set(graph.subjects(RDF.type, URIRef("https://schema.org/ArchiveComponent")))) == 25
     turtle = Graph().parse(home / "records.ttl", format="turtle")
     assert set(turtle) == set(graph)
+
+
+REGISTERED = (
+    "http://www.w3.org/", "http://purl.org/dc/", "http://xmlns.com/foaf/0.1/", "https://schema.org/",
+    "http://www.loc.gov/premis/rdf/v3/",
+)  # fmt: skip
+"""How the namespaces of published vocabularies begin."""
+
+
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_terms_are_published_ones_or_ours_and_told(demo: Path, part: str) -> None:
+    """RFC 8141, 5: a URN's namespace is registered; ours are tag URIs (RFC 4151), told in `schemas/terms.ttl`."""
+    graph = Graph().parse(demo / "transfer" / part / "data" / "metadata" / "records.nt", format="nt")
+    told = set(Graph().parse(shipped("schemas") / "terms.ttl", format="turtle").subjects(RDF.type, RDF.Property))
+    used = {predicate for predicate in graph.predicates() if not str(predicate).startswith(REGISTERED)}
+    assert used <= told and all(str(term).startswith(TERMS) for term in told)
+    nodes = {str(node) for triple in graph for node in triple if isinstance(node, URIRef)}
+    assert {node.split(":")[1] for node in nodes if node.startswith("urn:")} == {"uuid"}
+    own = sum(str(predicate) in set(map(str, told)) for predicate in graph.predicates())
+    assert own < len(graph) / 6, (own, len(graph))  # it was one in three
+
+
+def test_no_fact_of_a_file_or_a_sitting_is_json_in_a_string(demo: Path) -> None:
+    graph = Graph().parse(demo / "transfer" / "closed" / "data" / "metadata" / "records.nt", format="nt")
+    texts = [value for value in graph.objects() if isinstance(value, Literal) and str(value).startswith(("{", "["))]
+    odd = [value for value in texts if value.datatype not in (RDF.JSON, URIRef(EDTF))]
+    assert odd == [] and any(value.datatype == RDF.JSON for value in texts)
 
 
 PLANTED = [
@@ -78,7 +106,7 @@ PLANTED = [
     ("no rights, so no item", "<http://purl.org/dc/terms/isPartOf>"),
     ("no name of a person", "<http://xmlns.com/foaf/0.1/name>"),
     ("no one who said it", "<http://www.w3.org/ns/prov#wasAttributedTo>"),
-    ("no degree of sureness", "<urn:boxlore:terms:sure>"),
+    ("no degree of sureness", "<tag:boxlore.example,2026:terms#sure>"),
 ]
 
 

@@ -28,6 +28,8 @@ class BagPage:
     is_closed: bool
     contents: Sequence[tuple[str, str]]
     which: str
+    receipt_in: str = ""
+    """The bag that holds the receipt, where it is another one."""
     updates: Sequence[str] = ()
     left_out: Sequence[str] = ()
 
@@ -57,9 +59,9 @@ in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</
 <dl>{checks}</dl>
 <p>Nothing said, or “OK” behind each file, means that every file is as it was packed.</p>
 <h2>What to send back</h2>
-<p>Please fill in <code>receipt.csv</code> (accession number, your own reference for each item, remarks), and send it
-back; the family's copies and albums will carry your references from then on, and it will hear what you
-remarked.{_to_whom(facts)}</p>
+<p>Please fill in <code>receipt.csv</code>{_receipt(bag)} (accession number, your own reference for each item,
+remarks), and send it back; the family's copies and albums will carry your references from then on, and it will hear
+what you remarked.{_to_whom(facts)}</p>
 <p>Rights statements and forms in this package state what the family knows. They are no legal advice; put your own
 statement in the place of “Copyright Not Evaluated”.</p>
 </body></html>
@@ -74,6 +76,10 @@ left out. They are in the closed part.</p>"""
 
 def _text(words: str) -> str:
     return escape(clean(words))
+
+
+def _receipt(bag: BagPage) -> str:
+    return f" of {_text(bag.receipt_in)}" if bag.receipt_in else ""
 
 
 def _for_whom(facts: CollectionFacts) -> str:

@@ -20,7 +20,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.exports.escaping import clean, xml_text
 from boxlore.exports.required_fields import Required, missing
 
-RECORDS = "urn:boxlore:records:1"
+RECORDS = "tag:boxlore.example,2026:records:1"
 OAI_DC = "http://www.openarchives.org/OAI/2.0/oai_dc/"
 DC = "http://purl.org/dc/elements/1.1/"
 DCTERMS = "http://purl.org/dc/terms/"

@@ -2,7 +2,8 @@
 
 The item is described in DCMI Metadata Terms, FOAF (`depicts`) and WGS84 (geo:lat, geo:long). Besides, every statement
 is written as a Web Annotation: who said it in PROV-O, how sure in SKOS, a marker's box by Media Fragments. The
-annotations hold all that we have of a statement, so that a collection can be rebuilt from them (`read_triples`).
+annotations hold all that we have of a statement, so that a collection can be rebuilt from them (`read_triples`). The
+vocabularies stand in `exports/rdf_terms.py`, files and sittings in `exports/rdf_files.py`.
 
 In this module a `node` is the IRI of what a triple is about, in its angle brackets.
 """
@@ -11,78 +12,44 @@ import re
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import BinaryIO
-from urllib.parse import quote
+from urllib.parse import quote, unquote
 
 from boxlore.core.crosswalk.dublin_core import AAT, CollectionFacts, DcValue, process_term, terms
 from boxlore.core.crosswalk.scan_file_names import packed_path
-from boxlore.core.fields.areas import AREA_WORDS, Area
-from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.areas import Area
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
-from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
+from boxlore.core.fields.sittings import RecordingFacts, ShownAt
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.item_record import PersonShown, Record, StatementView, every_told
 from boxlore.core.records.readings import value_text
-from boxlore.core.statements import SURENESS, Said, Source
+from boxlore.core.statements import SURENESS, Said, Source, Unreadable
 from boxlore.exports.escaping import iri, literal
+from boxlore.exports.rdf_files import part_triples, scan_triples, sitting_triples
+from boxlore.exports.rdf_terms import (
+    EDTF,
+    RDF_TYPE,
+    TERMS,
+    number_literal,
+    prefixed,
+    text_literal,
+    typed_literal,
+    urn,
+)
 from boxlore.exports.required_fields import Required, missing
 
-EDTF = "http://id.loc.gov/datatypes/edtf/EDTF"
-TERMS = "urn:boxlore:terms:"
-"""Our own namespace, for what no published vocabulary has a term for: our field, how sure, audience, the reading,
-facts of a file."""
-
-PREFIXES: dict[str, str] = {
-    "rdf": "http://www.w3.org/1999/02/22-rdf-syntax-ns#",
-    "rdfs": "http://www.w3.org/2000/01/rdf-schema#",
-    "xsd": "http://www.w3.org/2001/XMLSchema#",
-    "dcterms": "http://purl.org/dc/terms/",
-    "dcmitype": "http://purl.org/dc/dcmitype/",
-    "foaf": "http://xmlns.com/foaf/0.1/",
-    "geo": "http://www.w3.org/2003/01/geo/wgs84_pos#",
-    "oa": "http://www.w3.org/ns/oa#",
-    "prov": "http://www.w3.org/ns/prov#",
-    "skos": "http://www.w3.org/2004/02/skos/core#",
-    "bx": TERMS,
-}
-MEDIA_FRAGMENTS = "http://www.w3.org/TR/media-frags/"
 MOST_FOR_TURTLE = 5000
 """The most records for which a Turtle file is made too. It is meant for people, who will not read a longer one."""
 
 
-@lru_cache(256)
-def _p(name: str) -> str:
-    """A prefixed name, such as `dcterms:title`, as an IRI in its angle brackets."""
-    prefix, _, local = name.partition(":")
-    return f"<{PREFIXES[prefix]}{local}>"
-
-
-RDF_TYPE = _p("rdf:type")
-
-
 _PLAIN = {
-    name: _p(f"dcterms:{name}")
+    name: prefixed(f"dcterms:{name}")
     for name in ("title", "description", "provenance", "accessRights", "rightsHolder", "extent", "identifier")
 }
 """DCMI terms whose values are written as plain literals. The others need an IRI, a datatype or nodes of their own."""
 _TERMS = terms((*_PLAIN, "created", "rights", "medium", "isPartOf"))
-
-
-def urn(ident: str) -> str:
-    """The node of one of our ids (a UUID)."""
-    return f"<urn:uuid:{ident}>"
-
-
-def text_literal(words: str, language: str = "") -> str:
-    """Words as a literal, with the language tag if that is well-formed (RDF 1.1 N-Triples, LANGTAG)."""
-    return f"{literal(words)}@{tag}" if (tag := language_tag(language)) else literal(words)
-
-
-def typed_literal(words: str, datatype: str) -> str:
-    """Words as a literal of a datatype, which is an IRI in its angle brackets."""
-    return f"{literal(words)}^^{datatype}"
 
 
 def write_triples(records: Iterable[Record], facts: CollectionFacts, out: BinaryIO, table: Required) -> list[Finding]:
@@ -113,17 +80,17 @@ def collection_triples(facts: CollectionFacts) -> list[str]:
     """The triples of the collection, and of the degrees of sureness as SKOS concepts."""
     node = urn(facts.id)
     lines = [
-        f"{node} {RDF_TYPE} {_p('dcmitype:Collection')} .",
-        f"{node} {_p('dcterms:title')} {text_literal(facts.title, facts.language)} .",
-        f"{node} {_p('dcterms:identifier')} {literal('urn:uuid:' + facts.id)} .",
+        f"{node} {RDF_TYPE} {prefixed('dcmitype:Collection')} .",
+        f"{node} {prefixed('dcterms:title')} {text_literal(facts.title, facts.language)} .",
+        f"{node} {prefixed('dcterms:identifier')} {literal('urn:uuid:' + facts.id)} .",
     ]
-    lines += [f"{node} {_p('dcterms:provenance')} {text_literal(words, 'en')} ." for words in facts.custody]
-    lines.append(f"{node} {_p('bx:language')} {literal(facts.language)} .")
+    lines += [f"{node} {prefixed('dcterms:provenance')} {text_literal(words, 'en')} ." for words in facts.custody]
+    lines.append(f"{node} {prefixed('dcterms:language')} {literal(facts.language)} .")
     if facts.holder:
-        lines.append(f"{node} {_p('bx:holder')} {literal(facts.holder)} .")
+        lines.append(f"{node} {prefixed('bx:holder')} {literal(facts.holder)} .")
     for sure in SURENESS:
-        lines.append(f"{_sureness(sure)} {RDF_TYPE} {_p('skos:Concept')} .")
-        lines.append(f"{_sureness(sure)} {_p('skos:prefLabel')} {text_literal(sure.replace('-', ' '), 'en')} .")
+        lines.append(f"{_sureness(sure)} {RDF_TYPE} {prefixed('skos:Concept')} .")
+        lines.append(f"{_sureness(sure)} {prefixed('skos:prefLabel')} {text_literal(sure.replace('-', ' '), 'en')} .")
     return lines
 
 
@@ -137,17 +104,22 @@ def record_triples(
 ) -> list[str]:
     """The triples of one item. `described` holds its DCMI terms; containers written are added to `containers`."""
     node = urn(record.id)
-    lines = [f"{node} {RDF_TYPE} {_p('dcmitype:StillImage')} ."] if record.kind not in ("letter", "note") else []
+    lines = [f"{node} {RDF_TYPE} {prefixed('schema:ArchiveComponent')} ."]
+    if record.kind not in ("letter", "note"):
+        lines.append(f"{node} {RDF_TYPE} {prefixed('dcmitype:StillImage')} .")
     lines += list(_described(node, record, described))
     lines += _containers(node, record, facts, containers)
     lines += _place(node, record)
     for index, person in enumerate(record.people):
         lines += _person(node, person, index)
     for scan in () if record.closed_scans else record.scans:
-        lines += _scan(node, record, scan)
-    lines += [f"{node} {_p('bx:asked')} {literal(name)} ." for name in sorted(record.not_known)]
+        title = f"{record.number}, {scan.side}"
+        lines += scan_triples(record.id, scan, packed_path(record, scan), title)
+        rights = next((value for name, value in described if name == "rights"), None)
+        lines += [f"{urn(scan.id)} {prefixed('dcterms:rights')} {_rights(rights)} ."] if rights else []
+    lines += [f"{node} {prefixed('bx:asked')} {literal(name)} ." for name in sorted(record.not_known)]
     lines += [
-        f"{node} {_p('bx:related')} {literal(f'{relation.kind} {relation.number}')} ."
+        f"{node} {prefixed('bx:related')} {literal(f'{relation.kind} {relation.number}')} ."
         for relation in record.related
         if not relation.reverse
     ]
@@ -170,29 +142,31 @@ def _described(node: str, record: Record, described: Iterable[tuple[str, DcValue
         if predicate := _PLAIN.get(name):
             yield f"{node} {predicate} {text_literal(words, language)} ."
         elif name == "created":
-            yield f"{node} {_p('dcterms:created')} {literal(words)}^^<{EDTF}> ."
+            yield f"{node} {prefixed('dcterms:created')} {literal(words)}^^<{EDTF}> ."
         elif name == "rights":
-            yield f"{node} {_p('dcterms:rights')} {iri(words) if scheme else text_literal(words, language)} ."
+            yield f"{node} {prefixed('dcterms:rights')} {_rights(DcValue(words, language, scheme))} ."
         elif name == "medium" and not scheme:
             yield from _process(node, record, words)
-    yield f"{node} {_p('bx:kind')} {literal(record.kind)} ."
-    for name, fact in (
-        ("found_in", record.found_in),
-        ("size", SIZE_WORDS.write(SizeMm(record.size_mm)) if record.size_mm else ""),
-    ):
-        if fact:
-            yield f"{node} {_p(f'bx:{name}')} {literal(fact)} ."
+    yield f"{node} {prefixed('dcterms:type')} {literal(record.kind)} ."
+    if record.found_in:
+        yield f"{node} {prefixed('bx:found_in')} {literal(record.found_in)} ."
+    if record.size_mm:
+        yield f"{node} {prefixed('schema:size')} {literal(SIZE_WORDS.write(SizeMm(record.size_mm)) + ' mm')} ."
+
+
+def _rights(value: DcValue) -> str:
+    return iri(value.words) if value.scheme else text_literal(value.words, value.language)
 
 
 def _process(node: str, record: Record, words: str) -> Iterator[str]:
     term = process_term(record)
     if not term:
-        yield f"{node} {_p('dcterms:medium')} {text_literal(words, 'en')} ."
+        yield f"{node} {prefixed('dcterms:medium')} {text_literal(words, 'en')} ."
         return
-    yield f"{node} {_p('dcterms:medium')} <{term}> ."
-    yield f"<{term}> {RDF_TYPE} {_p('skos:Concept')} ."
-    yield f"<{term}> {_p('skos:prefLabel')} {text_literal(words, 'en')} ."
-    yield f"<{term}> {_p('skos:inScheme')} <{AAT}> ."
+    yield f"{node} {prefixed('dcterms:medium')} <{term}> ."
+    yield f"<{term}> {RDF_TYPE} {prefixed('skos:Concept')} ."
+    yield f"<{term}> {prefixed('skos:prefLabel')} {text_literal(words, 'en')} ."
+    yield f"<{term}> {prefixed('skos:inScheme')} <{AAT}> ."
 
 
 def _containers(node: str, record: Record, facts: CollectionFacts, containers: set[str]) -> list[str]:
@@ -202,7 +176,7 @@ def _containers(node: str, record: Record, facts: CollectionFacts, containers: s
     """
     outer = urn(facts.id)
     if record.mark is None:
-        return [f"{node} {_p('dcterms:isPartOf')} {outer} ."]
+        return [f"{node} {prefixed('dcterms:isPartOf')} {outer} ."]
     lines: list[str] = []
     path: list[str] = []
     for kind, label in record.mark.path:
@@ -210,13 +184,13 @@ def _containers(node: str, record: Record, facts: CollectionFacts, containers: s
         inner = f"<urn:uuid:{facts.id}#{quote('/'.join(path), safe='/')}>"
         if inner not in containers:
             containers.add(inner)
-            lines.append(f"{inner} {_p('dcterms:isPartOf')} {outer} .")
-            lines.append(f"{inner} {_p('dcterms:title')} {text_literal(f'{kind.capitalize()} {label}', 'en')} .")
-            lines.append(f"{inner} {_p('bx:kind')} {literal(kind)} .")
-            lines.append(f"{inner} {_p('bx:label')} {literal(label)} .")
+            lines.append(f"{inner} {prefixed('dcterms:isPartOf')} {outer} .")
+            lines.append(f"{inner} {prefixed('dcterms:title')} {text_literal(f'{kind.capitalize()} {label}', 'en')} .")
+            lines.append(f"{inner} {prefixed('dcterms:type')} {literal(kind)} .")
+            lines.append(f"{inner} {prefixed('dcterms:identifier')} {literal(label)} .")
         outer = inner
-    lines.append(f"{node} {_p('dcterms:isPartOf')} {outer} .")
-    lines.append(f"{node} {_p('bx:position')} {typed_literal(str(record.mark.item), _p('xsd:integer'))} .")
+    lines.append(f"{node} {prefixed('dcterms:isPartOf')} {outer} .")
+    lines.append(f"{node} {prefixed('schema:position')} {number_literal(record.mark.item)} .")
     return lines
 
 
@@ -225,17 +199,24 @@ def _place(node: str, record: Record) -> list[str]:
     if told_place is None:
         return []
     place_node = f"{node[:-1]}#place>"
-    lines = [f"{node} {_p('dcterms:spatial')} {place_node} .", f"{place_node} {RDF_TYPE} {_p('dcterms:Location')} ."]
-    lines.append(f"{place_node} {_p('rdfs:label')} {text_literal(told_place.words, told_place.language)} .")
+    lines = [
+        f"{node} {prefixed('dcterms:spatial')} {place_node} .",
+        f"{place_node} {RDF_TYPE} {prefixed('dcterms:Location')} .",
+    ]
+    lines.append(f"{place_node} {prefixed('rdfs:label')} {text_literal(told_place.words, told_place.language)} .")
     place = record.place
     if place is None:
         return lines
-    lines.append(f"{place_node} {_p('skos:altLabel')} {text_literal(full_name(place), 'en')} .")
+    lines.append(f"{place_node} {prefixed('skos:altLabel')} {text_literal(full_name(place), 'en')} .")
     if place.lat is not None and place.lon is not None:
-        lines.append(f"{place_node} {_p('geo:lat')} {typed_literal(f'{place.lat:.2f}', _p('xsd:decimal'))} .")
-        lines.append(f"{place_node} {_p('geo:long')} {typed_literal(f'{place.lon:.2f}', _p('xsd:decimal'))} .")
+        lines.append(
+            f"{place_node} {prefixed('geo:lat')} {typed_literal(f'{place.lat:.2f}', prefixed('xsd:decimal'))} ."
+        )
+        lines.append(
+            f"{place_node} {prefixed('geo:long')} {typed_literal(f'{place.lon:.2f}', prefixed('xsd:decimal'))} ."
+        )
     if place.link:
-        lines.append(f"{place_node} {_p('skos:closeMatch')} <{place.link}> .")
+        lines.append(f"{place_node} {prefixed('skos:closeMatch')} <{place.link}> .")
     return lines
 
 
@@ -246,88 +227,91 @@ _ROLES = {"person": "foaf:depicts", "photographer": "dcterms:creator", "named": 
 def _person(node: str, person: PersonShown, index: int) -> list[str]:
     person_node = urn(person.person) if person.person else f"{node[:-1]}#person-{index}>"
     return [
-        f"{node} {_p(_ROLES.get(person.role, 'dcterms:subject'))} {person_node} .",
-        f"{person_node} {RDF_TYPE} {_p('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
-        f"{person_node} {_p('foaf:name')} {literal(person.name)} .",
+        f"{node} {prefixed(_ROLES.get(person.role, 'dcterms:subject'))} {person_node} .",
+        f"{person_node} {RDF_TYPE} {prefixed('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
+        f"{person_node} {prefixed('foaf:name')} {literal(person.name)} .",
     ]
-
-
-def _scan(node: str, record: Record, scan: ScanFile) -> list[str]:
-    scan_node = urn(scan.id)
-    facts = FileFacts(
-        path=packed_path(record, scan), sha256=scan.sha256, bytes=scan.bytes, width=scan.width,
-        height=scan.height, ppi=scan.ppi, media_type=scan.media_type,
-    )  # fmt: skip
-    shows = Shows(record.id, scan.side, Area(*scan.area) if scan.area else None)
-    return [
-        f"{node} {_p('dcterms:hasFormat')} {scan_node} .",
-        f"{scan_node} {RDF_TYPE} {_p('dcmitype:StillImage')} .",
-        f"{scan_node} {_p('dcterms:format')} {literal(scan.media_type)} .",
-        f"{scan_node} {_p('dcterms:identifier')} {literal('sha256:' + scan.sha256)} .",
-        f"{scan_node} {_p('bx:role')} {literal(scan.role)} .",
-        f"{scan_node} {_p('bx:file')} {literal(FILE_WORDS.write(facts))} .",
-        f"{scan_node} {_p('bx:shows')} {literal(SHOWS_WORDS.write(shows))} .",
-        *(f"{scan_node} {_p('bx:struck')} {literal(digest)} ." for digest in (_struck_file(scan),) if digest),
-    ]
-
-
-def _struck_file(scan: ScanFile) -> str:
-    """The SHA-256 of the keeper's own file, where what it says was struck: it is not to be read from it again."""
-    return EMBEDDED_WORDS.read(scan.embedded).struck_file
 
 
 _ANNOTATION = " .\n".join(
     (
-        f"%(node)s {RDF_TYPE} {_p('oa:Annotation')}",
-        f"%(node)s {_p('oa:hasTarget')} %(target)s",
-        f"%(node)s {_p('oa:hasBody')} %(body)s",
-        f"%(body)s {RDF_TYPE} {_p('oa:TextualBody')}",
-        f"%(body)s {_p('rdf:value')} %(words)s",
-        f"%(node)s {_p('prov:wasAttributedTo')} %(agent)s",
-        f'%(node)s {_p("prov:generatedAtTime")} "%(at)s"^^{_p("xsd:dateTime")}',
-        f"%(node)s {_p('bx:sure')} %(sure)s",
-        f'%(node)s {_p("bx:field")} "%(field)s"',
-        f"%(node)s {_p('bx:source')} %(source)s",
-        f'%(node)s {_p("bx:audience")} "%(audience)s" .',
+        f"%(node)s {RDF_TYPE} {prefixed('oa:Annotation')}",
+        f"%(node)s {prefixed('oa:hasTarget')} %(target)s",
+        f"%(node)s {prefixed('oa:hasBody')} %(body)s",
+        f"%(body)s {RDF_TYPE} {prefixed('oa:TextualBody')}",
+        f"%(body)s {prefixed('rdf:value')} %(words)s",
+        f"%(node)s {prefixed('prov:wasAttributedTo')} %(agent)s",
+        f'%(node)s {prefixed("prov:generatedAtTime")} "%(at)s"^^{prefixed("xsd:dateTime")}',
+        f"%(node)s {prefixed('bx:sure')} %(sure)s",
+        f"%(node)s {prefixed('dcterms:type')} %(field)s",
+        f'%(node)s {prefixed("dcterms:accessRights")} "%(audience)s" .',
     )
 )
-_CONFIRMED = f' {_p("bx:confirmed")} "true"^^{_p("xsd:boolean")} .'
-_LANGUAGE_OF, _READING = f"> {_p('dcterms:language')} ", f" {_p('bx:reading')} "
+_CONFIRMED = f' {prefixed("bx:confirmed")} "true"^^{prefixed("xsd:boolean")} .'
+_LANGUAGE_OF = f"> {prefixed('dcterms:language')} "
 
 
 def annotation(statement: StatementView, target: str) -> str:
     """One statement as a Web Annotation of `target`: the words, who said them and when, how sure, for which audience,
     and how they are read.
     """
-    agent, source = _agent_of(statement.source.said, statement.source.ref)
     node, body = f"<urn:uuid:{statement.statement}>", f"<urn:uuid:{statement.statement}#body"
     lines = _ANNOTATION % {
         "node": node,
         "target": target,
         "body": f"{body}>",
         "words": literal(statement.words),
-        "agent": agent,
+        "agent": _agent_of(statement.source.said, statement.source.ref),
         "at": statement.recorded_at,
         "sure": _sureness(statement.sure),
-        "field": statement.field,
-        "source": source,
+        "field": _field(statement.field),
         "audience": statement.audience,
     }
     if statement.language:
         lines += f"\n{body}{_LANGUAGE_OF}{literal(statement.language)} ."
     if statement.value is not None:
-        lines += f"\n{node}{_READING}{literal(value_text(statement.value))} ."
+        lines += f"\n{node} {_reading_of(statement)} ."
         lines += f"\n{node}{_CONFIRMED}" if statement.confirmed else ""
+    if statement.date is not None and statement.date.edtf:
+        lines += f"\n{node} {prefixed('dcterms:date')} {literal(str(statement.date.edtf))}^^<{EDTF}> ."
     return lines
 
 
+def _reading_of(statement: StatementView) -> str:
+    """How the words are understood: the person or event that they mean, else the whole reading as JSON (rdf:JSON)."""
+    if statement.meant:
+        return f"{prefixed('dcterms:references')} {urn(statement.meant)}"
+    words = literal(value_text(statement.value)) if statement.value is not None else ""
+    is_json = not isinstance(statement.value, Unreadable)
+    return f"{prefixed('bx:reading')} {words}" + (f"^^{prefixed('rdf:JSON')}" if is_json else "")
+
+
+@lru_cache(256)
+def _field(name: str) -> str:
+    """What a statement tells of, as a concept of ours."""
+    return iri(f"{TERMS}field/{quote(name)}")
+
+
+def field_of(concept: str) -> str:
+    """The field whose concept an IRI is; '' for another."""
+    name = concept.removeprefix(f"{TERMS}field/")
+    return "" if name == concept else unquote(name)
+
+
 @lru_cache(1024)
-def _agent_of(said: Said, ref: str) -> tuple[str, str]:
-    """The node of who said it (for a narrator of the registry, the person's), and the source as a literal."""
-    words = str(Source(said, ref))
+def _agent_of(said: Said, ref: str) -> str:
+    """The node of who said it: for a narrator of the registry the person's, else the source itself, as `source_of`
+    reads it."""
     if said is Said.NARRATOR and re.fullmatch(r"[0-9a-f-]{36}", ref):
-        return urn(ref), literal(words)
-    return iri(f"{TERMS}source/{quote(words, safe=':')}"), literal(words)
+        return urn(ref)
+    return iri(f"{TERMS}source/{quote(str(Source(said, ref)), safe=':')}")
+
+
+def source_of(agent: str) -> str:
+    """The source of a statement as text, `narrator:ID` or `inscription:verso`, of the IRI that says who said it."""
+    if agent.startswith("urn:uuid:"):
+        return f"{Said.NARRATOR}:{agent.removeprefix('urn:uuid:')}"
+    return unquote(agent.removeprefix(f"{TERMS}source/"))
 
 
 def _target_of(shown: PersonShown) -> str:
@@ -335,40 +319,43 @@ def _target_of(shown: PersonShown) -> str:
     return f"urn:uuid:{shown.told.statement}#target"
 
 
-def _marker(node: str, name: str, scan: str, number: int, area: tuple[float, ...]) -> list[str]:
+def _marker(node: str, name: str, scan: str, position: int, area: tuple[float, ...]) -> list[str]:
     """The triples of a numbered box on a scan, `name`: a point is a box without size. Names and notes have it as
     their target."""
-    target, selector = f"<{name}>", f"<{name}-selector>"
-    x, y, *size = (f"{100 * fraction:g}" for fraction in area)
-    selected = f"xywh=percent:{x},{y},{','.join(size) or '0,0'}"
+    target = f"<{name}>"
     return [
-        f"{target} {RDF_TYPE} {_p('oa:SpecificResource')} .",
-        f"{target} {_p('oa:hasSource')} {urn(scan)} .",
-        f"{target} {_p('dcterms:isPartOf')} {node} .",
-        f"{target} {_p('oa:hasSelector')} {selector} .",
-        f"{selector} {RDF_TYPE} {_p('oa:FragmentSelector')} .",
-        f"{selector} {_p('dcterms:conformsTo')} <{MEDIA_FRAGMENTS}> .",
-        f"{selector} {_p('rdf:value')} {literal(selected)} .",
-        f"{target} {_p('bx:number')} {typed_literal(str(number), _p('xsd:integer'))} .",
-        f"{target} {_p('bx:area')} {literal(AREA_WORDS.write(Area(*area)))} .",
+        f"{target} {RDF_TYPE} {prefixed('oa:SpecificResource')} .",
+        f"{target} {prefixed('oa:hasSource')} {urn(scan)} .",
+        f"{target} {prefixed('dcterms:isPartOf')} {node} .",
+        f"{target} {prefixed('schema:position')} {number_literal(position)} .",
+        *part_triples(target, Area(*area)),
     ]
 
 
+_TYPES = {"event": "schema:Event", "place": "schema:Place", "sitting": "prov:Activity"}
+"""Classes of what is told of besides items; people and the collection have theirs where they are described."""
+
+
 def subject_triples(
-    kind: str, ident: str, statements: Iterable[StatementView], facts: Iterable[tuple[str, str]] = ()
+    kind: str,
+    ident: str,
+    statements: Iterable[StatementView],
+    recordings: Iterable[RecordingFacts] = (),
+    shown: Iterable[ShownAt] = (),
 ) -> list[str]:
-    """The triples of a person, an event, a sitting or the collection: its statements, and `facts` as (name, words)."""
+    """The triples of a person, an event, a place, a sitting or the collection: its statements; of a sitting its
+    recordings and what was shown too."""
     node = urn(ident)
-    lines = [f"{node} {_p('bx:thing')} {literal(kind)} ."]
-    lines += [f"{node} {_p(f'bx:{name}')} {literal(words)} ." for name, words in facts]
+    lines = [f"{node} {RDF_TYPE} {prefixed(_TYPES[kind])} ."] if kind in _TYPES else []
+    lines += sitting_triples(ident, recordings, shown)
     return lines + [annotation(statement, node) for statement in statements]
 
 
 def person_triples(person: Person) -> list[str]:
     """A person of the registry in FOAF."""
     return [
-        f"{urn(person.id)} {RDF_TYPE} {_p('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
-        f"{urn(person.id)} {_p('foaf:name')} {literal(person.name)} .",
+        f"{urn(person.id)} {RDF_TYPE} {prefixed('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
+        f"{urn(person.id)} {prefixed('foaf:name')} {literal(person.name)} .",
     ]
 
 

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
 
-from boxlore.exports.rdf import PREFIXES, RDF_TYPE
+from boxlore.exports.rdf_terms import PREFIXES, RDF_TYPE
 
 
 def as_turtle(lines: Iterable[str]) -> Iterator[str]:

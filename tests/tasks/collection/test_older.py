@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from tests.exports.earlier_linked_data import as_once
 
 from boxlore.core.fields.areas import AREA_WORDS
 from boxlore.core.fields.codec import Codec
@@ -211,7 +212,7 @@ def test_linked_data_says_the_same(older: Collection) -> None:
     lines = [line for record in view.records() for line in record_triples(record, facts, [], set())]
     lines += thing_lines(older, view, None)
     now: dict[str, list[str]] = {}
-    for subject, predicate, value in read_triples("\n".join(lines).split("\n")):
+    for subject, predicate, value in read_triples(as_once("\n".join(lines)).split("\n")):
         now.setdefault(f"{subject} {predicate.removeprefix('urn:boxlore:terms:')}", []).append(value)
     sizes = {f"urn:uuid:{ident} size": number for number, ident in older.store.items()}
     for key, values in THEN["linked data"].items():

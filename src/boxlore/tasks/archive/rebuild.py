@@ -26,8 +26,25 @@ from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, rea
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.bag_check import bag_info, verify_bag
-from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
+from boxlore.exports.rdf import source_of
+from boxlore.exports.rdf_terms import PREFIXES
 from boxlore.tasks.archive.bags_in_time import earlier_lacking, files_now, in_time
+from boxlore.tasks.archive.package_things import (
+    RECORDS,
+    URN,
+    Thing,
+    field_told,
+    id_of,
+    is_item,
+    items_shown,
+    kind_told,
+    one,
+    reading_text,
+    recordings_kept,
+    scan_file,
+    shows_item,
+    things_in,
+)
 from boxlore.tasks.archive.struck_fields import read_struck
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
@@ -37,16 +54,9 @@ from boxlore.tasks.scans.package_check import bags_in
 from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure
 
-RECORDS = "data/metadata/records.nt"
-URN = "urn:uuid:"
 READER = "a transfer"
 READ_AS = {"consent": "consent", "inside": "place"}
 """Kinds of the readings of fields that are not read as told words are."""
-
-Thing = Mapping[str, list[str]]
-"""Values of one subject by prefixed name of the predicate."""
-
-_SHORT = {namespace: prefix for prefix, namespace in PREFIXES.items()}
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,15 +104,15 @@ def rebuild(
         raise WrongUse(f"{package} holds no transfer with linked data.", "Name the folder of a transfer of ours.")
     if findings := [finding for bag in bags for finding in verify_bag(bag)]:
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
-    _check_of_one(package, bags)
+    _check_ofone(package, bags)
     transfers = in_time(bags)
     newest = next(of_one for of_one in reversed(transfers) if any((bag / RECORDS).is_file() for bag in of_one))
     homes = [bag / "data" / "metadata" for bag in newest]
-    things = _read(newest)
+    things = things_in(newest)
     ident, about = _collection_in(package, things)
-    items = [name for name, described in things.items() if "dcterms:rights" in described]
+    items = [name for name, described in things.items() if is_item(described)]
     numbers = [_number(things[name]) for name in items]
-    start(folder, _settings(homes, about, numbers, series), on_day=on_day, ident=_id(ident))
+    start(folder, _settings(homes, about, numbers, series), on_day=on_day, ident=id_of(ident))
     with open_collection(folder, on_day=on_day) as collection:
         act = collection.act(f"rebuilt from the transfer {package.name}")
         making = _Rebuilding(things, files_now(transfers), homes, collection, act)
@@ -155,11 +165,11 @@ def _collection_in(package: Path, things: dict[str, Thing]) -> tuple[str, Thing]
     if not told:
         raise CouldNot(f"{package} tells of no collection.", "It was not written by Boxlore, or has changed.")
     if len(told) > 1:
-        raise _of_two(package, [_one(described, "dcterms:title") for _, described in told])
+        raise _of_two(package, [one(described, "dcterms:title") for _, described in told])
     return told[0]
 
 
-def _check_of_one(package: Path, bags: Sequence[Path]) -> None:
+def _check_ofone(package: Path, bags: Sequence[Path]) -> None:
     """Raises WrongUse for bags that say that they are of two collections."""
     titles: dict[str, str] = {}
     for bag in bags:
@@ -175,38 +185,6 @@ def _of_two(package: Path, titles: Sequence[str]) -> WrongUse:
     return WrongUse(f"{package} holds parts of two collections, {named}.", "Name a folder with the parts of one.")
 
 
-def _read(bags: list[Path]) -> dict[str, Thing]:
-    things: dict[str, dict[str, list[str]]] = defaultdict(lambda: defaultdict(list))
-    for bag in bags:
-        if (bag / RECORDS).is_file():
-            with open(bag / RECORDS, encoding="utf-8", newline="\n") as file:
-                for subject, predicate, value in _triples(file, bag):
-                    if value not in (values := things[subject][_short(predicate)]):
-                        values.append(value)
-    return {name: {key: list(values) for key, values in described.items()} for name, described in things.items()}
-
-
-def _triples(file: Iterator[str], bag: Path) -> Iterator[tuple[str, str, str]]:
-    try:
-        yield from read_triples(file)
-    except ValueError as error:
-        raise CouldNot(f"{bag / RECORDS}: {error}.", "It was not written by Boxlore, or has changed.") from error
-
-
-def _short(predicate: str) -> str:
-    cut = max(predicate.rfind("#"), predicate.rfind("/"), predicate.rfind(":")) + 1
-    return f"{_SHORT.get(predicate[:cut], '')}:{predicate[cut:]}"
-
-
-def _one(thing: Thing, name: str) -> str:
-    values = thing.get(name, [])
-    return values[0] if values else ""
-
-
-def _id(name: str) -> str:
-    return name.removeprefix(URN)
-
-
 def _number(thing: Thing) -> str:
     return next(identifier for identifier in thing["dcterms:identifier"] if not identifier.startswith(URN))
 
@@ -220,9 +198,9 @@ def _settings(homes: Sequence[Path], about: Thing, numbers: list[str], series: s
         raise WrongUse("Every series letter is in use.", "Give a prefix of your own to a new collection.")
     return replace(
         own,
-        title=_one(about, "dcterms:title"),
-        holder=_one(about, "bx:holder"),
-        language=language_tag(_one(about, "bx:language")) or "en",
+        title=one(about, "dcterms:title"),
+        holder=one(about, "bx:holder"),
+        language=language_tag(one(about, "dcterms:language", "bx:language")) or "en",
         prefix=prefix,
         series=series or chr(ord(last) + 1),
     )
@@ -232,30 +210,34 @@ def _gather(making: _Rebuilding) -> None:
     """Which annotations there are of what, and which markers."""
     for name, thing in making.things.items():
         if PREFIXES["oa"] + "Annotation" in thing.get("rdf:type", []):
-            making.told[_one(thing, "oa:hasTarget")].append(name)
-        elif "bx:area" in thing:
-            making.markers[_one(thing, "dcterms:isPartOf")].append(name)
+            making.told[one(thing, "oa:hasTarget")].append(name)
+        elif "bx:area" in thing and "dcterms:isPartOf" in thing:
+            making.markers[one(thing, "dcterms:isPartOf")].append(name)
+
+
+_OF_ITEMS = {"kind": ("dcterms:type", "bx:kind"), "found_in": ("bx:found_in",), "size": ("schema:size", "bx:size")}
 
 
 def _item(making: _Rebuilding, name: str) -> None:
-    thing, ident = making.things[name], _id(name)
+    thing, ident = making.things[name], id_of(name)
     making.state(Kind.ITEM, ident, "number", _number(thing))
-    for field_name in ("kind", "found_in", "size"):
-        if words := _one(thing, f"bx:{field_name}"):
-            making.state(Kind.ITEM, ident, field_name, words)
-    if container := _container(making, _one(thing, "dcterms:isPartOf")):
-        position = _one(thing, "bx:position")
+    for field_name, names in _OF_ITEMS.items():
+        if words := one(thing, *names):
+            making.state(Kind.ITEM, ident, field_name, words.removesuffix(" mm"))
+    if container := _container(making, one(thing, "dcterms:isPartOf")):
+        position = one(thing, "schema:position", "bx:position")
         kept = Kept(container, int(position) if position.isdigit() else 0)
         making.state(Kind.ITEM, ident, "kept", KEPT_WORDS.write(kept))
     for scan in thing.get("dcterms:hasFormat", []):
         _scan(making, ident, scan)
-    annotated = {_one(making.things[told], "bx:field") for told in making.told.get(name, [])}
+    annotated = {field_told(making.things[told]) for told in making.told.get(name, [])}
     for field_name in sorted(set(thing.get("bx:asked", [])) - annotated):
         making.act.state(Subject(Kind.ITEM, ident), field_name, "", sure=Sure.NOT_KNOWN)
     for statement_name in making.told.get(name, []):
         _statement(making, statement_name, Subject(Kind.ITEM, ident))
     for target in sorted(
-        making.markers.get(name, []), key=lambda marker_name: int(_one(making.things[marker_name], "bx:number") or 0)
+        making.markers.get(name, []),
+        key=lambda marker: int(one(making.things[marker], "schema:position", "bx:number") or 0),
     ):
         _marker(making, target)
 
@@ -268,35 +250,34 @@ def _container(making: _Rebuilding, name: str) -> str:
         container = making.act.new(Kind.CONTAINER)
         making.containers[name] = container.id
         thing = making.things[name]
-        outer = _container(making, _one(thing, "dcterms:isPartOf"))
+        outer = _container(making, one(thing, "dcterms:isPartOf"))
         kind, _, label = unquote(name.rpartition("/")[2].rpartition("#")[2]).partition("-")
-        making.act.state(container, "kind", _one(thing, "bx:kind") or kind)
-        making.act.state(container, "label", _one(thing, "bx:label") or label)
+        making.act.state(container, "kind", one(thing, "dcterms:type", "bx:kind") or kind)
+        making.act.state(container, "label", one(thing, "dcterms:identifier", "bx:label") or label)
         if outer:
             making.act.state(container, "inside", outer)
     return making.containers[name]
 
 
 def _scan(making: _Rebuilding, item: str, name: str) -> None:
-    thing, ident = making.things[name], _id(name)
+    thing, ident = making.things[name], id_of(name)
     if ident not in making.scans:
-        facts = FILE_WORDS.typed(_one(thing, "bx:file"))
+        facts = scan_file(thing)
         path = _bring(making, facts)
         if not path:
             making.missing[facts.path] = None
             return
         making.scans[ident] = path
         making.state(Kind.SCAN, ident, "file", FILE_WORDS.write(replace(facts, path=path)))
-        if (role := _one(thing, "bx:role")) not in ("", AS_SCANNED):
+        if (role := one(thing, "bx:role")) not in ("", AS_SCANNED):
             making.state(Kind.SCAN, ident, "role", role)
-        struck_file = _one(thing, "bx:struck")
+        struck_file = one(thing, "bx:struck")
         if embedded := words_struck(struck_file) if struck_file else embedded_in(making.collection.folder / path):
             making.act.state(
                 Subject(Kind.SCAN, ident), "embedded", embedded, source=read_source("file"), audience="keeper"
             )
-    for shows in thing.get("bx:shows", []):
-        if SHOWS_WORDS.typed(shows).item == item:
-            making.state(Kind.SCAN, ident, "shows", shows)
+    for shows in shows_item(making.things, name, item):
+        making.state(Kind.SCAN, ident, "shows", SHOWS_WORDS.write(shows))
 
 
 def _bring(making: _Rebuilding, facts: FileFacts) -> str:
@@ -315,8 +296,8 @@ def _bring(making: _Rebuilding, facts: FileFacts) -> str:
 def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     """One statement with the id, time, source, sureness and audience that it had."""
     thing = making.things[name]
-    body = making.things[_one(thing, "oa:hasBody")]
-    field_name = _one(thing, "bx:field")
+    body = making.things[one(thing, "oa:hasBody")]
+    field_name = field_told(thing)
     if field_name not in FIELDS:
         raise CouldNot(
             f"The package tells of a field “{field_name[:30]}” that this Boxlore does not know.", "Get a newer one."
@@ -324,63 +305,63 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     try:
         statement = checked(
             Statement(
-                id=_id(name),
+                id=id_of(name),
                 act=making.act.id,
                 subject=subject,
                 field=field_name,
-                words=_one(body, "rdf:value"),
-                language=language_tag(_one(body, "dcterms:language")),  # an older log took what is no tag
-                source=read_source(_one(thing, "bx:source")),
-                sure=read_sure(_one(thing, "bx:sure").removeprefix(f"{TERMS}sure/")),
-                audience=_one(thing, "bx:audience"),
-                recorded_at=_one(thing, "prov:generatedAtTime"),
+                words=one(body, "rdf:value"),
+                language=language_tag(one(body, "dcterms:language")),  # an older log took what is no tag
+                source=read_source(one(thing, "bx:source") or source_of(one(thing, "prov:wasAttributedTo"))),
+                sure=read_sure(one(thing, "bx:sure").rpartition("/")[2]),
+                audience=one(thing, "dcterms:accessRights", "bx:audience"),
+                recorded_at=one(thing, "prov:generatedAtTime"),
                 by=making.collection.by,
             )
         )
     except WrongUse as error:
         raise CouldNot(f"The package tells what no collection may hold. {error}", "Ask for it again.") from error
     making.act.statements.append(statement)
-    if reading := _one(thing, "bx:reading"):
+    if reading := reading_text(thing):
         kind = FIELDS[field_name].reads or READ_AS[field_name]
-        confirmed = _one(thing, "bx:confirmed") == "true"
+        confirmed = one(thing, "bx:confirmed") == "true"
         value = Reading(kind, read_value(kind, reading), READER, confirmed=confirmed)
         making.act.readings.append((statement.id, value))
 
 
 def _marker(making: _Rebuilding, target: str) -> None:
     thing = making.things[target]
-    scan = _id(_one(thing, "oa:hasSource"))
+    scan = id_of(one(thing, "oa:hasSource"))
     marker = making.act.new(Kind.MARKER)
     making.marker_ids[target] = marker.id
     making.act.state(marker, "scan", scan)
-    making.act.state(marker, "area", _one(thing, "bx:area"))
+    making.act.state(marker, "area", one(thing, "bx:area"))
     for statement_name in making.told[target]:
         _statement(making, statement_name, marker)
 
 
 def _relations(making: _Rebuilding, items: list[str]) -> None:
-    by_number = {_number(making.things[item_name]): _id(item_name) for item_name in items}
+    by_number = {_number(making.things[item_name]): id_of(item_name) for item_name in items}
     for name in items:
         for words in making.things[name].get("bx:related", []):
             kind, _, number = words.rpartition(" ")
             if number in by_number:
                 relation = making.act.new(Kind.RELATION)
-                making.act.state(relation, "link", LINK_WORDS.write(Link(_id(name), by_number[number], kind)))
+                making.act.state(relation, "link", LINK_WORDS.write(Link(id_of(name), by_number[number], kind)))
 
 
 def _others(making: _Rebuilding) -> None:
     """People, events, places, sittings and the collection itself."""
     for name, thing in making.things.items():
-        if kind := _one(thing, "bx:thing"):
-            subject = Subject(Kind(kind), _id(name))
-            for statement_name in making.told.get(name, []):
-                _statement(making, statement_name, subject)
-            for words in thing.get("bx:recording", []):
-                start = RECORDING_WORDS.typed(words).start
-                making.act.state(subject, "recording", words, sitting=subject.id, moment=start or 0)
-            for words in thing.get("bx:shown", []):
-                shown = SHOWN_WORDS.typed(words)
-                making.act.state(subject, "shown", SHOWN_WORDS.write(shown), sitting=subject.id, moment=shown.at)
+        if not (kind := kind_told(thing)):
+            continue
+        subject = Subject(Kind(kind), id_of(name))
+        for statement_name in making.told.get(name, []):
+            _statement(making, statement_name, subject)
+        for kept in recordings_kept(making.things, thing):
+            words = RECORDING_WORDS.write(kept)
+            making.act.state(subject, "recording", words, sitting=subject.id, moment=kept.start or 0)
+        for out in items_shown(making.things, thing):
+            making.act.state(subject, "shown", SHOWN_WORDS.write(out), sitting=subject.id, moment=out.at)
 
 
 TOGETHER = 500

@@ -10,7 +10,8 @@ from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Kind, Statement, Subject, Sure
-from boxlore.exports.rdf import annotation, urn
+from boxlore.exports.rdf import annotation
+from boxlore.exports.rdf_terms import urn
 from boxlore.store.rows import ToldRow
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView

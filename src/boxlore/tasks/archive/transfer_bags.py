@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from boxlore import __version__
+from boxlore.core.crosswalk.captions import listed
 from boxlore.core.errors import CouldNot
 from boxlore.exports.bag import Staged
 from boxlore.exports.bag_page import BagPage, bag_page
@@ -136,14 +137,24 @@ def _page(bag: PlannedBag, planned: Sequence[PlannedBag]) -> BagPage:
         is_closed=making.seen.to.is_closed_part,
         contents=contents,
         which=_which(bag, planned),
+        receipt_in=next((name for name in _holding(bag, planned, "metadata/receipt.csv") if name != bag.name), ""),
         updates=[named.words for named in making.earlier.revised] if making.earlier else [],
         left_out=left_out_of(making),
     )
 
 
 def _which(bag: PlannedBag, planned: Sequence[PlannedBag]) -> str:
-    """`This is open-2, bag 2 of 5 of the transfer urn:uuid:…. The records are in open-1.`"""
+    """`This is open-2, bag 2 of 5 of the transfer urn:uuid:…. The descriptions of this part are in open-1.`"""
     words = f"This is {bag.name}, bag {planned.index(bag) + 1} of {len(planned)} of the transfer {bag.making.ident}"
-    first = next(other for other in planned if other.making is bag.making)
-    where = "" if bag.is_first else f" Its records are in {first.name}."
-    return f"{words}; its own identifier is {bag.identifier}.{where}"
+    words += f"; its own identifier is {bag.identifier}."
+    if bag.count > 1:
+        where = listed(_holding(bag, planned, "metadata/"))
+        words += f" The descriptions of this part are in {where}. They name files as they lie when all that is in the "
+        words += f"data folders of its {bag.count} bags is laid into one; each bag lists its own files below."
+    return words
+
+
+def _holding(bag: PlannedBag, planned: Sequence[PlannedBag], start: str) -> list[str]:
+    """The names of the bags of the same part that hold a file whose path begins so."""
+    of_part = [other for other in planned if other.making is bag.making]
+    return [other.name for other in of_part if any(path.startswith(start) for path, _ in other.files)]

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.fields.originals import Kept
-from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, recording_in, shown_in
+from boxlore.core.fields.sittings import RecordingFacts, ShownAt, recording_in, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
@@ -173,18 +173,19 @@ def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str
     for kind, ident, views in thing_views(collection, seen, people):
         if kind is Kind.PERSON:
             yield from person_triples(registry[ident])
-        facts = _sitting_facts(collection, seen, ident, kept) if kind is Kind.SITTING else ()
-        yield from subject_triples(kind, ident, views, facts)
+        recordings, shown = _sitting_facts(collection, seen, ident, kept) if kind is Kind.SITTING else ([], [])
+        yield from subject_triples(kind, ident, views, recordings, shown)
 
 
 def _sitting_facts(
     collection: Collection, seen: AudienceView, sitting: str, kept: Container[str]
-) -> Iterator[tuple[str, str]]:
+) -> tuple[list[RecordingFacts], list[ShownAt]]:
     about = Subject(Kind.SITTING, sitting)
-    for statement, _ in collection.store.statements(about):
-        if not seen.recipient.may_be_told(told_of(statement, None, {}), about):
-            continue
-        if statement.field == "recording":
-            yield "recording", RECORDING_WORDS.write(recording_in(statement))
-        elif statement.field == "shown" and shown_in(statement).item not in kept:
-            yield "shown", SHOWN_WORDS.write(shown_in(statement))
+    told = [
+        statement
+        for statement, _ in collection.store.statements(about)
+        if seen.recipient.may_be_told(told_of(statement, None, {}), about)
+    ]
+    recordings = [recording_in(statement) for statement in told if statement.field == "recording"]
+    shown = [shown_in(statement) for statement in told if statement.field == "shown"]
+    return recordings, [out for out in shown if out.item not in kept]
