@@ -134,6 +134,7 @@ WHOSE_AGE = [
     ("the morning after the wedding", "1952-06-15"),
     ("half a year after the wedding", "1952-12~"),
     ("tenía unos seis años", "[1937~..1940~]"),
+    ("Ruth 6 a. vana", "[1938-03-04..1939-03-03]"),
     ("ik was een jaar of zes", "[1935~..1938~]"),
     ("jeg var vel seks år", "1936~"),
     ("за год до the wedding", "1951~"),

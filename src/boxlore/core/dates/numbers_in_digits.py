@@ -22,6 +22,7 @@ NUMERAL = "|".join(
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)|(?<!\d)(?<!\d )(?:1[5-9]|20)\d\d \d\d \d\d(?! ?\d)",
         r"(?<!\d)(?<!\d )\d\d? \d\d? (?:(?:1[5-9]|20)\d\d|3[2-9]|[4-9]\d|'\d\d)(?! ?\d|\w)",
         r"(?<![\w'])(?<!\d )(?:'\d\d|3[2-9]|[4-9]\d) \d\d? \d\d?(?! ?[\d'/.-]|\w)",
+        r"(?<![\d.])(?:3[2-9]|[4-9]\d)\.\d\d?\.\d(?![\d.]|\w)",
         r"(?<![\w'])'\d\d(?:\.\d\d?\.|/\d\d?/|-\d\d?-)\d\d?(?![\d/.-]|\w)",
         rf"(?<![\d.])\d{{1,2}}\./ ?{_ROMAN_MONTH}(?:\.? ?[-/]? ?)'?(?:\d{{4}}|\d\d)(?!\d)",
         rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
@@ -42,7 +43,7 @@ NUMERAL = "|".join(
     )
 )
 """In this order: times of day (three), year-month-day (two), day-month-year, a short year before a month and a day
-(two), day-month-year (two), month-year, two years, a day and a month before another and alone, “nineteen and” a year's
+(three), day-month-year (two), month-year, two years, a day and a month before another and alone, “nineteen and” a year's
 end, eight digits, a month and a short year, `19thC`, two short years, unread digits, a short year, a century as Italian
 has it (`primi ’900`)."""
 

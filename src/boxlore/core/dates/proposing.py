@@ -96,7 +96,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     if context.perhaps:
         tokens = [_as_name(token) if token.is_any(_EVENT) else token for token in tokens]
     counts = any(token.is_any(_COUNTING) for token in tokens)
-    tokens = _without_counted(tokens) if counts else tokens
+    tokens = _without_counted(tokens, words) if counts else tokens
     for score in _SCORE.finditer(words):
         inside = range(*score.span())
         tokens = [_as_name(token) if token.start in inside else token for token in tokens]
@@ -145,12 +145,13 @@ def _is_to_come(text: str, context: DateContext) -> bool:
     return year.isdigit() and int(year) > context.this_year
 
 
-def _without_counted(tokens: list[Token]) -> list[Token]:
+def _without_counted(tokens: list[Token], words: str) -> list[Token]:
     """The tokens with names for numbers that count something or are one of a row: “print no. 1938”, “£19 10s”, “1950 ft
-    above the sea”."""
+    above the sea”. A year may be told with a full stop as a measure is not: “1937 m. liepos 5 d.”."""
     kept = list(tokens)
     for at, token in enumerate(tokens):
-        if token.is_any(_MEASURED) and at and tokens[at - 1].is_any(_NUMBERS):
+        is_short = len(token.senses) > 1 and words[token.end : token.end + 1] == "."
+        if token.is_any(_MEASURED) and at and tokens[at - 1].is_any(_NUMBERS) and not is_short:
             kept[at - 1] = _as_name(tokens[at - 1])
         if token.is_any(_STREET):
             kept = _without_number_of_house(kept, at)

@@ -114,6 +114,8 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[Word]:
         if kind == "either" and words and words[-1].kind == "comma" and not YEARS_TOLD & {word.kind for word in words}:
             words.pop()  # “New Year’s Day, either 1938 or 1939”
             continue
+        if kind == "about_behind" and words and words[-1].kind == "dash":
+            words.pop()  # “June-ish”
         words.append(Word(kind, place))
     if words and words[-1].kind == "comma":
         words.pop()

@@ -79,7 +79,7 @@ FINNISH = Language(
         "few": "muutama|muutamia|pari",
         "not": "ei|ei vuonna|mutta ei|ei koskaan|ei ollut|se ei ollut",
         "today": "eilen|tänään|viime vuonna|viime|sitten",
-        "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä|klo|kello|loma|lomalla|loman|lomamatkalla",
+        "noise": "muistoksi|muisto|muistona|kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä|klo|kello|loma|lomalla|loman|lomamatkalla",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön|en muista|ei tietoa|en osaa sanoa|ei mitään tietoa|en tiedä tarkkaan|en muista tarkkaan|ei hajuakaan",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",
         "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|pikemminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa|mutta",

@@ -73,7 +73,7 @@ LATVIAN = Language(
         "few": "daži|dažas|pāris",
         "not": "nevis|bet ne|nekad|tas nebija|nebija",
         "today": "vakar|šodien|pērn|atpakaļ",
-        "noise": "tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|no rīta|vakarā|pēcpusdienā|naktī|rīts|vakars|brīvdienas|brīvdienās|atvaļinājumā|atvaļinājums",
+        "noise": "piemiņai|atmiņai|par piemiņu|atmiņas no|tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|no rīta|vakarā|pēcpusdienā|naktī|rīts|vakars|brīvdienas|brīvdienās|atvaļinājumā|atvaļinājums",
         "undated": "bez datuma|nezināms|nezinu|nav zināms|nedatēts|neatceros|nezinu precīzi|precīzi nezinu|nav ne jausmas|es nezinu|es neatceros",
         "no_year": "gads nezināms",
         "correction": "nē|pareizāk|tas ir|bet|es gribēju teikt|gribēju teikt|atvainojiet|piedodiet|pareizi|precīzāk|drīzāk|īstenībā|patiesībā|proti|nē pagaidi|kļūda|labojums|atvainojos|nē atvainojiet|es domāju",

@@ -71,7 +71,7 @@ LITHUANIAN = Language(
         "few": "keli|kelios|keletas|pora",
         "not": "ne|bet ne|niekada|tai nebuvo|nebuvo",
         "today": "vakar|šiandien|pernai|atgal",
-        "noise": "tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|ryte|vakare|naktį|rytas|vakaras|po pietų|o|atostogos|atostogų|per atostogas|atostogas",
+        "noise": "atminimui|prisiminimui|atminčiai|tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|ryte|vakare|naktį|rytas|vakaras|po pietų|o|atostogos|atostogų|per atostogas|atostogas",
         "undated": "be datos|nežinoma|nežinau|nedatuota|nepamenu|neatsimenu|nežinau tiksliai|tiksliai nežinau|neprisimenu|nežinia",
         "no_year": "metai nežinomi",
         "correction": "ne|tiksliau|tai yra|bet|turiu omeny|turiu omenyje|norėjau pasakyti|atsiprašau|tikriau|teisingiau|veikiau|greičiau|iš tikrųjų|klaida|palauk|pataisa|o tiksliau|tiksliau sakant|ne palauk|suklydau",

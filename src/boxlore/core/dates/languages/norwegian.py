@@ -68,7 +68,7 @@ NORWEGIAN = Language(
         "one_week": "en uke|ei uke",
         "one_month": "en måned",
         "today": "i går|i dag|i fjor|siden",
-        "noise": "i|den|det|på|en|et|av|foto|fotografi|bilde|tatt|tatt i|dato|datert|under|en gang i|en gang på|var|er|det var|de|nøyaktig|på baksiden|bakpå|bakside|baksiden|med blyant|brev|kort|postkort|ja|fotografert|foto fra|bilde fra|til|ved|fra|en dag i|på en|kveld|ettermiddag|formiddag|om morgenen|om kvelden|om ettermiddagen|kl|klokka|klokken|ferie|på ferie|ferien|på permisjon|for",
+        "noise": "til minne om|minne fra|til minne|minne om|i|den|det|på|en|et|av|foto|fotografi|bilde|tatt|tatt i|dato|datert|under|en gang i|en gang på|var|er|det var|de|nøyaktig|på baksiden|bakpå|bakside|baksiden|med blyant|brev|kort|postkort|ja|fotografert|foto fra|bilde fra|til|ved|fra|en dag i|på en|kveld|ettermiddag|formiddag|om morgenen|om kvelden|om ettermiddagen|kl|klokka|klokken|ferie|på ferie|ferien|på permisjon|for",
         "undated": "udatert|uten dato|ukjent|ukjent dato|vet ikke|u å|husker ikke|aner ikke|jeg vet ikke|vet ikke helt|jeg husker ikke|ingen anelse",
         "no_year": "år ukjent|ukjent år",
         "correction": "nei|rettere sagt|nei vent|men|jeg mener|beklager|unnskyld|nei forresten|eller rettere|faktisk|egentlig|vent|vent litt|jeg mente|altså|feil|rettelse|snarere|nei unnskyld|eller rettere sagt",

@@ -62,7 +62,7 @@ POLISH = Language(
         "few": "kilka|parę",
         "not": "nie|nie w|ale nie|oprócz|nigdy|nigdy w|to nie było|nie było to",
         "today": "wczoraj|dzisiaj|dziś|w zeszłym roku|temu",
-        "noise": "wtedy|wówczas|to był|to była|to było|to były|to jest|dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|rano|wieczorem|po południu|w nocy|w południe|wieczór|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie|urlop|na urlopie|urlopu|ferie",
+        "noise": "na pamiątkę|pamiątka|pamiątka z|na pamiątkę z|wtedy|wówczas|to był|to była|to było|to były|to jest|dn|w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|rano|wieczorem|po południu|w nocy|w południe|wieczór|ubiegłego wieku|zeszłego wieku|o godz|godz|o godzinie|urlop|na urlopie|urlopu|ferie",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane|nie pamiętam|nie wiem dokładnie|nie mam pojęcia|nie wiadomo|dokładnie nie wiem|nie pamiętam dokładnie",
         "no_year": "rok nieznany",
         "correction": "nie|raczej|a właściwie|znaczy|lecz|tylko|to znaczy|chciałem powiedzieć|chciałam powiedzieć|przepraszam|a raczej|czyli|właściwie|mam na myśli|ściślej|dokładniej|wróć|pomyłka|źle|chwila|nie czekaj|poprawka|nie przepraszam|a nie|miałem na myśli|miałam na myśli|ściśle mówiąc|ale",

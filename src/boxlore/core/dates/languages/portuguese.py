@@ -65,7 +65,7 @@ PORTUGUESE = Language(
         "today": "ontem|hoje|ano passado|há|há uns|atrás|faz",
         "years": "anos",
         "not": "nunca|nunca em|não foi|não era|não em|jamais",
-        "noise": "então|o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|manhã|tarde|noite|de manhã|à tarde|à noite|meio-dia|horas|férias|de férias|em férias",
+        "noise": "lembrança de|lembrança do|lembrança da|lembrança|recordação de|recordação do|recordação da|então|o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|manhã|tarde|noite|de manhã|à tarde|à noite|meio-dia|horas|férias|de férias|em férias",
         "undated": "sem data|s d|desconhecida|data desconhecida|não sei|não me lembro|não me recordo|não sei bem|não faço ideia|não sei ao certo",
         "no_year": "ano desconhecido",
         "correction": "não|aliás|quer dizer|digo|mas|quero dizer|queria dizer|ou melhor|melhor dizendo|perdão|desculpa|desculpe|corrijo|minto|espera|na verdade|isto é|ou seja|mais precisamente|enganei-me|engano|não espera",

@@ -58,7 +58,7 @@ SPANISH = Language(
         "today": "ayer|hoy|el año pasado|hace|hace unos|hará unos|hará",
         "years": "años",
         "not": "nunca|nunca en|jamás|no fue|no era|no en",
-        "noise": "entonces|el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|mañana|tarde|noche|mediodía|medianoche|por la mañana|por la tarde|por la noche|a mediodía|de la tarde|horas|vacaciones|de vacaciones|de permiso",
+        "noise": "recuerdo de|recuerdo del|recuerdo|en recuerdo de|como recuerdo de|como recuerdo del|entonces|el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|mañana|tarde|noche|mediodía|medianoche|por la mañana|por la tarde|por la noche|a mediodía|de la tarde|horas|vacaciones|de vacaciones|de permiso",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a|no me acuerdo|no recuerdo|ni idea|no lo sé|no sé exactamente|no me acuerdo bien",
         "no_year": "año desconocido",
         "correction": "no|mejor dicho|digo|perdón|sino|quiero decir|quise decir|perdona|perdone|rectifico|corrijo|espera|más bien|o sea|miento|en realidad|no espera|me equivoco|me equivoqué|o mejor|mejor|es decir|no perdón|pero",

@@ -74,7 +74,7 @@ SWEDISH = Language(
         "one_week": "en vecka",
         "one_month": "en månad",
         "today": "igår|idag|i fjol|förra året|förra|sedan",
-        "noise": "i|den|det|på|en|ett|av|foto|fotografi|bild|kort|taget|tagen|taget i|datum|daterad|daterat|under|någon gång|någon gång på|någon gång i|var|är|det var|de|exakt|på baksidan|baksida|baksidan|med blyerts|brev|vykort|ja|fotograferat|fotograferad|foto från|bild från|till|vid|från|en dag i|på en|kväll|eftermiddag|förmiddag|på kvällen|på morgonen|på eftermiddagen|kl|klockan|semester|semestern|på semester|lov|lovet|på permission|nån gång|nån gång på|nån gång i|för",
+        "noise": "minne från|till minne av|till minne|minne av|i|den|det|på|en|ett|av|foto|fotografi|bild|kort|taget|tagen|taget i|datum|daterad|daterat|under|någon gång|någon gång på|någon gång i|var|är|det var|de|exakt|på baksidan|baksida|baksidan|med blyerts|brev|vykort|ja|fotograferat|fotograferad|foto från|bild från|till|vid|från|en dag i|på en|kväll|eftermiddag|förmiddag|på kvällen|på morgonen|på eftermiddagen|kl|klockan|semester|semestern|på semester|lov|lovet|på permission|nån gång|nån gång på|nån gång i|för",
         "undated": "odaterad|odaterat|utan datum|okänt|okänt datum|vet ej|vet inte|u å|okänd|minns inte|ingen aning|jag vet inte|jag minns inte|kommer inte ihåg|vet inte riktigt|vet inte säkert",
         "no_year": "år okänt|okänt år",
         "correction": "nej|snarare|nej vänta|rättare sagt|utan|jag menar|förlåt|ursäkta|nej förresten|eller rättare|faktiskt|egentligen|vänta|jag menade|alltså|fel|rättelse|nej men|eller snarare|eller rättare sagt|nej förlåt",
