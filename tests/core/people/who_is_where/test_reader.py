@@ -93,7 +93,7 @@ IN_THE_PICTURE_TOO = [
     ("Dad can just be seen at the back behind Uncle Perc", "Perc"), ("Anna and Ruth without Tom", ""),
     ("Hildegard steht neben ihrem Bruder Walter", ""), ("Ida with Mrs. Oakapple", ""),
     ("The little girl in front of Great-Gran is Betty", "Great-Gran"), ("Mum with the new baby (that's me!)", "me"),
-    ("La nonna con i nipoti Marco e Lucia", "Marco"),
+    ("La nonna con i nipoti Marco e Lucia", ""),
     ("Les deux garçons sont Luc et Rémi", ""), ("Peg peeks round Dot's skirt", "Dot"),
     ("Ruth, wife of Joe", ""), ("Anna in Florence", ""), ("Nora with her pony Daisy", ""), ("Vi (Violet May)", ""),
     ("Hilda in Nan's arms", "Nan"), ("Nora between her parents", "her parents"), ("Stan with the twins", "the twins"),

@@ -43,7 +43,7 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
     at = 0
     while at < len(part):
         if len(part) > at + 1 and _is_apposition(part, at):
-            goes_on = len(part) > at + 2 and part[at + 2].joined != "with"
+            goes_on = (len(part) > at + 2 and part[at + 2].joined != "with") or (at > 0 and part[at].side != "")
             yield _one(part[at], part[at + 1], asks=goes_on)
             at += 2
         elif len(part) > at + 1 and _says_what(part, at):
@@ -77,7 +77,8 @@ def _pair(part: Sequence[Item]) -> Sequence[Item]:
 
 def _is_apposition(part: Sequence[Item], at: int) -> bool:
     described, named = part[at], part[at + 1]
-    opens = at == 0 or described.joined != "" or described.is_beside
+    has_side = described.side != "" and named.side == ""  # `between them the vicar, Mr Hume`
+    opens = at == 0 or described.joined != "" or described.is_beside or has_side
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`

@@ -14,6 +14,7 @@ name as a proposal. In languages where the family name stands in another form he
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from boxlore.core.people.names import lists_table as lists
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where import position_words_table as table
@@ -82,6 +83,8 @@ def is_plural_of_kin(word: Element) -> bool:
     return not word.is_large and any(len(stem) > 2 and stem in KIN_WORDS for stem in stems)
 
 
+_GIVEN_ALONE = lists.SPANISH_GIVEN | lists.PORTUGUESE_GIVEN | lists.ITALIAN_GIVEN
+
 _LEADS = small_words.EVERYONE | small_words.CARDINALS.keys() | small_words.ARTICLES
 
 
@@ -92,7 +95,8 @@ def _is_family(words: Sequence[Element], *, of_given_too: bool = False) -> bool:
     are_names = all(word.is_large or token_of(word.text).is_particle for word in words)
     is_whose = any(word.kind == "my" or word.plain.endswith(("'s", "s'")) for word in words)
     leads = words[0].plain in _LEADS and words[0].is_large  # `Both boys`, `Les mariés`
-    given = not of_given_too and token_of(words[-1].text).is_given
+    last = token_of(words[-1].text)
+    given = not of_given_too and (last.is_given or last.plain in _GIVEN_ALONE)
     return are_names and not (is_whose or leads or given)
 
 

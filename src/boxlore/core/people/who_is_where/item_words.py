@@ -392,11 +392,19 @@ def begins_person(further: Sequence[Element]) -> bool:
 
 
 def leads_to_a_thing(told: Sequence[Element]) -> int:
-    """How many elements `in the doorway` and `on the horse` take: a small word, an article, a thing written small."""
-    if len(told) < 3 or told[0].plain not in small_words.BEGIN_A_REMARK or told[1].plain not in small_words.ARTICLES:
+    """How many elements `in the doorway`, `à porta` and `on the horse` take: a small word, an article or one that holds
+    it, a thing written small."""
+    if len(told) > 1 and told[0].text.lower() in small_words.WITH_AN_ARTICLE and _is_thing_told(told[1]):
+        return 2
+    leads = told[0].plain in small_words.BEGIN_A_REMARK or told[0].text.lower() == "à"
+    if len(told) < 3 or not leads or told[1].plain not in small_words.ARTICLES:
         return 0
-    is_thing = told[2].kind == "word" and _NOUNS.get(told[2].plain) not in ("one", "many") and not relation(told[2])
-    return 3 if is_thing and told[2].text.islower() else 0
+    return 3 if _is_thing_told(told[2]) else 0
+
+
+def _is_thing_told(word: Element) -> bool:
+    is_somebody = _NOUNS.get(word.plain) in ("one", "many") or bool(relation(word))
+    return word.kind == "word" and word.text.islower() and not is_somebody
 
 
 _MY = tuple(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "my")
@@ -506,7 +514,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = opens or (
         _NOUNS.get(words[0].plain) in ("one", "many")
         and names_follow
-        and not (relation(words[0]) or token_of(words[0].text).is_given or words[0].plain in TITLES)
+        and not (_is_kin_of_one(words[0]) or token_of(words[0].text).is_given or words[0].plain in TITLES)
     )  # `Aunties Una and Enid`
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
@@ -532,6 +540,11 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 
+def _is_kin_of_one(word: Element) -> bool:
+    is_many = _NOUNS.get(word.plain) == "many" and word.text.lower() not in small_words.NO_NOUNS
+    return bool(relation(word)) and not is_many  # `Сёстры` are several
+
+
 def _are_named_behind(words: Sequence[Element]) -> bool:
     """`The Misses Ada …`: an article, a word of several, and a given name."""
     if len(words) < 3 or words[0].plain not in small_words.THE or _NOUNS.get(words[1].plain) != "many":
@@ -544,6 +557,10 @@ _BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK
 
 def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
     """`Reg on her knee` without what stands behind the name."""
+    small = next((at for at, word in enumerate(name) if at and word.text.islower()), 0)
+    behind = name[small:] if small and token_of(name[0].text).is_given else ()
+    if behind and all(word.text.islower() and not token_of(word.text).is_particle for word in behind):
+        return name[:small]  # `Olli mökin portailla`
     follow = (word.plain in _BEGIN_WHAT_FOLLOWS or word.kind == "verb" for word in name)
     at = next((at for at, follows in enumerate(follow) if at and follows and not name[at].is_large), 0)
     is_remark = at and not any(word.is_large for word in name[at:])

@@ -44,7 +44,8 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
     item = Item(person, reader.row, ahead.number, ahead.position, side, ahead.side_words, is_name, reader.group)
     item.from_right, item.right_words = ahead.from_right, ahead.right_words
     item.is_held = bool(reader.items) and (ahead.is_held or _is_held(reader, person))
-    item.is_beside = bool(reader.items) and ahead.is_beside
+    goes_on = reader.joined == "and" and len(reader.items) > reader.part_begins and reader.items[-1].is_beside
+    item.is_beside = bool(reader.items) and (ahead.is_beside or goes_on)
     if item.is_held or item.is_beside:
         item.row = reader.items[-1].row
     item.of_group = reader.family_stays

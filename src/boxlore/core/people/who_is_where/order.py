@@ -136,12 +136,9 @@ def _far_from_left(row: Sequence[Item]) -> None:
 
 
 def _behind_the_right(row: Sequence[Item]) -> None:
-    """Whoever is told in a part of her own behind the one on the right, and without a place, stands nobody knows where:
-    `left, Edie; right, May; the child is Roy`."""
-    ends = [item.side for item in row]
-    if "left" not in ends or "right" not in ends:
-        return
-    last = max(ends.index("left"), ends.index("right"))
+    """Whoever is told in a part of her own behind the last one who has a side, and without a place, stands nobody knows
+    where: `left, Edie; right, May; the child is Roy`."""
+    last = max((at for at, item in enumerate(row) if item.side in ("left", "right")), default=len(row))
     for item in row[last + 1 :]:
         if not item.side and not item.number and item.part != row[last].part:
             item.position = item.position or -1

@@ -159,7 +159,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if all(word.kind == "unsure" for word in words):
         last.person = noted(replace(last.person, unsure=True), *phrase.notes)  # `Aunt Flo, I think`
         return True
-    is_year = all(word.text.isdigit() for word in words) and not reader.ahead.number
+    bare = words[1:] if len(words) == 2 and words[1].text.isdigit() and len(words[1].text) > 3 else words  # `in 1890`
+    is_year = all(word.text.isdigit() for word in bare) and not reader.ahead.number
     if not (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
         return False
     last.person = noted(last.person, phrase.told, *phrase.notes)
@@ -206,7 +207,12 @@ def _rest_of_a_name(reader: Reader, phrase: _Phrase) -> bool:
 def _leading(reader: Reader, phrase: _Phrase) -> bool:
     """opening = small word {word} "," somebody          ; `On the sofa, Aunt Anna`: a note of who follows"""
     words = phrase.words
-    leads = begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH) or _is_participle(words)
+    leads = (
+        begins_remark(words)
+        or leads_to_a_thing(words) == len(words)
+        or (len(words) > 1 and words[0].plain in small_words.WITH)
+        or _is_participle(words)
+    )
     opens = phrase.opens and phrase.before == "comma"
     opens = opens and (begins_person(phrase.following) or _heads_a_list(phrase.following))
     if not (leads and opens) or any(word.is_large for word in words[1:]):

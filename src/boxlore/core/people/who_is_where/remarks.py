@@ -96,12 +96,13 @@ def _head(words: Sequence[Element]) -> int:
         return 1
     if words[0].kind == "my" and len(words) > 2 and words[1].plain in KIN_WORDS:
         return 2
-    if words[0].kind == "my":
-        return 0
+    if words[0].kind == "my" or _says_whose(words):
+        return 0  # `son associé`
     if len(words) > 1 and words[0].text in ("A", "The", "An") and not words[1].is_large:
         return 0  # `A wedding group`
     at = 0
-    while at < len(words) and not words[at].is_large and (words[at].plain in KIN_WORDS or words[at].plain in TITLES):
+    leads = KIN_WORDS.keys() | TITLES
+    while at < len(words) and not words[at].is_large and words[at].plain in leads and words[at].kind != "with":
         at += 1
     while at < len(words) and words[at].kind != "number":
         ahead = at
@@ -111,6 +112,12 @@ def _head(words: Sequence[Element]) -> int:
             break
         at = ahead + 1
     return at
+
+
+def _says_whose(words: Sequence[Element]) -> bool:
+    """`son associé`: a word that says whose, which is kin in another language, and a small one."""
+    behind = words[1:2]
+    return words[0].text in ("son", "sa") and bool(behind) and behind[0].kind == "word" and behind[0].text.islower()
 
 
 def is_somewhere(words: Sequence[Element]) -> bool:

@@ -227,7 +227,7 @@ SEVERAL_BEHIND_A_FORM = frozenset(
 """Estonian and Finnish words of several, before which a family name stands in the genitive: `Virtasen veljekset`."""
 
 SAID_OF_SEVERAL = frozenset(
-    "twins sisters brothers cousins siblings zwillinge geschwister schwestern bruder kaksikud oed vennad jumeaux jumelles soeurs freres "
+    "teachers farmers partners friends neighbours newlyweds pupils colleagues twins sisters brothers cousins siblings zwillinge geschwister schwestern bruder kaksikud oed vennad jumeaux jumelles soeurs freres "
     "gemelos gemelas hermanas hermanos gemelli gemelle sorelle fratelli gemeos gemeas irmas irmaos tweeling zussen broers tvillinger "
     "sostre brodre tvillingar systrar broder kaksoset siskokset veljekset близнецы сестры братья blizniaki bliznieta siostry bracia".split()
 )
@@ -238,6 +238,9 @@ KIN_BEHIND_WHOSE = frozenset("ode vend tutar poeg mees naine abikaasa ema isa".s
 
 BEFORE_IN_A_CASE = frozenset("за перед przed za pred".split())
 """Words written as plain ones elsewhere, behind which it is told whom somebody stands behind or before."""
+
+WITH_AN_ARTICLE = frozenset("au aux à na no nas nos alla allo sul sulla nel nella al".split())
+"""Small words that hold an article, as they are written: `à porta`, `au piano`, `sulla spiaggia`."""
 
 BETWEEN_THEM = frozenset(
     "between them|between the two|between the two of them|in between|dazwischen|nende vahel|vahel|entre eux|entre les deux|entre ellos|"

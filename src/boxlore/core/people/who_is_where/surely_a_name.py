@@ -214,7 +214,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             yield f"{tokens[at - 1].text} {bare.text}"  # `in her mother's arms`
         elif at and tokens[0].plain in ("с", "со") and is_form_of_kin(token.plain):
             yield token.text  # `папа с мамой`
-        elif is_held and token.text.islower() and (is_kin or is_form_of_kin(token.plain)):
+        elif is_held and token.text.islower() and token.text != "på" and (is_kin or is_form_of_kin(token.plain)):
             yield token.text  # `на руках у мамы`, `ao colo da mãe`
         kin_told = kin_told or is_kin
         before = _KIN if is_kin or token.plain in TITLES else token.plain

@@ -266,6 +266,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
         if _is_inside_a_name(words, at, kind, phrase):
             continue
         large = words[at][0][:1].isupper() and at and not (is_shouted or _begins_sentence(words, at, kind))
+        if kind == "right" and words[end - 1][0] == "D.":
+            continue  # `a D. Emília`
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
         if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:

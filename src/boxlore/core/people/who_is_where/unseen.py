@@ -38,10 +38,13 @@ def _end(elements: Sequence[Element], at: int) -> int:
         end = next((end for end in range(at, len(elements)) if elements[end].kind in _MARKS), len(elements))
         told = tuple(elements[at:end])
     at_mark = end == len(elements) or elements[end].kind in (*_MARKS, "and")
-    return end if at_mark and told and _tells_of_hiding(told) else at
+    in_brackets = elements[at].kind == "note"
+    return end if at_mark and told and _tells_of_hiding(told, in_brackets=in_brackets) else at
 
 
-def _tells_of_hiding(told: Sequence[Element]) -> bool:
+def _tells_of_hiding(told: Sequence[Element], *, in_brackets: bool) -> bool:
+    if any(piece.plain in FACES for piece in told) and not any(piece.is_large for piece in told) and in_brackets:
+        return True  # `(hat over face)`
     hides = any(piece.plain.startswith(HIDDEN) for piece in told if piece.kind == "word")
     return hides and all(_may_tell(piece) for piece in told)
 

@@ -13,7 +13,7 @@ from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import FILIATION, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES
-from boxlore.core.people.who_is_where.groups import is_plural_of_kin
+from boxlore.core.people.who_is_where.groups import family_of_several, is_plural_of_kin
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
@@ -26,6 +26,7 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.kin_words import ME, is_oblique_kin, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
+from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
     BEFORE_EXACTLY,
@@ -119,6 +120,9 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     if element.kind not in (*ROW_KINDS, *table.SIDES):
         return ""
     first = further[0]
+    to_another = first.plain == "to" and further[1:2] and further[1].kind in ROW_KINDS
+    if to_another or (reader.words and reader.words[-1].plain == "to" and element.kind in ROW_KINDS):
+        return "word"  # `back to front`
     if element.plain == "right" and first.kind in ROW_KINDS and first.phrase.split()[0] in ("at", "in", "behind"):
         return "of"  # `right at the front`
     if element.kind in ROW_KINDS and _is_family_name(reader, element) and first.kind != "colon":
@@ -222,7 +226,11 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `me as a baby`
     doubtful = doubtful and not (len(reader.words) == 1 and reader.words[0].kind == "me" and not reader.notes)
     several = len(further) > 1 and (is_my(further[0]) or further[0].plain in ARTICLES) and _is_of_many(further[1])
-    sure = not doubtful or several or ((reader.words or reader.previous in PLACES) and begins_person(further))
+    slavic = (
+        element.text in ("i", "и", "y") and reader.previous == "comma"
+    )  # `Mój ojciec, pierwszy z prawej, i jego brat`
+    may_join = bool(reader.words) or reader.previous in PLACES or slavic
+    sure = not doubtful or several or (may_join and begins_person(further))
     return "and" if joins and sure else "word"
 
 
@@ -350,10 +358,13 @@ def _takes_back(reader: Reader, element: Element, further: Sequence[Element]) ->
     if element.plain not in BUT or element.is_large or not reader.words or not further:
         return ""
     says = next((at for at, piece in enumerate(further) if piece.kind not in ("verb", "unsure")), 0)
-    return "takes back" if says and begins_person(further[says:]) else ""
+    return "takes back" if (says or is_absent(reader.words)) and begins_person(further[says:]) else ""
 
 
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    is_to = element.plain == "to" and reader.words[-1:] and reader.words[-1].plain in table.ROW_CLASSES
+    if is_to and further and further[0].kind in ROW_KINDS:
+        return "word"  # `back to front`
     if element.plain in _CALLED and reader.words and is_description(reader.words) and begins_person(further):
         return "verb"  # `a man called Trench`
     if element.kind != "verb" or not further:
@@ -376,6 +387,8 @@ def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "dash":
         return ""
     tells = bool(further) and begins_person(further) and describes_somebody(reader)
+    if reader.words and begins_person(further) and family_of_several(reader.words):
+        return "colon"  # `the Olsens - Per, Kari`
     return "comma" if reader.words else "verb" if tells else ""
 
 
