@@ -1,6 +1,6 @@
 """Somebody told by whom they stand beside: `Next to Annie stands Piet Bos`, `Left of Lena: Ned`.
 
-    clause = {row} head anchors is somebody / {row} head anchor doing somebody
+    clause = {row} [posture] head anchors is somebody / {row} head anchor doing somebody
     head    = ("next to" / "with") / side ("of" / "next to") / ("behind" / "in front") ["of"]
             / "beside" ["of" / "with"]                      ; a word that may stand alone (`bredvid`, `рядом с`)
     anchors = anchor {"and" anchor}                         ; `between Ada and Florrie`
@@ -21,7 +21,15 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import relation
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEFORE_IN_A_CASE, BEFORE_WHOM, OF, SIDE_OF
+from boxlore.core.people.who_is_where.small_words_table import (
+    ARTICLES,
+    BEFORE_IN_A_CASE,
+    BEFORE_WHOM,
+    BESIDE_SEVERAL,
+    OF,
+    SIDE_OF,
+    WITH,
+)
 from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
 
 BESIDE_SIDES = ("left", "right")
@@ -35,12 +43,14 @@ _OF = SIDE_OF | OF
 
 @dataclass(frozen=True, slots=True)
 class _Head:
-    """The head of a clause: up to which element it goes, and of which kind it is."""
+    """The head of a clause: from which element it goes, and behind which it ends."""
 
+    begins: int
     end: int
-    kind: str
     of: bool = False
     """Whether a word for `of` stands in it, so that a comma may stand for `is`."""
+    between: bool = False
+    """Whether it is told of two: `between`."""
 
 
 def with_beside(elements: Sequence[Element], text: str) -> list[Element]:
@@ -49,11 +59,13 @@ def with_beside(elements: Sequence[Element], text: str) -> list[Element]:
     at = 0
     while at < len(elements):
         begins = at == 0 or elements[at - 1].kind in _BEGIN
-        head = _head(elements, at) if begins else None
+        lead = int(elements[at].kind in POSTURES and at + 1 < len(elements))  # `sitting next to Mum`
+        head = _head(elements, at + lead) if begins else None
         spot, behind = _is(elements, head) if head else (0, 0)
         if head and spot:
             first, last = elements[at], elements[head.end - 1]
-            side = first.kind if first.kind in BESIDE_SIDES else ""
+            kind = elements[head.begins].kind
+            side = kind if kind in BESIDE_SIDES else ""
             told = text[first.start : last.end]
             marked.append(replace(last, kind="beside head", text=told, start=first.start, value=_SIDES.index(side)))
             marked += elements[head.end : spot]
@@ -79,15 +91,15 @@ def _head(elements: Sequence[Element], at: int) -> _Head | None:
     of = bool(further) and further[0].plain in _OF and not further[0].is_large
     with_too = bool(further) and further[0].kind == "with" and further[0].phrase not in table.HOLDING
     if first.kind == "with" and first.phrase not in table.HOLDING:
-        return _Head(at + 1, first.kind)
+        return _Head(at, at + 1, between=first.plain in BESIDE_SEVERAL - WITH)
     if first.kind in BESIDE_SIDES and (of or with_too):
-        return _Head(at + 2, first.kind, of)
+        return _Head(at, at + 2, of)
     if first.kind in ("front", "back") and first.phrase in BEFORE_WHOM:
-        return _Head(at + 1 + of, first.kind, of)
+        return _Head(at, at + 1 + of, of)
     if first.kind == "word" and first.plain in BEFORE_IN_A_CASE:
-        return _Head(at + 1, first.kind)  # `За бабушкой стоит …`
+        return _Head(at, at + 1)  # `За бабушкой стоит …`
     if first.kind == "nextto":
-        return _Head(at + 1 + (of or with_too), first.kind, of)
+        return _Head(at, at + 1 + (of or with_too), of)
     return None
 
 
@@ -106,8 +118,14 @@ def _is(elements: Sequence[Element], head: _Head) -> tuple[int, int]:
         return 0, 0
     if elements[at].kind in _IS and elements[behind].kind in _IS:  # `est assis`
         behind += 1
-    joins = elements[at].kind in (*_IS, "colon") or (elements[at].kind in ("comma", "dash") and head.of)
+    between = head.between and any(piece.kind == "and" for piece in anchors)  # `Entre Rosa y Blas, Nuria`
+    may_be_comma = head.of or between or _is_behind_a_posture(elements, head)  # `sitting next to Mum, Reg`
+    joins = elements[at].kind in (*_IS, "colon") or (elements[at].kind in ("comma", "dash") and may_be_comma)
     return (at, behind) if joins and begins_person(elements[behind:]) else (0, 0)
+
+
+def _is_behind_a_posture(elements: Sequence[Element], head: _Head) -> bool:
+    return head.begins > 0 and elements[head.begins - 1].kind in POSTURES
 
 
 def _does(words: Sequence[Element]) -> tuple[int, int] | None:

@@ -44,8 +44,10 @@ def group_of(words: Sequence[Element]) -> Group | None:
     if several == len(words):
         return None
     before, behind = words[at:several], words[several + 1 :]
-    is_whose = bool(before) and (before[0].kind == "my" or before[0].plain.endswith("'s"))
+    is_whose = bool(before) and _says_whose(before[0])
     is_whose = is_whose and all(word.plain in small_words.CARDINALS for word in before[1:])
+    if is_whose and behind and all(word.is_large and token_of(word.text).is_given for word in behind):
+        return Group(several + 1, led=True)  # `Mina föräldrar Erik`
     if not behind and (is_whose or (at and not before)):
         return Group(len(words), led=True)
     if not before and _is_family(behind):
@@ -72,6 +74,11 @@ def _leads(words: Sequence[Element]) -> int:
     return at
 
 
+def _says_whose(word: Element) -> bool:
+    """`my`, also where it is `me` of another language (`Moi rodzice`), and `Mum's`."""
+    return word.kind in ("my", "me") or word.plain in table.MY_OWN or word.plain.endswith(("'s", "s'"))
+
+
 def _is_several(word: Element) -> bool:
     is_noun = table.NOUNS.get(word.plain) == "many" and word.text.lower() not in small_words.NO_NOUNS
     return (is_noun and word.plain not in table.FAMILY) or is_plural_of_kin(word)
@@ -93,7 +100,7 @@ def _is_family(words: Sequence[Element], *, of_given_too: bool = False) -> bool:
     if not words or not words[-1].is_large:
         return False
     are_names = all(word.is_large or token_of(word.text).is_particle for word in words)
-    is_whose = any(word.kind == "my" or word.plain.endswith(("'s", "s'")) for word in words)
+    is_whose = any(_says_whose(word) for word in words)
     leads = words[0].plain in _LEADS and words[0].is_large  # `Both boys`, `Les mariés`
     last = token_of(words[-1].text)
     given = not of_given_too and (last.is_given or last.plain in _GIVEN_ALONE)

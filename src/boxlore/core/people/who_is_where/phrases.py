@@ -32,6 +32,7 @@ from boxlore.core.people.who_is_where.item_words import (
     definitely,
     how_many,
     how_many_in_all,
+    is_of_several,
     is_remark,
     leads_to_a_thing,
     name_and_remark,
@@ -178,6 +179,8 @@ def _with_small_words(reader: Reader, phrase: _Phrase) -> bool:
     words = phrase.words
     begins = len(words) > 1 and words[0].plain in small_words.WITH and not words[0].is_large
     says_how = len(words) > 3 and words[1].kind == "my" and words[2].plain in small_words.HELD_ON
+    small = not any(word.is_large or word.kind == "me" for word in words)
+    says_how = says_how or (begins and small and is_of_several(words[1:]))  # `with his mates from the ship`
     if not (reader.items and begins):
         return False
     if any(word.is_large or word.kind in ("me", "my") for word in words) and not says_how:

@@ -318,6 +318,8 @@ def _end_header(reader: Reader) -> None:
         return
     says_where = begins_remark(reader.words) and not is_absent(reader.words)
     if says_where or _names_nobody(reader):  # `In the boat: Anna and Tom`
+        if says_where and not reader.place_since and reader.words[0].kind not in ROW_CLASSES:
+            reader.row = ""  # `seated: …; on the ground: …`
         last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
         reader.ahead.add_note(reader.text[reader.words[0].start : last.end])
         reader.words, reader.aside = [], []
@@ -336,7 +338,8 @@ def _end_header(reader: Reader) -> None:
 
 def _verb(reader: Reader, further: Sequence[Element]) -> None:
     """`is` between somebody described and a name: `the girl in front is Ruth`."""
-    if reader.words and is_of_several(reader.words) and further and begins_person(further):
+    behind = next((at for at, piece in enumerate(further) if piece.kind not in (*PLACES, "comma")), len(further))
+    if reader.words and is_of_several(reader.words) and begins_person(further[behind:]):
         reader.ahead.note = between(reader.words, reader.text)  # `the others are Ruth and Anna`
         reader.words = []
         return

@@ -50,6 +50,7 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     """Whoever is named only in what is noted of somebody: each asks, and nobody is made of them."""
     too: list[Placed] = []
     told_too = {token.plain for item in items if item.is_name for token in tokens_of(item.person.words)}
+    told_too |= {fold(item.person.words) for item in items}
     for item in items:
         told, note = item.person.words, _without_places(item)
         if not ((item.person.is_person or item.is_several) and told):
@@ -202,7 +203,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             or (kin_told and role in small_words.OF)
             or table.NOUNS.get(role) == "thing"
         )
-        leads = (token.plain in small_words.ARTICLES and at == 0) or (
+        leads = (token.plain in small_words.ARTICLES | table.MY_OWN and at == 0 and len(tokens) > 1) or (
             is_kin and behind[:1].isupper()
         )  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()

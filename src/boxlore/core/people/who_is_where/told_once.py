@@ -42,7 +42,7 @@ def told_once(items: Sequence[Item]) -> list[Item]:
         if note:
             person = replace(person, note=", ".join(filter(None, (note, person.note))))
             item.person, item.joined, item.is_beside, note = person, "", True, ""
-        name = fold(person.words) if item.is_name and person.is_person else ""
+        name = fold(person.words) if (item.is_name or item.beside_whom) and person.is_person else ""
         if name in told and item.beside_whom:
             note = f"{item.beside_whom} {person.words}"
             continue
@@ -51,6 +51,6 @@ def told_once(items: Sequence[Item]) -> list[Item]:
         if name in told:
             asks = f"Is “{person.words}” who was named before, or somebody else?"
             item.person, item.is_name = replace(person, asks=asks, is_person=False), False
-        told |= {name} - {""}
+        told |= ({fold(person.words)} if person.is_person else set()) - {""}
         kept.append(item)
     return kept

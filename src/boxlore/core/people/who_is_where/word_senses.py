@@ -373,6 +373,9 @@ def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `Osman bin Idris`
     if reader.joined == "with" and reader.words and describes_last(reader) and begins_person(further):
         return "verb"  # `Der Herr mit Bart ist Opa Wilhelm`
+    several = bool(reader.words) and is_of_several(reader.words) and further[1:2] and further[1].kind in PLACES
+    if several and further[0].kind == "comma":
+        return "verb"  # `The children are, from left, …`
     touches = further[0].kind in (*PLACES, "position", "from the right", "colon", "verb")
     tells = begins_person(further) and (not reader.words or describes_somebody(reader))
     if len(further) > 1 and further[0].plain.endswith("'s") and further[1].plain in HELD_ON:
