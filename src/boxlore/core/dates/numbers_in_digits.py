@@ -43,9 +43,9 @@ NUMERAL = "|".join(
     )
 )
 """In this order: times of day (three), year-month-day (two), day-month-year, a short year before a month and a day
-(three), day-month-year (two), month-year, two years, a day and a month before another and alone, “nineteen and” a year's
-end, eight digits, a month and a short year, `19thC`, two short years, unread digits, a short year, a century as Italian
-has it (`primi ’900`)."""
+(three), day-month-year (two), month-year, two years, a day and a month before another and alone, “nineteen and” a
+year's end, eight digits, a month and a short year, `19thC`, two short years, unread digits, a short year, a century as
+Italian has it (`primi ’900`)."""
 
 ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
 """A year as a cornerstone has it: MCMXXXVIII."""
