@@ -9,15 +9,19 @@ import pytest
 import rdflib
 from hypothesis import given
 from rdflib import Graph, Literal, Namespace, URIRef
-from rdflib.namespace import DCTERMS, FOAF, RDF
+from rdflib.namespace import DC, DCMITYPE, DCTERMS, FOAF, PROV, RDF, RDFS, SDO, SKOS, WGS
 from tests.drawn import drawn, some
 from tests.exports.strategies import RECORDS
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
-from boxlore.core.records.item_record import Record
+from boxlore.core.fields.areas import Area
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
+from boxlore.core.statements import KEEPER, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.rdf import read_triples, write_triples
-from boxlore.exports.rdf_terms import EDTF, TERMS
+from boxlore.exports.rdf_files import fragment
+from boxlore.exports.rdf_terms import EDTF, PREFIXES, TERMS
 from boxlore.exports.required_fields import read_required
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
@@ -129,8 +133,66 @@ def test_a_record_without_what_is_required_is_named_and_left_out() -> None:
 
 def test_people_shown_are_depicted_and_statements_are_annotations(demo: Path) -> None:
     graph = Graph().parse(demo / "transfer" / "closed" / "data" / "metadata" / "records.nt", format="nt")
-    assert len(set(graph.objects(None, FOAF.depicts))) > 20
+    assert len(set(graph.objects(None, FOAF.depicts))) > 15
     assert len(set(graph.subjects(RDF.type, OA.Annotation))) > 150
+
+
+def test_only_who_is_surely_shown_is_depicted_and_the_others_are_annotations_with_their_certainty() -> None:
+    """FOAF: depicts asserts; Web Annotation Vocabulary, 3.3: identifying, the motivation of saying who it is."""
+    one, other = (
+        StatementView(
+            statement=f"{ident}1111111-1111-7111-8111-111111111111", field="person", words=name, language="et",
+            source=KEEPER, said_by="", sure=sure, audience="anyone", recorded_at="2026-11-25T00:00:00.000Z",
+            value=PersonRef(ident),
+        )
+        for ident, name, sure in (("a", "Leida", Sure.SURE), ("b", "Liisi", Sure.GUESS))
+    )  # fmt: skip
+    people = tuple(PersonShown(told=told, name=told.words, person=told.meant) for told in (one, other))
+    record = Record(id="c" * 36, number="TRA-0001", people=people)
+    graph = Graph().parse(data=triples(record), format="nt")
+    assert list(graph.objects(URIRef(f"urn:uuid:{record.id}"), FOAF.depicts)) == [URIRef("urn:uuid:a")]
+    for told in (one, other):
+        annotation = URIRef(f"urn:uuid:{told.statement}")
+        assert (annotation, OA.motivatedBy, OA.identifying) in graph
+        assert (annotation, DCTERMS.references, URIRef(f"urn:uuid:{told.meant}")) in graph
+        assert (annotation, URIRef(f"{TERMS}sure"), URIRef(f"{TERMS}sure/{told.sure}")) in graph
+        assert list(graph.objects(annotation + "#body", RDF.value)) == [Literal(told.words, lang="et")]
+
+
+FRAGMENTS: list[tuple[tuple[float, ...], tuple[int, int], str]] = [
+    ((0.25, 0.5, 0.5, 0.25), (400, 200), "xywh=100,100,200,50"),
+    ((1.0, 0.0), (400, 200), "xywh=399,0,1,1"),
+    ((0.1, 0.1, 0.0001, 0.5), (400, 200), "xywh=40,20,1,100"),
+    ((0.25, 0.5), (0, 0), "xywh=percent:25,50,1,1"),
+]
+
+
+@pytest.mark.parametrize(("area", "size", "words"), FRAGMENTS)
+def test_a_part_of_a_picture_is_told_in_whole_pixels(
+    area: tuple[float, ...], size: tuple[int, int], words: str
+) -> None:
+    """W3C, Media Fragments URI 1.0, 4.2.2: x, y, width and height are digits; a point is a box of one pixel."""
+    assert fragment(Area(*area), size) == words
+
+
+VOCABULARIES = (DC, DCMITYPE, DCTERMS, FOAF, PROV, RDF, RDFS, SDO, SKOS, WGS)
+BY_HAND = {
+    "premis": "size originalName",
+    "oa": "Annotation TextualBody SpecificResource FragmentSelector hasBody hasTarget hasSource hasSelector "
+    "motivatedBy",
+    "exif": "imageWidth imageLength xResolution",
+    "geo": "lat long",
+}
+
+
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_every_published_term_is_in_its_vocabulary(demo: Path, part: str) -> None:
+    """As rdflib ships DCMI, FOAF, PROV-O, SKOS, schema.org and RDF itself; those of PREMIS 3 (Library of Congress,
+    2018), WGS84, Web Annotation (W3C, 2017) and EXIF (W3C, 2003) by hand from their lists of terms."""
+    graph = Graph().parse(demo / "transfer" / part / "data" / "metadata" / "records.nt", format="nt")
+    used = {term for term in (*graph.predicates(), *graph.objects(None, RDF.type)) if not str(term).startswith(TERMS)}
+    by_hand = {URIRef(PREFIXES[prefix] + name) for prefix, names in BY_HAND.items() for name in names.split()}
+    assert [term for term in used - by_hand if not any(term in space for space in VOCABULARIES)] == []
 
 
 @pytest.mark.parametrize("line", ["<a> <b> .", "<a> <b> _:c .", '<a> <b> "c', "words"])

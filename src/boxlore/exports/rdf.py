@@ -131,9 +131,9 @@ def record_triples(
         else:
             target = _target_of(marked_person)
             lines.append(annotation(statement, f"<{target}>"))
-            lines += _marker(node, target, marked_person.scan, marked_person.number, marked_person.area)
+            lines += _marker(node, target, record, marked_person.scan, marked_person.number, marked_person.area)
     for scan_id, number, area in () if record.closed_scans else record.unnamed:
-        lines += _marker(node, f"urn:uuid:{scan_id}#marker-{number}", scan_id, number, area)
+        lines += _marker(node, f"urn:uuid:{scan_id}#marker-{number}", record, scan_id, number, area)
     return lines
 
 
@@ -221,13 +221,15 @@ def _place(node: str, record: Record) -> list[str]:
 
 
 _ROLES = {"person": "foaf:depicts", "photographer": "dcterms:creator", "named": "dcterms:subject"}
-"""Role of a person -> property that links the item to the person."""
+"""Role of a person -> property that links the item to whoever is surely the one; of anybody else the annotation says
+it, with how sure it is."""
 
 
 def _person(node: str, person: PersonShown, index: int) -> list[str]:
     person_node = urn(person.person) if person.person else f"{node[:-1]}#person-{index}>"
+    links = [] if person.unsure or person.in_question else [_ROLES.get(person.role, "dcterms:subject")]
     return [
-        f"{node} {prefixed(_ROLES.get(person.role, 'dcterms:subject'))} {person_node} .",
+        *(f"{node} {prefixed(name)} {person_node} ." for name in links),
         f"{person_node} {RDF_TYPE} {prefixed('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
         f"{person_node} {prefixed('foaf:name')} {literal(person.name)} .",
     ]
@@ -237,6 +239,7 @@ _ANNOTATION = " .\n".join(
     (
         f"%(node)s {RDF_TYPE} {prefixed('oa:Annotation')}",
         f"%(node)s {prefixed('oa:hasTarget')} %(target)s",
+        f"%(node)s {prefixed('oa:motivatedBy')} %(motive)s",
         f"%(node)s {prefixed('oa:hasBody')} %(body)s",
         f"%(body)s {RDF_TYPE} {prefixed('oa:TextualBody')}",
         f"%(body)s {prefixed('rdf:value')} %(words)s",
@@ -260,7 +263,8 @@ def annotation(statement: StatementView, target: str) -> str:
         "node": node,
         "target": target,
         "body": f"{body}>",
-        "words": literal(statement.words),
+        "motive": prefixed("oa:identifying" if statement.meant else "oa:describing"),
+        "words": text_literal(statement.words, statement.language),
         "agent": _agent_of(statement.source.said, statement.source.ref),
         "at": statement.recorded_at,
         "sure": _sureness(statement.sure),
@@ -319,16 +323,17 @@ def _target_of(shown: PersonShown) -> str:
     return f"urn:uuid:{shown.told.statement}#target"
 
 
-def _marker(node: str, name: str, scan: str, position: int, area: tuple[float, ...]) -> list[str]:
+def _marker(node: str, name: str, record: Record, scan: str, position: int, area: tuple[float, ...]) -> list[str]:
     """The triples of a numbered box on a scan, `name`: a point is a box without size. Names and notes have it as
     their target."""
     target = f"<{name}>"
+    size = next(((each.width, each.height) for each in record.scans if each.id == scan), (0, 0))
     return [
         f"{target} {RDF_TYPE} {prefixed('oa:SpecificResource')} .",
         f"{target} {prefixed('oa:hasSource')} {urn(scan)} .",
         f"{target} {prefixed('dcterms:isPartOf')} {node} .",
         f"{target} {prefixed('schema:position')} {number_literal(position)} .",
-        *part_triples(target, Area(*area)),
+        *part_triples(target, Area(*area), size),
     ]
 
 

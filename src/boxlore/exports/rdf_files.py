@@ -51,15 +51,24 @@ def scan_triples(item: str, scan: ScanFile, path: str, title: str) -> list[str]:
         f"{shown} {prefixed('oa:hasSource')} {node} .",
         f"{shown} {prefixed('dcterms:isFormatOf')} {urn(item)} .",
         f"{shown} {prefixed('bx:side')} {literal(scan.side)} .",
-        *(part_triples(shown, Area(*scan.area)) if scan.area else ()),
+        *(part_triples(shown, Area(*scan.area), (scan.width, scan.height)) if scan.area else ()),
     ]
 
 
-def part_triples(node: str, area: Area) -> list[str]:
-    """Which part of a picture a node is: as the standard writes it, and in our exact numbers."""
+def fragment(area: Area, size: tuple[int, int]) -> str:
+    """A part of a picture as Media Fragments have it (1.0, 4.2.2): whole pixels of the picture as it is stored, a point
+    as one of them; in whole parts of a hundred where its width and height are not known."""
+    width, height = size if all(size) else (100, 100)
+    unit = "" if all(size) else "percent:"
+    x, y = min(int(area.x * width), width - 1), min(int(area.y * height), height - 1)
+    wide, high = max(1, round(area.width * width)), max(1, round(area.height * height))
+    return f"xywh={unit}{max(x, 0)},{max(y, 0)},{wide},{high}"
+
+
+def part_triples(node: str, area: Area, size: tuple[int, int]) -> list[str]:
+    """Which part of a picture of that size in pixels a node is: as the standard writes it, and in our exact numbers."""
     selector = f"{node[:-1]}-selector>"
-    x, y, *size = (f"{100 * fraction:g}" for fraction in area.numbers)
-    selected = f"xywh=percent:{x},{y},{','.join(size) or '0,0'}"
+    selected = fragment(area, size)
     return [
         f"{node} {prefixed('oa:hasSelector')} {selector} .",
         f"{selector} {RDF_TYPE} {prefixed('oa:FragmentSelector')} .",
