@@ -16,7 +16,7 @@ from dataclasses import replace
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
 from boxlore.core.evidence.even_years import YEAR, days
-from boxlore.core.evidence.leaning import Lean, Leaning, pieces
+from boxlore.core.evidence.leaning import Lean, Leaning, may_be_an_age, pieces
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.occasions import BESIDE
 from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
@@ -65,7 +65,7 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     teller = teller_of(sentence.view)
     shown = who_is_shown(record)
     beside = shown if sentence.is_first else ("", *shown)
-    for words in as_the_reader_has_it(sentence.words):
+    for words in filter(may_be_an_age, as_the_reader_has_it(sentence.words)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not _is_of_one_alone(words, lean, leaning) or not _counts(lean, sentence, shown, teller, leaning):
                 continue

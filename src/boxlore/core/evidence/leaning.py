@@ -24,7 +24,9 @@ from typing import NamedTuple
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.against_a_life import core, possible
+from boxlore.core.dates.ages import AGE_WORDS, STAGES
 from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
 from boxlore.core.dates.reading import DateReading
@@ -100,6 +102,7 @@ class Leaning:
                 self._by_kind.setdefault(event.kind, []).append(event)
                 for piece in {piece[:4] for name in event.names for piece in pieces(name)}:
                     self._events.setdefault(piece, []).append(event)
+        self._of_age: dict[str, bool] = {}
         self._read: dict[tuple[str, str, tuple[str, ...], PhraseSettings], tuple[Lean, ...]] = {}
 
     def of(
@@ -209,6 +212,11 @@ class Leaning:
             lean = replace(lean, known=_one(read(meant.event.edtf)))
         return lean
 
+    def _is_of_age(self, words: str) -> bool:
+        if words not in self._of_age:
+            self._of_age[words] = may_be_an_age(words)
+        return self._of_age[words]
+
     def _read_with(
         self, words: str, meant: _Meant, day: str, narrator: str, shown: Sequence[str], settings: PhraseSettings
     ) -> DateReading:
@@ -216,9 +224,9 @@ class Leaning:
         event = replace(meant.event, when=DateReading.from_edtf(day))
         events, perhaps = meant_by(words, [event], self._people, narrator)
         person = meant.person
+        if not events and not perhaps and not (person and self._is_of_age(words)):
+            return NOTHING_READ
         if person is None:
-            if not events and not perhaps:
-                return NOTHING_READ
             return phrases.read(words, settings, KnownDates(events=events, perhaps=perhaps, first_year=0))
         births = dict.fromkeys(_names(person), day)
         for phrase, idents in kin_told(words, self._people, narrator).items():
@@ -249,6 +257,13 @@ def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
     (least, most), is_of_calendar = _around(far), _is_of_calendar(far)
     return Lean(on=day, least=least, most=most, is_asked=is_asked, is_of_calendar=is_of_calendar)
 
+
+def may_be_an_age(words: str) -> bool:
+    """Whether there is a word of ages or of a stage of life, without which no birth is leant on."""
+    return any(token.is_any(_OF_AGE) for token in lex(nfc(words)))
+
+
+_OF_AGE = AGE_WORDS | STAGES | {"about", "about_behind", "doubt"}
 
 Far = tuple[int | None, int | None]
 """How far the first and the last day of what is read lie behind the day that was supposed."""
