@@ -340,6 +340,21 @@ def test_a_state_of_others() -> None:
     assert days_of(worked, "w") == "- -" and {days_of(worked, name) for name in "no"} == {"1928-03-01 -"}
 
 
+def test_their_wedding_is_that_of_nobody_where_the_couple_is_not_there() -> None:
+    own = replace(
+        MOVE,
+        id="w",
+        kind="marriage",
+        names=("the wedding of Karl and Quilla",),
+        when=phrases.read("1890"),
+        words="1890",
+    )
+    theirs = FamilyEvent(id="o", kind="marriage", names=("their golden wedding",))
+    record = item("i", told("occasion", "their golden wedding"), people=[shown("Ivy Lang")])
+    worked = worked_out([record], PEOPLE, ROWS, [own, theirs])
+    assert days_of(worked, "i") == "1900-05-03 -" and days(worked, of_event("o")) == "- -" and not worked.circles
+
+
 def test_an_age_that_is_told_as_a_name_beside_one() -> None:
     people = [shown("Ivy Lang"), replace(shown("about five"), person=""), shown("Tom Moss", words="Tom Moss aged 7")]
     worked = worked_out([item("i", people=people)], PEOPLE, ROWS)

@@ -40,6 +40,8 @@ def clues_of_words(
     for lean in leaning.of(occasion, narrator=narrator, shown=shown, but=but):
         if lean.is_age and not lean.is_birthday:
             return  # `ages` has it
+        if lean.is_asked and (but or _HERS.search(occasion)):
+            break  # whose it is nobody says: “their golden wedding” is of the picture's own couple, or of nobody
         is_the_event = bool(but) and lean.least == lean.most == 0
         yield from of_lean(claim, day, lean, beside=0 if is_the_event else BESIDE)
         return
