@@ -23,15 +23,17 @@ _CHECKS = (
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BagPage:
     """What the page of one bag says beyond the facts. `contents` is (path, what the file is) of its own files; `which`
-    says which bag of the transfer it is; `updates` are the bags that it updates, `left_out` says what is not in it."""
+    says which bag of the transfer it is; `updates` are the bags that it updates, `left_out` says what is not in it. Of
+    a part in several bags, `others` is (path, bags) of what lies in others, `receipt_in` the other bag that holds the
+    receipt."""
 
     is_closed: bool
     contents: Sequence[tuple[str, str]]
     which: str
-    receipt_in: str = ""
-    """The bag that holds the receipt, where it is another one."""
     updates: Sequence[str] = ()
     left_out: Sequence[str] = ()
+    others: Sequence[tuple[str, str]] = ()
+    receipt_in: str = ""
 
 
 def bag_page(facts: CollectionFacts, extent: Extent, bag: BagPage) -> bytes:
@@ -53,15 +55,15 @@ The originals are {_text(whereabouts)}. Made on {facts.on_day}{_for_whom(facts)}
 <p>{_text(bag.which)}</p>
 {_CLOSED if bag.is_closed else _OPEN}
 {_updated(bag.updates)}<h2>What is here</h2><table>{rows}</table>
-{_not_here(bag.left_out)}<h2>Is it whole?</h2>
+{_elsewhere(bag.others)}{_not_here(bag.left_out)}<h2>Is it whole?</h2>
 <p>This folder is a bag (BagIt 1.0, RFC 8493). Every file below <code>data/</code> is listed with its SHA-512
 in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</p>
 <dl>{checks}</dl>
 <p>Nothing said, or “OK” behind each file, means that every file is as it was packed.</p>
 <h2>What to send back</h2>
-<p>Please fill in <code>receipt.csv</code>{_receipt(bag)} (accession number, your own reference for each item,
-remarks), and send it back; the family's copies and albums will carry your references from then on, and it will hear
-what you remarked.{_to_whom(facts)}</p>
+<p>Please fill in <code>data/metadata/receipt.csv</code>{_held_by(bag.receipt_in)} (accession number, your own
+reference for each item, remarks), and send it back; the family's copies and albums will carry your references
+from then on, and it will hear what you remarked.{_to_whom(facts)}</p>
 <p>Rights statements and forms in this package state what the family knows. They are no legal advice; put your own
 statement in the place of “Copyright Not Evaluated”.</p>
 </body></html>
@@ -76,10 +78,6 @@ left out. They are in the closed part.</p>"""
 
 def _text(words: str) -> str:
     return escape(clean(words))
-
-
-def _receipt(bag: BagPage) -> str:
-    return f" of {_text(bag.receipt_in)}" if bag.receipt_in else ""
 
 
 def _for_whom(facts: CollectionFacts) -> str:
@@ -97,9 +95,26 @@ def _updated(bags: Sequence[str]) -> str:
     return f"""<h2>This is an update</h2>
 <p>It updates:</p><ul>{lines}</ul>
 <p>The records and finding aids here are whole: put them in the place of the earlier ones. Files that you have already
-are not sent again; <code>data/metadata/files.csv</code> lists them. <strong>Please do first what
+are not sent again; <code>data/metadata/files.csv</code> lists them. Paths of scans in the finding aid and in METS
+(<code>../scans/</code>) lead to a file once the <code>data</code> folder of this bag lies over that of the earlier
+one. <strong>Please do first what
 <code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted or replaced, and why.</p>
 """
+
+
+def _elsewhere(others: Sequence[tuple[str, str]]) -> str:
+    if not others:
+        return ""
+    rows = "".join(f"<tr><td><code>{_text(path)}</code></td><td>{_text(bags)}</td></tr>" for path, bags in others)
+    return f"""<h2>What the other bags of this part hold</h2><table>{rows}</table>
+<p><code>data/metadata/bags.csv</code> says which bag holds which file. The bags of a part belong together: lay their
+<code>data</code> folders over each other, and every path of the finding aid and of METS (<code>../scans/</code>) leads
+to its file. No file stands in two of them. Check each bag first, while it is as it came.</p>
+"""
+
+
+def _held_by(bag: str) -> str:
+    return f", which is in {_text(bag)}" if bag else ""
 
 
 def _not_here(left_out: Sequence[str]) -> str:

@@ -11,7 +11,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
-from boxlore.core.crosswalk.rights_statements import rights_label
+from boxlore.core.crosswalk.rights_statements import rights_label, rights_name
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 
@@ -77,13 +77,18 @@ def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, bas
         "label": _in(title.language if title else facts.language, captions.title(record, brackets=facts.brackets)),
         "metadata": _metadata(record, facts),
         "summary": _in(facts.language, captions.caption(record, "sheet")),
-        "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", rights_label(rights))},
+        "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", _said(rights))},
         **_provider(facts),
         "items": [_canvas(record, scan, base, ident, at) for at, scan in enumerate(scans, 1)],
     }
     if rights.startswith(_RIGHTS):
         page["rights"] = rights
     return page
+
+
+def _said(rights: str) -> str:
+    """The rights as they are shown to readers: in words alone where `rights` has the address."""
+    return rights_name(rights) if rights.startswith(_RIGHTS) else rights_label(rights)
 
 
 def _provider(facts: CollectionFacts) -> dict[str, Any]:

@@ -109,7 +109,11 @@ def test_the_records_tell_what_is_handed_over(home: Path, tmp_path: Path) -> Non
     assert all(digest in lines and digest in dublin_core for digest in digests.values())
     assert all(name in lines for name in digests)
     with open(data / "metadata" / "fixity.csv", encoding="utf-8-sig", newline="") as file:
-        rows = [row for row in csv.DictReader(file) if row["Event"] == CLEANED]
+        every = list(csv.DictReader(file))
+    in_the_bag = [row for row in every if row["File"] in digests and row["SHA-256"]]
+    assert in_the_bag and all(row["SHA-256"] == digests[row["File"]] for row in in_the_bag), "PREMIS 3.0, derivation"
+    assert sum(row["File"].startswith("the keeper's own file of scans/") for row in every) == 4
+    rows = [row for row in every if row["Event"] == CLEANED]
     assert len(rows) == 4
     for row in rows:
         assert row["SHA-256"] == digests[row["File"]]

@@ -236,7 +236,8 @@ def test_what_the_archive_takes_is_what_it_gets(mine: Collection, tmp_path: Path
 
 def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tmp_path: Path) -> None:
     """RFC 8493, 2.2.2: Bag-Count and Bag-Group-Identifier tie them together, each bag has an identifier of its own."""
-    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, split=1_000_000, selection=Selection(box="1")))
+    archive = replace(QUICK, takes=(*QUICK.takes, "ead3"))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=archive, split=1_000_000, selection=Selection(box="1")))
     bags = [*sorted((tmp_path / "t").glob("open-*")), *sorted((tmp_path / "t").glob("closed-*"))]
     assert len(bags) > 4
     scans: list[str] = []
@@ -247,8 +248,15 @@ def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tm
         infos.append(read.info)
         assert read.info["Bag-Count"] == f"{at} of {len(bags)}"
         assert sum(path.stat().st_size for path in bag.rglob("*") if path.is_file()) <= 1_000_000, bag.name
-        listed = set(re.findall(r"<code>(data/.*?)</code>", (bag / "README.html").read_text(encoding="utf-8")))
-        assert all((bag / path).exists() for path in listed if path.split("/")[1] not in ("metadata",) or at == 1)
+        own, other = (bag / "README.html").read_text(encoding="utf-8").split("<h2>What the other bags")
+        listed = re.findall(r"<td><code>(data/.*?)</code></td>", own)
+        assert all((bag / path).exists() for path in listed)
+        for path, names in re.findall(r"<td><code>(data/.*?)</code></td><td>(.*?)</td>", other):
+            named = names.split(" (")[0].replace(" … ", ", ").split(", ")
+            assert all((bag.parent / name / path).exists() for name in named), (bag.name, path)
+        receipts = [held.name for held in bags if (held / "data/metadata/receipt.csv").is_file()]
+        where = [name for name in receipts if name.split("-")[0] == bag.name.split("-")[0] and name != bag.name]
+        assert re.findall("receipt.csv</code>, which is in ([a-z0-9-]+) ", other) == where
         if bag.name.startswith("open"):
             continue
         scans += [path.name for path in (bag / "data" / "scans").glob("*")]
@@ -256,6 +264,18 @@ def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tm
     assert len({info["External-Identifier"] for info in infos}) == len(bags)
     assert len({info["Bag-Group-Identifier"] for info in infos}) == 1
     assert verify_package(tmp_path / "t") == []
+    for part in ("open", "closed"):  # laid over each other: paths of the finding aid lead to files (EAD3, dao/@href)
+        together = tmp_path / "together" / part
+        parts = [bag for bag in bags if bag.name.startswith(part)]
+        for bag in parts:
+            shutil.copytree(bag / "data", together, dirs_exist_ok=True)
+        aid = (together / "metadata" / "finding-aid.ead3.xml").read_text(encoding="utf-8")
+        paths = re.findall('href="../(scans/[^"]+)"', aid)
+        assert paths and all((together / path).is_file() for path in paths)
+        told = {(row["File"], row["Bag"]) for row in table(together / "metadata" / "bags.csv")}
+        held = {(path.relative_to(bag / "data").as_posix(), bag.name)
+                for bag in parts for path in (bag / "data").rglob("*.*") if path.name != "bags.csv"}  # fmt: skip
+        assert told == held
     with pytest.raises(CouldNot, match=r"has [\d,]+ bytes: it does not fit into a bag of 100,000 bytes"):
         transfer(mine, tmp_path / "s", order=TransferOrder(archive=QUICK, split=100_000, selection=Selection(box="1")))
     shutil.rmtree(bags[1])

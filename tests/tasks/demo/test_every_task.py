@@ -47,7 +47,7 @@ def all_records(demo: Path):  # type: ignore[no-untyped-def]
 
 
 def contents(demo: Path) -> list[dict[str, str]]:
-    with open(demo / "copies" / "contents.csv", encoding="utf-8", newline="") as file:
+    with open(demo / "copies" / "contents.csv", encoding="utf-8-sig", newline="") as file:
         return list(csv.DictReader(file))
 
 

@@ -19,7 +19,10 @@ def test_both_ways_in_the_order_of_the_numbers_without_what_is_gone(tmp_path: Pa
     lines = [line("TRA-0002", "b.jpg", longest="800", how="encoded"), line("TRA-0001", "a, “odd”.jpg", additions="yes")]
     write_contents(tmp_path, [*lines, line("TRA-0003", "gone.jpg")])
     assert read_contents(tmp_path) == [lines[1], lines[0]]
-    assert (tmp_path / FILE_NAME).read_text(encoding="utf-8").splitlines()[0] == ",".join(COLUMNS)
+    written = (tmp_path / FILE_NAME).read_bytes()
+    assert written.decode("utf-8").splitlines()[0] == "\ufeff" + ",".join(COLUMNS)  # RFC 3629, 6
+    (tmp_path / FILE_NAME).write_bytes(written.removeprefix("\ufeff".encode()))
+    assert read_contents(tmp_path) == [lines[1], lines[0]], "of an earlier version, without the mark"
 
 
 def test_no_page_and_rows_that_are_none(tmp_path: Path) -> None:

@@ -1,8 +1,10 @@
-"""The statements of rightsstatements.org: their addresses, and the labels that people know them by.
+"""The statements of rightsstatements.org and the licences of Creative Commons: their addresses, and the labels that
+people know them by.
 
 Whoever tells the label (`No known copyright`) means the statement, and an output says its address.
 """
 
+import re
 from collections.abc import Mapping
 
 from boxlore.core.statements import fold
@@ -20,10 +22,33 @@ OF_RIGHTS = "http://rightsstatements.org/vocab/"
 _BY_LABEL = {fold(label): f"{OF_RIGHTS}{name}/1.0/" for name, label in RIGHTS.items()}
 
 
-def rights_label(words: str) -> str:
-    """`Copyright Not Evaluated (http://…)` for a statement of rightsstatements.org, else the words."""
+_LICENCE = re.compile(
+    r"https?://creativecommons\.org/(?:licenses/(?P<terms>by(?:-nc)?(?:-nd|-sa)?)|(?P<public>publicdomain/(?:zero|mark)))"
+    r"/(?P<version>\d\.\d)(?:/(?P<ported>[a-z-]{2,8}))?/?(?:deed\.\w+|legalcode)?"
+)
+_TERMS = {"by": "Attribution", "nc": "NonCommercial", "nd": "NoDerivatives", "sa": "ShareAlike"}
+_PUBLIC = {"publicdomain/zero": "CC0 {} Universal (public domain)", "publicdomain/mark": "Public Domain Mark {}"}
+
+
+def rights_name(words: str) -> str:
+    """What the statement or licence of this address is called (rightsstatements.org; the names of Creative Commons'
+    licences from memory); the words where they are no such address."""
     name = words.removeprefix(OF_RIGHTS).partition("/")[0] if words.startswith(OF_RIGHTS) else ""
-    return f"{RIGHTS[name]} ({words})" if name in RIGHTS else words
+    if name in RIGHTS:
+        return RIGHTS[name]
+    licence = _LICENCE.fullmatch(words)
+    if licence is None:
+        return words
+    if licence["public"]:
+        return _PUBLIC[licence["public"]].format(licence["version"])
+    terms = "-".join(_TERMS[term] for term in licence["terms"].split("-"))
+    ported = f" ({licence['ported'].upper()})" if licence["ported"] else ""
+    return f"Creative Commons {terms} {licence['version']}{ported}"
+
+
+def rights_label(words: str) -> str:
+    """`Copyright Not Evaluated (http://…)` for a statement or a licence that is known, else the words."""
+    return f"{name} ({words})" if (name := rights_name(words)) != words else words
 
 
 def rights_address(words: str) -> str:

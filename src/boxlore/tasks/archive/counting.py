@@ -36,7 +36,7 @@ def count_items(making: Making) -> None:
     changes: list[list[str]] = []
     seen: set[str] = set()
     with making.open(STATE, "what this part says of each item, for a later update") as out:
-        out.writelines(as_csv([HEADING]))
+        out.writelines(as_table([HEADING]))
         for record in making.records():
             seen.add(record.id)
             record = _taken(making, record)

@@ -48,9 +48,12 @@ def make_further(making: Making) -> None:
 
 def _mets(making: Making) -> MetsSource:
     events: dict[str, list[FileEvent]] = defaultdict(list)
+    handed_otherwise = dict(making.not_as_taken_in())
     for row in fixity_events.events(making.collection):
         if row["scan"]:
-            events[row["scan"]].append(FileEvent(row["Event"], row["When"], row["Outcome"]))
-    for scan, handed in making.not_as_taken_in():
-        events[scan].append(FileEvent(handed.event, making.made, handed.outcome))
+            handed = handed_otherwise.get(row["scan"])
+            of_what = f" (of {handed.before.format('this')})" if handed else ""
+            events[row["scan"]].append(FileEvent(row["Event"], row["When"], f"{row['Outcome']}{of_what}"))
+    for scan, otherwise in handed_otherwise.items():
+        events[scan].append(FileEvent(otherwise.event, making.made, otherwise.outcome))
     return MetsSource(making.ident, making.made, making.records(), making.facts, making.goes, events)

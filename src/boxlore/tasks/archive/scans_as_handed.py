@@ -51,6 +51,8 @@ class Cleaned:
     scan: ScanFile
     sha256_before: str
     event = CLEANED
+    before = "the keeper's own file of {}"
+    """What events before this one are of: another bitstream is another object (PREMIS 3.0, derivation; from memory)."""
 
     @property
     def outcome(self) -> str:
@@ -65,6 +67,7 @@ class Changed:
     scan: ScanFile
     sha256_before: str
     event = CHECKED
+    before = "{} as it was taken in"
 
     @property
     def outcome(self) -> str:

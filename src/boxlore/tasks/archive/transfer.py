@@ -262,10 +262,11 @@ def _bag(run: _TransferRun, makings: Mapping[str, Making], work: Path) -> list[T
     planned: list[PlannedBag] = []
     for name, making in makings.items():
         files = _files(making)
-        gate = Gate(making.seen)
-        gate.check_all((path, source.path if isinstance(source, Staged) else source) for path, source in files)
         run.findings += _too_large(files)
-        planned += plan_bags(name, making, files, run.order.split)
+        bags = plan_bags(name, making, files, run.order.split)
+        gate, packed = Gate(making.seen), [file for bag in bags for file in bag.files]
+        gate.check_all((path, source.path if isinstance(source, Staged) else source) for path, source in packed)
+        planned += bags
     described = [described_bag(bag, planned) for bag in planned]
     for bag, (info, page) in zip(planned, described, strict=True):
         gate = Gate(bag.making.seen)

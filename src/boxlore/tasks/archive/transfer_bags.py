@@ -5,15 +5,15 @@ group (Bag-Group-Identifier) and are counted through (Bag-Count). The collection
 """
 
 import uuid
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from boxlore import __version__
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.errors import CouldNot
 from boxlore.exports.bag import Staged
 from boxlore.exports.bag_page import BagPage, bag_page
+from boxlore.exports.inventory import as_table
 from boxlore.tasks.archive.making import Making, left_out_of
 from boxlore.tasks.archive.transfer_updates import DESCRIBING
 
@@ -22,6 +22,10 @@ Packed = tuple[str, Path | Staged]
 
 BESIDE = 24_000
 """Bytes allowed for what a bag holds besides its payload and the lines about it: its page, its description."""
+BAGS = "metadata/bags.csv"
+RECEIPT = "metadata/receipt.csv"
+MOST_NAMED = 4
+"""Bags that are named one by one where a folder lies in several."""
 _LINES = 2 * len("  data/\n") + 128 + 64
 """Bytes of a file's lines in both manifests, without its path."""
 
@@ -59,8 +63,32 @@ def size_of(source: Path | Staged) -> int:
 
 def plan_bags(name: str, making: Making, files: Sequence[Packed], most: int) -> list[PlannedBag]:
     """Part the files into bags of at most so many bytes each, all that is in their folders counted; 0 for one bag. The
-    records come first. Raises CouldNot for a file that no bag of that size can hold.
+    records come first; where there are several bags, a table in the first says which of them holds which file.
+
+    Raises CouldNot for a file that no bag of that size can hold.
     """
+    bags = _parted(files, most)
+    if len(bags) > 1:
+        longest = f"{name}-{len(files) + 1}"
+        listed = as_table(_rows([(path, longest) for path, _ in files]))
+        making.put(BAGS, "which bag of this part holds which file", listed)  # as large as it will be at most
+        table = making.stage / BAGS
+        bags = _parted([(BAGS, table), *files], most)
+        held = [(path, f"{name}-{at}") for at, bag in enumerate(bags, 1) for path, _ in bag if path != BAGS]
+        table.write_bytes(b"".join(as_table(_rows(held))))
+    return [
+        PlannedBag(f"{name}-{at}" if len(bags) > 1 else name, making, bagged, at, len(bags))
+        for at, bagged in enumerate(bags, 1)
+    ]
+
+
+def _rows(held: Iterable[tuple[str, str]]) -> Iterator[tuple[str, ...]]:
+    yield "File", "Bag"
+    yield from sorted(held)
+
+
+def _parted(files: Sequence[Packed], most: int) -> list[list[Packed]]:
+    """The files bag by bag."""
     bags: list[list[Packed]] = [[]]
     size = BESIDE
     for path, source in sorted(files, key=lambda packed: [not packed[0].startswith(start) for start in DESCRIBING]):
@@ -75,11 +103,7 @@ def plan_bags(name: str, making: Making, files: Sequence[Packed], most: int) -> 
             size = BESIDE
         bags[-1].append((path, source))
         size += own
-    is_split = len(bags) > 1
-    return [
-        PlannedBag(f"{name}-{at}" if is_split else name, making, bagged, at, len(bags))
-        for at, bagged in enumerate(bags, 1)
-    ]
+    return bags
 
 
 def described_bag(bag: PlannedBag, planned: Sequence[PlannedBag]) -> tuple[dict[str, str], bytes]:
@@ -133,28 +157,42 @@ def _page(bag: PlannedBag, planned: Sequence[PlannedBag]) -> BagPage:
     for folder, words in _FOLDERS.items():
         if count := sum(path.startswith(f"data/{folder}/") for path in names):
             contents.append((f"data/{folder}/", f"{words}: {count:,}"))
+    parts = [other for other in planned if other.making is making]
     return BagPage(
         is_closed=making.seen.to.is_closed_part,
         contents=contents,
         which=_which(bag, planned),
-        receipt_in=next((name for name in _holding(bag, planned, "metadata/receipt.csv") if name != bag.name), ""),
         updates=[named.words for named in making.earlier.revised] if making.earlier else [],
         left_out=left_out_of(making),
+        others=_in_others(bag, parts),
+        receipt_in=next((other.name for other in parts if other is not bag and _holds(other, RECEIPT)), ""),
     )
 
 
+def _holds(bag: PlannedBag, path: str) -> bool:
+    return any(held == path for held, _ in bag.files)
+
+
+def _in_others(bag: PlannedBag, parts: Sequence[PlannedBag]) -> list[tuple[str, str]]:
+    """(path, bags) of what the other bags of this part hold: descriptions one by one, other folders as such."""
+    known = {path.removeprefix("data/") for path, _ in bag.making.contents}
+    where: dict[str, list[str]] = {}
+    for other in parts:
+        if other is not bag:
+            held = (path if path in known else f"{path.split('/')[0]}/" for path, _ in other.files)
+            for path in dict.fromkeys(held):
+                where.setdefault(f"data/{path}", []).append(other.name)
+    return [(path, _listed(names)) for path, names in where.items()]
+
+
+def _listed(names: Sequence[str]) -> str:
+    """`open-2, open-3`; of many, `open-2 … open-40 (38 bags)`."""
+    if len(names) <= MOST_NAMED:
+        return ", ".join(names)
+    return f"{names[0]} … {names[-1]} ({len(names)} bags)"
+
+
 def _which(bag: PlannedBag, planned: Sequence[PlannedBag]) -> str:
-    """`This is open-2, bag 2 of 5 of the transfer urn:uuid:…. The descriptions of this part are in open-1.`"""
+    """`This is open-2, bag 2 of 5 of the transfer urn:uuid:…; its own identifier is urn:uuid:….`"""
     words = f"This is {bag.name}, bag {planned.index(bag) + 1} of {len(planned)} of the transfer {bag.making.ident}"
-    words += f"; its own identifier is {bag.identifier}."
-    if bag.count > 1:
-        where = listed(_holding(bag, planned, "metadata/"))
-        words += f" The descriptions of this part are in {where}. They name files as they lie when all that is in the "
-        words += f"data folders of its {bag.count} bags is laid into one; each bag lists its own files below."
-    return words
-
-
-def _holding(bag: PlannedBag, planned: Sequence[PlannedBag], start: str) -> list[str]:
-    """The names of the bags of the same part that hold a file whose path begins so."""
-    of_part = [other for other in planned if other.making is bag.making]
-    return [other.name for other in of_part if any(path.startswith(start) for path, _ in other.files)]
+    return f"{words}; its own identifier is {bag.identifier}."

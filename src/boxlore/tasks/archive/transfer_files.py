@@ -266,7 +266,10 @@ _CONSENT = ("narrator", "interviewer", "date", "place", "agreement")
 
 
 def _fixity(making: Making) -> Iterator[list[str]]:
-    """Fixity events of the files that this part holds, under the names that they have in it."""
+    """Fixity events of the files that this part holds, under the names that they have in it.
+
+    A scan that goes as another file than was taken in has an event of its own; those before are of the other file.
+    """
     yield list(fixity_events.COLUMNS)
     packed = {
         scan.id: packed_path(record, scan)
@@ -274,10 +277,13 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         for scan in (() if record.closed_scans else record.scans)
         if packed_path(record, scan) in making.scans
     }
+    handed_otherwise = dict(making.not_as_taken_in())
     for event in fixity_events.events(making.collection):
         if event["scan"] in packed or not event["scan"]:
             name = packed.get(event["scan"], event["File"])
+            if (handed := handed_otherwise.get(event["scan"])) is not None:
+                name = handed.before.format(name)
             yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]
-    for scan, handed in making.not_as_taken_in():
+    for scan, handed in handed_otherwise.items():
         if scan in packed:
             yield [packed[scan], handed.scan.sha256, handed.event, making.made, handed.outcome]

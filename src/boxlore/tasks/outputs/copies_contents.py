@@ -47,7 +47,7 @@ COLUMNS = [field.name for field in fields(CopyLine)]
 def read_contents(folder: Path) -> list[CopyLine]:
     """The lines of a folder's contents page; none where there is no page. A line that is no line is left out."""
     try:
-        with open(folder / FILE_NAME, encoding="utf-8", errors="replace", newline="") as page:
+        with open(folder / FILE_NAME, encoding="utf-8-sig", errors="replace", newline="") as page:
             rows = list(read_rows(page))
     except FileNotFoundError:
         return []
@@ -68,7 +68,7 @@ def contents_page(folder: Path, lines: Iterable[CopyLine]) -> bytes:
     for line in sorted(lines, key=lambda entry: (entry.number, entry.copy)):
         if (folder / line.copy).is_file():
             rows.append(write_row([getattr(line, name) for name in COLUMNS]))
-    return "".join(rows).encode()
+    return "".join(rows).encode("utf-8-sig")  # by its mark spreadsheets know UTF-8 (RFC 3629, 6)
 
 
 def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
