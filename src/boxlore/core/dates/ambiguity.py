@@ -23,7 +23,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, in_months, nth_feast, with_ages
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.asked_words import asked
-from boxlore.core.dates.assembly import assemble
+from boxlore.core.dates.assembly import Assembly
 from boxlore.core.dates.centuries import FIRST_PORTRAITS, settle_century
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
@@ -540,15 +540,15 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     row = arranged(kinds)
     if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None
-    words = [senses[place] for place in row.places]
+    words = [senses[place] for place in row.places] if row.is_moved else senses
     if row.has_unit and "feast" in kinds:
         words = _with_weekends(words)
     if row.doubted:
-        words[0] = _DOUBT
+        words = [_DOUBT, *words[1:]]
     if row.may_be_short:
         words = with_short_years(words, is_behind=kinds[0] == "noise")
     if row.is_one_date and not (row.has_unit and outer_part(words)):  # no operator: one date, or none
-        date, at = assemble(words, 0)
+        date, at = Assembly(words).run(0)
         if date is None or at < len(words) or not date.is_settled:
             return None
         date.season_alone = True
@@ -685,7 +685,8 @@ def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
     edtf = outcome.edtf
     if outcome.ask or edtf is None:
         return outcome
-    if edtf.kind == "date" and context.first_year <= _year_that_begins(edtf) <= context.this_year:
+    year = edtf.text[:4]
+    if edtf.kind == "date" and year.isdigit() and context.first_year <= int(year) <= context.this_year:
         return outcome  # most dates
     if _to_come(edtf, context.this_year):
         return replace(outcome, ask=f"“{context.text}”: that is a year to come. Is it meant?")
@@ -697,10 +698,9 @@ def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
 def _year_that_begins(edtf: Edtf) -> int:
     """The year in which a date begins that is told by digits, or is a decade or a century; -1 for another one."""
     year = edtf.text[:4]
-    if year.isdigit():
-        return int(year)  # most
-    year = year.replace("X", "0")
-    return int(year) if len(edtf.text) <= _YEAR_AND_MARK and year.isdigit() else -1
+    if len(edtf.text) <= _YEAR_AND_MARK:
+        year = year.replace("X", "0")
+    return int(year) if year.isdigit() else -1
 
 
 _YEAR_AND_MARK = 5

@@ -63,7 +63,7 @@ class Assembly(Gathered):
         self.languages = -1
 
     def run(self, at: int) -> tuple[Partial | None, int]:
-        """The partial date that begins at a sense, and where it ends; None if there is none, or its slots do not
+        """The partial date that begins at a sense, and the sense after it; None if there is none, or its slots do not
         fit."""
         begin, senses, count = at, self.senses, len(self.senses)
         while at < count:
@@ -441,8 +441,3 @@ SLOTS: dict[str, Callable[[Assembly, Any], bool]] = {
     "fraction": Assembly._fraction,
 }  # fmt: skip
 """The kinds of senses that are slots, and what puts each into its slot; a value is of the kind's type."""
-
-
-def assemble(senses: list[Sense], at: int) -> tuple[Partial | None, int]:
-    """The partial date that begins at a sense, and the sense after it."""
-    return Assembly(senses).run(at)

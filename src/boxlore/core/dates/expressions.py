@@ -102,8 +102,9 @@ class Expression:
     def question(self, context: DateContext) -> str:
         """What must be asked, or nothing."""
         if self.kind == "one":
-            (date,) = self.leaves()
-            return f"“{context.text}”: is the year meant?" if date.is_odd_decade else question(date, context)
+            date: Partial = self.parts[0]  # type: ignore[assignment]
+            odd = date.plain_year and date.is_odd_decade
+            return f"“{context.text}”: is the year meant?" if odd else question(date, context)
         if self.kind in SIDE_OF_LIMIT and self._same_edge(context):
             return ""
         if self.kind == "span" and self._decades_or_years():
@@ -161,7 +162,7 @@ def _written(part: Partial | Expression, context: DateContext, pick: int) -> str
 
 
 def _one(whole: Expression, context: DateContext, pick: int) -> str:
-    (date,) = whole.leaves()
+    date: Partial = whole.parts[0]  # type: ignore[assignment]  # of one date
     if len(date.span) == 1 and not date.part:
         spans = spans_of(date, context)
         if len(spans) > 1 and not pick:

@@ -15,7 +15,7 @@ A qualifier belongs to the dates it stands with: before the first of several to 
 
 import itertools
 
-from boxlore.core.dates.assembly import assemble
+from boxlore.core.dates.assembly import Assembly
 from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import RUSSIAN, Sense
@@ -687,7 +687,7 @@ class Grammar:
         kind = self.kinds[self.at]
         mark = self._marks() if kind in ("about", "doubt") else 0
         style = self._style()
-        date, at = assemble(self.senses, self.at)
+        date, at = Assembly(self.senses).run(self.at)
         if date is None:
             raise NoForm
         self.at = at

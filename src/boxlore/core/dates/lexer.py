@@ -8,6 +8,7 @@ use for it, so that no word is ever passed over.
 
 import re
 import unicodedata
+from collections.abc import Container
 from dataclasses import dataclass
 
 from boxlore.core.dates import lexicon
@@ -77,7 +78,6 @@ _NAME = (Sense("name"),)
 _CLOCK = (Sense("clock"),)
 _HOURS = re.compile(r"0\d[0-5]\d")
 _GENITIVE = (Sense("genitive"),)
-_ANY_BRACKET = re.compile(r"[()\[\]]")
 _BRACKETS = {"(": ")", "[": "]"}
 
 
@@ -95,13 +95,9 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
     pieces = _plain_pieces(words) or [(match[0], match.lastgroup, *match.span()) for match in PIECE.finditer(words)]
     tokens: list[Token] = []
     root, at, count = lexicon.trie(), 0, len(pieces)
-    named = own.following if own is not None else {}
-    while at < count:
+    named = own.following if own is not None else ()
+    while (at := _simple(tokens, pieces, at, root, named)) < count:
         piece, group, start, end = pieces[at]
-        if piece not in named and (simple := _simple(pieces, at, root)):
-            tokens.append(Token(simple, start, end))
-            at += 1
-            continue
         if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
             tokens.append(Token(month, start, end))
             at += 1
@@ -359,19 +355,27 @@ def _short_year(pieces: list[Piece], at: int, words: str) -> Senses | None:
     return (Sense("short", piece),)
 
 
-def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:
-    """The senses of a piece that hang on nothing beside it, as those of most do: of a word with which no longer entry
-    begins, of a year and of a day or a short year with a blank or nothing behind them."""
-    piece, group, _, end = pieces[at]
-    node = root.following.get(piece)
-    at += 1
-    if at < len(pieces):
-        beside, _, begin, _ = pieces[at]
-        if beside in _JOINTS or (node and beside in node.following) or (begin == end and group != "word"):
-            return None
-    if group == "word":
-        return node.senses if node and node.alone else None
-    return None if node and node.senses else PLAIN_NUMBERS.get(piece)
+def _simple(tokens: list[Token], pieces: list[Piece], at: int, root: Node, named: Container[str]) -> int:
+    """Add the tokens of pieces from here on whose senses hang on nothing beside them, as those of most do: of a word
+    with which no longer entry begins, of a year and of a day or a short year with a blank or nothing behind them.
+    Returns the place of the first other piece; a piece that is `named` by the family is one."""
+    count = len(pieces)
+    while at < count:
+        piece, group, start, end = pieces[at]
+        node = root.following.get(piece)
+        if at + 1 < count:
+            beside, _, begin, _ = pieces[at + 1]
+            if beside in _JOINTS or (node and beside in node.following) or (begin == end and group != "word"):
+                break
+        if group == "word":
+            senses = node.senses if node and node.alone else None
+        else:
+            senses = None if node and node.senses else PLAIN_NUMBERS.get(piece)
+        if not senses or piece in named:
+            break
+        tokens.append(Token(senses, start, end))
+        at += 1
+    return at
 
 
 def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: Node) -> tuple[Senses, int]:
@@ -513,8 +517,8 @@ def _longest(root: Node, pieces: list[Piece], at: int) -> tuple[Node, int]:
 
 def balanced(text: str) -> bool:
     """Whether every bracket is closed."""
-    if not _ANY_BRACKET.search(text):
-        return True
+    if not ("(" in text or "[" in text or ")" in text or "]" in text):
+        return True  # most
     open_brackets: list[str] = []
     for letter in text:
         if letter in _BRACKETS:

@@ -8,8 +8,8 @@ German and Nordic letters also as `ae`, `oe`, `ue`, `aa`, `ss`.
 import re
 import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
 from functools import cache
-from typing import NamedTuple
 
 from boxlore.core.dates.calendars import HEBREW_MONTHS
 from boxlore.core.dates.cldr_table import MONTHS, WEEKDAYS
@@ -47,7 +47,8 @@ names is of that language, also where it stands among the names of `holidays_tab
 _BY_NEIGHBOURS_KINDS = ("number", "ordinal_word", "beside_war")
 
 
-class Sense(NamedTuple):
+@dataclass(slots=True)
+class Sense:  # not frozen, as `lexer.Token` is not
     """What a token can mean. `kind` is one of KINDS, or `day`, `ordinal`, `year`, `dates` and `name`, which the lexer
     makes; `value` belongs to the kind."""
 

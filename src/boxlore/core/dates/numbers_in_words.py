@@ -32,8 +32,8 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
             continue
         if number[1] > end:
             senses, end = {}, number[1]
-        kind, value, languages = number[0]
-        senses[kind, value] = senses.get((kind, value), 0) | languages
+        key = number[0].kind, number[0].value
+        senses[key] = senses.get(key, 0) | number[0].languages
     return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
 
 

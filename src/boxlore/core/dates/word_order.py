@@ -45,11 +45,12 @@ class Word(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Arranged:
-    """What is read of a row of words: the places of those that stay, in the grammar's order; whether the first of them
-    is doubt, whether a number of them may be a year without its century, whether a unit is among them, and whether they
-    are all slots of one date."""
+    """What is read of a row of words: the places of those that stay, in the grammar's order; whether these are others
+    than all as they are told, whether the first of them is doubt, whether a number of them may be a year without its
+    century, whether a unit is among them, and whether they are all slots of one date."""
 
     places: tuple[int, ...]
+    is_moved: bool
     doubted: bool
     may_be_short: bool
     has_unit: bool
@@ -66,8 +67,10 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
     told = {word.kind for word in words}
     if not words or ("at_years" in kinds and told.isdisjoint(_AT_WHICH)):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
+    places = tuple(word.place for word in words)
     return Arranged(
-        tuple(word.place for word in words),
+        places,
+        is_moved=places != tuple(range(len(kinds))),
         doubted=words[0].kind == "doubt" and kinds[words[0].place] == SHOULD_BE,
         may_be_short=may_have_short_years(told, len(kinds)),
         has_unit="unit" in told,
