@@ -41,7 +41,8 @@ _AGE = frozenset(
 
 
 _OF_A_CHILD = ("day", "week", "month")
-_NUMBERS = ("day", "ordinal", "decade")
+NUMBERS = frozenset(("day", "ordinal", "decade"))
+"""Kinds of numbers: without one no age is told."""
 
 AGE_WORDS = frozenset("when was genitive aged at_years years_old birthday possessive not_yet".split())
 """Kinds of words without which no age is told."""
@@ -61,7 +62,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
             unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
             continue
-        number = next((sense for sense in token.senses if sense.kind in _NUMBERS), None)
+        number = next((sense for sense in token.senses if sense.kind in NUMBERS), None)
         if number is not None:
             value = number.value[0] if isinstance(number.value, tuple) else number.value
             numbers.append((int(str(value)), number.kind))
@@ -265,7 +266,7 @@ def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:
     if senses[0].kind != "unit" or senses[0].value != "year":
         return set()
     before = tokens[tokens.index(token) - 1] if token is not tokens[0] else None
-    counts = {sense.kind for sense in before.senses} & set(_NUMBERS) if before else set()
+    counts = {sense.kind for sense in before.senses} & NUMBERS if before else set()
     return {"nth_year"} if counts == {"ordinal"} else set() if counts else {"whole_year"}
 
 
@@ -299,7 +300,7 @@ def with_ages(tokens: list[Token], text: str, context: DateContext) -> list[Toke
 
 
 def _may_belong(token: Token) -> bool:
-    return token.senses[0].kind in ("name", "person", *_NUMBERS) or any(
+    return token.senses[0].kind in ("name", "person", *NUMBERS) or any(
         sense.kind == "unit" and token.senses[0].kind == "unit" and str(sense.value).endswith("s")
         for sense in token.senses
     )

@@ -20,7 +20,7 @@ from dataclasses import replace
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, STAGES, age, in_months, nth_feast, with_ages
+from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, age, in_months, nth_feast, with_ages
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import Assembly
@@ -148,7 +148,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
-    if kinds & AGE_WORDS and (leaning := with_ages(tokens, words, context)):
+    if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(tokens, words, context)):
         outcome = _decided(leaning, context) or outcome
         if outcome and (outcome.edtf or outcome.alternatives):
             return outcome
@@ -196,7 +196,8 @@ def _told_otherwise(
         return ago, tokens, context
     if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
         return asks, tokens, context
-    if (kinds & AGE_WORDS or "person" in kinds) and (outcome := _of_age(tokens, words, context)):
+    may_be_age = kinds & NUMBERS and (kinds & AGE_WORDS or "person" in kinds)
+    if may_be_age and (outcome := _of_age(tokens, words, context)):
         return outcome, tokens, context
     if "republican" in kinds and (day := republican_day(words)):
         return _guarded(Outcome(standard.parsed(day)), context), tokens, context

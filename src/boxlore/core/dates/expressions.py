@@ -245,18 +245,20 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     """`by 1914` is to the end of 1914, `before 1914` to that of 1913. A war began and ended within a month, and an
     event of the family within its day, which stay in."""
     (part,), dates, side = whole.parts, whole.leaves(), SIDE_OF_LIMIT[whole.kind]
+    inside = ("late", "mid") if side < 0 else ("early", "mid")  # “before the end of 1911” may be in 1911
+    spans = held = named = False
     for date in dates:
         _ask_where_a_feast_is_another_day(date, context)
+        spans = spans or (bool(date.span) and not date.part)
+        held = held or date.part in inside
+        named = named or bool(date.span or date.event)
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
-    spans = any(date.span and not date.part for date in dates)
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
-    inside = ("late", "mid") if side < 0 else ("early", "mid")  # “before the end of 1911” may be in 1911
-    held = any(date.part in inside for date in dates)
     inner = of_one_stretch and ((leaves_out and not held) or spans)
     end = _end(text, last=(side < 0) != inner)
     if spans and side > 0:
         end = OVER_BY_THEN.get(end, end)
-    if leaves_out and not (held or any(date.span or date.event for date in dates)):
+    if leaves_out and not (held or named):
         end = beside(end, side)
     if whole.beside == "just":
         return not_far(end, side, of_years=spans)
