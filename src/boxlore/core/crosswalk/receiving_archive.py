@@ -40,7 +40,6 @@ class Archive:
     prefix: str = ""
     contact: str = ""
     base_url: str = ""
-    gateway: str = ""
     email: str = ""
     language: str = ""
     terms: str = ""

@@ -92,7 +92,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("christmas days", "weihnachtsfeiertage", "weihnachtsfeiertagen", "weihnachtstage", "weihnachtstagen", "kerstdagen", "juledagene", "juledager", "juldagarna", "joulunpyhät", "joulunpyhinä"), "", 0, 0, ("span", 12, 25, 12, 26), "fixed days"),
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),
     (("new year", "new year's", "new year's day", "new years day"), "", 0, 0, ("fixed", 1, 1), "fixed day"),
-    (("new year's eve", "new years eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),
+    (("new year's eve", "new years eve", "last day of the old year", "last day of the year", "old year's night", "old year's eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),
     (("epiphany", "three kings", "twelfth day"), "", 0, 0, ("fixed", 1, 6), "fixed day"),
     (("candlemas",), "", 0, 0, ("fixed", 2, 2), "fixed day"),
     (("valentine's day", "st valentine's day", "st valentine's", "valentine's"), "", 0, 0, ("fixed", 2, 14), "fixed day"),

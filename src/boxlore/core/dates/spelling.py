@@ -20,7 +20,7 @@ FEWEST_LETTERS = 5
 FEWEST_LETTERS_OF_A_MONTH = 6
 """Among other unknown words, so that “Marta” is no month."""
 
-_WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)")
+_WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)|(?<=\d)\((\d{1,2})\??\)")
 _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
 _LIKE_A_DAY = re.compile(
     r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
@@ -34,9 +34,9 @@ _YEAR = re.compile("(?:1[89]|20)[0-9]{2}")
 
 
 def as_meant(words: str) -> str:
-    """The words with what somebody added in brackets within a word (`19[3]8`, `Sep[tember]`) and with letters that look
-    like digits as digits; the same words where there is neither."""
-    return as_typed(_WITHIN.sub(lambda match: match[1] or match[2], words))
+    """The words with what somebody added in brackets within a word (`19[3]8`, `Sep[tember]`, `193(8?)`), and with
+    letters that look like digits as digits; the same words where there is neither."""
+    return as_typed(_WITHIN.sub(lambda match: match[1] or match[2] or match[3], words))
 
 
 def as_typed(words: str) -> str:
