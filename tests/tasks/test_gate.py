@@ -50,7 +50,7 @@ from boxlore.tasks.telling.places import NewPlace, add_place, gazetteer_of
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 27)
-WEB = Archive(base_url="https://museum.example", email="archive@museum.example")
+WEB = Archive(base_url="https://museum.example", gateway="https://gateway.example/oai", email="archive@museum.example")
 OUTSIDE = PrintOrder(to=To.OUTSIDE)
 CHILD, NICKNAME = "Tuulikki Ahvenmaa", "Pipsu"
 

@@ -41,7 +41,7 @@ from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 OUTSIDE = PrintOrder(to=To.OUTSIDE)
-WEB = Archive(base_url="https://museum.example", email="archive@museum.example")
+WEB = Archive(base_url="https://museum.example", gateway="https://gateway.example/oai", email="archive@museum.example")
 
 FORMS = (
     "tuulikki", "tuulike", "maarja", "t. m. rourke", "t.m. rourke", "t. rourke", "rourke, t.", "rourke t.", "t.m.r.",

@@ -238,7 +238,7 @@ def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:
     """
     parsed = record.date
     if parsed is None:
-        dialect.add(did, "unitdate", record.date_display, unitdatetype="inclusive")
+        dialect.add(did, "unitdate", record.formal_date, unitdatetype="inclusive")
         return
     structured = dialect.add(did, "unitdatestructured", unitdatetype="inclusive")
     plain, first, last = plain_iso(parsed), parsed.earliest, parsed.latest
@@ -247,7 +247,7 @@ def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:
     }
     if parsed.qualified:
         structured.set("certainty", "approximate")
-    single = dialect.add(structured, "datesingle", record.date_display)
+    single = dialect.add(structured, "datesingle", record.formal_date)
     if plain and not parsed.qualified:
         single.set("standarddate", plain)
     else:
@@ -278,7 +278,7 @@ class Ead2002(Dialect):
         first, last = (parsed.earliest, parsed.latest) if parsed else (None, None)
         has_bounds = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
         normal = {"normal": f"{first}/{last}"} if has_bounds else {}
-        self.add(did, "unitdate", record.date_display, type="inclusive", **normal)
+        self.add(did, "unitdate", record.formal_date, type="inclusive", **normal)
 
     def date_range(self, did: etree._Element, extent: Extent) -> None:
         if extent.years == "undated":

@@ -87,7 +87,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         record.number,
         f"urn:uuid:{record.id}",
         captions.title(record, brackets=facts.brackets),
-        record.date_display,
+        record.formal_date,
         record.edtf,
         f"1 {captions.NATURE.get(record.kind, record.kind)}",
         mark.label("box") if mark else "",

@@ -20,15 +20,17 @@ _NSMAP = {None: STATIC, "oai": OAI, "oai_dc": OAI_DC, "dc": DC, "xsi": XSI}
 _FORMAT = ("oai_dc", "http://www.openarchives.org/OAI/2.0/oai_dc.xsd", OAI_DC)
 
 
-def write_static_repository(records: Callable[[], Iterable[Record]], facts: CollectionFacts, out: BinaryIO) -> None:
-    """Write the repository to `out`. `records` gives the records anew each time; `facts.archive` must have an address
-    and a mailbox."""
+def write_static_repository(
+    records: Callable[[], Iterable[Record]], facts: CollectionFacts, out: BinaryIO, path: str
+) -> None:
+    """Write the repository to `out`. `records` gives the records anew each time; `facts.archive` must have an address,
+    a gateway and a mailbox; `path` is where the file lies below the address."""
     first = min((datestamp(record, facts) for record in records()), default=facts.on_day.isoformat())
     with etree.xmlfile(out, encoding="utf-8") as file:
         file.write_declaration()
         schema = {f"{{{XSI}}}schemaLocation": f"{STATIC} http://www.openarchives.org/OAI/2.0/static-repository.xsd"}
         with file.element(f"{{{STATIC}}}Repository", schema, nsmap=_NSMAP):
-            file.write("\n", _identify(facts, first), "\n", _formats())
+            file.write("\n", _identify(facts, first, path), "\n", _formats())
             with file.element(f"{{{STATIC}}}ListRecords", {"metadataPrefix": "oai_dc"}):
                 for record in records():
                     file.write("\n", _record(record, facts))
@@ -47,12 +49,19 @@ def _add(parent: etree._Element, name: str, words: str = "") -> etree._Element:
     return child
 
 
-def _identify(facts: CollectionFacts, first: str) -> etree._Element:
+def _base_url(facts: CollectionFacts, path: str) -> str:
+    """The address at which harvesters ask: the gateway's, and behind it the file's own without `https://` (Static
+    Repository, 2.3 and 4.1, from memory)."""
+    own = f"{facts.archive.base_url.rstrip('/')}/{path}".partition("://")[2]
+    return f"{facts.archive.gateway.rstrip('/')}/{own}"
+
+
+def _identify(facts: CollectionFacts, first: str, path: str) -> etree._Element:
     """OAI-PMH 2.0, 4.2; a static repository says no deleted records and days (Static Repository, 4.1)."""
     identify = etree.Element(f"{{{STATIC}}}Identify", nsmap=_NSMAP)  # type: ignore[arg-type]  # lxml keys the default by None
     for name, words in (
         ("repositoryName", facts.title),
-        ("baseURL", facts.archive.base_url),
+        ("baseURL", _base_url(facts, path)),
         ("protocolVersion", "2.0"),
         ("adminEmail", facts.archive.email),
         ("earliestDatestamp", first),

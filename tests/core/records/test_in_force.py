@@ -118,7 +118,8 @@ def test_a_reading_that_asks_is_not_used() -> None:
     first = made.first("date")
     assert first is not None and first.asks and not first.value
     assert made.date_display == "7/4/52"
-    assert record().date_display == "undated"
+    assert made.formal_date == "undated; told as “7/4/52”"  # DACS 2.4, from memory: a date is what somebody could read
+    assert record().date_display == record().formal_date == "undated"
 
 
 def test_markers_come_first_and_nobody_twice() -> None:
@@ -318,7 +319,7 @@ def test_what_nobody_settled_is_asserted_by_nothing() -> None:
     )
     made = record(*rows)
     assert made.words("date") == "1932 (written on the back) or 1931 (the keeper, Leida Rourke, likely)"
-    assert (made.edtf, made.date_display) == ("[1931,1932]", "1931 or 1932")
+    assert (made.edtf, made.date_display, made.formal_date) == ("[1931,1932]", "1931 or 1932", "1931 or 1932")
     first = made.first("date")
     assert first is not None and first.sure is Sure.SURE
     assert [view.statement for view in made.rests_on("date")] == ["s2", "s4", "s1"]

@@ -33,8 +33,8 @@ from boxlore.tasks.telling.statements import Teller, Telling
 ON = date(2026, 11, 25)
 WANTS = ("dublin-core", "rdf", "scans", "dc-csv", "mets", "oai-static", "iiif")
 MUSEUM = Archive(
-    repository="Port Chalmers Museum", base_url="https://museum.example/tamm/", email="archive@museum.example",
-    takes=WANTS,
+    repository="Port Chalmers Museum", base_url="https://museum.example/tamm/",
+    gateway="https://gateway.example/oai", email="archive@museum.example", takes=WANTS,
 )  # fmt: skip
 NAMES = {
     "m": "http://www.loc.gov/METS/", "p": "http://www.loc.gov/premis/v3",
@@ -137,6 +137,7 @@ def test_a_static_repository_has_what_a_gateway_needs(package: Path) -> None:
         "repositoryName", "baseURL", "protocolVersion", "adminEmail", "earliestDatestamp", "deletedRecord",
         "granularity",
     ]  # fmt: skip
+    assert identify["baseURL"] == "https://gateway.example/oai/museum.example/tamm/metadata/oai-static.xml"
     said = (identify["protocolVersion"], identify["deletedRecord"], identify["granularity"])
     assert said == ("2.0", "no", "YYYY-MM-DD")
     records = root[2].findall("o:record", NAMES)
@@ -203,14 +204,18 @@ def test_markers_are_annotations_of_the_canvas(small_family: Path, tmp_path: Pat
     assert (x, y) == (round(scan.width / 4), round(scan.height / 4)) and width >= 1 <= height
 
 
-NEEDS = [("iiif", "", "", "base_url"), ("oai-static", "https://a.example", "", "email")]
+NEEDS = [
+    ("iiif", "", "", "", "base_url"),
+    ("oai-static", "https://a.example", "", "a@a.example", "gateway"),
+    ("oai-static", "https://a.example", "https://g.example", "", "email"),
+]
 
 
-@every_row(("what", "base_url", "email", "lacks"), NEEDS)
+@every_row(("what", "base_url", "gateway", "email", "lacks"), NEEDS)
 def test_what_needs_an_address_says_so(
-    what: str, base_url: str, email: str, lacks: str, small_family: Path, tmp_path: Path
+    what: str, base_url: str, gateway: str, email: str, lacks: str, small_family: Path, tmp_path: Path
 ) -> None:
-    archive = Archive(takes=("dublin-core", what), base_url=base_url, email=email)
+    archive = Archive(takes=("dublin-core", what), base_url=base_url, gateway=gateway, email=email)
     with (
         open_collection(small_family, write=False, on_day=ON) as collection,
         pytest.raises(WrongUse, match=f"{what} needs {lacks}, which the archive has not said"),

@@ -28,7 +28,9 @@ SEEN_ONCE = "Mari Jaan Helmi Anton Juhan Liisi Peeter Alma".split()
 
 
 def make_transfer(home: Path, out: Path) -> None:
-    archive = Archive(base_url="https://archive.example/", email="box@archive.example", takes=TAKEN)
+    archive = Archive(
+        base_url="https://archive.example/", gateway="https://gate.example", email="box@archive.example", takes=TAKEN
+    )
     with open_collection(home, on_day=ON) as collection:
         transfer(collection, out, order=TransferOrder(archive=archive, go_on=True))
 

@@ -40,6 +40,7 @@ class Archive:
     prefix: str = ""
     contact: str = ""
     base_url: str = ""
+    gateway: str = ""
     email: str = ""
     language: str = ""
     terms: str = ""

@@ -307,6 +307,15 @@ class Record:
         return shown or (first.words if first else "undated")
 
     @property
+    def formal_date(self) -> str:
+        """The date for an archive's description (DACS 2.4, from memory): what the words were read as; words that are
+        still asked about are no date, and stand behind `undated` as they were told."""
+        first = self.first("date")
+        if first is None or (first.date and first.date.display):
+            return self.date_display
+        return f"undated; told as “{first.words}”"
+
+    @property
     def place(self) -> Place | None:
         """The place in force, the likeliest if there are choices, or None."""
         first = self.first("place")

@@ -23,6 +23,7 @@ _WHY = {
     "prefix": "What its reference codes begin with, such as MS or PA; it stands before the collection's own code.",
     "contact": "Who to write to; it stands with the name on the deed of gift.",
     "base_url": "The address under which it shows the open part (https://…); IIIF and OAI-PMH need it.",
+    "gateway": "The address of the gateway that harvesters ask for the static repository (OAI-PMH).",
     "email": "The mailbox that a static repository names (OAI-PMH).",
     "language": "The language of the three texts below (BCP 47), such as en.",
     "terms": "What it wants a donor to know before signing; it stands on the deed of gift.",
@@ -62,8 +63,9 @@ def read_archive(path: Path) -> Archive:
             raise WrongUse(f"{path}: {name} must be text in quotes, not {value!r}.")
     if values.get("country") and not re.fullmatch("[A-Z]{2}", values["country"]):
         raise WrongUse(f"{path}: country is “{values['country']}”.", "It must be two capital letters, such as NZ.")
-    if (url := values.get("base_url")) and not re.fullmatch(r"https?://[^\s?#]+", url):
-        raise WrongUse(f"{path}: base_url is “{url[:60]}”.", "It must begin with https:// and have no ? or #.")
+    for name in ("base_url", "gateway"):
+        if (url := values.get(name)) and not re.fullmatch(r"https?://[^\s?#]+", url):
+            raise WrongUse(f"{path}: {name} is “{url[:60]}”.", "It must begin with https:// and have no ? or #.")
     if (email := values.get("email")) and not re.fullmatch(r"\S+@(\S+\.)+\S+", email):  # OAI-PMH 2.0, emailType
         raise WrongUse(f"{path}: email is “{email[:60]}”.", "Write it like archive@example.org.")
     if language := values.get("language"):

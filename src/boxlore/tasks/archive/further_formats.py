@@ -13,7 +13,8 @@ from boxlore.tasks.archive.making import Making
 from boxlore.tasks.scans import fixity_events
 
 IIIF, OAI, METS, TABLE = "iiif", "oai-static", "mets", "dc-csv"
-_NEEDS = {IIIF: ("base_url",), OAI: ("base_url", "email")}
+OAI_FILE = "metadata/oai-static.xml"
+_NEEDS = {IIIF: ("base_url",), OAI: ("base_url", "gateway", "email")}
 
 
 def check_settings(making: Making) -> None:
@@ -38,8 +39,8 @@ def make_further(making: Making) -> None:
     if not making.seen.to.is_public:
         return
     if making.archive.wants(OAI):
-        with making.open("metadata/oai-static.xml", "an OAI-PMH static repository, for a gateway") as out:
-            write_static_repository(making.records, making.facts, out)
+        with making.open(OAI_FILE, "an OAI-PMH static repository, for a gateway") as out:
+            write_static_repository(making.records, making.facts, out, OAI_FILE)
     if making.archive.wants(IIIF):
         for path, page in iiif_pages(making.records, making.facts, making.goes):
             words = "the pictures for viewers on the web (IIIF)" if path.endswith("collection.json") else ""

@@ -116,7 +116,7 @@ def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
 
 def _cells(record: Record) -> tuple[str, ...]:
     kind = captions.NATURE.get(record.kind, record.kind)
-    return (record.number, _identifier(record.id), captions.title(record), record.date_display, kind, "", "")
+    return (record.number, _identifier(record.id), captions.title(record), record.formal_date, kind, "", "")
 
 
 def _identifier(item: str) -> str:
@@ -127,7 +127,7 @@ def _identifier(item: str) -> str:
 def _row(record: Record, thumbnail: str) -> str:
     alt = escape(clean(captions.alt_text(record)), quote=True)
     picture = f'<img src="{thumbnail}" alt="{alt}">' if thumbnail else "<p>not shown here</p>"
-    title, date = escape(clean(captions.title(record))), escape(clean(record.date_display))
+    title, date = escape(clean(captions.title(record))), escape(clean(record.formal_date))
     return f"<figure>{picture}<figcaption>{record.number}<br>{title}<br>{date}</figcaption></figure>"
 
 

@@ -184,7 +184,7 @@ def _inventory(making: Making) -> None:
 def _line(record: Record, facts: CollectionFacts) -> InventoryLine:
     title = captions.title(record, brackets=facts.brackets)
     place = record.mark.short if record.mark else ""
-    return InventoryLine(record.number, place, title, record.date_display, " ".join(access_words(record, facts)))
+    return InventoryLine(record.number, place, title, record.formal_date, " ".join(access_words(record, facts)))
 
 
 def _forms(making: Making) -> None:
