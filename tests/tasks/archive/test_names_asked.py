@@ -17,7 +17,7 @@ from boxlore.tasks.archive.names_asked import MOST_SAID, left_out
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.people.registry import consent, find_person
+from boxlore.tasks.people.registry import consent, find_person, still_hidden
 
 FIRST, SECOND = Selection(items=("TRA-0001",)), Selection(items=("TRA-0002",))
 
@@ -194,3 +194,40 @@ def test_a_consent_that_is_taken_back_closes_what_was_answered(collection: Colle
     answer(collection.folder, "may be named")
     left_out(collection, To.OUTSIDE)
     assert all(stories(collection))
+
+
+def test_titles_that_count_pictures_are_one_question(collection: Collection) -> None:
+    """One answer holds for `no. 1` and `no. 2`; an age tells people apart."""
+    act = collection.act("told")
+    for number, title, age in (("TRA-0001", "Mia, no. 1", "Mia, 4"), ("TRA-0002", "Mia, no. 2", "Mia, 70")):
+        item = Subject(Kind.ITEM, collection.store.item_by_number(number))
+        act.state(item, "title", title)
+        act.state(item, "inscription", age)
+    act.done()
+    left_out(collection, To.OUTSIDE)
+    found = [(row["Number"], row["Where"], row["What becomes of it"]) for row in rows(collection.folder)]
+    assert [place for place in found if place[1] == "title"] == [
+        ("TRA-0001", "title", "left out of the open part; the same in TRA-0002, as you answer here")
+    ]
+    assert [number for number, where, _ in found if where == "inscription"] == ["TRA-0001", "TRA-0002"]
+    answer(collection.folder, "not that person")
+    assert left_out(collection, To.OUTSIDE) == ["5 answers from the table of names are taken."]
+    assert [record.words("title") for record in seen_by(collection, To.OUTSIDE).records()] == [
+        "Mia, no. 1",
+        "Mia, no. 2",
+    ]
+
+
+def test_a_consent_says_what_it_does_not_open(collection: Collection) -> None:
+    mia = find_person(collection, "Mia Rourke")
+    named, pictured = make_consent(["name"], "2026-11-25"), make_consent(["picture"], "2026-11-25")
+    assert still_hidden(collection, mia, named) == []
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "hide")
+    left_out(collection, To.OUTSIDE)
+    consent(collection, mia, named)
+    assert still_hidden(collection, mia, pictured) == []
+    assert still_hidden(collection, mia, make_consent(["name"], "2026-11-25", given=False)) == []
+    (said,) = still_hidden(collection, mia, named)
+    assert said.startswith("You answered hide in 2 places that may name Mia Rourke")
+    assert stories(collection) == ["", ""]

@@ -366,11 +366,14 @@ def consent(
         day = str(on_day or collection.clock.today())
         new_consent = make_consent(matters, day, given=not withdraw, capacity=capacity, by=by, witness=witness)
         registry.consent(collection, person, new_consent)
-        again = to_make_again(collection, [collection.people()[person.id]]) if withdraw else []
+        if withdraw:
+            said = to_make_again(collection, [collection.people()[person.id]])
+        else:
+            said = registry.still_hidden(collection, person, new_consent)
     closed = " No answer that she or he may be named holds any more." if Matter.NAME in new_consent.matters else ""
     asked = closed if withdraw else " It is asked again at the next sitting."
     talk.say(f"Kept: {person.name}: {new_consent.words}.{asked}")
-    for sentence in again:
+    for sentence in said:
         talk.say(sentence)
 
 

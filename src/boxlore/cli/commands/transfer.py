@@ -162,6 +162,7 @@ _KEYS = {"h": NamingAnswer.HIDE, "n": NamingAnswer.OTHER, "m": NamingAnswer.MAY}
 def _asked(collection: Collection, places: list[NamePlace]) -> Iterator[tuple[NamePlace, NamingAnswer]]:
     """The keeper's answers, one by one, until there are no more or the rest is left for another time."""
     talk.say("h hide   n not that person   m may be named (there is consent)   s skip   q leave the rest for later")
+    talk.say("What you hide stays hidden, after a later consent too, until you change its answer in the table.")
     for at, place in enumerate(places, 1):
         doubt = f": {place.why}" if place.why else ""
         talk.say(f"{at} of {len(places)}  {place.number}, {place.where}: {output.safe(place.sentence)}")

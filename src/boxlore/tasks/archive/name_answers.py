@@ -46,6 +46,13 @@ class NamePlace:
     why: str
     digest: str
     answer: str = ""
+    alike: tuple["NamePlace", ...] = ()
+    """Further places of one question, whose words differ by numbers alone: an answer holds for them too."""
+
+    @property
+    def every(self) -> tuple["NamePlace", ...]:
+        """The place and those that are decided with it."""
+        return (self, *self.alike)
 
     @property
     def key(self) -> str:
@@ -132,8 +139,9 @@ def decide(
     new = [(place, answer) for place, answer in answers if ANSWERS.get(place.answer) is not answer]
     if not new:
         return 0
-    act = collection.act(f"whether {several(len(new), 'place names', 'places name')} somebody living")
-    for place, answer in new:
+    each = {(place.item, place.key): (place, answer) for asked, answer in new for place in asked.every}
+    act = collection.act(f"whether {several(len(each), 'place names', 'places name')} somebody living")
+    for place, answer in each.values():
         words = NAMING_WORDS.write(NamingDecision(answer, place.person, place.where, place.digest))
         replaces = earlier.get((place.item, place.key), "")
         act.state(Subject(Kind.ITEM, place.item), "naming", words, audience="keeper", replaces=replaces)
@@ -148,7 +156,7 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
     they are asked about again.
     """
     rows = rows_of(path)
-    by_key = {(place.number, place.key): place for place in places}
+    by_key = {(place.number, place.key): place for asked in places for place in (*asked.alike, asked)}
     return decide(collection, [answer for row in rows for answer in _answers_in(collection, path, row, by_key)])
 
 

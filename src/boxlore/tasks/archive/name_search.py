@@ -4,7 +4,8 @@ Every form of every withheld name is looked for in all words, in names of files,
 in the finished files. The keeper reads what was found and what becomes of it.
 """
 
-from collections.abc import Iterator, Sequence
+import re
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -20,6 +21,8 @@ from boxlore.tasks.collection.names_left import WRITTEN
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, records
 
+_COUNTED = re.compile(r"(?:[(#№]|\bn(?:o|r|ro|um|umber|ummer|umero)?\b[.:]?)\s*\d{1,3}(?!\d)", re.IGNORECASE)
+"""A number that counts pictures of one title: `no. 3`, `(3)`. An age or a year tells people apart."""
 AS_ANSWERED = "may go out, as you answered"
 THE_SCAN = "the scan, "
 TO_THE_CLOSED_PART = "the scan goes to the closed part"
@@ -59,6 +62,29 @@ def search(
             for scan in whole.scans:
                 if scan.path not in listed:
                     yield NameFound(whole.number, f"{THE_SCAN}{scan.side}", scan.path, people, TO_THE_CLOSED_PART)
+
+
+def asked_once(namings: Iterable[NameFound]) -> Iterator[NameFound]:
+    """The same, each question once: titles that differ by a number alone (`Hay, no. 1`, `Hay, no. 2`) are one. Further
+    places hang on the first."""
+    every = list(namings)
+    alike: dict[tuple[str, ...], list[NamePlace]] = {}
+    for naming in every:
+        for place in naming.places:
+            alike.setdefault(_question(place), []).append(place)
+    for naming in every:
+        asked = [alike.pop(_question(place), ()) for place in naming.places]
+        places = tuple(replace(first, alike=tuple(others)) for first, *others in filter(None, asked))
+        if places or not naming.places:
+            yield replace(naming, places=places)
+
+
+def _question(place: NamePlace) -> tuple[str, ...]:
+    """What places of one question have in common: their words but for a number that counts them; else the place itself,
+    since a name that stands alone may be another one's in the next item."""
+    words, counted = _COUNTED.subn("0", place.sentence)
+    own = "" if counted else f"{place.item} {place.key}"
+    return place.person, place.where, words, place.why, place.answer, own
 
 
 def _is_first(naming: Naming, of_makers: set[tuple[str, frozenset[str]]]) -> bool:

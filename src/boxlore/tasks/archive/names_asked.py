@@ -13,8 +13,8 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS, To
 from boxlore.exports.inventory import as_table
-from boxlore.tasks.archive.name_answers import read_answers
-from boxlore.tasks.archive.name_search import THE_SCAN, NameFound, answered, in_words, search
+from boxlore.tasks.archive.name_answers import NamePlace, read_answers
+from boxlore.tasks.archive.name_search import THE_SCAN, NameFound, answered, asked_once, in_words, search
 from boxlore.tasks.archive.transfer_context import closing_of
 from boxlore.tasks.collection.names_found import ANSWER, HEADING, KEY, NUMBER, rows_of
 from boxlore.tasks.collection.opening import Collection
@@ -44,8 +44,8 @@ def look_for_names(collection: Collection, selection: Selection = EVERYTHING) ->
     are looked for once."""
     check_chosen(collection, selection)
     outside = seen_by(collection, To.OUTSIDE)
-    namings = list(search(collection, outside, closing_of(collection, outside), selection))
-    return NamesAsked(namings, list(answered(collection, outside)))
+    namings = list(asked_once(search(collection, outside, closing_of(collection, outside), selection)))
+    return NamesAsked(namings, list(asked_once(answered(collection, outside))))
 
 
 def names_asked(collection: Collection, selection: Selection = EVERYTHING) -> NamesAsked:
@@ -97,7 +97,8 @@ def left_out(collection: Collection, to: To, selection: Selection = EVERYTHING) 
         if new := sum(bool(row.cells[KEY] and not row.cells[ANSWER]) for row in rows_of(listed)):
             lines.append(
                 f"{new} not decided yet: write hide, not that person or may be named into its column Answer, and "
-                "make this again. The list is for you; do not hand it on."
+                "make this again. What you hide stays hidden, after a later consent too, until you change its answer. "
+                "The list is for you; do not hand it on."
             )
     return lines
 
@@ -146,7 +147,13 @@ def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
         why = FOLLOWS if naming.field.startswith(THE_SCAN) or naming.field in OF_SCANS else MEANT
         yield (naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done, why, "", "")
     for place in naming.places:
+        done = f"{naming.done}{_also(place)}"
         yield (
-            naming.number, naming.field, place.sentence, place.name, naming.done, place.why or SURE, place.answer,
-            place.key,
+            naming.number, naming.field, place.sentence, place.name, done, place.why or SURE, place.answer, place.key,
         )  # fmt: skip
+
+
+def _also(place: NamePlace) -> str:
+    """`; so in TRA-0002, TRA-0003`: where one question is asked of several items."""
+    others = sorted({other.number for other in place.alike})
+    return f"; the same in {', '.join(others)}, as you answer here" if others else ""

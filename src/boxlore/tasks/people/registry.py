@@ -11,7 +11,9 @@ from itertools import combinations
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.letters import check_typed
-from boxlore.core.people.consent import Consent
+from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer
+from boxlore.core.findings import several
+from boxlore.core.people.consent import Consent, Matter
 from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
 from boxlore.core.people.names.list_order import list_key
@@ -209,6 +211,18 @@ def consent(collection: Collection, person: Person, answer: Consent) -> Statemen
     act.readings.append((statement.id, Reading("consent", answer, CONSENT_READER, confirmed=True)))
     act.done()
     return statement
+
+
+def still_hidden(collection: Collection, person: Person, answer: Consent) -> list[str]:
+    """A sentence where a name that may be said from now on stays out of some places: the keeper answered `hide`."""
+    decisions = (NAMING_WORDS.or_none(words) for _, _, words in collection.store.words_of(["naming"]))
+    hide = sum(told is not None and (told.answer, told.person) == (NamingAnswer.HIDE, person.id) for told in decisions)
+    if not hide or not answer.given or Matter.NAME not in answer.matters:
+        return []
+    return [
+        f"You answered hide in {several(hide, 'place', 'places')} that may name {person.name}, and there it stays so: "
+        "change those answers in the table of names that the next output for outside writes."
+    ]
 
 
 def _check_can_be_given(collection: Collection, person: Person, answer: Consent) -> None:

@@ -207,10 +207,13 @@ def keep_to(sitting: Sitting, person: Person, audience: str) -> None:
 
 
 def allow(sitting: Sitting, person: Person, answer: Consent) -> list[str]:
-    """Note a consent, or its withdrawal. Returns sentences on the outputs that a withdrawal makes out of date."""
+    """Note a consent, or its withdrawal. Returns sentences on the outputs that a withdrawal makes out of date, and on
+    places that a consent does not open."""
     statement = registry.consent(sitting.collection, person, answer)
     sitting.steps.remember(Done(statement.act, f"consent of {person.name}", ""))
-    return [] if answer.given else to_make_again(sitting.collection, [sitting.collection.people()[person.id]])
+    if answer.given:
+        return registry.still_hidden(sitting.collection, person, answer)
+    return to_make_again(sitting.collection, [sitting.collection.people()[person.id]])
 
 
 def called(collection: Collection, name: str, *, but: Person) -> list[Person]:

@@ -29,7 +29,7 @@ class NamesHost(Protocol):
 
 SKIP, LATER, HIDE_ALL = "skip", "later", "hide all"
 _ANSWERS = (
-    Choice(NamingAnswer.HIDE, "Hide it", "it stays out of what leaves the family"),
+    Choice(NamingAnswer.HIDE, "Hide it", "it stays out of what leaves the family, after a consent too"),
     Choice(NamingAnswer.OTHER, "Not that person", "the words mean somebody else, or nobody"),
     Choice(NamingAnswer.MAY, "May be named", "there is consent"),
     Choice(SKIP, "Skip", "it stays hidden, and is asked again"),

@@ -71,9 +71,37 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
         for changes in filter(None, doubtful):
             found += (replace(hit, doubt=hit.doubt or doubt) for hit in _across(index, words, changes))
     people: dict[tuple[int, int, Doubt], set[str]] = {}
-    for hit in found:
-        people.setdefault((hit.start, hit.end, hit.doubt), set()).update(hit.people)
+    for person, places in _places_of_each(found).items():
+        for start, end, doubt in _each_once(places, words):
+            people.setdefault((start, end, doubt), set()).add(person)
     return [Hit(start, end, frozenset(ids), doubt) for (start, end, doubt), ids in sorted(people.items())]
+
+
+_Place = tuple[int, int, Doubt]
+_TOUCH = re.compile(r"[ ,\-]{0,2}")
+
+
+def _places_of_each(hits: Iterable[Hit]) -> dict[str, set[_Place]]:
+    places: dict[str, set[_Place]] = {}
+    for hit in hits:
+        for person in hit.people:
+            places.setdefault(person, set()).add((hit.start, hit.end, hit.doubt))
+    return places
+
+
+def _each_once(places: set[_Place], words: str) -> Iterator[_Place]:
+    """One person's places, those that overlap or touch as one: `Aino` and `Maijalle` in `Aino-Maijalle`. It is sure
+    where a part of it is; else its doubt is that of the first."""
+    first, *rest = sorted(places)
+    start, end, doubt = first
+    for place in rest:
+        if place[0] < end or _TOUCH.fullmatch(words, end, place[0]):
+            end = max(end, place[1])
+            doubt = doubt and place[2] and doubt
+        else:
+            yield start, end, doubt
+            start, end, doubt = place
+    yield start, end, doubt
 
 
 def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
