@@ -17,13 +17,16 @@ PEOPLE = [
     person("rosa", given="Роза", family="Ксилова"),
     person("wrob", given="Adam", family="Wróbel"),
     person("koit", given="Koit", family="Xylander"),
+    person("mroz", given="Ewa", family="Mróz", sex="female"),
+    person("zima", given="Pavel", family="Zima", sex="m"),
+    person("hein", given="Heather", family="Kuusemets"),
 ]
 FINDER = finder(PEOPLE, [])
 
 NOBODY = [
     "Taga kasvas põldroos.", "Suur raudkivi värava ees", "Pihlakas õitses värava juures.", "Ein Bär aus dem Zirkus",
     "Der Ernst der Lage war allen klar.", "Жаворонков было не слышно.", "Роза завяла.", "Maja ees kasvas pihlakas.",
-    "Pod dachem siedział wróbel.",
+    "Pod dachem siedział wróbel.", "Mróz był wielki.", "Zima byla dlouhá.", "Kuusemetsa ääres oli kaev.",
 ]  # fmt: skip
 ASKED = [
     "Pildi tegi hõbesaar.",
@@ -31,7 +34,9 @@ ASKED = [
     "härra raudkivi tõi pildi", "raudkivi talu", "Bär war auch da.", "Der Bär hat es.",
     "Der Ernst hat es.", "Жаворонков принёс письмо.", "Роза смеётся.", "Pihlakas naerab.", "Koit tõusis.",
     "Ernst der Lage",
-    "Siis tuli härra pihlakas.",
+    "Siis tuli härra pihlakas.", "Mróz była w domu.", "Mróz przyszedł.", "Wróbel był tu.", "Zima byl doma.",
+    "Mrozowi był",
+    "Heather blooms in that dress.", "Kuusemetsa kaev",
 ]  # fmt: skip
 
 

@@ -27,7 +27,8 @@ FINDER = finder(PEOPLE, [])
 
 NOBODY = [
     "The King's visit, with flags", "Old King Cole at the pageant", "Green paint on the door", "Ivy covers the porch",
-    "Ivy grew over the wall", "Frank and open, the letter says so",
+    "Ivy grew over the wall", "Ivy has grown over the lower windows.", "Daisy in flower",
+    "Frank and open, the letter says so",
     "Church picnic, 1932", "Church Picnic at Long Beach", "CHURCH PICNIC, 1932", "Stone walls around the yard",
     "Hill farm in the snow", "Daisy chains on every child", "Rose bushes along the fence", "Young women at the mill",
     "Young people’s picnic", "Black and white print, torn", "White and blue dress", "Sandy track down to the bay",
@@ -50,7 +51,8 @@ NOBODY = [
     "he will come", "no place for a boat",
 ]  # fmt: skip
 SOMEBODY = [
-    "The King’s eldest has it.", "Ivy covers the cake.", "Ivy grew up here.", "Green helps with hay.",
+    "The King’s eldest has it.", "Ivy covers the cake.", "Ivy grew up here.", "Ivy has grown since.",
+    "Ivy has grown a beard.", "Daisy in the garden", "Green helps with hay.",
     "Rose in the garden", "Rose school photo 1979", "Grace kitchen table", "Mark captain of the team", "Daisy pram",
     "Hill wedding, 1990", "Hill weddings", "Field family picnic", "Church girls", "Daisy chains up the dog",
     "Ivy petal dress", "Daisy chains the dog", "Stone bells a cat", "Mark the baker next door", "Mark the elder",

@@ -135,6 +135,8 @@ class Meant:
 
 
 NOBODY_MEANT = Meant()
+SEXES = {"m": "m", "male": "m", "f": "f", "female": "f"}
+"""What may be told of a sex: no other word, of which the first letter may be of either in some language."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -300,6 +302,7 @@ class NameIndex:
         everyone = list(people)
         self.hidden = hidden
         self.bearers = {person.id: bearer_of(person) for person in everyone}
+        self.sexes = {person.id: SEXES.get(person.sex.lower(), "") for person in everyone}
         self.runs = NameRuns(self.bearers)
         self.wives = _wives(everyone, hidden)
         self.kin = KinOfHidden(everyone, hidden)

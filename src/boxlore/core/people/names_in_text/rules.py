@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES
+from boxlore.core.people.names_in_text.agreeing_words import is_told_of_a_thing
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import (
@@ -19,7 +20,7 @@ from boxlore.core.people.names_in_text.ordinary_words import (
 )
 from boxlore.core.people.names_in_text.run_together import Run
 from boxlore.core.people.names_in_text.text_normalising import LATIN, Text, plain
-from boxlore.core.people.names_in_text.words_elsewhere import is_word_elsewhere
+from boxlore.core.people.names_in_text.words_elsewhere import is_of_another_sex, is_word_elsewhere
 from boxlore.core.people.names_in_text.words_in_sentences import is_read_as_a_word, is_title_case, may_be_english
 
 
@@ -253,7 +254,12 @@ class Phrases:
         if (is_small and is_behind_an_article(self._words, at)) or self._is_read_as_a_word(at, meant):
             return
         is_called = not hidden.isdisjoint(meant.calls)
-        if not self._one_case and is_word_elsewhere(self._words, at, is_called=is_called):
+        if not self._one_case and (
+            is_word_elsewhere(self._words, at, is_called=is_called)
+            or is_told_of_a_thing(
+                self._words, at, is_named_behind=at + 1 < len(self._meant) and bool(self._meant[at + 1])
+            )
+        ):
             return
         own = {full.person for full in around}
         by_doubt: dict[Doubt, set[str]] = {}
@@ -356,6 +362,8 @@ class Phrases:
         if meant.is_word and self._is_small(at, if_one_case=False):
             return False
         if meant.is_everyday and (self._is_small(at) or is_numbered(self._words, at)):
+            return False
+        if how is As.TOLD and is_of_another_sex(self._words, at, self._index.sexes[person]):
             return False
         return not (self._has_other_initial(at, person) or self._is_of_family(at, meant))
 

@@ -2,8 +2,9 @@
 
 Rule kept: a word passes only by what no person is told with. Written small where the text writes names large, it is a
 thing of nature (`raudkivi`, `põldroos`; not `hõbesaar`, which is nothing but a name); behind `ein` it is one of many
-(`Ein Bär`), as it is behind `im` and `am`; behind it stands what things alone do (`Pihlakas õitses`, `Роза завяла`),
-or, of the German Ernst, of what (`Der Ernst der Lage`). All else is a question.
+(`Ein Bär`), as it is behind `im` and `am`; behind it stands what things alone do or have (`Pihlakas õitses`,
+`Kuusemetsa ääres`; behind a given name nothing else, `Роза завяла.`), or, of the German Ernst, of what (`Der Ernst der
+Lage`). All else is a question.
 
 The words are from memory of the school dictionaries of each language; no source.
 """
@@ -37,7 +38,12 @@ _THINGS_DO = frozenset(
     "bluhte bluhten verbluhte verwelkte heulten "
     "bloomed blooms flowered withered wilted".split()
 )
-"""What plants, birds and waters do, and nobody does (folded)."""
+"""What plants, birds and waters do, and nobody does (folded). Of somebody called Rose it may be told in a figure."""
+_STOPS = frozenset(".,;:!?\n")
+_BESIDE_THINGS = frozenset("aares aarde aarest".split())
+"""At the edge of something, to and from it (Estonian): nobody has one."""
+_WAS = {"был": "m", "была": "f", "був": "m", "була": "f", "byl": "m", "byla": "f"}
+"""`Was`, by the sex of whom it is told of (Russian, Ukrainian, Polish and Czech, folded)."""
 
 
 def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> bool:
@@ -54,4 +60,14 @@ def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> boo
         return True
     if word.folded.endswith(("ов", "ев")) and behind == "было":
         return True  # many of them: of a man it is `был`
-    return behind in _THINGS_DO
+    if behind in _BESIDE_THINGS:
+        return True
+    is_all = at + 2 >= len(words) or words[at + 2].before[:1] in _STOPS
+    return behind in _THINGS_DO and (is_all or not is_called)
+
+
+def is_of_another_sex(words: Sequence[Word], at: int, sex: str) -> bool:
+    """Whether what stands behind a family name says that somebody of the other sex was, or nobody: `Mróz był` is not
+    told of a woman. `sex` is `m`, `f` or nothing."""
+    behind = words[at + 1].folded if at + 1 < len(words) and words[at + 1].before == " " else ""
+    return bool(sex) and _WAS.get(behind, sex) != sex

@@ -118,8 +118,11 @@ _PAST_AS_PRESENT = frozenset(
 _GROWS = {"grew": ("over", "on", "round", "around", "along", "through"), "grows": ("over", "on", "round", "through")}
 _COVERS = frozenset("covers covered smothers smothered".split())
 _BUILT = frozenset(
-    "wall walls porch roof house gate fence chimney veranda verandah tower ruin church chapel arch".split()
+    "wall walls porch roof house gate fence chimney veranda verandah tower ruin ruins church chapel arch gable window "
+    "windows barn shed hut cottage balcony trellis pergola pillar post trunk stump".split()
 )
+_GROWN = frozenset("grown crept spread climbed".split())
+_IN_LEAF = frozenset("bloom flower blossom leaf bud".split())
 _ALSO_QUALITIES = frozenset(("open", "free"))
 _OWNERS = frozenset("my our your his her its their".split())
 _WHERE = frozenset("on near under over above along".split())
@@ -312,8 +315,13 @@ def _is_and_another(behind: Sequence[Word]) -> bool:
 
 
 def _grows_there(behind: Sequence[Word]) -> bool:
-    """`Ivy grew over the porch`, `Ivy covers the whole wall`; not `Ivy grew up`, `Ivy covers the cake`."""
+    """`Ivy grew over the porch`, `Ivy has grown over it`, `Ivy covers the whole wall`, `Heather in bloom`; not `Ivy
+    grew up`, `Ivy covers the cake`, `Ivy has grown since`."""
     folded = [word.folded for word in behind]
+    if folded[0] == "in":
+        return not _IN_LEAF.isdisjoint(folded[1:3])
+    if folded[0] in ("has", "had") and len(folded) > 2:
+        return folded[1] in _GROWN and folded[2] in _GROWS["grew"]
     if folded[0] in _COVERS:
         return not _BUILT.isdisjoint(folded)
     return len(folded) > 1 and folded[1] in _GROWS.get(folded[0], ())

@@ -1,0 +1,72 @@
+"""Whether a family name, or a given one, is an adjective or a time where a sentence begins, in many languages.
+
+Rule kept: where nothing but the beginning of a sentence makes a word large, an adjective is none if the thing that it
+tells of stands right behind it in the same case (`Must koer`, `Biały dom`, `Petit chien`), or another adjective that
+`and` joins to it (`Noir et blanc`). No name stands so beside a noun: behind a name follows what somebody does or has.
+Which words are such adjectives and things is told by dictionaries (`agreeing_words_table`). No word is among the things
+that is a verb in any language, nor, as far as its ending tells, one for people, since what somebody is may stand behind
+a name. A month or a season before its year is a time (`Sommer 1932`). All else is a question.
+"""
+
+from collections.abc import Sequence
+from functools import cache
+
+from boxlore.core.dates.languages.all import LANGUAGES
+from boxlore.core.people.names_in_text.agreeing_words_table import AGREEING
+from boxlore.core.people.names_in_text.text_normalising import Word
+from boxlore.core.statements import fold
+
+_ENDS = '.!?:;"“”„«»(\n'
+_SEASONS = ("spring", "summer", "autumn", "winter")
+_YEARS = range(1500, 2100)
+_CAPITAL_NOUNS = "de"
+"""The language that writes its nouns large."""
+
+
+@cache
+def _times() -> frozenset[str]:
+    """Every month and season of one word, folded."""
+    rows = [row for language in LANGUAGES for row in language.months]
+    seasons = [language.words.get(season, "").split("|") for language in LANGUAGES for season in _SEASONS]
+    return frozenset(fold(word) for words in (*(row.split() for row in rows), *seasons) for word in words if word)
+
+
+@cache
+def _ands() -> frozenset[str]:
+    return frozenset(fold(word) for language in LANGUAGES for word in language.words.get("and", "").split("|"))
+
+
+def begins_a_sentence(words: Sequence[Word], at: int) -> bool:
+    return not at or any(sign in words[at].before for sign in _ENDS)
+
+
+def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool) -> bool:
+    """Whether an adjective or a time begins a sentence here; `is_named_behind` says that a name may follow."""
+    if not begins_a_sentence(words, at) or not _is_followed(words, at):
+        return False
+    folded, behind = words[at].folded, words[at + 1]
+    if behind.folded.isdigit() and int(behind.folded) in _YEARS:
+        return folded in _times()
+    return any(
+        folded in qualities and _is_thing_behind(words, at + 1, language, is_named=is_named_behind)
+        for language, (qualities, _) in AGREEING.items()
+    )
+
+
+def _is_thing_behind(words: Sequence[Word], at: int, language: str, *, is_named: bool) -> bool:
+    """`koer`, `vana koer`, `ja valge`; not `ja vana koer`, which may be a dog beside somebody."""
+    qualities, things = AGREEING[language]
+    word = words[at]
+    is_small = word.spelled[0].islower()
+    if word.folded in things:
+        return is_small if language != _CAPITAL_NOUNS else not (is_small or is_named)
+    if not is_small or not _is_followed(words, at):
+        return False
+    if word.folded in _ands():
+        is_last = not _is_followed(words, at + 1)
+        return is_last and words[at + 1].spelled[0].islower() and words[at + 1].folded in qualities
+    return word.folded in qualities and _is_thing_behind(words, at + 1, language, is_named=True)
+
+
+def _is_followed(words: Sequence[Word], at: int) -> bool:
+    return at + 1 < len(words) and words[at + 1].before == " "
