@@ -12,7 +12,7 @@ from boxlore.core.people.names_in_text.finder import name_finder
 from boxlore.core.people.names_in_text.search import Doubt, Hit
 from boxlore.core.people.person import Registry
 from boxlore.core.records.audience import EMBEDDED, Recipient, To
-from boxlore.core.records.closing_dates import Closes, Closing, Closure
+from boxlore.core.records.closing_dates import Closes, Closing, Closure, Reason
 from boxlore.core.records.name_answers import FINISHED, MADE_BY, decided, decision_digest
 from boxlore.core.records.withheld import NOBODY, withhold
 
@@ -77,11 +77,8 @@ def test_what_is_hidden_in_a_place_stays_hidden_when_the_person_may_be_named() -
             assert held.seen(replace(whole, id="another")).told and held.may_read(words)
             people = Registry(PEOPLE)
             closing = Closing(outside=held, people=people, lives=LIVES, latest={})
-            assert closing.of(whole) == Closure(
-                date(2126, 11, 25),
-                ("names someone whom the keeper has answered to hide there, 100 years from this transfer",),
-                Closes.WORDS,
-            )
+            why = "names someone whom the keeper has answered to hide there, 100 years from this transfer"
+            assert closing.of(whole) == Closure((Reason(date(2126, 11, 25), why),), Closes.WORDS)
             changed = outside(("item", NamingDecision(NamingAnswer.MAY, ident, "story", keys)))
             assert changed.seen(whole).told
     withheld = withhold([PEOPLE[1]], LIVES, To.OUTSIDE, TODAY, decided([("item", decision(NamingAnswer.HIDE))]))
