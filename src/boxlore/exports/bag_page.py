@@ -107,9 +107,8 @@ def _elsewhere(others: Sequence[tuple[str, str]]) -> str:
         return ""
     rows = "".join(f"<tr><td><code>{_text(path)}</code></td><td>{_text(bags)}</td></tr>" for path, bags in others)
     return f"""<h2>What the other bags of this part hold</h2><table>{rows}</table>
-<p><code>data/metadata/bags.csv</code> says which bag holds which file. The bags of a part belong together: lay their
-<code>data</code> folders over each other, and every path of the finding aid and of METS (<code>../scans/</code>) leads
-to its file. No file stands in two of them. Check each bag first, while it is as it came.</p>
+<p><code>data/metadata/bags.csv</code> says which bag holds which file. The bags of a part belong together: keep
+them side by side, and every path of the finding aid and of METS leads into the bag that holds the file.</p>
 """
 
 

@@ -3,8 +3,9 @@
 METS 1.12 (Library of Congress): header, descriptive and administrative sections, files, a physical structure of boxes,
 folders, items and sides. PREMIS Data Dictionary 3.0: an object of category file for each scan, and its fixity events.
 The dictionaries are from memory but for what their schemas say; a MIX section for pixels is not made. A file's address
-leads out of `metadata/` to `scans/`: where a transfer was split, or is an update, it may lie in another bag of it, and
-the address leads to it once the folders `data` of all bags are laid into one.
+leads out of `metadata/` to `scans/`; where a transfer was split, into the bag beside it that holds the file
+(`tasks.archive.transfer_bags`). Of an update it may lie in an earlier bag: there the address leads to it once the
+folders `data` of both are laid into one.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping

@@ -4,9 +4,11 @@ RFC 8493, 2.2.2: every bag has an External-Identifier of its own; all bags of on
 group (Bag-Group-Identifier) and are counted through (Bag-Count). The collection stands in Collection-Identifier.
 """
 
+import re
 import uuid
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from html import unescape
 from pathlib import Path
 
 from boxlore import __version__
@@ -23,6 +25,9 @@ Packed = tuple[str, Path | Staged]
 BESIDE = 24_000
 """Bytes allowed for what a bag holds besides its payload and the lines about it: its page, its description."""
 BAGS = "metadata/bags.csv"
+LINKING = ("metadata/mets", "metadata/finding-aid")
+"""Descriptions that hold addresses of scans."""
+NO_MORE: Mapping[str, int] = {}
 RECEIPT = "metadata/receipt.csv"
 MOST_NAMED = 4
 """Bags that are named one by one where a folder lies in several."""
@@ -73,9 +78,13 @@ def plan_bags(name: str, making: Making, files: Sequence[Packed], most: int) -> 
         listed = as_table(_rows([(path, longest) for path, _ in files]))
         making.put(BAGS, "which bag of this part holds which file", listed)  # as large as it will be at most
         table = making.stage / BAGS
-        bags = _parted([(BAGS, table), *files], most)
-        held = [(path, f"{name}-{at}") for at, bag in enumerate(bags, 1) for path, _ in bag if path != BAGS]
-        table.write_bytes(b"".join(as_table(_rows(held))))
+        linking = {path: source for path, source in files if path.startswith(LINKING) and isinstance(source, Path)}
+        more = {path: _links(source) * len(_way_to(longest)) for path, source in linking.items()}
+        bags = _parted([(BAGS, table), *files], most, more)
+        held = {path: f"{name}-{at}" for at, bag in enumerate(bags, 1) for path, _ in bag}
+        table.write_bytes(b"".join(as_table(_rows((path, bag) for path, bag in held.items() if path != BAGS))))
+        for path, source in linking.items():
+            _lead_to_bags(source, held, held[path])
     return [
         PlannedBag(f"{name}-{at}" if len(bags) > 1 else name, making, bagged, at, len(bags))
         for at, bagged in enumerate(bags, 1)
@@ -87,12 +96,39 @@ def _rows(held: Iterable[tuple[str, str]]) -> Iterator[tuple[str, ...]]:
     yield from sorted(held)
 
 
-def _parted(files: Sequence[Packed], most: int) -> list[list[Packed]]:
-    """The files bag by bag."""
+_LINK = re.compile(r'(?<=")\.\./(scans/[^"]+)(?=")')
+"""An address of a scan in a description in XML, from `metadata/` on."""
+
+
+def _links(source: Path) -> int:
+    with open(source, encoding="utf-8") as lines:
+        return sum(len(_LINK.findall(line)) for line in lines)
+
+
+def _way_to(bag: str) -> str:
+    """What leads from the folder `data` of one bag to that of another that lies beside it."""
+    return f"../../{bag}/data/"
+
+
+def _lead_to_bags(source: Path, held: Mapping[str, str], own: str) -> None:
+    """Let the addresses of scans in a description lead into the bags that hold them, where all lie side by side."""
+
+    def lead(link: re.Match[str]) -> str:
+        bag = held.get(unescape(link[1]), own)
+        return link[0] if bag == own else f"../{_way_to(bag)}{link[1]}"
+
+    target = source.with_name(f"{source.name}.new")
+    with open(source, encoding="utf-8", newline="") as lines, open(target, "w", encoding="utf-8", newline="") as out:
+        out.writelines(_LINK.sub(lead, line) for line in lines)
+    target.replace(source)
+
+
+def _parted(files: Sequence[Packed], most: int, more: Mapping[str, int] = NO_MORE) -> list[list[Packed]]:
+    """The files bag by bag. `more` are bytes by which a file may grow yet."""
     bags: list[list[Packed]] = [[]]
     size = BESIDE
     for path, source in sorted(files, key=lambda packed: [not packed[0].startswith(start) for start in DESCRIBING]):
-        own = size_of(source) + _LINES + 2 * len(path.encode())
+        own = size_of(source) + more.get(path, 0) + _LINES + 2 * len(path.encode())
         if most and BESIDE + own > most:
             raise CouldNot(
                 f"{path} has {size_of(source):,} bytes: it does not fit into a bag of {most:,} bytes.",
