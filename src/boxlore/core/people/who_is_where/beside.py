@@ -116,10 +116,11 @@ def _is(elements: Sequence[Element], head: _Head) -> tuple[int, int]:
         return head.end + does[0], head.end + does[1]
     if behind >= len(elements):
         return 0, 0
-    if elements[at].kind in _IS and elements[behind].kind in _IS:  # `est assis`
+    is_verb = elements[behind].kind in _IS
+    if is_verb and elements[at].kind in (*_IS, "comma"):  # `est assis`, `À côté de papa, c'est …`
         behind += 1
     between = head.between and any(piece.kind == "and" for piece in anchors)  # `Entre Rosa y Blas, Nuria`
-    may_be_comma = head.of or between or _is_behind_a_posture(elements, head)  # `sitting next to Mum, Reg`
+    may_be_comma = is_verb or head.of or between or _is_behind_a_posture(elements, head)  # `sitting next to Mum, Reg`
     joins = elements[at].kind in (*_IS, "colon") or (elements[at].kind in ("comma", "dash") and may_be_comma)
     return (at, behind) if joins and begins_person(elements[behind:]) else (0, 0)
 

@@ -267,6 +267,8 @@ def _leads(word: Element) -> bool:
 def before_place(words: Sequence[Element]) -> list[Element]:
     """Words told before a place, without those that only lead to it: `Elvira è la` | third, `Edna's` | on the left."""
     kept = list(words)
+    if len(kept) > 1 and kept[-1].text in ("o", "a") and kept[-2].kind == "verb":
+        del kept[-1]  # `O meu pai é o` | segundo
     while kept and (kept[-1].kind == "verb" or kept[-1].plain in table.BEFORE_A_PLACE | small_words.EVERYONE):
         if (
             kept[-1].kind in ("me", "described")

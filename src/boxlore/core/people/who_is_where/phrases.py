@@ -83,8 +83,9 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         notes.insert(0, between(remark, reader.text))
     if reader.aside:
         notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
-    if before == "and" and words and following and _are_titles_of_two(words, following):
-        reader.words = [replace(word, kind="title") for word in words]
+    bare = words[1:] if len(words) > 1 and words[0].plain == "the" else words  # `The Reverend and Mrs Snell`
+    if before == "and" and bare and following and _are_titles_of_two(bare, following):
+        reader.words = [replace(word, kind="title") for word in bare]
         return
     brackets = reader.notes
     reader.words, reader.notes, reader.aside = [], [], []

@@ -98,7 +98,7 @@ CARDINALS: dict[str, int] = {
     for number, words in enumerate(
         (
             "one eins uks un uno una um uma een en ett yksi один jeden viens vienas jedna tahi",
-            "two zwei kaks deux dos due dois duas twee to tva kaksi два две dwa dwie dwoje dwoch divi divas du dvi dva dve rua",
+            "two beiden zwei kaks deux dos due dois duas twee to tva kaksi два две dwa dwie dwoje dwoch divi divas du dvi dva dve rua",
             "three drei kolm trois tres tre drie kolme три trzy troje trzech tris trys tri toru",
             "four vier neli quatre cuatro quattro quatro fire fyra nelja четыре cztery cetri keturi ctyri wha",
             "five funf viis cinq cinco cinque vijf fem viisi пять piec pieci penki pet rima",

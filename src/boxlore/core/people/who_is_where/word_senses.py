@@ -30,6 +30,7 @@ from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.small_words_table import (
     ARTICLES,
     BEFORE_EXACTLY,
+    BEFORE_WHOM,
     BEGIN_A_REMARK,
     BUT,
     CARDINALS,
@@ -120,6 +121,10 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     if element.kind not in (*ROW_KINDS, *table.SIDES):
         return ""
     first = further[0]
+    is_thing = first.kind == "word" and first.text.islower() and not (relation(first) or first.plain in table.NOUNS)
+    ends = further[1:2] and further[1].kind in ("colon", "comma")
+    if element.phrase in BEFORE_WHOM and " " not in element.text and is_thing and ends:
+        return "word"  # `Framför huset: …`
     to_another = first.plain == "to" and further[1:2] and further[1].kind in ROW_KINDS
     if to_another or (reader.words and reader.words[-1].plain == "to" and element.kind in ROW_KINDS):
         return "word"  # `back to front`
@@ -362,6 +367,8 @@ def _takes_back(reader: Reader, element: Element, further: Sequence[Element]) ->
 
 
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.plain == "zijn" and reader.words and is_of_several(reader.words):
+        return "verb"  # `De twee jongens zijn Klaas en Wim`, where `zijn` is `his` too
     is_to = element.plain == "to" and reader.words[-1:] and reader.words[-1].plain in table.ROW_CLASSES
     if is_to and further and further[0].kind in ROW_KINDS:
         return "word"  # `back to front`
