@@ -227,7 +227,7 @@ BAD = [
     ("no maintenance status", '<maintenancestatus value="new"/>', ""),
     ("an extent without coverage", 'physdescstructured coverage="whole" ', "physdescstructured "),
     ("coordinates of no system", ' coordinatesystem="WGS84"', ""),
-    ("an empty title", "<unittitle>The wedding</unittitle>", "<unittitle> </unittitle>"),
+    ("an empty title", ">The wedding</unittitle>", "> </unittitle>"),
 ]
 """Traps of EAD3: all but the date and the empty title are refused by the published schema too."""
 
@@ -263,6 +263,23 @@ def harbour() -> Record:
             "place": (one("place", "Reval", place),),
         },
     )
+
+
+def test_words_that_have_a_language_are_marked_by_it_in_ead3_alone() -> None:
+    """EAD3 1.1.1: every element may have `lang` (ISO 639-2/B) and `script` (ISO 15924); EAD 2002 has neither."""
+    record = harbour()
+    (title,) = record.all("title")
+    story = replace(title, field="story", words="הסירה חזרה", language="he")
+    record = replace(record, told={**record.told, "story": (story,)})
+    findings, root = written([record])
+    marked = [(one.text, one.get("lang"), one.get("script")) for one in root.iter() if one.get("lang")]
+    assert findings == [] and marked == [
+        ("Tamm & Rourke", "eng", "Latn"), ("The wedding", "eng", "Latn"), ("הסירה חזרה", "heb", "Hebr"),
+    ]  # fmt: skip
+    rules = published.rng("ead3/ead3.rng")
+    assert rules.validate(root), rules.error_log
+    findings, root = written([record], dialect=EAD2002)
+    assert findings == [] and not [one for one in root.iter() if one.get("lang") or one.get("script")]
 
 
 @pytest.mark.parametrize(("trap", "right", "planted"), BAD, ids=[row[0] for row in BAD])

@@ -10,7 +10,7 @@ from typing import Any
 from lxml import etree
 
 from boxlore.core.crosswalk.captions import NATURE
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed, access_point, process_term, size_words
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, Handed, access_point, process_term, size_words
 from boxlore.core.crosswalk.extent import Extent, plural
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.people.firms import is_firm
@@ -19,6 +19,7 @@ from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.exports.collection_description import repository_of
 from boxlore.exports.escaping import clean
 from boxlore.exports.language_codes_table import LANGUAGES
+from boxlore.exports.language_marks import language_marks
 
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}
 DACS = "Describing Archives: A Content Standard (DACS)"
@@ -62,12 +63,17 @@ class Dialect:
             child.text = clean(words)
         return child
 
-    def paragraphs(self, name: str, words: Iterable[str], **attributes: str) -> etree._Element:
-        """A new element without parent, with a `p` for each of the words."""
+    def paragraphs(self, name: str, words: Iterable[str | DcValue], **attributes: str) -> etree._Element:
+        """A new element without parent, with a `p` for each of the words, marked by its language where it has one."""
         element = self.element(name, **attributes)
         for paragraph in words:
-            self.add(element, "p", paragraph)
+            value = DcValue(paragraph) if isinstance(paragraph, str) else paragraph
+            self.add(element, "p", value.words, **self.marks(value.words, value.language))
         return element
+
+    def marks(self, words: str, language: str) -> dict[str, str]:
+        """The attributes that say in which language and script words are."""
+        return language_marks(words, language)
 
     def label(self, words: str) -> dict[str, str]:
         """The attribute that says of what kind an identifier is."""
@@ -265,6 +271,9 @@ class Ead2002(Dialect):
 
     def label(self, words: str) -> dict[str, str]:
         return {"label": words}
+
+    def marks(self, words: str, language: str) -> dict[str, str]:
+        return {}  # EAD 2002 has no such attributes
 
     def container(self, did: etree._Element, kind: str, label: str) -> None:
         self.add(did, "container", label, type=kind)

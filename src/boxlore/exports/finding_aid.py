@@ -17,6 +17,7 @@ from lxml import etree
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
+    DcValue,
     access_words,
     disagreements,
     heading_of,
@@ -125,7 +126,7 @@ def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -
     did = dialect.add(archdesc, "did")
     dialect.repository(did, facts)
     dialect.collection_id(did, reference_code(facts), facts)
-    dialect.add(did, "unittitle", facts.title)
+    dialect.add(did, "unittitle", facts.title, **dialect.marks(facts.title, facts.language))
     dialect.date_range(did, extent)
     dialect.extents(did, extent)
     if facts.family:
@@ -165,7 +166,8 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     dialect.unitid(did, record.number, record.id, facts)
     for reference in record.all("archive_reference"):
         dialect.add(did, "unitid", reference.words, **dialect.label("the archive's reference"))
-    dialect.add(did, "unittitle", captions.title(record, brackets=facts.brackets))
+    told_title, title = record.first("title"), captions.title(record, brackets=facts.brackets)
+    dialect.add(did, "unittitle", title, **dialect.marks(title, told_title.language if told_title else ""))
     dialect.date(did, record)
     dialect.extent(did, record)
     if takers := record.shown("photographer"):
@@ -186,8 +188,8 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     item.append(dialect.paragraphs("userestrict", [rights_label(rights_of(record, facts)), *_rights_holders(record)]))
     caption = captions.caption(record, "sheet")
     said_already = {f"{said}.".casefold() for said in (record.date_display, record.words("date"))}
-    words = [] if caption.casefold() in said_already else [caption]
-    words += [statement.words for statement in record.all("story")]
+    words: list[str | DcValue] = [] if caption.casefold() in said_already else [caption]
+    words += [DcValue(statement.words, statement.language) for statement in record.all("story")]
     words += other_names(record, facts.people)
     words += captions.own_lines(record)
     words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]
@@ -197,7 +199,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     words += [f"Original file name: {view.words}" for view in record.all("file_name")]
     if record.withheld:
         words.append(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this description.")
-    scope = [paragraph for paragraph in words if paragraph.strip()] or ["Not yet described."]
+    scope = [paragraph for paragraph in words if _words(paragraph).strip()] or ["Not yet described."]
     item.append(dialect.paragraphs("scopecontent", scope))
     if physical := physical_lines(record):
         item.append(dialect.paragraphs("phystech", physical))
@@ -205,6 +207,10 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     moves += [f"Found in: {record.found_in}"] if record.found_in else []
     if moves := [*moves, *facts.moves_of(record)]:
         item.append(dialect.paragraphs("custodhist", moves))
+
+
+def _words(paragraph: str | DcValue) -> str:
+    return paragraph if isinstance(paragraph, str) else paragraph.words
 
 
 def side_words(scan: ScanFile) -> str:

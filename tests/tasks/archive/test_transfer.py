@@ -354,6 +354,12 @@ def test_an_offer_shows_nobody_living_and_its_answer_chooses(mine: Collection, t
     assert answered.refused == ("Line 3: TRA-0001 is another item here than in that offer.",)
     sent = transfer(mine, tmp_path / "t", selection=Selection(wanted=True))
     assert sent.parts[0].records == 1
+    rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)  # a rule of our own: what was chosen is still known
+    with open_collection(tmp_path / "again", on_day=ON) as again:
+        teller = Teller(again)
+        teller.tell(find_item(again, "TRA-0001"), "story", "The wind was up.", Telling(audience="anyone"))
+        transfer(again, tmp_path / "u", order=TransferOrder(earlier=tmp_path / "t"))
+    assert "TRA-0001" in {row["Number"] for row in table(tmp_path / "u/open/data/metadata/changes.csv")}
 
 
 def test_fixity_events_are_kept_and_packed(mine: Collection, tmp_path: Path) -> None:

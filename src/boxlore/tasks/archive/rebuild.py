@@ -18,11 +18,12 @@ from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import KEPT_WORDS, NUMBER_WORDS, Kept
 from boxlore.core.fields.pictures import FILE_WORDS, LINK_WORDS, SHOWS_WORDS, FileFacts, Link, words_struck
+from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.readings import read_value
-from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
+from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject, Sure, read_source
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.bag_check import bag_info, verify_bag
@@ -46,6 +47,7 @@ from boxlore.tasks.archive.package_things import (
     things_in,
 )
 from boxlore.tasks.archive.struck_fields import read_struck
+from boxlore.tasks.archive.transfer_updates import is_of_wanted
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
@@ -121,6 +123,11 @@ def rebuild(
             _item(making, name)
         _relations(making, items)
         _others(making)
+        if is_of_wanted(newest):  # each of them went because the archive wanted it
+            source = Source(Said.DOCUMENT, f"transfer {package.name}")
+            for name in items:
+                wanted = (Subject(Kind.ITEM, id_of(name)), "wanted", YES_NO_WORDS.write(True))
+                act.state(*wanted, source=source, audience="keeper")
         making.act.statements.sort(key=lambda statement: (statement.recorded_at, statement.id))
         making.act.done()
         for home in homes:

@@ -319,12 +319,22 @@ def originals_before(folder: Path) -> bool:
     return _chosen_for(folder).get(_ORIGINALS) is not False
 
 
+def is_of_wanted(bags: Sequence[Path]) -> bool:
+    """Whether a transfer, or what it updates, was of the items that an archive had said it wants. Raises CouldNot where
+    that cannot be read."""
+    return _chosen_in(bags).get("wanted") is True
+
+
 def _chosen_for(folder: Path) -> dict[str, Any]:
-    cells = (row["Chosen"] for bag in bags_of(folder) for row in table_of(bag / "data" / TRANSFERS, "Chosen"))
+    return _chosen_in(bags_of(folder), folder)
+
+
+def _chosen_in(bags: Sequence[Path], folder: Path | None = None) -> dict[str, Any]:
+    cells = (row["Chosen"] for bag in bags for row in table_of(bag / "data" / TRANSFERS, "Chosen"))
     try:
         return dict(json.loads(next(filter(None, cells), "{}")))
     except (ValueError, TypeError) as error:
-        raise _unreadable(folder, error) from error
+        raise _unreadable(folder or bags[0], error) from error
 
 
 def _unreadable(folder: Path, error: Exception) -> CouldNot:
