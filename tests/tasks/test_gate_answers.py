@@ -101,6 +101,17 @@ def held(tmp_path: Path) -> Iterator[Collection]:
         yield collection
 
 
+def test_no_word_is_cut_where_a_setting_is_quoted(tmp_path: Path) -> None:
+    holder = f"The neighbours of the harbour house, who kept it all until {ANNA} had it fetched by handcart on a Sunday"
+    with open_collection(made(tmp_path, holder=holder), on_day=ON) as collection:
+        living(collection)
+        with_pictures(collection, tmp_path, 1)
+        (finding,) = labels(collection, tmp_path / "l.pdf", OUTSIDE).findings
+    quoted = finding.message.partition("“")[2].partition("”")[0]
+    assert quoted.startswith("…") and quoted.endswith("…") and ANNA in quoted
+    assert f" {quoted.strip('…')} " in holder
+
+
 @pytest.mark.parametrize("words", [NamingAnswer.MAY, NamingAnswer.OTHER])
 def test_an_answer_about_an_item_does_not_open_a_setting(held: Collection, tmp_path: Path, words: NamingAnswer) -> None:
     places = [place for hit in look_for_names(held).namings for place in hit.places]

@@ -23,6 +23,15 @@ def test_the_name_search_is_written_down_before_anything_leaves(run, mine: Path,
     assert parts[0]["records"] <= parts[1]["records"]
 
 
+def test_what_is_only_worth_knowing_is_no_failure(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """POSIX.1, 2.8.2: nought says that it was done."""
+    settings = mine / "boxlore.toml"
+    settings.write_text(settings.read_text("utf-8").replace('custody = ""', 'custody = "Kept by Mia Rourke."'), "utf-8")
+    code, _, err = run("-c", mine, "transfer", tmp_path / "out", "--item", "TRA-0001", "--yes")
+    assert (code, "names someone living (“Kept by Mia Rourke.”), and is left away." in err) == (0, True)
+    assert (tmp_path / "out" / "open").is_dir()
+
+
 def test_without_a_living_name_nothing_is_listed(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     assert run("new", tmp_path / "tamm")[0] == 0
     assert run("-c", tmp_path / "tamm", "intake", "--without-scan", "1")[0] == 0

@@ -14,7 +14,7 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.crosswalk.receiving_archive import TAKES
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NamingAnswer
-from boxlore.core.findings import several
+from boxlore.core.findings import Severity, several
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.name_answers import NamePlace, decide, took_consent_back, undecided
 from boxlore.tasks.archive.names_asked import look_for_names, names_asked, said_of_answers, write_names_found
@@ -98,7 +98,7 @@ def transfer(ctx: click.Context, /, out: Path, on_day: date | None, **chosen: ob
         with talk.progress() as bar:
             transferred = make(collection, out, order=order, progress=bar)
     _report(transferred, as_json=request.as_json)
-    ctx.exit(1 if transferred.findings else 0)
+    ctx.exit(1 if any(finding.severity is not Severity.NOTE for finding in transferred.findings) else 0)
 
 
 def _order(collection: Collection, request: _Request, chosen: dict[str, object]) -> TransferOrder:

@@ -13,7 +13,7 @@ from pathlib import Path
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.findings import Finding
+from boxlore.core.findings import Finding, several
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
@@ -149,7 +149,7 @@ transfer will suit what you write in <code>archive.toml</code>.</p>
 @dataclass(frozen=True, slots=True)
 class Answered:
     """What came back: how many are wanted, how many are not, the lines that could not be read, how many remarks; in
-    which encoding it was read, where that was guessed."""
+    `note` in which encoding it was read, where that was guessed, and how many lines say nothing."""
 
     wanted: int
     not_wanted: int
@@ -164,13 +164,14 @@ def read_answer(collection: Collection, path: Path) -> Answered:
     act = collection.act(f"an archive's answer to the offer was read: {path.name}")
     source = Source(Said.DOCUMENT, f"answer {path.name}")
     counted = {"yes": 0, "no": 0}
-    remarks = 0
+    remarks = silent = 0
     refused: list[str] = []
     table = read_any_table(path, _check_heading(path), COLUMNS)
     for row in table.rows:
         said, remark = (row.cells.get(name, "").strip() for name in ("Wanted", "Remarks"))
         if row.fault:
             refused.append(f"Line {row.line}: {row.fault}")
+        silent += not (row.fault or said)
         if row.fault or not (said or remark):
             continue
         try:
@@ -184,7 +185,9 @@ def read_answer(collection: Collection, path: Path) -> Answered:
         except WrongUse as error:
             refused.append(f"Line {row.line}: {error}")
     act.done()
-    return Answered(counted["yes"], counted["no"], tuple(refused), remarks, table.note)
+    lines = f"{several(silent, 'line has', 'lines have')} neither yes nor no: ask the archive about what is on it."
+    note = " ".join(words for words in (table.note, lines if silent else "") if words)
+    return Answered(counted["yes"], counted["no"], tuple(refused), remarks, note)
 
 
 def _answer(said: str) -> str:

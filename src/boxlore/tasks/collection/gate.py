@@ -241,10 +241,15 @@ def _cannot_hide(leak: Leak) -> str:
 
 
 def _around(words: str, word: str) -> str:
-    """The words around a word, on one line."""
+    """The words around a word, on one line; no word of them is cut."""
     line = narrowed(words)
-    at = max(0, line.find(word) - MOST_WORDS // 2)
-    return line[at : at + MOST_WORDS + len(word)]
+    found = line.find(word)
+    start = max(0, found - MOST_WORDS // 2)
+    end = min(len(line), max(found, 0) + len(word) + MOST_WORDS // 2)
+    before, after = line[start:found], line[found + len(word) : end]
+    before = f"…{before.partition(' ')[2]}" if start else before
+    after = f"{after.rpartition(' ')[0]}…" if end < len(line) else after
+    return f"{before}{word}{after}" if found >= 0 else line[:MOST_WORDS]
 
 
 def _closed(name: str, fault: ByteFault) -> CouldNot:
