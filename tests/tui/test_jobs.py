@@ -61,8 +61,13 @@ def test_what_the_menu_writes_is_there(folder: Path) -> None:
     assert start(folder, "sheet")[0] == f"{folder / 'print/album.pdf'}: {ONE_SHOWN}"
     with pikepdf.open(folder / "print/album.pdf") as pdf:
         assert len(pdf.pages) >= 1
-    assert start(folder, "transfer")[0].startswith(f"{folder / 'transfer/open'}: ")
+    history = "They came from Reval in 1949."
+    assert start(folder, "transfer", history=history)[0].startswith(f"{folder / 'transfer/open'}: ")
     assert (folder / "transfer/open/manifest-sha512.txt").is_file()
+    assert history in (folder / "transfer/open/data/metadata/finding-aid.ead3.xml").read_text("utf-8")
+    with open_collection(folder) as collection:  # it was asked once
+        assert collection.settings.history == history
+        assert "history" not in [blank.name for blank in TASKS["transfer"].blanks(collection)]
 
 
 def test_what_the_menu_looks_over(folder: Path) -> None:

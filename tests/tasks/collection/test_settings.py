@@ -9,7 +9,7 @@ import pytest
 from boxlore.cli.main import main
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection, start
-from boxlore.tasks.collection.settings import FILE_NAME, Settings, lost_settings
+from boxlore.tasks.collection.settings import FILE_NAME, Settings, keep_setting, lost_settings, read_settings
 
 
 @pytest.mark.parametrize(
@@ -56,3 +56,20 @@ def test_a_folder_whose_name_is_not_utf_8(tmp_path: Path, capsys: pytest.Capture
     assert not ended.value.code
     with open_collection(folder) as collection:
         assert collection.settings.title == "Tamm"
+
+
+def test_one_setting_is_written_and_the_other_lines_stay(tmp_path: Path) -> None:
+    history = 'They came from Reval in 1949, and "the boats" came with them.'
+    for text in ('# mine\ntitle = "T"\nhistory = ""\nprefix = "TR"\n', '# mine\ntitle = "T"\nprefix = "TR"\n'):
+        (tmp_path / "boxlore.toml").write_text(text, encoding="utf-8")
+        assert keep_setting(tmp_path, "history", history) == read_settings(tmp_path)
+        assert read_settings(tmp_path) == Settings(title="T", prefix="TR", history=history)
+        left = (tmp_path / "boxlore.toml").read_text(encoding="utf-8")
+        assert all(line in left for line in text.splitlines() if "history" not in line)
+    (tmp_path / "boxlore.toml").unlink()
+    assert keep_setting(tmp_path, "history", history) == read_settings(tmp_path) == Settings(history=history)
+    several = 'title = "T"\nprefix = "TR"\nhistory = """\nof two lines"""\n'
+    (tmp_path / "boxlore.toml").write_text(several, encoding="utf-8")
+    with pytest.raises(WrongUse, match="could not be written"):
+        keep_setting(tmp_path, "history", history)
+    assert (tmp_path / "boxlore.toml").read_text(encoding="utf-8") == several

@@ -14,7 +14,7 @@ from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.letters import is_blank
 from boxlore.disk.regular_file import open_regular
-from boxlore.disk.writing import could_not
+from boxlore.disk.writing import could_not, write_whole
 
 FILE_NAME = "boxlore.toml"
 
@@ -113,6 +113,30 @@ def read_settings(folder: Path) -> Settings:
         _check(f"{path}: ", name, value)
     settings = Settings(**values)
     return replace(settings, language=language_tag(settings.language) or settings.language)
+
+
+def keep_setting(folder: Path, name: str, words: str) -> Settings:
+    """Write one setting into the file, and leave its other lines as they are. Returns the settings as they are then.
+    Raises WrongUse for words that no setting may have, or where the line cannot be found by its name."""
+    path, line = folder / FILE_NAME, f"{name} = {toml_value(words)}"
+    before = read_settings(folder)
+    try:
+        with open_regular(path) as file:
+            text = file.read().decode("utf-8-sig")
+    except FileNotFoundError:
+        text = as_toml(before)
+    changed, count = re.subn(rf"(?m)^{name}[ \t]*=.*$", lambda _: line, text, count=1)
+    changed = changed if count else f"{line}\n{text}"
+    settings = replace(before, **{name: words})  # type: ignore[arg-type]  # only settings that are texts are kept so
+    check_settings(settings)
+    try:
+        is_so = tomllib.loads(changed).get(name) == words
+    except tomllib.TOMLDecodeError:
+        is_so = False
+    if not is_so:
+        raise WrongUse(f"“{name}” could not be written into {path}.", "Write it there by hand.")
+    write_whole(path, changed.encode())
+    return settings
 
 
 ALWAYS = ("title", "prefix")

@@ -3,9 +3,11 @@
 from collections import Counter
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.letters import is_blank
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.collection.settings import keep_setting
 from boxlore.tui.menu_tasks.task import (
     FOR,
     YES_NO,
@@ -95,6 +97,14 @@ def _said_besides(remarks: int, note: str) -> list[str]:
     return [*noted, *([note] if note else [])]
 
 
+def _of_the_family(collection: Collection) -> list[Blank]:
+    """The line for the family's history, which the finding aid has (DACS 2.7): until it is told once."""
+    if not is_blank(collection.settings.history) or not collection.store.writable:
+        return []
+    hint = "Where it lived, by what; the archive's description has it. May stay empty."
+    return [Blank("history", "The family in a few sentences", "", hint)]
+
+
 def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from dataclasses import replace
 
@@ -104,6 +114,8 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     from boxlore.tasks.archive.transfer_updates import originals_before
 
     out = path_of(collection, answers["out"], "transfer")
+    if not is_blank(history := answers.get("history", "")):
+        collection.settings = keep_setting(collection.folder, "history", history.strip())
     archive = given_file(collection, answers["archive"]) if answers["archive"] else None
     earlier = path_of(collection, answers["earlier"], "") if answers["earlier"] else None
     selection = replace(selection_of(answers), wanted=answers["wanted"] == "yes")
@@ -220,6 +232,7 @@ TASKS = {
             folder_blank(collection, "earlier", "An earlier transfer to update", "", "New files go, on its terms."),
             Blank("split", "How large may one part be?", "0",
                   choices=(("0", "any size"), ("4000000000", "4 GB, for a stick"), ("700000000", "700 MB"))),
+            *_of_the_family(collection),
             Blank("read", "Have you read who is named (names-found.csv)?", "no", choices=YES_NO),
         ],
         _transfer,
