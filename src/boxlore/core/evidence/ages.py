@@ -101,6 +101,8 @@ def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
 
 def _counts(lean: Lean, sentence: Sentence, shown: Sequence[str], teller: str, leaning: Leaning) -> bool:
     """Whether a lean is an age, or a time before a birth that the mother is in the picture of, and of one it can be."""
+    if lean.is_birthday and sentence.view.field in ("occasion", "title"):
+        return False  # `occasions` has it
     if (
         not lean.person
         or lean.least is None

@@ -136,7 +136,8 @@ class Leaning:
     ) -> Iterator[Lean]:
         found: list[tuple[_Meant, Lean]] = []
         for meant in self._meant(words, narrator, shown, but):
-            if (lean := self._lean(words, meant, narrator, shown, settings)) is not None:
+            lean = self._lean(words, meant, narrator, shown, settings)
+            if lean is not None and not (lean.is_asked and self._may_be_anybodys(words, meant, narrator)):
                 found.append((meant, lean))
         for is_asked in (False, True):
             alike = [(meant, lean) for meant, lean in found if lean.is_asked is is_asked]
@@ -145,6 +146,12 @@ class Leaning:
                 yield alike[0][1]
             if alike:
                 return
+
+    def _may_be_anybodys(self, words: str, meant: _Meant, narrator: str) -> bool:
+        """Whether it is a wedding or a funeral of nobody who is named: she in the picture may be a guest there."""
+        if meant.event.kind not in ("marriage", "death"):
+            return False
+        return not self.named(words, pieces(words), narrator).keys() & set(meant.event.people)
 
     def _meant(self, words: str, narrator: str, shown: Sequence[str], but: str) -> Iterator[_Meant]:
         told = pieces(words)

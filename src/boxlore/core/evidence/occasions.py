@@ -40,6 +40,8 @@ def clues_of_words(
     for lean in leaning.of(occasion, narrator=narrator, shown=shown, but=but):
         if lean.is_age and not lean.is_birthday:
             return  # `ages` has it
+        if lean.is_birthday and not _says_whose(occasion, lean, leaning, narrator):
+            return
         if lean.is_asked and (but or _HERS.search(occasion)):
             break  # whose it is nobody says: “their golden wedding” is of the picture's own couple, or of nobody
         is_the_event = bool(but) and lean.least == lean.most == 0
@@ -48,6 +50,12 @@ def clues_of_words(
     for custom in customs_in(occasion):
         if keepers := who_keeps(occasion, custom, leaning, narrator, shown):
             yield from _kept(claim, day, custom, keepers, leaning.weddings)
+
+
+def _says_whose(words: str, lean: Lean, leaning: Leaning, narrator: str) -> bool:
+    """Whether the words name whose birthday it is, or say that it is hers, his or mine."""
+    told = pieces(words)
+    return bool(lean.person in leaning.named(words, told, narrator) or _HERS.search(" ".join(told)) or MINE & set(told))
 
 
 def of_lean(claim: Claim, day: str, lean: Lean, *, beside: int = 0) -> Iterator[Claim]:
@@ -92,8 +100,9 @@ def who_keeps(words: str, custom: Custom, leaning: Leaning, narrator: str, shown
         return []
     if not named and MINE & set(pieces(left)) and (teller := leaning.person(narrator)):
         return [teller]
-    if not named and len(shown) == 1 and (only := leaning.person(shown[0])):
-        return [only]
+    if not named and len(shown) == 1 and custom.life != "death" and _HERS.search(told):
+        only = leaning.person(shown[0])  # “her christening”; at “the christening” she may be a guest
+        return [only] if only else []
     pictured = [person for person in named if person.id in shown]
     return pictured if len(named) > 1 and custom.life != "wedding" else named
 
