@@ -697,8 +697,6 @@ class Grammar:
             date.new_style = style == "new_style"
             self._last_mark = 0
             return date
-        if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "about_behind":
-            self.at += 1
         behind = 0
         while self._is_behind():
             behind |= _QUALIFIERS.get(self.kinds[self.at], 0)
