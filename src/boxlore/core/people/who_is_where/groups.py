@@ -50,7 +50,8 @@ def group_of(words: Sequence[Element]) -> Group | None:
         return Group(several + 1, led=True)  # `Mina föräldrar Erik`
     if not behind and (is_whose or (at and not before)):
         return Group(len(words), led=True)
-    if not before and _is_family(behind):
+    counted = any(word.plain in small_words.CARDINALS for word in words[:at])  # `Los tres hermanos Gil`
+    if not before and _is_family(behind, of_given_too=counted):
         return Group(len(words), _proposed(behind, words[several]), led=at > 0)
     fits = not words[several].is_large and all(word.is_large for word in behind)
     if before and fits and _is_family(before, of_given_too=bool(at or behind)):

@@ -261,7 +261,8 @@ def without_verbs_behind(words: Sequence[Element]) -> Sequence[Element]:
 def _leads(word: Element) -> bool:
     if word.text.endswith("."):
         return False  # `A. Finch`
-    return word.kind in ("verb", "and") or word.plain in small_words.LEADS
+    joins = word.kind in ("verb", "and") and not (word.is_large and token_of(word.text).is_given)  # `Ed`
+    return joins or word.plain in small_words.LEADS
 
 
 def before_place(words: Sequence[Element]) -> list[Element]:
@@ -454,7 +455,7 @@ def _is_kin_of_somebody(words: Sequence[Element]) -> bool:
 def _is_age(words: Sequence[Element]) -> bool:
     """`5`, `aged 5`, `18 months`."""
     numbers = words[0].text.isdigit() or words[-1].text.isdigit()
-    return numbers and not any(word.is_large for word in words)
+    return numbers and not any(word.is_large or word.kind == "unknown" for word in words)
 
 
 def is_family(word: Element) -> bool:

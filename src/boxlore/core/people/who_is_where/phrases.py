@@ -155,7 +155,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if last.is_several and all(word.kind == "unknown" for word in words):
         last.person = noted(last.person, phrase.told)  # `one of the Pratt girls, not sure which`
         return True
-    if last.joined == "and" and len(words) == 1 and words[0].plain in small_words.SAID_OF_SEVERAL:
+    said = words[1:] if len(words) == 2 and words[0].plain in small_words.THE else words
+    if last.joined == "and" and len(said) == 1 and said[0].plain in small_words.SAID_OF_SEVERAL:
         last.person = noted(last.person, phrase.told, *phrase.notes)  # `Ella and Martha, twins`
         return True
     if all(word.kind == "unsure" for word in words):

@@ -17,9 +17,13 @@ small words between names, and plain words. A reader with a little state walks o
 - A row stands until the next row, a direction until the next direction, a side or number for one item.
 - If the first place of a part stands behind words (“Anna on the left, Ruth on the right”), all its places belong to
   the words before them; else to the words behind them.
-- Plain words are gathered until an item ends, and are then looked at (`item_words`): a name, by `reader`; kin and a
-  name (“my sister Anna”: Anna, noted as “my sister”); a remark on the name before it (“Anna, my sister, …”); a
-  description of one person; somebody unknown. Anything else asks, and makes nobody.
+- Three grammars of their own mark what they know before anything is walked over, each wholly or not at all: somebody
+  who cannot be seen (`unseen`), somebody described and named behind a verb (`described`), and somebody told by whom
+  they stand beside (`beside`).
+- Plain words are gathered until an item ends, and are then a phrase (`phrases`, one production each): a remark on the
+  name before it (“Anna, my sister, …”), the rest of a name, a group (`groups`), or somebody (`item_words`): a name;
+  kin and a name (“my sister Anna”: Anna, noted as “my sister”); a description of one person; somebody unknown. Words
+  of which two readings are as likely, and anything else, ask, and make nobody.
 
 - Somebody described and then named is one person (“the girl in front is Ruth”: Ruth, noted as “the girl”).
 
@@ -195,7 +199,10 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         else:
             reader.words.append(replace(element, kind="word"))
     elif kind == "number":
-        if reader.items and not reader.words and further and further[0].plain in OF_AGES:
+        counts = further[:1] and further[0].kind == "unknown" and not any(item.number for item in reader.items)
+        if counts and reader.items:
+            reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
+        elif reader.items and not reader.words and further and further[0].plain in OF_AGES:
             reader.words.append(replace(element, kind="word"))  # `Doreen, 18 months`
         else:
             _number(reader, element, following)

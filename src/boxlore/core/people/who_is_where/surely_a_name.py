@@ -57,7 +57,9 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
             continue
         of_whom = f"where “{note}” is told of {told}?"
         where = f"in the picture too, {of_whom}"
-        names = [name for name in _names_in(note, known) if fold(name) not in told_too]
+        names = [
+            name for name in _names_in(note, known) if fold(name) not in told_too and name not in item.person.family
+        ]
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
         too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
         if any(token.text in _ME for token in tokens_of(note)):

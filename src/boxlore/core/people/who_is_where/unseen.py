@@ -43,8 +43,9 @@ def _end(elements: Sequence[Element], at: int) -> int:
 
 
 def _tells_of_hiding(told: Sequence[Element], *, in_brackets: bool) -> bool:
-    if any(piece.plain in FACES for piece in told) and not any(piece.is_large for piece in told) and in_brackets:
-        return True  # `(hat over face)`
+    of_hiding = told[0].plain.startswith(HIDDEN) or any(piece.plain in FACES for piece in told)
+    if of_hiding and in_brackets and not any(piece.is_large for piece in told):
+        return True  # `(hat over face)`, `[hidden by hat]`
     hides = any(piece.plain.startswith(HIDDEN) for piece in told if piece.kind == "word")
     return hides and all(_may_tell(piece) for piece in told)
 
