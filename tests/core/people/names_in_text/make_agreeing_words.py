@@ -119,11 +119,13 @@ _PEOPLE = TITLES | FAMILY_WORDS | KIN_BEHIND | DESCRIBING | frozenset(KIN_WORDS)
 ALSO_KINDS = frozenset("must valge suur noor vana".split())
 """Estonian adjectives that are nouns too, and are not told of as things here."""
 MORE = """
-    thuis achteruit isanta
+    thuis achteruit isanta rano vecer poledne dopoledne odpoledne noc den rok tyden matin soir midi minuit journee nuit
+    manana noche mediodia tarde ochtend avond middag nacht dag week jaar morgon kvall natt eftermiddag formiddag
+    morgen kveld ettermiddag dagen ar uke uka vecka midnatt midsommar julafton dygn halvar aamu ilta yo
     barnbarn chef echtgenote gubbe hustru jongere kaptein kenraali koningin medecin metiss paavst poeet polak prigin
     prins princesse sultan soldat general fee memm
 """.split()
-"""What somebody is, or where, in words that the endings do not tell (from memory)."""
+"""What somebody is, where, or when, in words that the endings do not tell (from memory)."""
 
 
 def data_of(package: str, name: str) -> object:

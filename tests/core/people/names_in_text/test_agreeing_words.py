@@ -33,7 +33,8 @@ ASKED = [
     "Biały mieszka w Gdyni.", "Mały i jego brat.", "Schwarz hat den Schlüssel.", "Schwarze katze", "Schwarzer Wolf",
     "Lang wohnt in Bremen.", "Petit habite encore là.", "Petit porte le sac.", "Noir et son frère", "Lång bor kvar.",
     "Svart band båten.", "Svart har nyckeln.", "Musta tuli kotiin.", "Mustan hevonen", "Новый живёт в Нарве.",
-    "Sommer 12", "Petit malade", "Must ja vana koer", "Sommer erzählte das.", "Must 1932", "Lang kom hem.",
+    "Sommer 12", "Petit malade", "Stark bar säcken.", "Černý ráno v Praze.", "Must ja vana koer",
+    "Sommer erzählte das.", "Must 1932", "Lang kom hem.",
     "Stark fann den.",
 ]  # fmt: skip
 

@@ -54,18 +54,16 @@ def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool)
 
 
 def _is_thing_behind(words: Sequence[Word], at: int, language: str, *, is_named: bool) -> bool:
-    """`koer`, `vana koer`, `ja valge`; not `ja vana koer`, which may be a dog beside somebody."""
+    """`koer`, `ja valge`; not `ja vana koer`, which may be a dog beside somebody, nor `bar säcken`, where an adjective
+    is what somebody did as well."""
     qualities, things = AGREEING[language]
     word = words[at]
     is_small = word.spelled[0].islower()
     if word.folded in things:
         return is_small if language != _CAPITAL_NOUNS else not (is_small or is_named)
-    if not is_small or not _is_followed(words, at):
+    if word.folded not in _ands() or not _is_followed(words, at) or _is_followed(words, at + 1):
         return False
-    if word.folded in _ands():
-        is_last = not _is_followed(words, at + 1)
-        return is_last and words[at + 1].spelled[0].islower() and words[at + 1].folded in qualities
-    return word.folded in qualities and _is_thing_behind(words, at + 1, language, is_named=True)
+    return words[at + 1].spelled[0].islower() and words[at + 1].folded in qualities
 
 
 def _is_followed(words: Sequence[Word], at: int) -> bool:

@@ -50,68 +50,69 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             bitva blazen blbost blesk blok boj bolest bomba bordel boure bracha bricho brod bronz bryle budoucnost buh
             business bydliste byt caj cas casopis celek centrum cesta cestina chaos chata chemie chlap chod chram
             chudak chvile chyba cibule cil cin cinnost cirkev cislo cit clanek clen cokolada ctvrt ctyri cukr cyklus
-            dalnice dama darek datum dav debata dech definice dejiny delegace demokracie demonstrace deprese dest dik
-            dil diskuse diskuze divadlo divize dluh dnesek dno doba dobro dohled dohoda dojem dokument domacnost domov
-            dopad dopis dopoledne doprava dostatek dostupnost dotace drama dres drevo druh druzstvo dub duch duchodce
-            dukaz dul duvera duvod dvere dvojice dvur edice efekt ekonom elektrina emise emoce energie epizoda euro
-            existence expedice expert exploze fakt fakulta fanousek fantazie faze federace fenomen festival fotbal
-            fotoaparat fotografie fraze frekvence fronta funkce galerie generace gol green guverner gymnazium hala
-            havarie heslo historie hlad hladina hlas hlava hluk hmotnost hnizdo hodina hodinky hodnota hokej hora
-            horko house hovno hrabe hrac hrad hradiste hranice hrbitov hrdina hriste hrob hromada hrozba hruza hudba
-            hvezda idiot iluze infarkt infekce informace inspekce inspirace instituce inteligence interier invaze
-            investice inzenyr inzerat islam jadro jazyk jeho jen jeskyne jev jezero jidlo jih jizda jmeno kabat kafe
-            kalhotky kalhoty kamarad kamen kamera kampan kanal kanalizace kandidat kapacita kapela kapitan kapitola
-            kaple kariera karta katastrofa kategorie kauza kava kavarna kilometr kino klavesnice klavir klic klid
-            klient klima klobouk klub kluk kmen knez kniha knihovna koalice kod kolac kolega kolegyne kolekce koleno
-            kolo kombinace komedie kometa komise komora komunikace koncert konference konflikt konstrukce kontakt
-            kontrakt kontrola koruna korupce kosile koule kousek kouzlo krabice kraj krajina kral kralovna krasa krava
-            kreslo krev kridlo krize krk krok kruh kuchyne kufr kultura kurva kus kuze kvalita kyselina laborator
-            lahev lecba legrace lek lekce letadlo letiste letoun levice lez lidstvo likvidace linie lipa listek
-            literatura logo lokalita lov loznice lyze mafie magie majetek mandat mapa masaz maslo maso matej maximum
-            mec medaile mesic mestecko mesto metoda metr mic milion milost miminko minimum ministerstvo ministr
-            ministryne minulost mistnost misto mistr mladik mleko mlyn mobil moda moment mozek moznost mraz muz muzeum
-            muzstvo mysl mzda nabytek nadace nadeje nadrz nahoda nahrada naklad nakup nalada nalez namestek napad
-            napoj naramek narod narok narozeniny narust nasledek nastroj nastup nastupce nausnice navod navrh navsteva
-            nazev nedostatek nehoda nemoc nemocnice nenavist nesmysl nezavislost noc noha notebook novela noviny nuda
-            nula nuz nuzky obal obcan obchod obed obet objekt objem objev oblast oblicej obrana obrance obraz obrazek
-            obsah obsluha obvod obyvatelstvo ocas ochrana odchod oddil odhad odkaz odmena odpad odpocinek odpoledne
-            odpoved odpovednost ohen okamzik okno oko okraj okres okruh okupace olej opak operace opice opozice oprava
-            ordinace organismus organizace orientace original oslava osoba osobnost ostrov osud ovce ovoce pacient pak
-            palac palivo pamet papez papir parada parkoviste parlament parta pasmo patro pece pecivo peklo penis
-            penize personal pes pevnost pisek pisen pismo pistole pivo pivovar planeta plaz plocha plyn pobyt pocet
-            pocit pocitac podil podnik podpis podpora podvod pohar pohled pohoda pohreb pohyb pojem pojistovna poklad
-            pokles pokoj pokrok pokus pokuta poledne policie politik polocas poloha polovina pomer popis poplatek
-            populace porad poradek porno porota portret porucha postava postoj postup posun potencial potreba pout
-            povest povinnost povrch pozadavek pozar pozemek pozice pozornost prace prach pracoviste pradlo prasek
-            pravda pravice pravidlo pravo praxe prazdniny prd prdel prechod predchudce predmet predseda predsedkyne
-            predstava preklad presun prevod prezentace prezident pribeh prichod pricina prijem prikaz priklad
-            prilezitost princ princezna princip pripad priprava priroda pristroj pristup pritelkyne pritomnost
-            procento proces prodej prodejce produkt prohra projekt projev prostredek protokol provoz prsa prst prsten
-            pruh prukaz prumysl pruvodce pruzkum prvek psychologie ptak publikace publikum puda puvod radnice radost
-            raj raketa rakovina rameno rano reakce rec recenze referendum region reklama rekonstrukce rekord reportaz
-            reprezentace restaurace revoluce rezervace rezim reziser ridic rise riziko robot rodic roh rok role roman
-            rostlina rozchod rozdil rozhlas rozhledna rozkaz rozmer rozpocet rozsudek rozum rozvod rozvoj rukavice
-            ruze ryba rychlost rytmus ryze sada salat sance sankce sazba scena schodiste schopnost schuze sef sekce
-            senat serial servis sestava seznam sezona sidliste sila silnice situace sjezd sklad skladba sklo skoda
-            skok skola skrin skupina skutecnost slabost slava sleva slib slovo slunce slunicko sluzba smer smernice
-            smich smlouva smrt smutek smysl snaha snemovna snih snimek socha software sokol souboj soucast soud soudce
-            souhlas souper soused soutez souvislost spanek spekulace spolecnost spolek spoluprace sporitelna spousta
-            sprava spravce spravedlnost sranda srdce stadion stanice stanoviste starosta status stavba stin stit
-            stiznost strach strana strategie straz strecha stredisko strela stres stret stribro strih stroj strom
-            strop struktura student stul stupen styk styl subjekt svatba svatek svaz svazek svet svetlo svetr svoboda
-            syr tah technik technologie telefon televize telo tema tenis teorie teplo teplota terapie termin tesla
-            tezba ticho tisic titul tlacitko tlak tma tok touha tovarna trasa trava trest tretina trh tri tricko trida
-            triko trocha tunel turnaj tvar tvorba tvurce tyden typ ucast ucel ucet ucinek udalost uhel ukol ulice unie
-            univerzita uprava urad uroven usek usmev uspech usta ustav utek utok utvar uver vaha vanoce varianta vchod
-            vec vecere vecnost vejce velikost verejnost verze vesmir vesnice veta vetsina veznice vikend vila vina
-            vino vira vitr vize vlada vladce vlak vlast vlastnost vlhkost vliv vlk vlna voda vojak volba vozidlo vrah
-            vrazda vrchol vrstva vstup vtip vudce vule vune vuz vybuch vychod vycvik vyhoda vyhra vyklad vykon vylet
-            vypis vypoved vyraz vyroba vyrobce vyrok vysledek vysocina vystava vystavba vystup vyvoj vyzkum vyznam
-            vzdalenost vzduch vzhled vznik vzorek vztah zabava zaber zacatek zachod zadek zadost zahrada zajem zajemce
-            zajezd zajimavost zak zakaz zaklad zakladna zakon zalezitost zaludek zamek zamer zapad zapas zapis
-            zastupce zatez zaver zavislost zavod zazitek zaznam zazrak zbran zbytek zdroj zed zelenina zeleznice zeme
-            zena zidle zisk zivot zivotopis zkusenost zlato zlo zlocin zlodej zmatek zmena znak znalost zodpovednost
-            zpev zpevak zprava zpusob zrak zrcadlo ztrata zvire zvuk
+            dalnice dama darek datum dav debata dech definice dejiny delegace demokracie demonstrace deprese dest
+            dialog dik dil diskuse diskuze divadlo divize dluh dnesek dno doba dobro dohled dohoda dojem dokument
+            domacnost domov dopad dopis doprava dostatek dostupnost dotace drama dres drevo druh druzstvo dub duch
+            duchodce dukaz dul duvera duvod dvere dvojice dvur edice efekt ekonom elektrina emise emoce energie
+            epizoda euro existence expedice expert exploze fakt fakulta fanousek fantazie faze federace fenomen
+            festival filozofie forum fotbal fotoaparat fotografie fraze frekvence fronta funkce galerie generace gol
+            green guverner gymnazium hala havarie heslo historie hlad hladina hlas hlava hluk hmotnost hnizdo hodina
+            hodinky hodnota hokej hora horko house hovno hrabe hrac hrad hradiste hranice hrbitov hrdina hriste hrob
+            hromada hrozba hruza hudba hvezda idiot iluze infarkt infekce informace inspekce inspirace instituce
+            inteligence interier invaze investice inzenyr inzerat islam jadro jazyk jeho jen jeskyne jev jezero jidlo
+            jih jizda jmeno kabat kafe kalhotky kalhoty kamarad kamen kamera kampan kanal kanalizace kandidat kapacita
+            kapela kapitan kapitola kaple kariera karta katastrofa kategorie kauza kava kavarna kilometr kino
+            klavesnice klavir klic klid klient klima klobouk klub kluk kmen knez kniha knihovna koalice kod kolac
+            kolega kolegyne kolekce koleno kolo kombinace komedie kometa komise komora komunikace koncert konference
+            konflikt konstrukce kontakt kontrakt kontrola koruna korupce kosile koule kousek kouzlo krabice kraj
+            krajina kral kralovna krasa krava kreslo krev kridlo krize krk krok kruh kuchyne kufr kultura kurva kus
+            kuze kvalita kyselina laborator lahev lecba legrace lek lekce letadlo letiste letoun levice lez lidstvo
+            likvidace linie lipa listek literatura logo lokalita lov loznice lyze mafie magie majetek malir mandat
+            mapa masaz maslo maso matej maximum mec medaile medved mesic mestecko mesto metoda metr mic milion milost
+            miminko minimum ministerstvo ministr ministryne minulost mistnost misto mistr mladik mleko mlyn mobil moda
+            moment mozek moznost mraz muz muzeum muzstvo mysl mzda nabytek nadace nadeje nadrz nahoda nahrada naklad
+            nakup nalada nalez namestek napad napoj naramek narod narok narozeniny narust nasledek nastroj nastup
+            nastupce nausnice navod navrh navsteva nazev nedostatek nehoda nemoc nemocnice nenavist nesmysl
+            nezavislost noha notebook novela noviny nuda nula nuz nuzky obal obcan obchod obed obet objekt objem objev
+            oblast oblicej obrana obrance obraz obrazek obsah obsluha obvod obyvatelstvo ocas ochrana odchod oddil
+            odhad odkaz odmena odpad odpocinek odpoved odpovednost ohen okamzik okno oko okraj okres okruh okupace
+            olej opak operace opice opozice oprava orchestr ordinace organismus organizace orientace original oslava
+            osoba osobnost ostrov osud ovce ovoce pacient pak palac palivo pamet papez papir parada parkoviste
+            parlament parta pasmo patro pece pecivo peklo penis penize personal pes pevnost pisek pisen pismo pistole
+            pivo pivovar planeta plaz plocha plyn pobyt pocet pocit pocitac podil podnik podpis podpora podvod pohar
+            pohled pohoda pohreb pohyb pojem pojistovna poklad pokles pokoj pokrok pokus pokuta policie politik
+            polocas poloha polovina pomer popis poplatek populace porad poradek porno porod porota portret porucha
+            postava postoj postup posun potencial potreba pout povest povinnost povrch pozadavek pozar pozemek pozice
+            pozornost prace prach pracoviste pradlo prasek pravda pravice pravidlo pravo praxe prazdniny prd prdel
+            prechod predchudce predmet predseda predsedkyne predstava preklad presun prevod prezentace prezident
+            pribeh prichod pricina prijem prikaz priklad prilezitost princ princezna princip pripad priprava priroda
+            pristroj pristup pritelkyne pritomnost procento proces prodej prodejce produkt prohra projekt projev
+            prostredek protokol provoz prsa prst prsten pruh prukaz prumysl pruvodce pruzkum prvek psychologie ptak
+            publikace publikum puda puvod radnice radost raj raketa rakovina rameno reakce rec recenze referendum
+            region reklama rekonstrukce rekord reportaz reprezentace restaurace revoluce rezervace rezim reziser ridic
+            rise riziko robot rodic roh role roman rostlina rozchod rozdil rozhlas rozhledna rozkaz rozmer rozpocet
+            rozsudek rozum rozvod rozvoj rukavice ruze ryba rychlost rytmus ryze sada salat sance sankce sazba scena
+            schodiste schopnost schuze sef sekce senat serial servis sestava seznam sezona sidliste sila silnice
+            situace sjezd sklad skladba sklo skoda skok skola skrin skupina skutecnost slabost slava sleva slib slovo
+            slunce slunicko sluzba smer smernice smich smlouva smrt smutek smysl snaha snemovna snih snimek socha
+            software sokol souboj soucast soud soudce souhlas souper soused soutez souvislost spanek spekulace
+            spolecnost spolek spoluprace sporitelna spousta sprava spravce spravedlnost sranda srdce stadion stanice
+            stanoviste starosta status stavba stin stit stiznost strach strana strategie straz strecha stredisko
+            strela stres stret stribro strih stroj strom strop struktura student stul stupen styk styl subjekt svatba
+            svatek svaz svazek svet svetlo svetr svoboda syr tah technik technologie telefon televize telo tema tenis
+            teorie teplo teplota terapie termin tesla tezba ticho tisic titul tlacitko tlak tma tok touha tovarna
+            trasa trava trest tretina trh tri tricko trida triko trocha tunel turnaj tvar tvorba tvurce typ ucast ucel
+            ucet ucinek udalost uhel ukol ulice unie univerzita uprava urad uroven usek usmev uspech usta ustav utek
+            utok utvar uver vaha vanoce varianta vchod vec vecere vecnost vejce velikost verejnost verze vesmir
+            vesnice veta vetsina veznice vikend vila vina vino vira vitr vize vlada vladce vlak vlast vlastnost
+            vlhkost vliv vlk vlna voda vojak volba vozidlo vrah vrazda vrchol vrstva vstup vtip vudce vule vune vuz
+            vybuch vychod vycvik vyhoda vyhra vyklad vykon vylet vypis vypoved vyraz vyroba vyrobce vyrok vysledek
+            vysocina vystava vystavba vystup vyvoj vyzkum vyznam vzdalenost vzduch vzhled vznik vzorek vztah zabava
+            zaber zacatek zachod zadek zadost zahrada zajem zajemce zajezd zajimavost zak zakaz zaklad zakladna zakon
+            zalezitost zaludek zamek zamer zapad zapas zapis zastupce zatez zaver zavislost zavod zazitek zaznam
+            zazrak zbran zbytek zdroj zed zelenina zeleznice zeme zena zidle zisk zivot zivotopis zkusenost zlato zlo
+            zlocin zlodej zmatek zmena znak znalost zodpovednost zpev zpevak zprava zpusob zrak zrcadlo ztrata zvire
+            zvuk
             """.split()
         ),
     ),
@@ -313,66 +314,66 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             comentario comida comienzo comision comite compania comparacion competencia composicion comprension
             compromiso comunicacion comunidad concepcion concepto concha concierto conclusion concurso condicion
             conducta conexion conferencia confianza conflicto confusion congreso conocimiento consecuencia consejo
-            conservacion constitucion construccion contexto continuacion contra convencion convento conversacion
-            convocatoria cooperacion coordinacion copa coraje corazon coro coronel corporacion correa correo
-            corrupcion costumbre creacion crecimiento credito crema crimen crisis cristal cristo criterio cronica
-            cuadro cual cuanto cuarenta cuatro cuello cuenca cuenta cuento cuerda cuerpo cuestion culo cultura cumbre
-            cumpleanos cumplimiento cuota curiosidad dama debilidad decada declaracion dedo defensa deficit definicion
-            delegacion delito democracia departamento dependencia depresion desaparicion desastre descripcion
-            descuento desempleo desgracia desigualdad despacho destruccion detencion deuda diablo diccionario
-            dictadura dieta dificultad difusion dignidad dios diputado direccion disco discurso discusion disposicion
-            dispositivo distancia distribucion distrito diversidad division doce dominio dosis drama droga duelo dueno
-            duque duracion eco economia edad edicion edificio educacion efecto ejecucion ejercicio elaboracion
-            eleccion electricidad elemento eliminacion embajada embarazo embargo emergencia emision emocion empresa
-            empresario encuentro encuesta energia enfermedad enfoque enlace ensenanza entidad entorno entrada
-            entusiasmo episodio epoca equilibrio escandalo escena escenario escritura escudo escuela ese esencia
-            esfuerzo espacio espada espalda especie espectaculo espejo esperanza espiritu esquema esquina estabilidad
-            estacion estadio estancia estetica estilo estrategia estrella etapa evaluacion evento examen excelencia
-            excepcion exceso excusa existencia exito experiencia explicacion explosion explotacion exposicion
-            expresion extension fabricacion facilidad facultad fama fantasia fase fecha federacion felicidad fenomeno
-            feria festival fiebre fiesta filosofia finalidad financiacion finanzas fiscalia flujo formacion foro
-            fortaleza fortuna foto frase frecuencia fruto fuego fuerza fuga funcion funcionario fundacion futbol
-            gabinete galeria gama garantia garganta gasolina generacion genio geografia gestion gesto gloria gobierno
-            gol golpe grabacion gracia grado granada grasa gravedad grupo guerra guitarra habilidad habitacion
-            hacienda hambre herencia heroe herramienta hielo hierro hilo himno hipotesis historia historial hogar hoja
-            hombre hombro homenaje horno hospital hotel huelga hueso huevo humanidad humedad humo ida identidad
-            ideologia idioma iglesia ignorancia igualdad ilusion imagen imaginacion imperio importancia inauguracion
-            inclusion industria infancia infierno informacion ingenieria iniciativa inmigracion innovacion inscripcion
-            inseguridad inspiracion instalacion instancia institucion instituto instrumento integracion integridad
-            inteligencia intencion intensidad interes intervencion introduccion invasion inversion invitacion isla
-            jardin jefe jornada juego juez justicia juventud laboratorio lado lago lana lanzamiento lealtad leccion
-            leche lectura legado legislacion lengua lenguaje leon letra ley leyenda liberacion libertad licencia
-            liderazgo lima limpieza literatura llave lluvia lobo localidad locura longitud lugar lujo luz madrugada
-            magia magnitud maiz manana mapa maquina maravilla margen marido marketing materia matrimonio mayoria
-            mecanismo medalla medicina medida memoria menos mensaje mentira mercado metodo metro miedo miel miembro
-            mierda milagro millon mineria ministerio ministro mirada misa miseria mision misterio mitad mito
-            modificacion monarquia moneda montana monton monumento moto movimiento muchacho muerte muestra mujer
-            multitud mundo municipio muro museo musica nacimiento nacion nacionalidad naranja naturaleza nave
-            necesidad negociacion nieve nino nivel noche norma noticia novela novio nueve obispo obligacion
-            observacion ocasion oceano ocho ocupacion oferta oficina oficio oido ojo ola onda opcion operacion
-            oportunidad oposicion oracion organismo organizacion organo orgullo orientacion origen oscuridad paciencia
-            pagina pais paisaje palabra palacio panico panorama pantalla papel paquete paraiso pared pareja parque
-            partida partido pasaje pasaporte pasion pasta patio patria patrimonio patron pecado pecho pedazo pelicula
-            pelota pena peninsula pensamiento percepcion perfil periodismo periodo permiso perro persecucion persona
-            personaje personalidad perspectiva pescado peticion petroleo pez piano piedra piel pierna pieza piloto
-            pintura placa planeta plata plataforma plato playa poblacion pobreza poema poesia poeta policia pollo
-            polvo popularidad porcentaje porque portada portal posesion posibilidad posicion postura precio prensa
-            preocupacion preparacion presentacion presidencia presion prestamo presupuesto prevencion princesa
-            principio prioridad prision privacidad problema produccion producto profesion profundidad programacion
-            promedio promesa promocion propaganda propiedad proposito proteccion protocolo provincia prueba psicologia
-            publicacion publicidad pueblo puerta puerto pues puta queso raiz rama rango rato raza razon reaccion
-            realidad realizacion receta recibo recorrido recuerdo recuperacion recurso redaccion reduccion referencia
-            refugio regimen region regla reglamento regulacion relacion religion reloj rendimiento renovacion
-            represion reproduccion republica reputacion residencia resistencia resolucion respecto respuesta resultado
-            resumen reunion reves revolucion rey riesgo rincon riqueza risa ritmo roca ronda ropa rosa rosario rostro
-            rueda ruido rumbo ruta rutina sabiduria sacerdote sacrificio salario salon salsa sanidad satisfaccion
-            seccion secretaria secretario seguimiento seguridad seis seleccion selva semana semestre seminario senal
-            sensacion sentencia sentido sentimiento separacion servicio sesion sexo sierra siglo significado signo
-            silva simbolo sindicato sitio situacion soberania sobre sociedad socio sol soldado soledad solicitud
-            solidaridad solucion sombra sonido sonrisa sorpresa sueldo suelo suerte sufrimiento suicidio superficie
-            suspension tabla tal talento taller tamano tarea tarjeta tasa teatro techo tecnologia temperatura templo
-            temporada tendencia tenis teoria terapia terremoto territorio terrorismo tesis tesoro testigo testimonio
-            texto tiempo tienda tierra tipo todo tono tormenta torneo toro totalidad tradicion traduccion traje trampa
+            consenso conservacion constitucion construccion contexto continuacion continuidad contra convencion
+            convento conversacion convocatoria cooperacion coordinacion copa coraje corazon coro coronel corporacion
+            correa correo corrupcion costumbre creacion crecimiento credito crema crimen crisis cristal cristo
+            criterio cronica cuadro cual cuanto cuarenta cuatro cuello cuenca cuenta cuento cuerda cuerpo cuestion
+            culo cultura cumbre cumpleanos cumplimiento cuota curiosidad dama debilidad decada declaracion dedo
+            defensa deficit definicion delegacion delito democracia departamento dependencia depresion desaparicion
+            desastre descripcion descuento desempleo desgracia desigualdad despacho destruccion detencion deuda diablo
+            diccionario dictadura dieta dificultad difusion dignidad dios diputado direccion disco discurso discusion
+            disposicion dispositivo distancia distribucion distrito diversidad division doce dominio dosis drama droga
+            duelo dueno duque duracion eco economia edad edicion edificio educacion efecto ejecucion ejercicio
+            elaboracion eleccion electricidad elemento eliminacion embajada embarazo embargo emergencia emision
+            emocion empresa empresario encuentro encuesta energia enfermedad enfoque enlace ensenanza entidad entorno
+            entrada entusiasmo episodio epoca equilibrio escandalo escena escenario escritura escudo escuela ese
+            esencia esfuerzo espacio espada espalda especie espectaculo espejo esperanza espiritu esquema esquina
+            estabilidad estacion estadio estancia estetica estilo estrategia estrella etapa evaluacion evento examen
+            excelencia excepcion exceso excusa existencia exito experiencia explicacion explosion explotacion
+            exposicion expresion extension fabricacion facilidad facultad fama fantasia fase fecha federacion
+            felicidad fenomeno feria festival fiebre fiesta filosofia finalidad financiacion finanzas fiscalia flujo
+            formacion foro fortaleza fortuna foto frase frecuencia fruto fuego fuerza fuga funcion funcionario
+            fundacion futbol gabinete galeria gama garantia garganta gasolina generacion genio geografia gestion gesto
+            gloria gobierno gol golpe grabacion gracia grado granada grasa gravedad grupo guerra guitarra habilidad
+            habitacion hacienda hambre herencia heroe herramienta hielo hierro hilo himno hipotesis historia historial
+            hogar hoja hombre hombro homenaje horno hospital hotel huelga hueso huevo humanidad humedad humo ida
+            identidad ideologia idioma iglesia ignorancia igualdad ilusion imagen imaginacion imperio importancia
+            inauguracion inclusion industria infancia infierno informacion ingenieria iniciativa inmigracion
+            innovacion inscripcion inseguridad inspiracion instalacion instancia institucion instituto instrumento
+            integracion integridad inteligencia intencion intensidad interes intervencion introduccion invasion
+            inversion invitacion isla jardin jefe jornada juego juez justicia juventud laboratorio lado lago lana
+            lanzamiento lealtad leccion leche lectura legado legislacion lengua lenguaje leon letra ley leyenda
+            liberacion libertad licencia liderazgo lima limpieza literatura llave lluvia lobo localidad locura
+            longitud lugar lujo luz madrugada magia magnitud maiz mapa maquina maravilla margen marido marketing
+            materia matrimonio mayoria mecanismo medalla medicina medida memoria menos mensaje mentira mercado metodo
+            metro miedo miel miembro mierda milagro millon mineria ministerio ministro mirada misa miseria mision
+            misterio mitad mito modificacion monarquia moneda montana monton monumento moto movimiento muchacho muerte
+            muestra mujer multitud mundo municipio muro museo musica nacimiento nacion nacionalidad naranja naturaleza
+            nave necesidad negociacion nieve nino nivel norma noticia novela novio nueve obispo obligacion observacion
+            ocasion oceano ocho ocupacion oferta oficina oficio oido ojo ola onda opcion operacion oportunidad
+            oposicion oracion organismo organizacion organo orgullo orientacion origen oscuridad paciencia pagina pais
+            paisaje palabra palacio panico panorama pantalla papel paquete paraiso pared pareja parque partida partido
+            pasaje pasaporte pasion pasta patio patria patrimonio patron pecado pecho pedazo pelicula pelota pena
+            peninsula pensamiento percepcion perfil periodismo periodo permiso perro persecucion persona personaje
+            personalidad perspectiva pescado peticion petroleo pez piano piedra piel pierna pieza piloto pintura placa
+            planeta plata plataforma plato playa poblacion pobreza poema poesia poeta policia pollo polvo popularidad
+            porcentaje porque portada portal posesion posibilidad posicion postura precio prensa preocupacion
+            preparacion presentacion presidencia presion prestamo presupuesto prevencion princesa principio prioridad
+            prision privacidad problema produccion producto profesion profundidad programacion promedio promesa
+            promocion propaganda propiedad proposito proteccion protocolo provincia prueba psicologia publicacion
+            publicidad pueblo puerta puerto pues puta queso raiz rama rango rato raza razon reaccion realidad
+            realizacion receta recibo recorrido recuerdo recuperacion recurso redaccion reduccion referencia refugio
+            regimen region regla reglamento regulacion relacion religion reloj rendimiento renovacion represion
+            reproduccion republica reputacion residencia resistencia resolucion respecto respuesta resultado resumen
+            reunion reves revolucion rey riesgo rincon riqueza risa ritmo roca ronda ropa rosa rosario rostro rueda
+            ruido rumbo ruta rutina sabiduria sacerdote sacrificio salario salon salsa sanidad satisfaccion seccion
+            secretaria secretario seguimiento seguridad seis seleccion selva semana semestre seminario senal sensacion
+            sentencia sentido sentimiento separacion servicio sesion sexo sierra siglo significado signo silva simbolo
+            sindicato sitio situacion soberania sobre sociedad socio sol soldado soledad solicitud solidaridad
+            solucion sombra sonido sonrisa sorpresa sueldo suelo suerte sufrimiento suicidio superficie suspension
+            tabla tal talento taller tamano tarea tarjeta tasa teatro techo tecnologia temperatura templo temporada
+            tendencia tenis teoria terapia terremoto territorio terrorismo tesis tesoro testigo testimonio texto
+            tiempo tienda tierra tipo todo tono tormenta torneo toro totalidad tradicion traduccion traje trampa
             tranquilidad transicion transmision tras tratamiento traves trayectoria tren tribunal tristeza turismo
             turno ubicacion unidad union universidad universo utilizacion vacaciones valencia valle variedad vaso
             velocidad venganza venta ventaja ventana verdad verguenza vez victima victoria vida vidrio viento
@@ -468,39 +469,39 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             idioot idu idull ige iglu igrek iguaan iha ihk iibis iidol iil iileks iiling iiris iisop iive ike ikoon
             iks ila ilm ilme ilming ilu ilves imaam imago imar imidz immuti imu indeks indigo inerts infiks info ingel
             inguss ingver inin insekt intern inuit invar ioon ioota irin irv irve isake isane ishias islam issi iste
-            istung itk iva ivake jaager jaak jaam jaanu jaanuk jaar jaarak jaatis jahe jahm jaht jaide jakk jaks
-            jakuut jalam jalats jalg jaluts jalutu jamb jamps jamss janes janki janku jant jaotis jaotla jard jarg
-            jari jark jarl jarsak jarv jase jaspis jate jatis jatk jauram jeekim jeen jenka jeti jett jidis jobi jobin
-            jobu jogi jogurt johv joig jokker joll jomin jomm jonks jonn joobnu joode joodu jooga jook joom joomar
-            joot jootel joove jope jopp jorin jorjen joru jospel joud jouk juaan judin juha juhe juhis juhkam juhm
-            juht jukola julk julla jumal jumbu jume junga junger junn junts juntsu jupats jupp jurta juss juts jutt
-            juubel juudas juura juust juut juveel kaabas kaabe kaabel kaabu kaader kaadi kaak kaal kaamel kaamos kaan
-            kaanak kaane kaanis kaanon kaap kaar kaard kaarel kaaren kaas kaater kaatet kaav kaba kabala kabard kabe
-            kabel kabi kabu kabun kadett kadin kadri kadu kadunu kael kaenal kaer kaetis kaeve kaevis kaftan kagar
-            kagin kagu kaha kahhel kahin kahing kahju kahk kahl kahm kahv kahvel kaif kaigas kail kaim kaiman kaimla
-            kainer kainu kaisel kaiss kait kaitis kaive kajak kajakk kajut kakao kakk kaks kakuam kala kalasi kaless
-            kalev kali kaliif kaljas kalju kalka kalkar kallak kalle kalli kalm kalme kalomm kaloss kalts kama kamal
-            kamar kamass kambas kamber kamee kamin kamm kammal kamp kampol kamps kana kanal kanala kandam kaneel kanep
-            kang kangas kanjon kankar kanne kannel kanton kantri kants kantu kanuu kanvaa kaos kapak kapard kapell
-            kaplan kapo kapp kappar kapral kapron kapsel karaat karask karate karbe karbes karbis karbon kard kardin
-            karg kargas kari karibu kariib karin karjak karje kark karm karma karman karn karner karp karr karree
-            karri karss karst kart karter karts kartul karu karv kasahh kasarm kask kasn kass kassa kassia kasu kasuub
-            kasv katarr katel katgut katis katk katki katood kats katse katt kauboi kaugas kaula kaun kaup kauri kauss
-            kaust kava kaver kavern kebab keedis keefir keegel keel keeld keem keemia keerd keere keeris keerub keet
-            keetel kefaal kefiir keha keigar keiser kekats keks kelder kelk kellu kelm kelme kelner kelp kelts kemps
-            kenaff kepike kepp keps kera kere kerge kerss kese kess kest kesv ketas kets ketser ketsua ketsup kett
-            khaan khaki khmeer kibe kiber kibu kibuts kida kidin kigin kihar kihin kihk kihn kiht kihu kihv kihvt kii
-            kiide kiige kiiker kiiks kiil kiim kiip kiir kiird kiisel kiisk kiisu kiiver kiivi kikas kiki kiku kilbis
-            kild kile kilg kilge kili kilin kilk kilp kilpla kilt kilter kilts kilu kimaar kimar kimber kimm kimmel
-            kimono kimp kinge kink kinnas kinner kinnis kino kints kiosk kipp kipper kips kirg kiri kirin kirjak kirje
-            kirka kirmas kirme kirn kirp kirre kirs kirsa kirss kirst kirts kirurg kirves kisk kisma kitarr kitoon
-            kits kitt kittel kiud kiun kiust kivi kivike kivim klaas klahv klann klants klapp klass klats klaver kleep
-            kleeps kleit klemm klibu klient kliima klikk klimp klint klints klipp klips klirin klisee kloaak klobin
-            klomp klonks kloon klopp klops klots kloun klubi klugin klump klutt knihv kniks knopka koaala kobar kobi
-            kobjas koblas kobra kobras koda kodar kodi kodu kodutu koelmu koer koeras koetis koger kogin koha kohi
-            kohin kohort kohr koht kohuke kohv kohver koi koib koide koidis koiku koiott kois koit koiv koka kokard
-            kokats kokett kokill kokk kokni kokott kokpit kolar kolask kolb kold kolgas kolin koljat koljee kolju kolk
-            koll kolle kolli kolonn koloss kolp kolu kolumn koma komeet komet komii komin kommu komp kompra komps komu
+            istung itk iva ivake jaager jaak jaam jaanu jaanuk jaarak jaatis jahe jahm jaht jaide jakk jaks jakuut
+            jalam jalats jalg jaluts jalutu jamb jamps jamss janes janki janku jant jaotis jaotla jard jarg jari jark
+            jarl jarsak jarv jase jaspis jate jatis jatk jauram jeekim jeen jenka jeti jett jidis jobi jobin jobu jogi
+            jogurt johv joig jokker joll jomin jomm jonks jonn joobnu joode joodu jooga jook joom joomar joot jootel
+            joove jope jopp jorin jorjen joru jospel joud jouk juaan judin juha juhe juhis juhkam juhm juht jukola
+            julk julla jumal jumbu jume junga junger junn junts juntsu jupats jupp jurta juss juts jutt juubel juudas
+            juura juust juut juveel kaabas kaabe kaabel kaabu kaader kaadi kaak kaal kaamel kaamos kaan kaanak kaane
+            kaanis kaanon kaap kaar kaard kaarel kaaren kaas kaater kaatet kaav kaba kabala kabard kabe kabel kabi
+            kabu kabun kadett kadin kadri kadu kadunu kael kaenal kaer kaetis kaeve kaevis kaftan kagar kagin kagu
+            kaha kahhel kahin kahing kahju kahk kahl kahm kahv kahvel kaif kaigas kail kaim kaiman kaimla kainer kainu
+            kaisel kaiss kait kaitis kaive kajak kajakk kajut kakao kakk kaks kakuam kala kalasi kaless kalev kali
+            kaliif kaljas kalju kalka kalkar kallak kalle kalli kalm kalme kalomm kaloss kalts kama kamal kamar kamass
+            kambas kamber kamee kamin kamm kammal kamp kampol kamps kana kanal kanala kandam kaneel kanep kang kangas
+            kanjon kankar kanne kannel kanton kantri kants kantu kanuu kanvaa kaos kapak kapard kapell kaplan kapo
+            kapp kappar kapral kapron kapsel karaat karask karate karbe karbes karbis karbon kard kardin karg kargas
+            kari karibu kariib karin karjak karje kark karm karma karman karn karner karp karr karree karri karss
+            karst kart karter karts kartul karu karv kasahh kasarm kask kasn kass kassa kassia kasu kasuub kasv katarr
+            katel katgut katis katk katki katood kats katse katt kauboi kaugas kaula kaun kaup kauri kauss kaust kava
+            kaver kavern kebab keedis keefir keegel keel keeld keem keemia keerd keere keeris keerub keet keetel
+            kefaal kefiir keha keigar keiser kekats keks kelder kelk kellu kelm kelme kelner kelp kelts kemps kenaff
+            kepike kepp keps kera kere kerge kerss kese kess kest kesv ketas kets ketser ketsua ketsup kett khaan
+            khaki khmeer kibe kiber kibu kibuts kida kidin kigin kihar kihin kihk kihn kiht kihu kihv kihvt kii kiide
+            kiige kiiker kiiks kiil kiim kiip kiir kiird kiisel kiisk kiisu kiiver kiivi kikas kiki kiku kilbis kild
+            kile kilg kilge kili kilin kilk kilp kilpla kilt kilter kilts kilu kimaar kimar kimber kimm kimmel kimono
+            kimp kinge kink kinnas kinner kinnis kino kints kiosk kipp kipper kips kirg kiri kirin kirjak kirje kirka
+            kirmas kirme kirn kirp kirre kirs kirsa kirss kirst kirts kirurg kirves kisk kisma kitarr kitoon kits kitt
+            kittel kiud kiun kiust kivi kivike kivim klaas klahv klann klants klapp klass klats klaver kleep kleeps
+            kleit klemm klibu klient kliima klikk klimp klint klints klipp klips klirin klisee kloaak klobin klomp
+            klonks kloon klopp klops klots kloun klubi klugin klump klutt knihv kniks knopka koaala kobar kobi kobjas
+            koblas kobra kobras koda kodar kodi kodu kodutu koelmu koer koeras koetis koger kogin koha kohi kohin
+            kohort kohr koht kohuke kohv kohver koi koib koide koidis koiku koiott kois koit koiv koka kokard kokats
+            kokett kokill kokk kokni kokott kokpit kolar kolask kolb kold kolgas kolin koljat koljee kolju kolk koll
+            kolle kolli kolonn koloss kolp kolu kolumn koma komeet komet komii komin kommu komp kompra komps komu
             konar kong koni konjak konka konks konku konn konnak konsul konto kontra konts konvoi koobas kooda koodon
             kook kookon kool koola koold koolnu koolon koom kooma koome koomen koomes koonal kooner koopia koorem
             koosa kooste koot kopeer kopp koppel kopra kopt kopter koputi koraal koraan korall korb kordne kordon
@@ -542,7 +543,7 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             marabu maral maran marasm margis markel markii marli marsa marss mart marter marul maser masin mastif masu
             masuut matas matk matsa mauk mauser meede meedia meel meem meene meeter meetod megaar mehike mehu meier
             meigas meiler meioos meisel mekk melanz melass meliss melon melu memo menaaz menhir menisk menuk menuu
-            mergel mesila meski meson metaan metall metroo metsis mett midi mihkel miider miil miim miisu miiu mikron
+            mergel mesila meski meson metaan metall metroo metsis mett mihkel miider miil miim miisu miiu mikron
             mikser miljoo mimoos mink mintai miraaz mirt misjon missis mistra mitra mobiil modell modem modu mogin
             mohaar mohk mohn moigas moira moire mois moiste moiva mokk moks moku mola mold molder molin molk moll molu
             moment momin momm monaad monarh mongol monu moobel mood moode moodul mook mool moolok moone moos moot
@@ -554,7 +555,7 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             muuser naaber naabob naagel naal naaps naare naasnu naat naba nadi nadiir nadu nael nafta naga nagaan
             nagin nagu nahaal nahe nahin nahk naht nahv nahvak naide naidis nailon nainu najaad nake nakk nalg nali
             namaas namm nanai nandu nann napalm napits napp naps nari narin narkar narmas narta narts naru narv narval
-            nasa nasaal nass nats natt naud neeger neel neer neet nefron neidis neitsi neiu neiuke nekrut nektar nelk
+            nasa nasaal nass nats naud neeger neel neer neet nefron neidis neitsi neiu neiuke nekrut nektar nelk
             nelson neoon nepman nepp neuron nibu nigin nihe niide niiduk niis niisk nikk nikkel niknak nilgau nina
             ninats niplis nipp nippel nips nire nirin nirk nisa niss nisu nitrit niue nivh nivoo nodi noel noges nogi
             nogu nohin nohu noid nokats nokis nokk noks noksak noku nolk nolv nolvak nomaad nomm nooge nook nool
@@ -625,7 +626,7 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             siksak sikuti sild silm silo silp silt simbel simman simmel simss sindel sinder sinel sinep singal singel
             sinine sink sinod sips sireen sirel sirge sirin sirkel sirm siroko sirp sisal sisin siss sisu sits siug
             siuu skaala skaar skald skalp skatt skaut skeem skets skiff skisma skits skunk skvaar slahta slaid slakk
-            slamm slang slepp slumm snitt snoob sobing soda soel soeng soerd sohk sohva sohver soiduk soim soir sojard
+            slamm slang slepp slumm snitt snoob sobing soda soel soeng soerd sohk sohva sohver soiduk soim sojard
             sokal sokk sokkel solg solge solin solk solks solkup solm somer somp sonaat sonake sonant sone sonett song
             soobel sooda soode soodom soodu soojak sook sookla sool soolak soolo soom soomuk soonu soor soore soos
             soost soot soov soove sopis sopka sopp sops sorb sorgo sork sorm sormis soru sosar sosku soss sostar
@@ -728,13 +729,13 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
         ),
         frozenset(
             """
-            aalto aaltonen aamu aamulehti aanestys aani aari aarnio aarre agentti aho aiempi aihe aiheuttama aika
-            aikataulu aina aine aino aito aivot ajattelu ajatus ajo akku albumi alko alkoholi alku aloite alue alus
-            alykas amerikka ammatti analyysi ankka anne annos areena arki arkkitehti artikkeli arvio arviointi arvo
-            arvokas arvostelu ase asema asenne asia asiakas askel aste asukas asunto aurinko auto avain avaus
-            avioliitto avoin bandi biisi bileet bisnes blogi blues brandi budjetti bussi college cup deitti demokratia
-            dokumentti dosentti eduskunta ehdokas ehdoton ehdotus elain elake elama elin enemmisto enempi energia
-            englanti ennatys ennuste epailty esimerkki esittely esitys etaisyys etsin euro fakta fani farkut feminismi
+            aalto aaltonen aamulehti aanestys aani aari aarnio aarre agentti aho aiempi aihe aiheuttama aika aikataulu
+            aina aine aino aito aivot ajattelu ajatus ajo akku albumi alko alkoholi alku aloite alue alus alykas
+            amerikka ammatti analyysi ankka anne annos areena arki arkkitehti artikkeli arvio arviointi arvo arvokas
+            arvostelu ase asema asenne asia asiakas askel aste asukas asunto aurinko auto avain avaus avioliitto avoin
+            bandi biisi bileet bisnes blogi blues brandi budjetti bussi college cup deitti demokratia dokumentti
+            dosentti eduskunta ehdokas ehdoton ehdotus elain elake elama elin enemmisto enempi energia englanti
+            ennatys ennuste epailty esimerkki esittely esitys etaisyys etsin euro fakta fani farkut feminismi
             festivaali fiilis finaali galleria haastattelu haaste haavisto hahmo hairio haju hakemus haku hallinto
             haloo haltuun halu hanke hankinta hapea harjoittelu harjoitus harmi harrastus harri hata havainto helmi
             helppo helvetti henki henkilo henkilokunta henkilosto henry heratys herkka hetki hevonen hidas hiihto
@@ -794,13 +795,13 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             tuomio tuomioistuin tuore tuotanto tuote tuotto tupakointi turkki turku turnaus turvallisuus tutkimus
             tutkinta tutkinto tuuli tyokalu tyollisyys tyopaikka tyoryhma tyoton tyottomyys tytto tyyli tyyppi uhka
             uhri uima ukraina ulkonako unelma ura urheilu usein uskomaton uskonto uudistus uusinta vaadin vaatimus
-            vaesto vahinko vahvempi vahvuus vaihto vaihtoehto vaikeampi vaikutus vaite vaki vakuutus valikoima valinta
-            valioliiga valit vallankumous valmistus valtaosa valtatie valtio valttamaton valvonta vanhemmat vanhus
-            vapaus varoitus vasemmisto vastaanotto vastaus vastuu vauhti vedin veikkaus veljekset velka velvollisuus
-            verkkokauppa verkosto verotus versio vesa vesi veto vienti vieras viestinta viety viha viides viihde
-            viikonloppu viimeisin viini viisas viisi vika vinkki virhe virka viro virta virus vitsi voima voimakas
-            vuokra vuori vuoro ydin yhdeksan yhdistelma yhdistys yhteiskunta yhteistyo yhteys yhtio ykkonen yksikko
-            yksilo yleisurheilu yliopisto yllatys ymparisto yritys
+            vaesto vahinko vahvempi vahvuus vaihto vaihtoehto vaikeampi vaikutus vaite vaki vakuutus valikoima valine
+            valinta valioliiga valit vallankumous valmistus valtaosa valtatie valtio valttamaton valvonta vanhemmat
+            vanhus vapaus varoitus vasemmisto vastaanotto vastaus vastuu vauhti vedin veikkaus veljekset velka
+            velvollisuus verkkokauppa verkosto verotus versio vesa vesi veto vienti vieras viestinta viety viha viides
+            viihde viikonloppu viimeisin viini viisas viisi vika vinkki virhe virka viro virta virus vitsi voima
+            voimakas vuokra vuori vuoro ydin yhdeksan yhdistelma yhdistys yhteiskunta yhteistyo yhteys yhtio ykkonen
+            yksikko yksilo yleisurheilu yliopisto yllatys ymparisto yritys
             """.split()
         ),
     ),
@@ -851,53 +852,53 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             abbaye abonnement abord abri absence academie accident accord accueil accusation achat acquisition acte
             activite actualite adaptation adhesion adieu adoption aeroport agenda agent agression agriculture aile
             album alcool alimentation allure alternative altitude ambassade ambiance ame amelioration amenagement
-            amitie amour ange animation annee antenne appareil apparence apparition appart appartement appel
-            application apport appui arbre architecte architecture argent arrestation arret arsenal artillerie asile
-            assassinat assaut assemblee assiette assistance association assurance atmosphere attentat attente
-            attention aube augmentation auto autonomie autorisation autorite autoroute avenir avenue avion avocat axe
-            azur baie bain balle ballon banc banlieue banque barrage basse bassin bataille batiment baton batterie
-            beaute benefice benjamin besoin beton beurre bible bibliotheque bilan billet blague blessure bloc boite
-            bol bonjour bonsoir bord bordel boston boule boulevard bourgogne bourse bouteille boutique bouton bresil
-            brevet bulle bulletin bureau cabinet cadeau caisse calcul camera camion campagne canadienne canape canard
-            cancer candidature canton capacite capitaine car caractere carbone carrefour carte carton casino casque
-            categorie cathedrale ceinture cellule cent centaine ceremonie certificat cerveau chaine chaise chambre
-            championnat changement chanson chapeau charbon charlotte charte chateau chauffage chemin chemise cheque
-            cheval chimie chirurgie chomage christ ciel cigarette cinema circulation cirque citation civilisation clan
-            classement clef clientele climat clip coalition coffre collection college collegue colonie colonisation
-            colonne combinaison comedie comite commandement communaute compagnie compagnon comparaison competence
-            competition complot comportement composition concept conception concert conclusion condamnation condition
-            confiance confirmation conflit confort confusion conge connaissance connerie connexion conquete conscience
-            conseil consentement conservation consommation constat constitution construction consultation contexte
-            continuite contrat contribution convention conviction cooperation copain corde correction corruption cou
-            coucou couple cout couteau couverture creation cri criminelle crise croissance cuir cuivre curiosite debit
-            declaration decor decoration decret defaut defense defi deficit definition degre delai delegation delit
-            demission democratie densite dent departement dependance depit deplacement depot depression depute
-            descente description desir dessin destin destination destruction detention deuil diagnostic diametre dieu
-            difficulte diffusion dignite diminution direction discussion disparition disposition disque distinction
-            distribution diversite division dizaine doigt domaine domicile domination dommage dragon drame drapeau duo
-            duree eau ecart echantillon ecole ecologie economie ecran ecriture ecrivain edifice edition education
-            effet efficacite egalite egard eglise election electricite element elevage elite emission emotion
-            emplacement emploi energie enfance enfer engagement enjeu enseignement entente entourage entrainement
-            entree envoi epee episode epoque epreuve equipage equipement espece esperance espoir esprit essai essence
-            etape etat etoile etre etude euro evaluation evenement eveque evolution examen excellence exception
-            execution exemple exercice existence expansion expedition expertise explication exploitation exploration
-            explosion exposition expression extension fabrication fac facade facon faculte faiblesse faillite faim
-            faune faute fauteuil federation fenetre fermeture fibre fiction fidelite fierte fievre figaro filiale
-            financement foie folie fonction fondation fontaine foot football foret formation forum frequence fuite
-            fusil fusion gaffe galerie gamme gendarmerie generation genie genre geste gestion gloire golfe gout
-            gouvernement gravite gre green grossesse groupe guerre guillaume guinee guitare habitat habitation
-            habitude haine harcelement hasard havre herbe heritage heure hierarchie histoire hockey hommage homme
-            honte hopital horizon hote hotel huile humanite humour hygiene hypothese idee identite ideologie
-            imagination immigration impot impression inde independance individu industrie inflation info initiative
-            innovation inquietude inscription inspiration installation institut institution instruction integralite
-            integration intelligence intensite intention interdiction interet intervention intitule introduction
-            invasion invitation islam ivoire jambe japon jardin jean jeu jeunesse joie jour journee jugement
-            laboratoire lac laicite lait lancement langage langue lapin lecon legislation lendemain lettre liaison
-            liberation liberte librairie lieu ligue lion litterature livraison location logement logo loup loyer lune
-            luxe lycee magasin magazine magie maillot main mairie maitresse majeste majorite maladie management mandat
-            manteau marbre marc marechal mariage marketing marne martin maternelle matinee maturite maxime mec
-            mecanisme medaille medecine medicament memoire mensonge merci merde messe methode metrage metro metropole
-            meurtre midi miel milan milieu milliard ministere ministre minorite minuit miroir misere mobilisation
+            amendement amitie amour ange animation anneau annee antenne appareil apparence apparition appart
+            appartement appel application apport appui arbre architecte architecture argent arrestation arret arsenal
+            artillerie asile assassinat assaut assemblee assiette assistance association assurance atmosphere attentat
+            attente attention aube augmentation auto autonomie autorisation autorite autoroute avenir avenue avion
+            avocat axe azur baie bain balle ballon banc banlieue banque barrage basse bassin bataille batiment baton
+            batterie beaute benefice benjamin besoin beton beurre bible bibliotheque bilan billet blague blessure bloc
+            boite bol bonjour bonsoir bord bordel boston boule boulevard bourgogne bourse bouteille boutique bouton
+            bresil brevet bulle bulletin bureau cabinet cadeau caisse calcul camera camion campagne canadienne canape
+            canard cancer candidature canton capacite capitaine car caractere carbone carrefour carte carton casino
+            casque categorie cathedrale ceinture cellule cent centaine ceremonie certificat cerveau chaine chaise
+            chambre championnat changement chanson chapeau charbon charlotte charte chateau chauffage chemin chemise
+            cheque cheval chimie chirurgie chomage christ ciel cigarette cinema circulation cirque citation
+            civilisation clan classement clef clientele climat clip coalition coffre collection college collegue
+            colonie colonisation colonne combinaison comedie comite commandement communaute compagnie compagnon
+            comparaison competence competition complot comportement composition concept conception concert conclusion
+            condamnation condition confiance confirmation conflit confort confusion conge connaissance connerie
+            connexion conquete conscience conseil consentement conservation consommation constat constitution
+            construction consultation contexte continuite contrat contribution convention conviction cooperation
+            copain corde correction corruption cou coucou couple cout couteau couverture creation cri criminelle crise
+            croissance cuir cuivre curiosite debit declaration decor decoration decret defaut defense defi deficit
+            definition degre delai delegation delit demission democratie densite dent departement dependance depit
+            deplacement depot depression depute descente description desir dessin destin destination destruction
+            detention deuil diagnostic diametre dieu difficulte diffusion dignite diminution direction discussion
+            disparition disposition disque distinction distribution diversite division dizaine doigt domaine domicile
+            domination dommage dragon drame drapeau duo duree eau ecart echantillon ecole ecologie economie ecran
+            ecriture ecrivain edifice edition education effet efficacite egalite egard eglise election electricite
+            element elevage elite emission emotion emplacement emploi energie enfance enfer engagement enjeu
+            enseignement entente entourage entrainement entree envoi epee episode epoque epreuve equipage equipement
+            espece esperance espoir esprit essai essence etape etat etoile etre etude euro evaluation evenement eveque
+            evolution examen excellence exception execution exemple exercice existence expansion expedition expertise
+            explication exploitation exploration explosion exposition expression extension fabrication fac facade
+            facon faculte faiblesse faillite faim faune faute fauteuil federation fenetre fermeture fibre fiction
+            fidelite fierte fievre figaro filiale financement foie folie fonction fondation fontaine foot football
+            foret formation forum frequence fuite fusil fusion gaffe galerie gamme gendarmerie generation genie genre
+            geste gestion gloire golfe gout gouvernement gravite gre green grossesse groupe guerre guillaume guinee
+            guitare habitat habitation habitude haine harcelement hasard havre herbe heritage heure hierarchie
+            histoire hockey hommage homme honte hopital horizon hote hotel huile humanite humour hygiene hypothese
+            idee identite ideologie imagination immigration impot impression inde independance individu industrie
+            inflation info initiative innovation inquietude inscription inspiration installation institut institution
+            instruction integralite integration intelligence intensite intention interdiction interet intervention
+            intitule introduction invasion invitation islam ivoire jambe japon jardin jean jeu jeunesse joie jour
+            jugement laboratoire lac laicite lait lancement langage langue lapin lecon legislation lendemain lettre
+            liaison liberation liberte librairie lieu ligue lion litterature livraison location logement logo loup
+            loyer lune luxe lycee magasin magazine magie maillot main mairie maitresse majeste majorite maladie
+            management mandat manteau marbre marc marechal mariage marketing marne martin maternelle matinee maturite
+            maxime mec mecanisme medaille medecine medicament memoire mensonge merci merde messe methode metrage metro
+            metropole meurtre miel milan milieu milliard ministere ministre minorite miroir misere mobilisation
             mobilite modification moitie moment monde mont montage montagne montee monument morceau mosquee motif
             motivation moto moulin mouvement moyenne municipalite musee musique mystere mythe naissance napoleon
             nation nationalite navigation navire negociation niveau noblesse noel nom nomination norme notion
@@ -929,7 +930,7 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             tragedie traitement trajet transfert transmission transparence travail trentaine tresor tribunal tribune
             trimestre trio tristesse trophee trou troupe truc union universite urgence usage usine utilisation utilite
             vaisseau vallee variete velo vengeance ventre verbe verite verre vertu viande victoire villa village vin
-            vingtaine viol violence visage vitesse vocation voiture volonte volume
+            vingtaine viol violence visage visibilite vitesse vocation voiture volonte volume
             """.split()
         ),
     ),
@@ -993,10 +994,10 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             deltakere demokrati depresjon dialog diskusjon diskusjonen divisjon doden dodsfall dogn dognet dollar dom
             dommen dommere dommeren dora doren dorene drama drammen drap drapet driften drivstoff drommen dyrene
             effekt effekten eiendom eiendommen eiere eieren eksamen eksempel ekspert ekteskap ekteskapet elev elevene
-            eliteserien elven energi enhet enighet episode episoden etasje etikk ettermiddag ettertid euro eventyr
-            faen fag faget fakta faktum fargen farten fattigdom favoritt feilen feltet fengsel fenomenet ferie festen
-            festivalen figur filmen filmene filosofi finalen fingeren fingrene firmaet fitte fjell fjellene fjellet
-            flertall flertallet flyet flyplass flyplassen fokus fokuset folelse folelsen folelsene folkene folkens
+            eliteserien elven energi enhet enighet episode episoden etasje etikk ettertid euro eventyr faen fag faget
+            fakta faktum fargen farten fattigdom favoritt feilen feltet fengsel fenomenet ferie festen festivalen
+            figur filmen filmene filosofi finalen fingeren fingrene firmaet fitte fjell fjellene fjellet flertall
+            flertallet flyet flyplass flyplassen fodsel fokus fokuset folelse folelsen folelsene folkene folkens
             forbindelse forbud foredrag foreldre foreldrene foreningen forerkort forfatteren forhand forholdene
             forholdet formal formalet formue fornuft forsiden forskere forskerne forskjell forskjellen forskningen
             forslag forslaget forstaelse forstand forsvaret forum fotball foten foto framtiden fravaer fremtid
@@ -1010,50 +1011,50 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             hverdag hverdagen ida ideen identitet idiot idrett industri industrien info informasjon initiativ
             innbyggere innbyggerne innflytelse innhold innholdet innlandet innlegget innovasjon innsats innsatsen
             innsiden innslag innsyn inntekt inntrykk innvandrere inspirasjon institutt intelligens interessen
-            internett isen islam jakten jens jensen jenta jente jentene jobben jodene jorden kaffe kamera kamp
-            kampanje kampen kampene kanal kanalen kanten kaos kapasitet kapittel karen karriere karrieren katastrofe
-            kategori kategorien katten kino kirke kirken kjaeresten kjaerlighet kjeften kjennskap kjokkenet kjole
-            kjoleskapet kjonn kjoretoy klaer klaerne klassen klima klubben klubbene kollega kombinasjon kommentar
-            kommune kommunen kommunene kompetanse kompis konflikt konflikten kong konge kongen konklusjon konkurranse
-            konkurransen konsekvens konseptet konsert konserten kontakten konto kontoen kontoret kontrakt kontrakten
-            kontroll kontrollen kopi korrupsjon kostnadene kraft kravene kreft krigen kriminalitet krise kritikk
-            kritikken kroppen kultur kulturen kundene kunnskap kunst kunsten kunstnere kvalitet kvaliteten kvelden
-            kvinnen kvinnene kysten laerere laereren laererne lagene landbruk landene landslaget langrenn lappen
-            ledelse ledelsen ledere lederen legen legene leilighet leiligheten lengde lengden lidelse ligaen likhet
-            linje linjen linken lisa lise litteratur logn losningen loven luften lufthavn lund lyden lykke lyset magen
-            makten malene maned maneden manen mangel mangfold mannen mareritt markedet maskin maskinen matematikk
-            maten mediene medisin medlem medlemmene medlemskap meldingen mellomtiden mengde mengden meningen menn
-            mennene menneske menneskene mennesket mesteparten metode metoden middag midten militaeret miljo miljoet
-            minimum minutt mistanke mobilen modell modellen moral mord moren morgenen morten motivasjon motoren
-            motstand mulighet muligheten mulighetene munnen museum musikk musikken myndighet myndighetene naboen
-            naerheten naeringsliv narkotika nasjon natten natur naturen navnene nedgang nesen nettavisen nettside
-            nettsiden nettsted nettstedet nettverk niva nivaet nokkelen nordland nordmenn nyhetene odd offeret okonomi
-            okonomien ola omgang omrade omradene omradet operasjon operasjonen oppdrag oppdraget oppforsel oppgave
-            oppgaven oppland opplegg opplevelse opprinnelse opptak orden ordene ordningen orene organisasjon ostlandet
-            ovelse overflaten overgang overgangen overgrep overraskelse oversettelse oversikt overskudd overtid oya
-            oyeblikk oyeblikket oynene panikk papir parken parorende partiene partiet pasienten passord pastand
-            pengene pensjon periode perioden personen personene personlighet perspektiv pizza planen planene planeten
-            plass plassen plast poeng poenget polen politi politiet politikere politikerne politikk politikken porno
-            posisjon posten praksis presentasjon presidenten prest prinsesse prinsippet prisen prisene problemene
-            problemet produksjon produksjonen produkt produktet profil profilen programmet programvare prosess
-            prosessen prosjekt prosjektet psykologi publikum pund punktet raeva rapport rapporten rasisme reaksjon
-            reduksjon regel regelen regelverk regi region regionen regjeringen reglene reisen reklame rekord religion
-            respekt respons resten resultat resultatene resultatet retorikk retten rettighetene revolusjon risiko
-            risikoen rollen roman rumpa runden russerne ryggen saken sakene salg salget samfunn samfunnet sammenheng
-            sammenhengen samvittighet sangen sannhet sannheten scenen seieren sekund selskap selskapene selskapet
-            selvmord selvtillit semifinalen seng senga sengen senteret sentrum serien sesong sesongen setningen sidene
-            sikkerhet sikkerheten sinn situasjon situasjonen sjakk sjansen sjefen sjel sjo sjoen sjokolade skala
-            skapet skien skjermen skjonnhet skog skogen skolene skudd skylden slutten sofaen sokere soknad soldatene
-            solen solv sonnen soppel sovn sparken spillere spilleren spillerne spillet spissen sporsmal sporsmalene
-            sporsmalet spraket stadion stadium stand standarden starten stasjon stasjonen staten statistikk statsrad
-            status stedene stedet stemmene stemmerett stilen stillingen stjerne stjernen storrelse storrelsen
-            stortinget straffen stranden strategi strekningen strommen studentene studie studiene studiet suksess
-            summen svarene svein svenskene sykdom sykdommen sykehus sykehuset sykkel sykkelen synet systemet tabellen
-            taket tallene tankene teamet teknikk teknologi teknologien teksten telefon telefonen telemark temaet
-            temperatur temperaturen tendens tennene teori teorien tiar tid tida tiden tidene tidspunkt tidspunktet
-            tilbud tilbudet tilfelle tilfellet tilgang tilhengere tillatelse tillit tilstand tiltak timene tingen
-            tingene tittel tittelen tjeneste tjenesten tonn traden tradisjon trafikk trafikken trobbel troen trussel
-            trygghet tunnelen turen tusen typen tyskerne uka uke uken ukene ulv ulykke ulykken undersokelse ungdom
+            internett isen islam jakten jens jensen jenta jente jentene jobben jodene jorden kaffe kamera kameraet
+            kamp kampanje kampen kampene kanal kanalen kanten kaos kapasitet kapittel karen karriere karrieren
+            katastrofe kategori kategorien katten kino kirke kirken kjaeresten kjaerlighet kjeften kjennskap kjokkenet
+            kjole kjoleskapet kjonn kjoretoy klaer klaerne klassen klima klubben klubbene kollega kombinasjon
+            kommentar kommune kommunen kommunene kompetanse kompis konflikt konflikten kong konge kongen konklusjon
+            konkurranse konkurransen konsekvens konseptet konsert konserten kontakten konto kontoen kontoret kontrakt
+            kontrakten kontroll kontrollen kopi korrupsjon kostnadene kraft kravene kreft krigen kriminalitet krise
+            kritikk kritikken kroppen kultur kulturen kundene kunnskap kunnskapen kunst kunsten kunstnere kvalitet
+            kvaliteten kvelden kvinnen kvinnene kysten laerere laereren laererne lagene landbruk landene landsbyen
+            landslaget langrenn lappen ledelse ledelsen ledere lederen legen legene leilighet leiligheten lengde
+            lengden lidelse ligaen likhet linje linjen linken lisa lise litteratur logn losningen loven luften
+            lufthavn lund lyden lykke lyset magen makten malene maned maneden manen mangel mangfold mannen mareritt
+            markedet maskin maskinen matematikk maten mediene medisin medlem medlemmene medlemskap meldingen
+            mellomtiden mengde mengden meningen menn mennene menneske menneskene mennesket mesteparten metode metoden
+            midten militaeret miljo miljoet minimum minutt mistanke mobilen modell modellen moral mord moren morgenen
+            morten motivasjon motoren motstand mulighet muligheten mulighetene munnen museum musikk musikken myndighet
+            myndighetene naboen naerheten naeringsliv narkotika nasjon natten natur naturen navnene nedgang nesen
+            nettavisen nettside nettsiden nettsted nettstedet nettverk niva nivaet nokkelen nordland nordmenn nyhetene
+            odd offeret okonomi okonomien ola omgang omrade omradene omradet operasjon operasjonen oppdrag oppdraget
+            oppforsel oppgave oppgaven oppland opplegg opplevelse opprinnelse opptak orden ordene ordningen orene
+            organisasjon ostlandet ovelse overflaten overgang overgangen overgrep overraskelse oversettelse oversikt
+            overskudd overtid oya oyeblikk oyeblikket oynene panikk papir parken parorende partiene partiet pasienten
+            passord pastand pengene pensjon periode perioden personen personene personlighet perspektiv pizza planen
+            planene planeten plass plassen plast poeng poenget polen politi politiet politikere politikerne politikk
+            politikken porno posisjon posten praksis presentasjon presidenten prest prinsesse prinsippet prisen
+            prisene problemene problemet produksjon produksjonen produkt produktet profil profilen programmet
+            programvare prosess prosessen prosjekt prosjektet psykologi publikum pund punktet raeva rapport rapporten
+            rasisme reaksjon reduksjon regel regelen regelverk regi region regionen regjeringen reglene reisen reklame
+            rekord religion respekt respons resten resultat resultatene resultatet retorikk retten rettighetene
+            revolusjon risiko risikoen rollen roman rumpa runden russerne ryggen saken sakene salg salget samfunn
+            samfunnet sammenheng sammenhengen samvittighet sangen sannhet sannheten scenen seieren sekund selskap
+            selskapene selskapet selvmord selvtillit semifinalen seng senga sengen senteret sentrum serien sesong
+            sesongen setningen sidene sikkerhet sikkerheten sinn situasjon situasjonen sjakk sjansen sjefen sjel sjo
+            sjoen sjokolade skala skapet skien skjermen skjonnhet skog skogen skolene skudd skylden slutten sofaen
+            sokere soknad soldatene solen solv sonnen soppel sovn sparken spillere spilleren spillerne spillet spissen
+            sporsmal sporsmalene sporsmalet spraket stadion stadium stand standarden starten stasjon stasjonen staten
+            statistikk statsrad status stedene stedet stemmene stemmerett stilen stillingen stjerne stjernen storrelse
+            storrelsen stortinget straffen stranden strategi strekningen strommen studentene studie studiene studiet
+            suksess summen svarene svein svenskene sykdom sykdommen sykehus sykehuset sykkel sykkelen synet systemet
+            tabellen taket tallene tankene teamet teknikk teknologi teknologien teksten telefon telefonen telemark
+            temaet temperatur temperaturen tendens tennene teori teorien tiar tid tida tiden tidene tidspunkt
+            tidspunktet tilbud tilbudet tilfelle tilfellet tilgang tilhengere tillatelse tillit tilstand tiltak timene
+            tingen tingene tittel tittelen tjeneste tjenesten tonn traden tradisjon trafikk trafikken trobbel troen
+            trussel trygghet tunnelen turen tusen typen tyskerne uken ukene ulv ulykke ulykken undersokelse ungdom
             ungdommen ungdommene ungen ungene universitet unntak utdannelse utgangspunkt utgave utgaven utlandet
             utovere utsiden utsikt utslipp utstyret uttalelse uttrykket utvalg utvalget utviklingen valg valget vapen
             varene varsel vedtak veggen vegvesen veien vekst velgere vennen vennene venninne vennskap venstresiden
@@ -1112,62 +1113,62 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             achternaam acteur actie activiteit actrice adres advertentie advies adviseur advocaat afbeelding afkomst
             aflevering afscheid afsluiting afspraak afstand agenda album alcohol alliantie amateur ambassade
             ambassadeur angst antwoord apparaat appel applaus arena arrestatie artiest artikel arts auteur auto
-            autoriteit avond avontuur baan baard baas bak balans bank basis basisschool batterij bedrag bedreiging
-            bedrijf beek beeld beetje begrafenis begrip begroting behoefte bek bel belang belasting beleid belofte
-            beloning bemanning bende beperking bereik berg beroep beschaving beschikking beschrijving besef beslag
-            beslissing bestaan bestel bestemming bestrijding bestuur betekenis betrekking beveiliging bevel
-            bevestiging bevolking bevrijding beweging bewijs bezetting bezoek bibliotheek bijbel bijdrage bijeenkomst
-            binnenstad bioscoop blad blik bloem bocht bodem boek boel boerderij bom boodschap boord bord bos brandstof
-            brein bril broek bron brood brug bruid bruiloft buik buis bundel bureau burgeroorlog cadeau cafe camera
-            campagne capaciteit carriere casino categorie cel centrum chauffeur circus cirkel client coalitie
-            collectie college combinatie comite commissaris commissie competitie concentratie concept concert
-            conclusie conferentie congres constructie crisis cultuur cursus daad dagblad dagboek dak datum deal debuut
-            deel deelname definitie deken dekking delta democratie demonstratie depressie deur dialoog dieet diefstal
-            dierentuin dijk ding directeur discussie documentaire doek doel doelgroep doelwit dollar domein doos dorp
-            draad draai draak drama dreiging droom duel duim duivel duo dvd echtgenoot economie editie eenheid eeuw
-            eigendom eiland einde elftal ellende emotie engel erfenis erfgoed erkenning ervaring euro eva evolutie
-            examen excuus expeditie expert explosie fabriek faculteit fantasie fase federatie feit fenomeen festival
-            fiets figuur filosofie finale financien fles forum foto fotografie fractie frequentie functie gebed
-            gebeurtenis gebied gebouw gebrek gebruik gedeelte gedoe geheugen geld gelegenheid geloof geluid geluk
-            gemak gemeenschap gemeente gemeentehuis gemeenteraad generatie geschiedenis gesprek getal getuige geur
-            geval gevangenis gevecht gevolg geweten gewicht gewoonte gezelschap gezin gezondheid gids gif glas
-            glimlach godsdienst goedkeuring gok gouverneur graad grap gras green grens griep groep grond grondgebied
-            grondwet gsm haag haal haan handel handtekening hectare hek hekel held helft helm hemel hen herdenking
-            herinnering hersenen heuvel historie hobby hoed hoef hoek hof hogeschool hond honing hoofd hoofdpijn
-            hoofdstad hoofdstuk hoogte hoogtepunt hoop hoorn horloge hotel houding huid huis huisarts huiswerk hulp
-            huur hypotheek idee imago indruk industrie info ingang inhoud innovatie inrichting inspecteur inspiratie
-            installatie instantie instituut interieur introductie invasie invloed inzicht iris item jaap jas jeans
-            jubileum jungle jurk kaas kabel kabinet kamerlid kampioen kanaal kandidaat kans kapitein kasteel keel
-            kennis kenteken kerel kerk kern ketting keuken keus keuze kijk kijkje kim kip klacht klas klasse kleur
-            klik klimaat kliniek knie knop knuffel koelkast koers koffie kogel kok konijn koning koninkrijk kooi koop
-            kop kopie koppel korting kracht krijg kroon kruis kunst kunstwerk kus kwaliteit kwart kwestie lach lading
-            lancering landgoed landschap laptop leeftijd leek leerkracht leeuw leiding lengte lening leugen lezing
-            lichaam lid lidmaatschap lied liefde liefje lieverd lijf lijn locatie logo loon loopbaan luchthaven
-            luchtmacht luik lul maag maagd maal maaltijd maan maand maat maatregel maatschappij marathon massa
-            materiaal maximum medaille meerderheid meid meisje melding melk mening merendeel merk metaal methode metro
-            middag middel milieu ministerie minuut misbruik misdaad misdrijf missie mix mogelijkheid mol molen moord
-            moskee motivatie muis museum muur muziek naam nacht nachtmerrie nadeel natuurgebied nederlaag neerslag nek
-            netwerk neus nieuwsbrief niveau nood noodzaak oceaan ochtend oefening ogenblik olie omgeving omroep
-            omschrijving onderdeel onderneming onderwerp onderzoek ongeluk ongeval ontdekking ontmoeting ontslag
-            ontvangst ontwerp onzekerheid oog oordeel oorlog opbrengst opdracht operatie opkomst opleiding oplossing
-            opmerking opnamen oppervlak oppositie oprichting oproep opslag opstand optie organisatie orkest oven
-            overal overdracht overeenkomst overgang overheid overleg overname overstap overtuiging overval overwinning
-            overzicht paal paard pagina paleis pand paniek paradijs partij paspoort passie patient patroon paus pauze
-            penis pensioen periode pers persbericht persoon petitie piano piet pijn pik piloot pizza plaat plaats
-            planeet plank platteland plek plicht ploeg podium poezie poging politicus politie poort portemonnee
-            portret positie presentatie prestatie prijs prinses prioriteit probleem procedure proces product productie
-            proef profiel promotie provincie publicatie raad raam ramp rand rapport reactie realiteit recept rechtbank
-            rechtszaak redacteur redactie redding reden reeks referendum regel regelgeving regering regime regio
-            regisseur registratie rekening relatie religie renovatie republiek reputatie resolutie resultaat revolutie
-            richting rij rijbewijs rijkdom risico robot roep rol rubriek rug ruil ruimte ruzie salaris samenleving
-            samenvatting samenwerking scenario schaal schaamte schaduw schakel schatting schedel scheiding schema
-            scherm schijf schild schilderij schip schoen schoonheid schot schrik schuld schuur seconde secretaris
-            sectie seizoen selectie senaat sessie signaal sint situatie sla slaaf slaap slag slang sleutel sluiting
-            smaak sms snelheid snelweg soldaat spanning speech speelgoed spel spiegel spin staal stad stadhuis stadion
-            stadium staf stam stand standpunt stap status steek steen stel stelsel stemming steun stichting stijging
-            stoel stof straal strand strategie streek streep strijd stroom structuur studie stuur subsidie succes
-            supermarkt symbool systeem taak taal taart tabel tafel tandarts techniek technologie teken tekening tekst
-            telefoon televisie tempel temperatuur termijn terras terrein terreur thema theorie therapie tijd tijdperk
+            autoriteit avontuur baan baard baas bak balans bank basis basisschool batterij bedrag bedreiging bedrijf
+            beek beeld beetje begrafenis begrip begroting behoefte bek bel belang belasting beleid belofte beloning
+            bemanning bende beperking bereik berg beroep beschaving beschikking beschrijving besef beslag beslissing
+            bestaan bestel bestemming bestrijding bestuur betekenis betrekking beveiliging bevel bevestiging bevolking
+            bevrijding beweging bewijs bezetting bezoek bibliotheek bijbel bijdrage bijeenkomst binnenstad bioscoop
+            blad blik bloem bocht bodem boek boel boerderij bom boodschap boord bord bos brandstof brein bril broek
+            bron brood brug bruid bruiloft buik buis bundel bureau burgeroorlog cadeau cafe camera campagne capaciteit
+            carriere casino categorie cel centrum chauffeur circus cirkel client coalitie collectie college combinatie
+            comite commissaris commissie competitie concentratie concept concert conclusie conferentie congres
+            constructie crisis cultuur cursus daad dagblad dagboek dak datum deal debuut deel deelname definitie deken
+            dekking delta democratie demonstratie depressie deur dialoog dieet diefstal dierentuin dijk ding directeur
+            discussie documentaire doek doel doelgroep doelwit dollar domein doos dorp draad draai draak drama
+            dreiging droom duel duim duivel duo dvd echtgenoot economie editie eenheid eeuw eigendom eiland einde
+            elftal ellende emotie engel erfenis erfgoed erkenning ervaring euro eva evolutie examen excuus expeditie
+            expert explosie fabriek faculteit fantasie fase federatie feit fenomeen festival fiets figuur filosofie
+            finale financien fles forum foto fotografie fractie frequentie functie gebed gebeurtenis gebied gebouw
+            gebrek gebruik gedeelte gedoe geheugen geld gelegenheid geloof geluid geluk gemak gemeenschap gemeente
+            gemeentehuis gemeenteraad generatie geschiedenis gesprek getal getuige geur geval gevangenis gevecht
+            gevolg geweten gewicht gewoonte gezelschap gezin gezondheid gids gif glas glimlach godsdienst goedkeuring
+            gok gouverneur graad grap gras green grens griep groep grond grondgebied grondwet gsm haag haal haan
+            handel handtekening hectare hek hekel held helft helm hemel hen herdenking herinnering hersenen heuvel
+            historie hobby hoed hoef hoek hof hogeschool hond honing hoofd hoofdpijn hoofdstad hoofdstuk hoogte
+            hoogtepunt hoop hoorn horloge hotel houding huid huis huisarts huiswerk hulp huur hypotheek idee imago
+            indruk industrie info ingang inhoud innovatie inrichting inspecteur inspiratie installatie instantie
+            instituut interieur introductie invasie invloed inzicht iris item jaap jas jeans jubileum jungle jurk kaas
+            kabel kabinet kamerlid kampioen kanaal kandidaat kans kapitein kasteel keel kennis kenteken kerel kerk
+            kern ketting keuken keus keuze kijk kijkje kim kip klacht klas klasse kleur klik klimaat kliniek knie knop
+            knuffel koelkast koers koffie kogel kok konijn koning koninkrijk kooi koop kop kopie koppel korting kracht
+            krijg kroon kruis kunst kunstwerk kus kwaliteit kwart kwestie lach lading lancering landgoed landschap
+            laptop leeftijd leek leerkracht leeuw leiding lengte lening leugen lezing lichaam lid lidmaatschap lied
+            liefde liefje lieverd lijf lijn locatie logo loon loopbaan luchthaven luchtmacht luik lul maag maagd maal
+            maaltijd maan maand maat maatregel maatschappij marathon massa materiaal maximum medaille meerderheid meid
+            meisje melding melk mening merendeel merk metaal methode metro middel milieu ministerie minuut misbruik
+            misdaad misdrijf missie mix mogelijkheid mol molen moord moskee motivatie muis museum muur muziek naam
+            nachtmerrie nadeel natuurgebied nederlaag neerslag nek netwerk neus nieuwsbrief niveau nood noodzaak
+            oceaan oefening ogenblik olie omgeving omroep omschrijving onderdeel onderneming onderwerp onderzoek
+            ongeluk ongeval ontdekking ontmoeting ontslag ontvangst ontwerp onzekerheid oog oordeel oorlog opbrengst
+            opdracht operatie opkomst opleiding oplossing opmerking opnamen oppervlak oppositie oprichting oproep
+            opslag opstand optie organisatie orkest oven overal overdracht overeenkomst overgang overheid overleg
+            overname overstap overtuiging overval overwinning overzicht paal paard pagina paleis pand paniek paradijs
+            partij paspoort passie patient patroon paus pauze penis pensioen periode pers persbericht persoon petitie
+            piano piet pijn pik piloot pizza plaat plaats planeet plank platteland plek plicht ploeg podium poes
+            poezie poging politicus politie poort portemonnee portret positie presentatie prestatie prijs prinses
+            prioriteit probleem procedure proces product productie proef profiel promotie provincie psychologie
+            publicatie raad raam ramp rand rapport reactie realiteit recept rechtbank rechtszaak redacteur redactie
+            redding reden reeks referendum regel regelgeving regering regime regio regisseur registratie rekening
+            relatie religie renovatie republiek reputatie resolutie resultaat revolutie richting rij rijbewijs rijkdom
+            risico robot roep rol rubriek rug ruil ruimte ruzie salaris samenleving samenvatting samenwerking
+            satelliet scenario schaal schaamte schaduw schakel schatting schedel scheiding schema scherm schiereiland
+            schijf schild schilderij schip schoen schoonheid schot schrik schuld schuur seconde secretaris sectie
+            seizoen selectie senaat sessie signaal sint situatie sla slaaf slaap slag slang sleutel sluiting smaak sms
+            snelheid snelweg soldaat spanning speech speelgoed spel spiegel spin staal stad stadhuis stadion stadium
+            staf stam stand standpunt stap status steek steen stel stelsel stemming steun stichting stijging stoel
+            stof straal strand strategie streek streep strijd stroom structuur studie stuur subsidie succes supermarkt
+            symbool systeem taak taal taart tabel tafel tandarts techniek technologie teken tekening tekst telefoon
+            televisie tempel temperatuur termijn terras terrein terreur thema theorie therapie tijd tijdperk
             tijdschrift tijdstip titel toegang toepassing toernooi toespraak toestand toestel toets toetsenbord toeval
             toezicht toneel tong toon toren traditie traject tram trein trio troon trui tuin twijfel uitbreiding
             uitdaging uitdrukking uitgave uitgeverij uitkering uitleg uitnodiging uitrusting uitslag uitspraak
@@ -1239,33 +1240,33 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             blad blok bogactwo bohaterka boisko bok bomba brazylia brytania brzeg brzuch budowa budowie budynek budzet
             bunt burza business buta bydgoszcz bzdura calosc cech cel centrum cenzura chaos charakter chemia chleb
             choroba chwala chwila ciag cialo ciasto cierpliwosc ciezar cisnienie cisza cmentarz college cud cukier
-            cykl cyrk cytat czesc czolo czyn czynnik dach dama daniel debata debiut decyzja definicja demokracja
-            departament depresja deszcz dialog diana dlon dlug dlugopis dlugosc dna dno dobro dochod dodatek dokument
-            dol dom domek dostep dowod dramat drewno druzyna drzewo duch dupa dusza dwojka dwor dyplom dysk dyskusja
-            dystans dywan dzialalnosc dzialka dziecinstwo dziecko dziedzictwo dzielnica dzielo dziennik dziennikarka
-            dziewczyna dziewczynka dzwiek edukacja edycja efekt egzamin ekipa ekran eksperyment element elzbieta emma
-            energia etap europa ewa fabryka fabula facebook fakt fala festiwal filip filmik filozofia flaga forum fot
-            fotel fragment francja frekwencja fundacja fundusz funkcja gabinet gabriela galeria gardlo garsc gatunek
-            gaz gazeta gdansk generacja georgia gest gimnazjum glod glos glowa glupota gmin gmina gniazdo gniew
-            godnosc godzina gospodarka gowno granica grecja green grob grunt grupa grzech gwalt gwiazda hajs halas
-            handel hanna haslo herbata historia hiszpania holandia hold hollywood horror hotel house hymn ilosc imie
-            imperium impreza informacja inicjatywa instagram instytucja instytut interes inwestycja iphone ipn islam
-            istota izba jakosc japonia jazda jednostka jersey jezioro jezyk joanna jordan jork juan julia juz kadr
-            kalendarz kamera kamien kampania kanada kanal kapital kariera karma kart karta katalog katarzyna
-            katastrofa kategoria kawa kawal kawalek kierunek kij kino klamstwo klasa klimat klub koalicja kobieta kod
-            kodeks kolej kolejka kolekcja kolezanka kolko kolor komedia komentarz komiks komisja komitet kompleks
-            komputer komunikacja komunikat koncepcja koncert konferencja konflikt kongres koniec koniecznosc
-            konkurencja konkurs konstrukcja konstytucja kontakt kontekst konto kontrakt kontrola korea korona korzysc
-            kosciol kosmos koszmar koszt koszulka kradziez kredyt krok krolestwo kropka krs kryterium kryzys krzeslo
-            krzyk krzyz ksiazka ksiega ksiezniczka ksiezyc ksztalt kubek kult kultura kupa kwas kwestia kwiat kwota
-            laboratorium lancuch laptop laura leb lecha legenda lek lekcja lew lewica liceum liczba linia linka liscie
-            lista literatura lodz logo lokalizacja londyn lotnisko lozko lublin lud ludnosc ludzkosc lustro madryt
-            magazyn magdalena magia maja majatek makaron makijaz malgorzata malzenstwo mandat mapa marketing marsz
-            masakra maslo maszyna mechanizm medium meksyk mem metoda metro miasteczko miecz miejsce miejscowosc
-            miesiac mieso mikolaj mikrofon milosc ministerstwo miod misja mistrzostwo mix mleko mlodziez mnostwo moda
-            modlitwa moment monachium montaz morderstwo morze motyw mowa mozg mozliwosc msz muzeum nacisk nadzieja
-            nadzor nagroda nakaz narod narzedzie nasa natalia natura nauczycielka nauka nazwa nazwisko news niebo
-            nienawisc nieprawda nina noc noga norma nowosc noz numer obecnosc obiad obiekt oblicze obowiazek oboz
+            cykl cyrk cytat czesc czestochowa czolo czyn czynnik dach dama daniel debata debiut decyzja definicja
+            demokracja departament depresja deszcz dialog diana dieta dlon dlug dlugopis dlugosc dna dno dobro dochod
+            dodatek dokument dol dom domek dostep dowod dramat drewno druzyna drzewo duch dupa dusza dwojka dwor
+            dyplom dysk dyskusja dystans dywan dzialalnosc dzialka dziecinstwo dziecko dziedzictwo dzielnica dzielo
+            dziennik dziennikarka dziewczyna dziewczynka dzwiek edukacja edycja efekt egzamin ekipa ekran eksperyment
+            element elzbieta emma energia etap europa ewa fabryka fabula facebook fakt fala festiwal filip filmik
+            filozofia flaga forum fot fotel fragment francja frekwencja fundacja fundusz funkcja gabinet gabriela
+            galeria gardlo garsc gatunek gaz gazeta gdansk generacja georgia gest gimnazjum glod glos glowa glupota
+            gmin gmina gniazdo gniew godnosc godzina gospodarka gowno granica grecja green grob grunt grupa grzech
+            gwalt gwiazda hajs halas handel hanna haslo herbata historia hiszpania holandia hold hollywood horror
+            hotel house hymn ilosc imie imperium impreza informacja inicjatywa instagram instytucja instytut interes
+            inwestycja iphone ipn islam istota izba jakosc japonia jazda jednostka jersey jezioro jezyk joanna jordan
+            jork juan julia juz kadr kalendarz kamera kamien kampania kanada kanal kapital kariera karma kart karta
+            katalog katarzyna katastrofa kategoria kawa kawal kawalek kierunek kij kino klamstwo klasa klimat klub
+            koalicja kobieta kod kodeks kolej kolejka kolekcja kolezanka kolko kolor komedia komentarz komiks komisja
+            komitet kompleks komputer komunikacja komunikat koncepcja koncert konferencja konflikt kongres koniec
+            koniecznosc konkurencja konkurs konstrukcja konstytucja kontakt kontekst konto kontrakt kontrola korea
+            korona korzysc kosciol kosmos koszmar koszt koszulka kradziez kredyt krok krolestwo kropka krs kryterium
+            kryzys krzeslo krzyk krzyz ksiazka ksiega ksiezniczka ksiezyc ksztalt kubek kult kultura kupa kwas kwestia
+            kwiat kwota laboratorium lancuch laptop laura leb lecha legenda lek lekcja lew lewica liceum liczba linia
+            linka liscie lista literatura lodz logo lokalizacja londyn lotnisko lozko lublin lud ludnosc ludzkosc
+            lustro madryt magazyn magdalena magia maja majatek makaron makijaz malgorzata malzenstwo mandat mapa
+            marketing marsz masakra maslo maszyna mechanizm medium meksyk mem metoda metro miasteczko miecz miejsce
+            miejscowosc miesiac mieso mikolaj mikrofon milosc ministerstwo miod misja mistrzostwo mix mleko mlodziez
+            mnostwo moda modlitwa moment monachium montaz morderstwo morze motyw mowa mozg mozliwosc msz muzeum nacisk
+            nadzieja nadzor nagroda nakaz narod narzedzie nasa natalia natura nauczycielka nauka nazwa nazwisko news
+            niebo nienawisc nieprawda nina noga norma nowosc noz numer obecnosc obiad obiekt oblicze obowiazek oboz
             obraz obrazek obrona obsluga obszar obywatelstwo ocean ocena ochrona odbior odcinek oddech oddzial
             odleglosc odmiana odpowiedz odsetek odwrot oferta ofiara ogien ogol ogrod okazja okladka okno oko okres
             okret onz opcja operacja opinia opis opole opor opowiesc opozycja organizacja organizm osiedle osoba
@@ -1281,7 +1282,7 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             przeszlosc przycisk przyczyna przyjaciolka przyjemnosc przyklad przypadek przystanek przyszlosc pseudo psl
             ptak publicznosc publikacja puchar pysk pzpr rachunek racja radosc ramie raport rasizm raz reakcja real
             realizacja redakcja referendum region regulamin reka reklama rekord relacja religia remont republika
-            restauracja reszta rewolucja rezultat robot robota rocznica rocznik rodzaj rog rok rolnictwo romans rosja
+            restauracja reszta rewolucja rezultat robot robota rocznica rocznik rodzaj rog rolnictwo romans rosja
             rower rownosc rozkaz rozklad rozmiar rozmowa roznica roznorodnosc rozum rozwoj ruch ryba rynek rysunek
             rytm ryz ryzyka ryzyko rzad rzeszow rzut salon samobojstwo samochod samolot san sanktuarium scena
             scenariusz schemat sciana sciezka sejm sekcja sektor seminarium senat serce serial serwis sesja sezon siec
@@ -1483,67 +1484,67 @@ AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {
             besok besvikelse betydelse betyg bibliotek bidrag bil bild biljett bistand bit bjuda blasa blick
             blogginlagg blomma blues bog bok bolag bord borjan bostad botten braka branna bransch bransle brev brinna
             britt brod broder brollop brott brottslighet brud bruk bry bryta budskap business butik byggnad byte cafe
-            cancer centimeter centrum chans choklad cigg cirkus citat college cup cykel dack dag dagbok dagis damm
-            dansa datum debatt definition delta demokrati depression detalj diabetes diagnos dialog diktatur
-            diskussion distrikt division djur dna dodsfall dollar domstol dorr drake drama dricka drift driva dryck
-            dvd dygn effekt efterfragan eftermiddag efternamn egendom egenskap ekonomi elev elit elva emma energi
-            engagemang enhet ensamhet erbjuda erfarenhet etnicitet eurovision eva evenemang evighet examen exempel
-            exemplar existens expert fabrik fagel faktum falt familj fangelse fantasi farg fart fartyg fatal fattigdom
-            favorit feminism fenomen festival figur fika filosofi finna fisk fitta flagga flertal flicka flickvan flit
-            flyga flygplan flygplats foda fodelsedag fokus folkmord fonster foralder forband forbli forbud fordel
-            fordon forebild forekomma foremal foresla foretag forlata formaga formogenhet fornuft forran forskola
-            forstaelse forsvinna forum fotboll fraga framgang framsteg framtid frid frihet frisyr fritid frukost
-            funktion fylla fyra fysik gard garderob gata gava gemenskap generation geni genom genombrott genomgang
-            genomsnitt gitarr gladje glasogon glida godis gomma gora gradde grand gras green gren grepp grilla grupp
-            gud guld gymnasium hacka halsa halvar halvtimme hamnd handboll handelse hansyn hastighet hav helhet heltid
-            hemland hemlighet hemmaplan hemsida heroin herre hinder hinna historia historik hit hjalm hjalte hjarna
-            hjarta hobby hog hoger hogskola hojd honung hora hosta hotell house hud hudfarg hund husdjur hushall huvud
-            huvudsak huvudstad huvudvark hylla hyra icke identitet ideologi idiot idol idrott inbrott individ industri
-            inga ingang inge initiativ inkomst innehalla innehav innovation insats insikt inspiration integration
-            integritet intelligens intresse intryck inverkan israel jacka jag jaga jakt jamforelse jamstalldhet jarn
-            jatte javel jeans jobb jord jordbruk journalistik jude julafton juridik kaffe kaft kaka kamera kamp
-            kampanj kamrat kanal kandidat kandis kanon kansla kaos kapacitet kapitel karaktar karl karlek karnkraft
-            karriar karta katastrof kategori kebab kemi kille kilometer kina kissa kista klader klagomal klamma klass
-            klimat klippa klocka kna kniv kod kok koka kokain kollega kombination komiker komma kommentar kommun
-            kompetens kompis koncept konferens konflikt konkurrens konkurs konsekvens konsert konst konstnar
-            konstruktion konsumtion kontakt kontanter kontrakt kontroll konung konversation kopia korkort korruption
-            korv kostnad kostym kott kraft krav krava kreditkort krig kriminalitet kritik krona kronika kropp kuk
-            kultur kund kung kunskap kusin kvadratmeter kval kvalite kvalitet kvall kvart kyrka lada lagenhet
-            lakemedel lan landskap langd langtan lank lara larm lastbil latin laxa ledamot ledarskap lejon lek lektion
-            leverans licens lida likhet lina linda linje lisa lista liten litteratur liv livsstil livstid ljud ljuga
-            logga logik logn lok lon losenord lund luta lycka lyx macka mage majoritet maltid manad manager mandat
-            mangd mangfald manus mardrom marke marknad maskin massa maste matematik medalj medans medel medicin medlem
-            medlemskap mejl mellanrum mercedes metall metod metro middag midnatt midsommar migration miljard miljo
-            miljon minoritet missforstand modell mojlighet moln moms mora moral mord morgon morker morsa mossa motiv
-            motivation motsats motstand motsvarighet mun museum musik musiker muslim myndighet mynt namn narhet
-            naringsliv nasa nasta nation natt natur natverk nazism niva njuta nod noje nord nummer nyckel nyfikenhet
-            nyhet nytta objekt odds oga ogonblick ohalsa olja olycka omdome omgang omrade omsorg onskan operation
-            opposition organisation original ost otur overens overgrepp overleva overlevnad overskott overtygelse
-            paket paminnelse panik papper parfym pask paus paverkan pengar penis penna pers personal personlighet
-            perspektiv pizza planbok plats plattform plikt poang poesi pojke pojkvan pol polis politik politiker porr
-            portratt potatis potential praktik prast premiar presentation prestation princip prioritet privatliv
-            produkt produktion proffs profil projekt promenad propaganda psykolog psykologi rabatt racka radsla ranta
-            rapport rasism rattegang rattighet rea reaktion recension recept reda referens regel regi region reklam
-            rekord relation religion reportage resonemang respekt respons restaurang resultat retorik revolution rida
-            riksdag riva roka rom rora rorelse rosengard rost rostratt rov rubrik rulla rumpa rygg saga sakerhet
-            sallad sallskap samarbete samband sambo samhalle sammanhang samtal samtycke samvete sanka sannolikhet
-            sasong satan satir scen schema sektion sekund semester semifinal sexualitet siffra simma sista situation
-            sjal sjalv sjalvklarhet sjalvmord sjo sjukdom sjukhus sjukvard sjunga sjunka skada skadestand skala skam
-            skandal skap skarm skatt skillnad skitsnack skiva skjorta skjuta sko skog skoj skola skonhet skrack skratt
-            skrift skrika skriva skugga skuld skydd skyldighet sla slag slakt slita sloja sloseri slott slutsats
-            slutspel smalta socialism socken socker soffa solidaritet somn soppa sovrum special springa sprit spruta
-            stad stalle stamma stand standard statistik status sten sticka stiga stjala stjarna stod stold stolthet
-            storlek stracka straff strategi struktur stuga stund stycke styrelse styrka succe suga summa svaghet svamp
-            svard sven svin syfte symptom syskon tabell tack tacka takt taktik talamod talang tanke tarta teater
-            tecken teknik teknologi telefon temperatur tendens teori terapi terrorism tex tidpunkt tiggeri tillfalle
-            tillgang tillit tillsammans tillstand tilltrade timma timme tina titel tjanst tjej toa toalett tobak torg
-            torka tortyr trad tradgard trafik trappa trea tredjedel troja trots trovardighet trupp trygghet tugga
-            tunnelbana turne tusan tusen tvaa tvekan tvivel typ tystnad undantag underklader underlag undvika ungdom
-            union universitet universum uppgift upplevelse uppratthalla uppsats ursprung urval utanforskap utbrott
-            utbud utbyte utga utgang utgangspunkt utkik utrymme utsikt utslapp uttryck vacka vad vagg vagn val vald
-            valdta valdtakt valfard vanda vansinne vanskap vanster vantan vapen varannan vardag vardegrund varld
-            vatten vattenfall vecka verklighet verksamhet verkstad verktyg veta vika vikt vila vilja vilken villa vin
-            vinna vinst virus vitlok vodka volym webb webbplats yrke yta zon
+            cancer centimeter centrum chans choklad cigg cirkus citat college cup cykel dack dagbok dagis damm dansa
+            datum debatt definition delta demokrati depression detalj diabetes diagnos dialog diktatur diskussion
+            distrikt division djur dna dodsfall dollar domstol dorr drake drama dricka drift driva dryck dvd effekt
+            efterfragan efternamn egendom egenskap ekonomi elev elit elva emma energi engagemang enhet ensamhet
+            erbjuda erfarenhet etnicitet eurovision eva evenemang evighet examen exempel exemplar existens expert
+            fabrik fagel faktum falt familj fangelse fantasi farg fart fartyg fatal fattigdom favorit feminism fenomen
+            festival figur fika filosofi finna fisk fitta flagga flertal flicka flickvan flit flyga flygplan flygplats
+            foda fodelsedag fokus folkmord fonster foralder forband forbli forbud fordel fordon forebild forekomma
+            foremal foresla foretag forlata formaga formogenhet fornuft forran forskola forstaelse forsvinna forum
+            fotboll fraga framgang framsteg framtid frihet frisyr fritid frukost funktion fylla fyra fysik gard
+            garderob gata gava gemenskap generation geni genom genombrott genomgang genomsnitt gitarr gladje glasogon
+            glida godis gomma gora gradde grand gras green gren grepp grilla grupp gud guld gymnasium hacka halsa
+            halvtimme hamnd handboll handelse hansyn hastighet hav helhet heltid hemland hemlighet hemmaplan hemsida
+            heroin herre hinder hinna historia historik hit hjalm hjalte hjarna hjarta hobby hog hoger hogskola hojd
+            honung hora hosta hotell house hud hudfarg hund husdjur hushall huvud huvudsak huvudstad huvudvark hylla
+            hyra icke identitet ideologi idiot idol idrott inbrott individ industri inga ingang inge initiativ inkomst
+            innehalla innehav innovation insats insikt inspiration integration integritet intelligens intrade intresse
+            intryck inverkan ironi israel jacka jag jaga jakt jamforelse jamstalldhet jarn jarnvag jatte javel jeans
+            jobb jord jordbruk journalistik jude juridik kaffe kaft kaka kamera kamp kampanj kamrat kanal kandidat
+            kandis kanon kansla kaos kapacitet kapitel karaktar karl karlek karnkraft karriar karta katastrof kategori
+            kebab kemi kille kilometer kina kissa kista klader klagomal klamma klass klimat klippa klocka kna kniv kod
+            kok koka kokain kollega kombination komiker komma kommentar kommun kompetens kompis koncept konferens
+            konflikt konkurrens konkurs konsekvens konsert konst konstnar konstruktion konsumtion kontakt kontanter
+            kontrakt kontroll konung konversation kopia korkort korruption korv kostnad kostym kott kraft krav krava
+            kreditkort krig kriminalitet kritik krona kronika kropp kuk kultur kund kung kunskap kusin kvadratmeter
+            kval kvalite kvalitet kvart kyrka lada lagenhet lakemedel lan landskap langd langtan lank lara larm
+            lastbil latin laxa ledamot ledarskap lejon lek lektion leverans licens lida likhet lina linda linje lisa
+            lista liten litteratur liv livsstil livstid ljud ljuga logga logik logn lok lon losenord lund luta lycka
+            lyx macka magasin mage majoritet maltid manad manager mandat mangd mangfald manus mardrom marke marknad
+            maskin massa maste matematik medalj medans medel medicin medlem medlemskap mejl mellanrum mercedes metall
+            metod metro migration miljard miljo miljon minoritet missforstand modell mojlighet moln moms mora moral
+            mord morker morsa mossa motiv motivation motsats motstand motsvarighet mun museum musik musiker muslim
+            myndighet mynt namn narhet naringsliv nasa nasta nation natur natverk nazism niva njuta nod noje nord
+            nummer nyckel nyfikenhet nyhet nytta objekt odds oga ogonblick ohalsa olja olycka omdome omgang omrade
+            omsorg onskan operation opposition organisation original ost otur overens overgrepp overleva overlevnad
+            overskott overtygelse paket paminnelse pang panik papper parfym pask paus paverkan pengar penis penna pers
+            personal personlighet perspektiv pizza planbok plats plattform plikt poang poesi pojke pojkvan pol polis
+            politik politiker porr portratt potatis potential praktik prast premiar presentation prestation princip
+            prioritet privatliv produkt produktion proffs profil projekt promenad propaganda psykolog psykologi rabatt
+            racka radsla ranta rapport rasism rattegang rattighet rea reaktion recension recept reda referens regel
+            regi region reklam rekord relation religion reportage resonemang respekt respons restaurang resultat
+            retorik revolution rida riksdag riva roka rom rora rorelse rosengard rost rostratt rov rubrik rulla rumpa
+            rygg saga sakerhet sallad sallskap samarbete samband sambo samhalle sammanhang samtal samtycke samvete
+            sanka sannolikhet sasong satan satir scen schema sektion sekund semester semifinal sexualitet siffra simma
+            sista situation sjal sjalv sjalvklarhet sjalvmord sjo sjukdom sjukhus sjukvard sjunga sjunka skada
+            skadestand skala skam skandal skap skarm skatt skillnad skitsnack skiva skjorta skjuta sko skog skoj skola
+            skonhet skrack skratt skrift skrika skriva skugga skuld skydd skyldighet sla slag slagsmal slakt slita
+            sloja sloseri slott slutsats slutspel smalta socialism socken socker soffa solidaritet somn sopa soppa
+            sovrum special springa sprit spruta stad stalle stamma stand standard statistik status sten sticka stiga
+            stjala stjarna stod stold stolthet storlek stracka straff strategi struktur stuga stund stycke styrelse
+            styrka succe suga summa svaghet svamp svard sven svin syfte symptom syskon tabell tack tacka takt taktik
+            talamod talang tanke tarta teater tecken teknik teknologi telefon temperatur tendens teori terapi termin
+            terrorism tex tidpunkt tidsfraga tiggeri tillfalle tillgang tillhorighet tillit tillsammans tillstand
+            tilltrade timma timme tina tingsratt titel tjanst tjej toa toalett tobak torg torka tortyr trad tradgard
+            trafik trappa trea tredjedel troja trots trovardighet trupp trygghet tugga tunnelbana turne tusan tusen
+            tvaa tvekan tvivel typ tystnad undantag underklader underlag undvika ungdom union universitet universum
+            uppgift upplevelse uppratthalla uppsats ursprung urval utanforskap utbrott utbud utbyte utga utgang
+            utgangspunkt utkik utrymme utsikt utslapp uttryck vacka vad vagg vagn val vald valdta valdtakt valfard
+            vanda vansinne vanskap vanster vantan vapen varannan vardag vardegrund variation varld varna vatten
+            vattenfall verklighet verksamhet verkstad verktyg veta vika vikt vila vilja vilken villa vin vinna vinst
+            virus vitlok vodka volym webb webbplats yrke yta zon
             """.split()
         ),
     ),

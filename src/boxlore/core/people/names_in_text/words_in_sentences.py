@@ -138,10 +138,11 @@ def is_title_case(words: Sequence[Word]) -> bool:
 
 
 def may_be_english(words: Sequence[Word]) -> bool:
-    """Whether at least half of the small words are English ones: `Bär war auch da` tells of no war."""
-    small = [word.folded for word in words if word.spelled[0].islower()]
+    """Whether more than half of the small words are English ones: `Bär war auch da` tells of no war, nor `Stark bar
+    säcken` of a bar."""
+    small = [APOSTROPHES.split(word.folded)[0] for word in words if word.spelled[0].islower()]
     english = sum(is_english(word) or is_ordinary(word) or word in QUALITIES or word in VERBS for word in small)
-    return 2 * english >= len(small)
+    return 2 * english > len(small) or not small
 
 
 def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_told: bool, capitals_tell: bool) -> bool:
