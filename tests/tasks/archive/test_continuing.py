@@ -428,3 +428,16 @@ def test_whoever_told_what_goes_goes_along_with_a_name_where_it_may_be_told(mine
         record = record_of(made_again, find_item(made_again, "TRA-0002").id)
         (view,) = record.all("occasion")
     assert view.said_by == "Leida Rourke"
+
+
+def test_who_is_shown_is_known_again_where_the_archive_took_no_scans(demo: Path, tmp_path: Path) -> None:
+    """A name at a marker is told of its item, where the scan that has the marker is not in the package."""
+    shutil.copytree(demo, tmp_path / "tamm")
+    with open_collection(tmp_path / "tamm", on_day=ON) as collection:
+        names = [shown.name for shown in record_of(collection, find_item(collection, "TRA-0007").id).shown()]
+        order = TransferOrder(archive=Archive(takes=("rdf",)), selection=Selection(items=("TRA-0007",)))
+        transfer(collection, tmp_path / "1", order=order)
+    rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as again:
+        record = record_of(again, find_item(again, "TRA-0007").id)
+    assert len(names) > 2 and {shown.name for shown in record.shown()} == set(names)

@@ -246,7 +246,7 @@ def _item(making: _Rebuilding, name: str) -> None:
         making.markers.get(name, []),
         key=lambda marker: int(one(making.things[marker], "schema:position", "bx:number") or 0),
     ):
-        _marker(making, target)
+        _marker(making, ident, target)
 
 
 def _container(making: _Rebuilding, name: str) -> str:
@@ -335,9 +335,14 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
         making.act.readings.append((statement.id, value))
 
 
-def _marker(making: _Rebuilding, target: str) -> None:
+def _marker(making: _Rebuilding, item: str, target: str) -> None:
+    """A marker with what is told of it; of a scan that the package does not hold, what is told of the item."""
     thing = making.things[target]
     scan = id_of(one(thing, "oa:hasSource"))
+    if scan not in making.scans:
+        for statement_name in making.told[target]:
+            _statement(making, statement_name, Subject(Kind.ITEM, item))
+        return
     marker = making.act.new(Kind.MARKER)
     making.marker_ids[target] = marker.id
     making.act.state(marker, "scan", scan)
