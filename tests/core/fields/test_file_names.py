@@ -3,7 +3,7 @@ memory); the others are common practice, no source."""
 
 from tests.every_row import every_row
 
-from boxlore.core.fields.file_names import date_spans, parts_of_name, title_of_paths, words_in_name
+from boxlore.core.fields.file_names import date_spans, parts_of_name, title_of_paths, words_in_name, words_of_paths
 
 NAMES = [
     ("IMG_0042.JPG", ""),
@@ -60,6 +60,11 @@ TITLES = [
 def test_only_a_phrase_of_a_language_is_a_title(paths: tuple[str, ...], title: str) -> None:
     """A file's name is none of the thing itself (DACS 2.3: a title is on the material, or devised; from memory)."""
     assert title_of_paths(paths) == title
+
+
+def test_a_list_has_the_words_of_names_that_are_no_titles() -> None:
+    assert words_of_paths(("Cscans/IMG_1.jpg", "Cscans/Odd f.jpg")) == "Odd f"
+    assert words_of_paths(("Cscans/IMG_1.jpg",)) == "Cscans" and words_of_paths(("IMG_1.jpg",)) == ""
 
 
 def test_a_name_falls_into_its_parts() -> None:
