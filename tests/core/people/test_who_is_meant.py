@@ -5,7 +5,7 @@ from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.person import Person, build_person, known_names
-from boxlore.core.people.who_is_meant import known_by, named, the_one
+from boxlore.core.people.who_is_meant import by_name, known_by, named, named_in, the_one
 from boxlore.core.statements import Kind, Statement, Subject
 
 
@@ -62,6 +62,12 @@ def test_who_is_known_by_a_name_or_a_part_of_one(words: str, idents: list[str]) 
 def test_a_name_is_had_whole_or_not_at_all() -> None:
     assert named(PEOPLE, "Tamm") == [] and named(PEOPLE, "Aunt Mavis") == []
     assert [match.name for match in named(PEOPLE, "Aunt Mavis", known_names(PEOPLE))] == ["Mavis Hill"]
+
+
+@every_row("words", [words for words, _ in MEANT])
+def test_a_name_looked_up_is_whose_it_is(words: str) -> None:
+    known = known_names(PEOPLE)
+    assert named_in(by_name(PEOPLE), words, known) == named(PEOPLE, words, known)
 
 
 def test_several_are_listed_so_that_each_can_be_named() -> None:

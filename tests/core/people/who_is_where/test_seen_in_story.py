@@ -3,7 +3,7 @@
 from tests.every_row import every_row
 
 from boxlore.core.people.names_in_text.hits import Hit
-from boxlore.core.people.who_is_where.seen_in_story import names_seen
+from boxlore.core.people.who_is_where.seen_in_story import _saying, forget_sentences, names_seen
 
 STORIES = (
     (True, "The boy on the left is [Jaan] Tamm."),
@@ -28,3 +28,10 @@ def test_what_a_story_says_of_who_is_seen(is_seen: bool, story: str) -> None:
     start, end = story.index("["), story.index("]") - 1
     hit = Hit(start, end, frozenset({"jaan"}))
     assert list(names_seen(story.replace("[", "").replace("]", ""), [hit])) == [hit] * is_seen
+
+
+def test_what_was_read_is_forgotten_when_words_are_struck() -> None:
+    assert list(names_seen("Here Jaan stands.", [Hit(5, 9, frozenset({"jaan"}))]))
+    assert _saying.cache_info().currsize
+    forget_sentences()
+    assert not _saying.cache_info().currsize

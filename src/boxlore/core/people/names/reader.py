@@ -127,11 +127,12 @@ def _tells_whole(tokens: Sequence[Token], before: Sequence[Token]) -> bool:
 
 
 def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
-    """Whether the one name before is a pet form of this one: known as one, or begun alike (`Dulcie (Dulcibella)`)."""
+    """Whether the one name before is a pet form of this one: known as one, or, where no name is known, begun alike
+    (`Dulcie (Dulcibella)`); not `Johanna (Johansson)`."""
     if not before:
         return False
     begins_alike = before[0].plain[:_ALIKE] == token.plain[:_ALIKE] and len(token.plain) > len(before[0].plain)
-    return begins_alike or token.plain in full_names_of(before[0].plain)
+    return (begins_alike and not before[0].is_given) or token.plain in full_names_of(before[0].plain)
 
 
 _ALIKE = 3
