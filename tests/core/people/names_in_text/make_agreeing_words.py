@@ -1,30 +1,22 @@
 """Makes `core/people/names_in_text/agreeing_words_table.py`: adjectives and things of many languages, as they stand
 side by side.
 
-Which of the common words of a language are adjectives in a form that agrees with a thing in the nominative, and which
-are nouns in that case and nothing else, say
+Which words of a language are adjectives in a form that agrees with a thing in the nominative, and which are nouns in
+that case and nothing else, dictionaries say: HEAD names them, with their licences. Of Czech, Finnish, German and
+Swedish it is told by the endings of all forms of a word. Which words are common is told by `wordfreq`, of Estonian by
+how short they are.
 
-    Estonian             `estnltk` 1.7.5 (Apache License 2.0)
-    Polish               `morfeusz2` 1.99 with the dictionary SGJP (BSD licence of two clauses)
-    Russian              `pymorphy3-dicts-ru` 2.4 (MIT licence; words of OpenCorpora, CC BY-SA 3.0)
-    French, Spanish, Dutch, Norwegian
-                         `spacy-lookups-data` 1.0.5 (MIT licence; Norwegian: Norsk Ordbank, CC BY 4.0)
-    Czech, Finnish, German, Swedish
-                         `simplemma` 2.0.0 (MIT licence), by the endings of all forms of a word
-
-and which are common, `wordfreq` 3.1.1 (Apache License 2.0) and for Estonian how short they are. No form of a common
-verb of the eighteen languages of VERBS by these, and no stop word of theirs (`stopwordsiso`), is among the things: in
-another language than one thinks it would be what somebody does. Hungarian is left out: `Fekete tanár`, `Kis szomszéd`
-are people there. The table holds some hundred words a language, of some hundred thousand that these dictionaries
-have. Run in an environment that has these packages:
-python tests/core/people/names_in_text/make_agreeing_words.py
+No form of a common verb of the eighteen languages of VERBS by these dictionaries, and no stop word of theirs
+(`stopwordsiso` 0.7.1, MIT licence), is among the things: in another language than one thinks it would be what somebody
+does. Hungarian is left out: `Fekete tanár`, `Kis szomszéd` are people there. Run in an environment that has these
+packages: python tests/core/people/names_in_text/make_agreeing_words.py
 """
 
 import gzip
 import json
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cache
 from importlib.metadata import files
 from pathlib import Path
@@ -44,6 +36,26 @@ from boxlore.core.statements import fold
 
 PACKAGE = Path(__file__).parents[4] / "src" / "boxlore"
 TABLE = PACKAGE / "core" / "people" / "names_in_text" / "agreeing_words_table.py"
+HEAD = """\
+Adjectives and things of many languages, folded; made by make_agreeing_words.py beside the tests.
+
+Some 1,500 words a language (5,100 of Estonian) were taken, from dictionaries that have many times as many, and nothing
+else that these say of a word. They stand here under the licences of their sources, not under the project's own:
+
+    Estonian    Vabamorf's lexicon, by `estnltk` 1.7.5: Apache License 2.0 (or GPL 2.0)
+    Polish      SGJP, by `morfeusz2` 1.99: BSD licence of two clauses (from memory)
+    Russian     OpenCorpora, by `pymorphy3-dicts-ru` 2.4: CC BY-SA 3.0 (its program: MIT licence)
+    Norwegian   Norsk Ordbank of Nasjonalbiblioteket, by `spacy-lookups-data` 1.0.5: CC BY 4.0
+    French, Spanish, Dutch
+                `spacy-lookups-data` 1.0.5: MIT licence
+    Czech, Finnish, German, Swedish
+                `simplemma` 2.0.0: MIT licence; its lists are made of Michal Měchura's (Open Database License), of
+                Wiktionary's by Kaikki (CC BY-SA), of FreeLing's, spaCy's and UniMorph's, and of Eleni Metheniti's
+                Wikinflection corpus (CC BY 4.0)
+    which words are common
+                Robyn Speer's `wordfreq` 3.1.1: lists under CC BY-SA 4.0 (its program: Apache License 2.0)
+"""
+"""What the table says of itself; the licence of each source's data is the one that its release names."""
 COMMON, MOST_THINGS, MOST_QUALITIES = 15_000, 1000, 500
 LONGEST = {"et": 6}
 """Of languages whose words nobody counted, these letters make a word common."""
@@ -337,17 +349,20 @@ def words_of(language: str) -> tuple[list[str], list[str]]:
 
 def table() -> str:
     """The text of the module."""
+    return text_of({language: words_of(language) for language in sorted(READERS)})
+
+
+def text_of(words: Mapping[str, tuple[list[str], list[str]]]) -> str:
+    """The text of the module for these adjectives and things of each language."""
     lines = [
-        '"""Adjectives and things of many languages, folded; made by make_agreeing_words.py beside the tests."""',
+        f'"""{HEAD}"""',
         "",
+        "AGREEING: dict[str, tuple[str, str]] = {",
     ]
-    lines.append("AGREEING: dict[str, tuple[frozenset[str], frozenset[str]]] = {")
-    for language in sorted(READERS):
+    for language, rows in words.items():
         lines.append(f'    "{language}": (')
-        for row in words_of(language):
-            lines += ["        frozenset(", '            """']
-            lines += [f"            {line}" for line in wrap(" ".join(row), 106)]
-            lines += ['            """.split()', "        ),"]
+        for row in rows:
+            lines += ['        """', *(f"        {line}" for line in wrap(" ".join(row), 110)), '        """,']
         lines.append("    ),")
     lines += ["}", '"""By language: adjectives as they stand before a thing in the nominative, and such things."""', ""]
     return "\n".join(lines)

@@ -36,6 +36,12 @@ def _ands() -> frozenset[str]:
     return frozenset(fold(word) for language in LANGUAGES for word in language.words.get("and", "").split("|"))
 
 
+@cache
+def _agreeing() -> dict[str, tuple[frozenset[str], frozenset[str]]]:
+    """By language, its adjectives and its things; taken apart when they are first asked for, since they are many."""
+    return {language: (frozenset(told.split()), frozenset(of.split())) for language, (told, of) in AGREEING.items()}
+
+
 def begins_a_sentence(words: Sequence[Word], at: int) -> bool:
     return not at or any(sign in words[at].before for sign in _ENDS)
 
@@ -49,14 +55,14 @@ def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool)
         return folded in _times()
     return any(
         folded in qualities and _is_thing_behind(words, at + 1, language, is_named=is_named_behind)
-        for language, (qualities, _) in AGREEING.items()
+        for language, (qualities, _) in _agreeing().items()
     )
 
 
 def _is_thing_behind(words: Sequence[Word], at: int, language: str, *, is_named: bool) -> bool:
     """`koer`, `ja valge`; not `ja vana koer`, which may be a dog beside somebody, nor `bar säcken`, where an adjective
     is what somebody did as well."""
-    qualities, things = AGREEING[language]
+    qualities, things = _agreeing()[language]
     word = words[at]
     is_small = word.spelled[0].islower()
     if word.folded in things:
