@@ -105,45 +105,45 @@ def sitting_triples(sitting: str, recordings: Iterable[RecordingFacts], shown: I
         yield f"{inner} {prefixed('bx:at')} {number_literal(out.at or 0)} ."
 
 
-def _first(thing: Thing, name: str) -> str:
-    values = thing.get(name, ())
-    return values[0] if values else ""
+def first_of(thing: Thing, *names: str) -> str:
+    """The first value of the first of these names that the thing has; '' if it has none of them."""
+    return next((values[0] for name in names if (values := thing.get(name))), "")
 
 
 def file_of(thing: Thing) -> FileFacts:
     """The file of a scan's node. Raises ValueError for what is no file."""
-    ppi = _first(thing, "exif:xResolution")
+    ppi = first_of(thing, "exif:xResolution")
     return FileFacts(
-        path=_first(thing, "schema:contentUrl"),
-        sha256=_first(thing, "schema:sha256"),
-        bytes=int(_first(thing, "premis:size")),
-        width=int(_first(thing, "exif:imageWidth")),
-        height=int(_first(thing, "exif:imageLength")),
+        path=first_of(thing, "schema:contentUrl"),
+        sha256=first_of(thing, "schema:sha256"),
+        bytes=int(first_of(thing, "premis:size")),
+        width=int(first_of(thing, "exif:imageWidth")),
+        height=int(first_of(thing, "exif:imageLength")),
         ppi=float(ppi) if ppi else 0,
-        media_type=_first(thing, "dcterms:format"),
+        media_type=first_of(thing, "dcterms:format"),
     )
 
 
 def shown_of(thing: Thing, item: str) -> Shows:
     """What of a scan shows an item. Raises ValueError for what is no part of a picture."""
-    words = _first(thing, "bx:area")
-    return Shows(item, _first(thing, "bx:side"), AREA_WORDS.read(words) if words else None)
+    words = first_of(thing, "bx:area")
+    return Shows(item, first_of(thing, "bx:side"), AREA_WORDS.read(words) if words else None)
 
 
 def recording_of(thing: Thing) -> RecordingFacts:
     """A recording of a sitting. Raises ValueError for what is none."""
-    start = _first(thing, "bx:start")
+    start = first_of(thing, "bx:start")
     return RecordingFacts(
-        path=_first(thing, "schema:contentUrl"),
-        sha256=_first(thing, "schema:sha256"),
-        bytes=int(_first(thing, "premis:size")),
-        name=_first(thing, "premis:originalName"),
+        path=first_of(thing, "schema:contentUrl"),
+        sha256=first_of(thing, "schema:sha256"),
+        bytes=int(first_of(thing, "premis:size")),
+        name=first_of(thing, "premis:originalName"),
         start=int(start) if start else None,
-        length=int(_first(thing, "bx:length") or 0),
-        because=_first(thing, "bx:because"),
+        length=int(first_of(thing, "bx:length") or 0),
+        because=first_of(thing, "bx:because"),
     )
 
 
 def usage_of(thing: Thing) -> ShownAt:
     """What was out at a moment of a sitting. Raises ValueError for what is no moment."""
-    return ShownAt(_first(thing, "prov:entity").removeprefix("urn:uuid:"), int(_first(thing, "bx:at")))
+    return ShownAt(first_of(thing, "prov:entity").removeprefix("urn:uuid:"), int(first_of(thing, "bx:at")))

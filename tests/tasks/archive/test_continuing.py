@@ -441,3 +441,14 @@ def test_who_is_shown_is_known_again_where_the_archive_took_no_scans(demo: Path,
     with open_collection(tmp_path / "again", on_day=ON) as again:
         record = record_of(again, find_item(again, "TRA-0007").id)
     assert len(names) > 2 and {shown.name for shown in record.shown()} == set(names)
+
+
+def test_only_the_unit_of_a_size_is_taken_off_when_a_collection_is_made_again(mine: Collection, tmp_path: Path) -> None:
+    """Our own rule: told words come back as they went out."""
+    act = mine.act("where it lay")
+    act.state(find_item(mine, "TRA-0002"), "found_in", "a tin, 90 mm")
+    act.done()
+    transfer(mine, tmp_path / "1", order=TransferOrder(archive=Archive(takes=("rdf",))))
+    rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as again:
+        assert record_of(again, find_item(again, "TRA-0002").id).found_in == "a tin, 90 mm"

@@ -15,13 +15,11 @@ from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Sho
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, RecordingFacts, ShownAt
 from boxlore.core.statements import Kind
 from boxlore.exports.rdf import field_of, read_triples
-from boxlore.exports.rdf_files import Thing, file_of, recording_of, shown_of, usage_of
+from boxlore.exports.rdf_files import Thing, file_of, first_of, recording_of, shown_of, usage_of
 from boxlore.exports.rdf_terms import EARLIER_TERMS, PREFIXES
-
-__all__ = ["Thing"]
+from boxlore.tasks.archive.transfer_updates import URN
 
 RECORDS = "data/metadata/records.nt"
-URN = "urn:uuid:"
 
 _SHORT = {namespace: prefix for prefix, namespace in PREFIXES.items()} | {EARLIER_TERMS: "bx"}
 _KINDS = {
@@ -61,11 +59,6 @@ def _short(predicate: str) -> str:
     return f"{_SHORT.get(predicate[:cut], '')}:{predicate[cut:]}"
 
 
-def one(thing: Thing, *names: str) -> str:
-    """The first value of the first of these that the thing has."""
-    return next((values[0] for name in names if (values := thing.get(name))), "")
-
-
 def id_of(name: str) -> str:
     """The id in the IRI of one of our things."""
     return name.removeprefix(URN)
@@ -80,23 +73,23 @@ def is_item(thing: Thing) -> bool:
 def kind_told(thing: Thing) -> str:
     """The kind of what is told of besides items; '' for anything else."""
     classes = (_KINDS[name] for name in thing.get("rdf:type", ()) if name in _KINDS)
-    return one(thing, "bx:thing") or next(classes, "")
+    return first_of(thing, "bx:thing") or next(classes, "")
 
 
 def field_told(thing: Thing) -> str:
     """What an annotation tells of; '' for what is none."""
-    return one(thing, "bx:field") or field_of(one(thing, "dcterms:type"))
+    return first_of(thing, "bx:field") or field_of(first_of(thing, "dcterms:type"))
 
 
 def reading_text(thing: Thing) -> str:
     """How an annotation's words are understood, as the log keeps it; '' for not at all."""
-    meant = id_of(one(thing, "dcterms:references"))
-    return json.dumps({"id": meant}) if meant else one(thing, "bx:reading")
+    meant = id_of(first_of(thing, "dcterms:references"))
+    return json.dumps({"id": meant}) if meant else first_of(thing, "bx:reading")
 
 
 def scan_file(thing: Thing) -> FileFacts:
     """The file of a scan. Raises CouldNot."""
-    return FILE_WORDS.typed(one(thing, "bx:file")) if "bx:file" in thing else _read(file_of, thing)
+    return FILE_WORDS.typed(first_of(thing, "bx:file")) if "bx:file" in thing else _read(file_of, thing)
 
 
 def shows_item(things: Mapping[str, Thing], scan: str, item: str) -> Iterator[Shows]:

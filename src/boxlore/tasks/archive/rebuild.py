@@ -28,18 +28,16 @@ from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.bag_check import bag_info, verify_bag
 from boxlore.exports.rdf import source_of
+from boxlore.exports.rdf_files import Thing, first_of
 from boxlore.exports.rdf_terms import PREFIXES
 from boxlore.tasks.archive.bags_in_time import earlier_lacking, files_now, in_time
 from boxlore.tasks.archive.package_things import (
     RECORDS,
-    URN,
-    Thing,
     field_told,
     id_of,
     is_item,
     items_shown,
     kind_told,
-    one,
     reading_text,
     recordings_kept,
     scan_file,
@@ -47,7 +45,7 @@ from boxlore.tasks.archive.package_things import (
     things_in,
 )
 from boxlore.tasks.archive.struck_fields import read_struck
-from boxlore.tasks.archive.transfer_updates import is_of_wanted
+from boxlore.tasks.archive.transfer_updates import URN, is_of_wanted
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
@@ -106,7 +104,7 @@ def rebuild(
         raise WrongUse(f"{package} holds no transfer with linked data.", "Name the folder of a transfer of ours.")
     if findings := [finding for bag in bags for finding in verify_bag(bag)]:
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
-    _check_ofone(package, bags)
+    _check_of_one(package, bags)
     transfers = in_time(bags)
     newest = next(of_one for of_one in reversed(transfers) if any((bag / RECORDS).is_file() for bag in of_one))
     homes = [bag / "data" / "metadata" for bag in newest]
@@ -172,11 +170,11 @@ def _collection_in(package: Path, things: dict[str, Thing]) -> tuple[str, Thing]
     if not told:
         raise CouldNot(f"{package} tells of no collection.", "It was not written by Boxlore, or has changed.")
     if len(told) > 1:
-        raise _of_two(package, [one(described, "dcterms:title") for _, described in told])
+        raise _of_two(package, [first_of(described, "dcterms:title") for _, described in told])
     return told[0]
 
 
-def _check_ofone(package: Path, bags: Sequence[Path]) -> None:
+def _check_of_one(package: Path, bags: Sequence[Path]) -> None:
     """Raises WrongUse for bags that say that they are of two collections."""
     titles: dict[str, str] = {}
     for bag in bags:
@@ -205,9 +203,9 @@ def _settings(homes: Sequence[Path], about: Thing, numbers: list[str], series: s
         raise WrongUse("Every series letter is in use.", "Give a prefix of your own to a new collection.")
     return replace(
         own,
-        title=one(about, "dcterms:title"),
-        holder=one(about, "bx:holder"),
-        language=language_tag(one(about, "dcterms:language", "bx:language")) or "en",
+        title=first_of(about, "dcterms:title"),
+        holder=first_of(about, "bx:holder"),
+        language=language_tag(first_of(about, "dcterms:language", "bx:language")) or "en",
         prefix=prefix,
         series=series or chr(ord(last) + 1),
     )
@@ -217,22 +215,23 @@ def _gather(making: _Rebuilding) -> None:
     """Which annotations there are of what, and which markers."""
     for name, thing in making.things.items():
         if PREFIXES["oa"] + "Annotation" in thing.get("rdf:type", []):
-            making.told[one(thing, "oa:hasTarget")].append(name)
+            making.told[first_of(thing, "oa:hasTarget")].append(name)
         elif "bx:area" in thing and "dcterms:isPartOf" in thing:
-            making.markers[one(thing, "dcterms:isPartOf")].append(name)
-
-
-_OF_ITEMS = {"kind": ("dcterms:type", "bx:kind"), "found_in": ("bx:found_in",), "size": ("schema:size", "bx:size")}
+            making.markers[first_of(thing, "dcterms:isPartOf")].append(name)
 
 
 def _item(making: _Rebuilding, name: str) -> None:
     thing, ident = making.things[name], id_of(name)
     making.state(Kind.ITEM, ident, "number", _number(thing))
-    for field_name, names in _OF_ITEMS.items():
-        if words := one(thing, *names):
-            making.state(Kind.ITEM, ident, field_name, words.removesuffix(" mm"))
-    if container := _container(making, one(thing, "dcterms:isPartOf")):
-        position = one(thing, "schema:position", "bx:position")
+    for field_name, words in (
+        ("kind", first_of(thing, "dcterms:type", "bx:kind")),
+        ("found_in", first_of(thing, "bx:found_in")),
+        ("size", first_of(thing, "schema:size", "bx:size").removesuffix(" mm")),
+    ):
+        if words:
+            making.state(Kind.ITEM, ident, field_name, words)
+    if container := _container(making, first_of(thing, "dcterms:isPartOf")):
+        position = first_of(thing, "schema:position", "bx:position")
         kept = Kept(container, int(position) if position.isdigit() else 0)
         making.state(Kind.ITEM, ident, "kept", KEPT_WORDS.write(kept))
     for scan in thing.get("dcterms:hasFormat", []):
@@ -244,7 +243,7 @@ def _item(making: _Rebuilding, name: str) -> None:
         _statement(making, statement_name, Subject(Kind.ITEM, ident))
     for target in sorted(
         making.markers.get(name, []),
-        key=lambda marker: int(one(making.things[marker], "schema:position", "bx:number") or 0),
+        key=lambda marker: int(first_of(making.things[marker], "schema:position", "bx:number") or 0),
     ):
         _marker(making, ident, target)
 
@@ -257,10 +256,10 @@ def _container(making: _Rebuilding, name: str) -> str:
         container = making.act.new(Kind.CONTAINER)
         making.containers[name] = container.id
         thing = making.things[name]
-        outer = _container(making, one(thing, "dcterms:isPartOf"))
+        outer = _container(making, first_of(thing, "dcterms:isPartOf"))
         kind, _, label = unquote(name.rpartition("/")[2].rpartition("#")[2]).partition("-")
-        making.act.state(container, "kind", one(thing, "dcterms:type", "bx:kind") or kind)
-        making.act.state(container, "label", one(thing, "dcterms:identifier", "bx:label") or label)
+        making.act.state(container, "kind", first_of(thing, "dcterms:type", "bx:kind") or kind)
+        making.act.state(container, "label", first_of(thing, "dcterms:identifier", "bx:label") or label)
         if outer:
             making.act.state(container, "inside", outer)
     return making.containers[name]
@@ -276,9 +275,9 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
             return
         making.scans[ident] = path
         making.state(Kind.SCAN, ident, "file", FILE_WORDS.write(replace(facts, path=path)))
-        if (role := one(thing, "bx:role")) not in ("", AS_SCANNED):
+        if (role := first_of(thing, "bx:role")) not in ("", AS_SCANNED):
             making.state(Kind.SCAN, ident, "role", role)
-        struck_file = one(thing, "bx:struck")
+        struck_file = first_of(thing, "bx:struck")
         if embedded := words_struck(struck_file) if struck_file else embedded_in(making.collection.folder / path):
             making.act.state(
                 Subject(Kind.SCAN, ident), "embedded", embedded, source=read_source("file"), audience="keeper"
@@ -303,7 +302,7 @@ def _bring(making: _Rebuilding, facts: FileFacts) -> str:
 def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     """One statement with the id, time, source, sureness and audience that it had."""
     thing = making.things[name]
-    body = making.things[one(thing, "oa:hasBody")]
+    body = making.things[first_of(thing, "oa:hasBody")]
     field_name = field_told(thing)
     if field_name not in FIELDS:
         raise CouldNot(
@@ -316,12 +315,12 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
                 act=making.act.id,
                 subject=subject,
                 field=field_name,
-                words=one(body, "rdf:value"),
-                language=language_tag(one(body, "dcterms:language")),  # an older log took what is no tag
-                source=read_source(one(thing, "bx:source") or source_of(one(thing, "prov:wasAttributedTo"))),
-                sure=read_sure(one(thing, "bx:sure").rpartition("/")[2]),
-                audience=one(thing, "dcterms:accessRights", "bx:audience"),
-                recorded_at=one(thing, "prov:generatedAtTime"),
+                words=first_of(body, "rdf:value"),
+                language=language_tag(first_of(body, "dcterms:language")),  # an older log took what is no tag
+                source=read_source(first_of(thing, "bx:source") or source_of(first_of(thing, "prov:wasAttributedTo"))),
+                sure=read_sure(first_of(thing, "bx:sure").rpartition("/")[2]),
+                audience=first_of(thing, "dcterms:accessRights", "bx:audience"),
+                recorded_at=first_of(thing, "prov:generatedAtTime"),
                 by=making.collection.by,
             )
         )
@@ -330,7 +329,7 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     making.act.statements.append(statement)
     if reading := reading_text(thing):
         kind = FIELDS[field_name].reads or READ_AS[field_name]
-        confirmed = one(thing, "bx:confirmed") == "true"
+        confirmed = first_of(thing, "bx:confirmed") == "true"
         value = Reading(kind, read_value(kind, reading), READER, confirmed=confirmed)
         making.act.readings.append((statement.id, value))
 
@@ -338,7 +337,7 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
 def _marker(making: _Rebuilding, item: str, target: str) -> None:
     """A marker with what is told of it; of a scan that the package does not hold, what is told of the item."""
     thing = making.things[target]
-    scan = id_of(one(thing, "oa:hasSource"))
+    scan = id_of(first_of(thing, "oa:hasSource"))
     if scan not in making.scans:
         for statement_name in making.told[target]:
             _statement(making, statement_name, Subject(Kind.ITEM, item))
@@ -346,7 +345,7 @@ def _marker(making: _Rebuilding, item: str, target: str) -> None:
     marker = making.act.new(Kind.MARKER)
     making.marker_ids[target] = marker.id
     making.act.state(marker, "scan", scan)
-    making.act.state(marker, "area", one(thing, "bx:area"))
+    making.act.state(marker, "area", first_of(thing, "bx:area"))
     for statement_name in making.told[target]:
         _statement(making, statement_name, marker)
 

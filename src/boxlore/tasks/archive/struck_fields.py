@@ -11,11 +11,11 @@ from pathlib import Path
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.statements import Kind
 from boxlore.store.values import Struck
+from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.opening import Collection
 
 TABLE = "metadata/struck.csv"
 HEADING = ("Kind", "Identifier", "Field", "Statement", "When")
-URN = "urn:uuid:"
 _KINDS = frozenset(map(str, Kind))
 
 
