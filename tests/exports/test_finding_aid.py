@@ -19,7 +19,6 @@ from tests.made_tables import check_table
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import Archive
-from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, RIGHTS, rights_address, rights_label, rights_name
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
@@ -186,27 +185,6 @@ def test_a_sheet_says_which_part_of_it_is_the_item() -> None:
     )  # fmt: skip
     assert side_words(scan) == "recto; the part 100, 100, 200, 50 (x, y, width, height in pixels)"
     assert side_words(replace(scan, area=())) == "recto"
-
-
-LICENCES = {
-    "http://creativecommons.org/licenses/by/4.0/": "Creative Commons Attribution 4.0",
-    "https://creativecommons.org/licenses/by-nc-sa/4.0": "Creative Commons Attribution-NonCommercial-ShareAlike 4.0",
-    "https://creativecommons.org/licenses/by-nd/3.0/nz/deed.en": "Creative Commons Attribution-NoDerivatives 3.0 (NZ)",
-    "http://creativecommons.org/publicdomain/zero/1.0/": "CC0 1.0 Universal (public domain)",
-    "http://creativecommons.org/publicdomain/mark/1.0/": "Public Domain Mark 1.0",
-}
-"""The names on the deeds of creativecommons.org, from memory."""
-
-
-def test_every_rights_statement_has_its_label() -> None:
-    assert len(RIGHTS) == 12  # rightsstatements.org has twelve
-    assert rights_label("all rights reserved") == "all rights reserved"
-    assert rights_address("no known copyright.") == f"{OF_RIGHTS}NKC/1.0/"
-    assert rights_address("all rights reserved") == "all rights reserved"
-    for address, name in LICENCES.items():
-        assert rights_name(address) == name and rights_label(address) == f"{name} ({address})"
-    assert rights_label("http://creativecommons.org/licenses/sa/4.0/").startswith("http")  # there is none
-    assert rights_label("http://rightsstatements.org/vocab/XX/1.0/") == "http://rightsstatements.org/vocab/XX/1.0/"
 
 
 def test_the_codes_of_languages_are_those_of_iso_639() -> None:

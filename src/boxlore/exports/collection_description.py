@@ -13,6 +13,7 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.findings import several
+from boxlore.core.people.person import Person
 
 MOST_NAMED = 8
 """People, places and occasions that a note of the whole names; the index has them all."""
@@ -113,15 +114,20 @@ def _history(facts: CollectionFacts) -> list[str]:
 def _scope(facts: CollectionFacts, extent: Extent) -> Iterator[str]:
     """What there is, and who is most often shown, as far as this part may name them."""
     yield f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."
-    known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
-    known = [(person, count) for person, count in known if person.is_named]
-    if shown := [f"{heading_of(person)} ({several(count, 'item')})" for person, count in known[:MOST_NAMED]]:
+    most = _most_shown(facts, extent)[:MOST_NAMED]
+    if shown := [f"{heading_of(person)} ({several(count, 'item')})" for person, count in most]:
         yield f"Most often shown: {'; '.join(shown)}."
     if extent.places:
         yield f"Places: {'; '.join(_named(extent.places.most_common()))}."
     if extent.occasions:
         told = [(f"“{words}”", count) for words, count in extent.occasions.most_common()]
         yield f"Occasions, in the words told: {'; '.join(_named(told))}."
+
+
+def _most_shown(facts: CollectionFacts, extent: Extent) -> list[tuple[Person, int]]:
+    """Those who are shown by name, with the number of items, the most often shown first."""
+    known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
+    return [(person, count) for person, count in known if person.is_named]
 
 
 def _named(counted: Iterable[tuple[str, int]]) -> list[str]:
@@ -149,8 +155,7 @@ def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     """A devised title of what is in a container (DACS 2.3): what it is, of whom, where. The container stands beside."""
     kinds = [kind for kind, _ in extent.kinds.most_common(2)]
     what = listed([_plural(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
-    known = [facts.people[ident] for ident, _ in extent.people.most_common() if ident in facts.people]
-    names = [person.name for person in known if person.is_named][:2]
+    names = [person.name for person, _ in _most_shown(facts, extent)[:2]]
     whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
     return f"{what}{whom}{_of_most(extent.places, extent.items)}"
 

@@ -11,14 +11,14 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
-from boxlore.core.crosswalk.rights_statements import rights_label, rights_name
+from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, rights_label, rights_name
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 
 CONTEXT = "http://iiif.io/api/presentation/3/context.json"
 MEDIA = "http://www.w3.org/TR/media-frags/"
 SHOWN_BY_BROWSERS = ("image/jpeg", "image/png", "image/webp", "image/gif")
-_RIGHTS = ("http://rightsstatements.org/vocab/", "http://creativecommons.org/")
+_RIGHTS = (OF_RIGHTS, "http://creativecommons.org/")
 """How the addresses begin that `rights` may have (Presentation 3.0, 3.3)."""
 
 Page = tuple[str, dict[str, Any]]

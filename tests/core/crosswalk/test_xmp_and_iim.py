@@ -92,6 +92,8 @@ RIGHTS = [
     ("https://rightsstatements.org/vocab/InC/1.0/", "https://rightsstatements.org/vocab/InC/1.0/", "True"),
     ("Free (https://creativecommons.org/publicdomain/mark/1.0/).", "https://creativecommons.org/publicdomain/mark/1.0/",
      "False"),
+    ("In copyright", "http://rightsstatements.org/vocab/InC/1.0/", "True"),
+    ("No Copyright - United States.", "http://rightsstatements.org/vocab/NoC-US/1.0/", "False"),
     ("See http://rightsstatements.org/vocab/NoC-US/1.0/", "http://rightsstatements.org/vocab/NoC-US/1.0/", "False"),
     ("https://creativecommons.org/licenses/by/4.0/", "https://creativecommons.org/licenses/by/4.0/", "True"),
     ("nobody knows", None, None),

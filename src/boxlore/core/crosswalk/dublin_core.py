@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
-from boxlore.core.crosswalk.rights_statements import rights_address
+from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, rights_address
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
@@ -31,7 +31,7 @@ from boxlore.core.records.item_record import PersonShown, Record, is_number_alon
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Said, Sure, fold
 
-CNE = "http://rightsstatements.org/vocab/CNE/1.0/"
+CNE = f"{OF_RIGHTS}CNE/1.0/"
 """Copyright Not Evaluated: the neutral statement that the archive replaces (rightsstatements.org)."""
 
 AAT = "http://vocab.getty.edu/aat/"

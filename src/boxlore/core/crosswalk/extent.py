@@ -101,14 +101,14 @@ class Extent:
         """Where the dates begin, if there are any: not later than a day, where something earlier has no beginning."""
         if self.earliest_open and not (self.earliest and self.earliest[:4] <= self.earliest_open[:4]):
             return RangeEnd(self.earliest_open, "not later than ")
-        return RangeEnd(self.earliest or self.latest)
+        return RangeEnd(self.earliest)
 
     @property
     def last(self) -> "RangeEnd":
         """Where the dates end, in the same way."""
         if self.latest_open and not (self.latest and self.latest[:4] >= self.latest_open[:4]):
             return RangeEnd(self.latest_open, "not earlier than ")
-        return RangeEnd(self.latest or self.earliest)
+        return RangeEnd(self.latest)
 
     @property
     def range_words(self) -> str:

@@ -13,6 +13,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.crosswalk.image_regions import faces, regions
 from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
+from boxlore.core.crosswalk.rights_statements import rights_address
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.places.reading import Place
@@ -127,13 +128,13 @@ _FREE = ("creativecommons.org/publicdomain/", "rightsstatements.org/vocab/NoC")
 
 
 def _rights_link(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
-    link = _LINK.search(record.words("rights"))
+    link = _LINK.search(rights_address(record.words("rights")))
     return Text(link[0]) if link else None
 
 
 def _marked(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """Whether the picture is in copyright, if the words about rights say so (XMP Specification Part 2, 1.2.3)."""
-    words = record.words("rights")
+    words = rights_address(record.words("rights"))
     if any(free in words for free in _FREE):
         return Text("False")
     held = "©" in words or "/vocab/InC" in words or "creativecommons.org/licenses/" in words
