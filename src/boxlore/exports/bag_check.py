@@ -9,7 +9,7 @@ from elsewhere (2.2.3), or that holds links, is named: what we make holds all th
 import codecs
 import hashlib
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path, PurePosixPath
 
@@ -57,6 +57,10 @@ def bag_info(bag: Path) -> dict[str, str]:
     """The lines of `bag-info.txt` by their names (2.2.2), the first of a name; none where it is not there."""
     path = bag / "bag-info.txt"
     lines = path.read_text(encoding="utf-8-sig", errors="replace").splitlines() if path.is_file() else []
+    return _values(lines)
+
+
+def _values(lines: Iterable[str]) -> dict[str, str]:
     values: dict[str, str] = {}
     for line in lines:
         name, parted, value = line.partition(":")
@@ -234,8 +238,8 @@ def _info(bag: _Bag, payload: Mapping[str, int]) -> None:
     path = bag.folder / "bag-info.txt"
     if not path.is_file():
         return
-    text = _text(bag, path)
-    info, lines = bag_info(bag.folder), re.split(r"\r\n|\r|\n", text)
+    lines = re.split(r"\r\n|\r|\n", _text(bag, path).removeprefix("\ufeff"))
+    info = _values(lines)
     for number, line in enumerate(lines, 1):
         if not _INFO_LINE.fullmatch(line):
             bag.say("info", "2.2.2", f"bag-info.txt, line {number}, is no label with a value: “{line[:40]}”.")

@@ -53,6 +53,7 @@ def test_what_an_archive_calls_an_item_now_takes_the_place_of_what_it_called_it_
     send(mine, one("TRA-0001", "PA-1"))
     again = send(mine, one("TRA-0001", "PA-2"))
     assert (again.references, again.replaced, references(mine)) == (1, 1, ["PA-2"])
+    assert again.said_of_references == ["1 takes the place of one that this archive had given before."]
     send(mine, one("TRA-0001", "Ω-1"), archive=LIBRARY)
     assert references(mine) == ["PA-2", "Ω-1"], "what another archive calls it stands beside"
     back = send(mine, one("TRA-0001", "PA-1"), archive=MUSEUM.upper())
@@ -106,6 +107,7 @@ def test_one_reference_for_two_items_is_taken_and_said(mine: Collection) -> None
     received = send(mine, one("TRA-0001", "PA-1"), one("TRA-0002", "PA-1"))
     sentence = "“PA-1” is the reference of TRA-0001, TRA-0002: ask the archive where it was meant for one of them."
     assert (received.references, received.shared, received.refused) == (2, (sentence,), ())
+    assert received.said_of_references == [sentence]
     assert send(mine, one("TRA-0002", "PA-2")).shared == ()
     assert send(mine, one("TRA-0002", "PA-1")).shared == (sentence,), "also of an item that this receipt does not tell"
 

@@ -267,10 +267,7 @@ def _receipt(folder: Path, path: Path, name: str) -> int:
     accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
     taken = several(received.references, "reference of the archive is", "references of the archive are")
     talk.say(f"{accession}{taken} taken in; outputs carry {'it' if received.references == 1 else 'them'} from now on.")
-    if received.replaced:
-        words = several(received.replaced, "takes the place of one", "take the place of those")
-        talk.say(f"{words} that this archive had given before.")
-    for words in received.shared:
+    for words in received.said_of_references:
         talk.say(words)
     if received.remarks:
         talk.say(f"{several(received.remarks, 'remark')} of the archive noted: boxlore check lists each.")

@@ -119,7 +119,8 @@ def left_out_of(making: Making) -> list[str]:
         "What is kept to the family or to the keeper alone: words, owners, givers and lenders, items set apart.",
         "Words that were struck. struck.csv in the closed part says of which fields, without the words.",
         "Where boxes stand, what they are made of, and how it was decided between two answers that disagreed.",
-        "What the keeper answered of names that were found: a collection made of it asks again. What was not wanted.",
+        "What the keeper answered of names that were found: a collection made of it asks again.",
+        "What an archive answered of the items that it does not want.",
     ]
     if making.seen.to.is_public:
         lines.append("All that names or shows people taken as living; consents, recordings and papers.")

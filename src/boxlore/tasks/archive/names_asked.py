@@ -154,6 +154,6 @@ def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
 
 
 def _also(place: NamePlace) -> str:
-    """`; so in TRA-0002, TRA-0003`: where one question is asked of several items."""
+    """`; the same in TRA-0002, as you answer here`, where one question is asked of several items."""
     others = sorted({other.number for other in place.alike})
     return f"; the same in {', '.join(others)}, as you answer here" if others else ""

@@ -15,14 +15,20 @@ from pathlib import Path
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
 from boxlore.disk.tables import lacks_column, read_any_table
+from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.opening import Act, Collection
 
 WHOLE = "the whole transfer"
 COLUMNS = ("Number", "Identifier", "Title", "Accession number", "The archive's reference", "Remarks")
+IN_A_BAG = "metadata/receipt.csv"
+"""Where each part of a transfer has the receipt to fill in, below `data/`."""
+_RECEIPT, _OF = "receipt ", " of "
+"""What stands in a source: `receipt NAME.csv of ARCHIVE`."""
 
 
 def blank_rows(records: Iterable[Record], reference: str = "") -> Iterator[tuple[str, ...]]:
@@ -32,7 +38,7 @@ def blank_rows(records: Iterable[Record], reference: str = "") -> Iterator[tuple
     yield ("", "", WHOLE, "", reference, "")
     for record in records:
         given = "; ".join(view.words for view in record.all("archive_reference"))
-        yield (record.number, f"urn:uuid:{record.id}", captions.title(record), "", given, "")
+        yield (record.number, f"{URN}{record.id}", captions.title(record), "", given, "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +54,14 @@ class Received:
     note: str = ""
     replaced: int = 0
     shared: tuple[str, ...] = ()
+
+    @property
+    def said_of_references(self) -> list[str]:
+        """Sentences on references that took the place of earlier ones, and on those that several items have."""
+        if not self.replaced:
+            return list(self.shared)
+        words = several(self.replaced, "takes the place of one", "take the place of those")
+        return [f"{words} that this archive had given before.", *self.shared]
 
 
 @dataclass(slots=True)
@@ -90,7 +104,7 @@ class _Reading:
     def _about(self, cells: Mapping[str, str]) -> Subject:
         """What a line is about: the item of its number or identifier, else the whole. Raises WrongUse for an item that
         is not here."""
-        number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(_URN)
+        number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
         if not number and ident in ("", self.collection.id):
             return self.whole
         if not number:
@@ -161,9 +175,6 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
         replaced=told["replaced"],
         shared=tuple(reading.shared()),
     )
-
-
-_URN, _RECEIPT, _OF = "urn:uuid:", "receipt ", " of "
 
 
 def _is_of(source: Source, archive: str) -> bool:

@@ -149,16 +149,15 @@ class HandedScans:
             digest = self._take(scan, path, bare=self.is_open or is_struck, staged=staged)
         except _UnreadableScan as error:
             words = f"The scan {scan.path} of {record.number} cannot be read and is left out: {error.why}"
-            self._leave_out(scan, make_finding("scan.unreadable", Severity.ERROR, words, FIXITY))
-            self.damaged |= set() if is_struck else {packed_path(record, scan)}
+            finding = make_finding("scan.unreadable", Severity.ERROR, words, FIXITY)
+            self._leave_out(record, scan, finding, is_struck)
             return
         except _Uncleanable as error:
             self._say_uncleaned(record, scan, error, is_struck)
             return
         if scan.sha256 and digest != scan.sha256 and not self.take_changed:
             words = "It is left out; --changed-scans hands it over as it is now."
-            self._leave_out(scan, changed_finding(scan, record.number, words))
-            self.damaged |= set() if is_struck else {packed_path(record, scan)}
+            self._leave_out(record, scan, changed_finding(scan, record.number, words), is_struck)
         elif scan.sha256 and digest != scan.sha256:
             if not isinstance(self._files[scan.id], _Later):
                 self.findings.append(changed_finding(scan, record.number, "It is handed over as it is now."))
@@ -177,16 +176,18 @@ class HandedScans:
     def _say_uncleaned(self, record: Record, scan: ScanFile, error: "_Uncleanable", is_struck: bool) -> None:
         """Leave out a scan that cannot be taken apart: since it was changed, or of a kind of which nothing is known."""
         if scan.sha256 and error.sha256 != scan.sha256:
-            self._leave_out(scan, changed_finding(scan, record.number, "It is left out."))
-            self.damaged |= set() if is_struck else {packed_path(record, scan)}
+            self._leave_out(record, scan, changed_finding(scan, record.number, "It is left out."), is_struck)
             return
         words = f"The scan {scan.path} of {record.number} is left out of the {self._part} part: {error.fault}"
         why = "Words were struck out of what it says" if is_struck else "It may hold more than its picture"
         self._left_out.add(scan.id)
         self._find(Severity.ERROR, f"{words} {why}, and it cannot be cleaned.", is_struck)
 
-    def _leave_out(self, scan: ScanFile, finding: Finding) -> None:
+    def _leave_out(self, record: Record, scan: ScanFile, finding: Finding, is_struck: bool) -> None:
+        """Leave out a scan whose file is not as it was at its intake."""
         self.findings.append(finding)
+        if not is_struck:
+            self.damaged.add(packed_path(record, scan))
         self._left_out.add(scan.id)
         self.cleaned.pop(scan.id, None)
         if isinstance(file := self._files.pop(scan.id, None), Staged):

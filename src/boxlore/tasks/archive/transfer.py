@@ -175,7 +175,7 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
     making.ident, making.made = run.ident, run.made
     making.beside = dict(_sound(run, making))
-    making.scans_kept_back = scans_kept_back(run.collection, seen)
+    making.scans_kept_back = scans_kept_back(run.collection, seen) if closed else run.closing.kept_back
     if run.order.archive.wants("scans") or (earlier and earlier.has_scans):
         making.handed_scans = HandedScans(
             run.collection.folder,

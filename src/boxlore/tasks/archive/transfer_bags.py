@@ -17,6 +17,7 @@ from boxlore.exports.bag import Staged
 from boxlore.exports.bag_page import BagPage, bag_page
 from boxlore.exports.inventory import as_table
 from boxlore.tasks.archive.making import Making, left_out_of
+from boxlore.tasks.archive.receipt import IN_A_BAG as RECEIPT
 from boxlore.tasks.archive.transfer_updates import DESCRIBING
 
 Packed = tuple[str, Path | Staged]
@@ -27,8 +28,6 @@ BESIDE = 24_000
 BAGS = "metadata/bags.csv"
 LINKING = ("metadata/mets", "metadata/finding-aid")
 """Descriptions that hold addresses of scans."""
-NO_MORE: Mapping[str, int] = {}
-RECEIPT = "metadata/receipt.csv"
 MOST_NAMED = 4
 """Bags that are named one by one where a folder lies in several."""
 _LINES = 2 * len("  data/\n") + 128 + 64
@@ -72,7 +71,7 @@ def plan_bags(name: str, making: Making, files: Sequence[Packed], most: int) -> 
 
     Raises CouldNot for a file that no bag of that size can hold.
     """
-    bags = _parted(files, most)
+    bags = _parted(files, most, {})
     if len(bags) > 1:
         longest = f"{name}-{len(files) + 1}"
         listed = as_table(_rows([(path, longest) for path, _ in files]))
@@ -123,7 +122,7 @@ def _lead_to_bags(source: Path, held: Mapping[str, str], own: str) -> None:
     target.replace(source)
 
 
-def _parted(files: Sequence[Packed], most: int, more: Mapping[str, int] = NO_MORE) -> list[list[Packed]]:
+def _parted(files: Sequence[Packed], most: int, more: Mapping[str, int]) -> list[list[Packed]]:
     """The files bag by bag. `more` are bytes by which a file may grow yet."""
     bags: list[list[Packed]] = [[]]
     size = BESIDE

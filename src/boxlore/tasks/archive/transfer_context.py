@@ -124,7 +124,7 @@ def _is_told(statement: Statement) -> bool:
 
 
 def tellers_of(views: Iterable[StatementView]) -> set[str]:
-    """The ids of those who told these statements, as far as they are in the registry and not withheld here."""
+    """The ids of those who told these statements, also of whom nothing may be told here."""
     return {view.source.ref for view in views if view.source.said is Said.NARRATOR and view.source.ref}
 
 
@@ -140,10 +140,10 @@ def thing_views(
         for ident, views in things_told(collection, seen, kind).items()
         if views
     ]
-    wanted = set(told) if people is None else set(people)
+    wanted = set(told)
     if people is not None:
-        wanted |= tellers_of(view for _, _, views in others for view in views)
-        wanted = _with_tellers(wanted, told, registry)
+        tellers = tellers_of(view for _, _, views in others for view in views)
+        wanted = _with_tellers({*people, *tellers}, told, registry)
     for ident, views in told.items():
         if ident in registry and ident in wanted and seen.recipient.may_name(ident, registry[ident].name):
             yield Kind.PERSON, ident, views

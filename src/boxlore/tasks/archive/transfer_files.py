@@ -32,6 +32,7 @@ from boxlore.tasks.archive.archive_settings import as_toml as archive_as_toml
 from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, consents_words, rights_rows, rights_schema
 from boxlore.tasks.archive.counting import count_items
 from boxlore.tasks.archive.making import Making
+from boxlore.tasks.archive.receipt import IN_A_BAG as RECEIPT
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
 from boxlore.tasks.archive.restrictions import restriction_lines
@@ -103,7 +104,7 @@ def make_files(making: Making) -> None:
         making.put(IN_A_BAG, "what the archive has said of itself, and what it takes", said)
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
     receipt = blank_rows(making.records(), making.facts.reference)
-    making.put("metadata/receipt.csv", "to fill in and send back", as_table(receipt))
+    making.put(RECEIPT, "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
 

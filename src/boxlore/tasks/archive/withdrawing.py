@@ -54,22 +54,25 @@ class Withdrawing:
     seen: AudienceView
     lacking: dict[str, list[str]] = field(default_factory=dict)
     """Number of an item, '' for all else -> ids of the statements that were told of it and are not in this part now."""
+    _why: dict[str | None, Reason] = field(default_factory=dict)
+    """What `_hidden` has said of an item: it is asked of each of its statements and files."""
 
     def compare(self, number: str, ident: str, told: Iterable[str]) -> None:
         """Hold what is told of a thing now against what was handed over of it."""
         before = self.earlier.items.get(ident)
-        if before and (lacking := [name for name in before.told if name not in set(told)]):
+        now = set(told)
+        if before and (lacking := [name for name in before.told if name not in now]):
             self.lacking[number] = lacking
 
     def rows(self, seen: Sized[str], files: Mapping[str, str]) -> list[Sequence[str]]:
         """Every row below the heading. `seen` are the items of this part now, `files` the SHA-256 of every file that
         it comes to with the earlier ones, by path."""
-        tombs = self._tombs
+        tombs, struck_of = self._tombs, {struck.subject for struck in self._tombs.values()}
         hidden = keepers_alone(self.collection)
         rows: list[Sequence[str]] = []
         for ident, item in self.earlier.items.items():
             if ident not in seen and item.number:
-                reason = self._of_item(ident, {struck.subject for struck in tombs.values()})
+                reason = self._of_item(ident, struck_of)
                 rows.append((_DELETE, reason, "", "", "", item.number, f"{URN}{ident}", ""))
         in_force = self.collection.store.still_in_force([name for names in self.lacking.values() for name in names])
         for number, names in self.lacking.items():
@@ -109,6 +112,12 @@ class Withdrawing:
         """Why what the collection still has, of this item or of none, is no longer in this part."""
         if not self.seen.to.is_public:
             return Reason.KEPT
+        if ident not in self._why:
+            self._why[ident] = self._closed(ident)
+        return self._why[ident]
+
+    def _closed(self, ident: str | None) -> Reason:
+        """Why the open part no longer has it."""
         namings = self.seen.recipient.namings(record_of(self.collection, ident)) if ident else ()
         took_back = any(took_consent_back(self.collection, person) for naming in namings for person in naming.people)
         return Reason.CONSENT if took_back else Reason.CLOSED

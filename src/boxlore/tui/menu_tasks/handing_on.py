@@ -157,7 +157,8 @@ def _receipt(collection: Collection, answers: FormAnswers, progress: Progress) -
     received = read_receipt(collection, given_file(collection, answers["file"]), archive=answers["name"])
     accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
     taken_in = f"{several(received.references, 'reference')} of the archive taken in; outputs carry them from now on."
-    return [accession + taken_in, *_said_besides(received.remarks, received.note), *received.shared, *received.refused]
+    besides = [*_said_besides(received.remarks, received.note), *received.said_of_references]
+    return [accession + taken_in, *besides, *received.refused]
 
 
 def _proved(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
