@@ -22,6 +22,8 @@ _MAKERS = (
     r"(?:koda(?:k|chrome|color)|ektachrome|agfa(?:color|chrome)?|ilford|fuji(?:film|color)?|ferrania|geva(?:ert|color)"
     r"|ansco|orwo|polaroid|konica|perutz)(?:[ -](?:safety|film|print|paper))*"
 )
+_MAKER = re.compile(_MAKERS)
+"""Sought in folded words first: a whole form is, beside no maker, sought in time that grows with its square."""
 _BESIDE_MAKER = re.compile(
     rf"{_MAKERS}[ .,·•*-]+(?:\d [A-Z] )?(?P<behind>.*\d.*)|(?P<before>.*\d.*?)[ .,·•*-]+{_MAKERS}", re.IGNORECASE
 )
@@ -69,7 +71,7 @@ def as_printed(words: str) -> str:
     digits stand apart (`1 9 3 6`); empty for other words. A number alone beside a maker is that of the film."""
     if _YEAR_APART.fullmatch(words):
         return words.replace(" ", "")
-    match = _BESIDE_MAKER.fullmatch(words)
+    match = _BESIDE_MAKER.fullmatch(words) if _MAKER.search(words.casefold()) else None
     date: str = (match["behind"] or match["before"]) if match else ""
     if not date or date.isdigit():
         return ""

@@ -36,7 +36,7 @@ _NOT = re.compile(r"\b(?:not|never|isn['’]t|wasn['’]t|nicht|mitte|pas|no|int
 _OTHER = "qzotherpicture"
 """Stands for the other picture where words are read as a date; no language has it."""
 _QUOTED = re.compile(r"[“\"„«‘]([^”\"“»’]{3,80})[”\"“»’]")
-_NUMBER = re.compile(r"[^\W\d_]*[A-Za-z]*-?\w*[-/]?\d[\w/-]*")
+_NUMBER = re.compile(r"(?:[^\W\d_]*-)?\w*[-/]?\d[\w/-]*")
 _STEM = re.compile(r"^(?:taken|it was taken|this was taken|this is|photographed|tehtud|aufgenommen)\s+", re.IGNORECASE)
 
 
