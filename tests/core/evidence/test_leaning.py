@@ -196,6 +196,8 @@ AGES = (
     ("story", "Quilla was newly married, and Ivy beside her", "1900-05-03 -"),
     ("story", "Ivy was a widow", "1922-08-10 -"),  # after the death of Tom, who married her before it
     ("story", "I was five then", "1929-06-09 1932-06-08"),
+    ("story", "It was Ivy's 21st birthday", "1921-04-01 1921-06-04"),  # as of an occasion, a month either side
+    ("story", "It was just before Ned was born", "1924-11-07 1925-06-09"),  # the reader's month, and half a year
 )  # fmt: skip
 
 
@@ -362,6 +364,12 @@ def test_their_wedding_is_that_of_nobody_where_the_couple_is_not_there() -> None
     record = item("i", told("occasion", "their golden wedding"), people=[shown("Ivy Lang")])
     worked = worked_out([record], PEOPLE, ROWS, [own, theirs])
     assert days_of(worked, "i") == "1900-05-03 -" and days(worked, of_event("o")) == "- -" and not worked.circles
+
+
+def test_a_funeral_of_the_time_line_is_within_three_months_of_the_death() -> None:
+    funeral = FamilyEvent(id="f", kind="other", names=("Emma's funeral",))
+    worked = worked_out([], PEOPLE, ROWS, [funeral])
+    assert days(worked, of_event("f")) == "1930-01-04 1930-04-04"  # by custom, and not a month before the death too
 
 
 def test_an_age_that_is_told_as_a_name_beside_one() -> None:
