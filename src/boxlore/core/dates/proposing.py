@@ -83,6 +83,9 @@ _SCORE = re.compile(
 )
 """A score at cricket (“312 for 8 dec.”), money (“£19 3s 6d”), an aperture and an exposure (“f/8 at 1/60”)."""
 
+NOT_UNDERSTOOD = "Not understood"
+"""How a question begins what it says of words that are left over."""
+
 MOST_WORDS = 12
 """The longest piece that is looked for."""
 
@@ -135,7 +138,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     shown = [asked(text, context) for text in choices]
     which = "which of these is" if len(shown) > MOST_NAMED else f"is {_listed(shown)}"
     left = _left_over(tokens, read, words)
-    unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""
+    unread = f" {NOT_UNDERSTOOD}: {', '.join(f'“{run}”' for run in left)}." if left else ""
     return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
 
 

@@ -16,9 +16,9 @@ from dataclasses import replace
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
 from boxlore.core.evidence.even_years import YEAR, days
-from boxlore.core.evidence.leaning import Lean, Leaning, may_be_an_age, pieces
+from boxlore.core.evidence.events import BESIDE
+from boxlore.core.evidence.leaning import Lean, Leaning, may_be_an_age, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
-from boxlore.core.evidence.occasions import BESIDE
 from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
@@ -86,14 +86,12 @@ _NUMBERS = frozenset(("day", "ordinal", "decade", "infant", "small"))
 def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
     """Whether nobody and nothing else is named before the age: “Ivy’s dog, aged five”, “worked there for ten years”."""
     person = leaning.person(lean.person)
-    known = {
-        piece for name in ((person.name, *person.forms, *person.calls) if person else ()) for piece in pieces(name)
-    }
+    known = tuple(pieces_of_names([person] if person else []))
     for token in lex(nfc(words)):
         if token.is_any(_NUMBERS):
             return True
         told_here = pieces(words[token.start : token.end])
-        is_unknown = token.kinds == {"name"} and not any(piece.startswith(tuple(known)) for piece in told_here)
+        is_unknown = token.kinds == {"name"} and not any(piece.startswith(known) for piece in told_here)
         if is_unknown and not own_relation(" ".join(told_here)):
             return lean.least is not None and lean.least < 0  # “Ivy was carrying Ned” has a verb of its own
     return True

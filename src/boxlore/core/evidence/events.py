@@ -1,6 +1,7 @@
 """Clues of occasions: a picture of one was taken on its days or close by; pictures of one occasion belong together.
 
-A month either side (`BESIDE`), for the portrait before a wedding and the snapshot after it: common practice, no source.
+A month either side (`BESIDE`), for the portrait before a wedding, and the snapshot or the party after it: common
+practice, no source.
 """
 
 from collections.abc import Iterable, Iterator

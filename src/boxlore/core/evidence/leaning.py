@@ -29,6 +29,7 @@ from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
+from boxlore.core.dates.proposing import NOT_UNDERSTOOD
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import of_birth, of_death, of_event
 from boxlore.core.evidence.even_years import YEAR, days, number_of
@@ -301,6 +302,11 @@ def _names(person: Person) -> set[str]:
     return {name.casefold() for name in (person.name, *person.forms, *person.calls)}
 
 
+def pieces_of_names(people: Iterable[Person]) -> frozenset[str]:
+    """Every word of every name of these people."""
+    return frozenset(piece for person in people for name in _names(person) for piece in pieces(name))
+
+
 def _is_called(person: Person, told: Sequence[str]) -> bool:
     """Whether all words of a name of hers begin words that are told, as the time line has it (“Annas Geburt”); an
     initial is a word of its own."""
@@ -336,12 +342,16 @@ MOST_CHOICES = 3
 
 def _usable(read: DateReading) -> list[Edtf]:
     """Every date that may be meant, where all words were read; none where they may be anything."""
-    if read.edtf is None and (not read.ask or "Not understood" in read.ask):
+    if read.edtf is None and (not read.ask or NOT_UNDERSTOOD in read.ask):
         return []
-    texts = ([read.edtf] if read.edtf else []) + [
-        edtf for text in read.alternatives if (edtf := DateReading.from_edtf(text).edtf) is not None
-    ]
-    return texts if len(texts) <= MOST_CHOICES else []
+    dates = may_be_meant(read)
+    return dates if len(dates) <= MOST_CHOICES else []
+
+
+def may_be_meant(read: DateReading) -> list[Edtf]:
+    """What words were read as, and what else they may mean."""
+    others = [edtf for text in read.alternatives if (edtf := DateReading.from_edtf(text).edtf) is not None]
+    return [read.edtf, *others] if read.edtf else others
 
 
 def _one(read: DateReading) -> Edtf | None:

@@ -1,8 +1,9 @@
 """Clues of the occasions of a life: what a picture is of, tied to the birth, wedding or death of who keeps it.
 
 What an occasion is by what its words mean (“Ivy's 21st birthday”, “the silver wedding of Ivy and Tom”) is read by
-`leaning`, and lies a month either side of the day; what is kept at an age by custom (`customs_table`) is likely. Who
-keeps it must be told: one person or one couple by name or by a word of kin, or the only person in the picture.
+`leaning`, and lies a month either side of the day (`events.BESIDE`); what is kept at an age by custom (`customs_table`)
+is likely. Who keeps it must be told: one person or one couple by name or by a word of kin, or the only person in the
+picture.
 """
 
 import re
@@ -13,14 +14,11 @@ from functools import cache
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.evidence.claims import Claim, after, dated, of_birth, of_death, weaker
 from boxlore.core.evidence.customs_table import CUSTOMS, Custom
-from boxlore.core.evidence.even_years import days
-from boxlore.core.evidence.leaning import Lean, Leaning, pieces
+from boxlore.core.evidence.events import BESIDE
+from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.weddings import Weddings, day_of
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Sure
-
-BESIDE = days(31)
-"""A month either side, for the portrait before a wedding and the party after a birthday: common practice, no source."""
 
 _HERS = re.compile(r"\b(?:her|his|their|seine[rsmn]?|ihre[rsmn]?|tema|nende)\b")
 """Of whom the words tell is somebody of somebody's, who is not named."""
@@ -89,9 +87,7 @@ def who_keeps(words: str, custom: Custom, leaning: Leaning, narrator: str, shown
     before, _, behind = pattern.sub(" § ", " | ".join(parts), count=1).partition("§")
     told = f"{before.split('|')[-1]} {_THEN.split(behind)[0]}"
     named = list(leaning.named(told, pieces(told), narrator).values())
-    known = {
-        piece for person in named for name in (person.name, *person.forms, *person.calls) for piece in pieces(name)
-    }
+    known = pieces_of_names(named)
     left = " ".join(
         piece for piece in pieces(told) if len(piece) > 1 and not any(piece.startswith(part) for part in known)
     )

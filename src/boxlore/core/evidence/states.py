@@ -9,7 +9,7 @@ from dataclasses import replace
 from functools import cache
 
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_death, of_item, weaker
-from boxlore.core.evidence.leaning import Leaning, pieces
+from boxlore.core.evidence.leaning import Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.sentences import sentences, teller_of, who_is_shown
 from boxlore.core.evidence.states_table import MARRIED_FOR, STATES, State
@@ -56,10 +56,7 @@ def _married_for(
 ) -> Iterator[Claim]:
     shown = who_is_shown(record)
     named = leaning.named(told_before, pieces(told_before), teller_of(view))
-    names = {
-        piece for each in named.values() for name in (each.name, *each.forms, *each.calls) for piece in pieces(name)
-    }
-    if set(pieces(told_before)) - names - _OF_A_COUPLE:
+    if set(pieces(told_before)) - pieces_of_names(named.values()) - _OF_A_COUPLE:
         return
     named = named or {ident: people[ident] for ident in shown if ident in people}
     couples = {couple for ident in named for couple in leaning.weddings.couples_of(ident)}

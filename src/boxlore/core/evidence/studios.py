@@ -39,9 +39,7 @@ class YearsTold:
 def years_told(records: Iterable[Record], settings: PhraseSettings) -> Iterator[YearsTold]:
     """What sentences say of the years of the studios that pictures are of."""
     everything = list(records)
-    names = (
-        {_name(shown): None for record in everything for shown in record.shown("photographer")} if everything else {}
-    )
+    names = {_name(shown): None for record in everything for shown in record.shown("photographer")}
     names.pop("", None)
     if not names:
         return

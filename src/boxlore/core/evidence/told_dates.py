@@ -14,8 +14,10 @@ from dataclasses import replace
 from boxlore.core.dates import phrases
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
-from boxlore.core.dates.reading import DateReading
+from boxlore.core.dates.proposing import NOT_UNDERSTOOD
 from boxlore.core.evidence.claims import Claim, any_of, dated, of_item, weaker
+from boxlore.core.evidence.leaning import may_be_meant
+from boxlore.core.evidence.sentences import teller_of
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure
@@ -47,11 +49,8 @@ def by_itself(record: Record, view: StatementView, settings: PhraseSettings) -> 
         yield dated(claim, day, edtf)
     elif view.words.strip():
         read = phrases.read(view.words, settings, KnownDates(this_year=LAST_YEAR))
-        if read.ask is None or "Not understood" not in read.ask:
-            meant = [read.edtf] if read.edtf else []
-            meant += [edtf for text in read.alternatives if (edtf := DateReading.from_edtf(text).edtf)]
-            if meant:
-                yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, meant)
+        if (meant := may_be_meant(read)) and NOT_UNDERSTOOD not in (read.ask or ""):
+            yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, meant)
 
 
 _YEAR = re.compile(r"(?<!\d)1[5-9]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
@@ -68,5 +67,4 @@ LAST_YEAR = 2026
 
 def told(view: StatementView, words: str) -> Claim:
     """A claim of a statement, with who says it."""
-    teller = view.source.ref if view.source.said is Said.NARRATOR else ""
-    return Claim(words=words, source=replace(view, sure=Sure.SURE).speaker, sure=view.sure, teller=teller)
+    return Claim(words=words, source=replace(view, sure=Sure.SURE).speaker, sure=view.sure, teller=teller_of(view))
