@@ -421,6 +421,14 @@ def test_another_picture_is_named(field: str, words: str, wanted: str) -> None:
     assert days_of(worked_out([record]), "i") == "- -"
 
 
+def test_which_is_the_one_before_is_known_among_all_pictures_alone() -> None:
+    """`boxlore show` looks at a picture and those that it is related to, which need not stand beside each other."""
+    first, third = item("i"), item("k", told("date", "1911"), told("story", "Taken the same day as the one before."))
+    for has_all, wanted in ((True, "1911-01-01 1911-12-31"), (False, "- -")):
+        background = Background(people=Registry([]), has_all_pictures=has_all)
+        assert days_of(WorkedOut(all_clues([first, third], Registry([]), [], [], background)), "i") == wanted
+
+
 def test_a_ring_of_before_cannot_be() -> None:
     ring = [
         replace(item(name, told("date", f"before {other}", value=NOT_READ)), number=name)

@@ -45,9 +45,9 @@ class Word(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Arranged:
-    """What is read of a row of words: the places of those that stay, in the grammar's order; whether these are others
-    than all as they are told, whether the first of them is doubt, whether a number of them may be a year without its
-    century, whether a unit is among them, and whether they are all slots of one date."""
+    """What is read of a row of words: the places of those that stay, in the grammar's order; whether a word is
+    left out or moved, whether the first of them is doubt, whether a number of them may be a year without its century,
+    whether a unit is among them, and whether they are all slots of one date."""
 
     places: tuple[int, ...]
     is_moved: bool

@@ -29,11 +29,13 @@ from boxlore.core.records.item_record import Record
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Background:
-    """What words may lean on: everybody, of whom a name may be, and the time line; and how dates are meant."""
+    """What words may lean on: everybody, of whom a name may be, and the time line; how dates are meant; and whether the
+    pictures are all there are, without which nobody knows which is “the one before”."""
 
     people: Registry
     happened: Sequence[FamilyEvent] = ()
     settings: PhraseSettings = AS_TOLD
+    has_all_pictures: bool = True
 
 
 def all_clues(
@@ -58,7 +60,7 @@ def all_clues(
             yield from occasions.clues_of_words(
                 claim, of_event(event.id), words, leaning, narrator="", shown=(), but=event.id
             )
-    numbered = relations.Numbered(records)
+    numbered = relations.Numbered(records, are_all=background.has_all_pictures)
     born_as: dict[str, set[str]] = {}
     for row in rows:
         if row.field == "born_as":

@@ -41,9 +41,9 @@ _STEM = re.compile(r"^(?:taken|it was taken|this was taken|this is|photographed|
 
 
 class Numbered:
-    """All pictures by what they may be called: number, mark, title; and who comes before whom."""
+    """Pictures by what they may be called: number, mark, title; and who comes before whom, where they `are_all`."""
 
-    def __init__(self, records: Sequence[Record]) -> None:
+    def __init__(self, records: Sequence[Record], *, are_all: bool = True) -> None:
         self.ids: dict[str, str] = {}
         self._numbers: dict[str, str] = {}
         self._before: dict[str, str] = {}
@@ -57,7 +57,7 @@ class Numbered:
                 self.ids.setdefault(fold(record.mark.short), record.id)
             for view in record.all("title"):
                 titles.setdefault(fold(" ".join(view.words.split())), []).append(record.id)
-            self._before[record.id], last = last, record.id
+            self._before[record.id], last = last, record.id if are_all else ""
         self._titles = {title: ids[0] for title, ids in titles.items() if len(set(ids)) == 1}
 
     def number(self, ident: str) -> str:

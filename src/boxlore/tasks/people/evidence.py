@@ -5,7 +5,7 @@ statements of every audience, and so may tell of what somebody may not know.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.evidence.asking import Family, Question, Teller, what_to_ask
@@ -67,7 +67,7 @@ def from_nearby(collection: Collection, record: Record) -> Proposal:
     shown = {everyone[each.person].id for each in record.people if each.person in everyone}
     near = shown | {parent for ident in shown for parent in everyone[ident].parents if parent in everyone}
     people = Registry(everyone[ident] for ident in near)
-    background = _background(collection)
+    background = replace(_background(collection), has_all_pictures=False)
     related = [record_of(collection, find_item(collection, other.number).id) for other in record.related]
     rows = list(_told_of_people(collection, people))
     return proposal(
