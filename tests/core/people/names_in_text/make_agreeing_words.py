@@ -140,6 +140,16 @@ MORE = """
 """What somebody is, where, or when, in words that the endings do not tell (from memory)."""
 
 
+STANDS_BEHIND_A_NAME = frozenset(
+    """
+    vino traje rumbo leek wees streek stod drap brann bak voren doprava zprava
+""".split()
+)
+"""What somebody did, and where, in words that are nouns too: `Blanco vino a casa`, `Svart stod` (from memory)."""
+EXACT = ("de", "et", "ru")
+"""Languages that write things large, or of which a dictionary says what each word is."""
+
+
 def data_of(package: str, name: str) -> object:
     """What stands in a file of a package."""
     path = next(file.locate() for file in files(package) or () if file.name == name)
@@ -191,6 +201,14 @@ def done_elsewhere(language: str) -> frozenset[str]:
         others |= said_of_one(other) & frozenset(map(fold, wordfreq.top_n_list(other, VERY_COMMON)))
     own = frozenset[str]() if language in ("et", "pl", "ru") else said_of_one(language)
     return frozenset(map(fold, others)) - KEPT | own | frozenset(STRONG)
+
+
+def small_words(language: str) -> frozenset[str]:
+    """The language's own stop words, folded, some of which a list of nouns may hold (`sobre`, `tras`, `genom`, `itse`):
+    behind a name they say where somebody is, or that it is they."""
+    stops = data_of("stopwordsiso", "stopwords-iso.json")
+    own = stops["no" if language == "nb" else language] if language not in EXACT else ()  # type: ignore[index]
+    return frozenset(map(fold, own)) - KEPT
 
 
 @cache
@@ -344,7 +362,8 @@ def words_of(language: str) -> tuple[list[str], list[str]]:
     kept = [word for word in things if word not in qualities or language == "et"]
     if language == "de":  # a name is written large there too
         kept = [word for word in kept if word not in CALLED]
-    return sorted(list(qualities)[:MOST_QUALITIES]), sorted(kept[: MOST_THINGS if language != "et" else None])
+    most = kept[: MOST_THINGS if language != "et" else None]
+    return sorted(list(qualities)[:MOST_QUALITIES]), sorted({*most} - small_words(language) - STANDS_BEHIND_A_NAME)
 
 
 def table() -> str:

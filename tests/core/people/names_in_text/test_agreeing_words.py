@@ -35,7 +35,10 @@ ASKED = [
     "Svart band båten.", "Svart har nyckeln.", "Musta tuli kotiin.", "Mustan hevonen", "Новый живёт в Нарве.",
     "Sommer 12", "Petit malade", "Stark bar säcken.", "Černý ráno v Praze.", "Must ja vana koer",
     "Sommer erzählte das.", "Must 1932", "Lang kom hem.",
-    "Stark fann den.",
+    "Stark fann den.", "Svart stod vid grinden.", "Svart genom skogen.", "Lång själv bakom ratten.", "Stor drap ulven.",
+    "Blanco sobre el caballo.", "Blanco tras la puerta.", "Blanco vino a casa.", "Blanco ayer en la playa.",
+    "Groot leek moe.", "Groot overal bij.", "Musta itse teki sen.", "Musta aina kotona.", "Mały już śpi.",
+    "Černý jeho bratr", "Petit car il pleut.",
 ]  # fmt: skip
 
 

@@ -61,68 +61,67 @@ AGREEING: dict[str, tuple[str, str]] = {
         anglictina aplikace architekt architektura archiv areal armada asistent asociace atentat atmosfera audio auto
         autobus automobil bakterie balicek balik barva baterie batoh bazen beh bezpecnost bible bio bitva blazen
         blbost blesk blok boj bolest bomba bordel boure bracha bricho brod bronz bryle budoucnost buh business
-        bydliste byt caj cas casopis celek centrum cesta cestina chaos chata chemie chlap chod chram chudak chvile
-        chyba cibule cil cin cinnost cirkev cislo cit clanek clen cokolada ctvrt ctyri cukr cyklus dalnice dama darek
-        datum dav debata dech definice dejiny delegace demokracie demonstrace deprese dest dialog dik dil diskuse
-        diskuze divadlo divize dluh dnesek dno doba dobro dohled dohoda dojem dokument domacnost domov dopad dopis
-        doprava dostatek dostupnost dotace drama dres drevo druh druzstvo dub duch duchodce dukaz dul duvera duvod
-        dvere dvojice dvur edice efekt ekonom elektrina emise emoce energie epizoda euro existence expedice expert
-        exploze fakt fakulta fanousek fantazie faze federace fenomen festival filozofie forum fotbal fotoaparat
-        fotografie fraze frekvence fronta funkce galerie generace gol green guverner gymnazium hala havarie heslo
-        historie hlad hladina hlas hlava hluk hmotnost hnizdo hodina hodinky hodnota hokej hora horko house hovno
-        hrabe hrac hrad hradiste hranice hrbitov hrdina hriste hrob hromada hrozba hruza hudba hvezda idiot iluze
-        infarkt infekce informace inspekce inspirace instituce inteligence interier invaze investice inzenyr inzerat
-        islam jadro jazyk jeho jen jeskyne jev jezero jidlo jih jizda jmeno kabat kafe kalhotky kalhoty kamarad kamen
-        kamera kampan kanal kanalizace kandidat kapacita kapela kapitan kapitola kaple kariera karta katastrofa
-        kategorie kauza kava kavarna kilometr kino klavesnice klavir klic klid klient klima klobouk klub kluk kmen
-        knez kniha knihovna koalice kod kolac kolega kolegyne kolekce koleno kolo kombinace komedie kometa komise
-        komora komunikace koncert konference konflikt konstrukce kontakt kontrakt kontrola koruna korupce kosile koule
-        kousek kouzlo krabice kraj krajina kral kralovna krasa krava kreslo krev kridlo krize krk krok kruh kuchyne
-        kufr kultura kurva kus kuze kvalita kyselina laborator lahev lecba legrace lek lekce letadlo letiste letoun
-        levice lez lidstvo likvidace linie lipa listek literatura logo lokalita lov loznice lyze mafie magie majetek
-        malir mandat mapa masaz maslo maso matej maximum mec medaile medved mesic mestecko mesto metoda metr mic
-        milion milost miminko minimum ministerstvo ministr ministryne minulost mistnost misto mistr mladik mleko mlyn
-        mobil moda moment mozek moznost mraz muz muzeum muzstvo mysl mzda nabytek nadace nadeje nadrz nahoda nahrada
-        naklad nakup nalada nalez namestek napad napoj naramek narod narok narozeniny narust nasledek nastroj nastup
-        nastupce nausnice navod navrh navsteva nazev nedostatek nehoda nemoc nemocnice nenavist nesmysl nezavislost
-        noha notebook novela noviny nuda nula nuz nuzky obal obcan obchod obed obet objekt objem objev oblast oblicej
-        obrana obrance obraz obrazek obsah obsluha obvod obyvatelstvo ocas ochrana odchod oddil odhad odkaz odmena
-        odpad odpocinek odpoved odpovednost ohen okamzik okno oko okraj okres okruh okupace olej opak operace opice
-        opozice oprava orchestr ordinace organismus organizace orientace original oslava osoba osobnost ostrov osud
-        ovce ovoce pacient pak palac palivo pamet papez papir parada parkoviste parlament parta pasmo patro pece
-        pecivo peklo penis penize personal pes pevnost pisek pisen pismo pistole pivo pivovar planeta plaz plocha plyn
-        pobyt pocet pocit pocitac podil podnik podpis podpora podvod pohar pohled pohoda pohreb pohyb pojem pojistovna
-        poklad pokles pokoj pokrok pokus pokuta policie politik polocas poloha polovina pomer popis poplatek populace
-        porad poradek porno porod porota portret porucha postava postoj postup posun potencial potreba pout povest
-        povinnost povrch pozadavek pozar pozemek pozice pozornost prace prach pracoviste pradlo prasek pravda pravice
-        pravidlo pravo praxe prazdniny prd prdel prechod predchudce predmet predseda predsedkyne predstava preklad
-        presun prevod prezentace prezident pribeh prichod pricina prijem prikaz priklad prilezitost princ princezna
-        princip pripad priprava priroda pristroj pristup pritelkyne pritomnost procento proces prodej prodejce produkt
-        prohra projekt projev prostredek protokol provoz prsa prst prsten pruh prukaz prumysl pruvodce pruzkum prvek
-        psychologie ptak publikace publikum puda puvod radnice radost raj raketa rakovina rameno reakce rec recenze
-        referendum region reklama rekonstrukce rekord reportaz reprezentace restaurace revoluce rezervace rezim
-        reziser ridic rise riziko robot rodic roh role roman rostlina rozchod rozdil rozhlas rozhledna rozkaz rozmer
-        rozpocet rozsudek rozum rozvod rozvoj rukavice ruze ryba rychlost rytmus ryze sada salat sance sankce sazba
-        scena schodiste schopnost schuze sef sekce senat serial servis sestava seznam sezona sidliste sila silnice
-        situace sjezd sklad skladba sklo skoda skok skola skrin skupina skutecnost slabost slava sleva slib slovo
-        slunce slunicko sluzba smer smernice smich smlouva smrt smutek smysl snaha snemovna snih snimek socha software
-        sokol souboj soucast soud soudce souhlas souper soused soutez souvislost spanek spekulace spolecnost spolek
-        spoluprace sporitelna spousta sprava spravce spravedlnost sranda srdce stadion stanice stanoviste starosta
-        status stavba stin stit stiznost strach strana strategie straz strecha stredisko strela stres stret stribro
-        strih stroj strom strop struktura student stul stupen styk styl subjekt svatba svatek svaz svazek svet svetlo
-        svetr svoboda syr tah technik technologie telefon televize telo tema tenis teorie teplo teplota terapie termin
-        tesla tezba ticho tisic titul tlacitko tlak tma tok touha tovarna trasa trava trest tretina trh tri tricko
-        trida triko trocha tunel turnaj tvar tvorba tvurce typ ucast ucel ucet ucinek udalost uhel ukol ulice unie
-        univerzita uprava urad uroven usek usmev uspech usta ustav utek utok utvar uver vaha vanoce varianta vchod vec
-        vecere vecnost vejce velikost verejnost verze vesmir vesnice veta vetsina veznice vikend vila vina vino vira
-        vitr vize vlada vladce vlak vlast vlastnost vlhkost vliv vlk vlna voda vojak volba vozidlo vrah vrazda vrchol
-        vrstva vstup vtip vudce vule vune vuz vybuch vychod vycvik vyhoda vyhra vyklad vykon vylet vypis vypoved vyraz
-        vyroba vyrobce vyrok vysledek vysocina vystava vystavba vystup vyvoj vyzkum vyznam vzdalenost vzduch vzhled
-        vznik vzorek vztah zabava zaber zacatek zachod zadek zadost zahrada zajem zajemce zajezd zajimavost zak zakaz
-        zaklad zakladna zakon zalezitost zaludek zamek zamer zapad zapas zapis zastupce zatez zaver zavislost zavod
-        zazitek zaznam zazrak zbran zbytek zdroj zed zelenina zeleznice zeme zena zidle zisk zivot zivotopis zkusenost
-        zlato zlo zlocin zlodej zmatek zmena znak znalost zodpovednost zpev zpevak zprava zpusob zrak zrcadlo ztrata
-        zvire zvuk
+        bydliste caj cas casopis celek centrum cesta cestina chaos chata chemie chlap chod chram chudak chvile chyba
+        cibule cil cin cinnost cirkev cislo cit clen cokolada ctvrt cukr cyklus dalnice dama darek datum dav debata
+        dech definice dejiny delegace demokracie demonstrace deprese dest dialog dik dil diskuse diskuze divadlo
+        divize dluh dnesek dno doba dobro dohled dohoda dojem dokument domacnost domov dopad dopis dostatek dostupnost
+        dotace drama dres drevo druh druzstvo dub duch duchodce dukaz dul duvera duvod dvere dvojice dvur edice efekt
+        ekonom elektrina emise emoce energie epizoda euro existence expedice expert exploze fakt fakulta fanousek
+        fantazie faze federace fenomen festival filozofie forum fotbal fotoaparat fotografie fraze frekvence fronta
+        funkce galerie generace gol green guverner gymnazium hala havarie heslo historie hlad hladina hlas hlava hluk
+        hmotnost hnizdo hodina hodinky hodnota hokej hora horko house hovno hrabe hrac hrad hradiste hranice hrbitov
+        hrdina hriste hrob hromada hrozba hruza hudba hvezda idiot iluze infarkt infekce informace inspekce inspirace
+        instituce inteligence interier invaze investice inzenyr inzerat islam jadro jazyk jeskyne jev jezero jidlo jih
+        jizda jmeno kabat kafe kalhotky kalhoty kamarad kamen kamera kampan kanal kanalizace kandidat kapacita kapela
+        kapitan kapitola kaple kariera karta katastrofa kategorie kauza kava kavarna kilometr kino klavesnice klavir
+        klic klid klient klima klobouk klub kluk kmen knez kniha knihovna koalice kod kolac kolega kolegyne kolekce
+        koleno kolo kombinace komedie kometa komise komora komunikace koncert konference konflikt konstrukce kontakt
+        kontrakt kontrola koruna korupce kosile koule kousek kouzlo krabice kraj krajina kral kralovna krasa krava
+        kreslo krev kridlo krize krk krok kruh kuchyne kufr kultura kurva kus kuze kvalita kyselina laborator lahev
+        lecba legrace lek lekce letadlo letiste letoun levice lez lidstvo likvidace linie lipa listek literatura logo
+        lokalita lov loznice lyze mafie magie majetek malir mandat mapa masaz maslo maso matej maximum mec medaile
+        medved mesic mestecko mesto metoda metr mic milion milost miminko minimum ministerstvo ministr ministryne
+        minulost mistnost misto mistr mladik mleko mlyn mobil moda moment mozek moznost mraz muz muzeum muzstvo mysl
+        mzda nabytek nadace nadeje nadrz nahoda nahrada naklad nakup nalada nalez namestek napad napoj naramek narod
+        narok narozeniny narust nasledek nastroj nastup nastupce nausnice navod navrh navsteva nazev nedostatek nehoda
+        nemoc nemocnice nenavist nesmysl nezavislost noha notebook novela noviny nuda nuz nuzky obal obcan obchod obed
+        obet objekt objem objev oblast oblicej obrana obrance obraz obrazek obsah obsluha obvod obyvatelstvo ocas
+        ochrana odchod oddil odhad odkaz odmena odpad odpocinek odpoved odpovednost ohen okamzik okno oko okraj okres
+        okruh okupace olej opak operace opice opozice oprava orchestr ordinace organismus organizace orientace
+        original oslava osoba osobnost ostrov osud ovce ovoce pacient palac palivo pamet papez papir parada parkoviste
+        parlament parta pasmo patro pece pecivo peklo penis penize personal pes pevnost pisek pisen pismo pistole pivo
+        pivovar planeta plaz plocha plyn pobyt pocet pocit pocitac podil podnik podpis podpora podvod pohar pohled
+        pohoda pohreb pohyb pojem pojistovna poklad pokles pokoj pokrok pokus pokuta policie politik polocas poloha
+        polovina pomer popis poplatek populace poradek porno porod porota portret porucha postava postoj postup posun
+        potencial potreba pout povest povinnost povrch pozadavek pozar pozemek pozice pozornost prace prach pracoviste
+        pradlo prasek pravda pravice pravidlo pravo praxe prazdniny prd prdel prechod predchudce predmet predseda
+        predsedkyne predstava preklad presun prevod prezentace prezident pribeh prichod pricina prijem prikaz priklad
+        prilezitost princ princezna princip pripad priprava priroda pristroj pristup pritelkyne pritomnost procento
+        proces prodej prodejce produkt prohra projekt projev prostredek protokol provoz prsa prst prsten pruh prukaz
+        prumysl pruvodce pruzkum prvek psychologie ptak publikace publikum puda puvod radnice radost raj raketa
+        rakovina rameno reakce rec recenze referendum region reklama rekonstrukce rekord reportaz reprezentace
+        restaurace revoluce rezervace rezim reziser ridic rise riziko robot rodic roh role roman rostlina rozchod
+        rozdil rozhlas rozhledna rozkaz rozmer rozpocet rozsudek rozum rozvod rozvoj rukavice ruze ryba rychlost
+        rytmus ryze sada salat sance sankce sazba scena schodiste schopnost schuze sef sekce senat serial servis
+        sestava seznam sezona sidliste sila silnice situace sjezd sklad skladba sklo skoda skok skola skrin skupina
+        skutecnost slabost slava sleva slib slovo slunce slunicko sluzba smer smernice smich smlouva smrt smutek smysl
+        snaha snemovna snih snimek socha software sokol souboj soucast soud soudce souhlas souper soused soutez
+        souvislost spanek spekulace spolecnost spolek spoluprace sporitelna spousta sprava spravce spravedlnost sranda
+        srdce stadion stanice stanoviste starosta status stavba stin stit stiznost strach strategie straz strecha
+        stredisko strela stres stret stribro strih stroj strom strop struktura student stul stupen styk styl subjekt
+        svatba svatek svaz svazek svet svetlo svetr svoboda syr tah technik technologie telefon televize telo tenis
+        teorie teplo teplota terapie termin tesla tezba ticho titul tlacitko tlak tma tok touha tovarna trasa trava
+        trest tretina trh tricko trida triko trocha tunel turnaj tvar tvorba tvurce typ ucast ucel ucet ucinek udalost
+        uhel ukol ulice unie univerzita uprava urad uroven usek usmev uspech usta ustav utek utok utvar uver vaha
+        vanoce varianta vchod vec vecere vecnost vejce velikost verejnost verze vesmir vesnice veta vetsina veznice
+        vikend vila vina vira vitr vize vlada vladce vlak vlast vlastnost vlhkost vliv vlk vlna voda vojak volba
+        vozidlo vrah vrazda vrchol vrstva vstup vtip vudce vule vune vuz vybuch vychod vycvik vyhoda vyhra vyklad
+        vykon vylet vypis vypoved vyraz vyroba vyrobce vyrok vysledek vysocina vystava vystavba vystup vyvoj vyzkum
+        vyznam vzdalenost vzduch vzhled vznik vzorek vztah zabava zaber zacatek zachod zadek zadost zahrada zajem
+        zajemce zajezd zajimavost zak zakaz zaklad zakladna zakon zalezitost zaludek zamek zamer zapad zapas zapis
+        zastupce zatez zaver zavislost zavod zazitek zaznam zazrak zbran zbytek zdroj zed zelenina zeleznice zeme zena
+        zidle zisk zivot zivotopis zkusenost zlato zlo zlocin zlodej zmatek zmena znak znalost zodpovednost zpev
+        zpevak zpusob zrak zrcadlo ztrata zvire zvuk
         """,
     ),
     "de": (
@@ -293,38 +292,37 @@ AGREEING: dict[str, tuple[str, str]] = {
         verdadera verdadero verde vestida vestido vieja viejo vista visto viva vivo vuelta vuelto web
         """,
         """
-        abogado academia acaso accion aceite aceptacion acta actitud actividad actuacion actualidad acuerdo adaptacion
-        adios adopcion adquisicion aeropuerto agencia agenda agricultura aire alarma album alcalde alcohol aldea
-        alegria algo alianza alimentacion alma almuerzo alquiler altura alumno ambito amistad analisis anillo
-        aniversario ansiedad antiguedad aparato aparicion apariencia apartamento apellido apenas apertura aplicacion
-        aprendizaje aprobacion arbol arena arquitectura arroz asamblea ascenso asco asesinato asiento asistencia
-        asociacion aspecto asunto ataque atencion atentado atras audiencia ausencia auto autobus autonomia autoridad
-        autorizacion avenida aventura avion ayer ayuntamiento azucar bahia banda barco barra basura bateria bebida
-        belleza biblioteca bicicleta bienestar boca boda bola bolivar bolsa bolsillo bomba borde bordo bosque botella
-        boton brazo broma bueno busqueda caballo cabello cabeza cabo cafe caja calendario calidad cama camara camion
-        camisa camiseta campamento campana campeon campeonato cancer cancha cancion candidatura cantidad caos capa
-        capacidad capacitacion capitalismo capitan caracter carcel caridad carino carnaval carne carro carta cartel
-        casco castillo casualidad catedral categoria celebracion cementerio censo cerebro ceremonia certificado
-        cerveza chica chico chiste chocolate ciclo ciencia cierre cifra cinco cincuenta cine cinta circo circuito
-        circulacion cirugia ciudad ciudadania clase clima coalicion cobertura coca coche codigo colaboracion colegio
-        colonia columna combinacion combustible comentario comida comienzo comision comite compania comparacion
-        competencia composicion comprension compromiso comunicacion comunidad concepcion concepto concha concierto
-        conclusion concurso condicion conducta conexion conferencia confianza conflicto confusion congreso
-        conocimiento consecuencia consejo consenso conservacion constitucion construccion contexto continuacion
-        continuidad contra convencion convento conversacion convocatoria cooperacion coordinacion copa coraje corazon
-        coro coronel corporacion correa correo corrupcion costumbre creacion crecimiento credito crema crimen crisis
-        cristal cristo criterio cronica cuadro cual cuanto cuarenta cuatro cuello cuenca cuenta cuento cuerda cuerpo
-        cuestion culo cultura cumbre cumpleanos cumplimiento cuota curiosidad dama debilidad decada declaracion dedo
-        defensa deficit definicion delegacion delito democracia departamento dependencia depresion desaparicion
-        desastre descripcion descuento desempleo desgracia desigualdad despacho destruccion detencion deuda diablo
-        diccionario dictadura dieta dificultad difusion dignidad dios diputado direccion disco discurso discusion
-        disposicion dispositivo distancia distribucion distrito diversidad division doce dominio dosis drama droga
-        duelo dueno duque duracion eco economia edad edicion edificio educacion efecto ejecucion ejercicio elaboracion
-        eleccion electricidad elemento eliminacion embajada embarazo embargo emergencia emision emocion empresa
+        abogado academia acaso accion aceite aceptacion acta actitud actividad actuacion actualidad adaptacion adios
+        adopcion adquisicion aeropuerto agencia agenda agricultura aire alarma album alcalde alcohol aldea alegria
+        alianza alimentacion alma almuerzo alquiler altura alumno ambito amistad analisis anillo aniversario ansiedad
+        antiguedad aparato aparicion apariencia apartamento apellido apertura aplicacion aprendizaje aprobacion arbol
+        arena arquitectura arroz asamblea ascenso asco asesinato asiento asistencia asociacion aspecto asunto ataque
+        atencion atentado audiencia ausencia auto autobus autonomia autoridad autorizacion avenida aventura avion
+        ayuntamiento azucar bahia banda barco barra basura bateria bebida belleza biblioteca bicicleta bienestar boca
+        boda bola bolivar bolsa bolsillo bomba borde bordo bosque botella boton brazo broma busqueda caballo cabello
+        cabeza cabo cafe caja calendario calidad cama camara camion camisa camiseta campamento campana campeon
+        campeonato cancer cancha cancion candidatura cantidad caos capa capacidad capacitacion capitalismo capitan
+        caracter carcel caridad carino carnaval carne carro carta cartel casco castillo casualidad catedral categoria
+        celebracion cementerio censo cerebro ceremonia certificado cerveza chica chico chiste chocolate ciclo ciencia
+        cierre cifra cincuenta cine cinta circo circuito circulacion cirugia ciudad ciudadania clase clima coalicion
+        cobertura coca coche codigo colaboracion colegio colonia columna combinacion combustible comentario comida
+        comienzo comision comite compania comparacion competencia composicion comprension compromiso comunicacion
+        comunidad concepcion concepto concha concierto conclusion concurso condicion conducta conexion conferencia
+        confianza conflicto confusion congreso conocimiento consecuencia consejo consenso conservacion constitucion
+        construccion contexto continuacion continuidad convencion convento conversacion convocatoria cooperacion
+        coordinacion copa coraje corazon coro coronel corporacion correa correo corrupcion costumbre creacion
+        crecimiento credito crema crimen crisis cristal cristo criterio cronica cuadro cuarenta cuello cuenca cuento
+        cuerda cuerpo cuestion culo cultura cumbre cumpleanos cumplimiento cuota curiosidad dama debilidad decada
+        declaracion dedo defensa deficit definicion delegacion delito democracia departamento dependencia depresion
+        desaparicion desastre descripcion descuento desempleo desgracia desigualdad despacho destruccion detencion
+        deuda diablo diccionario dictadura dieta dificultad difusion dignidad dios diputado direccion disco discurso
+        discusion disposicion dispositivo distancia distribucion distrito diversidad division doce dominio dosis drama
+        droga duelo dueno duque duracion eco economia edad edicion edificio educacion efecto ejecucion ejercicio
+        elaboracion eleccion electricidad elemento eliminacion embajada embarazo emergencia emision emocion empresa
         empresario encuentro encuesta energia enfermedad enfoque enlace ensenanza entidad entorno entrada entusiasmo
-        episodio epoca equilibrio escandalo escena escenario escritura escudo escuela ese esencia esfuerzo espacio
-        espada espalda especie espectaculo espejo esperanza espiritu esquema esquina estabilidad estacion estadio
-        estancia estetica estilo estrategia estrella etapa evaluacion evento examen excelencia excepcion exceso excusa
+        episodio epoca equilibrio escandalo escena escenario escritura escudo escuela esencia esfuerzo espacio espada
+        espalda especie espectaculo espejo esperanza espiritu esquema esquina estabilidad estacion estadio estancia
+        estetica estilo estrategia estrella etapa evaluacion evento examen excelencia excepcion exceso excusa
         existencia exito experiencia explicacion explosion explotacion exposicion expresion extension fabricacion
         facilidad facultad fama fantasia fase fecha federacion felicidad fenomeno feria festival fiebre fiesta
         filosofia finalidad financiacion finanzas fiscalia flujo formacion foro fortaleza fortuna foto frase
@@ -337,41 +335,40 @@ AGREEING: dict[str, tuple[str, str]] = {
         ingenieria iniciativa inmigracion innovacion inscripcion inseguridad inspiracion instalacion instancia
         institucion instituto instrumento integracion integridad inteligencia intencion intensidad interes
         intervencion introduccion invasion inversion invitacion isla jardin jefe jornada juego juez justicia juventud
-        laboratorio lado lago lana lanzamiento lealtad leccion leche lectura legado legislacion lengua lenguaje leon
-        letra ley leyenda liberacion libertad licencia liderazgo lima limpieza literatura llave lluvia lobo localidad
-        locura longitud lugar lujo luz madrugada magia magnitud maiz mapa maquina maravilla margen marido marketing
-        materia matrimonio mayoria mecanismo medalla medicina medida memoria menos mensaje mentira mercado metodo
-        metro miedo miel miembro mierda milagro millon mineria ministerio ministro mirada misa miseria mision misterio
-        mitad mito modificacion monarquia moneda montana monton monumento moto movimiento muchacho muerte muestra
-        mujer multitud mundo municipio muro museo musica nacimiento nacion nacionalidad naranja naturaleza nave
-        necesidad negociacion nieve nino nivel norma noticia novela novio nueve obispo obligacion observacion ocasion
-        oceano ocho ocupacion oferta oficina oficio oido ojo ola onda opcion operacion oportunidad oposicion oracion
-        organismo organizacion organo orgullo orientacion origen oscuridad paciencia pagina pais paisaje palabra
-        palacio panico panorama pantalla papel paquete paraiso pared pareja parque partida partido pasaje pasaporte
-        pasion pasta patio patria patrimonio patron pecado pecho pedazo pelicula pelota pena peninsula pensamiento
-        percepcion perfil periodismo periodo permiso perro persecucion persona personaje personalidad perspectiva
-        pescado peticion petroleo pez piano piedra piel pierna pieza piloto pintura placa planeta plata plataforma
-        plato playa poblacion pobreza poema poesia poeta policia pollo polvo popularidad porcentaje porque portada
-        portal posesion posibilidad posicion postura precio prensa preocupacion preparacion presentacion presidencia
-        presion prestamo presupuesto prevencion princesa principio prioridad prision privacidad problema produccion
-        producto profesion profundidad programacion promedio promesa promocion propaganda propiedad proposito
-        proteccion protocolo provincia prueba psicologia publicacion publicidad pueblo puerta puerto pues puta queso
-        raiz rama rango rato raza razon reaccion realidad realizacion receta recibo recorrido recuerdo recuperacion
-        recurso redaccion reduccion referencia refugio regimen region regla reglamento regulacion relacion religion
-        reloj rendimiento renovacion represion reproduccion republica reputacion residencia resistencia resolucion
-        respecto respuesta resultado resumen reunion reves revolucion rey riesgo rincon riqueza risa ritmo roca ronda
-        ropa rosa rosario rostro rueda ruido rumbo ruta rutina sabiduria sacerdote sacrificio salario salon salsa
-        sanidad satisfaccion seccion secretaria secretario seguimiento seguridad seis seleccion selva semana semestre
-        seminario senal sensacion sentencia sentido sentimiento separacion servicio sesion sexo sierra siglo
-        significado signo silva simbolo sindicato sitio situacion soberania sobre sociedad socio sol soldado soledad
-        solicitud solidaridad solucion sombra sonido sonrisa sorpresa sueldo suelo suerte sufrimiento suicidio
-        superficie suspension tabla tal talento taller tamano tarea tarjeta tasa teatro techo tecnologia temperatura
-        templo temporada tendencia tenis teoria terapia terremoto territorio terrorismo tesis tesoro testigo
-        testimonio texto tiempo tienda tierra tipo todo tono tormenta torneo toro totalidad tradicion traduccion traje
-        trampa tranquilidad transicion transmision tras tratamiento traves trayectoria tren tribunal tristeza turismo
-        turno ubicacion unidad union universidad universo utilizacion vacaciones valencia valle variedad vaso
-        velocidad venganza venta ventaja ventana verdad verguenza vez victima victoria vida vidrio viento vigilancia
-        villa vino violacion violencia virtud virus vistazo vivienda volumen voluntad votacion voz
+        laboratorio lago lana lanzamiento lealtad leccion leche lectura legado legislacion lengua lenguaje leon letra
+        ley leyenda liberacion libertad licencia liderazgo lima limpieza literatura llave lluvia lobo localidad locura
+        longitud lujo luz madrugada magia magnitud maiz mapa maquina maravilla margen marido marketing materia
+        matrimonio mayoria mecanismo medalla medicina medida memoria mensaje mentira mercado metodo metro miedo miel
+        miembro mierda milagro millon mineria ministerio ministro mirada misa miseria mision misterio mitad mito
+        modificacion monarquia moneda montana monton monumento moto movimiento muchacho muerte muestra mujer multitud
+        mundo municipio muro museo musica nacimiento nacion nacionalidad naranja naturaleza nave necesidad negociacion
+        nieve nino nivel norma noticia novela novio nueve obispo obligacion observacion ocasion oceano ocupacion
+        oferta oficina oficio oido ojo ola onda opcion operacion oportunidad oposicion oracion organismo organizacion
+        organo orgullo orientacion origen oscuridad paciencia pagina paisaje palabra palacio panico panorama pantalla
+        papel paquete paraiso pared pareja parque partida partido pasaje pasaporte pasion pasta patio patria
+        patrimonio patron pecado pecho pedazo pelicula pelota pena peninsula pensamiento percepcion perfil periodismo
+        periodo permiso perro persecucion persona personaje personalidad perspectiva pescado peticion petroleo pez
+        piano piedra piel pierna pieza piloto pintura placa planeta plata plataforma plato playa poblacion pobreza
+        poema poesia poeta policia pollo polvo popularidad porcentaje portada portal posesion posibilidad posicion
+        postura precio prensa preocupacion preparacion presentacion presidencia presion prestamo presupuesto
+        prevencion princesa principio prioridad prision privacidad problema produccion producto profesion profundidad
+        programacion promedio promesa promocion propaganda propiedad proposito proteccion protocolo provincia prueba
+        psicologia publicacion publicidad pueblo puerta puerto puta queso raiz rama rango rato raza razon reaccion
+        realidad realizacion receta recibo recorrido recuerdo recuperacion recurso redaccion reduccion referencia
+        refugio regimen region regla reglamento regulacion relacion religion reloj rendimiento renovacion represion
+        reproduccion republica reputacion residencia resistencia resolucion respuesta resultado resumen reunion reves
+        revolucion rey riesgo rincon riqueza risa ritmo roca ronda ropa rosa rosario rostro rueda ruido ruta rutina
+        sabiduria sacerdote sacrificio salario salon salsa sanidad satisfaccion seccion secretaria secretario
+        seguimiento seguridad seleccion selva semana semestre seminario senal sensacion sentencia sentido sentimiento
+        separacion servicio sesion sexo sierra siglo significado signo silva simbolo sindicato sitio situacion
+        soberania sociedad socio sol soldado soledad solicitud solidaridad solucion sombra sonido sonrisa sorpresa
+        sueldo suelo suerte sufrimiento suicidio superficie suspension tabla talento taller tamano tarea tarjeta tasa
+        teatro techo tecnologia temperatura templo temporada tendencia tenis teoria terapia terremoto territorio
+        terrorismo tesis tesoro testigo testimonio texto tienda tierra tipo tono tormenta torneo toro totalidad
+        tradicion traduccion trampa tranquilidad transicion transmision tratamiento trayectoria tren tribunal tristeza
+        turismo turno ubicacion unidad union universidad universo utilizacion vacaciones valencia valle variedad vaso
+        velocidad venganza venta ventaja ventana verguenza victima victoria vida vidrio viento vigilancia villa
+        violacion violencia virtud virus vistazo vivienda volumen voluntad votacion voz
         """,
     ),
     "et": (
@@ -509,10 +506,10 @@ AGREEING: dict[str, tuple[str, str]] = {
         laip lakard lakei lakk laks lakuun lalin lamam lamang lambda lamee lamell lament lamm lammas landoo lank lanne
         lants laos lapats lapike lapp lapsaa laptuu larhv larin larm larv lasila lask lass lasso lateks latern latgal
         lats latu latv laube laud laudi laudis laug laugas laul lause lauter lauto lavass lavats leede leeder leedi
-        leek leelis leelo leem leenis leepra leev legaat leheke lehis lehk lehm leht lehter lehtla lehv leib leid
-        leigar leil lein leitse leitu lekaal leke lekk lelu lemb lemm lemma lemme lendla lendva leng lennuk leotis
-        lepe leping lepp lesbi lesila lesk leu levila levinu levkoi liaan libe libell lible libu lidin ligu liha lihas
-        lihe lihter lihv liide liider liides liig liige liiges liikva liilia liim liimes liiper liir liisk liiter liiv
+        leelis leelo leem leenis leepra leev legaat leheke lehis lehk lehm leht lehter lehtla lehv leib leid leigar
+        leil lein leitse leitu lekaal leke lekk lelu lemb lemm lemma lemme lendla lendva leng lennuk leotis lepe
+        leping lepp lesbi lesila lesk leu levila levinu levkoi liaan libe libell lible libu lidin ligu liha lihas lihe
+        lihter lihv liide liider liides liig liige liiges liikva liilia liim liimes liiper liir liisk liiter liiv
         liivak lill lima limaan limb limbo limps limune limusk lina linask lindla ling linn linnak lint lipats lipiid
         lipits lipoom lipp liru lirva lita lito lits litt litter liud liug liusk livree ljaano ljoo lobu lodin lodu
         lodza loeng loetu loga logar logard logask login logo logu logusk lohang lohe lohi lohin lohis lohk lohn loht
@@ -703,76 +700,74 @@ AGREEING: dict[str, tuple[str, str]] = {
         ylivoimainen yllattava ylpea ymmarrettava ystavallinen
         """,
         """
-        aalto aaltonen aamulehti aanestys aani aari aarnio aarre agentti aho aiempi aihe aiheuttama aika aikataulu
-        aina aine aino aito aivot ajattelu ajatus ajo akku albumi alko alkoholi alku aloite alue alus alykas amerikka
-        ammatti analyysi ankka anne annos areena arki arkkitehti artikkeli arvio arviointi arvo arvokas arvostelu ase
-        asema asenne asia asiakas askel aste asukas asunto aurinko auto avain avaus avioliitto avoin bandi biisi
-        bileet bisnes blogi blues brandi budjetti bussi college cup deitti demokratia dokumentti dosentti eduskunta
-        ehdokas ehdoton ehdotus elain elake elama elin enemmisto enempi energia englanti ennatys ennuste epailty
-        esimerkki esittely esitys etaisyys etsin euro fakta fani farkut feminismi festivaali fiilis finaali galleria
-        haastattelu haaste haavisto hahmo hairio haju hakemus haku hallinto haloo haltuun halu hanke hankinta hapea
-        harjoittelu harjoitus harmi harrastus harri hata havainto helmi helppo helvetti henki henkilo henkilokunta
-        henkilosto henry heratys herkka hetki hevonen hidas hiihto hiljaisuus hinta historia hitti hitto hockey hoito
-        homma homo honka hopea hotelli house housut huippu huolto huomio huone huora huumori hymy hyokkays hyoty
-        hyvinvointi idiootti ihme ikkuna ilma ilmapiiri ilmasto ilme ilmio ilmoitus iltalehti ilves innokas insinoori
-        investointi isku islam istuin italia itse jakso jalka jalkapallo jalki japani jarjestelma jarjesto jarjestys
-        jarjeton jarki jarvi jasen jasenyys jatko jengi jenni joensuu johto joka joki joku jokunen jorma joukkue joulu
-        juhla jukka julkaisu julkkis jumala juna juoksu juoni jussi juusto kaannos kaasu kahdeksan kahvi kahvila
-        kaikki kakkonen kala kalpa kamera kana kangas kannatus kannykka kansa kansi kappale karajaoikeus karhu karjala
-        karki kartta kasi kasite kasittely kasitys kasvatus kasvot kasvu katastrofi kati kato katse katto katu kaunein
-        kauppa kauppakeskus kauppias kaupunki kausi kavely kaveri kaytanto kaytos kaytto keha kehitys keho keikka
-        keino keittio kela kelpo kentta kepu kerros kerta kertomus keskiarvo keskus keskustelu kesto ketju kielto
-        kierros kiertue kiina kiinnostus kiire kiitos kilpailu kipu kirjallisuus kirjasto kirje kirjoitin kirjoitus
-        kirkas kirsi kisa klubi kohde kohta kohtalo kohtaus kohu koira koivisto kokeilu kokemus kokki kokoelma
-        kokonaisuus kokoomus kokoonpano kokous kolmannes kolmas kolme komissio kommentti konsepti konsertti koodi
-        kopio koripallo korjaus korkeus kortti korvaus kotimaa kotka koulu koulutus kovempi kovin koyhyys kreikka
-        kriisi kritiikki kuka kukka kuljetus kulutus kumppani kuningas kunnia kunta kunto kuolema kuorma kurkku kurssi
-        kuski kustannus kuudes kuukausi kuultu kuusi kuvaus kuvernoori kuvio kyky kymmenen kymmenes kynnys kyse kysely
-        kysymys kysynta laadukas laajempi laakari laake laakso laatu lahetys lahin lahjakas lahto lahtokohta
-        lainsaadanto laji laki lama lammin lampo lampotila lanka lansi lapi lappi lapsi lasi laskin lasku laukaus
-        laukku laulu lause lausunto leffa legenda lehdisto lehma lehti lehto leijona leikkaus leikki leipa lento
-        lentokentta lentokone leveys liha liiga liike liikenne liikevaihto liikunta liitto linkki linna lintu lippu
-        lisa lisays logo loma loppu lopputulos lordi lounas luettelo lukio luku lukumaara lumi luokka luoma luonne
-        luonto luottamus lupa lupaus lyhyempi maa maahanmuutto maailma maajoukkue maakunta maali maalivahti maaritelma
-        maatalous mahdollisuus mahdoton maine maisteri maito maksu maku malli manner manu market markkina markkinointi
-        masennus materiaali matkailu mega meininki menestys menetelma menetys merkitys merkki mestaruus metro metsa
-        metsastys mielipide mika mikkeli miljoona ministeri minuutti mitali mokki molemmat moni moottori morsian
-        motivaatio muisto mulkku muna muoti muoto murha murto museo musiikki muu muutama muutos muutto myrsky myynti
-        naama nakemys nakokulma naky nakyma nalka nama natsi natti nauha naytelma nayttely naytto neitsyt neljas
-        nelonen nena netti neuvosto niemi nimitys noita nopeampi normi nosto nousu numero nuoriso ohjaus ohje ohjelma
-        oikeisto oikeus oljy olo olosuhteet olut omaisuus ominaisuus ongelma onnekas onnettomuus onni opas operaatio
-        opetus opinnot opiskellut opiskelu oppi oppilas oppositio organisaatio orpo osa osake osapuoli osasto osoite
-        osoitus osto osuus ote ottelu outo ovi paaasia paakaupunki paallikko paaministeri paasy paatos paavi pahempi
-        pahoinpitely paikka paine paino paita paivakoti paivitys paketti palaute palkinto palkka pallo paluu palvelu
-        palvelus pankki paperi pappi paras parempi pariskunta parisuhde parlamentti patka paula pekka peli pelkka
-        pelko periaate perinne perkele perse perus peruste pettymys pidempi pienin piste pitka pituus pizza pohjola
-        poikkeus pointti poisto poliisi politiikka pommi pomo portti porukka postaus potilas potkut poyta presidentti
-        prinssi professori profiili projekti prosessi psykologi puhdas puhe puhelin puhelu pukki puku pullo puoli
-        puolue puolustus putki putous puu puutarha puute pyora raaka raha rahoitus raiskaus rakas rakenne rakennus
-        rakkaus ralli rangaistus rankka ranska ranta raportti rasismi raskas rata ratkaisu rauha rauma rauta ravintola
-        reaktio rehtori reika reissu reitti rekisteroity rekka remontti rengas rento resepti resurssit rita rivi
-        robotti romaani rooli rotu runko runo runsas ruoka ruokavalio ruotsi ruumis ruutu ryhma saanto saatana
-        saatavuus saatio saavutus sahko sairaala sairas sairaus saksa salaisuus salama salo sampo sananvapaus sanoma
-        sanomalehti sanonta santa sata satama satu saudi sauna savy seikkailu seitseman seitsemas seksikas selitys
-        selka selvitys seppo sergei seura seurakunta seuraus seutu sihteeri siirto sijainti sijoitus sika sinkku
-        sisalto sivu sivusto soini sokeri sopimus sota sotilas sovellus strategia stressi suhde suklaa sukunimi
+        aalto aaltonen aamulehti aanestys aani aari aarnio aarre agentti aho aiempi aihe aiheuttama aikataulu aine
+        aino aito aivot ajattelu ajatus ajo akku albumi alko alkoholi alku aloite alue alus alykas amerikka ammatti
+        analyysi ankka anne annos areena arki arkkitehti artikkeli arvio arviointi arvo arvokas arvostelu ase asema
+        asenne asiakas askel aste asukas asunto aurinko auto avain avaus avioliitto avoin bandi biisi bileet bisnes
+        blogi blues brandi budjetti bussi college cup deitti demokratia dokumentti dosentti eduskunta ehdokas ehdoton
+        ehdotus elain elake elama elin enemmisto enempi energia englanti ennatys ennuste epailty esimerkki esittely
+        esitys etaisyys etsin euro fakta fani farkut feminismi festivaali fiilis finaali galleria haastattelu haaste
+        haavisto hahmo hairio haju hakemus haku hallinto haloo haltuun halu hanke hankinta hapea harjoittelu harjoitus
+        harmi harrastus harri hata havainto helmi helppo helvetti henki henkilo henkilokunta henkilosto henry heratys
+        herkka hetki hevonen hidas hiihto hiljaisuus hinta historia hitti hitto hockey hoito homma homo honka hopea
+        hotelli house housut huippu huolto huomio huone huora huumori hymy hyokkays hyoty hyvinvointi idiootti ihme
+        ikkuna ilma ilmapiiri ilmasto ilme ilmio ilmoitus iltalehti ilves innokas insinoori investointi isku islam
+        istuin italia jakso jalka jalkapallo jalki japani jarjestelma jarjesto jarjestys jarjeton jarki jarvi jasen
+        jasenyys jatko jengi jenni joensuu johto joki jokunen jorma joukkue joulu juhla jukka julkaisu julkkis jumala
+        juna juoksu juoni jussi juusto kaannos kaasu kahvi kahvila kakkonen kala kalpa kamera kana kangas kannatus
+        kannykka kansa kansi kappale karajaoikeus karhu karjala karki kartta kasi kasite kasittely kasitys kasvatus
+        kasvot kasvu katastrofi kati kato katse katto katu kaunein kauppa kauppakeskus kauppias kaupunki kausi kavely
+        kaveri kaytanto kaytos kaytto keha kehitys keho keikka keino keittio kela kelpo kentta kepu kerros kertomus
+        keskiarvo keskus keskustelu kesto ketju kielto kierros kiertue kiina kiinnostus kiire kilpailu kipu
+        kirjallisuus kirjasto kirje kirjoitin kirjoitus kirkas kirsi kisa klubi kohde kohta kohtalo kohtaus kohu koira
+        koivisto kokeilu kokemus kokki kokoelma kokonaisuus kokoomus kokoonpano kokous kolmannes komissio kommentti
+        konsepti konsertti koodi kopio koripallo korjaus korkeus kortti korvaus kotimaa kotka koulu koulutus kovempi
+        koyhyys kreikka kriisi kritiikki kuljetus kulutus kumppani kuningas kunnia kunta kunto kuolema kuorma kurkku
+        kurssi kuski kustannus kuudes kuukausi kuultu kuvaus kuvernoori kuvio kyky kymmenes kynnys kysely kysymys
+        kysynta laadukas laajempi laakari laake laakso laatu lahetys lahin lahjakas lahto lahtokohta lainsaadanto laji
+        laki lama lammin lampo lampotila lanka lansi lappi lapsi lasi laskin lasku laukaus laukku laulu lause lausunto
+        leffa legenda lehdisto lehma lehti lehto leijona leikkaus leikki leipa lento lentokentta lentokone leveys liha
+        liiga liike liikenne liikevaihto liikunta liitto linkki linna lintu lippu lisa lisays logo loma loppu
+        lopputulos lordi lounas luettelo lukio luku lukumaara lumi luokka luoma luonne luonto luottamus lupa lupaus
+        lyhyempi maa maahanmuutto maailma maajoukkue maakunta maali maalivahti maaritelma maatalous mahdollisuus
+        mahdoton maine maisteri maito maksu maku malli manner manu market markkina markkinointi masennus materiaali
+        matkailu mega meininki menestys menetelma menetys merkitys merkki mestaruus metro metsa metsastys mielipide
+        mikkeli miljoona ministeri minuutti mitali mokki moottori morsian motivaatio muisto mulkku muna muoti muoto
+        murha murto museo musiikki muutos muutto myrsky myynti naama nakemys nakokulma naky nakyma nalka natsi natti
+        nauha naytelma nayttely naytto neitsyt neljas nelonen nena netti neuvosto niemi nimitys nopeampi normi nosto
+        nousu numero nuoriso ohjaus ohje ohjelma oikeisto oikeus oljy olo olosuhteet olut omaisuus ominaisuus ongelma
+        onnekas onnettomuus onni opas operaatio opetus opinnot opiskellut opiskelu oppi oppilas oppositio organisaatio
+        orpo osa osake osapuoli osasto osoite osoitus osto osuus ote ottelu outo ovi paaasia paakaupunki paallikko
+        paaministeri paasy paatos paavi pahempi pahoinpitely paikka paine paino paita paivakoti paivitys paketti
+        palaute palkinto palkka pallo paluu palvelu palvelus pankki paperi pappi paras pariskunta parisuhde
+        parlamentti patka paula pekka peli pelkka pelko periaate perinne perkele perse perus peruste pettymys pidempi
+        piste pitka pituus pizza pohjola poikkeus pointti poisto poliisi politiikka pommi pomo portti porukka postaus
+        potilas potkut poyta presidentti prinssi professori profiili projekti prosessi psykologi puhdas puhe puhelin
+        puhelu pukki puku pullo puoli puolue puolustus putki putous puu puutarha puute pyora raaka raha rahoitus
+        raiskaus rakas rakenne rakennus rakkaus ralli rangaistus rankka ranska ranta raportti rasismi raskas rata
+        ratkaisu rauha rauma rauta ravintola reaktio rehtori reika reissu reitti rekisteroity rekka remontti rengas
+        rento resepti resurssit rita rivi robotti romaani rooli rotu runko runo runsas ruoka ruokavalio ruotsi ruumis
+        ruutu ryhma saanto saatana saatavuus saatio saavutus sahko sairaala sairas sairaus saksa salaisuus salama salo
+        sampo sananvapaus sanoma sanomalehti sanonta santa satama satu saudi sauna savy seikkailu seitsemas seksikas
+        selitys selka selvitys seppo sergei seura seurakunta seuraus seutu sihteeri siirto sijainti sijoitus sika
+        sinkku sisalto sivu sivusto soini sokeri sopimus sota sotilas sovellus strategia stressi suhde suklaa sukunimi
         sukupolvi sukupuoli summa suola suomennos suomi suoritus suosikki suosio susanna susi suu suunnitellut
         suunnitelma suunnittelu suunta suuruus sydan symboli synkka syopa systeemi syy taho tahti tahto taide taistelu
-        taito taivas takaisin takki talli talo talous talouskasvu talteen tammi tanska tapahtuma tapani tapaus tappara
-        tappio tarina tarjonta tarjous tarkka tarkoitus tarve taso tauko tauti tavoite taysin teatteri teema tehdas
-        teho tehokas tehokkain teini tekniikka teknologia televisio temppu teollisuus teoria teos termi terrori terve
-        tervetullut terveys tiede tieto tietokone tiimi tila tilaisuus tili tiukka todellisuus toiminta toimisto
-        toimitus toive torjunta tosiasia toteutus totuus touko treffit trendi tuhat tukka tulevaisuus tulipalo
-        tulkinta tulo tulos tunnelma tunnus tuomas tuomio tuomioistuin tuore tuotanto tuote tuotto tupakointi turkki
-        turku turnaus turvallisuus tutkimus tutkinta tutkinto tuuli tyokalu tyollisyys tyopaikka tyoryhma tyoton
-        tyottomyys tytto tyyli tyyppi uhka uhri uima ukraina ulkonako unelma ura urheilu usein uskomaton uskonto
-        uudistus uusinta vaadin vaatimus vaesto vahinko vahvempi vahvuus vaihto vaihtoehto vaikeampi vaikutus vaite
-        vaki vakuutus valikoima valine valinta valioliiga valit vallankumous valmistus valtaosa valtatie valtio
-        valttamaton valvonta vanhemmat vanhus vapaus varoitus vasemmisto vastaanotto vastaus vastuu vauhti vedin
-        veikkaus veljekset velka velvollisuus verkkokauppa verkosto verotus versio vesa vesi veto vienti vieras
-        viestinta viety viha viides viihde viikonloppu viimeisin viini viisas viisi vika vinkki virhe virka viro virta
-        virus vitsi voima voimakas vuokra vuori vuoro ydin yhdeksan yhdistelma yhdistys yhteiskunta yhteistyo yhteys
-        yhtio ykkonen yksikko yksilo yleisurheilu yliopisto yllatys ymparisto yritys
+        taito taivas takki talli talo talous talouskasvu talteen tammi tanska tapahtuma tapani tapaus tappara tappio
+        tarina tarjonta tarjous tarkka tarkoitus tarve taso tauko tauti tavoite teatteri teema tehdas teho tehokas
+        tehokkain teini tekniikka teknologia televisio temppu teollisuus teoria teos termi terrori terve tervetullut
+        terveys tiede tieto tietokone tiimi tila tilaisuus tili tiukka todellisuus toiminta toimisto toimitus toive
+        torjunta tosiasia toteutus totuus touko treffit trendi tukka tulevaisuus tulipalo tulkinta tulo tulos tunnelma
+        tunnus tuomas tuomio tuomioistuin tuore tuotanto tuote tuotto tupakointi turkki turku turnaus turvallisuus
+        tutkimus tutkinta tutkinto tuuli tyokalu tyollisyys tyopaikka tyoryhma tyoton tyottomyys tytto tyyli tyyppi
+        uhka uhri uima ukraina ulkonako unelma ura urheilu uskomaton uskonto uudistus vaadin vaatimus vaesto vahinko
+        vahvempi vahvuus vaihto vaihtoehto vaikeampi vaikutus vaite vaki vakuutus valikoima valine valinta valioliiga
+        valit vallankumous valmistus valtaosa valtatie valtio valttamaton valvonta vanhemmat vanhus vapaus varoitus
+        vasemmisto vastaanotto vastaus vastuu vauhti vedin veikkaus veljekset velka velvollisuus verkkokauppa verkosto
+        verotus versio vesa vesi veto vienti vieras viestinta viety viha viides viihde viikonloppu viimeisin viini
+        viisas vika vinkki virhe virka viro virta virus vitsi voima voimakas vuokra vuori vuoro ydin yhdistelma
+        yhdistys yhteiskunta yhteistyo yhteys yhtio ykkonen yksikko yksilo yleisurheilu yliopisto yllatys ymparisto
+        yritys
         """,
     ),
     "fr": (
@@ -814,85 +809,85 @@ AGREEING: dict[str, tuple[str, str]] = {
         vaste verifier veritable vert verte victime vide video vierge vieux vivant vivante voisin voisine vrai vraie
         """,
         """
-        abbaye abonnement abord abri absence academie accident accord accueil accusation achat acquisition acte
-        activite actualite adaptation adhesion adieu adoption aeroport agenda agent agression agriculture aile album
-        alcool alimentation allure alternative altitude ambassade ambiance ame amelioration amenagement amendement
-        amitie amour ange animation anneau annee antenne appareil apparence apparition appart appartement appel
-        application apport appui arbre architecte architecture argent arrestation arret arsenal artillerie asile
-        assassinat assaut assemblee assiette assistance association assurance atmosphere attentat attente attention
-        aube augmentation auto autonomie autorisation autorite autoroute avenir avenue avion avocat axe azur baie bain
-        balle ballon banc banlieue banque barrage basse bassin bataille batiment baton batterie beaute benefice
-        benjamin besoin beton beurre bible bibliotheque bilan billet blague blessure bloc boite bol bonjour bonsoir
-        bord bordel boston boule boulevard bourgogne bourse bouteille boutique bouton bresil brevet bulle bulletin
-        bureau cabinet cadeau caisse calcul camera camion campagne canadienne canape canard cancer candidature canton
-        capacite capitaine car caractere carbone carrefour carte carton casino casque categorie cathedrale ceinture
-        cellule cent centaine ceremonie certificat cerveau chaine chaise chambre championnat changement chanson
-        chapeau charbon charlotte charte chateau chauffage chemin chemise cheque cheval chimie chirurgie chomage
-        christ ciel cigarette cinema circulation cirque citation civilisation clan classement clef clientele climat
-        clip coalition coffre collection college collegue colonie colonisation colonne combinaison comedie comite
-        commandement communaute compagnie compagnon comparaison competence competition complot comportement
-        composition concept conception concert conclusion condamnation condition confiance confirmation conflit
-        confort confusion conge connaissance connerie connexion conquete conscience conseil consentement conservation
-        consommation constat constitution construction consultation contexte continuite contrat contribution
-        convention conviction cooperation copain corde correction corruption cou coucou couple cout couteau couverture
-        creation cri criminelle crise croissance cuir cuivre curiosite debit declaration decor decoration decret
-        defaut defense defi deficit definition degre delai delegation delit demission democratie densite dent
-        departement dependance depit deplacement depot depression depute descente description desir dessin destin
-        destination destruction detention deuil diagnostic diametre dieu difficulte diffusion dignite diminution
-        direction discussion disparition disposition disque distinction distribution diversite division dizaine doigt
-        domaine domicile domination dommage dragon drame drapeau duo duree eau ecart echantillon ecole ecologie
-        economie ecran ecriture ecrivain edifice edition education effet efficacite egalite egard eglise election
-        electricite element elevage elite emission emotion emplacement emploi energie enfance enfer engagement enjeu
-        enseignement entente entourage entrainement entree envoi epee episode epoque epreuve equipage equipement
-        espece esperance espoir esprit essai essence etape etat etoile etre etude euro evaluation evenement eveque
-        evolution examen excellence exception execution exemple exercice existence expansion expedition expertise
-        explication exploitation exploration explosion exposition expression extension fabrication fac facade facon
-        faculte faiblesse faillite faim faune faute fauteuil federation fenetre fermeture fibre fiction fidelite
-        fierte fievre figaro filiale financement foie folie fonction fondation fontaine foot football foret formation
-        forum frequence fuite fusil fusion gaffe galerie gamme gendarmerie generation genie genre geste gestion gloire
-        golfe gout gouvernement gravite gre green grossesse groupe guerre guillaume guinee guitare habitat habitation
-        habitude haine harcelement hasard havre herbe heritage heure hierarchie histoire hockey hommage homme honte
-        hopital horizon hote hotel huile humanite humour hygiene hypothese idee identite ideologie imagination
-        immigration impot impression inde independance individu industrie inflation info initiative innovation
-        inquietude inscription inspiration installation institut institution instruction integralite integration
-        intelligence intensite intention interdiction interet intervention intitule introduction invasion invitation
-        islam ivoire jambe japon jardin jean jeu jeunesse joie jour jugement laboratoire lac laicite lait lancement
-        langage langue lapin lecon legislation lendemain lettre liaison liberation liberte librairie lieu ligue lion
-        litterature livraison location logement logo loup loyer lune luxe lycee magasin magazine magie maillot main
-        mairie maitresse majeste majorite maladie management mandat manteau marbre marc marechal mariage marketing
-        marne martin maternelle matinee maturite maxime mec mecanisme medaille medecine medicament memoire mensonge
-        merci merde messe methode metrage metro metropole meurtre miel milan milieu milliard ministere ministre
-        minorite miroir misere mobilisation mobilite modification moitie moment monde mont montage montagne montee
-        monument morceau mosquee motif motivation moto moulin mouvement moyenne municipalite musee musique mystere
-        mythe naissance napoleon nation nationalite navigation navire negociation niveau noblesse noel nom nomination
-        norme notion nourriture noyau numero objet obligation observation observatoire occident occupation ocean
-        offensive office oiseau ombre operation opportunite opposition orchestre ordre oreille organisation organisme
-        orient orientation origine oscar outil ouverture pacte paiement paille panne panneau pantalon pape paquet parc
-        parfum paroisse parole parquet partenariat patience patrimoine pauvrete pavillon peau peintre peinture
-        perception performance periode permanence personnage personnalite personne perspective perte petrole peuple
-        phenomene philosophie pied pierre piscine pitie pizza plafond plage plaine plaisir planete plateau plateforme
-        plomb pluie plume poche poeme poesie poignee poil poisson poitrine pollution pomme pont popularite population
-        porc portail portee portefeuille possibilite pote poubelle pouce poudre poule poulet pourcentage poursuite
-        poussee precision prefecture prefet prenom preparation presentation presidence pression prestation pretre
-        preuve prevention priorite probleme procedure production profession profil progression promenade promesse
-        promo promotion propagande prophete propriete protection protocole provenance province proximite psychologie
-        publication publicite puissance quai qualite quantite quart quete queue racisme raison rang rappel rapport
-        rayon reaction realisation realite reception recette recit recrutement recueil recul redaction reduction
-        referendum reflexion regime region registre reglement reine rejet relation religion remplacement remuneration
-        renaissance rendement renovation rentree reparation repartition repertoire repetition reponse reportage
-        repression reproduction republique reputation requete reseau residence resistance resolution restauration
-        retour reunion reussite revanche reveil revelation revision revolution richard richesse robe robert robin
-        robot roche roi role royaume rugby rupture rythme sagesse saison salle salon salope salut sante satisfaction
-        saut scandale scenario schema scrutin seance securite sejour sel selection semaine senat sensation sensibilite
-        sentiment separation serge session seuil sexe siecle signature situation societe soiree sol soleil solidarite
-        solitude solution sommeil sommet sondage souci souffrance souverainete stabilite stade statut stockage
-        strategie substance succession suite suppression surete surveillance survie suspension symbole syndicat
-        synthese systeme tableau talent tarif technologie temoignage temperature tendance tentative terme terrain
-        territoire terrorisme testament theatre theorie tir tirage tissu titre toile toit ton totalite tourisme
-        tournage tournee traduction tragedie traitement trajet transfert transmission transparence travail trentaine
-        tresor tribunal tribune trimestre trio tristesse trophee trou troupe truc union universite urgence usage usine
-        utilisation utilite vaisseau vallee variete velo vengeance ventre verbe verite verre vertu viande victoire
-        villa village vin vingtaine viol violence visage visibilite vitesse vocation voiture volonte volume
+        abbaye abonnement abri absence academie accident accord accueil accusation achat acquisition acte activite
+        actualite adaptation adhesion adieu adoption aeroport agenda agent agression agriculture aile album alcool
+        alimentation allure alternative altitude ambassade ambiance ame amelioration amenagement amendement amitie
+        amour ange animation anneau annee antenne appareil apparence apparition appart appartement appel application
+        apport appui arbre architecte architecture argent arrestation arret arsenal artillerie asile assassinat assaut
+        assemblee assiette assistance association assurance atmosphere attentat attente attention aube augmentation
+        auto autonomie autorisation autorite autoroute avenir avenue avion avocat axe azur baie bain balle ballon banc
+        banlieue banque barrage basse bassin bataille batiment baton batterie beaute benefice benjamin besoin beton
+        beurre bible bibliotheque bilan billet blague blessure bloc boite bol bonjour bonsoir bord bordel boston boule
+        boulevard bourgogne bourse bouteille boutique bouton bresil brevet bulle bulletin bureau cabinet cadeau caisse
+        calcul camera camion campagne canadienne canape canard cancer candidature canton capacite capitaine caractere
+        carbone carrefour carte carton casino casque categorie cathedrale ceinture cellule centaine ceremonie
+        certificat cerveau chaine chaise chambre championnat changement chanson chapeau charbon charlotte charte
+        chateau chauffage chemin chemise cheque cheval chimie chirurgie chomage christ ciel cigarette cinema
+        circulation cirque citation civilisation clan classement clef clientele climat clip coalition coffre
+        collection college collegue colonie colonisation colonne combinaison comedie comite commandement communaute
+        compagnie compagnon comparaison competence competition complot comportement composition concept conception
+        concert conclusion condamnation condition confiance confirmation conflit confort confusion conge connaissance
+        connerie connexion conquete conscience conseil consentement conservation consommation constat constitution
+        construction consultation contexte continuite contrat contribution convention conviction cooperation copain
+        corde correction corruption cou coucou couple cout couteau couverture creation cri criminelle crise croissance
+        cuir cuivre curiosite debit declaration decor decoration decret defaut defense defi deficit definition degre
+        delai delegation delit demission democratie densite dent departement dependance depit deplacement depot
+        depression depute descente description desir dessin destin destination destruction detention deuil diagnostic
+        diametre dieu difficulte diffusion dignite diminution direction discussion disparition disposition disque
+        distinction distribution diversite division dizaine doigt domaine domicile domination dommage dragon drame
+        drapeau duo duree eau ecart echantillon ecole ecologie economie ecran ecriture ecrivain edifice edition
+        education efficacite egalite egard eglise election electricite element elevage elite emission emotion
+        emplacement emploi energie enfance enfer engagement enjeu enseignement entente entourage entrainement entree
+        envoi epee episode epoque epreuve equipage equipement espece esperance espoir esprit essence etape etoile
+        etude euro evaluation evenement eveque evolution examen excellence exception execution exemple exercice
+        existence expansion expedition expertise explication exploitation exploration explosion exposition expression
+        extension fabrication fac facade faculte faiblesse faillite faim faune faute fauteuil federation fenetre
+        fermeture fibre fiction fidelite fierte fievre figaro filiale financement foie folie fonction fondation
+        fontaine foot football foret formation forum frequence fuite fusil fusion gaffe galerie gamme gendarmerie
+        generation genie genre geste gestion gloire golfe gout gouvernement gravite gre green grossesse groupe guerre
+        guillaume guinee guitare habitat habitation habitude haine harcelement hasard havre herbe heritage heure
+        hierarchie histoire hockey hommage homme honte hopital horizon hote hotel huile humanite humour hygiene
+        hypothese idee identite ideologie imagination immigration impot impression inde independance individu
+        industrie inflation info initiative innovation inquietude inscription inspiration installation institut
+        institution instruction integralite integration intelligence intensite intention interdiction interet
+        intervention intitule introduction invasion invitation islam ivoire jambe japon jardin jean jeu jeunesse joie
+        jour jugement laboratoire lac laicite lait lancement langage langue lapin lecon legislation lendemain lettre
+        liaison liberation liberte librairie lieu ligue lion litterature livraison location logement logo loup loyer
+        lune luxe lycee magasin magazine magie maillot main mairie maitresse majeste majorite maladie management
+        mandat manteau marbre marc marechal mariage marketing marne martin maternelle matinee maturite maxime mec
+        mecanisme medaille medecine medicament memoire mensonge merde messe methode metrage metro metropole meurtre
+        miel milan milieu milliard ministere ministre minorite miroir misere mobilisation mobilite modification moitie
+        moment monde mont montage montagne montee monument morceau mosquee motif motivation moto moulin mouvement
+        moyenne municipalite musee musique mystere mythe naissance napoleon nation nationalite navigation navire
+        negociation niveau noblesse noel nom nomination norme notion nourriture noyau numero objet obligation
+        observation observatoire occident occupation ocean offensive office oiseau ombre operation opportunite
+        opposition orchestre ordre oreille organisation organisme orient orientation origine oscar outil ouverture
+        pacte paiement paille panne panneau pantalon pape paquet parc parfum paroisse parquet partenariat patience
+        patrimoine pauvrete pavillon peau peintre peinture perception performance periode permanence personnage
+        personnalite perspective perte petrole peuple phenomene philosophie pied pierre piscine pitie pizza plafond
+        plage plaine plaisir planete plateau plateforme plomb pluie plume poche poeme poesie poignee poil poisson
+        poitrine pollution pomme pont popularite population porc portail portee portefeuille possibilite pote poubelle
+        pouce poudre poule poulet pourcentage poursuite poussee precision prefecture prefet prenom preparation
+        presentation presidence pression prestation pretre preuve prevention priorite probleme procedure production
+        profession profil progression promenade promesse promo promotion propagande prophete propriete protection
+        protocole provenance province proximite psychologie publication publicite puissance quai qualite quantite
+        quart quete queue racisme raison rang rappel rapport rayon reaction realisation realite reception recette
+        recit recrutement recueil recul redaction reduction referendum reflexion regime region registre reglement
+        reine rejet relation religion remplacement remuneration renaissance rendement renovation rentree reparation
+        repartition repertoire repetition reponse reportage repression reproduction republique reputation requete
+        reseau residence resistance resolution restauration reunion reussite revanche reveil revelation revision
+        revolution richard richesse robe robert robin robot roche roi role royaume rugby rupture rythme sagesse saison
+        salle salon salope salut sante satisfaction saut scandale scenario schema scrutin seance securite sejour sel
+        selection semaine senat sensation sensibilite sentiment separation serge session seuil sexe siecle signature
+        situation societe soiree sol soleil solidarite solitude solution sommeil sommet sondage souci souffrance
+        souverainete stabilite stade statut stockage strategie substance succession suite suppression surete
+        surveillance survie suspension symbole syndicat synthese systeme tableau talent tarif technologie temoignage
+        temperature tendance tentative terme terrain territoire terrorisme testament theatre theorie tir tirage tissu
+        titre toile toit totalite tourisme tournage tournee traduction tragedie traitement trajet transfert
+        transmission transparence travail trentaine tresor tribunal tribune trimestre trio tristesse trophee trou
+        troupe truc union universite urgence usage usine utilisation utilite vaisseau vallee variete velo vengeance
+        ventre verbe verite verre vertu viande victoire villa village vin vingtaine viol violence visage visibilite
+        vitesse vocation voiture volonte volume
         """,
     ),
     "nb": (
@@ -944,12 +939,12 @@ AGREEING: dict[str, tuple[str, str]] = {
         bakken ballen banken barna barnehage barnet barnevernet basis baten bedrift bedriften befolkningen begrunnelse
         begynnelsen behandlingen behov behovet bensin beskjed beskrivelse beskyttelse betydningen bevegelse bevegelsen
         bibelen bibliotek biblioteket bidrag bilde bildene bilen bilene billett bistand bjorn blad bladet bloggen bok
-        boka boken bokene boksen bolig borgere boston brann brannen bransjen brev brevet brodre brodrene broen broren
-        bru brudd bruken brukere brukeren brukernavn brukerne bryllup budsjett budsjettet budskap bunnen business
-        bussen butikk butikken butikkene byen byene bygda bygningen city college cup cupen dagbladet dagene dama
-        damene datteren debatt debatten definisjon delene deltakelse deltakere demokrati depresjon dialog diskusjon
+        boka boken bokene boksen bolig borgere boston brannen bransjen brev brevet brodre brodrene broen broren bru
+        brudd bruken brukere brukeren brukernavn brukerne bryllup budsjett budsjettet budskap bunnen business bussen
+        butikk butikken butikkene byen byene bygda bygningen city college cup cupen dagbladet dagene dama damene
+        datteren debatt debatten definisjon delene deltakelse deltakere demokrati depresjon dialog diskusjon
         diskusjonen divisjon doden dodsfall dogn dognet dollar dom dommen dommere dommeren dora doren dorene drama
-        drammen drap drapet driften drivstoff drommen dyrene effekt effekten eiendom eiendommen eiere eieren eksamen
+        drammen drapet driften drivstoff drommen dyrene effekt effekten eiendom eiendommen eiere eieren eksamen
         eksempel ekspert ekteskap ekteskapet elev elevene eliteserien elven energi enhet enighet episode episoden
         etasje etikk ettertid euro eventyr faen fag faget fakta faktum fargen farten fattigdom favoritt feilen feltet
         fengsel fenomenet ferie festen festivalen figur filmen filmene filosofi finalen fingeren fingrene firmaet
@@ -1005,15 +1000,15 @@ AGREEING: dict[str, tuple[str, str]] = {
         stilen stillingen stjerne stjernen storrelse storrelsen stortinget straffen stranden strategi strekningen
         strommen studentene studie studiene studiet suksess summen svarene svein svenskene sykdom sykdommen sykehus
         sykehuset sykkel sykkelen synet systemet tabellen taket tallene tankene teamet teknikk teknologi teknologien
-        teksten telefon telefonen telemark temaet temperatur temperaturen tendens tennene teori teorien tiar tid tida
+        teksten telefon telefonen telemark temaet temperatur temperaturen tendens tennene teori teorien tiar tida
         tiden tidene tidspunkt tidspunktet tilbud tilbudet tilfelle tilfellet tilgang tilhengere tillatelse tillit
-        tilstand tiltak timene tingen tingene tittel tittelen tjeneste tjenesten tonn traden tradisjon trafikk
-        trafikken trobbel troen trussel trygghet tunnelen turen tusen typen tyskerne uken ukene ulv ulykke ulykken
-        undersokelse ungdom ungdommen ungdommene ungen ungene universitet unntak utdannelse utgangspunkt utgave
-        utgaven utlandet utovere utsiden utsikt utslipp utstyret uttalelse uttrykket utvalg utvalget utviklingen valg
-        valget vapen varene varsel vedtak veggen vegvesen veien vekst velgere vennen vennene venninne vennskap
-        venstresiden verden verdenskrig verdi verdien verken verksted verktoy versjon versjonen vesten videoen viken
-        vilje vilkar villa vin vinden vinduet vinnere vinneren virkelighet virksomhet virksomheten vitenskap voldtekt
+        tiltak timene tingen tingene tittel tittelen tjeneste tjenesten tonn traden tradisjon trafikk trafikken
+        trobbel troen trussel trygghet tunnelen turen tusen typen tyskerne uken ukene ulv ulykke ulykken undersokelse
+        ungdom ungdommen ungdommene ungen ungene universitet unntak utdannelse utgangspunkt utgave utgaven utlandet
+        utovere utsiden utsikt utslipp utstyret uttalelse uttrykket utvalg utvalget utviklingen valg valget vapen
+        varene varsel vedtak veggen vegvesen veien vekst velgere vennen vennene venninne vennskap venstresiden verden
+        verdenskrig verdien verken verksted verktoy versjon versjonen vesten videoen viken vilje vilkar villa vin
+        vinden vinduet vinnere vinneren virkelighet virksomhet virksomheten vitenskap voldtekt
         """,
     ),
     "nl": (
@@ -1061,75 +1056,75 @@ AGREEING: dict[str, tuple[str, str]] = {
         achternaam acteur actie activiteit actrice adres advertentie advies adviseur advocaat afbeelding afkomst
         aflevering afscheid afsluiting afspraak afstand agenda album alcohol alliantie amateur ambassade ambassadeur
         angst antwoord apparaat appel applaus arena arrestatie artiest artikel arts auteur auto autoriteit avontuur
-        baan baard baas bak balans bank basis basisschool batterij bedrag bedreiging bedrijf beek beeld beetje
-        begrafenis begrip begroting behoefte bek bel belang belasting beleid belofte beloning bemanning bende
-        beperking bereik berg beroep beschaving beschikking beschrijving besef beslag beslissing bestaan bestel
-        bestemming bestrijding bestuur betekenis betrekking beveiliging bevel bevestiging bevolking bevrijding
-        beweging bewijs bezetting bezoek bibliotheek bijbel bijdrage bijeenkomst binnenstad bioscoop blad blik bloem
-        bocht bodem boek boel boerderij bom boodschap boord bord bos brandstof brein bril broek bron brood brug bruid
-        bruiloft buik buis bundel bureau burgeroorlog cadeau cafe camera campagne capaciteit carriere casino categorie
-        cel centrum chauffeur circus cirkel client coalitie collectie college combinatie comite commissaris commissie
-        competitie concentratie concept concert conclusie conferentie congres constructie crisis cultuur cursus daad
-        dagblad dagboek dak datum deal debuut deel deelname definitie deken dekking delta democratie demonstratie
-        depressie deur dialoog dieet diefstal dierentuin dijk ding directeur discussie documentaire doek doel
-        doelgroep doelwit dollar domein doos dorp draad draai draak drama dreiging droom duel duim duivel duo dvd
-        echtgenoot economie editie eenheid eeuw eigendom eiland einde elftal ellende emotie engel erfenis erfgoed
-        erkenning ervaring euro eva evolutie examen excuus expeditie expert explosie fabriek faculteit fantasie fase
-        federatie feit fenomeen festival fiets figuur filosofie finale financien fles forum foto fotografie fractie
-        frequentie functie gebed gebeurtenis gebied gebouw gebrek gebruik gedeelte gedoe geheugen geld gelegenheid
-        geloof geluid geluk gemak gemeenschap gemeente gemeentehuis gemeenteraad generatie geschiedenis gesprek getal
-        getuige geur geval gevangenis gevecht gevolg geweten gewicht gewoonte gezelschap gezin gezondheid gids gif
-        glas glimlach godsdienst goedkeuring gok gouverneur graad grap gras green grens griep groep grond grondgebied
-        grondwet gsm haag haal haan handel handtekening hectare hek hekel held helft helm hemel hen herdenking
-        herinnering hersenen heuvel historie hobby hoed hoef hoek hof hogeschool hond honing hoofd hoofdpijn hoofdstad
-        hoofdstuk hoogte hoogtepunt hoop hoorn horloge hotel houding huid huis huisarts huiswerk hulp huur hypotheek
-        idee imago indruk industrie info ingang inhoud innovatie inrichting inspecteur inspiratie installatie
-        instantie instituut interieur introductie invasie invloed inzicht iris item jaap jas jeans jubileum jungle
-        jurk kaas kabel kabinet kamerlid kampioen kanaal kandidaat kans kapitein kasteel keel kennis kenteken kerel
-        kerk kern ketting keuken keus keuze kijk kijkje kim kip klacht klas klasse kleur klik klimaat kliniek knie
-        knop knuffel koelkast koers koffie kogel kok konijn koning koninkrijk kooi koop kop kopie koppel korting
-        kracht krijg kroon kruis kunst kunstwerk kus kwaliteit kwart kwestie lach lading lancering landgoed landschap
-        laptop leeftijd leek leerkracht leeuw leiding lengte lening leugen lezing lichaam lid lidmaatschap lied liefde
-        liefje lieverd lijf lijn locatie logo loon loopbaan luchthaven luchtmacht luik lul maag maagd maal maaltijd
-        maan maand maat maatregel maatschappij marathon massa materiaal maximum medaille meerderheid meid meisje
-        melding melk mening merendeel merk metaal methode metro middel milieu ministerie minuut misbruik misdaad
-        misdrijf missie mix mogelijkheid mol molen moord moskee motivatie muis museum muur muziek naam nachtmerrie
-        nadeel natuurgebied nederlaag neerslag nek netwerk neus nieuwsbrief niveau nood noodzaak oceaan oefening
-        ogenblik olie omgeving omroep omschrijving onderdeel onderneming onderwerp onderzoek ongeluk ongeval
-        ontdekking ontmoeting ontslag ontvangst ontwerp onzekerheid oog oordeel oorlog opbrengst opdracht operatie
-        opkomst opleiding oplossing opmerking opnamen oppervlak oppositie oprichting oproep opslag opstand optie
-        organisatie orkest oven overal overdracht overeenkomst overgang overheid overleg overname overstap overtuiging
-        overval overwinning overzicht paal paard pagina paleis pand paniek paradijs partij paspoort passie patient
-        patroon paus pauze penis pensioen periode pers persbericht persoon petitie piano piet pijn pik piloot pizza
-        plaat plaats planeet plank platteland plek plicht ploeg podium poes poezie poging politicus politie poort
-        portemonnee portret positie presentatie prestatie prijs prinses prioriteit probleem procedure proces product
-        productie proef profiel promotie provincie psychologie publicatie raad raam ramp rand rapport reactie
-        realiteit recept rechtbank rechtszaak redacteur redactie redding reden reeks referendum regel regelgeving
-        regering regime regio regisseur registratie rekening relatie religie renovatie republiek reputatie resolutie
-        resultaat revolutie richting rij rijbewijs rijkdom risico robot roep rol rubriek rug ruil ruimte ruzie salaris
-        samenleving samenvatting samenwerking satelliet scenario schaal schaamte schaduw schakel schatting schedel
-        scheiding schema scherm schiereiland schijf schild schilderij schip schoen schoonheid schot schrik schuld
-        schuur seconde secretaris sectie seizoen selectie senaat sessie signaal sint situatie sla slaaf slaap slag
-        slang sleutel sluiting smaak sms snelheid snelweg soldaat spanning speech speelgoed spel spiegel spin staal
-        stad stadhuis stadion stadium staf stam stand standpunt stap status steek steen stel stelsel stemming steun
-        stichting stijging stoel stof straal strand strategie streek streep strijd stroom structuur studie stuur
-        subsidie succes supermarkt symbool systeem taak taal taart tabel tafel tandarts techniek technologie teken
-        tekening tekst telefoon televisie tempel temperatuur termijn terras terrein terreur thema theorie therapie
-        tijd tijdperk tijdschrift tijdstip titel toegang toepassing toernooi toespraak toestand toestel toets
-        toetsenbord toeval toezicht toneel tong toon toren traditie traject tram trein trio troon trui tuin twijfel
-        uitbreiding uitdaging uitdrukking uitgave uitgeverij uitkering uitleg uitnodiging uitrusting uitslag uitspraak
-        uitvoering uitzending uitzicht uitzondering unie universiteit universum uur vacature vaderland vak vakantie
-        vallei veiligheid veld verandering verband verbetering verbinding verblijf verbod verdediging verdieping
-        verdrag vereniging verf vergadering vergelijking vergunning verhaal verhoging verhouding verjaardag verkiezing
-        verklaring verkrachting verlies vermelding verplichting verrassing verschil versie verslag verspreiding
-        verstand versterking vertraging vertrek vervolg verwachting verwarring verwijzing verzekering verzoek
-        vestiging videoclip vijand villa virus visie vlag vlees vlieg vliegtuig vliegveld voeding voeg voertuig voet
-        voetbal vogel volk volume vonnis voorbeeld voordeel voorkeur voorraad voorstel vooruitgang voorwaarde voorwerp
-        voren vorm vorming vraag vrachtwagen vrees vreugde vriend vriendin vriendschap vrijdagavond vrijheid vuur
-        vuurwerk waardering waarheid waarschuwing wachtwoord wapen webcam wedstrijd weerstand wees weinig wens wereld
-        wereldoorlog werk werking wetboek wetenschap wetgeving wetsvoorstel wezen wifi wijk wijn wijsheid wijze
-        wijziging wil winkel winst woestijn woning woonplaats woord zaak zaal zak zand zangeres zee zeeland zege zegen
-        zekerheid zetel ziekenhuis ziel zij zitting zoektocht zon zoom zorg zwembad
+        baan baard baas balans bank basis basisschool batterij bedrag bedreiging bedrijf beek beeld begrafenis begrip
+        begroting behoefte bek bel belang belasting beleid belofte beloning bemanning bende beperking bereik berg
+        beroep beschaving beschikking beschrijving besef beslag beslissing bestaan bestel bestemming bestrijding
+        bestuur betekenis betrekking beveiliging bevel bevestiging bevolking bevrijding beweging bewijs bezetting
+        bezoek bibliotheek bijbel bijdrage bijeenkomst binnenstad bioscoop blad blik bloem bocht bodem boek boel
+        boerderij bom boodschap boord bord bos brandstof brein bril broek bron brood brug bruid bruiloft buik buis
+        bundel bureau burgeroorlog cadeau cafe camera campagne capaciteit carriere casino categorie cel centrum
+        chauffeur circus cirkel client coalitie collectie college combinatie comite commissaris commissie competitie
+        concentratie concept concert conclusie conferentie congres constructie crisis cultuur cursus daad dagblad
+        dagboek dak datum deal debuut deel deelname definitie deken dekking delta democratie demonstratie depressie
+        deur dialoog dieet diefstal dierentuin dijk ding directeur discussie documentaire doek doel doelgroep doelwit
+        dollar domein doos dorp draad draai draak drama dreiging droom duel duim duivel duo dvd echtgenoot economie
+        editie eenheid eeuw eigendom eiland einde elftal ellende emotie engel erfenis erfgoed erkenning ervaring euro
+        eva evolutie examen excuus expeditie expert explosie fabriek faculteit fantasie fase federatie feit fenomeen
+        festival fiets figuur filosofie finale financien fles forum foto fotografie fractie frequentie functie gebed
+        gebeurtenis gebied gebouw gebrek gebruik gedeelte gedoe geheugen geld gelegenheid geloof geluid geluk gemak
+        gemeenschap gemeente gemeentehuis gemeenteraad generatie geschiedenis gesprek getal getuige geur geval
+        gevangenis gevecht gevolg geweten gewicht gewoonte gezelschap gezin gezondheid gids gif glas glimlach
+        godsdienst goedkeuring gok gouverneur graad grap gras green grens griep groep grond grondgebied grondwet gsm
+        haag haal haan handel handtekening hectare hek hekel held helft helm hemel herdenking herinnering hersenen
+        heuvel historie hobby hoed hoef hoek hof hogeschool hond honing hoofd hoofdpijn hoofdstad hoofdstuk hoogte
+        hoogtepunt hoop hoorn horloge hotel houding huid huis huisarts huiswerk hulp huur hypotheek idee imago indruk
+        industrie info ingang inhoud innovatie inrichting inspecteur inspiratie installatie instantie instituut
+        interieur introductie invasie invloed inzicht iris item jaap jas jeans jubileum jungle jurk kaas kabel kabinet
+        kamerlid kampioen kanaal kandidaat kans kapitein kasteel keel kennis kenteken kerel kerk kern ketting keuken
+        keus keuze kijk kijkje kim kip klacht klas klasse kleur klik klimaat kliniek knie knop knuffel koelkast koers
+        koffie kogel kok konijn koning koninkrijk kooi koop kop kopie koppel korting kracht krijg kroon kruis kunst
+        kunstwerk kus kwaliteit kwart kwestie lach lading lancering landgoed landschap laptop leeftijd leerkracht
+        leeuw leiding lengte lening leugen lezing lichaam lid lidmaatschap lied liefde liefje lieverd lijf lijn
+        locatie logo loon loopbaan luchthaven luchtmacht luik lul maag maagd maal maaltijd maan maand maat maatregel
+        maatschappij marathon massa materiaal maximum medaille meerderheid meid meisje melding melk mening merendeel
+        merk metaal methode metro middel milieu ministerie minuut misbruik misdaad misdrijf missie mix mogelijkheid
+        mol molen moord moskee motivatie muis museum muur muziek naam nachtmerrie nadeel natuurgebied nederlaag
+        neerslag nek netwerk neus nieuwsbrief niveau nood noodzaak oceaan oefening ogenblik olie omgeving omroep
+        omschrijving onderdeel onderneming onderwerp onderzoek ongeluk ongeval ontdekking ontmoeting ontslag ontvangst
+        ontwerp onzekerheid oog oordeel oorlog opbrengst opdracht operatie opkomst opleiding oplossing opmerking
+        opnamen oppervlak oppositie oprichting oproep opslag opstand optie organisatie orkest oven overdracht
+        overeenkomst overgang overheid overleg overname overstap overtuiging overval overwinning overzicht paal paard
+        pagina paleis pand paniek paradijs partij paspoort passie patient patroon paus pauze penis pensioen periode
+        pers persbericht persoon petitie piano piet pijn pik piloot pizza plaat plaats planeet plank platteland plek
+        plicht ploeg podium poes poezie poging politicus politie poort portemonnee portret positie presentatie
+        prestatie prijs prinses prioriteit probleem procedure proces product productie proef profiel promotie
+        provincie psychologie publicatie raad raam ramp rand rapport reactie realiteit recept rechtbank rechtszaak
+        redacteur redactie redding reden reeks referendum regel regelgeving regering regime regio regisseur
+        registratie rekening relatie religie renovatie republiek reputatie resolutie resultaat revolutie richting rij
+        rijbewijs rijkdom risico robot roep rol rubriek rug ruil ruimte ruzie salaris samenleving samenvatting
+        samenwerking satelliet scenario schaal schaamte schaduw schakel schatting schedel scheiding schema scherm
+        schiereiland schijf schild schilderij schip schoen schoonheid schot schrik schuld schuur seconde secretaris
+        sectie seizoen selectie senaat sessie signaal sint situatie sla slaaf slaap slag slang sleutel sluiting smaak
+        sms snelheid snelweg soldaat spanning speech speelgoed spel spiegel spin staal stad stadhuis stadion stadium
+        staf stam stand standpunt stap status steek steen stel stelsel stemming steun stichting stijging stoel stof
+        straal strand strategie streep strijd stroom structuur studie stuur subsidie succes supermarkt symbool systeem
+        taak taal taart tabel tafel tandarts techniek technologie teken tekening tekst telefoon televisie tempel
+        temperatuur termijn terras terrein terreur thema theorie therapie tijd tijdperk tijdschrift tijdstip titel
+        toegang toepassing toernooi toespraak toestand toestel toets toetsenbord toeval toezicht toneel tong toon
+        toren traditie traject tram trein trio troon trui tuin twijfel uitbreiding uitdaging uitdrukking uitgave
+        uitgeverij uitkering uitleg uitnodiging uitrusting uitslag uitspraak uitvoering uitzending uitzicht
+        uitzondering unie universiteit universum uur vacature vaderland vak vakantie vallei veiligheid veld
+        verandering verband verbetering verbinding verblijf verbod verdediging verdieping verdrag vereniging verf
+        vergadering vergelijking vergunning verhaal verhoging verhouding verjaardag verkiezing verklaring verkrachting
+        verlies vermelding verplichting verrassing verschil versie verslag verspreiding verstand versterking
+        vertraging vertrek vervolg verwachting verwarring verwijzing verzekering verzoek vestiging videoclip vijand
+        villa virus visie vlag vlees vlieg vliegtuig vliegveld voeding voeg voertuig voet voetbal vogel volk volume
+        vonnis voorbeeld voordeel voorkeur voorraad voorstel vooruitgang voorwaarde voorwerp vorm vorming vraag
+        vrachtwagen vrees vreugde vriend vriendin vriendschap vrijdagavond vrijheid vuur vuurwerk waardering waarheid
+        waarschuwing wachtwoord wapen webcam wedstrijd weerstand wens wereld wereldoorlog werk werking wetboek
+        wetenschap wetgeving wetsvoorstel wifi wijk wijn wijsheid wijze wijziging winkel winst woestijn woning
+        woonplaats woord zaak zaal zak zand zangeres zee zeeland zege zegen zekerheid zetel ziekenhuis ziel zitting
+        zoektocht zon zoom zorg zwembad
         """,
     ),
     "pl": (
@@ -1190,7 +1185,7 @@ AGREEING: dict[str, tuple[str, str]] = {
         gowno granica grecja green grob grunt grupa grzech gwalt gwiazda hajs halas handel hanna haslo herbata
         historia hiszpania holandia hold hollywood horror hotel house hymn ilosc imie imperium impreza informacja
         inicjatywa instagram instytucja instytut interes inwestycja iphone ipn islam istota izba jakosc japonia jazda
-        jednostka jersey jezioro jezyk joanna jordan jork juan julia juz kadr kalendarz kamera kamien kampania kanada
+        jednostka jersey jezioro jezyk joanna jordan jork juan julia kadr kalendarz kamera kamien kampania kanada
         kanal kapital kariera karma kart karta katalog katarzyna katastrofa kategoria kawa kawal kawalek kierunek kij
         kino klamstwo klasa klimat klub koalicja kobieta kod kodeks kolej kolejka kolekcja kolezanka kolko kolor
         komedia komentarz komiks komisja komitet kompleks komputer komunikacja komunikat koncepcja koncert konferencja
@@ -1199,7 +1194,7 @@ AGREEING: dict[str, tuple[str, str]] = {
         kropka krs kryterium kryzys krzeslo krzyk krzyz ksiazka ksiega ksiezniczka ksiezyc ksztalt kubek kult kultura
         kupa kwas kwestia kwiat kwota laboratorium lancuch laptop laura leb lecha legenda lek lekcja lew lewica liceum
         liczba linia linka liscie lista literatura lodz logo lokalizacja londyn lotnisko lozko lublin lud ludnosc
-        ludzkosc lustro madryt magazyn magdalena magia maja majatek makaron makijaz malgorzata malzenstwo mandat mapa
+        ludzkosc lustro madryt magazyn magdalena magia majatek makaron makijaz malgorzata malzenstwo mandat mapa
         marketing marsz masakra maslo maszyna mechanizm medium meksyk mem metoda metro miasteczko miecz miejsce
         miejscowosc miesiac mieso mikolaj mikrofon milosc ministerstwo miod misja mistrzostwo mix mleko mlodziez
         mnostwo moda modlitwa moment monachium montaz morderstwo morze motyw mowa mozg mozliwosc msz muzeum nacisk
@@ -1218,7 +1213,7 @@ AGREEING: dict[str, tuple[str, str]] = {
         propaganda propozycja prosba protokol prysznic przebieg przedmiot przedszkole przeglad przekaz przemoc
         przemysl przepis przeplyw przerwa przesada przestepstwo przeszlosc przycisk przyczyna przyjaciolka przyjemnosc
         przyklad przypadek przystanek przyszlosc pseudo psl ptak publicznosc publikacja puchar pysk pzpr rachunek
-        racja radosc ramie raport rasizm raz reakcja real realizacja redakcja referendum region regulamin reka reklama
+        racja radosc ramie raport rasizm reakcja real realizacja redakcja referendum region regulamin reka reklama
         rekord relacja religia remont republika restauracja reszta rewolucja rezultat robot robota rocznica rocznik
         rodzaj rog rolnictwo romans rosja rower rownosc rozkaz rozklad rozmiar rozmowa roznica roznorodnosc rozum
         rozwoj ruch ryba rynek rysunek rytm ryz ryzyka ryzyko rzad rzeszow rzut salon samobojstwo samochod samolot san
@@ -1234,7 +1229,7 @@ AGREEING: dict[str, tuple[str, str]] = {
         tozsamosc tradycja tragedia trasa trening tresc tron trybunal turcja turniej twarz tworczosc tydzien tygodnik
         tylek tytul ucha ucho uczelnia uklad ukraina ulica umiejetnosc umysl unia uniwersytet upadek urlop uroczystosc
         urzad usmiech ustawa utrata utwor uwaga victoria wad waga walka warszawa wartosc watek wegiel wersja wesele
-        wiadomosc wiara wiatr widok wiec wieczor wiedza wiek wiekszosc wielkosc wiersz wies wieza wilk wina wino wirus
+        wiadomosc wiara wiatr widok wieczor wiedza wiek wiekszosc wielkosc wiersz wies wieza wilk wina wino wirus
         wizerunek wizja wizyta wklad wladza wlasnosc wniosek woda wojewodztwo wojna wojska wojsko wolnosc wpis wplyw
         wroclaw wrzesnia wschod wskaznik wspolnota wspolpraca wstep wybor wybrzeze wybuch wycieczka wydawnictwo
         wydzial wyglad wyjazd wykaz wyklad wymiana wymiar wynik wypadek wypowiedz wyprawa wyraz wyrok wyscig wysilek
@@ -1401,71 +1396,69 @@ AGREEING: dict[str, tuple[str, str]] = {
         allmanhet allvar ambulans amne analys andamal andel andetag android ange angest angrepp anka anmalan annons
         ansikte ansokan ansprak ansvar anta antal anvandarnamn apotek app apple apropa arbete arbetsdag arbetskraft
         arbetsloshet arbetsmiljo arbetsplats arbetstid arena arkitektur arkiv armband arsenal artikel asikt ass
-        astadkomma asyl ata atanke aterga atta attityd avbryta avdrag avga avsikt avsnitt avstand avtal axel backa
-        bacon bada bak bakgrund balans bana barndom batteri bebis bedrageri bedriva befal begaran begrepp behalla
-        behov bekostnad bekraftelse bekymmer bensin berattelse beredskap berg besked beskriva besok besvikelse
-        betydelse betyg bibliotek bidrag bil bild biljett bistand bit bjuda blasa blick blogginlagg blomma blues bog
-        bok bolag bord borjan bostad botten braka branna bransch bransle brev brinna britt brod broder brollop brott
-        brottslighet brud bruk bry bryta budskap business butik byggnad byte cafe cancer centimeter centrum chans
-        choklad cigg cirkus citat college cup cykel dack dagbok dagis damm dansa datum debatt definition delta
-        demokrati depression detalj diabetes diagnos dialog diktatur diskussion distrikt division djur dna dodsfall
-        dollar domstol dorr drake drama dricka drift driva dryck dvd effekt efterfragan efternamn egendom egenskap
-        ekonomi elev elit elva emma energi engagemang enhet ensamhet erbjuda erfarenhet etnicitet eurovision eva
-        evenemang evighet examen exempel exemplar existens expert fabrik fagel faktum falt familj fangelse fantasi
-        farg fart fartyg fatal fattigdom favorit feminism fenomen festival figur fika filosofi finna fisk fitta flagga
-        flertal flicka flickvan flit flyga flygplan flygplats foda fodelsedag fokus folkmord fonster foralder forband
-        forbli forbud fordel fordon forebild forekomma foremal foresla foretag forlata formaga formogenhet fornuft
-        forran forskola forstaelse forsvinna forum fotboll fraga framgang framsteg framtid frihet frisyr fritid
-        frukost funktion fylla fyra fysik gard garderob gata gava gemenskap generation geni genom genombrott genomgang
-        genomsnitt gitarr gladje glasogon glida godis gomma gora gradde grand gras green gren grepp grilla grupp gud
-        guld gymnasium hacka halsa halvtimme hamnd handboll handelse hansyn hastighet hav helhet heltid hemland
-        hemlighet hemmaplan hemsida heroin herre hinder hinna historia historik hit hjalm hjalte hjarna hjarta hobby
-        hog hoger hogskola hojd honung hora hosta hotell house hud hudfarg hund husdjur hushall huvud huvudsak
-        huvudstad huvudvark hylla hyra icke identitet ideologi idiot idol idrott inbrott individ industri inga ingang
-        inge initiativ inkomst innehalla innehav innovation insats insikt inspiration integration integritet
-        intelligens intrade intresse intryck inverkan ironi israel jacka jag jaga jakt jamforelse jamstalldhet jarn
-        jarnvag jatte javel jeans jobb jord jordbruk journalistik jude juridik kaffe kaft kaka kamera kamp kampanj
-        kamrat kanal kandidat kandis kanon kansla kaos kapacitet kapitel karaktar karl karlek karnkraft karriar karta
-        katastrof kategori kebab kemi kille kilometer kina kissa kista klader klagomal klamma klass klimat klippa
-        klocka kna kniv kod kok koka kokain kollega kombination komiker komma kommentar kommun kompetens kompis
-        koncept konferens konflikt konkurrens konkurs konsekvens konsert konst konstnar konstruktion konsumtion
+        astadkomma asyl ata atanke aterga attityd avbryta avdrag avga avsikt avsnitt avstand avtal axel backa bacon
+        bakgrund balans bana barndom batteri bebis bedrageri bedriva befal begaran begrepp behalla behov bekostnad
+        bekraftelse bekymmer bensin berattelse beredskap berg besked beskriva besok besvikelse betydelse betyg
+        bibliotek bidrag bil bild biljett bistand bit bjuda blasa blick blogginlagg blomma blues bog bok bolag bord
+        borjan bostad botten braka branna bransch bransle brev brinna britt brod broder brollop brott brottslighet
+        brud bruk bry bryta budskap business butik byggnad byte cafe cancer centimeter centrum chans choklad cigg
+        cirkus citat college cup cykel dack dagbok dagis damm dansa datum debatt definition delta demokrati depression
+        detalj diabetes diagnos dialog diktatur diskussion distrikt division djur dna dodsfall dollar domstol dorr
+        drake drama dricka drift driva dryck dvd effekt efterfragan efternamn egendom egenskap ekonomi elev elit emma
+        energi engagemang enhet ensamhet erbjuda erfarenhet etnicitet eurovision eva evenemang evighet examen exempel
+        exemplar existens expert fabrik fagel faktum falt familj fangelse fantasi farg fart fartyg fatal fattigdom
+        favorit feminism fenomen festival figur fika filosofi finna fisk fitta flagga flertal flicka flickvan flit
+        flyga flygplan flygplats foda fodelsedag fokus folkmord fonster foralder forband forbli forbud fordel fordon
+        forebild forekomma foremal foresla foretag forlata formaga formogenhet fornuft forran forskola forstaelse
+        forsvinna forum fotboll fraga framgang framsteg framtid frihet frisyr fritid frukost funktion fylla fysik gard
+        garderob gata gava gemenskap generation geni genombrott genomgang genomsnitt gitarr gladje glasogon glida
+        godis gomma gradde grand gras green gren grepp grilla grupp gud guld gymnasium hacka halsa halvtimme hamnd
+        handboll handelse hansyn hastighet hav helhet heltid hemland hemlighet hemmaplan hemsida heroin herre hinder
+        hinna historia historik hjalm hjalte hjarna hjarta hobby hogskola hojd honung hora hosta hotell house hud
+        hudfarg hund husdjur hushall huvud huvudsak huvudstad huvudvark hylla hyra identitet ideologi idiot idol
+        idrott inbrott individ industri ingang inge initiativ inkomst innehalla innehav innovation insats insikt
+        inspiration integration integritet intelligens intrade intresse intryck inverkan ironi israel jacka jaga jakt
+        jamforelse jamstalldhet jarn jarnvag jatte javel jeans jobb jord jordbruk journalistik jude juridik kaffe kaft
+        kaka kamera kamp kampanj kamrat kanal kandidat kandis kanon kansla kaos kapacitet kapitel karaktar karl karlek
+        karnkraft karriar karta katastrof kategori kebab kemi kille kilometer kina kissa kista klader klagomal klamma
+        klass klimat klippa klocka kna kniv kod kok koka kokain kollega kombination komiker kommentar kommun kompetens
+        kompis koncept konferens konflikt konkurrens konkurs konsekvens konsert konst konstnar konstruktion konsumtion
         kontakt kontanter kontrakt kontroll konung konversation kopia korkort korruption korv kostnad kostym kott
         kraft krav krava kreditkort krig kriminalitet kritik krona kronika kropp kuk kultur kund kung kunskap kusin
         kvadratmeter kval kvalite kvalitet kvart kyrka lada lagenhet lakemedel lan landskap langd langtan lank lara
         larm lastbil latin laxa ledamot ledarskap lejon lek lektion leverans licens lida likhet lina linda linje lisa
-        lista liten litteratur liv livsstil livstid ljud ljuga logga logik logn lok lon losenord lund luta lycka lyx
-        macka magasin mage majoritet maltid manad manager mandat mangd mangfald manus mardrom marke marknad maskin
-        massa maste matematik medalj medans medel medicin medlem medlemskap mejl mellanrum mercedes metall metod metro
-        migration miljard miljo miljon minoritet missforstand modell mojlighet moln moms mora moral mord morker morsa
-        mossa motiv motivation motsats motstand motsvarighet mun museum musik musiker muslim myndighet mynt namn
-        narhet naringsliv nasa nasta nation natur natverk nazism niva njuta nod noje nord nummer nyckel nyfikenhet
-        nyhet nytta objekt odds oga ogonblick ohalsa olja olycka omdome omgang omrade omsorg onskan operation
-        opposition organisation original ost otur overens overgrepp overleva overlevnad overskott overtygelse paket
-        paminnelse pang panik papper parfym pask paus paverkan pengar penis penna pers personal personlighet
-        perspektiv pizza planbok plats plattform plikt poang poesi pojke pojkvan pol polis politik politiker porr
-        portratt potatis potential praktik prast premiar presentation prestation princip prioritet privatliv produkt
-        produktion proffs profil projekt promenad propaganda psykolog psykologi rabatt racka radsla ranta rapport
-        rasism rattegang rattighet rea reaktion recension recept reda referens regel regi region reklam rekord
-        relation religion reportage resonemang respekt respons restaurang resultat retorik revolution rida riksdag
-        riva roka rom rora rorelse rosengard rost rostratt rov rubrik rulla rumpa rygg saga sakerhet sallad sallskap
-        samarbete samband sambo samhalle sammanhang samtal samtycke samvete sanka sannolikhet sasong satan satir scen
-        schema sektion sekund semester semifinal sexualitet siffra simma sista situation sjal sjalv sjalvklarhet
-        sjalvmord sjo sjukdom sjukhus sjukvard sjunga sjunka skada skadestand skala skam skandal skap skarm skatt
-        skillnad skitsnack skiva skjorta skjuta sko skog skoj skola skonhet skrack skratt skrift skrika skriva skugga
-        skuld skydd skyldighet sla slag slagsmal slakt slita sloja sloseri slott slutsats slutspel smalta socialism
-        socken socker soffa solidaritet somn sopa soppa sovrum special springa sprit spruta stad stalle stamma stand
-        standard statistik status sten sticka stiga stjala stjarna stod stold stolthet storlek stracka straff strategi
-        struktur stuga stund stycke styrelse styrka succe suga summa svaghet svamp svard sven svin syfte symptom
-        syskon tabell tack tacka takt taktik talamod talang tanke tarta teater tecken teknik teknologi telefon
-        temperatur tendens teori terapi termin terrorism tex tidpunkt tidsfraga tiggeri tillfalle tillgang
-        tillhorighet tillit tillsammans tillstand tilltrade timma timme tina tingsratt titel tjanst tjej toa toalett
-        tobak torg torka tortyr trad tradgard trafik trappa trea tredjedel troja trots trovardighet trupp trygghet
-        tugga tunnelbana turne tusan tusen tvaa tvekan tvivel typ tystnad undantag underklader underlag undvika ungdom
-        union universitet universum uppgift upplevelse uppratthalla uppsats ursprung urval utanforskap utbrott utbud
-        utbyte utga utgang utgangspunkt utkik utrymme utsikt utslapp uttryck vacka vad vagg vagn val vald valdta
-        valdtakt valfard vanda vansinne vanskap vanster vantan vapen varannan vardag vardegrund variation varld varna
-        vatten vattenfall verklighet verksamhet verkstad verktyg veta vika vikt vila vilja vilken villa vin vinna
-        vinst virus vitlok vodka volym webb webbplats yrke yta zon
+        lista litteratur liv livsstil livstid ljud ljuga logga logik logn lok lon losenord lund luta lycka lyx macka
+        magasin mage majoritet maltid manad manager mandat mangd mangfald manus mardrom marke marknad maskin massa
+        matematik medalj medans medel medicin medlem medlemskap mejl mellanrum mercedes metall metod metro migration
+        miljard miljo miljon minoritet missforstand modell mojlighet moln moms mora moral mord morker morsa mossa
+        motiv motivation motsats motstand motsvarighet mun museum musik musiker muslim myndighet mynt namn narhet
+        naringsliv nasa nation natur natverk nazism niva njuta nod noje nord nyckel nyfikenhet nyhet nytta objekt odds
+        oga ogonblick ohalsa olja olycka omdome omgang omrade omsorg onskan operation opposition organisation original
+        ost otur overens overgrepp overleva overlevnad overskott overtygelse paket paminnelse pang panik papper parfym
+        pask paus paverkan pengar penis penna pers personal personlighet perspektiv pizza planbok plats plattform
+        plikt poang poesi pojke pojkvan pol polis politik politiker porr portratt potatis potential praktik prast
+        premiar presentation prestation princip prioritet privatliv produkt produktion proffs profil projekt promenad
+        propaganda psykolog psykologi rabatt racka radsla ranta rapport rasism rattegang rattighet rea reaktion
+        recension recept reda referens regel regi region reklam rekord relation religion reportage resonemang respekt
+        respons restaurang resultat retorik revolution rida riksdag riva roka rom rora rorelse rosengard rost rostratt
+        rov rubrik rulla rumpa rygg sakerhet sallad sallskap samarbete samband sambo samhalle sammanhang samtal
+        samtycke samvete sanka sannolikhet sasong satan satir scen schema sektion sekund semester semifinal sexualitet
+        siffra simma situation sjal sjalvklarhet sjalvmord sjo sjukdom sjukhus sjukvard sjunga sjunka skada skadestand
+        skala skam skandal skap skarm skatt skillnad skitsnack skiva skjorta skjuta sko skog skoj skola skonhet skrack
+        skratt skrift skrika skriva skugga skuld skydd skyldighet sla slag slagsmal slakt slita sloja sloseri slott
+        slutsats slutspel smalta socialism socken socker soffa solidaritet somn sopa soppa sovrum special springa
+        sprit spruta stad stalle stamma stand standard statistik status sten sticka stiga stjala stjarna stold
+        stolthet storlek stracka straff strategi struktur stuga stund stycke styrelse styrka succe suga summa svaghet
+        svamp svard sven svin syfte symptom syskon tabell tacka takt taktik talamod talang tanke tarta teater tecken
+        teknik teknologi telefon temperatur tendens teori terapi termin terrorism tex tidpunkt tidsfraga tiggeri
+        tillfalle tillgang tillhorighet tillit tillstand tilltrade timma timme tina tingsratt titel tjanst tjej toa
+        toalett tobak torg torka tortyr trad tradgard trafik trappa trea tredjedel troja trots trovardighet trupp
+        trygghet tugga tunnelbana turne tusan tusen tvaa tvekan tvivel typ tystnad undantag underklader underlag
+        undvika ungdom union universitet universum uppgift upplevelse uppratthalla uppsats ursprung urval utanforskap
+        utbrott utbud utbyte utga utgang utgangspunkt utkik utrymme utsikt utslapp uttryck vacka vagg vagn vald valdta
+        valdtakt valfard vanda vansinne vanskap vantan vapen varannan vardag vardegrund variation varld varna vatten
+        vattenfall verklighet verksamhet verkstad verktyg veta vika vikt vila vilja villa vin vinna vinst virus vitlok
+        vodka volym webb webbplats yrke yta zon
         """,
     ),
 }
