@@ -1,10 +1,14 @@
 """The dates of a unit cover all that is dated in it, and say how many items are not (DACS 2.4, from memory)."""
 
+from dataclasses import replace
+
 from tests.every_row import every_row
 
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.records.item_record import PersonShown, Record, StatementView
+from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, Sure
 
 ASKED = "1 item undated, or with a date that is still asked about"
@@ -48,3 +52,25 @@ def test_who_is_counted_first_is_who_is_told_first() -> None:
     extent.add(Record(id="a", number="TRA-0001", people=shown[::-1]))
     extent.add(Record(id="b", number="TRA-0002", people=shown[:1]))
     assert [ident for ident, _ in extent.people.most_common()] == ["p0", *(f"p{at}" for at in range(11, 0, -1))]
+
+
+def test_what_is_counted_of_each_item() -> None:
+    """Extent by kinds and containers (DACS 2.5, from memory); a photographer stands once, a closed scan not at all."""
+    told = dated("").told["date"][0]
+    scan = ScanFile(id="f", path="a.jpg", sha256="0", bytes=1, width=1, height=1, media_type="image/jpeg")
+    view = replace(told, field="place", words="Reval", value=PlaceReading("Reval", "match", (Place(name="Tallinn"),)))
+    first = Record(
+        id="a", number="TRA-0001", mark=Mark((("box", "1"), ("folder", "2")), 1), found_in="shoebox", scans=(scan,),
+        people=(PersonShown(told=told, name="Anna Lind", role="photographer"),),
+        told={"place": (view,), "process": (replace(told, field="process", words="gelatin silver print"),)},
+    )  # fmt: skip
+    closed = replace(first, id="b", scans=(replace(scan, id="g"),), closed_scans=True)
+    letter = Record(id="c", number="TRA-0003", kind="letter", mark=Mark((("box", "2"),), 1))
+    extent = Extent()
+    for record in (first, closed, letter, Record(id="d", number="TRA-0004")):
+        extent.add(record)
+    assert extent.words == "3 photographs, 1 letter; 2 boxes, 1 folder"
+    assert Extent().words == ""
+    assert (extent.scans, extent.found_in, list(extent.creators)) == (1, {"shoebox": 2}, ["Anna Lind"])
+    assert (extent.places, extent.languages) == ({"Tallinn": 2}, {"en": 4})
+    assert extent.processes == {"gelatin silver print": "http://vocab.getty.edu/aat/300128695"}

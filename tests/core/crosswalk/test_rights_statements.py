@@ -14,6 +14,9 @@ LICENCES = {
 
 def test_every_rights_statement_has_its_label() -> None:
     assert len(RIGHTS) == 12  # rightsstatements.org has twelve
+    for name, label in RIGHTS.items():
+        assert rights_label(f"{OF_RIGHTS}{name}/1.0/") == f"{label} ({OF_RIGHTS}{name}/1.0/)"
+        assert rights_address(label) == f"{OF_RIGHTS}{name}/1.0/"
     assert rights_label("all rights reserved") == "all rights reserved"
     assert rights_address("no known copyright.") == f"{OF_RIGHTS}NKC/1.0/"
     assert rights_address("all rights reserved") == "all rights reserved"

@@ -13,7 +13,7 @@ from boxlore.core.people.latest_birth import BornBy, Sign
 from boxlore.core.people.names_in_text.search import Doubt
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.records.audience import Naming, Recipient, To
+from boxlore.core.records.audience import Naming, Recipient, To, is_keepers_alone
 from boxlore.core.records.audience_levels import may_see, stricter
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
@@ -441,3 +441,15 @@ STRICTER = [
 @every_row(("first", "second", "wanted"), STRICTER)
 def test_of_two_audiences_the_stricter(first: str, second: str, wanted: str) -> None:
     assert stricter(first, second, TODAY) == wanted
+
+
+KEPT = [
+    ([], False), (["family"], False), (["keeper"], True), (["anyone", "keeper"], True), (["story=keeper"], False),
+    (["nobody at all"], True),
+]  # fmt: skip
+
+
+@every_row(("words", "alone"), KEPT)
+def test_what_is_the_keepers_alone_is_so_as_a_whole(words: list[str], alone: bool) -> None:
+    """Words that cannot be read keep it to the keeper: the more careful reading."""
+    assert is_keepers_alone(words) is alone

@@ -147,6 +147,7 @@ def test_a_name_that_is_corrected_keeps_its_row_and_position() -> None:
         (said("s3", "person", "Ruth"), None),
         (said("s4", "row", "s1 back 2"), None),
         (said("s5", "row", "s3 front 1"), None),
+        (said("s6", "row", "s3"), None),  # an older log may hold what is no place
     )
     assert [(one.name, one.row, one.position) for one in record(*rows).shown()] == [
         ("Anna Tamm", "back", 2),

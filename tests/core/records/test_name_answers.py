@@ -95,6 +95,8 @@ def test_no_answer_names_whoever_took_consent_back_or_is_kept_from_the_audience(
             answers = decided([("item", NamingDecision(answer, person.id, "story", keys))])
             withheld = withhold([person], LIVES, To.OUTSIDE, TODAY, answers)
             assert withheld.finds(words, "item", "story") is not may
+            still = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=withheld).still_allowed(answers)
+            assert still.left(withheld.hits(words), words, "", "") == ([] if may else withheld.hits(words))
             assert withheld.decided.left(withheld.hits(words), words, "", "") == ([] if may else withheld.hits(words))
 
 
