@@ -93,8 +93,11 @@ class Leaning:
     ) -> None:
         self._people, self.weddings, self._settings = people, weddings, settings
         self._by_start: dict[str, list[Person]] = {}
+        self._called: dict[str, list[list[str]]] = {}
         for person in people.values():
-            for start in {name[:3] for name in _names(person)}:
+            names = _names(person) - {""}
+            self._called[person.id] = [pieces(name) for name in names]
+            for start in {name[:3] for name in names}:
                 self._by_start.setdefault(start, []).append(person)
         self._events: dict[str, list[FamilyEvent]] = {}
         self._by_kind: dict[str, list[FamilyEvent]] = {}
@@ -180,7 +183,7 @@ class Leaning:
     def named(self, words: str, told: Sequence[str], narrator: str) -> dict[str, Person]:
         """Everybody who may be named in words, by ids."""
         near = {person.id: person for piece in told for person in self._by_start.get(piece[:3], ())}
-        persons = {ident: person for ident, person in near.items() if _is_called(person, told)}
+        persons = {ident: person for ident, person in near.items() if _is_called(self._called[ident], told)}
         for idents in kin_told(words, self._people, narrator).values():
             persons |= {self._people[ident].id: self._people[ident] for ident in idents}
         return persons
@@ -307,13 +310,12 @@ def pieces_of_names(people: Iterable[Person]) -> frozenset[str]:
     return frozenset(piece for person in people for name in _names(person) for piece in pieces(name))
 
 
-def _is_called(person: Person, told: Sequence[str]) -> bool:
-    """Whether all words of a name of hers begin words that are told, as the time line has it (“Annas Geburt”); an
+def _is_called(names: Sequence[Sequence[str]], told: Sequence[str]) -> bool:
+    """Whether all words of one of these names begin words that are told, as the time line has it (“Annas Geburt”); an
     initial is a word of its own."""
     return any(
-        all(any(piece.startswith(part) if len(part) > 1 else piece == part for piece in told) for part in pieces(name))
-        for name in _names(person)
-        if name
+        all(any(piece.startswith(part) if len(part) > 1 else piece == part for piece in told) for part in name)
+        for name in names
     )
 
 
