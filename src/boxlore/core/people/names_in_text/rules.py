@@ -57,6 +57,7 @@ class Phrases:
         self._runs = runs
         self._one_case = text.is_one_case
         self._titled: bool | None = None
+        self._english: bool | None = None
         self._phrases = list(self._phrases_of_text())
         self.full = [full for phrase in self._phrases for full in self._full_in(phrase)]
         self.full += self._turned_about()
@@ -283,7 +284,7 @@ class Phrases:
         is_known_word = meant.is_everyday or meant.is_word
         if not is_known_word or self._words[at].script != LATIN:
             return False
-        if not (self._text.is_ascii or may_be_english(self._words)):
+        if not self._may_be_english():
             return False
         folded = self._words[at].folded
         ways = [how for person, how in (*meant.calls.items(), *meant.families.items()) if person in self._index.hidden]
@@ -299,6 +300,11 @@ class Phrases:
         if self._titled is None:
             self._titled = is_title_case(self._words)
         return self._titled
+
+    def _may_be_english(self) -> bool:
+        if self._english is None:
+            self._english = may_be_english(self._words, is_ascii=self._text.is_ascii)
+        return self._english
 
     def _read_so(self, at: int, meant: Meant) -> set[str]:
         """Those hidden whose family name in Han characters is read like this word, `Wang`, where it is no other."""

@@ -25,11 +25,15 @@ a place or a day (`Signal Hill`, `at Knox Church`, `Anzac Day`). Behind a title 
 What each word can be is counted in WordNet 3.0 (`word_classes_table`); the rest is of our own. All else is a question.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from functools import cache
 
+from boxlore.core.dates.languages.all import LANGUAGES
+from boxlore.core.dates.languages.english import ENGLISH
+from boxlore.core.dates.languages.language import Language
 from boxlore.core.people.names.short_forms_table import EVERYDAY, TIMES
 from boxlore.core.people.names.tokens import CALLED
-from boxlore.core.people.names.words_table import FAMILY_WORDS, KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS, KIN_WORDS, PARTICLES, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import (
     DOES,
     MAKES_A_VERB,
@@ -49,6 +53,7 @@ from boxlore.core.people.names_in_text.word_classes_table import (
     THINGS_DONE,
     VERBS,
 )
+from boxlore.core.statements import fold
 
 _SHORTEST_OF_A_TITLE, _FEWEST_OF_A_TITLE = 4, 2
 _ENDS = '.!?:;"“„«(\n'
@@ -137,12 +142,35 @@ def is_title_case(words: Sequence[Word]) -> bool:
     return len(long) > _FEWEST_OF_A_TITLE and all(word.spelled[0].isupper() for word in long)
 
 
-def may_be_english(words: Sequence[Word]) -> bool:
+def may_be_english(words: Sequence[Word], *, is_ascii: bool) -> bool:
     """Whether more than half of the small words are English ones: `Bär war auch da` tells of no war, nor `Stark bar
-    säcken` of a bar."""
+    säcken` of a bar. A text that `is_ascii` may be English too where none of them is a small word of another language
+    (`Stark bar en korg`)."""
     small = [APOSTROPHES.split(word.folded)[0] for word in words if word.spelled[0].islower()]
-    english = sum(is_english(word) or is_ordinary(word) or word in QUALITIES or word in VERBS for word in small)
-    return 2 * english > len(small) or not small
+    if is_ascii and _small_words_elsewhere().isdisjoint(small):
+        return True
+    return 2 * sum(map(_is_english, small)) > len(small) or not small
+
+
+def _is_english(folded: str) -> bool:
+    return is_english(folded) or is_ordinary(folded) or folded in QUALITIES or folded in VERBS
+
+
+_SMALL = "noise and or not from to between before after since until".split()
+"""Kinds of words of dates: what says nothing, and what joins or leads (`en`, `och`, `im`, `sobre`)."""
+
+
+@cache
+def _small_words_elsewhere() -> frozenset[str]:
+    """Small words in which dates of other languages are told, and which no English text has; without particles, which
+    stand in names of every text."""
+    elsewhere = set().union(*(_told(language, _SMALL) for language in LANGUAGES if language is not ENGLISH))
+    elsewhere -= _told(ENGLISH, ENGLISH.words) | _DOERS | _OBJECTS | PARTICLES
+    return frozenset(word for word in elsewhere if len(word) > 1 and not _is_english(word))
+
+
+def _told(language: Language, kinds: Iterable[str]) -> set[str]:
+    return {fold(word) for kind in kinds for word in language.words.get(kind, "").replace("|", " ").split()}
 
 
 def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_told: bool, capitals_tell: bool) -> bool:
