@@ -1,5 +1,7 @@
 """Each reader of clues: what a careful person would conclude from what is told, worked out by hand beside it."""
 
+from dataclasses import replace
+
 from tests.core.evidence.family import BACK, LEIDA, days, days_of, item, person, row, shown, told, worked_out
 from tests.every_row import every_row
 
@@ -8,6 +10,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import of_birth, of_death
 from boxlore.core.evidence.lives import ToldOfPerson
 from boxlore.core.people.reference import PersonRef
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Related
 from boxlore.core.statements import Said, Source, Sure
@@ -46,6 +49,27 @@ def test_alternatives(one: str, other: str, wanted: str) -> None:
     views = [told("date", text, value=DateReading.from_edtf(text)) for text in (one, other)]
     worked = worked_out([item("i", *views)])
     assert days_of(worked, "i") == wanted and not worked.circles
+
+
+SEASONS = (
+    # what is asked about, where the picture was taken (latitude), and what both may come to
+    ("winter 1946", None, "1944-12-01 1947-02-28"),  # it began or ended in 1946, or in the 1945 that may be meant
+    ("winter 1946", 48.6, "1944-12-01 1947-02-28"),
+    ("winter 1946", -45.8, "1946-06-01 1946-08-31"),
+    ("summer 1946", 48.6, "1946-06-01 1946-08-31"),
+)
+
+
+@every_row(("words", "latitude", "wanted"), SEASONS)
+def test_a_season_that_is_asked_about_may_be_of_either_half_of_the_world(
+    words: str, latitude: float | None, wanted: str
+) -> None:
+    """The halves of the world have their seasons six months apart (ISO 8601-2:2019, 4.8: 25 to 28 and 29 to 32, from
+    memory)."""
+    views = [replace(told("date", words), value=None)]
+    if latitude is not None:
+        views.append(told("place", "there", value=PlaceReading("there", "match", (Place(name="There", lat=latitude),))))
+    assert days_of(worked_out([item("i", *views)]), "i") == wanted
 
 
 def test_a_files_date_and_what_nobody_knows_say_nothing() -> None:

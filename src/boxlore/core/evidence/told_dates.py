@@ -13,6 +13,7 @@ from dataclasses import replace
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.conflicts import can_both_be
+from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
 from boxlore.core.dates.proposing import NOT_UNDERSTOOD
 from boxlore.core.evidence.claims import Claim, any_of, dated, of_item, weaker
@@ -48,9 +49,25 @@ def by_itself(record: Record, view: StatementView, settings: PhraseSettings) -> 
     if edtf is not None:
         yield dated(claim, day, edtf)
     elif view.words.strip():
-        read = phrases.read(view.words, settings, KnownDates(this_year=LAST_YEAR))
-        if (meant := may_be_meant(read)) and NOT_UNDERSTOOD not in (read.ask or ""):
-            yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, meant)
+        meant = dict.fromkeys(
+            edtf for half in _halves(record) for edtf in _meant(view.words, replace(settings, hemisphere=half))
+        )
+        if meant:
+            yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, list(meant))
+
+
+def _meant(words: str, settings: PhraseSettings) -> Sequence[Edtf]:
+    """Each day or span that the words may mean."""
+    read = phrases.read(words, settings, KnownDates(this_year=LAST_YEAR))
+    return may_be_meant(read) if NOT_UNDERSTOOD not in (read.ask or "") else ()
+
+
+def _halves(record: Record) -> tuple[str, ...]:
+    """The half of the world whose seasons are meant; both where it is not told where a picture was taken."""
+    latitude = record.place.lat if record.place else None
+    if latitude is None:
+        return "north", "south"
+    return ("south",) if latitude < 0 else ("north",)
 
 
 _YEAR = re.compile(r"(?<!\d)1[5-9]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
