@@ -1,9 +1,25 @@
-"""School holidays and school days of the year, by what they are and by language: everyday usage (common practice, no
-source). The days that they come to stand in `core.dates.holidays_table`; English names that are a season or a feast
+"""When schools had their year, by country; and school holidays and school days of the year, by what they are and by
+language: everyday usage (common practice, no source). The days that they come to stand in `core.dates.holidays_table`; English names that are a season or a feast
 and a word for holidays are made there.
 """
 
 from collections.abc import Mapping
+
+SCHOOL_YEARS: tuple[tuple[str, int, int, int, int], ...] = (
+    ("GB FR BE LU NL CH AT", 0, 9999, 9, 7),
+    ("SE NO DK FI", 0, 9999, 8, 6),
+    ("DE", 0, 1966, 4, 3), ("DE", 0, 1966, 9, 7),
+    ("DE", 1967, 9999, 8, 7),
+)  # fmt: skip
+"""Countries, the first and the last year in which a school year of theirs began, its first month and its last one in
+the year after. Of several, one that began after Easter and one in autumn, it is asked which. From memory: British
+schools broke up late in July; German ones began after Easter until 1966, those of Bavaria in autumn."""
+
+ANYWHERE = (9, 6)
+"""The school year of the other countries of the north."""
+
+IN_THE_SOUTH = (2, 12)
+"""The school year of the south, within one year."""
 
 SCHOOL: Mapping[str, Mapping[str, str]] = {
     "summer holidays": {

@@ -25,6 +25,7 @@ from boxlore.core.dates.parts_within import (
     part_of_stretch,
 )
 from boxlore.core.dates.relative import of_event
+from boxlore.core.dates.school_years import school_year
 from boxlore.core.dates.wars_table import CALLED, OF_LANDS, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
@@ -267,14 +268,7 @@ def _school_year(date: Partial, context: DateContext, pick: int) -> str:
         if not year.isdigit():
             raise NoSuchDate("Which school year?")
         first, last = int(year), int(year) + 1
-    begin, end = ((first, 2), (first, 12)) if context.hemisphere == "south" else ((first, 9), (last, 6))
-    if date.part == "late" and not date.years and begin[0] != end[0]:  # which of the two that it touches?
-        raise NoSuchDate("When did that school year end?", tuple(f"{of}-05/{of}-06" for of in (first, last)))
-    if date.part == "early":
-        end = (begin[0], begin[1] + 1)
-    if date.part == "late":
-        begin = (end[0], end[1] - 1)
-    return f"{begin[0]}-{begin[1]:02d}/{end[0]}-{end[1]:02d}"
+    return school_year(date.part, (first, last), bool(date.years), context)
 
 
 def _feast(date: Partial, context: DateContext, year: str, pick: int) -> HolidayDate:
