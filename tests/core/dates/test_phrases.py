@@ -45,7 +45,9 @@ def test_case(words: str, edtf: str, ask: str, setting: str) -> None:
     order = setting if setting in ("dmy", "mdy") else None
     hemisphere = "south" if setting == "south" else "north"
     countries = (setting,) if setting.isupper() else ()
-    reading = read(words, PhraseSettings(order=order, hemisphere=hemisphere, countries=countries))
+    language = setting if len(setting) == 2 and setting.islower() else ""
+    settings = PhraseSettings(order=order, hemisphere=hemisphere, countries=countries, language=language)
+    reading = read(words, settings)
     assert (reading.edtf.text if reading.edtf else "-") == edtf
     if ask == "-":
         assert reading.ask is None

@@ -237,9 +237,10 @@ def _not_meant(at: int, tokens: list[Token], text: str) -> set[str]:
     beside = _languages_beside(token, tokens, _CORE)
     if not beside and not token.kinds & _CORE:
         beside = _languages_beside(token, tokens, _YEARS_OLD)
-    if not beside:
-        return set()
     as_name = text[token.start : token.start + 1].isupper()
+    if not beside:
+        is_day = as_name and "weekday" in token.kinds  # “Mon 5th” is no French “my”
+        return {"i", "possessive"} if is_day else set()
     told_apart = _AGE if as_name else _TOLD_APART
     own = {sense.kind for sense in token.senses if sense.kind in told_apart and sense.languages & beside}
     if as_name and at and token.end - token.start > 1:

@@ -16,6 +16,7 @@ class DateContext(NamedTuple):
     `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
     where one is not known; `births` and `deaths` are by folded name. `whole`: what lies at a distance is the whole
     stretch up to there. `perhaps`: one of `events` is only perhaps meant, so that all words must go with it.
+    `language`: the code of the collection's, empty where it is not known.
     """
 
     text: str = ""
@@ -31,6 +32,7 @@ class DateContext(NamedTuple):
     deaths: Mapping[str, str] = MappingProxyType({})
     whole: bool = False
     perhaps: bool = False
+    language: str = ""
 
     def season_code(self, season: int) -> int:
         """EDTF's code of a season as it was said (21-24): one of the south is 29-32."""

@@ -4,6 +4,7 @@ Common practice, no source: a demonstration is a march, and a time of day is wri
 """
 
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
@@ -31,6 +32,18 @@ _CLOCK = re.compile(
     r"\b(?:at|kell|klo|kello|kl\.?|alle|ore|a las|às|o godz\.?|plkst\.?) (?P<time>(?:[01]\d|2[0-3])[0-5]\d)(?!\d)",
     re.IGNORECASE,
 )
+_EVERYDAY: Mapping[str, frozenset[str]] = {
+    "en": frozenset("out set ago led lip mag lug gen dub sty pro maj hun hep mae bal".split()),
+    "de": frozenset("sie mag lug des set gen out".split()),
+    "fr": frozenset("des bal set out".split()),
+    "nl": frozenset("hun des bal set lip out".split()),
+    "da nb": frozenset("hun led bal sty".split()),
+    "sv": frozenset("led bal ag".split()),
+}
+"""Words of every day that are a month written short in another language, by the languages of a collection: “1948 (out)”
+is October in Portuguese, and was crossed out in English. With a full stop it is short for something, and no such word.
+Common practice, no source."""
+_WORDS = re.compile(r"[^\W\d_]+\b(?!\.)")
 _GIVE_OR_TAKE = re.compile(
     r"(?:give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus ou moins"
     r"|più o meno|más o menos|mais ou menos|plus of min|±|\+/-|\+-) *(?P<count>\w+) (?P<unit>[^\W\d_]+)",
@@ -58,6 +71,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
             return _asked((text[:4], text), context)
         if text[4:7] == "-11" and _TEAM.search(told):
             return _asked((text[:4], text), context)
+        if len(text) == _A_MONTH and not _words_of(context.language).isdisjoint(_WORDS.findall(told.casefold())):
+            return _asked((text[:4], text), context)
         if named := _NAMED.fullmatch(told):
             return _asked((text, named["year"]), context)
     year = text[:4]
@@ -65,6 +80,13 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     if clock and clock["time"] == year:
         return replace(outcome, ask=f"“{told}”: is the year {year} meant, or a time of day?")
     return outcome
+
+
+_A_MONTH = len("1948-10")
+
+
+def _words_of(language: str) -> frozenset[str]:
+    return next((words for codes, words in _EVERYDAY.items() if language in codes.split()), frozenset())
 
 
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:

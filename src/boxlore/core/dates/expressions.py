@@ -584,8 +584,9 @@ def _not(whole: Expression, context: DateContext, pick: int) -> str:
 def _except(whole: Expression, context: DateContext, pick: int) -> str:
     """“1931, not 1932” is 1931; of “the thirties, but not 1931” it is asked which of them."""
     text, denied = (_written(part, context, pick) for part in whole.parts)
-    if _meet(standard.parsed(text), standard.parsed(denied)):
-        raise NoSuchDate("When was it, without that?", (text,))
+    told, not_then = standard.parsed(text), standard.parsed(denied)
+    if _meet(told, not_then):
+        raise NoSuchDate("When was it, without that?", () if _holds(not_then, told) else (text,))
     return text
 
 

@@ -151,10 +151,28 @@ class Grammar:
         denial = self.at + (self.kinds[self.at] == "comma")
         if self.kinds[denial] == "not":  # “1931, not 1932”
             self.at = denial + 1
-            said = Expression("except", [said, self._alternatives()])
+            said = self._of_another_year(said) or Expression("except", [said, self._alternatives()])
         if self.at < self.count:
             raise NoForm
         return said
+
+    def _of_another_year(self, said: Expression) -> Expression | None:
+        """“Christmas, not 1938 but 1939”: of the year that is affirmed behind the one denied, which is not that of the
+        date; without one it is asked. None where more is denied than the year of a date without one."""
+        begin, date = self.at, said.leaves()[-1]
+        denied = self._item()
+        if said.kind == "one" and not date.year and denied.kind == "one" and denied.leaves()[0].whole_year:
+            if self.at == self.count:
+                return Expression("not", [denied])
+            self.at += not self._corrects() and self.kinds[self.at] == "comma"
+            if self.kinds[self.at] in ("doubt", "year", "short"):
+                affirmed = self._item().leaves()[0]
+                if self.at == self.count and affirmed.whole_year:
+                    date.take_year(affirmed)
+                    date.mark |= affirmed.mark
+                    return said
+        self.at = begin
+        return None
 
     def _corrects(self) -> bool:
         """Go past the words of a correction and the signs about them: `- no, wait -`."""

@@ -30,11 +30,12 @@ THIS_YEAR = 2026
 
 @dataclass(frozen=True, slots=True)
 class PhraseSettings:
-    """How this collection means its dates: day order (dmy, mdy or None to ask), hemisphere, countries."""
+    """How this collection means its dates: day order (dmy, mdy or None to ask), hemisphere, countries, language."""
 
     order: str | None = None
     hemisphere: str = "north"
     countries: tuple[str, ...] = ()
+    language: str = ""
 
 
 AS_TOLD = PhraseSettings()
@@ -71,6 +72,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     context = DateContext(
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths,
+        language=settings.language,
     )  # fmt: skip
     own = _own(known) if known.births or known.events else None
     outcome = understood(context.text, context, own)

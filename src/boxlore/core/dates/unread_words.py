@@ -49,9 +49,14 @@ _OF_LONG_AGO = frozenset((*_ADDED, "day", "decade", "unit", "decades", "today", 
 _OLDEST = 200
 
 
+_DAY_TOLD = frozenset(("weekday", "ordinal"))
+
+
 def told_from(tokens: list[Token], words: str) -> Outcome | None:
     """“Yesterday”, “last Christmas”: reckoned from the day on which it was said, which nobody knows here."""
     kinds = {sense.kind for token in tokens for sense in token.senses}
+    if [token.kinds & _DAY_TOLD != set() for token in tokens] == [True, True] and {"weekday", "ordinal"} <= kinds:
+        return Outcome(None, f"“{words}”: of which month and year?")  # “Mon 5th”
     if kinds & {"name", "year", "dates", "short", "years"} or not (
         "today" in kinds or {"undated", "day"} <= kinds or ("last" in kinds and kinds & _RECKONED)
     ):

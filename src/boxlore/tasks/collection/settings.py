@@ -218,5 +218,8 @@ def family_way(settings: Settings) -> FamilyWay:
 def phrase_settings(settings: Settings) -> phrases.PhraseSettings:
     """The collection's settings as the reader of dates takes them."""
     return phrases.PhraseSettings(
-        order=settings.day_order or None, hemisphere=settings.hemisphere, countries=tuple(settings.countries.split())
+        order=settings.day_order or None,
+        hemisphere=settings.hemisphere,
+        countries=tuple(settings.countries.split()),
+        language=settings.language.partition("-")[0],
     )

@@ -16,7 +16,7 @@ CZECH = Language(
     words={
         "6_months": "půl roku|půlrok",
         "18_months": "rok a půl|půldruhého roku",
-        "about": "kolem|okolo|asi|přibližně|zhruba|cca|circa|ca|kolem roku|okolo roku",
+        "about": "kolem|okolo|asi|přibližně|zhruba|cca|circa|ca|kolem roku|okolo roku|víceméně",
         "nearly": "téměř|skoro",
         "about_behind": "přibližně|nebo tak nějak|zhruba",
         "doubt": "možná|snad|pravděpodobně|zřejmě|asi|nejspíš|myslím|patrně|údajně|jestli se nepletu|tuším|pokud si pamatuji|nejsem si jist",

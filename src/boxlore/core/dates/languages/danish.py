@@ -21,7 +21,7 @@ DANISH = Language(
     words={
         "6_months": "et halvt år|halvt år",
         "18_months": "halvandet år|halvandet års tid",
-        "about": "omkring|cirka|ca|omtrent|rundt om|ved|henved|nogenlunde",
+        "about": "omkring|cirka|ca|omtrent|rundt om|ved|henved|nogenlunde|mere eller mindre",
         "nearly": "næsten",
         "stretch": "de|under",
         "older": "over|ældre end",

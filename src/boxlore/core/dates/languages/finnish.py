@@ -32,7 +32,7 @@ FINNISH = Language(
         "nearly": "melkein|lähes",
         "older": "yli",
         "about_behind": "paikkeilla|tienoilla|tienoissa|maissa|suunnilleen|tai niillä main|vaiheilla",
-        "doubt": "ehkä|luultavasti|todennäköisesti|kai|mahdollisesti|arvatenkin|kenties|luulen|luulen että|oletettavasti|varmaan|epävarma|luulisin|muistaakseni|jos oikein muistan|en ole varma|luullakseni",
+        "doubt": "ehkä|luultavasti|todennäköisesti|kai|mahdollisesti|arvatenkin|kenties|luulen|luulen että|oletettavasti|varmaan|epävarma|luulisin|muistaakseni|jos oikein muistan|en ole varma|luullakseni|olisko ollut|olisiko ollut|olisko|olisiko|olisikohan|oliskohan|olisikohan ollut|oliskohan ollut|lienee|lienee ollut",
         "or": "tai|vai|taikka|tai oliko se|vai oliko se|vai oliko|tai oliko",
         "and": "ja|sekä",
         "either": "joko",

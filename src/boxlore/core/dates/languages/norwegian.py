@@ -17,7 +17,7 @@ NORWEGIAN = Language(
     words={
         "6_months": "et halvt år|halvt år",
         "18_months": "halvannet år|et og et halvt år",
-        "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring|omlag|sånn ca",
+        "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring|omlag|sånn ca|mer eller mindre",
         "nearly": "nesten",
         "stretch": "de|under",
         "older": "over|eldre enn",

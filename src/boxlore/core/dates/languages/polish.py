@@ -21,7 +21,7 @@ POLISH = Language(
         "about": "około|ok|circa|ca|mniej więcej|w przybliżeniu|koło|gdzieś około|gdzieś w",
         "nearly": "prawie|niemal",
         "about_behind": "mniej więcej|lub coś koło tego",
-        "doubt": "może|prawdopodobnie|chyba|zapewne|być może|przypuszczalnie|myślę że|pewnie|możliwe|niepewne|o ile pamiętam|jeśli się nie mylę|zdaje się|nie jestem pewien|nie jestem pewna",
+        "doubt": "może|prawdopodobnie|chyba|zapewne|być może|przypuszczalnie|myślę że|pewnie|możliwe|niepewne|o ile pamiętam|jeśli się nie mylę|zdaje się|nie jestem pewien|nie jestem pewna|to musiało być|musiało być|to mogło być",
         "or": "lub|albo|czy|bądź|czy to był|czy to było|czy może|albo to był|a może",
         "and": "i|oraz|a",
         "either": "albo",

@@ -16,7 +16,7 @@ PORTUGUESE = Language(
     words={
         "6_months": "meio ano",
         "18_months": "ano e meio|um ano e meio",
-        "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos",
+        "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos|mais ou menos|mais ou menos em|lá para|lá por|lá pelos|aí por|ali por",
         "nearly": "quase",
         "stretch": "os|as|nos|nas|durante",
         "not_yet": "menos de",

@@ -14,7 +14,7 @@ SPANISH = Language(
         "not_yet": "menos de",
         "older": "más de",
         "about_behind": "aproximadamente|más o menos|o así",
-        "doubt": "quizás|quizá|probablemente|tal vez|posiblemente|acaso|creo que|seguramente|creo|debió ser|a lo mejor|puede ser|dudoso|talvez|debe ser|si no recuerdo mal|me parece|si no me equivoco|supongo|no estoy seguro|no estoy segura|por confirmar",
+        "doubt": "quizás|quizá|probablemente|tal vez|posiblemente|acaso|creo que|seguramente|creo|debió ser|a lo mejor|puede ser|dudoso|talvez|debe ser|si no recuerdo mal|me parece|si no me equivoco|supongo|no estoy seguro|no estoy segura|por confirmar|puede que fuera|pudo ser|debió de ser|sería",
         "or": "o|ó|u|o bien|o era|o fue|o quizás fue|o acaso",
         "and": "y|e",
         "either": "ya",
