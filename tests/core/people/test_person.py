@@ -141,6 +141,12 @@ def test_someone_known_only_by_a_description_is_a_person() -> None:
     assert tall.forms == ("the tall man with the accordion",)
 
 
+def test_a_person_is_named_by_any_part_of_a_name() -> None:
+    assert build(("name", "Ruth Tamm", None)).is_named
+    assert build(("name", "Miss Pell", None)).is_named
+    assert not build(("name", "the doctor", None)).is_named
+
+
 def test_nobody_told_is_someone() -> None:
     assert build().name == "someone"
 
