@@ -52,6 +52,14 @@ class Item:
     """The words before whoever says where another stands: `in front of` of `in front of Peg, Dougal`."""
     definite: str = ""
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
+    is_taken_back: bool = False
+    """Whether the name was told by mistake: it asks, and nobody is made of it."""
+
+    def take_back(self) -> None:
+        """`Peg. No, Dot`: of Peg."""
+        asks = f"Is “{self.person.words}” in the picture?"
+        self.person, self.is_name = replace(self.person, asks=asks, is_person=False), False
+        self.is_taken_back = True
 
 
 def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mapping[str, int]) -> Iterator[Placed]:

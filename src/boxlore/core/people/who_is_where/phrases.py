@@ -126,9 +126,8 @@ def _taking_back(reader: Reader, phrase: _Phrase) -> bool:
         return False
     last = reader.items[-1]
     if last.person.words:
-        asks = f"Is “{last.person.words}” in the picture?"
-        last.person = replace(noted(last.person, phrase.told, *phrase.notes), asks=asks, is_person=False)
-        last.is_name = False
+        last.person = noted(last.person, phrase.told, *phrase.notes)
+        last.take_back()
     return True
 
 
@@ -308,8 +307,7 @@ def ask_of_unseen(reader: Reader, element: Element) -> None:
 
 def _taken_back(item: Item) -> None:
     if item.is_name and item.person.is_person:
-        asks = f"Is “{item.person.words}” in the picture?"
-        item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
+        item.take_back()
 
 
 def _how_many_unknown(words: Sequence[Element]) -> int:

@@ -277,8 +277,7 @@ def _takes_back(reader: Reader) -> None:
     """`Hector, I mean Horace`: whoever was named before asks."""
     last = reader.items[-1] if len(reader.items) > reader.part_begins else None
     if last is not None and last.is_name and last.person.is_person:
-        asks = f"Is “{last.person.words}” in the picture?"
-        last.person, last.is_name = replace(last.person, asks=asks, is_person=False), False
+        last.take_back()
 
 
 def _is_header(reader: Reader) -> bool:

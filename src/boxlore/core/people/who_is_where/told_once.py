@@ -23,16 +23,11 @@ def _ask_of_first_name(item: Item, wholes: Mapping[str, tuple[Token, ...]]) -> N
         item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
 
 
-def _in_the_picture(item: Item) -> str:
-    """What is asked of whoever was taken back."""
-    return f"Is “{item.person.words}” in the picture?"
-
-
 def told_once(items: Sequence[Item]) -> list[Item]:
     """The items, with nobody made of a name that was told before."""
     kept: list[Item] = []
     told: set[str] = set()
-    taken_back = {fold(item.person.words) for item in items if item.person.asks == _in_the_picture(item)}
+    taken_back = {fold(item.person.words) for item in items if item.is_taken_back}
     note = ""
     names = (tokens_of(item.person.words) for item in reversed(items) if item.is_name)
     wholes = {name[0].plain: name for name in names if len(name) > 1}
@@ -47,7 +42,7 @@ def told_once(items: Sequence[Item]) -> list[Item]:
             note = f"{item.beside_whom} {person.words}"
             continue
         if name in taken_back:
-            item.person, item.is_name = replace(person, asks=_in_the_picture(item), is_person=False), False
+            item.take_back()
         if name in told:
             asks = f"Is “{person.words}” who was named before, or somebody else?"
             item.person, item.is_name = replace(person, asks=asks, is_person=False), False
