@@ -77,6 +77,8 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("the year after the flood", None, "When was the flood?"),
     ("Mavis wasn't born yet", "[..1930]", None),
     ("when Mum was expecting Mavis", "1929/1930", None),
+    ("when Mum was expecting me", "1927-08/1928-05", None),
+    ("als Mutti mit mir schwanger war", "1927-08/1928-05", None),
     ("Mum was expecting Anna Tamm", "1927-08/1928-05", None),
     ("when Mum was expecting Anna Rourke", "1950-05/1951-02", None),
     ("Joe's funeral", "1990-03~", "is the funeral, after the death of Joe Rourke meant?"),

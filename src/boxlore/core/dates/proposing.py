@@ -49,6 +49,7 @@ _ONE_YEAR = frozenset(("year", "short", "years"))
 _DAY_OR_PART = frozenset(("day", "ordinal", "part"))
 _OF_A_PART = frozenset(("part", "last"))
 _DENYING = frozenset(("not",))
+_TO = frozenset(("to", "to_open"))
 _FEAST, _EVENT = frozenset(("feast",)), frozenset(("event",))
 _ORDINAL = frozenset(("ordinal", "last"))
 _MAY_BE_NAMES = frozenset(("month", "season", "roman"))
@@ -78,10 +79,12 @@ _BORN = re.compile(
 
 _SCORE = re.compile(
     r"(?<![\w/.-])(?:\d{1,3}(?: for |[-/])\d{1,2} dec(?:l|lared)?\b(?!\.? ?[\d'])"
+    r"|\d{1,3}\*? not out\b|\d{1,3}/(?:\d{1,2}|-) (?:(?:a|the) (?:dozen|pair|pound|yard|piece|head|score)|per|each)\b"
     r"|£?(?:\d{1,3} )?\d{1,2}s\.? ?\d{1,2}d\b|f ?/ ?\d{1,2}(?:\.\d)?\b|at 1/\d{2,4}\b)",
     re.IGNORECASE,
 )
-"""A score at cricket (“312 for 8 dec.”), money (“£19 3s 6d”), an aperture and an exposure (“f/8 at 1/60”)."""
+"""A score at cricket (“312 for 8 dec.”, “48 not out”), money (“£19 3s 6d”, “2/6 a dozen”), an aperture and an
+exposure (“f/8 at 1/60”)."""
 
 NOT_UNDERSTOOD = "Not understood"
 """How a question begins what it says of words that are left over."""
@@ -378,7 +381,7 @@ def _is_valid(text: str) -> bool:
 def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str]:
     """What all words that say something come to, where the others are passed over: a limit or a span before the pieces
     that are within it, a date (which may take a name for a month) behind them."""
-    saying = [token for token in tokens if token.is_any(_SAYING)]
+    saying = [token for at, token in enumerate(tokens) if token.is_any(_SAYING) and not _is_whither(tokens, at)]
     while saying and saying[-1].senses[0].kind == "comma":
         saying.pop()
     if len(saying) == len(tokens) or len(saying) > MOST_WORDS:
@@ -386,6 +389,12 @@ def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
     texts = [text for text in _dates(saying, decided) if not text.startswith("XXXX")]
     is_limit = any(text[0] in "[{" or "/" in text for text in texts)
     return texts if is_limit else [*pieces, *texts]
+
+
+def _is_whither(tokens: list[Token], at: int) -> bool:
+    """Whether a word for “to” stands between words that nobody knows: “before Arthur went to Canada in 1925”."""
+    beside = tokens[max(at - 1, 0) : at + 2]
+    return tokens[at].is_any(_TO) and [token.senses[0].kind == "name" for token in beside] == [True, False, True]
 
 
 def _apart(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str]:

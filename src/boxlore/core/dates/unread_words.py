@@ -64,6 +64,11 @@ def told_from(tokens: list[Token], words: str) -> Outcome | None:
     return Outcome(None, f"“{words}”: of which year?")
 
 
+def _is_article(token: Token, words: str) -> bool:
+    """Whether a lone letter stands without a full stop: “a dozen eggs” has no “a.”, which is a year in Estonian."""
+    return token.end == token.start + 1 and words[token.end : token.end + 1] != "."
+
+
 _POSITION = re.compile(r"\b(?:from|on|at|to) (?:the )?(?:left|right)\b", re.IGNORECASE)
 
 
@@ -86,7 +91,11 @@ def asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
         return None  # “third from left” is where somebody stands
     if "when" in kinds[0]:
         return Outcome(None, f"“{words}”: when was that?")
-    before = [at for at in range(names[0]) if kinds[at] & {"unit", "season", "before", "after", "weekday"}]
+    before = [
+        at
+        for at in range(names[0])
+        if kinds[at] & {"unit", "season", "before", "after", "weekday"} and not _is_article(tokens[at], words)
+    ]
     if before == [0] and "weekday" in kinds[0]:
         return None  # “Sunday best” is no Sunday of an event
     if not before and not any("life" in here for here in kinds):

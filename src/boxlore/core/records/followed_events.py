@@ -64,7 +64,7 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
     """The time before a birth, the jubilees and anniversaries of an event that are named in the words, and a move as
     the begin of a time in a place (“our first Christmas in Leeds”)."""
     told = words.casefold().replace("’", "'")
-    if event.kind == "birth" and event.people and _PLAIN.fullmatch(event.edtf):
+    if event.kind == "birth" and (event.people or event.is_own) and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["unborn"] for name in event.people)
         yield Followed(event.name, f"[..{event.edtf}]", ways, ())
         if carried := _carried(event, told):
@@ -91,8 +91,10 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
 
 
 def _carried(event: Happened, told: str) -> str:
-    """“Mum was expecting Linda”: all words up to the child's name, from where they begin; empty for other words."""
-    for name in sorted(event.people, key=len, reverse=True):
+    """“Mum was expecting Linda”: all words up to the child's name, from where they begin; empty for other words. Of
+    the narrator's own birth it may be “me”."""
+    is_narrator = event.is_own and event.name.split(" ", 1)[0].casefold() not in OURS  # not “our Ruth's birth”
+    for name in (*sorted(event.people, key=len, reverse=True), *(_ME if is_narrator else ())):
         for phrase in (way.format(name) for way in WAYS["carried"]):
             match = re.search(rf"(?<!\w){re.escape(phrase)}(?!\w)", told) if phrase in told else None
             if match and match.start() < _NEAR_BY:
@@ -100,6 +102,7 @@ def _carried(event: Happened, told: str) -> str:
     return ""
 
 
+_ME = "me mich mir moi mí mim mij mig meg minua mind меня mani manęs mě".split()
 _THERE = ("in", "here in", "over in", "en", "à", "a", "i", "w", "v")
 """“Our first Christmas in Leeds” is the first after the move there."""
 _NEAR_BY = 60

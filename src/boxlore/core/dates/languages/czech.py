@@ -61,7 +61,7 @@ CZECH = Language(
         "few": "několik|pár",
         "not": "ne|ne v|ale ne|kromě|nikdy|nikdy v|nebylo to|nebyl to",
         "today": "včera|dnes|loni|zpět",
-        "noise": "na památku|památka na|upomínka na|na upomínku|tehdy|to byl|to byla|to bylo|bylo to|byl to|byla to|to je|v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|ráno|večer|odpoledne|v noci|v poledne|dopoledne|minulého století|hodin|k|dovolená|na dovolené|dovolené",
+        "noise": "ještě|na památku|památka na|upomínka na|na upomínku|tehdy|to byl|to byla|to bylo|bylo to|byl to|byla to|to je|v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|ráno|večer|odpoledne|v noci|v poledne|dopoledne|minulého století|hodin|k|dovolená|na dovolené|dovolené",
         "undated": "bez data|b d|neznámé|nevím|datum neznámé|nedatováno|neznámo|nepamatuji si|nevím přesně|nemám tušení|nevzpomínám si|přesně nevím|už nevím|nepamatuju si",
         "no_year": "rok neznámý",
         "correction": "ne|spíše|totiž|vlastně|ale|chci říct|chtěl jsem říct|chtěla jsem říct|pardon|promiňte|promiň|respektive|přesněji|správně|správněji|lépe řečeno|čili|to jest|tedy|oprava|omyl|počkat|počkej|myslím tím|spletl jsem se|spletla jsem se|vlastně ne|ne počkat|to znamená|tedy vlastně|omlouvám se",
