@@ -127,7 +127,7 @@ ENGLISH = Language(
         "term": "school year|school year of|the school year|academic year",
         "turn": "turn of the century|turn of the last century|the turn of the century|the turn of the last century",
         "last": "last|final|closing",
-        "same": "same|the same|that same|that very same|later that|later that same|later the same|earlier that|earlier the same|of the same",
+        "same": "taken that|taken the same|taken that same|taken earlier that|same|the same|that same|that very same|later that|later that same|later the same|earlier that|earlier the same|of the same",
         "as": "as",
         "infant": "baby|infant|toddler|newborn|a wee baby|just a baby|a babe in arms",
         "small": "little|small|a child|a kid|a little girl|a little boy|a small child|a small boy|a small girl|a wee boy|a wee girl|just a little girl|just a little boy",
