@@ -1,8 +1,8 @@
 """Weddings as days: one of each couple, whoever tells of it, and what is known of every wedding.
 
-Nobody marries after death: that is sure. Both are fourteen at least (`YOUNGEST`): the Codex Iuris Canonici of 1983 has
-sixteen for a man and fourteen for a woman (can. 1083; from memory), the law of England had fourteen and twelve until
-1929 (from memory); it is likely.
+Nobody marries after death: that is sure. Both are twelve at least (`YOUNGEST`): the law of England and that of the
+Catholic Church had fourteen for a man and twelve for a woman, until 1929 and 1917 (from memory), and later laws have
+more; it is likely.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -15,8 +15,8 @@ from boxlore.core.people.person import Registry
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.statements import Sure
 
-YOUNGEST = 14
-LAW = "Codex Iuris Canonici (1983), can. 1083; from memory"
+YOUNGEST = 12
+LAW = "the law of England until the Age of Marriage Act 1929; from memory"
 
 
 class Weddings:
