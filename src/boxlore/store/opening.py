@@ -338,6 +338,10 @@ class Store:
         """The field of each of these statements that is in force, by its id."""
         return self._ask(queries.still_in_force, ids)
 
+    def fields_of(self, ids: Sequence[str]) -> dict[str, str]:
+        """The field of each of these statements, in force or not, by its id."""
+        return self._ask(queries.fields_of, ids)
+
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """The last acts that are no undo or redo, newest first."""
         return self._ask(queries.last_acts, limit)

@@ -167,6 +167,12 @@ def still_in_force(db: sqlite3.Connection, ids: Sequence[str]) -> dict[str, str]
     return dict(db.execute(query, (json.dumps(list(ids)),)))
 
 
+def fields_of(db: sqlite3.Connection, ids: Sequence[str]) -> dict[str, str]:
+    """The field of each of these statements, in force or not, by its id."""
+    query = "SELECT id, field FROM statement WHERE id IN (SELECT value FROM json_each(?))"
+    return dict(db.execute(query, (json.dumps(list(ids)),)))
+
+
 def last_time(db: sqlite3.Connection) -> str:
     row = db.execute("SELECT max((SELECT max(recorded_at) FROM act), ifnull((SELECT max(updated_at) FROM draft), ''))")
     return str(row.fetchone()[0] or "")

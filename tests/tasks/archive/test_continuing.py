@@ -452,3 +452,31 @@ def test_only_the_unit_of_a_size_is_taken_off_when_a_collection_is_made_again(mi
     rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
     with open_collection(tmp_path / "again", on_day=ON) as again:
         assert record_of(again, find_item(again, "TRA-0002").id).found_in == "a tin, 90 mm"
+
+
+def test_a_number_of_one_item_is_no_accession_of_the_whole(mine: Collection, tmp_path: Path) -> None:
+    """Describing Archives: A Content Standard, 5.2: an accession number is of what came at one time; from memory."""
+    receipt = tmp_path / "receipt.csv"
+    lines = [
+        COLUMNS,
+        ("", "", "the whole transfer", "2026/14", "", "The tin smells"),
+        ("TRA-0001", "", "", "2026/14.2", "", ""),
+    ]
+    receipt.write_text("\n".join(",".join(line) for line in lines), "utf-8")
+    received = read_receipt(mine, receipt)
+    assert (received.accessions, received.remarks, received.refused) == (("2026/14",), 2, ())
+    hand_over(mine, tmp_path / "1")
+    aid = (tmp_path / "1" / "open" / "data" / "metadata" / "finding-aid.ead3.xml").read_text("utf-8")
+    assert "Accession 2026/14." in aid and "2026/14.2" not in aid
+    assert record_of(mine, find_item(mine, "TRA-0001").id).words("archive_remark") == "Accession number 2026/14.2"
+
+
+def test_what_is_to_be_replaced_is_named_by_its_field(mine: Collection, tmp_path: Path) -> None:
+    item = find_item(mine, "TRA-0001")
+    told = Teller(mine).tell(item, "process", "Tintype", Telling(audience="anyone"))
+    hand_over(mine, tmp_path / "1")
+    Teller(mine).tell(item, "process", "Albumen print", Telling(audience="anyone"), replaces=told.id)
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    rows = table(tmp_path / "2" / "open" / "data" / TABLE)
+    (row,) = [row for row in rows if row["Number"] == "TRA-0001"]
+    assert (row["What to do"], row["Reason"], row["Field"]) == ("replace", "corrected", "process")

@@ -83,10 +83,13 @@ class _Reading:
         return Subject(Kind.COLLECTION, self.collection.id)
 
     def row(self, line: int, cells: Mapping[str, str]) -> None:
-        """Take one line in, or say why not."""
-        if cells["Accession number"]:
-            self.accessions[cells["Accession number"]] = None
-            self.told["accession"] += self._once(self.whole, "accession", cells["Accession number"])
+        """Take one line in, or say why not. The number of the whole stands in its own line, or in each item's; another
+        one of an item is a remark on that item."""
+        accession = cells["Accession number"]
+        is_of_an_item = bool(cells["Number"] or cells["Identifier"])
+        if accession and (not is_of_an_item or not self.accessions):
+            self.accessions[accession] = None
+            self.told["accession"] += self._once(self.whole, "accession", accession)
         reference, remark = cells["The archive's reference"], cells["Remarks"]
         try:
             about = self._about(cells)
@@ -98,8 +101,9 @@ class _Reading:
             self.refused.append(f"Line {line}: a reference without an item's number or identifier.")
         elif reference:
             self._refer(line, about, reference)
-        if remark:
-            self.told["archive_remark"] += self._once(about, "archive_remark", remark)
+        own = f"Accession number {accession}" if accession and accession not in self.accessions else ""
+        for words in filter(None, (remark, own)):
+            self.told["archive_remark"] += self._once(about, "archive_remark", words)
 
     def _about(self, cells: Mapping[str, str]) -> Subject:
         """What a line is about: the item of its number or identifier, else the whole. Raises WrongUse for an item that

@@ -19,6 +19,7 @@ from enum import StrEnum
 from functools import cached_property
 from pathlib import Path
 
+from boxlore.core.records.audience import WHO_SAYS
 from boxlore.core.records.marks import looks_like_number
 from boxlore.store.values import Struck
 from boxlore.tasks.archive.name_answers import took_consent_back
@@ -74,13 +75,14 @@ class Withdrawing:
             if ident not in seen and item.number:
                 reason = self._of_item(ident, struck_of)
                 rows.append((_DELETE, reason, "", "", "", item.number, f"{URN}{ident}", ""))
-        in_force = self.collection.store.still_in_force([name for names in self.lacking.values() for name in names])
+        lacking = [name for names in self.lacking.values() for name in names]
+        in_force, field_of = self.collection.store.still_in_force(lacking), self.collection.store.fields_of(lacking)
         for number, names in self.lacking.items():
             for name in names:
                 struck = tombs.get(name)
                 reason = self._of_statement(name, number, in_force)
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
-                shown = struck.field if struck and struck.subject not in hidden else in_force.get(name, "")
+                shown = struck.field if struck and struck.subject not in hidden else field_of.get(name, "")
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
         rows += self._files(files)
         return [*self._descriptions(rows), *rows] if rows else []
@@ -119,7 +121,8 @@ class Withdrawing:
     def _closed(self, ident: str | None) -> Reason:
         """Why the open part no longer has it."""
         namings = self.seen.recipient.namings(record_of(self.collection, ident)) if ident else ()
-        took_back = any(took_consent_back(self.collection, person) for naming in namings for person in naming.people)
+        in_it = {person for naming in namings if naming.where != WHO_SAYS for person in naming.people}
+        took_back = any(took_consent_back(self.collection, person) for person in in_it)
         return Reason.CONSENT if took_back else Reason.CLOSED
 
     def _files(self, files: Mapping[str, str]) -> Iterator[Sequence[str]]:
