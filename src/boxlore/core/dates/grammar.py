@@ -72,11 +72,8 @@ _AND_A_HALF = ["day", "and", "fraction", "unit"]
 def _with_half_years(senses: list[Sense]) -> list[Sense]:
     """“Two and a half years before the fire” is thirty months before it."""
     for at in range(len(senses) - 3):
-        count, _, half, unit = senses[at : at + 4]
-        if [sense.kind for sense in senses[at : at + 4]] == _AND_A_HALF and (half.value, unit.value) == (
-            "half",
-            "years",
-        ):
+        count, _, half, unit = run = senses[at : at + 4]
+        if [sense.kind for sense in run] == _AND_A_HALF and half.value == "half" and unit.value == "years":
             months = 12 * count.value[0] + 6  # type: ignore[index]  # a number and its count of digits
             return [*senses[:at], Sense("day", (months, 2)), Sense("unit", "months", unit.languages), *senses[at + 4 :]]
     return senses
@@ -164,7 +161,8 @@ class Grammar:
         if said.kind == "one" and not date.year and denied.kind == "one" and denied.leaves()[0].whole_year:
             if self.at == self.count:
                 return Expression("not", [denied])
-            self.at += not self._corrects() and self.kinds[self.at] == "comma"
+            if not self._corrects() and self.kinds[self.at] == "comma":
+                self.at += 1
             if self.kinds[self.at] in ("doubt", "year", "short"):
                 affirmed = self._item().leaves()[0]
                 if self.at == self.count and affirmed.whole_year:
