@@ -147,7 +147,7 @@ _TODAY = frozenset(
 )
 """“Maire 21 today!”"""
 
-MOST_YEARS, MOST_MONTHS = 120, 1440
+MOST_YEARS, MOST_MONTHS = 120, 120 * 12
 
 
 def in_months(tokens: list[Token]) -> list[Token]:

@@ -9,11 +9,12 @@ from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.relative import about_age, at_age, at_age_in, year_of_age
+from boxlore.core.dates.tails import WITH
 
 _ADDED = frozenset(("comma", "and", "dash", "noise", "was", "i", "infant", "small", "genitive"))
 _OF_AGE = frozenset(("aged", "years_old"))
 _ABOUT = frozenset(("about", "doubt", "about_behind"))
-_WITH = frozenset("with mit avec con com met med kanssa koos с z s ar su here hier ici aquí aqui här siin".split())
+_WITH = WITH | frozenset("here hier ici aquí aqui här siin".split())
 _CHILD_UNITS = frozenset(("day", "week", "month"))
 _DATED = frozenset("day ordinal year dates short years month season feast decade decade_digits unit".split())
 """What no words behind the ages may be."""

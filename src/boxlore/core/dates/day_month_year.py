@@ -5,9 +5,10 @@ from boxlore.core.dates.holidays import OF_SEVERAL_DAYS, came_once, reckoned_by
 from boxlore.core.dates.holidays_table import DAYS_OF_FEASTS, OF_WEEKDAYS
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import Partial
+from boxlore.core.dates.short_years import LAST_DAY
 from boxlore.core.dates.weeks import OF_A_DAY
 
-_SUNDAY, LAST_DAY = 6, 31
+_SUNDAY = 6
 _DECADES, _LAST_CENTURY = 10, 21
 
 

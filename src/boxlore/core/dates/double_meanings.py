@@ -33,12 +33,16 @@ _CLOCK = re.compile(
     re.IGNORECASE,
 )
 _EVERYDAY: Mapping[str, frozenset[str]] = {
-    "en": frozenset("out set ago led lip mag lug gen dub sty pro maj hun hep mae bal".split()),
-    "de": frozenset("sie mag lug des set gen out".split()),
-    "fr": frozenset("des bal set out".split()),
-    "nl": frozenset("hun des bal set lip out".split()),
-    "da nb": frozenset("hun led bal sty".split()),
-    "sv": frozenset("led bal ag".split()),
+    language: frozenset(words.split())
+    for language, words in {
+        "en": "out set ago led lip mag lug gen dub sty pro maj hun hep mae bal",
+        "de": "sie mag lug des set gen out",
+        "fr": "des bal set out",
+        "nl": "hun des bal set lip out",
+        "da": "hun led bal sty",
+        "nb": "hun led bal sty",
+        "sv": "led bal ag",
+    }.items()
 }
 """Words of every day that are a month written short in another language, by the languages of a collection: “1948 (out)”
 is October in Portuguese, and was crossed out in English. With a full stop it is short for something, and no such word.
@@ -71,7 +75,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
             return _asked((text[:4], text), context)
         if text[4:7] == "-11" and _TEAM.search(told):
             return _asked((text[:4], text), context)
-        if len(text) == _A_MONTH and not _words_of(context.language).isdisjoint(_WORDS.findall(told.casefold())):
+        everyday = _EVERYDAY.get(context.language) if len(text) == _A_MONTH else None
+        if everyday and not everyday.isdisjoint(_WORDS.findall(told.casefold())):
             return _asked((text[:4], text), context)
         if named := _NAMED.fullmatch(told):
             return _asked((text, named["year"]), context)
@@ -83,10 +88,6 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
 
 
 _A_MONTH = len("1948-10")
-
-
-def _words_of(language: str) -> frozenset[str]:
-    return next((words for codes, words in _EVERYDAY.items() if language in codes.split()), frozenset())
 
 
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:

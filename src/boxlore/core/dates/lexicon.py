@@ -194,9 +194,10 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
     own = {form for language in LANGUAGES if language.code in _OLD_STYLE for form in _feasts_of(language)}
     taken.update(HOLIDAY_NAMES, SPAN_NAMES)
     yield from ((words, "feast", words, ANY_LANGUAGE) for words in HOLIDAY_NAMES - own)
+    short_days = _short_days()
     for words in HOLIDAY_NAMES - own:  # “Ash Weds”, “St Swithin’s”
         begin, _, day = words.rpartition(" ")
-        yield from ((f"{begin} {short}", "feast", words, ENGLISH) for short in _SHORT_DAYS.get(day, ()) if begin)
+        yield from ((f"{begin} {short}", "feast", words, ENGLISH) for short in short_days.get(day, ()) if begin)
         if words.startswith("st ") and words.endswith("'s day") and words.removesuffix(" day") not in HOLIDAY_NAMES:
             yield words.removesuffix(" day"), "feast", words, ANY_LANGUAGE
     yield from (
@@ -212,10 +213,12 @@ def _all_entries() -> Iterator[tuple[str, str, object, int]]:
     yield from (entry for entry in short if entry[0] not in taken)
 
 
-_SHORT_DAYS = {
-    "monday": ("mon",), "tuesday": ("tues", "tue"), "wednesday": ("weds", "wed"), "thursday": ("thurs", "thur", "thu"),
-    "friday": ("fri",), "saturday": ("sat",), "sunday": ("sun",),
-}  # fmt: skip
+def _short_days() -> dict[str, tuple[str, ...]]:
+    """How else English writes each day of the week, by its name."""
+    (english,) = (language for language in LANGUAGES if language.code == "en")
+    rows = [row.split() for row in english.weekdays]
+    names = [forms.split("|") for forms in WEEKDAYS["en"]]
+    return {name: (*short, *more) for (name, *short), *more in zip(names, *rows, strict=True)}
 
 
 def _feasts_of(language: Language) -> Iterator[str]:

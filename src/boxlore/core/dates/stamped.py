@@ -10,7 +10,9 @@ from memory.
 import re
 
 from boxlore.core.dates.edtf_values import month_length
+from boxlore.core.dates.languages.english import ENGLISH
 from boxlore.core.dates.numbers_in_digits import roman_number
+from boxlore.core.dates.short_years import LAST_DAY, LAST_MONTH
 
 _ROMAN_DAY = re.compile(
     r"(?P<day>[ivx]{1,6})(?P<sign>[./ -]) ?(?P<month>[ivx]{1,4})(?P=sign) ?(?P<year>'?\d\d|\d{4})", re.IGNORECASE
@@ -31,21 +33,22 @@ _MONTH_AND_YEAR = re.compile(r"(0?[1-9]|1[0-2])[ .-](3[2-9]|[4-9]\d)")
 _YEAR_AND_MONTH = re.compile(r"(3[2-9]|[4-9]\d)[ .-]+([^\W\d_]{3,4})")
 _DAY_PLUS = re.compile(
     r"(?P<day>[^\d+]*\bday|d)(?: plus |-?plus-| ?\+ ?)"
-    r"(?P<count>\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten)(?: days?)?",
+    rf"(?P<count>\d{{1,3}}|{'|'.join(ENGLISH.numbers[number] for number in range(1, 11))})(?: days?)?",
     re.IGNORECASE,
 )
-_LATIN = re.compile(
-    r"(?:(?:a\. ?d\.|ante diem) (?P<count>[ivx]{1,5}|1?\d)\.? |(?P<eve>pridie|prid?\.) )?"
-    r"(?P<day>kal|cal|non|id)[a-z]*\.? (?P<month>ian|jan|feb|mar|apr|mai|iun|jun|iul|jul|aug|sept?|oct|nov|dec)"
-    r"[a-z]*\.?(?:,? (?:anno |a\. ?d\. )?(?P<year>\d{4}))?",
-    re.IGNORECASE,
-)
+_LATIN_ENDS = {"kal": 1, "cal": 1, "non": 5, "id": 13}
+"""The days from which is counted back, where Nones and Ides are early."""
 _LATIN_MONTHS = {
     "ian": 1, "jan": 1, "feb": 2, "mar": 3, "apr": 4, "mai": 5, "iun": 6, "jun": 6, "iul": 7, "jul": 7, "aug": 8,
     "sep": 9, "oct": 10, "nov": 11, "dec": 12,
 }  # fmt: skip
+_LATIN = re.compile(
+    r"(?:(?:a\. ?d\.|ante diem) (?P<count>[ivx]{1,5}|1?\d)\.? |(?P<eve>pridie|prid?\.) )?"
+    rf"(?P<day>{'|'.join(_LATIN_ENDS)})[a-z]*\.? (?P<month>{'|'.join(_LATIN_MONTHS)})[a-z]*\.?"
+    r"(?:,? (?:anno |a\. ?d\. )?(?P<year>\d{4}))?",
+    re.IGNORECASE,
+)
 _LATE_NONES = (3, 5, 7, 10)
-_LAST_DAY, _LAST_MONTH = 31, 12
 _ROMANS = " I II III IV V VI VII VIII IX X XI XII".split(" ")
 
 
@@ -53,7 +56,7 @@ def in_plain_words(words: str) -> str:
     """The words with their date in a plain form; empty where there is none of these forms in them."""
     if match := _ROMAN_DAY.fullmatch(words):
         day, month = (roman_number(match[part].lower()) for part in ("day", "month"))
-        return f"{day}.{_ROMANS[month]}.{match['year']}" if day <= _LAST_DAY and month <= _LAST_MONTH else ""
+        return f"{day}.{_ROMANS[month]}.{match['year']}" if day <= LAST_DAY and month <= LAST_MONTH else ""
     if match := _MESSAGE.search(words):
         return f"{words[: match.start()]}{int(match['day'])} {match['rest']}{words[match.end() :]}"
     if match := _DAY_PLUS.fullmatch(words):
@@ -83,10 +86,10 @@ def as_printed(words: str) -> str:
 
 def _latin_day(match: re.Match[str]) -> str:
     """The day that a Roman one is; empty for one further from its end than the days between."""
-    month, year = _LATIN_MONTHS[match["month"].lower()[:3]], match["year"]
-    late = 2 if month in _LATE_NONES else 0
-    end: int = {"k": 1, "c": 1, "n": 5 + late, "i": 13 + late}[match["day"][0].lower()]
-    told = match["count"]
+    month, year, told = _LATIN_MONTHS[match["month"].lower()], match["year"], match["count"]
+    end: int = _LATIN_ENDS[match["day"].lower()]
+    if end > 1 and month in _LATE_NONES:
+        end += 2
     count: int = 2 if match["eve"] else 1
     if told:
         count = int(told) if told.isdigit() else roman_number(told.lower())
@@ -97,6 +100,6 @@ def _latin_day(match: re.Match[str]) -> str:
         month = (month - 2) % 12 + 1
         day += month_length(int(year or 2001), month)
     date = f"{day}.{_ROMANS[month]}."
-    if day > end and month == _LAST_MONTH and year:  # the year may be of that day, or of the Kalends
+    if day > end and month == LAST_MONTH and year:  # the year may be of that day, or of the Kalends
         return f"{date}{int(year) - 1} or {date}{year}"
     return f"{date}{year or ''}"

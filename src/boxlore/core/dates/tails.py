@@ -10,11 +10,13 @@ _OF_NO_DATE = frozenset(("name", "comma", "noise", "genitive", "possessive", "to
 _DOUBTING = "?"
 _BEFORE_A_NAME = frozenset(("name", "noise", "at_years", "from", "to", "genitive"))
 _NAMED_THERE = frozenset(("name", "person", "possessive"))
-_AT_OR_WITH = frozenset(
-    "at in with outside on im bei mit auf à chez avec dans en con a na em com no met bij te op hos med på i ved kanssa "
-    "в на с у w z u v ve s se ar pie su prie juures".split()
+WITH = frozenset("with mit avec con com met med kanssa koos с z s ar su".split())
+"""Words before a companion, in the languages."""
+_AT_OR_WITH = WITH | frozenset(
+    "at in outside on im bei auf à chez dans en a na em no bij te op hos på i ved в на у w u v ve se pie prie "
+    "juures".split()
 )
-"""Words before a place or a companion, in the languages."""
+"""Those, and words before a place."""
 
 
 def where_a_tail_begins(tokens: list[Token], words: str) -> int:

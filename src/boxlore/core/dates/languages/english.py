@@ -15,7 +15,11 @@ ENGLISH = Language(
         "jan feb mar apr may jun jul aug viiber viiiber ixber xber",
         "jan feb mar apr may jun jul aug 7bris 8bris 9bris 10bris",
     ),
-    weekdays=("mon tues weds thurs fri sat sun", "mond tuesd wensday thursd frid satd sund"),
+    weekdays=(
+        "mon tues weds thurs fri sat sun",
+        "mon tue wed thur fri sat sun",
+        "mond tuesd wensday thursd frid satd sund",
+    ),
     words={
         "6_months": "half a year|a half year",
         "18_months": "a year and a half|one and a half years|a year and half|year and a half",
