@@ -262,9 +262,10 @@ def _then(db: sqlite3.Connection, part: LargerPart, country: str, area: str, yea
     """
     if part.former is not None and _in_time(part.former, year):
         return part.former.name
-    south, west, north, east = part.box or (0.0, 0.0, 0.0, 0.0)
-    if year is None or not part.box or (part.natural and north - south > SMALL_FEATURE):
+    box = part.box
+    if year is None or not box or (part.natural and box[2] - box[0] > SMALL_FEATURE):
         return governed_by(country, year, area1=area.split(".")[1] if area else "")
+    south, west, north, east = box
     query = """SELECT DISTINCT area1, area2, lat, lon FROM place
         WHERE country = ? AND lat BETWEEN ? AND ? AND lon BETWEEN ? AND ?"""
     states = {

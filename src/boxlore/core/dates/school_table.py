@@ -1,6 +1,6 @@
 """When schools had their year, by country; and school holidays and school days of the year, by what they are and by
-language: everyday usage (common practice, no source). The days that they come to stand in `core.dates.holidays_table`; English names that are a season or a feast
-and a word for holidays are made there.
+language: everyday usage (common practice, no source). The days that they come to stand in `core.dates.holidays_table`;
+English names that are a season or a feast and a word for holidays are made there.
 """
 
 from collections.abc import Mapping

@@ -55,7 +55,7 @@ _DAY_TOLD = frozenset(("weekday", "ordinal"))
 def told_from(tokens: list[Token], words: str) -> Outcome | None:
     """“Yesterday”, “last Christmas”: reckoned from the day on which it was said, which nobody knows here."""
     kinds = {sense.kind for token in tokens for sense in token.senses}
-    if [token.kinds & _DAY_TOLD != set() for token in tokens] == [True, True] and {"weekday", "ordinal"} <= kinds:
+    if len(tokens) == 2 and all(token.is_any(_DAY_TOLD) for token in tokens) and kinds >= _DAY_TOLD:
         return Outcome(None, f"“{words}”: of which month and year?")  # “Mon 5th”
     if kinds & {"name", "year", "dates", "short", "years"} or not (
         "today" in kinds or {"undated", "day"} <= kinds or ("last" in kinds and kinds & _RECKONED)

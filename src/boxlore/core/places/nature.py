@@ -100,7 +100,9 @@ def regions_by_name() -> dict[str, list[Region]]:
         for name in region.aliases:
             folded = fold_place(name)
             finer = set() if is_finer else countries.get(folded, set()) | countries.get(f"the {folded}", set())
-            if finer if name.isascii() else finer & set(region.now):  # `Møn` is not Monmouthshire's `Mon.`
+            if not name.isascii():  # `Møn` is not Monmouthshire's `Mon.`
+                finer &= set(region.now)
+            if finer:
                 continue
             rows = by_name.setdefault(folded, [])
             if not any(set(region.now) & set(row.now) for row in rows):  # told twice: the first, of the finer table

@@ -279,11 +279,11 @@ def around(rows: Iterable[tuple[str, Reading | None]]) -> Around:
 def shared_by(choices: Sequence[Place]) -> Place | None:
     """What all these places share, as a place without a name: the half of the world that they lie in, by the latitude
     of the first, and the country. None where they lie in both halves, or where that is not known of each."""
-    latitudes = [place.lat for place in choices]
-    if not latitudes or None in latitudes or len({latitude < 0 for latitude in latitudes if latitude is not None}) > 1:
+    halves = {None if place.lat is None else place.lat < 0 for place in choices}
+    if len(halves) != 1 or None in halves:
         return None
     countries = {place.country_code for place in choices}
-    return Place(name="", lat=latitudes[0], country_code=countries.pop() if len(countries) == 1 else "")
+    return Place(name="", lat=choices[0].lat, country_code=countries.pop() if len(countries) == 1 else "")
 
 
 def around_record(
