@@ -20,6 +20,7 @@ from tests.sheets.conftest import record, shown
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import Mark
 from boxlore.sheets.album import left_out_words, make_sheet
 from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, outline_key
 from boxlore.sheets.print_run import BOOK_SIZES, Printing
@@ -180,6 +181,14 @@ def test_what_is_left_out_is_counted(hard: list[Record], printing: Printing) -> 
     assert left_out_words(kept, replace(printing, left_out=1)) == "2 statements and 1 item are left out of this copy."
     assert left_out_words([replace(hard[0], withheld=1)], printing) == "1 statement is left out of this copy."
     assert left_out_words(hard, printing) == ""
+
+
+def test_the_boxes_under_the_title_are_counted_up(hard, printing: Printing, text_of, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """Common practice, no source: boxes are told in the order of a shelf, whatever the photographs stand in."""
+    records = [replace(hard[at], scans=(), mark=Mark((("box", box),), 1)) for at, box in enumerate(("10", "2", "1"))]
+    data, _ = make_sheet(records, {}, printing)
+    (tmp_path / "a.pdf").write_bytes(data)
+    assert "The prints are kept in boxes 1, 2 and 10" in " ".join(" ".join(text_of(tmp_path / "a.pdf")).split())
 
 
 def drawn(path: Path):  # type: ignore[no-untyped-def]

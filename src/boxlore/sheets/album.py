@@ -14,6 +14,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import label_key
 from boxlore.sheets.album_chapters import Chapter, chapters
 from boxlore.sheets.album_indexes import people_index, places_index, sources
 from boxlore.sheets.album_layout import Area, Piece, Slot, compose
@@ -164,7 +165,7 @@ def _under_title(records: Sequence[Record]) -> list[str]:
     dates = [view.date for record in records if (view := record.first("date")) and view.date]
     years = sorted(day.year for date in dates for day in (date.earliest, date.latest) if day)
     span = f", {years[0]} to {years[-1]}" if years and years[0] != years[-1] else f", {years[0]}" if years else ""
-    boxes = list(dict.fromkeys(label for record in records if record.mark and (label := record.mark.label("box"))))
+    boxes = sorted({label for record in records if record.mark and (label := record.mark.label("box"))}, key=label_key)
     box_names = f"{'box' if len(boxes) == 1 else 'boxes'} {captions.listed(boxes)}"
     return [
         f"{several(len(records), 'photograph')}{span}",

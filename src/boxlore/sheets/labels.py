@@ -15,6 +15,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import label_key
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.printable_words import isolated
 from boxlore.sheets.typesetting import make_pdf
@@ -82,12 +83,7 @@ def enclosures(records: Iterable[Record]) -> list[Enclosure]:
         directly_inside = [record for record in enclosure.records if record.mark and record.mark.path == path]
         directly_inside.sort(key=lambda record: record.mark.item if record.mark else 0)
         enclosure.lines = [*(_inside(inner) for inner in inside), *(_item(record) for record in directly_inside)]
-    return [by_path[path] for path in sorted(by_path, key=_natural)]
-
-
-def _natural(path: tuple[tuple[str, str], ...]) -> list[tuple[int, int, str]]:
-    """A key that sorts box 2 before box 10, and labels that are no numbers behind those that are."""
-    return [(0, int(label), "") if label.isdecimal() else (1, 0, label) for _, label in path]
+    return [by_path[path] for path in sorted(by_path, key=lambda path: [label_key(label) for _, label in path])]
 
 
 def _inside(enclosure: Enclosure) -> str:

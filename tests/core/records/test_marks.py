@@ -4,7 +4,15 @@ import pytest
 from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.marks import Mark, bare_label, check_label, looks_like_number, number_text, short_form
+from boxlore.core.records.marks import (
+    Mark,
+    bare_label,
+    check_label,
+    label_key,
+    looks_like_number,
+    number_text,
+    short_form,
+)
 
 BOTH_WAYS = [
     (Mark((("box", "3"), ("folder", "12")), 4), "Box 3 / Folder 12 / Item 4", "3/12/4"),
@@ -73,3 +81,7 @@ def test_what_is_no_label(label: str) -> None:
 def test_labels() -> None:
     for label in ("7", "A-1", "Memm’s tin", "木"):
         check_label(label)
+
+
+def test_labels_stand_as_they_are_counted() -> None:
+    assert sorted(["b", "10", "a", "2", "1"], key=label_key) == ["1", "2", "10", "a", "b"]

@@ -37,6 +37,11 @@ class Mark:
         return next((label for name, label in self.path if name == kind), "")
 
 
+def label_key(label: str) -> tuple[int, int, str]:
+    """A key that sorts box 2 before box 10, and labels that are no numbers behind those that are."""
+    return (0, int(label), "") if label.isdecimal() else (1, 0, label)
+
+
 KINDS = ("box", "folder", "album", "sleeve", "page")
 """What holds items, by the trade's names."""
 
