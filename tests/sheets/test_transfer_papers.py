@@ -23,6 +23,18 @@ def test_no_word_of_the_inventory_is_parted_at_the_end_of_a_line() -> None:
     assert not [word for word in words if word.endswith("-")]
 
 
+def test_no_item_of_the_inventory_is_torn_from_its_number() -> None:
+    """Common practice, no source: a row of a finding list stands whole on its page, unless it would fill most of it."""
+    for count, times in ((14, 20), (1, 400)):
+        access = "Begun, " + "closed for a hundred years, " * times + "ended."
+        lines = [InventoryLine(f"TRA-{at:04d}", "1/1", "The boat", "1911", access) for at in range(1, count + 1)]
+        data = inventory_pdf("Photographs", "", [("Box 1", lines)], paper="a4", printed_on=date(2026, 11, 28))
+        pages = [page.extract_text() for page in PdfReader(io.BytesIO(data)).pages]
+        ends = [(text.count("TRA-"), text.count("Begun,"), text.count("ended.")) for text in pages]
+        assert len(pages) > 2 and [sum(column) for column in zip(*ends, strict=True)] == [count] * 3
+        assert all(len(set(page)) == 1 for page in ends) is (times == 20), ends
+
+
 def test_a_deed_for_files_alone_gives_no_original_away() -> None:
     """A Guide to Deeds of Gift (Society of American Archivists, from memory): it says what passes and what not."""
     deed = Deed(
