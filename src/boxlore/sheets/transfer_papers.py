@@ -96,7 +96,7 @@ def gift_pdf(deed: Deed, *, paper: str) -> bytes:
             else []
         ),
     )
-    parts = (*parts, ("Copies of this deed", EXTRACT if deed.is_extract else TWICE, 1))
+    parts = (*parts, ("Copies of this deed", EXTRACT if deed.is_extract else TWICE, 0))
     signed_by = () if deed.is_extract else ("For the donor", "For the archive")
     return _form("Deed of gift", parts, signed_by, deed.on_day, paper)
 

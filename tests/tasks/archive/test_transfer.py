@@ -109,8 +109,9 @@ def test_the_deed_tells_closed_items_from_closed_words_as_the_tables_and_bags_do
         assert bool(gone) is (said == "its scans, and part of what is told of it"), number
     deed, extract = words_of(closed / "forms" / "deed-of-gift.pdf"), words_of(opened / "forms" / "deed-of-gift.pdf")
     kept = sum(said == "part of what is told of it" for said in what.values())
-    assert f"of {len(what) - kept} items the scans, and part of what is told; of {kept} items no scan, but part" in deed
-    assert "metadata/rights.csv tells each, and why" in deed and "forms/consent-1.pdf" in deed
+    scans_of, words_of_ = f"the scans of {len(what) - kept} items", f"part of what is told of {kept} items"
+    assert f"Closed: {scans_of}, with part of what is told; {words_of_}, and no scan; the last until" in deed
+    assert "metadata/rights.csv tells each, and why" in deed and "beside this deed: forms/consent-1.pdf." in deed
     assert "rights.csv" not in extract and "consent" not in extract.lower()
 
 
@@ -250,8 +251,10 @@ def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tm
         assert sum(path.stat().st_size for path in bag.rglob("*") if path.is_file()) <= 1_000_000, bag.name
         own, other = (bag / "README.html").read_text(encoding="utf-8").split("<h2>What the other bags")
         listed = re.findall(r"<td><code>(data/.*?)</code></td>", own)
-        assert all((bag / path).exists() for path in listed)
-        for path, names in re.findall(r"<td><code>(data/.*?)</code></td><td>(.*?)</td>", other):
+        assert listed and all((bag / path).exists() for path in listed)
+        elsewhere = re.findall(r"<td><code>(data/.*?)</code></td><td>(.*?)</td>", other)
+        assert {"data/metadata/bags.csv", "data/scans/"} <= {*listed, *(path for path, _ in elsewhere)}
+        for path, names in elsewhere:
             named = names.split(" (")[0].replace(" … ", ", ").split(", ")
             assert all((bag.parent / name / path).exists() for name in named), (bag.name, path)
         receipts = [held.name for held in bags if (held / "data/metadata/receipt.csv").is_file()]

@@ -228,6 +228,6 @@ def _listed(names: Sequence[str]) -> str:
 
 
 def _which(bag: PlannedBag, planned: Sequence[PlannedBag]) -> str:
-    """`This is open-2, bag 2 of 5 of the transfer urn:uuid:…; its own identifier is urn:uuid:….`"""
-    words = f"This is {bag.name}, bag {planned.index(bag) + 1} of {len(planned)} of the transfer {bag.making.ident}"
-    return f"{words}; its own identifier is {bag.identifier}."
+    """`This is the bag “open-2”, 2 of 5 of the transfer urn:uuid:…; its own identifier is urn:uuid:….`"""
+    which = f"{planned.index(bag) + 1} of {len(planned)} of the transfer {bag.making.ident}"
+    return f"This is the bag “{bag.name}”, {which}; its own identifier is {bag.identifier}."

@@ -226,8 +226,8 @@ def _of_the_interview(collection: Collection, sitting: str, views: Sequence[Stat
 _OWN_RIGHTS = "Items with a statement of their own have it in the inventory; it goes before this one."
 _CLOSED = (
     (Closes.ITEM, "{} as a whole"),
-    (Closes.SCANS, "of {} the scans, and part of what is told"),
-    (Closes.WORDS, "of {} no scan, but part of what is told"),
+    (Closes.SCANS, "the scans of {}, with part of what is told"),
+    (Closes.WORDS, "part of what is told of {}, and no scan"),
 )
 _DEED = "a deed of gift, filled as far as known"
 
@@ -241,11 +241,12 @@ def _restrictions(making: Making) -> list[str]:
             last = max(closure.until for closure in closures)
             closed = Counter(closure.what for closure in closures)
             counted = [words.format(several(closed[what], "item")) for what, words in _CLOSED if closed[what]]
-            lines.append(f"Closed are {'; '.join(counted)}; the last until {last}. {TABLE} tells each, and why.")
+            lines.append(f"Closed: {'; '.join(counted)}; the last until {last}. {TABLE} tells each, and why.")
         if consents := consents_words(making.seen.people().values()):
             lines.append(f"{consents} {TABLE} tells each.")
-        if things_told(making.collection, making.seen, Kind.SITTING):
-            lines.append("The consents to interviews are beside this deed, as forms/consent-1.pdf and so on.")
+        if interviews := len(things_told(making.collection, making.seen, Kind.SITTING)):
+            more = f" to forms/consent-{interviews}.pdf" if interviews > 1 else ""
+            lines.append(f"Consents to interviews are beside this deed: forms/consent-1.pdf{more}.")
     return lines
 
 
