@@ -1,4 +1,5 @@
-"""Each reader of clues: what a careful person would conclude from what is told, worked out by hand beside it."""
+"""Each reader of clues: what a careful person would conclude from what is told, worked out by hand beside it (a
+judgement of our own, no outside source, where none is named)."""
 
 from dataclasses import replace
 
