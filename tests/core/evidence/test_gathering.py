@@ -54,8 +54,9 @@ def test_alternatives(one: str, other: str, wanted: str) -> None:
 
 SEASONS = (
     # what is asked about, where the picture was taken (latitude), and what both may come to
-    ("winter 1946", None, "1944-12-01 1947-02-28"),  # it began or ended in 1946, or in the 1945 that may be meant
-    ("winter 1946", 48.6, "1944-12-01 1947-02-28"),
+    ("winter 1946", None, "1945-12-01 1947-02-28"),  # it began or ended in 1946
+    ("winter 1946", 48.6, "1945-12-01 1947-02-28"),
+    ("summer 1946", -45.8, "1945-12-01 1947-02-28"),
     ("winter 1946", -45.8, "1946-06-01 1946-08-31"),
     ("summer 1946", 48.6, "1946-06-01 1946-08-31"),
 )

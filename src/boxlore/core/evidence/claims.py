@@ -94,11 +94,12 @@ def dated(claim: Claim, day: str, edtf: Edtf, *, is_pictured: bool = True, besid
 
 
 def any_of(claim: Claim, day: str, meant: Sequence[Edtf]) -> Claim:
-    """The claim, that a day is in one of several dates; it limits nothing where one of them has no end."""
+    """The claim, that a day is in one of several dates; it limits nothing where one of them has no end. Where two
+    seasons over New Year may be meant both are among them, so each is the one that began in its year."""
     spans: list[Choice] = []
     for edtf in meant:
         one = dated(Claim(words="", source=""), day, edtf)
-        first, last = _numbers(edtf)
+        first, last = _numbers(edtf) if edtf.qualified else (_number(edtf.earliest), _number(edtf.latest))
         if one.choices:
             spans += one.choices
         elif first is None or last is None:
