@@ -586,9 +586,10 @@ class Grammar:
         self.at = begin + 2
         stretch = self._operand()
         value = thing.value if isinstance(thing.value, int) else 0
-        date = Partial(season=value) if value else Partial(feast=str(thing.value))
         if thing.kind == "unit":
-            date = Partial(unit="year", year="0000")
+            date = Partial(unit="year")
+        else:
+            date = Partial(season=value) if value else Partial(feast=str(thing.value))
         if of == "span":
             return Expression("nth", [date, stretch], distance=Distance(1, thing.kind, count))
         if value:
