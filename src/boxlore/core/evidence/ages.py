@@ -17,9 +17,9 @@ from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_item, weaker, years_after
 from boxlore.core.evidence.even_years import YEAR, days
 from boxlore.core.evidence.events import BESIDE
-from boxlore.core.evidence.leaning import Lean, Leaning, may_be_an_age, pieces, pieces_of_names
+from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
-from boxlore.core.evidence.sentences import Sentence, sentences, teller_of, who_is_shown
+from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Registry
@@ -40,9 +40,9 @@ _AGED = re.compile(
 """Words without one of which no age is looked for, so that long stories cost little."""
 
 
-def clues(record: Record, people: Registry, leaning: Leaning) -> Iterator[Claim]:
+def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leaning: Leaning) -> Iterator[Claim]:
     read: set[tuple[str, int]] = set()
-    for sentence in sentences(record):
+    for sentence in sentences:
         if _AGED.search(sentence.words):
             for claim, lean in _of_sentence(record, sentence, leaning):
                 read.add((sentence.view.statement, lean.years))
@@ -65,7 +65,7 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     teller = teller_of(sentence.view)
     shown = who_is_shown(record)
     beside = shown if sentence.is_first else ("", *shown)
-    for words in filter(may_be_an_age, as_the_reader_has_it(sentence.words)):
+    for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not _is_of_one_alone(words, lean, leaning) or not _counts(lean, sentence, shown, teller, leaning):
                 continue

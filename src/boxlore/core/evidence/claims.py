@@ -81,8 +81,9 @@ def dated(claim: Claim, day: str, edtf: Edtf, *, is_pictured: bool = True, besid
     """
     if any(mark in "?%" for pair in edtf.parts for date in pair if date for mark in date.marks if mark):
         claim = replace(claim, sure=Sure.GUESS)
-    spans = [_numbers(replace(edtf, kind="interval", parts=(part,))) for part in edtf.parts]
-    if edtf.kind == "one" and len(spans) > 1 and all(None not in span for span in spans):
+    parts = edtf.parts if edtf.kind == "one" else ()
+    spans = [_numbers(replace(edtf, kind="interval", parts=(part,))) for part in parts]
+    if len(spans) > 1 and all(None not in span for span in spans):
         choices = tuple(sorted((first, last) for first, last in spans if first is not None and last is not None))
         return replace(claim, chosen=day, choices=choices)
     if choices := _any_year(edtf, is_pictured=is_pictured):

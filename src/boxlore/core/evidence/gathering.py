@@ -20,7 +20,7 @@ from boxlore.core.evidence import (
 from boxlore.core.evidence.claims import Claim, of_event, of_item
 from boxlore.core.evidence.leaning import Leaning
 from boxlore.core.evidence.lives import ToldOfPerson
-from boxlore.core.evidence.sentences import teller_of, who_is_shown
+from boxlore.core.evidence.sentences import sentences, teller_of, who_is_shown
 from boxlore.core.evidence.weddings import Weddings, clues_of_weddings
 from boxlore.core.people.person import Registry
 from boxlore.core.records.events import FamilyEvent
@@ -68,19 +68,20 @@ def all_clues(
     years_told = list(studios.years_told(records, background.settings))
     for record in records:
         settings = _of_its_place(background.settings, record)
+        said = list(sentences(record))
         yield from _dates(record, leaning, numbered, settings)
         is_of_the_dead = any(
             occasions.is_of_the_dead(view.words) for name in ("occasion", "title", "story") for view in record.all(name)
         )
         yield from lives.clues_of_picture(record, people, is_of_the_dead=is_of_the_dead)
-        yield from ages.clues(record, people, leaning)
-        yield from states.clues(record, people, leaning)
+        yield from ages.clues(record, said, people, leaning)
+        yield from states.clues(record, said, people, leaning)
         yield from events.clues(record)
         yield from _occasions(record, leaning)
-        yield from relations.clues(record, numbered, settings)
+        yield from relations.clues(record, said, numbered, settings)
         yield from names_then.clues(record, people, born_as, weddings)
         yield from studios.clues(record, years_told, settings)
-        yield from object_clues.clues(record)
+        yield from object_clues.clues(record, said)
 
 
 def _of_its_place(settings: PhraseSettings, record: Record) -> PhraseSettings:
@@ -100,7 +101,7 @@ def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, setti
         if not leans and not view.confirmed and not told_dates.has_a_year(view.words):
             for lean in leaning.of(view.words, narrator=teller_of(view), shown=who_is_shown(record), settings=settings):
                 leans += occasions.of_lean(claim, of_item(record.id), lean)
-        yield from leans or told_dates.by_itself(record, view, settings)
+        yield from leans or told_dates.by_itself(claim, record, view, settings)
 
 
 def _occasions(record: Record, leaning: Leaning) -> Iterator[Claim]:

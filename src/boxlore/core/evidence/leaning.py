@@ -17,8 +17,9 @@ a day that the words may mean only by a question of the reader is no more than l
 """
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -107,6 +108,7 @@ class Leaning:
                 for piece in {piece[:4] for name in event.names for piece in pieces(name)}:
                     self._events.setdefault(piece, []).append(event)
         self._of_age: dict[str, bool] = {}
+        self._kin: dict[tuple[str, str], Mapping[str, Sequence[str]]] = {}
         self._read: dict[tuple[str, str, tuple[str, ...], PhraseSettings], tuple[Lean, ...]] = {}
 
     def of(
@@ -184,9 +186,16 @@ class Leaning:
         """Everybody who may be named in words, by ids."""
         near = {person.id: person for piece in told for person in self._by_start.get(piece[:3], ())}
         persons = {ident: person for ident, person in near.items() if _is_called(self._called[ident], told)}
-        for idents in kin_told(words, self._people, narrator).values():
+        for idents in self._kin_told(words, narrator).values():
             persons |= {self._people[ident].id: self._people[ident] for ident in idents}
         return persons
+
+    def _kin_told(self, words: str, narrator: str) -> Mapping[str, Sequence[str]]:
+        """`kin_told`, asked once for all the days that words are read with."""
+        key = (words, narrator)
+        if key not in self._kin:
+            self._kin[key] = kin_told(words, self._people, narrator)
+        return self._kin[key]
 
     def _wedding(self, couple: tuple[str, ...]) -> FamilyEvent:
         pair = [self._people[ident] for ident in couple if ident in self._people]
@@ -203,13 +212,14 @@ class Leaning:
         events = {event.id: event for piece in told for event in self._events.get(piece[:4], ())}
         joined = f" {' '.join(told)} "
         for kind, ways in ALONE.items():
-            if any(f" {way} " in joined for way in ways):
-                events |= {event.id: event for event in self._by_kind.get(kind, ())}
+            if kind in self._by_kind and any(f" {way} " in joined for way in ways):
+                events |= {event.id: event for event in self._by_kind[kind]}
         return list(events.values()) if len(events) <= MOST_MEANT else []
 
     def _lean(
         self, words: str, meant: _Meant, narrator: str, shown: Sequence[str], settings: PhraseSettings
     ) -> Lean | None:
+        @cache
         def read(day: str) -> DateReading:
             return self._read_with(words, meant, day, narrator, shown, settings)
 
@@ -223,9 +233,10 @@ class Leaning:
             lean = replace(lean, known=_one(read(meant.event.edtf)))
         return lean
 
-    def _is_of_age(self, words: str) -> bool:
+    def may_be_an_age(self, words: str) -> bool:
+        """Whether there is a word of ages or of a stage of life, without which no birth is leant on."""
         if words not in self._of_age:
-            self._of_age[words] = may_be_an_age(words)
+            self._of_age[words] = any(token.is_any(_OF_AGE) for token in lex(nfc(words)))
         return self._of_age[words]
 
     def _read_with(
@@ -233,15 +244,15 @@ class Leaning:
     ) -> DateReading:
         """The words read with that day for what is meant, and nothing known of anybody else."""
         event = replace(meant.event, when=DateReading.from_edtf(day))
-        events, perhaps = meant_by(words, [event], self._people, narrator)
+        kin = self._kin_told(words, narrator)
+        events, perhaps = meant_by(words, [event], self._people, narrator, kin)
         person = meant.person
-        if not events and not perhaps and not (person and self._is_of_age(words)):
+        if not events and not perhaps and not (person and self.may_be_an_age(words)):
             return NOTHING_READ
         if person is None:
             return phrases.read(words, settings, KnownDates(events=events, perhaps=perhaps, first_year=0))
         births = dict.fromkeys(_names(person), day)
-        for phrase, idents in kin_told(words, self._people, narrator).items():
-            births |= {phrase: day} if idents == (person.id,) else {}
+        births |= {phrase: day for phrase, idents in kin.items() if idents == (person.id,)}
         is_narrator = narrator in self._people and self._people[narrator].id == person.id
         known = KnownDates(
             births=MappingProxyType(births), events=events, perhaps=perhaps, first_year=0,
@@ -267,11 +278,6 @@ def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
         far.append(_around([_far(supposed, edtf) for edtf in dates]))
     (least, most), is_of_calendar = _around(far), _is_of_calendar(far)
     return Lean(on=day, least=least, most=most, is_asked=is_asked, is_of_calendar=is_of_calendar)
-
-
-def may_be_an_age(words: str) -> bool:
-    """Whether there is a word of ages or of a stage of life, without which no birth is leant on."""
-    return any(token.is_any(_OF_AGE) for token in lex(nfc(words)))
 
 
 _OF_AGE = AGE_WORDS | STAGES | {"about", "about_behind", "doubt"}

@@ -7,13 +7,13 @@ or to be a copy or an imitation of one, tells nothing of its years.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cache
 
 from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
 from boxlore.core.evidence.even_years import number_of
 from boxlore.core.evidence.object_table import OBJECTS, Made
-from boxlore.core.evidence.sentences import sentences
+from boxlore.core.evidence.sentences import Sentence
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure, fold
@@ -36,12 +36,12 @@ _IS_ANOTHER = re.compile(
 """Words that say that something is not the thing that is named beside them."""
 
 
-def clues(record: Record) -> Iterator[Claim]:
+def clues(record: Record, sentences: Iterable[Sentence]) -> Iterator[Claim]:
     is_copy = any(relation.kind in COPIES for relation in record.related)
     said = [(words, view.speaker) for name in TOLD for view in record.all(name) for words in _CLAUSES.split(view.words)]
     said += [
         (_FIRST_WORDS.findall(sentence.words)[0], sentence.view.speaker)
-        for sentence in sentences(record)
+        for sentence in sentences
         if sentence.view.field in ("title", "story") and _IS_THIS.match(fold(sentence.words) + " ")
     ]
     for words, speaker in (*said, (record.kind, "the keeper")):

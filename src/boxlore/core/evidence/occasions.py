@@ -45,9 +45,9 @@ def clues_of_words(
         is_the_event = bool(but) and lean.least == lean.most == 0
         yield from of_lean(claim, day, lean, beside=0 if is_the_event else BESIDE)
         return
-    for custom in customs_in(occasion):
-        if keepers := who_keeps(occasion, custom, leaning, narrator, shown):
-            yield from _kept(claim, day, custom, keepers, leaning.weddings)
+    custom = _custom_in(occasion)
+    if custom and (keepers := who_keeps(occasion, custom, leaning, narrator, shown)):
+        yield from _kept(claim, day, custom, keepers, leaning.weddings)
 
 
 def _says_whose(words: str, lean: Lean, leaning: Leaning, narrator: str) -> bool:
@@ -67,9 +67,9 @@ def of_lean(claim: Claim, day: str, lean: Lean, *, beside: int = 0) -> Iterator[
         yield dated(known, day, lean.known, beside=beside)
 
 
-def customs_in(words: str) -> tuple[Custom, ...]:
+def _custom_in(words: str) -> Custom | None:
     told = " ".join(pieces(words))
-    return tuple(custom for pattern, custom in _patterns() if pattern.search(told))[:1]
+    return next((custom for pattern, custom in _patterns() if pattern.search(told)), None)
 
 
 @cache
@@ -122,4 +122,5 @@ def _kept(claim: Claim, day: str, custom: Custom, keepers: Sequence[Person], wed
 
 def is_of_the_dead(words: str) -> bool:
     """Whether a picture is of a funeral or of the dead: whoever is in it need not have been alive."""
-    return any(custom.life == "death" for custom in customs_in(words))
+    custom = _custom_in(words)
+    return custom is not None and custom.life == "death"

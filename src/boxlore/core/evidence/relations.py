@@ -7,7 +7,7 @@ far apart it may be is common practice, no source.
 """
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
@@ -17,7 +17,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim, after, of_item, weaker
 from boxlore.core.evidence.leaning import leaning_on
 from boxlore.core.evidence.relation_words_table import APART, ONE_BEFORE
-from boxlore.core.evidence.sentences import sentences
+from boxlore.core.evidence.sentences import Sentence
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record, StatementView
@@ -76,7 +76,9 @@ class Numbered:
                 yield other, match.start(), match.end()
 
 
-def clues(record: Record, numbered: Numbered, settings: PhraseSettings) -> Iterator[Claim]:
+def clues(
+    record: Record, sentences: Iterable[Sentence], numbered: Numbered, settings: PhraseSettings
+) -> Iterator[Claim]:
     """Told relations, from one end so that each is one claim; then what the words say."""
     for relation in record.related:
         other = numbered.ids.get(relation.number)
@@ -87,7 +89,7 @@ def clues(record: Record, numbered: Numbered, settings: PhraseSettings) -> Itera
                 sure=Sure.LIKELY,
                 limits=after(of_item(record.id), of_item(other), 0, 0),
             )
-    for sentence in sentences(record):
+    for sentence in sentences:
         yield from of_words(record, sentence.view, sentence.words, numbered, settings)
 
 

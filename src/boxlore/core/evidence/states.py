@@ -4,14 +4,14 @@ Also how long a couple had been married. Whose it is must be clear as for an age
 likely."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from functools import cache
 
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_death, of_item, weaker
 from boxlore.core.evidence.leaning import Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
-from boxlore.core.evidence.sentences import sentences, teller_of, who_is_shown
+from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.states_table import MARRIED_FOR, STATES, State
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
@@ -23,9 +23,9 @@ from boxlore.core.statements import Sure, fold
 _NOT = re.compile(r"\b(?:not|no|never|isn't|wasn't|nicht|nie|pas|mitte)\s+(?:\w+\s+)?$")
 
 
-def clues(record: Record, people: Registry, leaning: Leaning) -> Iterator[Claim]:
+def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leaning: Leaning) -> Iterator[Claim]:
     registered = [person for shown in record.shown() if (person := people.get(shown.person)) is not None]
-    for sentence in sentences(record):
+    for sentence in sentences:
         words = fold(sentence.words)
         if not _any().search(words):
             continue

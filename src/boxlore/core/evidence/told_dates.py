@@ -42,15 +42,17 @@ def claim_of(record: Record, view: StatementView) -> Claim:
     return told(view, f"{record.number} is dated “{one_line(view.words)}”")
 
 
-def by_itself(record: Record, view: StatementView, settings: PhraseSettings) -> Iterator[Claim]:
-    """What a date says alone, leaning on nothing."""
-    claim, day = claim_of(record, view), of_item(record.id)
+def by_itself(claim: Claim, record: Record, view: StatementView, settings: PhraseSettings) -> Iterator[Claim]:
+    """The claim with what a date says alone, leaning on nothing."""
+    day = of_item(record.id)
     edtf = view.date.edtf if view.date else None
     if edtf is not None:
         yield dated(claim, day, edtf)
     elif view.words.strip():
         meant = dict.fromkeys(
-            edtf for half in _halves(record) for edtf in _meant(view.words, replace(settings, hemisphere=half))
+            edtf
+            for half in _halves(record, settings)
+            for edtf in _meant(view.words, replace(settings, hemisphere=half))
         )
         if meant:
             yield any_of(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), day, list(meant))
@@ -62,12 +64,10 @@ def _meant(words: str, settings: PhraseSettings) -> Sequence[Edtf]:
     return may_be_meant(read) if NOT_UNDERSTOOD not in (read.ask or "") else ()
 
 
-def _halves(record: Record) -> tuple[str, ...]:
+def _halves(record: Record, settings: PhraseSettings) -> tuple[str, ...]:
     """The half of the world whose seasons are meant; both where it is not told where a picture was taken."""
-    latitude = record.place.lat if record.place else None
-    if latitude is None:
-        return "north", "south"
-    return ("south",) if latitude < 0 else ("north",)
+    is_told = record.place is not None and record.place.lat is not None
+    return (settings.hemisphere,) if is_told else ("north", "south")
 
 
 _YEAR = re.compile(r"(?<!\d)1[5-9]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
@@ -84,4 +84,4 @@ LAST_YEAR = 2026
 
 def told(view: StatementView, words: str) -> Claim:
     """A claim of a statement, with who says it."""
-    return Claim(words=words, source=replace(view, sure=Sure.SURE).speaker, sure=view.sure, teller=teller_of(view))
+    return Claim(words=words, source=view.who, sure=view.sure, teller=teller_of(view))

@@ -4,7 +4,7 @@ A phrase that means one event alone is read by its date (“when Anna was born�
 that says less than the event's name (“the move”), is never read alone: it is asked about, with the events.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 from types import MappingProxyType
@@ -97,14 +97,16 @@ def _turn(person: Person, kind: str, when: DateReading | None) -> Iterator[Famil
 
 
 def meant_by(
-    words: str, events: Iterable[FamilyEvent], people: Mapping[str, Person], narrator: str
-) -> tuple[MappingProxyType[str, str], MappingProxyType[str, Meanings]]:
+    words: str, events: Iterable[FamilyEvent], people: Mapping[str, Person], narrator: str,
+    kin_here: Mapping[str, Sequence[str]] | None = None,
+) -> tuple[MappingProxyType[str, str], MappingProxyType[str, Meanings]]:  # fmt: skip
     """What of a phrase's words means an event: (words -> EDTF) of what means one alone, and (words -> events) of what
-    has to be asked about. `narrator` is the id of who tells."""
+    has to be asked about. `narrator` is the id of who tells; `kin_here` are the words of kin, where `kin_told` was
+    asked for them before."""
     pieces = frozenset(_pieces(words))
     kin: dict[str, set[str]] = {}
     perhaps_kin: dict[str, set[str]] = {}
-    for phrase, ids in kin_told(words, people, narrator).items():
+    for phrase, ids in (kin_told(words, people, narrator) if kin_here is None else kin_here).items():
         for ident in ids:
             (kin if len(ids) == 1 else perhaps_kin).setdefault(ident, set()).add(phrase)
     told, loosely = _Told(pieces, kin, pieces), _Told(frozenset(), perhaps_kin, pieces)
@@ -161,6 +163,11 @@ class _Told(NamedTuple):
     all: frozenset[str]
 
 
+def _ways_told(ways: Iterable[str], pieces: frozenset[str]) -> list[str]:
+    """Those phrases of our tables of which all words are told but the one with the name."""
+    return [way for way in ways if _beside_the_name(way) <= pieces]
+
+
 @cache
 def _beside_the_name(way: str) -> frozenset[str]:
     """The words of a phrase that are no part of the word with the name: all of them must be told."""
@@ -172,8 +179,8 @@ def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told:
     if event.own:
         yield bare(event.name)
     if narrator and narrator in event.people:
-        yield from OWN.get(event.kind, ())
-    ways = [way for way in WAYS.get(event.kind, ()) if _beside_the_name(way) <= told.all]
+        yield from _ways_told(OWN.get(event.kind, ()), told.all)
+    ways = _ways_told(WAYS.get(event.kind, ()), told.all)
     called = _called(event, people, told) if ways else []
     for name in _joined(called):
         yield from (way.format(name) for way in ways)
@@ -183,7 +190,8 @@ def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told:
 def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, *, alike: bool) -> Iterator[str]:
     """The phrases that mean an event in languages that inflect names: “svatba Margaret”; or those whose name is only
     `alike`, as an inflected one is (“svatba Grety”) and another name may be (“Maria surm”, and Mari's)."""
-    if event.kind not in INFLECTED:
+    ways = _ways_told(INFLECTED.get(event.kind, ()), told.all)
+    if not ways:
         return
     persons = (people[ident] for ident in event.people if ident in people)
     names = {name.split(" ", 1)[0] for person in persons for name in _names(person)}
@@ -192,7 +200,7 @@ def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, 
         for piece in told.pieces:
             ends = (piece[len(way) :] for way in (stem, name) if piece.startswith(way))
             if any(end in OF_NAMES for end in ends) if alike else piece == name:
-                yield from (way.format(piece) for way in INFLECTED[event.kind])
+                yield from (way.format(piece) for way in ways)
 
 
 _VOWELS = "aeiouõäöüаеёиоуыэюя"
@@ -242,11 +250,12 @@ def _hints(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
     that it went to, which other languages inflect (`kolisime Leedsi`)."""
     if event.own and event.kind in WHITHER and (place := whither(event.name)):
         stem = place[: max(len(place) - 1, _LONG_ENOUGH)]
+        ways = _ways_told(WHITHER[event.kind], pieces)
         for told in {piece for piece in pieces if piece.startswith(stem)} | {place}:
-            yield from (way.format(told) for way in WHITHER[event.kind])
+            yield from (way.format(told) for way in ways)
     if event.own:
         yield from map(bare, event.names[:-1])
         for name in event.names:
             yield from shorter(name)
             yield from called_otherwise(name)
-    yield from ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ())
+    yield from _ways_told(ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ()), pieces)

@@ -60,14 +60,17 @@ class StatementView:
     @property
     def speaker(self) -> str:
         """Who or what says it, and how surely: `Leida Rourke, a guess`, `written on the back`, `the keeper`."""
+        return self.who + _HOW_SURE.get(self.sure, "")
+
+    @property
+    def who(self) -> str:
+        """Who or what says it."""
         said, ref = self.source.said, self.source.ref
         if said is Said.INSCRIPTION:
-            name = f"written on the {_SIDES.get(ref, 'item')}"
-        elif self.said_by or said is Said.NARRATOR:
-            name = self.said_by or "a narrator"
-        else:
-            name = "the keeper" if said is Said.KEEPER else ref or f"a {said}"
-        return name + _HOW_SURE.get(self.sure, "")
+            return f"written on the {_SIDES.get(ref, 'item')}"
+        if self.said_by or said is Said.NARRATOR:
+            return self.said_by or "a narrator"
+        return "the keeper" if said is Said.KEEPER else ref or f"a {said}"
 
 
 _SIDES = {"recto": "front", "verso": "back"}

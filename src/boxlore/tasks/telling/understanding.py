@@ -131,11 +131,12 @@ class Understanding:
                 for name in {person.name, *person.forms, *person.calls}:
                     births.setdefault(name.casefold(), set()).add(born)
                     deaths.setdefault(name.casefold(), set()).add(death_of(person))
-        for phrase, ids in kin_told(words, people, around.narrator).items():
+        kin = kin_told(words, people, around.narrator)
+        for phrase, ids in kin.items():
             if len(ids) == 1 and (born := birth_of(people[ids[0]])):
                 births.setdefault(phrase, set()).add(born)
                 deaths.setdefault(phrase, set()).add(death_of(people[ids[0]]))
-        events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator)
+        events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator, kin)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
             self._this_year, perhaps, around.first_year, _single(deaths),
