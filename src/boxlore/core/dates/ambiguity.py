@@ -257,7 +257,7 @@ def _within_era(era: BesideEra, context: DateContext, own: Node | None) -> Outco
     dates = [understood(f"{era.date} {year}", context, own) for year in era.years]
     told = [outcome.edtf for outcome in dates if outcome is not None and outcome.edtf and not outcome.ask]
     within = [edtf for edtf in told if can_both_be(edtf, standard.parsed(era.year))]
-    if len(within) != 1 or not told:
+    if len(within) != 1:
         return None
     if within[0].text.endswith("-10-28"):
         choices = tuple(edtf.text for edtf in reversed(told))
