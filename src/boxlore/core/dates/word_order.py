@@ -36,7 +36,7 @@ SHOULD_BE = "should_be"
 MOST_OF_ONE_DATE = 4
 
 
-class Word(NamedTuple):
+class PlacedKind(NamedTuple):
     """A word by its kind alone, and the place where it is told."""
 
     kind: str
@@ -82,9 +82,9 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
     )
 
 
-def _that_say_something(kinds: tuple[str, ...]) -> list[Word]:
+def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
     """Each word that is not passed over; none where a word is among them with which nothing is a date."""
-    words: list[Word] = []
+    words: list[PlacedKind] = []
     before = ""
     for place, kind in enumerate(kinds):
         if kind == "from" and before == "noise":
@@ -105,10 +105,10 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[Word]:
                 return []
             continue  # “n.d., but about 1925”
         if kind == SHOULD_BE:
-            words.append(Word("correction" if words else "doubt", place))  # behind a date it corrects it
+            words.append(PlacedKind("correction" if words else "doubt", place))  # behind a date it corrects it
             continue
         if kind == "comma" and len(words) > 1 and words[-1].kind in _SIDES and words[-2].kind in _BESIDE_A_DATE:
-            words.append(Word(kind, place))  # “the year after, 1934” may be that year
+            words.append(PlacedKind(kind, place))  # “the year after, 1934” may be that year
             continue
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
             continue
@@ -119,17 +119,17 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[Word]:
             continue
         if kind == "about_behind" and words and words[-1].kind == "dash":
             words.pop()  # “June-ish”
-        words.append(Word(kind, place))
+        words.append(PlacedKind(kind, place))
     if words and words[-1].kind == "comma":
         words.pop()
     return words
 
 
-def without_times(words: list[Word]) -> list[Word]:
+def without_times(words: list[PlacedKind]) -> list[PlacedKind]:
     """The words without the times of day: `about 3 pm`, `half past nine`, `nine o'clock`."""
     if not any(word.kind in _TIMES for word in words):
         return words
-    rest: list[Word] = []
+    rest: list[PlacedKind] = []
     before = ""
     for word in words:
         if word.kind == "clock_behind" and rest and rest[-1].kind == "day":
@@ -145,12 +145,12 @@ def without_times(words: list[Word]) -> list[Word]:
     return rest[1:] if rest and rest[0].kind == "comma" else rest
 
 
-def in_order(words: list[Word]) -> list[Word]:
+def in_order(words: list[PlacedKind]) -> list[PlacedKind]:
     """The words with those of the whole date behind it."""
     return _behind_the_year(_calendar_last(words))
 
 
-def _calendar_last(words: list[Word]) -> list[Word]:
+def _calendar_last(words: list[PlacedKind]) -> list[PlacedKind]:
     """`27 February old style 1917`: the calendar behind the whole date, where it is told once within one."""
     styles = [word for word in words if word.kind in _STYLES]
     if len(styles) != 1 or words[0] in styles or any(word.kind not in SLOTS for word in words if word not in styles):
@@ -158,7 +158,7 @@ def _calendar_last(words: list[Word]) -> list[Word]:
     return [*(word for word in words if word not in styles), *styles]
 
 
-def _behind_the_year(words: list[Word]) -> list[Word]:
+def _behind_the_year(words: list[PlacedKind]) -> list[PlacedKind]:
     """`mardipäeva paiku 1930`, `pääsiäisen aattona 1930`: a word that stands behind its day, before the year."""
     if len(words) < 3 or words[-1].kind not in _YEARS:
         return words
