@@ -42,9 +42,7 @@ def bag_page(facts: CollectionFacts, extent: Extent, bag: BagPage) -> bytes:
         f"<tr><td><code>{_text(path)}</code></td><td>{_text(words)}</td></tr>" for path, words in bag.contents
     )
     checks = "".join(f"<dt>{escape(system)}</dt><dd><pre>{escape(line)}</pre></dd>" for system, line in _CHECKS)
-    whereabouts = (
-        "handed over with it" if facts.originals else f"kept by {facts.holder or 'the family'}; these are scans only"
-    )
+    whereabouts = "handed over with it" if facts.originals else f"kept by {facts.held_by}; these are scans only"
     return f"""<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>{_text(facts.title)}</title>
 <style>body{{font:1rem/1.5 serif;max-width:46rem;margin:2rem auto;padding:0 1rem}}

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
-from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.findings import several
 from boxlore.core.people.person import Person
@@ -46,7 +46,7 @@ def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
         ("userestrict", _use(facts)),
         ("custodhist", [*facts.custody, _held(facts)]),
         ("acqinfo", _acquired(facts)),
-        ("originalsloc", [] if facts.originals else [f"The originals stay with {_holder(facts)}."]),
+        ("originalsloc", [] if facts.originals else [f"The originals stay with {facts.held_by}."]),
         ("altformavail", _copies(facts, extent)),
         ("bioghist", _history(facts)),
         ("scopecontent", list(_scope(facts, extent))),
@@ -62,10 +62,6 @@ PROCESS = (
     "Described from what was told by those who know the pictures, and from what is written on them; each item says who "
     "said what, and how surely. Titles without a source were made from the description."
 )
-
-
-def _holder(facts: CollectionFacts) -> str:
-    return facts.holder or "the family"
 
 
 def _access(facts: CollectionFacts) -> list[str]:
@@ -88,14 +84,14 @@ def _held(facts: CollectionFacts) -> str:
     """Custody as it is after the transfer: of the originals, or of scans alone."""
     first = facts.transfers[0].day if facts.transfers else facts.on_day.isoformat()
     if facts.originals:
-        return f"The originals were held by {_holder(facts)} until the transfer of {first}."
-    return f"The originals are held by {_holder(facts)}; scans of them were handed over on {first}."
+        return f"The originals were held by {facts.held_by} until the transfer of {first}."
+    return f"The originals are held by {facts.held_by}; scans of them were handed over on {first}."
 
 
 def _acquired(facts: CollectionFacts) -> list[str]:
     days = [transfer.day for transfer in facts.transfers] or [facts.on_day.isoformat()]
     what = "Originals and scans" if facts.originals else "Scans"
-    words = f"{what} from {_holder(facts)}, transfer of {days[0]}"
+    words = f"{what} from {facts.held_by}, transfer of {days[0]}"
     words += f", with {several(len(days) - 1, 'update')}, the last of {days[-1]}." if len(days) > 1 else "."
     return [words, *([f"Accession {facts.accession}."] if facts.accession else [])]
 
@@ -154,7 +150,7 @@ def repository_of(facts: CollectionFacts) -> str:
 def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     """A devised title of what is in a container (DACS 2.3): what it is, of whom, where. The container stands beside."""
     kinds = [kind for kind, _ in extent.kinds.most_common(2)]
-    what = listed([_plural(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
+    what = listed([counted_kind(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
     names = [person.name for person, _ in _most_shown(facts, extent)[:2]]
     whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
     return f"{what}{whom}{_of_most(extent.places, extent.items)}"
@@ -164,7 +160,3 @@ def _of_most(places: Counter[str], items: int) -> str:
     """`, Dunedin, …`: the place of more than half of the items; that of one is none of the whole."""
     place, count = next(iter(places.most_common(1)), ("", 0))
     return f", {place}" if 2 * count > items else ""
-
-
-def _plural(kind: str, count: int) -> str:
-    return several(count, kind).partition(" ")[2]

@@ -37,7 +37,7 @@ def _values(record: Record, facts: CollectionFacts, goes: Callable[[str], bool])
     values: dict[str, list[str]] = {}
     for name, value in oai_dc(record, facts):
         values.setdefault(name, []).append(value.words)
-    paths = [packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)]
+    paths = [packed_path(record, scan) for scan in record.open_scans]
     if files := [path for path in paths if goes(path)]:
         values[FILES] = files
     return values

@@ -9,9 +9,9 @@ from typing import Any
 
 from lxml import etree
 
-from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.crosswalk.captions import nature_of
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, Handed, access_point, process_term, size_words
-from boxlore.core.crosswalk.extent import Extent, plural
+from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.people.firms import is_firm
 from boxlore.core.places.reading import full_name
@@ -19,7 +19,7 @@ from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.exports.collection_description import repository_of
 from boxlore.exports.escaping import clean
 from boxlore.exports.language_codes_table import LANGUAGES
-from boxlore.exports.language_marks import language_marks
+from boxlore.exports.language_marks import code_of, language_marks
 
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}
 DACS = "Describing Archives: A Content Standard (DACS)"
@@ -46,6 +46,7 @@ class Dialect:
     name = "ead3"
     nsmap: Any = {None: "http://ead3.archivists.org/schema/"}  # noqa: RUF012  # read only; lxml keys the default by None
     dsc: dict[str, str] = {}  # noqa: RUF012  # read only
+    inclusive = {"unitdatetype": "inclusive"}  # noqa: RUF012  # read only
 
     def tag(self, name: str) -> str:
         """An element's name with its namespace, as lxml writes it."""
@@ -106,20 +107,23 @@ class Dialect:
     def date_range(self, did: etree._Element, extent: Extent) -> None:
         """The years of the whole collection (DACS 2.4)."""
         if extent.years == "undated":
-            self.add(did, "unitdate", "undated", unitdatetype="inclusive")
+            self.add(did, "unitdate", "undated", **self.inclusive)
             return
-        structured = self.add(did, "unitdatestructured", unitdatetype="inclusive")
+        self._range(did, extent)
+        if extent.not_dated:
+            self.add(did, "unitdate", extent.not_dated, **self.inclusive)
+
+    def _range(self, did: etree._Element, extent: Extent) -> None:
+        """The dates of what is dated, from the first to the last."""
+        structured = self.add(did, "unitdatestructured", **self.inclusive)
         range_element = self.add(structured, "daterange")
         first, last = extent.first, extent.last
         self.add(range_element, "fromdate", first.words, **{"notafter" if first.is_open else "standarddate": first.day})
         self.add(range_element, "todate", last.words, **{"notbefore" if last.is_open else "standarddate": last.day})
-        if extent.not_dated:
-            self.add(did, "unitdate", extent.not_dated, unitdatetype="inclusive")
 
     def extent(self, did: etree._Element, record: Record) -> None:
         """What the item is, and its size (DACS 2.5)."""
-        kind = NATURE.get(record.kind, record.kind)
-        self._counted(did, "1", kind, size_words(record))
+        self._counted(did, "1", nature_of(record), size_words(record))
 
     def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
         """An extent such as `20 photographs`. `size` is in mm; `coverage` is whole, or part of several extents."""
@@ -228,7 +232,7 @@ class Dialect:
             self._counted(did, str(extent.items), "items")
         for kind, count in extent.kinds.most_common():
             coverage = "whole" if len(extent.kinds) == 1 else "part"
-            self._counted(did, str(count), kind if count == 1 else plural(kind), coverage=coverage)
+            self._counted(did, str(count), counted_kind(kind, count), coverage=coverage)
 
     def languages(self, did: etree._Element, tags: Iterable[str]) -> None:
         """The languages of the collection (DACS 4.5), by their tags."""
@@ -244,9 +248,9 @@ def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:
     """
     parsed = record.date
     if parsed is None:
-        dialect.add(did, "unitdate", record.formal_date, unitdatetype="inclusive")
+        dialect.add(did, "unitdate", record.formal_date, **dialect.inclusive)
         return
-    structured = dialect.add(did, "unitdatestructured", unitdatetype="inclusive")
+    structured = dialect.add(did, "unitdatestructured", **dialect.inclusive)
     plain, first, last = plain_iso(parsed), parsed.earliest, parsed.latest
     bounds = {
         name: str(day) for name, day in (("notbefore", first), ("notafter", last)) if day and 0 <= day.year <= 9999
@@ -268,6 +272,7 @@ class Ead2002(Dialect):
     name = "ead2002"
     nsmap: Any = {None: "urn:isbn:1-931666-22-9"}  # noqa: RUF012  # read only
     dsc = {"type": "combined"}  # noqa: RUF012  # read only
+    inclusive = {"type": "inclusive"}  # noqa: RUF012  # read only
 
     def label(self, words: str) -> dict[str, str]:
         return {"label": words}
@@ -287,17 +292,12 @@ class Ead2002(Dialect):
         first, last = (parsed.earliest, parsed.latest) if parsed else (None, None)
         has_bounds = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
         normal = {"normal": f"{first}/{last}"} if has_bounds else {}
-        self.add(did, "unitdate", record.formal_date, type="inclusive", **normal)
+        self.add(did, "unitdate", record.formal_date, **self.inclusive, **normal)
 
-    def date_range(self, did: etree._Element, extent: Extent) -> None:
-        if extent.years == "undated":
-            self.add(did, "unitdate", "undated", type="inclusive")
-            return
+    def _range(self, did: etree._Element, extent: Extent) -> None:
         first, last = extent.first, extent.last
         normal = {} if first.is_open or last.is_open else {"normal": f"{first.day}/{last.day}"}
-        self.add(did, "unitdate", extent.range_words, type="inclusive", **normal)
-        if extent.not_dated:
-            self.add(did, "unitdate", extent.not_dated, type="inclusive")
+        self.add(did, "unitdate", extent.range_words, **self.inclusive, **normal)
 
     def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
         physdesc = self.add(did, "physdesc")
@@ -369,8 +369,8 @@ def language_name(tag: str) -> str:
 
 
 def language_code(tag: str) -> str:
-    """The ISO 639-2/B code of a language that ISO 639-1 has too; `und` for any other."""
-    return LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
+    """The code of a language; `und` for one that has none."""
+    return code_of(tag) or "und"
 
 
 def codes_of(facts: CollectionFacts) -> dict[str, str]:

@@ -79,7 +79,7 @@ class FindingAid:
 
     def _components(self, records: Iterable[Record], check: etree.RelaxNG) -> Iterator[etree._Element]:
         """A component for each innermost container with its items, and one for each item that lies in none."""
-        for path, inside in groupby(records, key=lambda record: record.mark.path if record.mark else ()):
+        for path, inside in groupby(records, key=lambda record: record.container_path):
             component = self._folder(path) if path else None
             extent = Extent()
             for record in inside:
@@ -174,8 +174,7 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
         dialect.origination(did, takers, facts)
     if record.told.get("inscription"):
         dialect.note(did, captions.inscription_line(record))
-    if not record.closed_scans:
-        dialect.scans(did, [(packed_path(record, scan), side_words(scan)) for scan in record.scans])
+    dialect.scans(did, [(packed_path(record, scan), side_words(scan)) for scan in record.open_scans])
     _described(item, record, facts, dialect)
     dialect.access_points(item, record, facts)
     return item

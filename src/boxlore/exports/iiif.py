@@ -32,7 +32,7 @@ def iiif_pages(
     base = facts.archive.base_url.rstrip("/")
     members: list[dict[str, Any]] = []
     for record in records():
-        scans = [] if record.closed_scans else [scan for scan in record.scans if _is_shown(record, scan, goes)]
+        scans = [scan for scan in record.open_scans if _is_shown(record, scan, goes)]
         if scans:
             page = _manifest(record, scans, facts, base)
             members.append({name: page[name] for name in ("id", "type", "label")})

@@ -44,7 +44,7 @@ def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Ex
     whole = {"Level of description": "collection", "Reference code": reference_code(facts), "Title": facts.title}
     yield _upper(whole | {"Identifier": f"urn:uuid:{facts.id}", "Date": extent.years, "Extent": extent.words}, facts)
     written: set[tuple[tuple[str, str], ...]] = set()
-    for path, inside in groupby(records, key=lambda record: record.mark.path if record.mark else ()):
+    for path, inside in groupby(records, key=lambda record: record.container_path):
         within, items = Extent(), []
         for record in inside:
             within.add(record)
@@ -75,7 +75,7 @@ def _upper(told: Mapping[str, str], facts: CollectionFacts) -> list[str]:
 
 def originals_words(facts: CollectionFacts) -> str:
     """Where the originals are: handed over with the package, or kept by the family."""
-    return "handed over with this package" if facts.originals else f"with {facts.holder or 'the family'}"
+    return "handed over with this package" if facts.originals else f"with {facts.held_by}"
 
 
 def _item(record: Record, facts: CollectionFacts) -> list[str]:
@@ -89,7 +89,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         captions.title(record, brackets=facts.brackets),
         record.formal_date,
         record.edtf,
-        f"1 {captions.NATURE.get(record.kind, record.kind)}",
+        f"1 {captions.nature_of(record)}",
         mark.label("box") if mark else "",
         mark.label("folder") if mark else "",
         str(mark.item) if mark and mark.item else "",
@@ -111,7 +111,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         rights_of(record, facts),
         originals_words(facts),
         "; ".join(reference.words for reference in record.all("archive_reference")),
-        "; ".join(packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)),
+        "; ".join(packed_path(record, scan) for scan in record.open_scans),
     )
     return list(cells)
 

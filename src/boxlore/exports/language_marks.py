@@ -22,9 +22,13 @@ def language_marks(words: str, tag: str) -> dict[str, str]:
     `lang` for a language that has no code."""
     if not tag:
         return {}
-    code = LANGUAGES.get(tag.split("-")[0].lower(), ("", ""))[1]
-    marks = (("lang", code), ("script", _script_of_tag(tag) or script_of(words)))
+    marks = (("lang", code_of(tag)), ("script", _script_of_tag(tag) or script_of(words)))
     return {name: value for name, value in marks if value}
+
+
+def code_of(tag: str) -> str:
+    """The ISO 639-2/B code of a language that ISO 639-1 has too; '' for any other."""
+    return LANGUAGES.get(tag.split("-")[0].lower(), ("", ""))[1]
 
 
 def _script_of_tag(tag: str) -> str:

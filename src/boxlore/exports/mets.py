@@ -53,7 +53,7 @@ class MetsSource:
 
     def packed(self, record: Record) -> Iterator["_Packed"]:
         """The scans of a record that are in the package."""
-        for scan in () if record.closed_scans else record.scans:
+        for scan in record.open_scans:
             if self.goes(path := packed_path(record, scan)):
                 yield _Packed(scan, path, record.id, rights_label(rights_of(record, self.facts)))
 
@@ -78,7 +78,7 @@ def write_mets(source: MetsSource, out: BinaryIO) -> None:
         attributes = {"OBJID": source.ident, "TYPE": "collection", "LABEL": clean(source.facts.title)}
         with file.element(f"{{{METS}}}mets", attributes, nsmap=_NSMAP):
             file.write("\n", _header(source))
-            for path, inside in groupby(source.records, key=lambda record: record.mark.path if record.mark else ()):
+            for path, inside in groupby(source.records, key=lambda record: record.container_path):
                 container = _add(whole, "div", TYPE=path[-1][0], LABEL=clean(Mark(path).long)) if path else whole
                 for record in inside:
                     file.write("\n", _description(record, source.facts))

@@ -9,7 +9,7 @@ In this module a `node` is the IRI of what a triple is about, in its angle brack
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote, unquote
@@ -100,7 +100,7 @@ def _sureness(sure: str) -> str:
 
 
 def record_triples(
-    record: Record, facts: CollectionFacts, described: Iterable[tuple[str, DcValue]], containers: set[str]
+    record: Record, facts: CollectionFacts, described: Sequence[tuple[str, DcValue]], containers: set[str]
 ) -> list[str]:
     """The triples of one item. `described` holds its DCMI terms; containers written are added to `containers`."""
     node = urn(record.id)
@@ -112,10 +112,10 @@ def record_triples(
     lines += _place(node, record)
     for index, person in enumerate(record.people):
         lines += _person(node, person, index)
-    for scan in () if record.closed_scans else record.scans:
+    rights = next((value for name, value in described if name == "rights"), None)
+    for scan in record.open_scans:
         title = f"{record.number}, {scan.side}"
         lines += scan_triples(record.id, scan, packed_path(record, scan), title)
-        rights = next((value for name, value in described if name == "rights"), None)
         lines += [f"{urn(scan.id)} {prefixed('dcterms:rights')} {_rights(rights)} ."] if rights else []
     lines += [f"{node} {prefixed('bx:asked')} {literal(name)} ." for name in sorted(record.not_known)]
     lines += [
@@ -138,15 +138,15 @@ def record_triples(
 
 
 def _described(node: str, record: Record, described: Iterable[tuple[str, DcValue]]) -> Iterator[str]:
-    for name, (words, language, scheme) in described:
+    for name, value in described:
         if predicate := _PLAIN.get(name):
-            yield f"{node} {predicate} {text_literal(words, language)} ."
+            yield f"{node} {predicate} {text_literal(value.words, value.language)} ."
         elif name == "created":
-            yield f"{node} {prefixed('dcterms:created')} {literal(words)}^^<{EDTF}> ."
+            yield f"{node} {prefixed('dcterms:created')} {literal(value.words)}^^<{EDTF}> ."
         elif name == "rights":
-            yield f"{node} {prefixed('dcterms:rights')} {_rights(DcValue(words, language, scheme))} ."
-        elif name == "medium" and not scheme:
-            yield from _process(node, record, words)
+            yield f"{node} {prefixed('dcterms:rights')} {_rights(value)} ."
+        elif name == "medium" and not value.scheme:
+            yield from _process(node, record, value.words)
     yield f"{node} {prefixed('dcterms:type')} {literal(record.kind)} ."
     if record.found_in:
         yield f"{node} {prefixed('bx:found_in')} {literal(record.found_in)} ."
@@ -230,8 +230,7 @@ def _person(node: str, person: PersonShown, index: int) -> list[str]:
     links = [] if person.unsure or person.in_question else [_ROLES.get(person.role, "dcterms:subject")]
     return [
         *(f"{node} {prefixed(name)} {person_node} ." for name in links),
-        f"{person_node} {RDF_TYPE} {prefixed('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
-        f"{person_node} {prefixed('foaf:name')} {literal(person.name)} .",
+        *_foaf(person_node, person.name),
     ]
 
 
@@ -358,9 +357,14 @@ def subject_triples(
 
 def person_triples(person: Person) -> list[str]:
     """A person of the registry in FOAF."""
+    return _foaf(urn(person.id), person.name)
+
+
+def _foaf(node: str, name: str) -> list[str]:
+    """Somebody or a firm, by name."""
     return [
-        f"{urn(person.id)} {RDF_TYPE} {prefixed('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
-        f"{urn(person.id)} {prefixed('foaf:name')} {literal(person.name)} .",
+        f"{node} {RDF_TYPE} {prefixed('foaf:Organization' if is_firm(name) else 'foaf:Person')} .",
+        f"{node} {prefixed('foaf:name')} {literal(name)} .",
     ]
 
 

@@ -75,7 +75,7 @@ def enclosures(records: Iterable[Record]) -> list[Enclosure]:
     """Every container that holds any of these items, in the order of marks: each is followed by those inside it."""
     by_path: dict[tuple[tuple[str, str], ...], Enclosure] = {}
     for record in records:
-        path = record.mark.path if record.mark else ()
+        path = record.container_path
         for depth in range(1, len(path) + 1):
             by_path.setdefault(path[:depth], Enclosure(path[:depth])).records.append(record)
     for path, enclosure in by_path.items():

@@ -334,12 +334,8 @@ class Store:
         """Everything that was struck, without its words, in the order of the time."""
         return self._stream(queries.tombstones)
 
-    def still_in_force(self, ids: Sequence[str]) -> dict[str, str]:
-        """The field of each of these statements that is in force, by its id."""
-        return self._ask(queries.still_in_force, ids)
-
-    def fields_of(self, ids: Sequence[str]) -> dict[str, str]:
-        """The field of each of these statements, in force or not, by its id."""
+    def fields_of(self, ids: Sequence[str]) -> dict[str, tuple[str, bool]]:
+        """The field of each of these statements, and whether it is in force, by its id."""
         return self._ask(queries.fields_of, ids)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:

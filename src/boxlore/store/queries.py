@@ -161,16 +161,12 @@ def tombstones(db: sqlite3.Connection) -> Iterator[Struck]:
     return (Struck(*row) for row in db.execute(query))
 
 
-def still_in_force(db: sqlite3.Connection, ids: Sequence[str]) -> dict[str, str]:
-    """The field of each of these statements that is in force, by its id."""
-    query = "SELECT id, field FROM in_force WHERE id IN (SELECT value FROM json_each(?))"
-    return dict(db.execute(query, (json.dumps(list(ids)),)))
-
-
-def fields_of(db: sqlite3.Connection, ids: Sequence[str]) -> dict[str, str]:
-    """The field of each of these statements, in force or not, by its id."""
-    query = "SELECT id, field FROM statement WHERE id IN (SELECT value FROM json_each(?))"
-    return dict(db.execute(query, (json.dumps(list(ids)),)))
+def fields_of(db: sqlite3.Connection, ids: Sequence[str]) -> dict[str, tuple[str, bool]]:
+    """The field of each of these statements, and whether it is in force, by its id."""
+    query = """
+        SELECT id, field, row NOT IN (SELECT row FROM past) FROM statement
+        WHERE id IN (SELECT value FROM json_each(?))"""
+    return {ident: (field, bool(in_force)) for ident, field, in_force in db.execute(query, (json.dumps(list(ids)),))}
 
 
 def last_time(db: sqlite3.Connection) -> str:

@@ -4,6 +4,7 @@ import pytest
 from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import (
     Mark,
     bare_label,
@@ -26,6 +27,12 @@ def test_marks_are_written_and_read(mark: Mark, long: str, short: str) -> None:
     assert (mark.long, str(mark), mark.short) == (long, long, short)
     assert short_form(long) == short
     assert short_form(short) == short
+
+
+def test_an_item_lies_in_the_containers_of_its_mark() -> None:
+    marks = [*(mark for mark, _, _ in BOTH_WAYS), None]
+    paths = [Record(id="a", number="TRA-0001", mark=mark).container_path for mark in marks]
+    assert paths == [(("box", "3"), ("folder", "12")), (("album", "Blue"),), (("box", "1"),), ()]
 
 
 @pytest.mark.parametrize(

@@ -97,6 +97,11 @@ class CollectionFacts:
     closure_of: Callable[[Record], Closure | None] = lambda record: None
     moves_of: Callable[[Record], tuple[str, ...]] = lambda record: ()
 
+    @property
+    def held_by(self) -> str:
+        """Who has the originals as long as they are not handed over, as a sentence names them."""
+        return self.holder or "the family"
+
 
 class DcValue(NamedTuple):
     """One value: its words with a language tag, or with an encoding scheme (`dcterms:W3CDTF`); '' for neither."""
@@ -394,7 +399,7 @@ def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
             f"{packed_path(record, scan)}, {scan.media_type}, {scan.side}, {scan.width} × {scan.height} pixels, "
             f"SHA-256 {scan.sha256}"
         )
-        for scan in (() if record.closed_scans else record.scans)
+        for scan in record.open_scans
     ]
 
 

@@ -8,13 +8,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from dataclasses import field as starts
 
-from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.crosswalk.captions import nature_of
 from boxlore.core.crosswalk.dublin_core import process_term
 from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import PersonShown, Record
-
-PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted photograph": "mounted photographs"}
 
 
 @dataclass(slots=True, kw_only=True)
@@ -57,12 +55,11 @@ class Extent:
     def add(self, record: Record) -> None:
         """Count one record."""
         self.items += 1
-        self.kinds[NATURE.get(record.kind, record.kind)] += 1
+        self.kinds[nature_of(record)] += 1
         if record.mark:
             self.boxes.add(record.mark.path[0][1])
             self.folders.add(tuple(label for _, label in record.mark.path))
-        if not record.closed_scans:
-            self.scan_ids |= {scan.id for scan in record.scans}
+        self.scan_ids |= {scan.id for scan in record.open_scans}
         if record.found_in:
             self.found_in[record.found_in] = self.found_in.get(record.found_in, 0) + 1
         for person in record.shown("photographer"):
@@ -142,7 +139,7 @@ class Extent:
     @property
     def kinds_words(self) -> str:
         """`20 photographs, 2 letters`."""
-        return ", ".join(several(count, kind, plural(kind)) for kind, count in self.kinds.most_common())
+        return ", ".join(several(count, kind) for kind, count in self.kinds.most_common())
 
 
 def _each_once(words: Iterable[str]) -> list[str]:
@@ -166,6 +163,6 @@ class RangeEnd:
         return f"{self.before}{self.day[:4]}"
 
 
-def plural(kind: str) -> str:
-    """The name of a kind for several items."""
-    return PLURALS.get(kind, f"{kind}s")
+def counted_kind(kind: str, count: int) -> str:
+    """What so many items of a kind are called, without the number: `photograph`, `photographs`."""
+    return several(count, kind).partition(" ")[2]

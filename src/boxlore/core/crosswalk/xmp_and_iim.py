@@ -192,7 +192,7 @@ def _artwork(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValu
 
 def _physical(record: Record) -> str:
     size = " × ".join(f"{value:g}" for value in record.size_mm)
-    parts = (record.words("process") or captions.NATURE.get(record.kind, record.kind), f"{size} mm" if size else "")
+    parts = (record.words("process") or captions.nature_of(record), f"{size} mm" if size else "")
     return ", ".join(part for part in parts if part)
 
 

@@ -255,6 +255,16 @@ class Record:
     on_closed_sheet: bool = False
     """Whether they do not go since they are of a sheet that shows another item too, of which they may not."""
 
+    @property
+    def container_path(self) -> tuple[tuple[str, str], ...]:
+        """(kind, label) of each container that the item lies in, outermost first; none for one that lies nowhere."""
+        return self.mark.path if self.mark else ()
+
+    @property
+    def open_scans(self) -> tuple[ScanFile, ...]:
+        """The scans, where this audience may have them."""
+        return () if self.closed_scans else self.scans
+
     def first(self, name: str) -> StatementView | None:
         """The statement in force of a field, or what its disputed statements come to together; None for nothing."""
         if conflict := self.disputed(name):

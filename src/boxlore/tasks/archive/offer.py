@@ -115,7 +115,7 @@ def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
 
 
 def _cells(record: Record) -> tuple[str, ...]:
-    kind = captions.NATURE.get(record.kind, record.kind)
+    kind = captions.nature_of(record)
     return (record.number, _identifier(record.id), captions.title(record), record.formal_date, kind, "", "")
 
 

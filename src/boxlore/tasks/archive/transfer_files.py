@@ -172,7 +172,7 @@ def _inventory(making: Making) -> None:
         )
         return
     groups: list[tuple[str, list[InventoryLine]]] = []
-    for kept, inside in groupby(making.records(), key=lambda record: record.mark.path if record.mark else ()):
+    for kept, inside in groupby(making.records(), key=lambda record: record.container_path):
         heading = Mark(kept).long or "Not yet in a container"
         groups.append((heading, [_line(record, making.facts) for record in inside]))
     summary = f"{making.holding.words}; {making.holding.years}."
@@ -276,7 +276,7 @@ def _fixity(making: Making) -> Iterator[list[str]]:
     packed = {
         scan.id: packed_path(record, scan)
         for record in making.records()
-        for scan in (() if record.closed_scans else record.scans)
+        for scan in record.open_scans
         if packed_path(record, scan) in making.scans
     }
     handed_otherwise = dict(making.not_as_taken_in())

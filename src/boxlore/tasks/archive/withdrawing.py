@@ -43,6 +43,8 @@ class Reason(StrEnum):
 
 
 _DELETE, _REPLACE = "delete", "replace"
+_NOT_HERE = "", False
+"""The field of a statement that the collection does not have, and that it is not in force."""
 _WORST_FIRST = (Reason.STRUCK, Reason.CONSENT, Reason.KEPT, Reason.CLOSED)
 
 
@@ -76,13 +78,13 @@ class Withdrawing:
                 reason = self._of_item(ident, struck_of)
                 rows.append((_DELETE, reason, "", "", "", item.number, f"{URN}{ident}", ""))
         lacking = [name for names in self.lacking.values() for name in names]
-        in_force, field_of = self.collection.store.still_in_force(lacking), self.collection.store.fields_of(lacking)
+        told = self.collection.store.fields_of(lacking)
         for number, names in self.lacking.items():
             for name in names:
-                struck = tombs.get(name)
-                reason = self._of_statement(name, number, in_force)
+                struck, (field_name, in_force) = tombs.get(name), told.get(name, _NOT_HERE)
+                reason = self._of_statement(name, number, in_force=in_force)
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
-                shown = struck.field if struck and struck.subject not in hidden else field_of.get(name, "")
+                shown = struck.field if struck and struck.subject not in hidden else field_name
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
         rows += self._files(files)
         return [*self._descriptions(rows), *rows] if rows else []
@@ -90,15 +92,17 @@ class Withdrawing:
     def reasons(self, number: str) -> list[str]:
         """Why words of an item are no longer in this part, each reason once, corrections left out."""
         names = self.lacking.get(number, [])
-        in_force = self.collection.store.still_in_force(names) if names else {}
-        reasons = dict.fromkeys(self._of_statement(name, number, in_force) for name in names)
+        told = self.collection.store.fields_of(names) if names else {}
+        reasons = dict.fromkeys(
+            self._of_statement(name, number, in_force=told.get(name, _NOT_HERE)[1]) for name in names
+        )
         return [reason for reason in reasons if reason is not Reason.CORRECTED]
 
-    def _of_statement(self, name: str, number: str, in_force: Mapping[str, str]) -> Reason:
+    def _of_statement(self, name: str, number: str, *, in_force: bool) -> Reason:
         """Why a statement of an item ('' for one of no item) is no longer in this part."""
         if name in self._tombs:
             return Reason.STRUCK
-        return self._hidden(self.collection.store.item_by_number(number)) if name in in_force else Reason.CORRECTED
+        return self._hidden(self.collection.store.item_by_number(number)) if in_force else Reason.CORRECTED
 
     @cached_property
     def _tombs(self) -> Mapping[str, Struck]:

@@ -32,7 +32,7 @@ def jobs_of(records: Iterable[Record], longest: int = 0) -> Iterator[CopyJob]:
 def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
     """`box-1/folder-2/TRA-0042_f`: by what never changes, number and side, in where the item is kept."""
     folder = Path()
-    for kind, label in record.mark.path if record.mark else ():
+    for kind, label in record.container_path:
         folder /= f"{kind}-{_safe(label)}"
     side = "f" if scan.side == "recto" else "b"
     altered = "" if scan.role == AS_SCANNED else f"_{_safe(scan.role)}"
@@ -60,4 +60,4 @@ def _safe(label: str) -> str:
 
 def is_shortened(record: Record) -> bool:
     """Whether a folder of the record's copies is called by a part of its label."""
-    return any(len(label.encode()) > LONGEST_LABEL for _, label in (record.mark.path if record.mark else ()))
+    return any(len(label.encode()) > LONGEST_LABEL for _, label in record.container_path)
