@@ -12,7 +12,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.records.marks import Mark
+from boxlore.core.records.marks import Mark, label_key
 from boxlore.core.statements import Kind, Said, Statement, Subject
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.archive.restrictions import restrictions_on
@@ -74,14 +74,9 @@ def order_of_containers(collection: Collection) -> list[str]:
     for at, (_, item) in enumerate(collection.store.items()):
         kept = places.get(item, Kept(""))
         path = paths.get(kept.container, ())
-        steps = tuple((kind, *natural(label)) for kind, label in path)
+        steps = tuple((kind, *label_key(label)) for kind, label in path)
         keys.append(((not path, steps, kept.position, at), item))
     return [item for _, item in sorted(keys)]
-
-
-def natural(label: str) -> tuple[int, int, str]:
-    """A label's place in a list: 2 before 10, numbers before words."""
-    return (0, int(label), "") if label.isdecimal() else (1, 0, label)
 
 
 @dataclass(frozen=True, slots=True)
