@@ -63,7 +63,14 @@ from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.stamped import as_printed, in_plain_words
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
-from boxlore.core.dates.word_order import PASSED_OVER, QUALIFYING, SHOULD_BE, YEARS_TOLD, arranged
+from boxlore.core.dates.word_order import (
+    CORRECTING_OR_DOUBT,
+    PASSED_OVER,
+    QUALIFYING,
+    SHOULD_BE,
+    YEARS_TOLD,
+    arranged,
+)
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -537,7 +544,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     """One choice of senses by the grammar; None if they are no date."""
     kinds = tuple([sense.kind for sense in senses])
     if "correction" in kinds:
-        kinds = tuple([SHOULD_BE if sense.value == SHOULD_BE else sense.kind for sense in senses])
+        kinds = tuple([SHOULD_BE if sense.value in CORRECTING_OR_DOUBT else sense.kind for sense in senses])
     row = arranged(kinds)
     if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None

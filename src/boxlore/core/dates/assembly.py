@@ -13,7 +13,7 @@ from typing import Any
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.lexicon import NTH_FRACTIONS, PART_BEHIND, Sense
+from boxlore.core.dates.lexicon import NTH_FRACTIONS, PART_BEHIND, YEAR_NAMED_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.short_years import LAST_MONTH
 
@@ -113,12 +113,17 @@ class Assembly(Gathered):
         if kind == "comma" and ahead == "unit":
             begun = self.numbers or self.ordinals or date.within_a_year or date.year
             named = _NAMED_BY.get(following.value, ())  # type: ignore[call-overload]  # a unit's value is a word
+            if date.year and following.value == "year" and beyond and beyond[0].kind == "feast":
+                return bool(came_once(str(beyond[0].value)))  # “1953, the year of the Coronation”
             return bool(begun and beyond and beyond[0].kind in named) and not (
                 date.year if named[0] == "year" else date.month
             )
         begins = bool(beyond) and beyond[0].kind in _IN_A_DAY
         if kind == "comma" and ahead == "month" and date.part and self.units == ["month"] and not date.month:
             return True  # “end of the month, October 1944”
+        if kind == "comma" and ahead == "day" and self.taken == ["month"]:
+            behind = [sense.kind for sense in beyond if sense.kind != "comma"][:1]  # “August, 12” asks as “August 12”
+            return behind in ([], ["year"]) or self._short_year(following)
         if kind == "comma" and ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
             return False  # “1921, 22 and 25”
         if kind == "comma" and date.part and self._says_more(ahead):
@@ -383,6 +388,9 @@ class Assembly(Gathered):
 
     def _unit(self, value: str) -> bool:
         value = value.removeprefix("one_")
+        behind_its_year = self.sign != "comma" and self.taken[-1:] in (["year"], ["short"])
+        if value == "year" and behind_its_year and not self.senses[self.at].languages & ~YEAR_NAMED_BEHIND:
+            return True  # `1949. aasta küüditamine`: of that year, and no year of a feast
         if not self._names_what_follows(value):
             return False
         spanned = self.date.years or any(sense.kind == "years" for sense in self.senses[self.at + 1 : self.at + 2])

@@ -22,6 +22,7 @@ from boxlore.core.dates.lexicon import RUSSIAN, Sense
 from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
 from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
+from boxlore.core.dates.short_years import LAST_DAY
 
 _MARKING = ("about", "doubt", "query")
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
@@ -44,9 +45,14 @@ _UNTIL = ("until", *_TO)
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
+_ABOUT_A_CORRECTION = ("comma", "dash", "correction", "or")
+_LIKELIER = "likelier"
+"""The value of a correction that is not sure: “1952, more like 1953”."""
+
 _SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
+_YEARS = ("year", "short")
 _YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
 _BEGIN_A_DATE = ("day", "ordinal", "month", "year", "short", "dates", "season", "feast", "decade", "decade_digits")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
@@ -91,6 +97,12 @@ _CHANGING = frozenset(("not", "ordinal", "last", "fraction"))
 """Kinds of words that change what stands behind them: without one of them all is as it is told."""
 
 
+def _is_year_alone(date: Partial) -> bool:
+    """Whether a date is a year and no more, also by two digits that can be no day."""
+    bare = date.bare is not None and date.bare[0] > LAST_DAY and not (date.within_a_year or date.part)
+    return date.whole_year or bare
+
+
 class NoForm(Exception):
     """These senses in this order are no date."""
 
@@ -133,8 +145,10 @@ class Grammar:
             said = self._alternatives()
             if self.at == self.count:
                 return said  # most
-        while self._corrects():
+        while corrects := self._corrects():
             corrected = self._alternatives()
+            if corrects == _LIKELIER:
+                corrected.mark(DOUBT)
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
                 said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing
                 continue
@@ -172,11 +186,15 @@ class Grammar:
         self.at = begin
         return None
 
-    def _corrects(self) -> bool:
-        """Go past the words of a correction and the signs about them: `- no, wait -`."""
-        begin, corrects = self.at, False
-        while self.kinds[self.at] in ("comma", "dash", "correction"):
-            corrects = corrects or self.kinds[self.at] == "correction"
+    def _corrects(self) -> str:
+        """Go past the words of a correction and the signs about them (`- no, wait -`, `or more likely`). Returns the
+        value of the last of the words, or that it is a correction; empty where there is none."""
+        begin, corrects = self.at, ""
+        while (kind := self.kinds[self.at]) in _ABOUT_A_CORRECTION:
+            if kind == "or" and self.kinds[self.at + 1] != "correction":
+                break
+            if kind == "correction":
+                corrects = str(self.senses[self.at].value or kind)
             self.at += 1
         if not corrects:
             self.at = begin
@@ -242,7 +260,10 @@ class Grammar:
                 return known
             joins.append(kind)
             self._doubted = self.kinds[self.at] == "doubt"
+            begin, is_apart = self.at, self.kinds[self.at - 2] == "comma"
             items.append(self._item())
+            if not is_apart and kind in ("or", "and"):
+                self._share_what_is_behind(items, begin)
             marks.append(self._last_mark)
             if joins == ["comma"] and (known := self._beside_a_war(items)):
                 items, joins, marks = [known], [], marks[:1]
@@ -250,6 +271,23 @@ class Grammar:
             items[-1].leaves()[-1].take_year(items[0].leaves()[0])
             items, joins, marks = items[1:], joins[1:], marks[1:]
         return self._joined(items, joins, marks, first_mark)
+
+    def _share_what_is_behind(self, items: list[Expression], begin: int) -> None:
+        """`1936 või 37 suvel`, “1936 or 1937 in summer”: what stands behind the last of several years is of each."""
+        last = items[-1].leaves()[-1]
+        if not last.within_a_year or items[-1].kind != "one" or not self._is_year(begin, last):
+            return
+        years = [date for item in items[:-1] for date in item.leaves()]
+        if all(item.kind == "one" for item in items) and all(map(_is_year_alone, years)):
+            for date in years:
+                if date.bare is not None:
+                    date.year, date.bare = f"{date.bare[0]:02d}", None
+                date.take_finer(last)
+
+    def _is_year(self, at: int, date: Partial) -> bool:
+        """Whether a date that begins here begins with its year."""
+        kind = self.kinds[at]
+        return kind in _YEARS or (kind == "day" and not date.day and bool(date.year))
 
     def _begins_after(self, item: Expression) -> bool:
         """Whether “early” stands here behind a date that is late in something."""

@@ -36,6 +36,9 @@ WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "
 PART_BEHIND = _bits("et", "fi", "lv", "lt", "hu")
 """The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
 
+YEAR_NAMED_BEHIND = _bits("et", "fi", "lv", "lt", "hu", "ru", "pl")
+"""The languages as bits in which “year” stands behind its number (`1949. aasta`)."""
+
 YEAR_BY_ORDINAL = _bits("et", "lv", "lt", "ru", "pl", "cs")
 """The languages as bits in which a year is told by an ordinal (`в тридцать восьмом`)."""
 
@@ -104,13 +107,15 @@ PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
 
 FINER: dict[str, tuple[str, object]] = {
     "nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most"), "should_be": ("correction", "should_be"),
+    "likelier": ("correction", "likelier"),
     "just_before": ("before", "just"), "just_after": ("after", "just"),
     "couple": ("few", "couple"), "following": ("after", "next"), "either_following": ("after", "perhaps"),
     "just_turned": ("birthday", "just"), "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”
-corrects what stands before it, and alone is doubt; “just before” a date is not long before it, a couple of
-years are fewer than a few; a telephone's number may stand behind a name, and a car's behind letters."""
+corrects what stands before it, and alone is doubt; “more like” corrects it with doubt; “just before” a date is not
+long before it, a couple of years are fewer than a few; a telephone's number may stand
+behind a name, and a car's behind letters."""
 
 PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 """Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""

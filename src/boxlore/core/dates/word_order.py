@@ -33,6 +33,9 @@ PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 SHOULD_BE = "should_be"
 """The kind, here, of a correction that is doubt where nothing stands before it: “it should be 1938”."""
 
+CORRECTING_OR_DOUBT = (SHOULD_BE, "likelier")
+"""The values of such corrections."""
+
 MOST_OF_ONE_DATE = 4
 
 

@@ -278,7 +278,7 @@ def _feast(date: Partial, context: DateContext, year: str, pick: int) -> Holiday
     if date.old_style and year.isdigit() and (julian := julian_day(name, int(year))):
         return HolidayDate(julian)
     feast = holiday(name, year, context.countries, context.hemisphere)
-    if date.unit == "year":
+    if date.unit == "year" and (feast.edtf or not year):
         month = f"-{date.month:02d}" if date.month else ""  # “June, the year of the Armistice”
         years = list(dict.fromkeys(f"{day[:4]}{month}" for day in (feast.edtf, *feast.alternatives) if day))
         feast = HolidayDate(years[0]) if len(years) == 1 else HolidayDate("", feast.ask, tuple(years))

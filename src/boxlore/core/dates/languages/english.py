@@ -99,6 +99,7 @@ ENGLISH = Language(
         "no_year": "year unknown|unknown year|year not known|no year|year not given|without a year|don't know the year|year uncertain|not sure of the year|year illegible|no year given",
         "correction": "i e|recte|wrong|incorrect|no|no wait|or rather|i mean|rather|sorry|actually|correction|no sorry|no no|wait no|i meant|make that|no it was|no that was|no make that|wait|no i mean|er no|oh no|scratch that|not that|but that's wrong|that's wrong|but that is wrong|that is wrong|no it's|must mean|should read|read|i tell a lie|no i tell a lie|i lie|tell a lie|no tell a lie|i stand corrected",
         "should_be": "should be|should have been|ought to be",
+        "likelier": "more like|more likely|likelier|more probably",
         "old_style": "old style|o s|os|julian|julian calendar|by the old calendar|in the old calendar|old calendar|djulian|old style date",
         "new_style": "new style|n s|ns|gregorian|gregorian calendar|new calendar|dgregorian|by the new calendar",
         "hebrew": "hebrew|dhebrew|jewish calendar|hebrew calendar",

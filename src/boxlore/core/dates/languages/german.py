@@ -94,6 +94,7 @@ GERMAN = Language(
         "old_style": "alten stils|a st|alter stil|alter kalender|nach altem kalender|julianisch|alten kalenders",
         "new_style": "neuen stils|n st|neuer stil|gregorianisch",
         "should_be": "sollte heißen|soll heißen|sollte sein|müsste sein|müsste heißen|soll wohl heißen|richtig ist|richtig wäre|es muss heißen|muss heißen",
+        "likelier": "eher|wohl eher|wahrscheinlich eher|vermutlich eher|vielleicht eher|wird eher|eher wohl|es wird eher|es war eher|war eher|dann eher",
         "night_to": "in der nacht auf|in der nacht auf den|in der nacht zu|in der nacht zum|nacht auf|nacht auf den|nacht zum|nacht zu",
         "fortnight": "vierzehn tage|14 tage|vierzehn tagen",
         "numbered": "startnummer|startnr|waggon|wagen nr|akte|sig|signatur|autonummer|lokomotive|maßstab|massstab|lok|baureihe|zimmer|flug|nr|hausnr|hausnummer|nummer|bild nr|blatt nr|dm|rm|mk|seite|kat nr|inv nr|neg nr|bestell nr|tel|telefon|fernruf|feldpostnr|feldpost nr|artikel|art nr",

@@ -74,6 +74,7 @@ PORTUGUESE = Language(
         "aged": "com a idade de|com idade de|na idade de|com a idade",
         "possessive": "seu|meu|no seu|no meu|minha|meus|minhas|nos meus|sua|seus|suas|na sua",
         "should_be": "deveria ser|deve ser|devia ser|devia estar|há de ser",
+        "likelier": "mais provavelmente|será antes|talvez antes|é mais provável",
         "fortnight": "quinze dias|quinzena|uma quinzena",
         "or_year_after": "ou no ano seguinte|ou o ano seguinte|ou um ano depois|ou um ano mais tarde",
         "or_year_before": "ou no ano anterior|ou o ano anterior|ou um ano antes",
