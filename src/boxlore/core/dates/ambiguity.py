@@ -449,13 +449,18 @@ def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | 
 
 def _ways(tokens: list[Token]) -> list[list[Sense]]:
     """The choices of senses: of the languages that have all the words, or of all languages where none has."""
+    common = -1
+    only: list[Sense] = []
+    for token in tokens:
+        if len(token.senses) > 1:
+            break
+        (sense,) = token.senses
+        only.append(sense)
+        common &= sense.languages
+    else:
+        return [only] if common or _belongs(only) else []
     senses = [token.senses for token in tokens]
     common = -1
-    if sum(map(len, senses)) == len(senses):
-        only = [sense for (sense,) in senses]
-        for sense in only:
-            common &= sense.languages
-        return [only] if common or _belongs(only) else []
     for here in senses:
         languages = 0
         for sense in here:

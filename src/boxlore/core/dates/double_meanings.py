@@ -6,12 +6,14 @@ Common practice, no source: a demonstration is a march, and a time of day is wri
 import re
 from collections.abc import Mapping
 from dataclasses import replace
+from functools import cache
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.lexer import lex
+from boxlore.core.dates.lexer import lex, normal
+from boxlore.core.dates.lexicon import trie
 
 _MARCH = re.compile(
     r"\b(?:the|a|an|our|that|his|her|their)(?: (?!of\b|in\b|on\b|early\b|late\b|mid\b|first\b|last\b|\d)[a-z]+)? "
@@ -54,7 +56,7 @@ _GIVE_OR_TAKE = re.compile(
     re.IGNORECASE,
 )
 _SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
-_YEARS = ("year", "years")
+_YEARS = frozenset(("year", "years"))
 MOST_YEARS = 30
 
 
@@ -123,15 +125,20 @@ def give_or_take(words: str) -> tuple[str, int] | None:
     sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
     if sign and 0 < int(sign["count"]) <= MOST_YEARS:
         return sign["date"], int(sign["count"])
-    match = _GIVE_OR_TAKE.search(words) if words[-1].isalpha() else None
+    match = _GIVE_OR_TAKE.search(words) if normal(words[words.rfind(" ") + 1 :]) in _words_for_years() else None
     date = words[: match.start()].rstrip(" ,") if match else ""
     if match is None or not date or match.end() < len(words):
         return None
     counts = [sense.value[0] for token in lex(match["count"]) for sense in token.senses if sense.kind == "day"]  # type: ignore[index]
-    units = {sense.value for token in lex(match["unit"]) for sense in token.senses if sense.kind == "unit"}
-    if not counts or not 1 < counts[0] <= MOST_YEARS or not units & set(_YEARS):
-        return None
-    return date, counts[0]
+    return (date, counts[0]) if counts and 1 < counts[0] <= MOST_YEARS else None
+
+
+@cache
+def _words_for_years() -> frozenset[str]:
+    """The words for a year or years, of all languages, as the lexer has them."""
+    following = trie().following
+    units = {word: [sense.value for sense in following[word].senses if sense.kind == "unit"] for word in following}
+    return frozenset(word for word, values in units.items() if not _YEARS.isdisjoint(values))
 
 
 def spread(edtf: Edtf, years: int) -> Edtf | None:

@@ -45,7 +45,10 @@ class Token:
 
     def is_any(self, kinds: frozenset[str]) -> bool:
         """Whether it may be a word of one of these kinds."""
-        return not kinds.isdisjoint([sense.kind for sense in self.senses])
+        for sense in self.senses:
+            if sense.kind in kinds:
+                return True
+        return False
 
 
 _SPELLED_OTHERWISE = str.maketrans(

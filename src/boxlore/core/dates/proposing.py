@@ -123,8 +123,8 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
     choices = list(dict.fromkeys((*whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
-    if any(_may_be_place(token, words) for token in tokens):
-        choices += [text for text in _elsewhere(choices, context) if text not in choices]
+    if (elsewhere := _elsewhere(choices, context)) and any(_may_be_place(token, words) for token in tokens):
+        choices += [text for text in elsewhere if text not in choices]
     if _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
     if _part_beside_a_name(tokens):  # “Cup Final 1938” is no end of the year
