@@ -16,7 +16,8 @@ from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.tokens import Token, token_of
 
 _GO_WITH = frozenset(
-    "a an the one of as she who that which her his name family by girl girls side der die das eine einer sie "
+    "a an the one of as she who that which whose then her his name family by girl girls side "
+    "der die das eine einer sie "
     "welche ihr familie von des ta kes uks tema nime nimega perekonnast perest suguvosast elle qui une la de "
     "du famille nom son ella que una familia su apellido lei che cognome famiglia di ela uma da sobrenome nome "
     "zij ze een van hun haar naam hon som en av fra navn namn slekten slaekten slakten han joka nimi suvusta "

@@ -339,7 +339,9 @@ JAPANESE_GIVEN = _words(
     """
 )
 
-SHORTENED_GIVEN = _words("wm thos chas geo jas jno saml robt benj edwd alexr andw danl fredk margt eliz richd")
+SHORTENED_GIVEN = _words(
+    "wm thos chas geo jas jno saml robt benj edwd alexr andw danl fredk margt eliz richd jos geof nathl patk michl archd hy edmd cath cathe"
+)
 """English given names that are written short, with a point behind them or without."""
 
 GIVEN_IN_PICTURES = _words(

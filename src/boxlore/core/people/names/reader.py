@@ -44,8 +44,9 @@ from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.forms import full_names_of
 from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, JAPANESE_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.short_forms_table import TIMES
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
-from boxlore.core.people.names.traditions import KnownNames, marks_child, read_core, with_particle
+from boxlore.core.people.names.traditions import GIVEN_ELSEWHERE, KnownNames, marks_child, read_core, with_particle
 
 READER_VERSION = "names 1"
 
@@ -90,6 +91,9 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     core = _turned(frame, first, given) if given else _straight(frame, first)
     if core is None:
         return NameParts()
+    if full := frame.parts.pop("full", ""):  # `Jim Barnes, christened James`
+        frame.parts.setdefault("nickname", core.given)
+        frame.parts["given"] = " ".join(word for word in full.split() if word != core.family)
     aside: dict[str, Any] = dict(frame.parts)
     if core.title and aside.get("title"):
         aside["title"] = f"{aside['title']} {core.title}"
@@ -153,6 +157,8 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         return
     if _another(frame, tokens):
         return
+    if any(token.plain in words_of.FAMILY_WORDS for token in tokens):
+        return  # `Emil (Familie Kessler)`
     if all(token.plain in _RETIRED or (_is_suffix(token) and not single) for token in tokens):
         frame.put("suffix", written(tokens))
     elif before and _is_latin(tokens[0]) != _is_latin(before[0]):
@@ -189,8 +195,13 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
     main, *further = pieces
     given: tuple[Token, ...] = ()
     for piece in further:
-        if all(_is_suffix(token) for token in piece):
+        letters = len(main) > 1 and all(_are_letters(token) for token in piece)  # `W. F. Massey, P.C.`
+        if letters or all(_is_suffix(token) for token in piece):
             frame.put("suffix", written(piece))
+        elif not given and _is_title_and_given(main, piece):
+            given = piece  # `Crosbie, Mrs. Annie`
+        elif len(piece) == 2 and marks_child(piece[1]) and len(main) > 1 and not piece[0].is_small:
+            frame.put("patronymic", written(piece))  # `Jaan Tamm, Mihkli poeg`
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
             _put_marked(frame, marked[0], piece[marked[1] :])
         elif (piece[0].is_small or piece[-1].is_small) and _another(frame, piece):
@@ -198,6 +209,18 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
         elif not given and not piece[0].is_describing and not _is_note(piece):
             given = piece
     return main, given
+
+
+def _are_letters(token: Token) -> bool:
+    """Whether a word is letters of an honour, each with its point: `P.C.`, `C.St.J.`"""
+    return len(token.plain) > 1 and token.text.endswith(".") and token.text.count(".") > 1 and not token.is_small
+
+
+def _is_title_and_given(main: Sequence[Token], piece: Sequence[Token]) -> bool:
+    """Whether titles and given names alone stand behind a family name: so a list turns them."""
+    begins = next((at for at, token in enumerate(piece) if not _is_title(token)), len(piece))
+    is_family = len(main) < _LONGEST // 3 and not any(token.is_given for token in main)
+    return is_family and 0 < begins < len(piece) and all(token.is_given for token in piece[begins:])
 
 
 def _may_be_named(main: Sequence[Token], piece: Sequence[Token]) -> bool:
@@ -254,9 +277,14 @@ def _another(frame: _Frame, tokens: Sequence[Token]) -> bool:
     return part != ""
 
 
+_OF_A_PLACE = frozenset("in at near on a en em i im bei na no w we v ve на в во из".split())
+"""Small words behind `born` that a place stands behind."""
+
+
 def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
     """The name behind a marker: of birth and marriage the family name, and a given one where that is told too."""
     tokens = [token for token in tokens if not _is_suffix(token)]
+    tokens = tokens[1:] if tokens and tokens[0].plain.isdigit() else tokens  # `kuni 1937 Berg`
     if not tokens or any(token.is_describing for token in tokens):
         return
     if part == "religious":
@@ -265,10 +293,14 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
         frame.put("religious", written(tokens[len(titles) :]))
     elif part == "belongs":
         frame.put("belongs", written(tokens[1:]))
+    elif part == "full":
+        frame.put("full", written(tokens))
     elif part == "nickname":
         frame.put("nickname", written(token for token in tokens if token.text not in ('"', "'")))
     else:
         large = next((at for at, token in enumerate(tokens) if not token.is_small or token.is_particle), 0)
+        if any(token.plain in _OF_A_PLACE for token in tokens[:large]) or tokens[large].plain in TIMES:
+            return  # `born in Tartu`, `until May`
         tokens = tokens[large:]  # `maiden name was Tuttle`
         if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
             tokens = tokens[1:]
@@ -281,7 +313,9 @@ def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
     core = _without_respect(frame, _titles(frame, _suffixes(frame, _segments(frame, tokens))))
     if not core:
         return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
-    if _describes(core) or _is_sentence(core, frame.known):
+    last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
+    of_a_mystery = last in words_of.RELIGIOUS_TITLES and _in_religion(core, frame.known)  # `Mary of the Sacred Heart`
+    if not of_a_mystery and (_describes(core) or _is_sentence(core, frame.known)):
         return None
     if len(core) > 1 and not core[0].is_initial and all(token.is_initial for token in core[1:]):
         family_first = not core[0].is_given or frame.known.is_family(core[0].plain)
@@ -306,8 +340,9 @@ def _without_respect(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
 
 
 def _describes(tokens: Sequence[Token]) -> bool:
-    """Whether the words describe somebody: `der Nachbar`, `Ruth's friend`."""
+    """Whether the words describe somebody: `der Nachbar`, `Ruth's friend`, `Mihkli poeg`."""
     opens = tokens[0].is_small and tokens[0].plain in words_of.DESCRIBING
+    opens = opens or (len(tokens) == 2 and marks_child(tokens[1]) and tokens[1].plain in words_of.KIN_WORDS)
     return opens or any(token.is_describing for token in tokens)
 
 
@@ -320,7 +355,7 @@ def _turned(frame: _Frame, family: Sequence[Token], given: Sequence[Token]) -> N
     at = len(given)
     while at > 1 and given[at - 1].is_particle:
         at -= 1
-    if all(_is_title(token) for token in given):
+    if all(_is_title(token) and not token.is_initial for token in given):
         frame.put("title", written(given))
         return with_particle((), family)
     return read_core((*given, *family), frame.known, family_from=at)
@@ -342,6 +377,9 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             if part == "nickname" and len(behind) > 1 and _is_inserted(tokens[:at], behind):
                 frame.put(part, behind[0].text)
                 return (*tokens[:at], *behind[1:])
+            if part in ("born_as", "married_as") and at == 1 and _is_family_first(tokens[0], behind):
+                _put_marked(frame, part, behind[:1])
+                return (*behind[1:], *tokens[:1])  # `Wrona z d. Sikora Janina`
             if part == "born_as" and frame.parts.get("born_as"):
                 part = "married_as"  # `formerly Dunmore née Sallis`
             _put_marked(frame, part, behind)
@@ -349,6 +387,11 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
         if tokens[at].is_small and not tokens[at].is_particle and _another(frame, tokens[at:]):
             return tokens[:at]  # `Elsie Crane who married a Kettering`
     return tokens
+
+
+def _is_family_first(first: Token, behind: Sequence[Token]) -> bool:
+    """Whether a family name stands before a marker, and a given one behind the name that it marks."""
+    return len(behind) > 1 and not first.is_given and not behind[0].is_given and all(it.is_given for it in behind[1:])
 
 
 def _is_inserted(before: Sequence[Token], behind: Sequence[Token]) -> bool:
@@ -387,6 +430,10 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     if len(tokens) > 3 and tokens[-1].plain in ("bar", "bars") and tokens[-2].plain in ("&", "and", "two"):
         suffixes[:0] = tokens[-2:]  # `D.F.C. & Bar`
         tokens = tokens[:-2]
+    stem, hyphen, last = tokens[-1].text.rpartition("-")
+    if hyphen and stem and len(tokens) > 1 and token_of(last).plain in ("младшии", "старшии"):
+        suffixes[:0] = [token_of(last)]  # `Толстой-младший`
+        tokens = (*tokens[:-1], token_of(stem))
     while len(tokens) > 1:
         plain = " ".join(token.plain for token in tokens[-2:])
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
@@ -404,7 +451,9 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             tokens = tokens[:-1]
         else:
             break
+    behind = frame.parts.pop("suffix", "")
     frame.put("suffix", written(suffixes))
+    frame.put("suffix", behind)
     return tokens
 
 
@@ -441,31 +490,38 @@ def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
 def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     """`title` or `kin` for a word that is one here, or an empty string."""
     first, *behind = tokens
+    if first.plain == "superior" and frame.parts.get("title"):
+        return "title"  # `Mother Superior`
     if first.text == "Man":  # `Old Man Crabbe`, but no husband of another language
         return "title" if frame.parts.get("title", "").endswith("Old") and behind else ""
     if not frame.parts.get("title") and _is_short_title(tokens) and first.plain not in words_of.KIN_WORDS:
         return "title"
     is_kin = first.plain in words_of.KIN_WORDS
-    if len(first.plain) == 1 and behind and behind[0].is_initial:
-        return ""  # `M. S. Rao`
+    before = frame.parts.get("title", "").split(" ")[-1]
+    if len(first.plain) == 1 and behind and (behind[0].is_initial or token_of(before).plain in _OF_WOMEN_IN_RELIGION):
+        return ""  # `M. S. Rao`, `Sister M. Benedicta`
     if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
         return ""
     if first.plain in words_of.KIN_WITH_AN_ACCENT and first.text.isascii() and not first.is_small and behind:
         return ""  # `Mere Tipene`
-    also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS
+    has_accent = first.plain in words_of.KIN_WITH_AN_ACCENT and not first.text.isascii()
+    also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS and not has_accent
     if is_kin and also_given and len(behind) > 1:
         return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
     if not behind:
+        if is_kin and frame.parts.get("title") and first.plain in words_of.RELIGIOUS_TITLES:
+            return "title"  # `Reverend Mother`
         alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
         return "kin" if is_kin and alone else ""
     if first.plain == "d" and len(behind) == 1 and not behind[0].is_given:
         return ""  # `D. Shaw`, an initial; `D. Amélia` is a lady
     leads = first.text.endswith(".") or (first.is_small and not behind[0].is_small)  # `don Julián`
     may_be_given = not leads and (first.plain in words_of.EITHER or first.is_given)
-    may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT
+    may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT | words_of.GRANDPARENTS
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
         return ""
-    return "kin" if is_kin and (first.is_small or not _is_title(first)) else "title"
+    is_surely_kin = first.is_small or not _is_title(first) or first.plain in words_of.KIN_BEFORE_RELIGION
+    return "kin" if is_kin and is_surely_kin else "title"
 
 
 def _is_short_title(tokens: Sequence[Token]) -> bool:
@@ -503,6 +559,9 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
     core = _title_inside(frame, core)
     last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
     if kin := frame.parts.get("kin"):
+        of_respect = token_of(kin).plain in words_of.TURKISH_RESPECT
+        if of_respect and not frame.known.is_family(core[-1].plain):
+            return NameParts(given=written(core))  # `Mehmet Ali Bey`, who has no family name
         return _kin_alone(token_of(kin).plain, core, frame.known)
     if not last and frame.parts.get("nickname") and len(core) == 1 and not core[0].is_given:
         return with_particle((), core)  # `“Snowy” Tidmarsh`
@@ -516,10 +575,16 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
         return _titled_alone(last, core, frame.known, of_an_order=of_an_order)
     read = read_core(core, frame.known)
     first = read.given.split()[:1]
+    if last in _OF_WOMEN_IN_RELIGION and len(core) == 2 and core[0].plain in _MARY and read.family:
+        return replace(read, asks=f"Is “{read.family}” a family name, or a part of the name in religion?")
     if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN - WOMEN and read.family:
         frame.put("title", read.given)
         return replace(read, given="", family="", married_as=read.family)
     return read
+
+
+_OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
+_MARY = frozenset("mary maria marie m".split())
 
 
 def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
@@ -537,10 +602,16 @@ def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
     """Names behind a kin word. A parent and a grandparent go by the family name as well (`Grandma Lomax`)."""
     name = core[0]
     is_given = name.is_given or known.is_given(name.plain) or name.plain in GIVEN_IN_PICTURES
-    is_elder = words_of.KIN_WORDS.get(kin) in _ELDERS
-    if len(core) == 1 and not is_given and (is_elder or known.is_family(name.plain)):
+    is_given = is_given or any(name.plain in names for names in GIVEN_ELSEWHERE)
+    if len(core) > 1 or is_given:
+        return read_core(core, known)
+    kin = kin.removeprefix("great-").removeprefix("ur")
+    by_family = kin in words_of.GRANDPARENTS or kin in words_of.ELDERS_BY_FAMILY_NAME
+    if by_family or known.is_family(name.plain):
         return with_particle((), core)
-    return read_core(core, known)
+    read = read_core(core, known)
+    is_elder = words_of.KIN_WORDS.get(kin) in _ELDERS and read.given
+    return replace(read, asks=f"Is “{name.text}” a given name or a family name?") if is_elder else read
 
 
 _ELDERS = frozenset("mother father grandmother grandfather great-grandmother great-grandfather".split())
@@ -570,5 +641,12 @@ def _in_religion(core: Sequence[Token], known: KnownNames) -> bool:
 
 
 def _is_of_religion(token: Token) -> bool:
-    named = token.is_given or token.is_particle or token.plain in words_of.MYSTERIES
-    return named or token.plain.startswith(("saint-", "sainte-", "st-"))
+    plain = token.plain.removeprefix("l'")
+    of_a_saint = (plain, f"{plain[:-1]}us", plain[:-1], f"{plain[:-1]}e")  # `Benedicta`, `Aloysia`, `Ignatia`
+    named = (
+        token.is_given
+        or token.is_particle
+        or token.is_initial
+        or any(word in words_of.MYSTERIES for word in of_a_saint)
+    )
+    return named or plain.startswith(("saint-", "sainte-", "st-")) or plain in ("the", "most")

@@ -376,8 +376,9 @@ def icelandic(tokens: Tokens) -> NameParts | None:
     daughter = last.plain.endswith("dottir")
     letters = any(letter in "ðþæöáéíóúý" for letter in " ".join(token.text.lower() for token in tokens))
     son = last.plain.endswith("son") and len(last.plain) > 5 and first.plain in lists.ICELANDIC_GIVEN
-    son = son and (
-        letters or (last.plain.endswith(("sson", "arson", "ason", "uson")) and first.plain not in lists.GIVEN)
+    only_there = any(letter in "þð" for letter in first.text.lower()) and last.plain.endswith(("sson", "arson", "ason"))
+    son = only_there or (
+        son and (letters or (last.plain.endswith(("sson", "arson", "ason", "uson")) and first.plain not in lists.GIVEN))
     )
     if not (daughter or son):
         return None
@@ -385,8 +386,9 @@ def icelandic(tokens: Tokens) -> NameParts | None:
 
 
 def marks_child(token: Token) -> bool:
-    """`p.` and `t.` of Estonian registers, behind the father's name: `Juhan Mardi p.`, Mart's son."""
-    return token.text in ("p.", "t.", "poeg", "tütar")
+    """`p.` and `t.` of Estonian registers, behind the father's name: `Juhan Mardi p.`, Mart's son; so in Finnish and
+    Latvian."""
+    return token.text in ("p.", "t.", "poeg", "tütar", "poika", "tytär", "dēls", "meita")
 
 
 def northern(tokens: Tokens) -> NameParts | None:
@@ -438,6 +440,9 @@ def arabic(tokens: Tokens) -> NameParts | None:
         at for at in range(1, len(tokens) - 1) if plain[at] in ("al", "el") and plain[at - 1] not in words_of.FILIATION
     ]
     honour = 2 if plain[0] in words_of.KUNYA and len(tokens) > 2 else 0
+    if honour and len(tokens) == 3 and not (tokens[2].is_given or tokens[2].has_article):
+        asks = f"Is “{tokens[2].text}” the family name?"  # `Abu Bakr Haddad`
+        return NameParts(given=written(tokens[:2]), family=tokens[2].text, tradition=Tradition.ARABIC, asks=asks)
     if plain[0] in words_of.KUNYA and len(tokens) == 2:
         return NameParts(nickname=written(tokens), tradition=Tradition.ARABIC)
     servant_at = next((at for at in range(1, len(tokens) - 1) if plain[at] in words_of.SERVANT), 0)
@@ -455,6 +460,9 @@ def arabic(tokens: Tokens) -> NameParts | None:
     family_at = family[-1] if family and family[-1] >= max(fathers, default=0) + (2 if fathers else 0) else len(tokens)
     given_end = min(starts, family_at)
     asks = ""
+    if fathers and "/" in plain[fathers[0]]:  # `Ravi Iyer s/o K. Subramaniam`: all behind it is the father's
+        own = european(tokens[:starts]) if starts > 1 else NameParts(given=written(tokens[:starts]))
+        return replace(own, patronymic=written(tokens[starts:]))
     if fathers and family_at == len(tokens):
         begins = fathers[-1] + 1
         ends = begins + (2 if plain[begins] in (*words_of.SERVANT, *words_of.KUNYA) else 1)
@@ -571,6 +579,10 @@ _CANTONESE = re.compile(r"[kmshlw]ar|[skl]iew", re.ASCII)
 Leung`)."""
 
 
+_GIVEN_OF_TWO = re.compile(r"[A-Z][a-z]{1,5}-[a-z]{2,6}")
+"""A given name of two syllables, of which the second is written small: `Yuet-ngor`."""
+
+
 def _is_syllable(word: str, words: int) -> bool:
     return bool(_SYLLABLES.fullmatch(word) or (words > 2 and _CANTONESE.fullmatch(word)))
 
@@ -585,6 +597,9 @@ def chinese_or_korean(tokens: Tokens) -> NameParts | None:
             return with_particle(tokens[at:], tokens[:at], Tradition.CHINESE)
         if tokens[0].is_given:  # `Jenny Ah Chee`, of the families of settlers
             return with_particle(tokens[:at], tokens[at:], Tradition.CHINESE)
+    if len(tokens) == 2 and plain[0] in families and _GIVEN_OF_TWO.fullmatch(tokens[1].text) and not tokens[0].is_given:
+        korean = plain[0] in lists.KOREAN_FAMILY and _looks_korean(plain[1:])
+        return with_particle(tokens[1:], tokens[:1], Tradition.KOREAN if korean else Tradition.CHINESE)
     if len(tokens) == 2 and plain[0] in lists.KOREAN_FAMILY and "-" in plain[1] and _looks_korean(plain[1:]):
         return with_particle(tokens[1:], tokens[:1], Tradition.KOREAN)  # `Lee Kyung-ja`
     abroad = len(tokens) == 3 and tokens[0].is_given and plain[1] in families and "-" in plain[2]
@@ -661,12 +676,12 @@ def family_first(tokens: Tokens) -> NameParts | None:
     first, last = tokens[0], tokens[-1]
     if len(tokens) != 2 or first.is_given or first.is_initial or last.plain not in lists.WOMEN - EVERYDAY:
         return None
-    if last.plain in lists.MEN or first.is_small or any(first.plain in names for names in _GIVEN_ELSEWHERE):
+    if last.plain in lists.MEN or first.is_small or any(first.plain in names for names in GIVEN_ELSEWHERE):
         return None
     return replace(with_particle(tokens[1:], tokens[:1]), asks=f"Is “{first.text}” the family name?")
 
 
-_GIVEN_ELSEWHERE = (lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.ICELANDIC_GIVEN,
+GIVEN_ELSEWHERE = (lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.ICELANDIC_GIVEN,
                     lists.HUNGARIAN_GIVEN, lists.RUSSIAN_GIVEN)  # fmt: skip
 
 

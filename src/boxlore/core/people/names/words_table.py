@@ -50,12 +50,21 @@ TITLES = _words(
     messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam
     rev'd vitez begum mudr judr phdr rndr paeddr thdr marquise big canoness protojerej
     протоиерей священник диакон дьякон архимандрит
+    hofrat geheimrat kommerzienrat sanitatsrat studienrat kirchenrat landrat amtmann propst probst dekan superintendent
+    bischof vikar kaplan diakon diakonisse feldwebel unteroffizier gefreiter wachtmeister oberleutnant generalmajor
+    baronin abipraost koolmeister vallavanem nooremleitnant seersant vanemseersant veltveebel kirkkoherra pastori
+    luutnantti kersantti vanrikki majuri rehtori lojtnant kapten overste provst prost kantor grosshandlare konsul kaptajn
+    laerer klokker pulkownik kapitan porucznik profesor doktor ksieni plk por farar mej juffrouw pastoor kapelaan notaris
+    capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
+    ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
+    свящ прот иерей полк кап поручик
+    kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
 """Titles, ranks and offices before a name. Many are also abbreviations of given names; see `EITHER`."""
 
-EITHER = _words("able earl dean duke judge don d da m fr pan graf baron justice")
+EITHER = _words("able earl dean duke don d da m fr pan graf baron")
 """Titles that are also names or other words: with one word behind them they are a given name if that fits."""
 
 NOBLE = _words("graf grafin freiin freiherr freifrau baron baronin baroness furst ritter edler parun krahv")
@@ -68,11 +77,11 @@ WIFE_TITLES = _words(
 
 GIVEN_TITLES = _words(
     "sir dame lady don dona d prince princess king queen emperor empress tsar shri sri sidi lalla rabbi reb rebbe miss "
-    "baby little old young wee big begum master sheikh shaykh mulla mullah hajji haji nurse"
+    "baby little old young wee big begum master imam ustad sheikh shaykh mulla mullah hajji haji nurse"
 )
 """Titles behind which one word alone is a given name (for `miss`, `lady`, `nurse`: if it is known as one)."""
 
-DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master baby little old young wee big")
+DOUBTFUL_GIVEN_TITLES = _words("rabbi imam ustad miss lady nurse master baby little old young wee big")
 
 FAMILY_WORDS = _words(
     "family families perekond perekonna pere suguvosa perhe suku suvun gimene gimenes dzimta seima seimos rodzina "
@@ -90,6 +99,9 @@ RELIGIOUS_TITLES = _words(
 )
 """Titles of people in religion. Written small, or in the family's mouth, some of them are kin words."""
 
+KIN_BEFORE_RELIGION = _words("ema isa ode vend mutter bruder сестра брат")
+"""Religious titles that are said much more often of kin: in a family's words they are words of kin."""
+
 ALWAYS_RELIGIOUS = _words("suor sor fra fray frei")
 """Religious titles that no relation of a family is called by: the names behind them are names in religion."""
 
@@ -103,15 +115,15 @@ KIN_WORDS: dict[str, str] = {
                    "mamma mamka mor aiti ema emme memme мама мать мамочка matka mamusia mate mamina motina maminka matka whaea"),
         ("father", "daidi athair apa apu apuka apam edesapa edesapam pabbi fadir dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
-        ("grandmother", "mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
+        ("grandmother", "nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
-                        "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
+                        "baba babushka бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
-                        "дед dziadek vectevs senelis dedecek koro"),
-        ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
+                        "дед dziadek vectevs senelis dedecek koro dedushka"),
+        ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
                  "ciotka stryjna krustmate teta neni"),
-        ("uncle", "uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя wujek wuj stryj "
+        ("uncle", "uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
@@ -149,8 +161,14 @@ KIN_WORDS: dict[str, str] = {
 KIN_WITH_AN_ACCENT = _words("mere")
 """Kin words that without their accent, written large, are given names of another people (Māori)."""
 
+ELDERS_BY_FAMILY_NAME = _words(
+    "mum mummy mam mama mom mommy mother ma dad daddy papa pa pop father nan oma opa mutter mutti vater vati grossmutter grossvater omi opi mere "
+    "pere mor far farmor farfar mormor morfar bedstemor bestemor bedstefar bestefar grootmoeder grootvader"
+)
+"""Words for parents and grandparents of languages in which a family name may stand behind them (`Mutti Schröder`)."""
+
 GRANDPARENTS = _words(
-    "poppa grandma grandmother granny gran nana nanna grandpa grandfather granddad grandad gramps grandpapa"
+    "nanny poppa grandma grandmother granny gran nana nanna grandpa grandfather granddad grandad gramps grandpapa"
 )
 """English kin words behind which a family name may stand (`Grandma Lomax`)."""
 
@@ -166,14 +184,15 @@ TURKISH_RESPECT = _words("bey hanim efendi")
 """Those of them that are written large too."""
 
 MYSTERIES = _words(
-    "of the immaculata joseph mary benedict ignatius aloysius xavier columba ange annunciata assumpta bonaventure philomena scholastica bosco cross"
+    "of the immaculata perpetua assunta dolorosa incarnation nativity visitation rosary trinity passion sacred heart coeur jesus holy spirit "
+    "redempta gonzaga alacoque vianney liguori chantal carmel croix joseph mary benedict ignatius aloysius xavier columba ange annunciata assumpta bonaventure philomena scholastica bosco cross"
 )
 """What may stand in a name in religion besides given names."""
 
 SUFFIXES = _words(
     """
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
-    bt bart kcb cb gcb gcmg kcvo cvo mvo cie csi kcie vd td frcs frgs yr dy yngri eldri ifj id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    bt bart kcb cb gcb gcmg kcvo cvo mvo cie csi kcie vd td frcs frgs yr dy yngri eldri ifj id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc pc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mlodszy mladsi starsi ml
     """
@@ -229,14 +248,14 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
     for part, row in (
         (
             "born_as",
-            "m n|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
+            "m n|m s|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
             "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",
         ),
         (
             "married_as",
-            "married name|married as|formerly mrs|previously mrs|once mrs|fruher frau|mrs|later mrs|now mrs|later|m|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
+            "married name|married as|formerly mrs|previously mrs|once mrs|fruher frau|mrs|later mrs|now mrs|later|m|primo voto|secundo voto|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
             "po muzu|po meze|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),
@@ -245,12 +264,17 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "known as|called|also known as|aka|a k a|alias|genannt|gen|dit|dite|detto|detta|conhecido como|"
             "conocida como|conocido como|nicknamed|kutsutud|huudnimega|hüüdnimega|kutsuttu|kallad|kaldet|kalt|"
             "bijgenaamd|zwany|zwana|zvany|zvana|по прозвищу|apodo|better known as|everyone called|we called|"
-            "or|usually",
+            "or|usually|zis|zisa|vulgo|vlg|por apodo|alias dictus",
+        ),
+        (
+            "full",
+            "real name|proper name|full name|properly|christened|baptised|baptized|registered as|eigentlich|getauft|"
+            "de son vrai nom|prénom|oikea nimi|parisnimi|ristitud|egentligen|dopt|døpt",
         ),
         ("religious", "in religion|religious name|monastic name|im orden|en religion|en religión|in religione|mnisi"),
         (
             "belongs",
-            "of ngapuhi|o ngapuhi|no ngapuhi|of kai|of tainui|of tuhoe|of waikato|of taranaki|herbu|of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te",
+            "of ngapuhi|o ngapuhi|no ngapuhi|of kai|of tainui|of tuhoe|of waikato|of taranaki|herbu|h|of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te",
         ),
     )
     for words in row.split("|")
@@ -279,6 +303,12 @@ NOT_IN_OPEN = frozenset(
         "ent",
         "ved",
         "os",
+        "h",
+        "end",
+        "varem",
+        "kuni",
+        "until",
+        "bis",
     }
 )
 """Markers that count only where they cannot be a name: written small, behind a name and before one; or in brackets."""

@@ -15,7 +15,7 @@ from itertools import groupby
 
 from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.tokens import tokens_of
-from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import THE
@@ -129,15 +129,25 @@ def _may_say_what(named: Item, said: Item) -> bool:
     return is_role and titled and not said.is_beside and _fit(said, named)
 
 
+_LONGEST_FAMILY = 2
+"""Words of a family name that stands before a comma."""
+
+
 def _turned(part: Sequence[Item]) -> Item | None:
-    """`Skerrit, Edna May` told alone: one person as in a list, or two; it asks. None for all else."""
-    if len(part) != 2 or part[1].joined or not all(item.is_name and not item.person.note for item in part):
+    """`Skerrit, Edna May`, `Crosbie, Jane, née Watt` told alone: one person as in a list, or two; it asks. None for
+    all else."""
+    if len(part) != 2 or part[1].joined or not all(item.is_name for item in part) or part[0].person.note:
         return None
-    family, given = (tokens_of(item.person.words) for item in part)
-    if len(family) > 1 or family[0].is_given or len(given) < 2 or not all(token.is_given for token in given):
+    family = tokens_of(part[0].person.words)
+    name, _, _ = part[1].person.words.replace("(", ",").partition(",")
+    given = tokens_of(name)
+    if any(token.is_given or token.plain in KIN_WORDS for token in family) or len(family) > _LONGEST_FAMILY:
+        return None
+    tells_more = len(given) > 1 or name != part[1].person.words  # of `Zorb, Anna` alone it is asked who Zorb is
+    if not given or not tells_more or not all(token.is_given for token in given):
         return None
     words = f"{part[0].person.words}, {part[1].person.words}"
-    asks = f"Is “{words}” one person, {part[1].person.words} {part[0].person.words}?"
+    asks = f"Is “{words}” one person, {name.strip()} {part[0].person.words}?"
     return replace(part[0], person=replace(part[0].person, words=words, asks=asks, is_person=False), is_name=False)
 
 

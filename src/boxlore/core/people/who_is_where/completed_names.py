@@ -5,6 +5,7 @@ taken apart with it, and whoever lives is found by it, also where it is asked wh
 (Wainscott)`); all else in brackets is a note.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -14,6 +15,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.statements import fold
 
 
@@ -21,18 +23,32 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
     """Give each name what stands in brackets behind it, where that is a part of the name."""
     for item in items:
         words, note = item.person.words, item.person.note
-        if not (item.is_name and item.person.is_person and note) or item.is_beside or any(map(str.isdigit, note)):
+        if not (item.is_name and item.person.is_person and note) or item.is_beside:
             continue
-        whole = f"{words} ({note})"
-        if not _tells_what(note) and _completes(read_name(words, known), read_name(whole, known)):
-            item.person = replace(item.person, words=whole, note="")
+        pieces = (note, *note.split(", ")) if ", " in note else (note,)
+        told = next((piece for piece in pieces if _goes_with(words, piece, known)), "")
+        if told:  # `Ines Corti (mia madre, nata Galli)`
+            left = [] if told == note else [piece for piece in note.split(", ") if piece != told]
+            item.person = replace(item.person, words=f"{words} ({told})", note=", ".join(left))
+
+
+def _goes_with(words: str, told: str, known: KnownNames) -> bool:
+    """Whether brackets behind a name, with these words, tell more of it."""
+    if not told or (any(map(str.isdigit, told)) and not _UNTIL.fullmatch(told)) or _tells_what(told):
+        return False
+    return _completes(read_name(words, known), read_name(f"{words} ({told})", known))
+
+
+_UNTIL = re.compile(r"[^\W\d]+ \d{4} [^\W\d]+")
+"""`kuni 1937 Berg`: a family name that was given up in a year."""
 
 
 def _tells_what(note: str) -> bool:
     """Whether the words are no name, but what somebody is: `Mees`, `L'uomo`."""
     if KIN_WORDS.get(fold(note.split()[0])) in _OF_KIN:
         return True  # `Муж Анны`
-    return all(fold(word).rpartition("'")[2] in NOUNS for word in note.replace("’", "'").split())
+    words = [fold(word).rpartition("'")[2] for word in note.replace("’", "'").split()]
+    return all(word in NOUNS or word in ARTICLES for word in words)
 
 
 _OF_KIN = ("husband", "wife", "son", "daughter", "father", "brother")
@@ -41,8 +57,9 @@ _OF_KIN = ("husband", "wife", "son", "daughter", "father", "brother")
 def _completes(before: NameParts, after: NameParts) -> bool:
     """Whether more is known of the name behind the brackets, and surely."""
     more = any(getattr(after, part) and not getattr(before, part) for part in _OF_THE_NAME)
+    renamed = after.nickname == before.given != after.given and after.family == before.family != ""
     secular = bool(before.religious and after.family and not before.family)
-    return more or secular
+    return more or secular or renamed  # `Jim Barnes (real name James)`
 
 
 _OF_THE_NAME = ("born_as", "married_as", "religious", "belongs")

@@ -19,6 +19,7 @@ is left, for what is not structure becomes words or a note of somebody. A remark
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.reader import read_name
@@ -420,6 +421,12 @@ def _goes_on(reader: Reader, told: str) -> bool:
     if not last.is_name or reader.joined or told.split()[0].rstrip(".").lower() in TITLES:
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
-    return after != before and replace(
-        after, born_as="", married_as="", suffix="", nickname="", religious="", asks=""
-    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="", asks="")
+    if after.nickname == before.given:  # `Jim Barnes, christened James`
+        before = replace(before, given=after.given)
+    return after != before and replace(after, **_TOLD_BEHIND) == replace(before, **_TOLD_BEHIND)
+
+
+_TOLD_BEHIND: dict[str, Any] = dict.fromkeys(
+    ("born_as", "married_as", "patronymic", "suffix", "nickname", "religious", "asks"), ""
+)
+"""Parts of a name that may stand behind it and a comma."""

@@ -14,7 +14,7 @@ from boxlore.core.people.names import lists_table as lists
 from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.tokens import CALLED, Token, token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, RELIGIOUS_TITLES, TITLES
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
@@ -34,6 +34,9 @@ GIVEN_ELSEWHERE = frozenset().union(
 """Given names of some lands, and those that are family names too."""
 
 _NO_SIGN_OF_NAMES = re.compile(r"[~:=<>*_@{}\\^|%$€£\[\]]")
+_ASIDE = re.compile(r"""\([^()]*\)|["“„«'‘][^"”“»']*["”“»'’](?!\w)""")
+"""A nickname in quotes, and what stands in brackets: `William (Bill) Henry Cole` is one."""
+
 _SHORTEST_FORM = 5
 """Letters of a word before it is taken for a form of a name: shorter ones are names of their own."""
 
@@ -110,7 +113,7 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
         return f"Is “{words}” someone in the picture?"  # `Im Wagen Erna`
     if len(tokens) > 2 and tokens[1].plain == "of" and not is_part_of_names(first, known):
         return f"Is “{words}” someone in the picture?"  # `Wedding of Ruth`
-    if several := _names_in_a_row(tokens):
+    if several := _names_in_a_row(tokens_of(_ASIDE.sub(" ", words))):
         return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
     if before_name and _is_no_part(first, known):
@@ -133,7 +136,7 @@ def _names_nothing(tokens: Sequence[Token]) -> bool:
     """Whether words without a given name are of every day, a word of kin or a noun alone, or letters: `Royal Navy`."""
     first = tokens[0]
     if len(tokens) > 1:
-        is_somebody = first.plain in TITLES or first.plain in KIN_WORDS
+        is_somebody = first.plain in TITLES or first.plain in KIN_WORDS or first.plain in RELIGIOUS_TITLES
         return not is_somebody and all(token.plain in english_words() for token in tokens)
     stems = {first.plain, *(first.plain.removesuffix(end) for end in ("n", "en", "s"))}
     is_place = len(first.plain) > 3 and first.plain in _PLACE_WORDS
@@ -158,7 +161,8 @@ def is_part_of_names(token: Token, known: KnownNames) -> bool:
     """Whether a word is a part of names by knowledge, or stands before or in one: a title, kin, a particle."""
     plain = token.plain
     is_known = token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain)
-    return is_known or plain in TITLES or plain in KIN_WORDS or plain in table.BEFORE_A_NAME or token.is_particle
+    stands_before = plain in TITLES or plain in RELIGIOUS_TITLES or plain in KIN_WORDS or plain in table.BEFORE_A_NAME
+    return is_known or stands_before or token.is_particle
 
 
 _PLACE_WORDS = frozenset(word for _, phrase in table.PLACE_PHRASES for word in phrase.split())

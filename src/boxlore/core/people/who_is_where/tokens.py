@@ -14,7 +14,8 @@ from itertools import pairwise
 
 from boxlore.core.people.names.lists_table import SHORTENED_GIVEN
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import FILIATION, KIN_WORDS, MARKERS, TITLES
+from boxlore.core.people.names.words_table import FILIATION, KIN_WORDS, MARKERS, RELIGIOUS_TITLES, SUFFIXES, TITLES
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.labels import ROMANS, labels_of
@@ -44,7 +45,7 @@ _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(
-    r"(?:edw|cllr|hy|vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
+    r"(?:rt|edw|cllr|hy|vda|vdo|ozv|ifj|wwe|vve|frl|yr|"
     r"mrs?|messrs|ms|drs?|st|sr|jr|revd?|revs|prof|capt|cpt|lt|lieut|col|maj|sgts?|cpls?|ptes?|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nos|nr|mme|"
     r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\."
 )
@@ -94,7 +95,8 @@ def _words(text: str) -> list[Word]:
     while match := _TOKEN.search(text, at):
         word, start, at = match[0], match.start(), match.end()
         end = at
-        if (slashed := _SLASHED.match(text, start)) and _is_slashed_title(slashed):  # `L/Cpl.`, `Sgt/Major`
+        slashed = _SLASHED.match(text, start)
+        if slashed and (_is_slashed_title(slashed) or fold(slashed[0]) in FILIATION):  # `L/Cpl.`, `Ravi s/o Mohan`
             at = slashed.end()
             words.append((slashed[0], start, at))
             continue
@@ -106,7 +108,7 @@ def _words(text: str) -> list[Word]:
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
         elif _shortens_a_place(word, text[end:]):
             words.append((word, start, end))
-        elif word.endswith(".") and len(word) > 2 and not (_keeps_its_point(word) or _leads_a_name(text, words, match)):
+        elif word.endswith(".") and len(word) > 2 and not _has_its_point(text, words, match):
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
         elif (elided := _ELIDED.fullmatch(word)) and _is_elided_from(elided[2]):
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
@@ -146,13 +148,31 @@ def _is_elided_from(word: str) -> bool:
 MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)
 
 
+def _has_its_point(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
+    """Whether a point belongs to its word, and ends nothing."""
+    return _keeps_its_point(match[0]) or _leads_a_name(text, words, match) or _ends_a_name(text, words, match)
+
+
+def _ends_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
+    """Whether a shortened suffix ends a name: `Esq.`, `sen.`, behind a name or a comma, and no name goes on."""
+    plain, before = fold(match[0]).rstrip("."), words[-1][0] if words else ""
+    behind_a_name = before == "," or before[:1].isupper()
+    is_short = plain in SUFFIXES and plain not in english_words() and len(plain) < 5
+    return behind_a_name and is_short and not _LARGE_FOLLOWS.match(text, match.end())
+
+
 def _keeps_its_point(word: str) -> bool:
     """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
     marks_name = fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 6
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
-    shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN
+    shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN or fold(word).endswith(_SHORTENED_SON)
     return shortens or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
+
+
+def _is_shortened_title(word: str) -> bool:
+    plain = fold(word).rstrip(".")
+    return plain in TITLES and plain not in english_words() and plain not in table.NOUNS
 
 
 _GOES_ON = re.compile(r" ?[:;,)]| [^\W\dA-ZА-Я_]")
@@ -163,10 +183,15 @@ def _shortens_a_place(word: str, behind: str) -> bool:
     return word.endswith(".") and fold(word[:-1]) in _SHORT_WORDS and _GOES_ON.match(behind) is not None
 
 
+_SHORTENED_SON = ("sz.", "sdr.", "szn.")
+"""Dutch names of a father, shortened: `Pietersz.`"""
+
+
 def _leads_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:
-    """Whether a small word with a point opens what is told of one person, and a large one follows: `kun. Juozas`."""
-    word, opens = match[0], not words or words[-1][0] in ",;:"
-    is_short = word.islower() and len(word) < 7 and not token_of(word).is_given
+    """Whether a word with a point opens what is told of one person, and a large one follows: a small word (`kun.
+    Juozas`), or a shortened title, also behind another one (`Smt. Kamala`, `Prof. Comm. Ettore Valli`)."""
+    word, opens = match[0], not words or words[-1][0] in ",;:&" or fold(words[-1][0]).rstrip(".") in (*TITLES, "and")
+    is_short = (word.islower() or _is_shortened_title(word)) and len(word) < 7 and not token_of(word).is_given
     return opens and is_short and bool(_LARGE_FOLLOWS.match(text, match.end())) and not _is_phrase(word)
 
 
@@ -268,6 +293,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
         large = words[at][0][:1].isupper() and at and not (is_shouted or _begins_sentence(words, at, kind))
         if kind == "right" and words[end - 1][0] == "D.":
             continue  # `a D. Emília`
+        if large and kind == "or" and words[at - 1][0][:1].isalpha():
+            continue  # `Meri Te Tai`, where `tai` is `or` in Finnish
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
         if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:
@@ -293,6 +320,8 @@ def _is_inside_a_name(words: Sequence[Word], at: int, kind: str, phrase: Sequenc
     if len(phrase) > 1 or not word[:1].isupper():
         return False
     behind = fold(words[at + 1][0]) if at + 1 < len(words) else ""
+    if kind.startswith(("row", "ordinal")) and fold(word) in RELIGIOUS_TITLES and token_of(behind).is_given:
+        return True  # `Sor Juana`, where `sor` is a row in Hungarian
     fathers = kind.startswith("ordinal") and behind in FILIATION and len(behind) > 2
     is_short = kind in PLACES and 1 < len(word) < 4 and at > 0 and words[at - 1][0][0].isalpha()
     return fathers or (is_short and not word.isupper())

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
 from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
@@ -29,6 +29,8 @@ def without_commas_in_names(elements: Sequence[Element], known: KnownNames) -> S
     halves = [_halves(part) for part in parts]
     turned = [names for names in halves if names and _is_turned(*names, known)]
     sure = sum(_is_given(given[0], known) for _, given in turned)
+    if len(parts) == 1 and turned and _is_surely_turned(*turned[0], known):
+        return [element for element in elements if element not in parts[0] or element.kind != "comma"]
     if len(turned) < 2 or len(turned) < len(parts) or sure * 2 < len(turned):
         return elements
     commas = {id(element) for part in parts for element in part if element.kind == "comma"}
@@ -74,6 +76,19 @@ def _is_turned(family: Sequence[Element], given: Sequence[Element], known: Known
     last = family[-1].plain
     may_be_family = last in _FAMILY_TOO or known.is_family(last) or not _is_given(family[-1], known)
     return family[-1].is_large and given[0].is_large and may_be_family and last not in KIN_WORDS
+
+
+def _is_surely_turned(family: Sequence[Element], given: Sequence[Element], known: KnownNames) -> bool:
+    """Whether one name alone is surely told so: a title, behind which a family name is missing (`Dunstable, Rev.
+    Hugh`), initials (`Smith, J.`), capitals of one half (`RUDGE, Thomas`), or a family name of the family's."""
+    names = [word for word in given if not (word.plain in TITLES or token_of(word.text).is_initial)]
+    if any(_is_given(word, known) and not known.is_family(word.plain) for word in family):
+        return False
+    if any(not is_given_somewhere(token_of(word.text), known) for word in names if word.plain not in SUFFIXES):
+        return False
+    shouted = [token_of(word.text).is_capitals for word in (family[-1], given[-1])] == [True, False]
+    is_known = known.is_family(family[-1].plain) and bool(names)
+    return is_known or shouted or len(names) < len(given) or any(word.plain in SUFFIXES for word in names)
 
 
 def _is_given(word: Element, known: KnownNames) -> bool:
