@@ -71,6 +71,7 @@ from boxlore.core.dates.word_order import (
     YEARS_TOLD,
     arranged,
 )
+from boxlore.core.dates.writing import question, year_of
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -572,8 +573,11 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         return None
     if not expression.filled():
         return None
-    if expression.kind == "one":
-        expression.leaves()[0].season_alone = True
+    dates = expression.leaves()
+    in_sets = expression.kind in ("any", "all") and not any(date.years for date in dates)
+    if expression.kind == "one" or (in_sets and len({date.season for date in dates}) == 1):
+        for date in dates:
+            date.season_alone = True
     return expression
 
 
@@ -602,11 +606,12 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         edtf = standard.parsed(expression.text(context))
         ask = expression.question(context)
     except NoSuchDate as none:
+        which_century = _with_years_of_wars(expression, context) if expression.kind == "within" else ""
         choices = _by_other_wars(expression, context) if expression.kind == "within" else ()
         if choices:  # “summer 1939, before the war”: one war fits
-            if len(choices) == 1 and not any(date.short for date in expression.leaves()):
-                return _guarded(Outcome(standard.parsed(choices[0])), context)
-            return Outcome(None, expression.question(context) or none.ask, choices)
+            if len(choices) == 1:
+                return _guarded(Outcome(standard.parsed(choices[0]), which_century or None), context)
+            return Outcome(None, which_century or expression.question(context) or none.ask, choices)
         if whole := _of_each_war(expression, context):
             return Outcome(None, expression.question(context) or none.ask, whole)
         if whole := _with_each(expression, none, context):
@@ -622,7 +627,7 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
     first = "" if _to_come(edtf, context.this_year) else edtf.text
     further = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
     choices = tuple(dict.fromkeys(filter(None, [first, *further])))
-    if any(len(date.span) > 1 for date in expression.leaves()):
+    if expression.kind != "known" and any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
 
@@ -657,6 +662,17 @@ def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -
             date.become(told)
             return tuple(filter(None, whole))
     return ()
+
+
+def _with_years_of_wars(expression: Expression, context: DateContext) -> str:
+    """“Summer ’41, before the war”: the question which century is meant, where one is not told beside a war; the years
+    are then those of the world wars' century."""
+    dates = expression.leaves()
+    short = [date for date in dates if date.short] if any(len(date.span) > 1 for date in dates) else []
+    ask = question(short[0], context) if short else ""
+    for date in short:
+        date.year, date.assumed = year_of(date, 0), False
+    return ask
 
 
 def _by_other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:

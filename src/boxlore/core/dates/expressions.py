@@ -15,6 +15,7 @@ from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near, outermost, outermost_year
+from boxlore.core.dates.short_years import LAST_DAY
 from boxlore.core.dates.wars_table import OVER_BY_THEN
 from boxlore.core.dates.writing import choices_of, question, spans_of, written, year_of
 
@@ -58,6 +59,8 @@ class Expression:
         """Fill open slots; False where one stays open that must not."""
         if self.kind == "known" and isinstance(self.parts[0], Expression) and self.parts[0].kind == "any":
             return self.parts[0].filled()
+        if self.kind == "within":
+            self._share_century()
         if self.kind in ("within", "near", "nth", "known", "apart"):
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
@@ -65,6 +68,15 @@ class Expression:
         if not fill(self.leaves(), span=self.kind in ("span", "between")):
             return False
         return self.kind != "any" or not self._is_season_or_its_year()
+
+    def _share_century(self) -> None:
+        """“1930 or so, no later than 33”, “before 1914, after 08”: two digits are of the century told before them."""
+        told, limit = self.leaves()[0], self.leaves()[-1]
+        if limit.bare is None or limit.bare[1] != 2 or limit.year or len(told.year) != 4 or told.day:
+            return
+        if limit.bare[0] > LAST_DAY or not told.within_a_year:
+            limit.year, limit.bare = f"{told.year[:2]}{limit.bare[0]:02d}", None
+            limit.assumed = told.assumed
 
     def _is_season_or_its_year(self) -> bool:
         """“Winter of 1938”, though “of” is “or” in Dutch: nobody says a season or its own year, nor a war or a year."""

@@ -267,6 +267,9 @@ class Grammar:
             marks.append(self._last_mark)
             if joins == ["comma"] and (known := self._beside_a_war(items)):
                 items, joins, marks = [known], [], marks[:1]
+            elif joins[-1] == "comma" and self._is_told_beside_a_war(items, joins):
+                told = self._joined(items[:-1], joins[:-1], marks[:-1], first_mark)
+                items, joins, marks = [Expression("known", [told, items[-1]])], [], [0]
         if self._is_year_of_what_follows(items, joins):
             items[-1].leaves()[-1].take_year(items[0].leaves()[0])
             items, joins, marks = items[1:], joins[1:], marks[1:]
@@ -357,6 +360,14 @@ class Grammar:
             if items[0].kind in _LIMITS
             else Expression("one", [date])
         )
+
+    @staticmethod
+    def _is_told_beside_a_war(items: list[Expression], joins: list[str]) -> bool:
+        """“1943 or 44, in the war”: a war behind a comma, and before it one of several dates."""
+        war = items[-1].leaves()[0]
+        others = [date for item in items[:-1] for date in item.leaves()]
+        is_war = bool(war.span) and not war.part and items[-1].kind in ("one", *_LIMITS)
+        return is_war and "comma" not in joins[:-1] and not any(date.span or date.event for date in others)
 
     @staticmethod
     def _beside_a_war(items: list[Expression]) -> Expression | None:

@@ -121,10 +121,10 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
 OF_LANDS: dict[Theatres, Theatres] = {
     SPANS[0][1]: (
         ("GB IE NZ AU CA ZA EE LV LT PL DE FR BE", "1914-08", "1918-11"), ("RU UA", "1914-08", "1918-03"),
-        ("NO DK SE FI NL CH ES CZ HU AT", "1914-07", "1918-11"),
+        ("NO DK SE FI NL CH ES CZ HU AT AR BR CL UY MX IS", "1914-07", "1918-11"), ("PT", "1916-03", "1918-11"),
     ),
     SPANS[1][1]: (
-        ("GB IE NZ AU CA ZA SE CH ES", "1939-09", "1945-09"), ("DE FR AT PL CZ", "1939-09", "1945-05"),
+        ("GB IE NZ AU CA ZA SE CH ES PT AR BR CL UY MX IS", "1939-09", "1945-09"), ("DE FR AT PL CZ", "1939-09", "1945-05"),
         ("NO DK", "1940-04", "1945-05"), ("NL BE", "1940-05", "1945-05"), ("LV LT RU UA", "1941-06", "1945-05"),
         ("FI", "1939-11", "1945-04"), ("HU", "1941-06", "1945-04"),
     ),
@@ -153,7 +153,10 @@ WHICH_WAR = {
     "en": "war|war years|wartime|wartimes|war time|last war|wars",
     "et": "sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|sõdade|sõdade ajal",
     "de": "krieg|krieges|kriegs|kriegszeit|kriege|kriegszeiten",
-    "fr": "guerre", "es it pt": "guerra",
+    "fr": "guerre|années de guerre|temps de guerre", "es it pt": "guerra",
+    "es": "años de guerra|años de la guerra|en los años de guerra|los años de guerra|los años de la guerra|en los años de la guerra|tiempos de guerra|tiempo de guerra",
+    "it": "anni di guerra|anni della guerra|tempo di guerra|tempi di guerra",
+    "pt": "anos de guerra|anos da guerra|nos anos da guerra|nos anos de guerra|tempo da guerra|tempos de guerra",
     "nl": "oorlog|oorlogstijd|oorlogsjaren",
     "hu": "háború|háborúban|háborús évek|háborús években|a háború idején",
     "da nb": "krig|krigen|krigens tid|krigsårene|krigstiden", "sv": "krig|kriget|krigsåren|krigstiden",

@@ -19,6 +19,10 @@ _YEARS = frozenset(("year", "short"))
 
 _TIMES = frozenset(("clock", "clock_part", "clock_behind"))
 
+_BEFORE_A_TIME = frozenset("about before after until since from at_latest at_earliest to between night_to".split())
+"""What a time of day may stand behind and takes with it: “after midnight, 1 January” is that day. Before
+an occasion that has no date of its own it leaves none: “after the holidays, 1950”."""
+
 _AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
 
@@ -27,8 +31,8 @@ YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_dig
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _SIDES = ("before", "after")
 _BESIDE_A_DATE = ("unit", "season", "feast")
-PASSED_OVER = ("noise", "calculated", "hebrew", "when")
-"""Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
+PASSED_OVER = ("noise", "calculated", "hebrew", "when", "occasion")
+"""Words that add nothing: of a language's list, “calculated” of a tree file, the name of a calendar, and holidays."""
 
 SHOULD_BE = "should_be"
 """The kind, here, of a correction that is doubt where nothing stands before it: “it should be 1938”."""
@@ -66,7 +70,8 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
     words = _that_say_something(kinds)
     if not words:
         return None
-    words = words if len(words) < 3 else in_order(without_times(words))
+    words = without_times(words)
+    words = words if len(words) < 3 else in_order(words)
     told = {word.kind for word in words}
     if not words or ("at_years" in kinds and told.isdisjoint(_AT_WHICH)):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
@@ -92,6 +97,9 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
     for place, kind in enumerate(kinds):
         if kind == "from" and before == "noise":
             continue  # “the photo is from 1926”
+        of_an_occasion = (before == "occasion" and kind in _BEHIND) or (kind == "occasion" and words)
+        if of_an_occasion and (kind in _BEHIND or words[-1].kind in _BEFORE_A_TIME):
+            return []  # “before the holidays, 1950”, and not before 1950
         before = kind
         if kind in PASSED_OVER or kind == "at_years":
             continue
@@ -129,7 +137,7 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
 
 
 def without_times(words: list[PlacedKind]) -> list[PlacedKind]:
-    """The words without the times of day: `about 3 pm`, `half past nine`, `nine o'clock`."""
+    """The words without the times of day: `about 3 pm`, `half past nine`, `nine o'clock`, `just before midnight`."""
     if not any(word.kind in _TIMES for word in words):
         return words
     rest: list[PlacedKind] = []
@@ -138,9 +146,9 @@ def without_times(words: list[PlacedKind]) -> list[PlacedKind]:
         if word.kind == "clock_behind" and rest and rest[-1].kind == "day":
             rest.pop()
         if word.kind in _TIMES:
-            while rest and rest[-1].kind == "about":
+            while rest and rest[-1].kind in _BEFORE_A_TIME:
                 rest.pop()
-        elif word.kind != "day" or before != "clock_part":
+        elif not (before == "clock_part" and word.kind == "day") and not (before == "clock" and word.kind in _BEHIND):
             rest.append(word)
         before = word.kind
     while rest and rest[-1].kind == "comma":

@@ -80,7 +80,8 @@ HUNGARIAN = Language(
         "few": "néhány|pár|egypár",
         "not": "nem|de nem|soha|nem volt|nem lehetett|semmiképp|semmiképpen",
         "today": "tavaly|tegnap|múlt évben|idén|ezelőtt|éve|évvel ezelőtt",
-        "noise": "emlékül|emlék|emlékére|a|az|ez|ezen|készült|készítették|készítve|fénykép|fénykép készült|fotó|kép|a kép|felvétel|a felvétel|képeslap|levelezőlap|lap|szünidő|szünidőben|szabadság|szabadságon|nyaraláskor"
+        "clock": "éjfél",
+        "noise": "emlékül|emlék|emlékére|a|az|ez|ezen|készült|készítették|készítve|fénykép|fénykép készült|fotó|kép|a kép|felvétel|a felvétel|képeslap|levelezőlap|lap|szabadság|szabadságon|anno"
         "|hátoldalán|a hátoldalán|hátulján|a kép hátulján|dátum|kelt|keltezve|keltezés|valamikor|során|folyamán|idején|pontosan|biztosan|ceruzával|ráírva"
         "|volt|reggel|este|délután|délelőtt|éjjel|hajnalban|délben|ekkor|akkor|még|már|úgy|fényképezve|írva|lehet ez|alatt|idejében",
         "undated": "dátum nélkül|ismeretlen|nem tudom|nem tudni|keltezetlen|dátum ismeretlen|nem emlékszem|régen|réges-régen|ki tudja|nem tudom pontosan|fogalmam sincs|nem emlékszem pontosan|pontosan nem tudom|nem tudjuk|nem tudom mikor",
@@ -186,6 +187,7 @@ HUNGARIAN = Language(
     ordinal_endings="-a|-e|-i|-án|-én|-ja|-je|-jén|-ján|-ai|-ei|-dik|-dika|-dikán|-dike|-dikén",
     number_endings={
         "noise": "-ban|-ben|ban|ben|-as|-es|-os|-ös|-i|-ra|-re|-nak|-nek|-ról|-ről|-beli|-ból|-ből",
+        "occasion": "szünidő|szünidőben|nyaraláskor",
         "from": "-tól|-től|tól|től|-tol",
         "until": "-ig|ig",
     },
