@@ -31,7 +31,7 @@ def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     by_number = {row["number"]: row for row in rows(out)}
     assert code == 1 and len(by_number) == 25
     row = by_number["TRA-0020"]
-    assert {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction"} == set(row)
+    assert {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction", "contradictions"} == set(row)
     assert (row["earliest"], row["latest"], row["edtf"]) == ("1975-04-07", "1975-07-04", "[1975-04-07..1975-07-04]")
     assert row["because"][0] == {  # type: ignore[index]  # a list of objects
         "words": "TRA-0020 is dated “7/4/75”", "source": "Leida Rourke", "strength": "likely"
@@ -47,9 +47,11 @@ def test_a_contradiction_of_a_life_alone_has_a_row_of_its_own(run, bare) -> None
     for field, words in (("born", "1910"), ("died", "1905")):
         assert run("-c", folder, "people", "tell", "Ants Saar", field, words)[0] == 0
     code, out, _ = run("-c", folder, "evidence", "--all", "--json")
-    circles = [row for row in rows(out) if set(row) == {"contradiction"}]
-    assert code == 1 and len(circles) == 1
-    assert any("1905" in str(claim) for claim in circles[0]["contradiction"])  # type: ignore[attr-defined]  # a list
+    disputed = {row["fact"]: row for row in rows(out) if row.get("person") == "Ants Saar"}
+    assert code == 1 and set(disputed) == {"born", "died"}
+    assert disputed["born"]["contradictions"] == disputed["died"]["contradictions"] != []
+    assert any("1905" in str(claim) for claim in disputed["born"]["contradiction"])  # type: ignore[attr-defined]  # a list
+    assert "but see the contradiction below" in run("-c", folder, "evidence", "TRA-0001")[1]
 
 
 def test_beside_the_record_of_an_item_without_a_date(run, demo: Path) -> None:  # type: ignore[no-untyped-def]

@@ -94,7 +94,8 @@ def _lives(found: Evidence, chosen: dict[str, Any]) -> None:
             ("born", person.born, found.of_birth(person.id)),
             ("died", person.died, found.of_death(person.id)),
         ):
-            if worked.edtf and told is None and (chosen["as_json"] or worked.years is not None):
+            is_plain = told is not None or (worked.years is None and not chosen["as_json"])
+            if worked.circles or (worked.edtf and not is_plain):
                 if chosen["as_json"]:
                     output.row({"person": person.name, "fact": word, **_json(worked)})
                 else:
@@ -102,7 +103,9 @@ def _lives(found: Evidence, chosen: dict[str, Any]) -> None:
 
 
 def _of_no_item(found: Evidence, of_items: list[Circle]) -> None:
-    """A row for each contradiction that is of lives alone, and stands in no item's row."""
+    """A row for each contradiction that stands in the row of no item and no life."""
+    of_lives = [each for ident in found.people for of in (found.of_birth, found.of_death) for each in of(ident).circles]
+    of_items = [*of_items, *of_lives]
     for circle in found.worked.circles:
         if all(circle is not other for other in of_items):
             output.row({"contradiction": [_claim(claim) for claim in circle.claims]})
@@ -114,7 +117,8 @@ def _json(worked: Proposal) -> dict[str, object]:
         "latest": _day(last_day, worked.last),
         "edtf": worked.edtf or None,
         "because": [_claim(claim) for claim in worked.because],
-        "contradiction": [_claim(claim) for circle in worked.circles for claim in circle.claims],
+        "contradiction": [_claim(claim) for claim in dict.fromkeys(c for each in worked.circles for c in each.claims)],
+        "contradictions": [[_claim(claim) for claim in circle.claims] for circle in worked.circles],
     }
 
 
@@ -127,7 +131,8 @@ def _claim(claim: Claim) -> dict[str, str]:
 
 
 def _lines(head: str, worked: Proposal, *, why: bool) -> None:
-    output.say(output.safe(f"{head}: worked out: {worked.display or 'nothing'}"))
+    disputed = "  (but see the contradiction below)" if worked.circles else ""
+    output.say(output.safe(f"{head}: worked out: {worked.display or 'nothing'}{disputed}"))
     for claim in worked.because if why else ():
         output.say(f"    because {_said(claim)}")
 

@@ -37,6 +37,10 @@ def of_item(ident: str) -> str:
     return f"item {ident}"
 
 
+def is_of_an_item(day: str) -> bool:
+    return day.startswith(of_item(""))
+
+
 def of_birth(ident: str) -> str:
     return f"birth {ident}"
 

@@ -241,14 +241,30 @@ class Network:
 
     def gained(self, limits: Iterable[Limit]) -> dict[str, int] | None:
         """How many days narrower each other day would be with these limits too; None if they cannot hold."""
+        with self._supposed(limits) as changed:
+            if changed is None:
+                return None
+            narrower: dict[int, int] = {}
+            for labels, before in zip((self._latest, self._earliest), changed, strict=True):
+                for day, label in before.items():
+                    narrower[day] = narrower.get(day, 0) + min(label - labels.label[day], FAR)
+            return {self._names[day]: days for day, days in narrower.items()}
+
+    def supposing(self, limits: Iterable[Limit]) -> dict[str, tuple[int | None, int | None]] | None:
+        """Between which days each day would be that these limits too make narrower; None if they cannot hold."""
+        with self._supposed(limits) as changed:
+            if changed is None:
+                return None
+            return {self._names[day]: self.bounds(self._names[day]) for before in changed for day in before}
+
+    @contextmanager
+    def _supposed(self, limits: Iterable[Limit]) -> Iterator[list[dict[int, int]] | None]:
+        """With these limits too, within: the labels before, latest and earliest, of each day whose label is another."""
         count = len(self._owners)
         with self._latest.undone() as latest, self._earliest.undone() as earliest:
             for limit in limits:
                 self.add(limit)
             fits = self.settle() is None
-            narrower: dict[int, int] = {}
-            for labels, undo in ((self._latest, latest), (self._earliest, earliest)):
-                for day, before in {day: before for day, before, _ in reversed(undo)}.items():
-                    narrower[day] = narrower.get(day, 0) + min(before - labels.label[day], FAR)
+            changed = [{day: before for day, before, _ in reversed(undo)} for undo in (latest, earliest)]
+            yield changed if fits else None
         del self._owners[count:]
-        return {self._names[day]: days for day, days in narrower.items()} if fits else None
