@@ -67,6 +67,7 @@ class _Labels:
         self._waiting: deque[int] = deque()
         self._queued = [False]
         self._undo: list[tuple[int, int, int]] | None = None
+        self.moved: set[int] = set()
 
     def add_day(self) -> None:
         self.label.append(FAR)
@@ -113,6 +114,7 @@ class _Labels:
             self._undo.append((ends, self.label[ends], self.came_by[ends]))
         self.label[ends] = shorter
         self.came_by[ends] = arrow
+        self.moved.add(ends)
         self._queue(ends)
         return None
 
@@ -146,6 +148,7 @@ class _Labels:
                     open_ends.append(day)
         for day in lost:
             self.label[day], self.came_by[day] = FAR, -1
+        self.moved.update(lost)
         for day in lost:
             self._new.extend(self._arriving[day])
 
@@ -221,6 +224,12 @@ class Network:
             return None, None
         first, last = self.reached(name)
         return first if first > -FAR // 4 else None, last if last < FAR // 4 else None
+
+    def moved(self) -> set[str]:
+        """The days whose bounds may have become others since this was asked last."""
+        moved = self._latest.moved | self._earliest.moved
+        self._latest.moved, self._earliest.moved = set(), set()
+        return {self._names[day] for day in moved}
 
     def reached(self, name: str) -> tuple[int, int]:
         """The same of a day that some limit names, with numbers beyond a quarter of FAR for None."""

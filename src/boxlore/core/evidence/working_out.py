@@ -23,7 +23,7 @@ where the rest still cannot all be so. Every claim that is left is needed.
 """
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.evidence.claims import Claim, is_of_an_item, not_after, not_before
@@ -47,7 +47,8 @@ class _Reckoning:
     def __init__(self) -> None:
         self.network = Network()
         self.claims: list[Claim] = []
-        self._open: dict[int, Claim] = {}
+        self._open: dict[str, dict[int, Claim]] = {}
+        self._to_see: set[str] = set()
 
     def add(self, claim: Claim) -> None:
         self.claims.append(claim)
@@ -58,34 +59,41 @@ class _Reckoning:
         for limit in all_limits(claim):
             self.network.add(limit, owner)
         if claim.choices:
-            self._open[owner] = claim
+            self._open.setdefault(claim.chosen, {})[owner] = claim
+            self._to_see.add(claim.chosen)
 
     def settle(self) -> list[int] | None:
         """Work out what follows, alternatives too; the numbers of claims that cannot all be so, if there are any."""
         while True:
             if (circle := self.network.settle()) is not None:
                 return circle
-            is_narrower = False
-            for owner, claim in self._open.items():
-                first, last = self.network.reached(claim.chosen)
-                meets = [span for span in claim.choices if span[0] <= last and span[1] >= first]
-                if meets == list(claim.choices):
-                    continue
-                earliest, latest = self.network.reasons(claim.chosen)
-                if not meets:
-                    return list(dict.fromkeys((owner, *earliest, *latest)))
-                if (begins := min(span[0] for span in meets)) > first:
-                    self.network.add(not_before(claim.chosen, begins), *dict.fromkeys((owner, *earliest)))
-                    is_narrower = True
-                if (ends := max(span[1] for span in meets)) < last:
-                    self.network.add(not_after(claim.chosen, ends), *dict.fromkeys((owner, *latest)))
-                    is_narrower = True
-            if not is_narrower:
+            self._to_see |= self.network.moved() & self._open.keys()
+            if not self._to_see:
                 return None
+            for day in sorted(self._to_see):
+                for owner, claim in self._open[day].items():
+                    if (circle := self._draw_in(owner, claim)) is not None:
+                        return circle
+                self._to_see.discard(day)
+
+    def _draw_in(self, owner: int, claim: Claim) -> list[int] | None:
+        """Draw in the bounds of a day to the spans that they meet; the claims that cannot all be so, if none does."""
+        first, last = self.network.reached(claim.chosen)
+        meets = [span for span in claim.choices if span[0] <= last and span[1] >= first]
+        if meets == list(claim.choices):
+            return None
+        earliest, latest = self.network.reasons(claim.chosen)
+        if not meets:
+            return list(dict.fromkeys((owner, *earliest, *latest)))
+        if (begins := min(span[0] for span in meets)) > first:
+            self.network.add(not_before(claim.chosen, begins), *dict.fromkeys((owner, *earliest)))
+        if (ends := max(span[1] for span in meets)) < last:
+            self.network.add(not_after(claim.chosen, ends), *dict.fromkeys((owner, *latest)))
+        return None
 
     def take_out(self, owner: int) -> None:
         self.network.forget(owner)
-        self._open.pop(owner, None)
+        self._open.get(self.claims[owner].chosen, {}).pop(owner, None)
 
 
 def all_limits(claim: Claim) -> tuple[Limit, ...]:
@@ -125,7 +133,8 @@ class WorkedOut:
 
     def __init__(self, claims: Iterable[Claim] = ()) -> None:
         self._reckoning = _Reckoning()
-        self._met: list[list[int]] = []
+        self._met: list[tuple[int, ...]] = []
+        self._known: set[tuple[int, ...]] = set()
         self._out: list[int] = []
         self._aside: list[int] = []
         self._shared: dict[int, tuple[int, ...]] = {}
@@ -157,8 +166,9 @@ class WorkedOut:
         claims = self._reckoning.claims
         while (owners := self._reckoning.settle()) is not None:
             number = {id(claims[owner]): owner for owner in sorted(owners)}
-            circle = [number[id(claim)] for claim in smallest([claims[owner] for owner in number.values()])]
-            if circle not in self._met:
+            circle = tuple(number[id(claim)] for claim in smallest([claims[owner] for owner in number.values()]))
+            if circle not in self._known:
+                self._known.add(circle)
                 self._met.append(circle)
             gives_way = [owner for owner in self._give_way(circle) if owner != keep] or circle
             self._reckoning.take_out(gives_way[-1])
@@ -190,7 +200,7 @@ class WorkedOut:
         self._look_behind(met)
         claims = self._reckoning.claims
         ways = [list(self._give_way(circle)) for circle in self._met]
-        firm = [circle for circle in self._met if all(claims[owner].sure is not Sure.GUESS for owner in circle)]
+        firm = {circle for circle in self._met if all(claims[owner].sure is not Sure.GUESS for owner in circle)}
         often = Counter(owner for circle in firm for owner in circle)
         for circle, way in zip(self._met, ways, strict=True):
             way += [owner for owner in circle if circle in firm and often[owner] > 1 and owner not in way]
@@ -199,7 +209,8 @@ class WorkedOut:
             self._reckoning.take_out(owner)
         self._reckoning.settle()
         self._shared = {}
-        whichever = [self._whichever(way, ways) for way in ways]
+        in_ways = Counter(owner for way in ways for owner in way)
+        whichever = [self._whichever(way, in_ways) for way in ways]
         for follows, owners in zip(whichever, self._met, strict=True):
             if follows and self._reckoning.network.gained(follows) is not None:
                 self._shared[len(claims)] = tuple(owners)
@@ -209,10 +220,10 @@ class WorkedOut:
         for circle, way in zip(self._met, ways, strict=True):
             self._keep(Circle(tuple(claims[owner] for owner in circle), tuple(claims[owner] for owner in way)))
 
-    def _whichever(self, way: Sequence[int], ways: Sequence[Sequence[int]]) -> tuple[Limit, ...]:
+    def _whichever(self, way: Sequence[int], ways: Mapping[int, int]) -> tuple[Limit, ...]:
         """Limits of days that hold whichever claim that gives way in a circle is not so. Where it is one that stands in
-        others too, more such may be wrong; else it is the only one here."""
-        own = [owner for owner in way if sum(owner in other for other in ways) == 1]
+        others too, more such may be wrong; else it is the only one here. `ways` has in how many a claim gives way."""
+        own = [owner for owner in way if ways[owner] == 1]
         supposed = [[owner for owner in way if owner != wrong] for wrong in own]
         if len(own) < len(way):
             supposed.append(own)
