@@ -5,7 +5,7 @@ touch, and a telephone's picture of one print on a table. All are tilted by up t
 made of shades, shapes and lines, some of which run from edge to edge. Nothing is read from outside.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -29,9 +29,9 @@ class Sheet:
     outlines: tuple[Array, ...]
 
 
-def sheets(each: int, seed: int = 1) -> Iterator[Sheet]:
+def sheets(each: int, seed: int = 1, kinds: Sequence[str] = KINDS) -> Iterator[Sheet]:
     """So many sheets of each kind; the same for the same seed."""
-    for kind in KINDS:
+    for kind in kinds:
         for at in range(each):
             chance = np.random.default_rng([seed, KINDS.index(kind), at])
             yield _telephone(chance) if kind == "telephone" else _flat(kind, chance)

@@ -38,7 +38,7 @@ def _of_source(tree: ast.Module) -> Iterator[tuple[int, str]]:
     for node in ast.walk(tree):
         if isinstance(node, (ast.FunctionDef, ast.AsyncFunctionDef, ast.ClassDef)):
             yield 2, node.name.replace("_", " ")
-            yield 1, ast.get_docstring(node) or ""
+            yield 1, ast.get_docstring(node, clean=False) or ""
         elif isinstance(node, ast.Constant) and isinstance(node.value, str) and len(node.value) < LONGEST:
             yield 1, node.value
 
@@ -54,7 +54,7 @@ def read(path: Path) -> Module:
     tree = ast.parse(text)
     first, _, rest = (ast.get_docstring(tree) or "").partition("\n")
     functions = {
-        node.name: f"{node.name.replace('_', ' ')} {ast.get_docstring(node) or ''}"
+        node.name: f"{node.name.replace('_', ' ')} {ast.get_docstring(node, clean=False) or ''}"
         for node in ast.walk(tree)
         if isinstance(node, (ast.FunctionDef, ast.AsyncFunctionDef, ast.ClassDef))
     }

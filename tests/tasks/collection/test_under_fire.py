@@ -19,14 +19,16 @@ from boxlore.tasks.outputs.web_pages import pages
 
 SCRIPTS = Path(__file__).parents[2] / "benchmarks"
 
-TIMES = "2" if IN_CI else "1"
-
 RUNS = [
-    ("kill_commands.py", "--kills", TIMES, "--only", "intake,transfer", "--demo", "DEMO"),
     ("kill_commands.py", "--kills", "2", "--only", "copies-outside,strike", "--demo", "DEMO"),
-    ("full_disk.py", "--runs", TIMES, "--only", "copies,intake", "--demo", "DEMO"),
+    ("kill_commands.py", "--kills", "2", "--only", "intake,transfer", "--demo", "DEMO"),
+    ("full_disk.py", "--runs", "2", "--only", "copies,intake", "--demo", "DEMO"),
     ("hostile_client.py", "--connections", "120"),
-]
+] if IN_CI else [
+    ("kill_commands.py", "--kills", "1", "--only", "copies-outside", "--demo", "DEMO"),
+    ("full_disk.py", "--runs", "1", "--only", "intake", "--demo", "DEMO"),
+    ("hostile_client.py", "--connections", "40"),
+]  # fmt: skip
 
 
 @pytest.fixture(scope="module")
