@@ -90,6 +90,7 @@ ROW_KEYS: tuple[Key, ...] = (
         "Of all picked",
         "One thing of all that are picked: as the photograph that is out, or in words.",
     ),
+    Key("ctrl+z", "undo", "Ctrl+Z", "", "Take back the last thing done."),
     Key("tab", "filter", "Tab", "All / bare / begun / told / to ask", "Show only those."),
     Key("escape,f3", "back", "Esc", "Back", "Back to the photograph."),
     Key("ctrl+q", "leave", "Ctrl+Q", "Leave", "Leave. Nothing is lost."),

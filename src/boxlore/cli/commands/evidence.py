@@ -69,7 +69,7 @@ def _items(found: Evidence, wanted: set[str], chosen: dict[str, Any]) -> list[Ci
         worked = found.of_item(record.id)
         circles |= {id(circle): circle for circle in worked.circles}
         if not (wanted or chosen["everything"] or chosen["as_json"]) and (
-            not worked.edtf or _is_told(record.edtf, worked)
+            not worked.edtf or worked.is_told(record.edtf)
         ):
             continue
         count += bool(worked.edtf)
@@ -81,11 +81,6 @@ def _items(found: Evidence, wanted: set[str], chosen: dict[str, Any]) -> list[Ci
     if not chosen["as_json"]:
         talk.say(f"{several(count, 'item')} with something worked out." if count else "Nothing more can be worked out.")
     return list(circles.values())
-
-
-def _is_told(edtf: str, worked: Proposal) -> bool:
-    """Whether a date is told and what was worked out says no more than a year."""
-    return bool(edtf) and (worked.years is None or worked.years < 1.1 or worked.edtf == edtf)
 
 
 def _lives(found: Evidence, chosen: dict[str, Any]) -> None:

@@ -64,7 +64,8 @@ MOST_PICTURES = 60
 @dataclass(frozen=True, slots=True)
 class Question:
     """One question: of which picture (id and number, empty for one of an event or a life), its kind and its words, the
-    years that an answer would settle in all pictures, how near to her it is, and whether it is a sad one."""
+    years that an answer would settle in all pictures, how near to her it is, and whether it is a sad one. `about` is
+    the id of the event, or of the person, that one without a picture is about."""
 
     item: str
     number: str
@@ -73,6 +74,7 @@ class Question:
     is_sad: bool
     kind: str = "date"
     words: str = "When was this taken, and what was going on?"
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -191,7 +193,7 @@ class _Asking:
             is_wide = first is None or last is None or last - first > SETTLED
             if event.own and is_wide and not event.edtf and event.said in (self._teller.name, THE_KEEPER):
                 settles = self._of_year(of_event(event.id)) * _WORTH["event"]
-                yield Question("", "", settles, 0, False, "event", f"When was {event.name}?")
+                yield Question("", "", settles, 0, False, "event", f"When was {event.name}?", event.id)
 
     def births(self) -> Iterator[Question]:
         """When somebody of hers was born, which nobody has told."""
@@ -199,7 +201,8 @@ class _Asking:
             person = self._named(ident)
             if person is not None and person.born is None:
                 settles = self._of_year(of_birth(person.id)) * _WORTH["birth"]
-                yield Question("", "", settles, nearness, False, "birth", f"When was {person.name} born?")
+                words = f"When was {person.name} born?"
+                yield Question("", "", settles, nearness, False, "birth", words, person.id)
 
     def _of_year(self, day: str) -> float:
         """The years that the year in the middle would take from all pictures together."""

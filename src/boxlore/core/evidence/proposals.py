@@ -33,6 +33,10 @@ class Proposal:
         """How many years it leaves open, None for no end."""
         return None if self.first is None or self.last is None else (self.last - self.first + 1) / YEAR
 
+    def is_told(self, edtf: str) -> bool:
+        """Whether a date is told (EDTF, '' for none) and this says no more than it, or no more than a year."""
+        return bool(edtf) and (self.years is None or self.years < 1.1 or self.edtf == edtf)
+
 
 FIRST_DAY, LAST_DAY = number_of(1, 1, 1), number_of(9999, 12, 31)
 """The days that a date can be; a life beside the year 50 or 9950, which is a slip, may come to others."""

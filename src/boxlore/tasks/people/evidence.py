@@ -23,6 +23,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import record_of, records, seen_by
 from boxlore.tasks.collection.settings import phrase_settings
 from boxlore.tasks.telling.time_line import own_events, source_words
@@ -49,9 +50,12 @@ class Evidence:
         return proposal(self.worked, of_death(person))
 
 
-def evidence(collection: Collection) -> Evidence:
-    """Gather what is told, and work out what follows."""
-    everything = list(records(collection))
+def evidence(collection: Collection, progress: Progress = QUIET) -> Evidence:
+    """Gather what is told, and work out what follows. Raises CouldNot where somebody asked to stop."""
+    everything = []
+    for record in records(collection):
+        go_on(progress)
+        everything.append(record)
     people = collection.people()
     rows = list(_told_of_people(collection, people))
     background = _background(collection)

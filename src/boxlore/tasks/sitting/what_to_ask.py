@@ -13,12 +13,16 @@ from boxlore.tasks.collection.opening import Collection
 @dataclass(frozen=True, slots=True)
 class ToAsk:
     """One thing to ask: the question, the item it is about (an id and a number, '' for none), and the statement that
-    notes it ('' if it was not noted but found)."""
+    notes it ('' if it was not noted but found). What was worked out says what an answer is good for (`why`), its kind,
+    and the event or person that it is `about` where it is about no item."""
 
     words: str
     item: str = ""
     number: str = ""
     statement: str = ""
+    why: str = ""
+    kind: str = ""
+    about: str = ""
 
 
 def to_ask(collection: Collection, name: str) -> list[ToAsk]:

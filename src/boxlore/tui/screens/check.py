@@ -1,23 +1,22 @@
 """Check: the ten things most worth doing, grouped; Enter goes to the photograph at its question."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
-from textual.app import ComposeResult
-
-from boxlore.core.errors import BoxloreError
 from boxlore.core.findings import Severity
 from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
+from boxlore.tasks.collection.progress import Progress, go_on
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.list_screen import ListScreen, SittingHost
+from boxlore.tui.screens.list_screen import LookingScreen, SittingHost
 from boxlore.tui.screens.person import PersonScreen
-from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.plain_text import short
 from boxlore.tui.widgets.row_list import Cells
 
 NOT_SOURCES = ("", "common practice, no source", "a rule of our own")
 
 
-class CheckScreen(ListScreen):
+class CheckScreen(LookingScreen):
     """Rows of groups, or of the findings of one group; Tab shows all groups, Esc goes back from a group."""
 
     BINDINGS = bound(("tab", "all"), ("q", "leave"))
@@ -32,32 +31,14 @@ class CheckScreen(ListScreen):
         self._groups: list[FindingGroup] = []
         self._open: FindingGroup | None = None
         self._wants_all = False
-        self._gone = False
-        self._whole = Line(id="whole")
 
-    def compose(self) -> ComposeResult:
-        yield self._top
-        yield self._rows
-        yield self._whole
-
-    def on_mount(self) -> None:
-        self._whole.say("Looking at every photograph …")
-        self.run_worker(self._look, thread=True, exit_on_error=False)
-
-    def on_unmount(self) -> None:
-        self._gone = True
-
-    def _look(self) -> None:
+    def look(self, progress: Progress) -> Callable[[], None]:
+        """Go through what can be found, group by group."""
         findings: list[ItemFinding] = []
-        try:
-            for located in check(self._host.sitting.collection):
-                if self._gone:
-                    return
-                findings.append(located)
-        except BoxloreError as error:
-            self.app.call_from_thread(self._whole.say, str(error))
-            return
-        self.app.call_from_thread(self._found, grouped(findings))
+        for located in check(self._host.sitting.collection):
+            go_on(progress)
+            findings.append(located)
+        return partial(self._found, grouped(findings))
 
     def _found(self, groups: list[FindingGroup]) -> None:
         self._groups = groups

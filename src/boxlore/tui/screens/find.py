@@ -20,6 +20,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.finding import found, near
 from boxlore.tui.keys import ROW_KEYS, bindings
 from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.screens.list_screen import taken_back
 from boxlore.tui.screens.several_items import of_many
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.plain_text import Line, short
@@ -276,10 +277,22 @@ class FindScreen(Screen[None]):
         self._picked.clear()
         self.rows.refresh()
         self._say()
-        self._heading.say(f"  {words} Ctrl+Z, back at the photograph, undoes it.")
+        self._heading.say(f"  {words} Ctrl+Z takes it back.")
 
     def refused(self, words: str) -> None:
         """Show why something could not be told of the items that are picked."""
+        self._heading.say(f"  {words}")
+
+    async def action_undo(self) -> None:
+        """Take back the last thing done; where items went with it, the list is left, for it is another then."""
+        await self.words.drained()
+        items_turned = self._sitting.steps.items_turned
+        words = taken_back(self._sitting)
+        if self._sitting.steps.items_turned != items_turned:
+            self.app.pop_screen()
+            return
+        self.rows.refresh()
+        self._say()
         self._heading.say(f"  {words}")
 
     def _move(self, by: int) -> None:

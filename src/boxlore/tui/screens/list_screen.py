@@ -1,15 +1,19 @@
 """What every screen that is a list has in common: its keys, its cursor, and a sentence below it."""
 
+from collections.abc import Callable
+from functools import partial
 from typing import Any, Protocol
 
-from textual.app import App
+from textual.app import App, ComposeResult
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
+from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import LIST_MOVES, bound
 from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.watch import Watch
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.row_list import Rows
@@ -76,6 +80,41 @@ class ListScreen(Screen[None]):
     async def action_leave(self) -> None:
         """Leave the program."""
         await self.app.run_action("leave")
+
+
+class LookingScreen(ListScreen):
+    """A list whose rows are found in a thread, which is asked to stop when the screen is left."""
+
+    LOOKS = "Looking at every photograph …"
+
+    def __init__(self, title: str = "") -> None:
+        super().__init__(title)
+        self._whole = Line(id="whole")
+        self._watch = Watch()
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._rows
+        yield self._whole
+
+    def on_mount(self) -> None:
+        self._whole.say(self.LOOKS)
+        self.run_worker(self._look_through, thread=True, exit_on_error=False)
+
+    def on_unmount(self) -> None:
+        self._watch.stop()
+
+    def look(self, progress: Progress) -> Callable[[], None]:
+        """Find the rows, in the thread; what is returned shows them."""
+        raise NotImplementedError
+
+    def _look_through(self) -> None:
+        try:
+            show = self.look(self._watch)
+        except BoxloreError as error:
+            show = partial(self._whole.say, str(error))
+        if not self._watch.stopped():
+            self.app.call_from_thread(show)
 
 
 def taken_back(sitting: Sitting) -> str:

@@ -1,6 +1,5 @@
 """The card of a long task: how far it is, how to stop it, and its report at the end."""
 
-import threading
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 
@@ -13,30 +12,10 @@ from boxlore.tui.desktop import can_open, folder_named, open_folder
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Card
+from boxlore.tui.watch import Watch
 from boxlore.tui.widgets.plain_text import Line
 
 WIDTH = 50
-
-
-class _Watch:
-    """A `tasks.collection.progress.Progress`: the task writes it from its thread, the screen reads it every 0.1 s."""
-
-    def __init__(self) -> None:
-        self.label, self.done, self.total = "", 0, 0
-        self._stop = threading.Event()
-
-    def begin(self, label: str, total: int) -> None:
-        self.label, self.done, self.total = label, 0, total
-
-    def step(self, steps: int = 1) -> None:
-        self.done += steps
-
-    def stopped(self) -> bool:
-        return self._stop.is_set()
-
-    def stop(self) -> None:
-        """Ask the task to stop after the item that it is working on."""
-        self._stop.set()
 
 
 class WorkingScreen(Card):
@@ -68,7 +47,7 @@ class WorkingScreen(Card):
         super().__init__()
         self._title, self._job, self._after, self._again = title, job, after, again
         self._folder: Path | None = None
-        self._watch = _Watch()
+        self._watch = Watch()
         self._over = False
         self._bar, self._result = Line(), Line()
         self._hint = Line("\nEsc stops after what is at hand; what is finished stays.", classes="faint")

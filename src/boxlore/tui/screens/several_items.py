@@ -5,6 +5,7 @@ from typing import Any, Protocol
 
 from textual.app import App
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
@@ -19,6 +20,7 @@ from boxlore.tui.screens.audience_lines import audience_blanks, audience_read, f
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Answers, Blank, Form
 from boxlore.tui.screens.person_actions import names_known
+from boxlore.tui.widgets.plain_text import short
 
 
 class ManyHost(Protocol):
@@ -32,11 +34,22 @@ class ManyHost(Protocol):
     def refused(self, words: str) -> None: ...
 
 
+SAME_KEYS = dict(zip(SAME, "123456", strict=True))
+KEYS = {
+    "occasion": "o", "date": "d", "place": "p", "person": "w", "photographer": "f", "process": "r", "enclosure": "e",
+    "care": "c", "note": "n", "audience": "a", "move": "m",
+}  # fmt: skip
+"""The key of each line: it stays the same where the lines above it come and go."""
+
+
 async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model: Record) -> None:
     """Ask what is so of all these items (ids); `model` is the one that is out."""
-    same = [Choice(f"same:{name}", f"Same {name}", had(model, name)) for name in SAME]
-    said = [Choice(f"say:{field}", FIELDS[field].label, "in words") for field in OF_ALL]
-    rest = [Choice("audience", "Who may see them"), Choice("move", "Another box or folder")]
+    same = same_choices(model, "same:")
+    said = [Choice(f"say:{field}", FIELDS[field].label, "in words", KEYS[field]) for field in OF_ALL]
+    rest = [
+        Choice("audience", "Who may see them", key=KEYS["audience"]),
+        Choice("move", "Another box or folder", key=KEYS["move"]),
+    ]
 
     async def answer(value: str) -> None:
         kind, _, name = value.partition(":")
@@ -49,7 +62,16 @@ async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model:
         else:
             await _move(host, sitting, items)
 
-    await host.app.push_screen(Choices(f"{len(items)} picked: as in {model.number}", [*same, *said, *rest], answer))
+    title = f"{len(items)} picked: as in {model.number}, or in words" if same else f"{len(items)} picked: in words"
+    await host.app.push_screen(Choices(title, [*same, *said, *rest], answer))
+
+
+def same_choices(model: Record, before: str = "") -> list[Choice]:
+    """What can be taken over from an item: a line for each thing that is told of it. `before` begins their values."""
+    told = [(name, words) for name in SAME if (words := had(model, name))]
+    if len(told) < 3:  # one thing alone is all of these
+        told = told[:1]
+    return [Choice(f"{before}{name}", f"Same {name}", words, SAME_KEYS[name]) for name, words in told]
 
 
 def _records(sitting: Sitting, items: Sequence[str]) -> list[Record]:
@@ -71,7 +93,8 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
             count = say_of_all(sitting, _records(sitting, items), field, answers["words"])
         except BoxloreError as error:
             return str(error)
-        host.said_of_many(f"{FIELDS[field].label} told of {count}.")
+        unread = " It is not read as a date." if field == "date" and not is_date(sitting, answers["words"]) else ""
+        host.said_of_many(f"{FIELDS[field].label}: “{short(answers['words'], 40)}”, told of {count}.{unread}")
         return ""
 
     label = FIELDS[field].label
@@ -85,6 +108,13 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
     await Form(
         f"{label} of {len(items)}", [Blank("words", label, "", "The same of all that are picked.", known=known)], answer
     ).open(host.app)
+
+
+def is_date(sitting: Sitting, words: str) -> bool:
+    """Whether words are read as a date, or as several that may be meant."""
+    understood = sitting.teller.understanding.read("date", words)
+    value = understood.reading.value if understood is not None else None
+    return isinstance(value, DateReading) and bool(value.edtf or value.choices)
 
 
 async def _audience(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:

@@ -5,14 +5,14 @@ from textual.message import Message
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.collection.prompts import write_prompts
 from boxlore.tasks.sitting.item_list import Listing
-from boxlore.tasks.sitting.linking import RELATIONS, SAME, had, relate, same_as
+from boxlore.tasks.sitting.linking import RELATIONS, relate, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.who_said_it import give
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.several_items import same_choices
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.screens.tellers import ask_teller
-from boxlore.tui.screens.what_to_ask import AskScreen
 from boxlore.tui.widgets.prompt_block import Block
 
 
@@ -88,7 +88,10 @@ class ItemOver(ItemView):
             self.refresh_record()
             self.say(f"{count} taken over from {previous.number}. Ctrl+Z takes it back.")
 
-        choices = [Choice(name, f"Same {name}", had(previous, name)) for name in SAME]
+        choices = same_choices(previous)
+        if not choices:
+            self.say(f"Nothing is told of {previous.number} that could be the same here.")
+            return
         await self.app.push_screen(Choices(f"As in {previous.number}", choices, answer))
 
     async def action_relate(self) -> None:
@@ -203,7 +206,9 @@ class ItemOver(ItemView):
     async def action_asking(self) -> None:
         """Show what to ask the one who tells."""
         if await self.settled():
-            await self.app.push_screen(AskScreen(self.sitting, self._open_item))
+            from boxlore.tui.screens.what_to_ask import AskScreen
+
+            await self.app.push_screen(AskScreen(self))
 
     def _open_item(self, item: str) -> None:
         position = self.listing.position(item)
@@ -220,6 +225,13 @@ class ItemOver(ItemView):
                 self.set_focus(block.words)
         for block in self.blocks:
             block.draw()
+
+    async def action_worked_out(self) -> None:
+        """Show the dates that follow from everything told."""
+        if await self.settled():
+            from boxlore.tui.screens.worked_out import WorkedOutScreen
+
+            await self.app.push_screen(WorkedOutScreen(self))
 
     async def action_check(self) -> None:
         """Show what is most worth doing."""

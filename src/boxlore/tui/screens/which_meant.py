@@ -16,6 +16,7 @@ from boxlore.tui.screens.events import HINT, noted
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
+from boxlore.tui.widgets.prompt_block import question_alone
 
 NEAR, OWN, NONE, OTHER = "near", "own", "none", "other"
 
@@ -64,7 +65,8 @@ async def _ask_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> Non
             _taken(screen, partial(choose_date, screen.sitting, screen.record, question), value)
 
     other = Choice(OTHER, "Another date", "the words stay as told", key="o")
-    await screen.app.push_screen(Choices(short(question.asks, 100), [*_numbered(question.names), other], answer))
+    title = short(question_alone(question.asks, question.names), 140)
+    await screen.app.push_screen(Choices(title, [*_numbered(question.names), other], answer))
 
 
 async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> None:

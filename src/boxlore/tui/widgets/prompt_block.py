@@ -7,6 +7,7 @@ from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
+from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.event_question import asked_event
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
@@ -24,6 +25,9 @@ from boxlore.tui.widgets.text_input import Words
 
 MOST_SHOWN = 300
 """Letters of another's words shown above a prompt; F4 shows them whole."""
+
+MOST_LINES, MOST_LINES_LOW = 4, 2
+"""Lines below a prompt, which a question with its choices may need; and on a low screen."""
 
 
 class Typist(Protocol):
@@ -144,7 +148,8 @@ class Block(Vertical):
         self._made.display = bool(parts)
         if parts:
             wide = sum(cell_len(part if isinstance(part, str) else part[0]) for part in parts)
-            self._made.styles.height = 2 if wide > max(self.size.width - 4, 20) else 1
+            most = MOST_LINES_LOW if self.screen.has_class("-low") else MOST_LINES
+            self._made.styles.height = min(-(-wide // max(self.size.width - 6, 20)), most)
         self._made.say(*parts)
 
     def _below(self, here: bool) -> tuple[StyledText, ...]:
@@ -203,6 +208,8 @@ def made_of(meant: Understood | StatementView, way: FamilyWay) -> tuple[StyledTe
     value = meant.reading.value
     if isinstance(value, PlaceReading) and value.kind != "match":
         return places_asked(names_apart(value.choices))
+    if meant.asks and isinstance(value, DateReading):
+        return date_asked(meant.asks, [family_display(standard.parsed(edtf), way) for edtf in value.choices])
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
     if isinstance(value, DateReading):
@@ -233,10 +240,18 @@ def date_asked(asks: str, names: Sequence[str]) -> tuple[StyledText, ...]:
         return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), " tells it")
     if not names:
         return (("? ", "bold $warning"), asks)
+    asked = question_alone(asks, names)
     numbered = " · ".join(f"{number} {short(name, 34)}" for number, name in enumerate(names, 1))
     takes = f" takes {'it' if len(names) == 1 else 'one'}"
-    chooses = takes if all(name in asks for name in names) else f" chooses: {numbered}"
-    return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), chooses)
+    chooses = takes if all(name in asked for name in names) else f" chooses: {numbered}"
+    return (("? ", "bold $warning"), f"{asked} ", ("Ctrl+P", "bold"), chooses)
+
+
+def question_alone(asks: str, names: Sequence[str]) -> str:
+    """A question about a date as it stands beside its choices: what it lists behind its first mark of question is told
+    by them, unless it lists them by the same names."""
+    end = asks.find("?", asks.find("”") + 1) + 1  # of the question, and not of what it quotes
+    return asks if all(name in asks for name in names) else asks[:end] or asks
 
 
 def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:

@@ -1,0 +1,78 @@
+"""What is worked out of everything told, for who sits: what else to ask the teller, and dates that may be proposed.
+
+Both read the whole collection, which takes seconds in a large one: they are called in a thread, and can be stopped.
+Nothing of it is written; a keeper who agrees tells it as her own answer.
+"""
+
+from dataclasses import dataclass
+
+from boxlore.core.dates.family_display import family_display
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.findings import several
+from boxlore.core.people.who_is_meant import known_by
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.settings import family_way
+from boxlore.tasks.people.evidence import evidence, to_ask_next
+from boxlore.tasks.sitting.what_to_ask import ToAsk
+
+MINUTES = 45
+"""How long a teller is asked at most, as for a printed worksheet."""
+
+
+@dataclass(frozen=True, slots=True)
+class DateWorkedOut:
+    """An item (id and number) and its date as told, in words; the date that follows from everything told, and each
+    reason with who says it. Without `worked` the reasons cannot all be so."""
+
+    item: str
+    number: str
+    told: str
+    worked: str
+    because: tuple[str, ...]
+
+
+def more_to_ask(collection: Collection, name: str, progress: Progress = QUIET) -> list[ToAsk]:
+    """What only this teller can answer and what settles most, in the order to ask it; nothing for a name that is not
+    one person's. Raises CouldNot where somebody asked to stop."""
+    if len(known_by(collection.people().values(), name)) != 1:
+        return []
+    questions = to_ask_next(collection, evidence(collection, progress), name, MINUTES)
+    return [
+        ToAsk(
+            question.words,
+            question.item,
+            question.number,
+            why=_good_for(question.settles, is_sad=question.is_sad),
+            kind=question.kind,
+            about=question.about,
+        )
+        for question in questions
+    ]
+
+
+def _good_for(years: float, *, is_sad: bool) -> str:
+    gently = " It may be a sad one: ask it gently, and read the care note first." if is_sad else ""
+    settled = several(round(years), "year") if years >= 0.5 else "less than a year"
+    return f"By what is told so far, an answer settles about {settled} of the dates.{gently}"
+
+
+def dates_worked_out(collection: Collection, progress: Progress = QUIET) -> list[DateWorkedOut]:
+    """The items of which everything told together says more than their date does; first those of which it cannot all
+    be so. Raises CouldNot where somebody asked to stop."""
+    found = evidence(collection, progress)
+    way = family_way(collection.settings)
+    against, dated = [], []
+    for record in found.records:
+        worked = found.of_item(record.id)
+        told = "; ".join(view.words for view in record.all("date"))
+        if worked.circles:
+            claims = dict.fromkeys(claim for circle in worked.circles for claim in circle.claims)
+            reasons = tuple(f"{claim.words} ({claim.source})" for claim in claims)
+            against.append(DateWorkedOut(record.id, record.number, told, "", reasons))
+        elif worked.edtf and not worked.is_told(record.edtf):
+            edtf = DateReading.from_edtf(worked.edtf).edtf
+            shown = family_display(edtf, way) if edtf else worked.edtf
+            reasons = tuple(f"{claim.words} ({claim.source})" for claim in worked.because)
+            dated.append(DateWorkedOut(record.id, record.number, told, shown, reasons))
+    return [*against, *dated]
