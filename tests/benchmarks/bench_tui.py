@@ -158,7 +158,7 @@ KEYS = (  # a key, what it draws, and the key that goes back
     ("\x1bOS", "who says so", "\x1b"),
     ("\x1bOP", "You cannot break anything", "\x1b"),
     ("\x1b[20~", "What is to be asked", "\x1b"),
-    ("\x1b[19~", "As in", "\x1b"),
+    ("\x1b[19~", "SYA-", "\x1b"),
     ("\x10", "is in question", ""),
     ("\x1b[15~", "There are words", ""),
     ("\x1bOR", "All items", "\x1b"),

@@ -23,7 +23,6 @@ from boxlore.store.strike_standing import Place, Standing
 from boxlore.store.strike_words import PARTS_OF_A_NAME, can_be_struck, holds, parts_of_a_name, stands_in, tokens
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
-from boxlore.tasks.collection.struck_in_pdfs import pdfs_read
 from boxlore.tasks.collection.struck_rows import forget_rows
 from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
@@ -226,6 +225,8 @@ def strike_out(
     collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
     report = strike(collection.store, statements, by=by, now=now, also=also, waiting=waiting, stopped=stopped)
+    from boxlore.tasks.collection.struck_in_pdfs import pdfs_read
+
     printed = [str(collection.folder / name) for name, holds in pdfs_read(collection, words).items() if holds]
     report = replace(report, left_in=tuple(dict.fromkeys([*report.left_in, *printed])))
     report = replace(report, standing=(*report.standing, *_names_holding(collection, report, words, also)))

@@ -24,7 +24,6 @@ from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.people_and_kin import Wedding
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
-from boxlore.tasks.collection.files_read_again import read_files_again
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.names_found import answers_in_table
 from boxlore.tasks.collection.names_left import decisions_given
@@ -232,6 +231,8 @@ def never_named_outside(collection: Collection) -> frozenset[str]:
 def seen_by(collection: Collection, to: To) -> AudienceView:
     """Work out who is living, then whose names are withheld from that audience."""
     if to.is_public:
+        from boxlore.tasks.collection.files_read_again import read_files_again
+
         read_files_again(collection)
     latest = _latest(collection) if to.is_public else {}
     lives = _lives(collection, latest) if to.is_public else {}

@@ -18,7 +18,6 @@ from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by
 from boxlore.core.statements import KEEPER, Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.outputs.made_before import to_make_again
 from boxlore.tasks.people import registry
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Telling
@@ -213,6 +212,8 @@ def allow(sitting: Sitting, person: Person, answer: Consent) -> list[str]:
     sitting.steps.remember(Done(statement.act, f"consent of {person.name}", ""))
     if answer.given:
         return registry.still_hidden(sitting.collection, person, answer)
+    from boxlore.tasks.outputs.made_before import to_make_again
+
     return to_make_again(sitting.collection, [sitting.collection.people()[person.id]])
 
 

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import groupby, zip_longest
 
-from rich.color import Color
+from rich.color import Color, ColorType
+from rich.color_triplet import ColorTriplet
 from rich.segment import Segment
 from rich.style import Style
 from textual import events
@@ -20,6 +21,7 @@ from boxlore.tasks.sitting.small_picture import Glimpse
 from boxlore.tui.drawing import DrawingApp, Painted, Painting, Sign
 
 HALF = "▀"
+PIN = Style(color="#16120f", bgcolor="#f2c96b", bold=True)
 BELOW = 2
 """So many cells below its place a marker is written on a sharp picture: the face that it is about stays to be seen."""
 
@@ -170,10 +172,10 @@ class Picture(Painted):
         ]
         segments: list[Segment] = []
         for (letter, over, under), alike in groupby(cells):
-            style = Style(color="#16120f", bgcolor="#f2c96b", bold=True)
-            if not letter:
-                bottom = Color.from_rgb(*under) if len(under) == 3 else ground.bgcolor
-                style = Style(color=Color.from_rgb(*over), bgcolor=bottom)
+            if letter:
+                style = PIN
+            else:
+                style = Style.from_color(_color(over), _color(under) if len(under) == 3 else ground.bgcolor)
             segments.append(Segment((letter or HALF) * len([*alike]), style))
         return segments
 
@@ -186,6 +188,11 @@ class Picture(Painted):
                 start = max(0, min(int(pin.x * glimpse.width) - 1, glimpse.width - len(label)))
                 letters |= {start + at: letter for at, letter in enumerate(label)}
         return letters
+
+
+def _color(rgb: bytes) -> Color:
+    """A colour without the name that rich makes of its hex digits, which takes longer than all else of a cell."""
+    return Color("", ColorType.TRUECOLOR, triplet=ColorTriplet(*rgb))
 
 
 def _row(pin: Pin, glimpse: Glimpse) -> int:
