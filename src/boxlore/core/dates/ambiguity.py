@@ -43,6 +43,7 @@ from boxlore.core.dates.lexicon import (
     ANY_LANGUAGE,
     ENGLISH,
     ITALIAN,
+    LANGUAGE_BITS,
     ONLY_MAORI,
     WITH_ORDINAL_O,
     Node,
@@ -498,8 +499,12 @@ def _decided(tokens: list[Token], context: DateContext) -> Outcome | None:
     outcomes: dict[str, Outcome] = {}
     none: Outcome | None = None
     order = False
+    own = LANGUAGE_BITS.get(context.language, 0)
+    own_words = own_date = False
     for senses in _with_all_operators(choices):
         expression = _read(senses, context)
+        if own and all(sense.languages & own for sense in senses):
+            own_words, own_date = True, own_date or expression is not None
         if expression is None:
             continue
         orders = {date.order for date in expression.leaves() if date.order}
@@ -517,7 +522,20 @@ def _decided(tokens: list[Token], context: DateContext) -> Outcome | None:
         outcomes = _most_doubtful(outcomes)
     if len(outcomes) > 1:
         return _several(list(outcomes), order, context)
-    return next(iter(outcomes.values()), none)
+    outcome = next(iter(outcomes.values()), none)
+    if own_words and not own_date and outcome is not None and outcome.edtf and not outcome.ask:
+        return _of_another_language(outcome.edtf, context)
+    return outcome
+
+
+def _of_another_language(edtf: Edtf, context: DateContext) -> Outcome:
+    """What is a date in another language only, though all words are of the collection's: “1938, no” (which is “in”
+    in Polish), “ago 1948”. It is asked about; a month may be none, so that the year alone is a choice too."""
+    year, month = edtf.text[:4], edtf.text[4:]
+    if not is_month_or_day(edtf) or len(month) != len("-08"):
+        return Outcome(edtf, _is_meant(edtf, context))
+    ask = f"“{context.text}”: is {year} or {asked(edtf.text, context)} meant?"
+    return Outcome(None, ask, (year, edtf.text))
 
 
 def _with_all_operators(choices: list[list[Sense]]) -> list[list[Sense]]:

@@ -53,6 +53,8 @@ _SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
 _BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _YEARS = ("year", "short")
+_OF_TWO_COUNTS = ("or", "dash", "comma", "slash")
+_COUNTED = ("day", "week", "month", "year")
 _YEAR_BESIDE = {"or_year_after": 1, "or_year_before": -1}
 _BEGIN_A_DATE = ("day", "ordinal", "month", "year", "short", "dates", "season", "feast", "decade", "decade_digits")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
@@ -654,6 +656,8 @@ class Grammar:
         if self.kinds[self.at] not in _BEGIN_NEAR:
             self.at = begin
             return None
+        if some := self._some_away():
+            return some
         if beside_day := _DAY_BESIDE.get(self.kinds[self.at]):
             self.at += 1
             return Expression("near", [self._operand()], distance=Distance(*beside_day))
@@ -698,6 +702,32 @@ class Grammar:
             anchor.mark |= ABOUT
         distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
         return Expression("near", [anchor], distance=distance)
+
+    def _some_away(self) -> Expression | None:
+        """“Two or three years after the wedding”, “a year or two before it”: one of the days so far away."""
+        begin, kinds = self.at, self.kinds
+        if begin + 4 > self.count or kinds[begin + 2] != "day" or kinds[begin + 1] not in _OF_TWO_COUNTS:
+            return None
+        most = self.senses[begin + 2].value[0]  # type: ignore[index]  # a number and its count of digits
+        if kinds[begin] == "unit":
+            least, unit, beside = 1, self.senses[begin], begin + 3
+        elif kinds[begin] == "day" and kinds[begin + 3] == "unit":
+            least, unit, beside = self.senses[begin].value[0], self.senses[begin + 3], begin + 4  # type: ignore[index]
+        else:
+            return None
+        told = str(unit.value).removeprefix("one_").removesuffix("s")
+        side, side_behind = self._side(beside), 0
+        if beside + 1 < self.count and kinds[beside] in ("event", "feast", "span"):
+            side_behind = _SIDE_BEHIND.get(kinds[beside + 1], 0)
+        if told not in _COUNTED or not least < most or not (side or side_behind):
+            return None
+        self.at = beside if side_behind else beside + 1
+        anchor = self._operand()
+        self.at += 1 if side_behind else 0
+        side = side or side_behind
+        counts = (least, most) if side > 0 else (most, least)
+        away = [Distance(side, told, count, event=bool(anchor.event)) for count in counts]
+        return Expression("between", [Expression("near", [anchor.copy()], distance=distance) for distance in away])
 
     def _feasts_away(self, begin: int, count: int, *, sure: bool) -> Expression | None:
         """“Two Christmases before the wedding”: whether the one next to it counts is asked; “the second Christmas after

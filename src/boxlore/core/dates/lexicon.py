@@ -27,6 +27,9 @@ def _bits(*codes: str) -> int:
     return sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in codes)
 
 
+LANGUAGE_BITS = {language.code: _bits(language.code) for language in LANGUAGES}
+"""The bit of each language by its code."""
+
 ONLY_MAORI = _bits("mi")
 ENGLISH = _bits("en")
 ITALIAN, RUSSIAN = _bits("it"), _bits("ru")
