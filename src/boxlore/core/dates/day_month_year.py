@@ -269,7 +269,9 @@ class Gathered:
                 date.month or date.day or date.feast or date.weekday >= 0 or date.year or date.part or date.bare
             )
         if date.years:
-            return date.season > 0 or not parts or (bool(date.feast) and not (date.month or date.part or date.bare))
+            named = date.season > 0 or (bool(date.feast) and not (date.month or date.part or date.bare))
+            in_month = date.month > 0 and not (date.part or date.bare or date.nth or date.feast)
+            return named or in_month or not parts
         if date.grouping:
             return not (date.month or date.day or date.feast or date.season or date.part or date.bare)
         if date.calendar in ("dual", "hebrew"):

@@ -595,6 +595,8 @@ def _not(whole: Expression, context: DateContext, pick: int) -> str:
 
 def _except(whole: Expression, context: DateContext, pick: int) -> str:
     """“1931, not 1932” is 1931; of “the thirties, but not 1931” it is asked which of them."""
+    for date in whole.parts[1].leaves() if isinstance(whole.parts[1], Expression) else ():
+        date.instead = None  # “12 June 1926, not 27”: whether of that month or that year
     text, denied = (_written(part, context, pick) for part in whole.parts)
     told, not_then = standard.parsed(text), standard.parsed(denied)
     if _meet(told, not_then):

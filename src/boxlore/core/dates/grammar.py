@@ -20,7 +20,7 @@ from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import RUSSIAN, Sense
 from boxlore.core.dates.outer_parts import outer_distance, outer_part
-from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
+from boxlore.core.dates.partial import ABOUT, DOUBT, MOST_YEARS_BETWEEN, Partial, fill
 from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
 from boxlore.core.dates.short_years import LAST_DAY
 
@@ -280,7 +280,11 @@ class Grammar:
     def _share_what_is_behind(self, items: list[Expression], begin: int) -> None:
         """`1936 või 37 suvel`, “1936 or 1937 in summer”: what stands behind the last of several years is of each."""
         last = items[-1].leaves()[-1]
-        if not last.within_a_year or items[-1].kind != "one" or not self._is_year(begin, last):
+        if not last.within_a_year or items[-1].kind != "one":
+            return
+        if self._is_day_for_a_year(items, last) and self.kinds[begin] == "day":
+            last.year, last.day = f"{last.day:02d}", 0  # “1912 or 13 June”
+        if not self._is_year(begin, last):
             return
         years = [date for item in items[:-1] for date in item.leaves()]
         if all(item.kind == "one" for item in items) and all(map(_is_year_alone, years)):
@@ -288,6 +292,15 @@ class Grammar:
                 if date.bare is not None:
                     date.year, date.bare = f"{date.bare[0]:02d}", None
                 date.take_finer(last)
+
+    @staticmethod
+    def _is_day_for_a_year(items: list[Expression], last: Partial) -> bool:
+        """Whether a number before a month, behind the year alone, is the next year or one soon after it: nobody says
+        a year or a day of it."""
+        first = items[0].leaves()[0]
+        if len(items) != 2 or not first.whole_year or not first.year.isdigit() or last.year or not last.month:
+            return False
+        return 0 < last.day - int(first.year[-2:]) <= MOST_YEARS_BETWEEN
 
     def _is_year(self, at: int, date: Partial) -> bool:
         """Whether a date that begins here begins with its year."""

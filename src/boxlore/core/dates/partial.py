@@ -37,7 +37,8 @@ class Partial:
     `day_behind` that its day of two digits was told behind its month, and no year, so that it may be one (“août 14”);
     `month_behind` that its month was told behind its year and a comma (“or 1939, August”);
     `season_alone` that it is all that is told: “winter 1946” may have begun the year before; `languages` of its words,
-    as bits; `new_style` that it is told to be Gregorian.
+    as bits; `new_style` that it is told to be Gregorian; `instead` what else it may be: a day of two digits behind a
+    whole date may be a year (“12 June 1926 or 27”).
     """
 
     year: str = ""
@@ -77,6 +78,7 @@ class Partial:
     year_of_month: bool = False
     languages: int = -1
     new_style: bool = False
+    instead: "Partial | None" = None
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""
@@ -175,6 +177,10 @@ class Partial:
 _every_slot = attrgetter(*(field.name for field in fields(Partial)))
 
 
+MOST_YEARS_BETWEEN, MOST_YEARS_BACK = 10, 3
+"""So many years later, and earlier, a second year is told beside a first one, where it may be a day as well."""
+
+
 def fill(parts: list[Partial], *, span: bool) -> bool:
     """Fill open slots of dates that stand together from their neighbours; False if a slot stays open that must not.
 
@@ -264,6 +270,10 @@ def _place_bare(part: Partial, value: int, digits: int, left: Partial) -> None:
     """`41` after 1940 is 1941, `9` after 1908 is 1909, `4` after 3 June is the 4th, `39` after June 1938 is 1939."""
     if left.day and 1 <= value <= 31:
         part.day, part.bare = value, None
+        if digits == 2 and left.year.isdigit() and not left.year_from_right:
+            later = value - int(left.year[-2:])
+            if later and -MOST_YEARS_BACK <= later <= MOST_YEARS_BETWEEN:
+                part.instead = left.shifted(later)
         return
     if not part.year and digits == 2 and left.year[2:] == f"{value // 10}X":  # “the 50s, probably 56”
         part.year, part.assumed, part.bare = left.year[:2] + f"{value:02d}", left.assumed, None

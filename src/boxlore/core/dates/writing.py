@@ -39,6 +39,11 @@ _FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
 
 def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     """The EDTF of a date; `pick` is the how-manieth of what it may mean. Raises NoSuchDate."""
+    if date.instead is not None:
+        as_day, as_year = date.copy(), date.instead.copy()
+        as_day.instead, as_year.mark = None, date.mark
+        ask = f"Is {date.day} the day, or the year?"
+        raise NoSuchDate(ask, tuple(written(told, context, pick) for told in (as_day, as_year)))
     if pick and date.day_behind and not date.year:
         return f"{CENTURIES[0]}{date.day:02d}-{date.month:02d}"
     styles = old_styles(date, context)
@@ -219,6 +224,8 @@ def _of_years(date: Partial, context: DateContext, pick: int) -> str:
             if days[1][5:7] == "01":
                 return days[1]
         raise NoSuchDate("Of which year?", days)
+    if date.month:  # “12 June 1926/27”
+        raise NoSuchDate("Of which year?", tuple(_plain(date, f"{year:04d}") for year in (first, last)))
     if not date.season:
         return f"{first}/{last}"
     southern = context.hemisphere == "south"
