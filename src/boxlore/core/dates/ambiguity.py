@@ -491,20 +491,30 @@ def _chosen(senses: Sequence[Sequence[Sense]]) -> list[list[Sense]]:
 
 
 def _decided(tokens: list[Token], context: DateContext) -> Outcome | None:
-    """What tokens come to by all their readings: one date, the question which of several, or none."""
+    """What tokens come to by all their readings: one date, the question which of several, or none. Where all words are
+    of the collection's own language, and a date in it, other languages do not count."""
     choices = _ways(tokens)
     if len(choices) == 1:
         expression = _read(choices[0], context)
         return _outcome(expression, context) if expression else None
+    bit = LANGUAGE_BITS.get(context.language, 0)
+    own = [choice for choice in choices if all(sense.languages & bit for sense in choice)] if bit else []
+    if own and len(own) < len(choices):
+        outcome = _of_several(own, context)
+        if outcome is not None and outcome.edtf:
+            return outcome
+    outcome = _of_several(choices, context)
+    if own and len(own) < len(choices) and outcome is not None and outcome.edtf and not outcome.ask:
+        return _of_another_language(outcome.edtf, context)
+    return outcome
+
+
+def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | None:
     outcomes: dict[str, Outcome] = {}
     none: Outcome | None = None
     order = False
-    own = LANGUAGE_BITS.get(context.language, 0)
-    own_words = own_date = False
     for senses in _with_all_operators(choices):
         expression = _read(senses, context)
-        if own and all(sense.languages & own for sense in senses):
-            own_words, own_date = True, own_date or expression is not None
         if expression is None:
             continue
         orders = {date.order for date in expression.leaves() if date.order}
@@ -522,10 +532,7 @@ def _decided(tokens: list[Token], context: DateContext) -> Outcome | None:
         outcomes = _most_doubtful(outcomes)
     if len(outcomes) > 1:
         return _several(list(outcomes), order, context)
-    outcome = next(iter(outcomes.values()), none)
-    if own_words and not own_date and outcome is not None and outcome.edtf and not outcome.ask:
-        return _of_another_language(outcome.edtf, context)
-    return outcome
+    return next(iter(outcomes.values()), none)
 
 
 def _of_another_language(edtf: Edtf, context: DateContext) -> Outcome:
