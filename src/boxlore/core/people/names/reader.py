@@ -110,7 +110,11 @@ def _asides(frame: _Frame, words: str) -> str:
     words = _QUOTED.sub(quoted, words)
     for match in _BRACKETS.finditer(words):
         behind = bool(tokens_of(words[match.end() :]))
-        _bracket(frame, tokens_of(match[1]), inside=behind, before=tokens_of(words[: match.start()]))
+        pieces = [tokens for piece in match[1].split(",") if (tokens := tokens_of(piece))]
+        if not all(_marker(piece, in_brackets=True) for piece in pieces):  # `(Mrs. James Whelan, née Tobin)`
+            pieces = [tokens_of(match[1])]
+        for piece in pieces:
+            _bracket(frame, piece, inside=behind, before=tokens_of(words[: match.start()]))
     return _BRACKETS.sub(" ", words)
 
 
@@ -203,7 +207,7 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
         elif len(piece) == 2 and marks_child(piece[1]) and len(main) > 1 and not piece[0].is_small:
             frame.put("patronymic", written(piece))  # `Jaan Tamm, Mihkli poeg`
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
-            _put_marked(frame, marked[0], piece[marked[1] :])
+            _put_further(frame, marked[0], piece, marked[1])
         elif (piece[0].is_small or piece[-1].is_small) and _another(frame, piece):
             continue  # `Elsie Crane, a Tuttle before she married`
         elif not given and not piece[0].is_describing and not _is_note(piece):
@@ -279,6 +283,20 @@ def _another(frame: _Frame, tokens: Sequence[Token]) -> bool:
 
 _OF_A_PLACE = frozenset("in at near on a en em i im bei na no w we v ve на в во из".split())
 """Small words behind `born` that a place stands behind."""
+
+
+_FORMERLY = frozenset("formerly previously fruher varem end endine ent kuni until bis".split())
+"""Markers of a name that somebody had before, at birth or by an earlier marriage."""
+
+
+def _put_further(frame: _Frame, part: str, piece: Sequence[Token], length: int) -> None:
+    """A marked name behind a comma: of two of birth, the one that was only had before is of an earlier marriage."""
+    if part == "born_as" and frame.parts.get("born_as"):
+        if piece[0].plain in _FORMERLY:
+            part = "married_as"
+        else:
+            frame.put("married_as", frame.parts.pop("born_as"))  # `formerly Wells, née Pitt`
+    _put_marked(frame, part, piece[length:])
 
 
 def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
@@ -380,9 +398,7 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             if part in ("born_as", "married_as") and at == 1 and _is_family_first(tokens[0], behind):
                 _put_marked(frame, part, behind[:1])
                 return (*behind[1:], *tokens[:1])  # `Wrona z d. Sikora Janina`
-            if part == "born_as" and frame.parts.get("born_as"):
-                part = "married_as"  # `formerly Dunmore née Sallis`
-            _put_marked(frame, part, behind)
+            _put_further(frame, part, (*tokens[at : at + length], *behind), length)
             return tokens[:at]
         if tokens[at].is_small and not tokens[at].is_particle and _another(frame, tokens[at:]):
             return tokens[:at]  # `Elsie Crane who married a Kettering`
@@ -439,7 +455,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
             suffixes[:0] = tokens[-2:]
             tokens = tokens[:-2]
-        elif _is_suffix(tokens[-1]) and (
+        elif (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens)) and (
             len(tokens) > 2 or tokens[-1].text.endswith(".") or tokens[-1].plain in ("jr", "sr")
         ):
             suffixes[:0] = tokens[-1:]
@@ -457,13 +473,22 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     return tokens
 
 
+def _is_of_a_corps(tokens: Sequence[Token]) -> bool:
+    """Whether a name ends in letters, behind a family name that is not of letters: `Len Drury NZE`."""
+    last, before = tokens[-1], tokens[-2]
+    is_letters = last.is_capitals and len(last.text) < 5 and last.text.isalpha() and not last.is_given
+    return is_letters and len(tokens) > 2 and not (before.is_given or before.is_small or before.text.isupper())
+
+
 _BEFORE_TITLES = frozenset("1st 2nd first second rt right very most nursing ward acting dowager".split())
 """What stands before some titles, and alone is none: `2nd Lieutenant`, `Rt. Rev.`."""
 
 
 def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without titles and kin words at their beginning."""
-    at = _leads_to_title(tokens, ("the",))  # `The Hon. Mrs. Carew`
+    at = _leads_to_title(tokens, ("the", "an"))  # `The Hon. Mrs. Carew`
+    if at and tokens[0].plain == "an":
+        frame.put("title", tokens[0].text)  # `An tAthair Peadar`
     if len(tokens) == 3 and tokens[0].plain == "bean" and tokens[1].plain in ("ui", "mhic", "mhac"):
         frame.put("title", tokens[0].text)  # `Bean Uí Mhurchú`
         return (token_of(f"{tokens[1].text}\u00a0{tokens[2].text}"),)
@@ -515,7 +540,11 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
         return "kin" if is_kin and alone else ""
     if first.plain == "d" and len(behind) == 1 and not behind[0].is_given:
         return ""  # `D. Shaw`, an initial; `D. Amélia` is a lady
-    leads = first.text.endswith(".") or (first.is_small and not behind[0].is_small)  # `don Julián`
+    leads = (
+        first.text.endswith(".")
+        or token_of(before).plain in ("rev", "reverend", "very")
+        or (first.is_small and not behind[0].is_small)
+    )  # `don Julián`
     may_be_given = not leads and (first.plain in words_of.EITHER or first.is_given)
     may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT | words_of.GRANDPARENTS
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
@@ -532,6 +561,8 @@ def _is_short_title(tokens: Sequence[Token]) -> bool:
 
 
 def _is_title(token: Token) -> bool:
+    if "ª" in token.text:
+        return False  # `Mª Luisa`
     joined = token.plain.removeprefix("l'").split("-")  # `l'abbé`
     if token.plain.rpartition("/")[2] in words_of.TITLES and "/" in token.plain:
         return True  # `L/Cpl.`
@@ -568,6 +599,9 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
     if not last:
         return read_core(core, frame.known)
     in_religion = last in words_of.ALWAYS_RELIGIOUS or _in_religion(core, frame.known)
+    if in_religion and last not in words_of.ALWAYS_RELIGIOUS and _may_be_secular(last, core):
+        asks = f"Is “{core[1].text}” a family name, or a part of the name in religion?"
+        return replace(with_particle(core[:1], core[1:]), asks=asks)
     if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and in_religion:
         return NameParts(religious=written(core))
     if len([token for token in core if not token.is_particle]) == 1:
@@ -585,6 +619,12 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
 
 _OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
 _MARY = frozenset("mary maria marie m".split())
+
+
+def _may_be_secular(title: str, core: Sequence[Token]) -> bool:
+    """`Sister Philippa Bruce`: a man's name behind a woman's, which may be her family name; but not behind `Mary`."""
+    is_of_a_man = len(core) == 2 and core[1].plain in MEN - WOMEN and core[0].plain not in MEN
+    return title in _OF_WOMEN_IN_RELIGION and is_of_a_man and core[0].plain not in _MARY
 
 
 def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:

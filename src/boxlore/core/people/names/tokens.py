@@ -87,7 +87,8 @@ def tokens_of(words: str) -> tuple[Token, ...]:
 @lru_cache(maxsize=16384)
 def token_of(text: str) -> Token:
     """One word."""
-    return Token(text, fold(text).replace("’", "'").replace("ʻ", "'").replace(".", ""))
+    told = text.replace("ª", "").replace("º", "")  # `Mª`, short for María
+    return Token(text, fold(told).replace("’", "'").replace("ʻ", "'").replace(".", ""))
 
 
 def written(tokens: Iterable[Token]) -> str:

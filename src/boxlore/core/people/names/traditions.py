@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.people.names import lists_table as lists
 from boxlore.core.people.names import words_table as words_of
+from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.parts import NameParts, Tradition
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import Token, written
@@ -43,7 +44,33 @@ def read_core(tokens: Tokens, known: KnownNames, family_from: int = 0) -> NamePa
     for tradition in TRADITIONS:
         if parts := tradition(tokens):
             return parts
-    return european(tokens)
+    return _given_alone(tokens, known) or european(tokens)
+
+
+def _given_alone(tokens: Tokens, known: KnownNames) -> NameParts | None:
+    """`Mary Ann`, `Anna Liisa`: given names of women alone. Those of men are family names too (`Elsie James`): of them
+    it is asked, behind a name that others are joined to (`Hans Peter`)."""
+    last = tokens[-1].plain
+    if not all(token.is_given for token in tokens) or known.is_family(last):
+        return None
+    either = last in EVERYDAY or last in _GIVEN_OR_FAMILY
+    if last in lists.WOMEN - lists.MEN and not either:
+        return NameParts(given=written(tokens))
+    if either or tokens[0].plain not in _JOINED_TO or not all(token.plain in lists.MEN for token in tokens):
+        return None
+    asks = f"Is “{tokens[-1].text}” a given name or a family name?"
+    return replace(with_particle(tokens[:-1], tokens[-1:]), asks=asks)
+
+
+_JOINED_TO = frozenset(
+    "hans karl carl jean johann jan per lars sven nils claus ernst franz friedrich georg gian pier juan jose luis "
+    "miguel joao jon".split()
+)
+"""Given names of men that another one is often joined to."""
+
+_GIVEN_OR_FAMILY = frozenset(GIVEN_OR_FAMILY.split()) | frozenset(
+    "kay marion shirley leslie lesley tracy kerry hilary".split()
+)
 
 
 def _told_apart(tokens: Tokens, at: int) -> NameParts:
@@ -189,7 +216,12 @@ _FAMILY_ALONE = frozenset(("o", "ni", "nic", "mac", "mc", "fitz", "san", "saint"
 
 
 def italian(tokens: Tokens) -> NameParts | None:
-    """Particles lead in Italian; an Italian given name tells it."""
+    """Particles lead in Italian; an Italian given name tells it. A father's name may stand behind (`di Antonio`)."""
+    fathers = len(tokens) > 3 and tokens[-2].text == "di" and tokens[-1].plain in lists.ITALIAN_GIVEN
+    if fathers and tokens[0].plain in lists.ITALIAN_GIVEN and not tokens[-3].is_given:
+        asks = f"Is “{tokens[-1].text}” the father's name?"
+        own = with_particle(tokens[:-3], tokens[-3:-2], Tradition.ITALIAN)
+        return replace(own, patronymic=written(tokens[-2:]), asks=asks)
     if (
         len(tokens) > 2
         and (tokens[0].plain in lists.ITALIAN_GIVEN or tokens[-2].plain in words_of.ITALIAN_FOR_CERTAIN)
@@ -391,17 +423,20 @@ def marks_child(token: Token) -> bool:
     return token.text in ("p.", "t.", "poeg", "tütar", "poika", "tytär", "dēls", "meita")
 
 
+_NORTHERN_CHILD = ("poika", "tytar", "dotter", "datter")
+
+
 def northern(tokens: Tokens) -> NameParts | None:
     """The father's name inside, in registers and the North: `Mihkel Mardi p. Tamm`, `Matti Juhonpoika Rantala`."""
     marked = next((at for at in range(2, len(tokens)) if marks_child(tokens[at])), 0)
-    inside = len(tokens) == 3 and tokens[1].plain.endswith(("poika", "tytar", "dotter", "datter"))
+    inside = next((at for at in range(1, len(tokens) - 1) if tokens[at].plain.endswith(_NORTHERN_CHILD)), 0)
     last = tokens[-1].plain
     ends_so = len(tokens) > 1 and last.endswith(("poika", "tytar", "sdotter", "sdatter")) and last != "poika"
     if ends_so and not marked and tokens[0].is_given:  # `Maren Nielsdatter`
         return NameParts(given=written(tokens[:-1]), patronymic=tokens[-1].text)
     if not marked and not inside:
         return None
-    begins, ends = (marked - 1, marked + 1) if marked else (1, 2)
+    begins, ends = (marked - 1, marked + 1) if marked else (inside, inside + 1)
     parts = with_particle(tokens[:begins], tokens[ends:])
     return replace(parts, patronymic=written(tokens[begins:ends]))
 
@@ -498,7 +533,7 @@ def maori(tokens: Tokens) -> NameParts | None:
         asks = f"Is “{tokens[-1].text}” a family name?" if len(tokens) == 3 else ""
         return replace(with_particle(tokens[:-1], tokens[-1:], Tradition.MAORI), asks=asks)
     for at in range(1, len(tokens) - 1):
-        if plain[at] == "te" and not tokens[at].is_small:
+        if plain[at].rpartition("-")[2] == "te" and not tokens[at].is_small:
             return with_particle(tokens[:at], tokens[at:], Tradition.MAORI)
     return None
 

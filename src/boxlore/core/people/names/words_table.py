@@ -58,6 +58,7 @@ TITLES = _words(
     capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
     ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
     свящ прот иерей полк кап поручик
+    rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
     kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
@@ -94,7 +95,7 @@ RELIGIOUS_TITLES = _words(
     sister sr mother brother br bro father fr dom fra frater pater abbot abbess prioress canon friar
     soeur sœur frere pere abbe schwester bruder mutter suor sor hermana hermano fray madre padre irma irmao frei zuster broeder
     ode vend isa ema siostra brat ojciec сестра брат отец мать
-    mere игумения игумен инокиня инок монахиня монах
+    mere игумения матушка батюшка игумен инокиня инок монахиня монах
     """
 )
 """Titles of people in religion. Written small, or in the family's mouth, some of them are kin words."""
@@ -112,7 +113,7 @@ KIN_WORDS: dict[str, str] = {
     word: relation
     for relation, words in (
         ("mother", "mamai mathair anya anyu anyuka anyam edesanya edesanyam modir mum mummy mam mama mamma mom mommy mother ma mutter mutti maman mere mamá madre mae mai moeder mor "
-                   "mamma mamka mor aiti ema emme memme мама мать мамочка matka mamusia mate mamina motina maminka matka whaea"),
+                   "mamma mamka mor aiti ema emme memme мама мать мамочка matka maminka mamusia mate mamina motina maminka matka whaea"),
         ("father", "daidi athair apa apu apuka apam edesapa edesapam pabbi fadir dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
@@ -122,7 +123,7 @@ KIN_WORDS: dict[str, str] = {
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
                         "дед dziadek vectevs senelis dedecek koro dedushka"),
         ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
-                 "ciotka stryjna krustmate teta neni"),
+                 "ciotka teticka stryjna krustmate teta neni"),
         ("uncle", "uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
@@ -249,7 +250,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
         (
             "born_as",
             "m n|m s|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
-            "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
+            "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|neiupolvenimega|dz|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",
         ),
@@ -257,7 +258,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "married_as",
             "married name|married as|formerly mrs|previously mrs|once mrs|fruher frau|mrs|later mrs|now mrs|later|m|primo voto|secundo voto|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
-            "po muzu|po meze|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
+            "po muzu|po meze|gesch|geschiedene|ovd|ovdovela|g|gm|echtgenote|echtgenote van|huisvrouw van|weduwe van|weduwe|enke efter|anka efter|leski|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),
         (
             "nickname",
@@ -304,6 +305,11 @@ NOT_IN_OPEN = frozenset(
         "ved",
         "os",
         "h",
+        "g",
+        "gm",
+        "dz",
+        "leski",
+        "weduwe",
         "end",
         "varem",
         "kuni",

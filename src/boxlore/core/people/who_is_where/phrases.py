@@ -415,10 +415,16 @@ def _tells_of_others(note: str) -> bool:
     return first.lower() in small_words.WITH and any(word[0].isupper() for word in words)
 
 
+_MARKS_TOO = frozenset("veuve vve witwe wwe weduwe ved vda gift".split())
+"""Titles that, written small, tell of a name before them whose widow she is: `Anne Le Goff, veuve Kermarec`."""
+
+
 def _goes_on(reader: Reader, told: str) -> bool:
     """Whether the words go on with the name before them: `Rusk, Jr.`, `Joan Rusk, née Pell`."""
     last = reader.items[-1]
-    if not last.is_name or reader.joined or told.split()[0].rstrip(".").lower() in TITLES:
+    first = told.split()[0].rstrip(".")
+    is_title = first.lower() in TITLES and (first.lower() not in _MARKS_TOO or not first.islower())
+    if not last.is_name or reader.joined or is_title:
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
     if after.nickname == before.given:  # `Jim Barnes, christened James`

@@ -172,7 +172,8 @@ def _keeps_its_point(word: str) -> bool:
 
 def _is_shortened_title(word: str) -> bool:
     plain = fold(word).rstrip(".")
-    return plain in TITLES and plain not in english_words() and plain not in table.NOUNS
+    is_title = plain in TITLES or plain in RELIGIOUS_TITLES
+    return is_title and plain not in english_words() and plain not in table.NOUNS
 
 
 _GOES_ON = re.compile(r" ?[:;,)]| [^\W\dA-ZА-Я_]")
@@ -201,7 +202,7 @@ def _is_phrase(word: str) -> bool:
 
 
 def _plain(word: str) -> str:
-    return fold(word).replace("’", "'").rstrip(".")
+    return fold(word.replace("ª", "")).replace("’", "'").rstrip(".")
 
 
 _MARKS_OF = {
@@ -295,6 +296,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue  # `a D. Emília`
         if large and kind == "or" and words[at - 1][0][:1].isalpha():
             continue  # `Meri Te Tai`, where `tai` is `or` in Finnish
+        if kind == "my" and _is_a_name_before_another(words, at):
+            continue
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
         if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:
@@ -303,6 +306,13 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue
         return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
+
+
+def _is_a_name_before_another(words: Sequence[Word], at: int) -> bool:
+    """Whether a word of whose (`hans` is `his` in Danish) is a given name where it stands: `Hans Jørgen Toft`."""
+    behind = words[at + 1][0] if at + 1 < len(words) else ""
+    is_large = words[at][0][:1].isupper() and behind[:1].isupper()
+    return is_large and token_of(words[at][0]).is_given and fold(behind) not in KIN_WORDS
 
 
 _ENDS = ".!?;…"
