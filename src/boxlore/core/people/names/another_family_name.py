@@ -16,7 +16,7 @@ from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.tokens import Token, token_of
 
 _GO_WITH = frozenset(
-    "a an the one of as she who that which whose then her his name family by girl girls side "
+    "a an the one of as she who she's he's that which whose then her his name family by girl girls side "
     "der die das eine einer sie "
     "welche ihr familie von des ta kes uks tema nime nimega perekonnast perest suguvosast elle qui une la de "
     "du famille nom son ella que una familia su apellido lei che cognome famiglia di ela uma da sobrenome nome "
@@ -26,7 +26,7 @@ _GO_WITH = frozenset(
 """Small words that say nothing of when somebody bore the name."""
 
 _AT_BIRTH = frozenset(
-    "was were maiden born formerly once miss unmarried single war geborene geborener geb geboren fruher "
+    "was were maiden born birth formerly once miss unmarried single war geborene geborener geb geboren fruher "
     "ehemals fraulein madchenname ledig oli neiuna neiupolves neiupolvenimi neiu preili sundis sundinud etait "
     "fut nee jeune fille mademoiselle mlle autrefois era soltera nacida senorita nubile nata signorina nascida "
     "solteira vroeger juffrouw meisjesnaam var fodd fodt froken pigenavn pikenavn flicknamn tyttonimi omaa "
@@ -66,7 +66,8 @@ def another_family_name(tokens: Sequence[Token]) -> tuple[str, Sequence[Token]]:
     if not (said and said <= _GO_WITH | _AT_BIRTH | _BEFORE | _OF_MARRYING and is_family):
         return "", ()
     at_birth = said & _AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING)
-    if first & _BY_MARRIAGE and not said & _BEFORE:
+    is_now = "now" in said and not at_birth and bool(before)  # `she's Burns now`
+    if (first & _BY_MARRIAGE or is_now) and not said & _BEFORE:
         return "married_as", name
     return ("born_as", _of_one(name, first)) if at_birth or first & _ARTICLES else ("", ())
 

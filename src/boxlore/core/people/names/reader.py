@@ -147,7 +147,7 @@ _ALIKE = 3
 """Letters at the beginning that a given name and its pet form have in common."""
 
 
-_RETIRED = ("retd", "rtd", "ret")
+_RETIRED = ("retd", "rtd", "ret", "hons", "hon", "emeritus", "emerita")
 
 
 def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
@@ -200,7 +200,9 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
     given: tuple[Token, ...] = ()
     for piece in further:
         letters = len(main) > 1 and all(_are_letters(token) for token in piece)  # `W. F. Massey, P.C.`
-        if letters or all(_is_suffix(token) for token in piece):
+        if given and all(_is_title(token) for token in piece):
+            frame.put("title", written(piece))  # `Burns, Mary Ellen, Mrs.`
+        elif letters or all(_is_suffix(token) for token in piece):
             frame.put("suffix", written(piece))
         elif not given and _is_title_and_given(main, piece):
             given = piece  # `Crosbie, Mrs. Annie`
@@ -322,7 +324,7 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
         tokens = tokens[large:]  # `maiden name was Tuttle`
         if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
             tokens = tokens[1:]
-        names = [token for token in tokens if not token.is_given or token is tokens[-1]]
+        names = [token for token in tokens if not (token.is_given or token.is_initial) or token is tokens[-1]]
         frame.put(part, written(names))
 
 
@@ -455,7 +457,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
             suffixes[:0] = tokens[-2:]
             tokens = tokens[:-2]
-        elif (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens)) and (
+        elif (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens) or _ends_in_letters(tokens)) and (
             len(tokens) > 2 or tokens[-1].text.endswith(".") or tokens[-1].plain in ("jr", "sr")
         ):
             suffixes[:0] = tokens[-1:]
@@ -471,6 +473,12 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     frame.put("suffix", written(suffixes))
     frame.put("suffix", behind)
     return tokens
+
+
+def _ends_in_letters(tokens: Sequence[Token]) -> bool:
+    """Whether a whole name stands before letters with points: `Edmund Tait K.G.`; but `Sokolov A.P.`"""
+    names = [token for token in tokens[:-1] if not _is_title(token)]
+    return _are_letters(tokens[-1]) and len(names) > 1 and not names[-1].is_initial
 
 
 def _is_of_a_corps(tokens: Sequence[Token]) -> bool:
@@ -495,14 +503,21 @@ def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     if _leads_to_title(tokens[at:], _BEFORE_TITLES):
         frame.put("title", tokens[at].text)
         at += 1
+    if len(tokens) > at + 2 and tokens[at].plain in _MAKE_KIN and tokens[at + 1].plain in words_of.KIN_WORDS:
+        frame.put("kin", written(tokens[at : at + 2]))  # `Great Aunt Sophie`
+        return tokens[at + 2 :]
     while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
         frame.put(part, tokens[at].text)
         at += 1
-        for before in (("the",), _BEFORE_TITLES):  # `Capt. the Hon.`, `Capt. the Rt. Hon.`
-            if _leads_to_title(tokens[at:], before):
+        for before in (("the",), ("le", "la"), _BEFORE_TITLES):  # `Capt. the Hon.`, `M. le curé`
+            if _leads_to_title(tokens[at:], before) and (before != ("le", "la") or tokens[at].is_small):
                 frame.put(part, tokens[at].text)
                 at += 1
     return tokens[at:]
+
+
+_MAKE_KIN = ("great", "grand", "step", "half", "foster", "gross", "stief")
+"""Words before one of kin, that make another one with it."""
 
 
 def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
@@ -607,6 +622,9 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
     if len([token for token in core if not token.is_particle]) == 1:
         of_an_order = token_of(frame.parts.get("suffix", "")).plain in _ORDERS
         return _titled_alone(last, core, frame.known, of_an_order=of_an_order)
+    is_bound = core[0].plain in words_of.BOUND and not (core[0].is_given or core[0].is_initial)
+    if is_bound and len(core) == 2:
+        return with_particle((), core)  # `pastoor Van Dijk`
     read = read_core(core, frame.known)
     first = read.given.split()[:1]
     if last in _OF_WOMEN_IN_RELIGION and len(core) == 2 and core[0].plain in _MARY and read.family:
@@ -689,4 +707,4 @@ def _is_of_religion(token: Token) -> bool:
         or token.is_initial
         or any(word in words_of.MYSTERIES for word in of_a_saint)
     )
-    return named or plain.startswith(("saint-", "sainte-", "st-")) or plain in ("the", "most")
+    return named or plain.startswith(("saint-", "sainte-", "st-")) or plain in ("the", "most", "st", "saint", "sainte")

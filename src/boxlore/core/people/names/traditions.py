@@ -186,7 +186,7 @@ def european(tokens: Tokens) -> NameParts:
             at -= 1
     if tokens[at].plain == "af" and tokens[at].is_small and tokens[at - 1].plain.endswith(_NORTHERN_HOUSES):
         at -= 1  # a house and its estate: `Axel Oxenstierna af Södermöre`
-    if at == 1 and (tokens[0].is_particle or tokens[0].plain.split(" ")[0] in _FAMILY_ALONE):
+    if at == 1 and (tokens[0].is_particle or _begins_a_family(tokens[0])):
         at = 0
     return with_particle(tokens[:at], tokens[at:])
 
@@ -199,6 +199,11 @@ _NORTHERN_HOUSES = (
     "taube", "morner", "cronstedt", "douglas", "hamilton", "gyldenlove", "krone", "trolle",
 )  # fmt: skip
 """How names of Swedish and Danish noble houses end, which no given name does."""
+
+
+def _begins_a_family(token: Token) -> bool:
+    """`O Brien`, `St John` after a title; but `O.` is an initial."""
+    return token.plain.split(" ")[0] in _FAMILY_ALONE and (not token.is_initial or "." not in token.text)
 
 
 def _is_bound(token: Token) -> bool:

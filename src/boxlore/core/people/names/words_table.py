@@ -58,7 +58,7 @@ TITLES = _words(
     capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
     ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
     свящ прот иерей полк кап поручик
-    rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
+    emeritus emerita rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
     kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
@@ -132,8 +132,8 @@ KIN_WORDS: dict[str, str] = {
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
         ("sister", "lillasyster storasyster lillesoster storesoster pikkusisko isosisko deirfiur dheirfiur nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
         ("brother", "lillebror storebror pikkuveli isoveli dearthair dhearthair batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
-        ("great-grandmother", "arriere-grand-mere bisabuela bisnonna bisavo overgrootmoeder oldemor gammelmormor prababcia prababicka isoisoaiti dedi dedmama dedanya dedanyam langamma great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
-        ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
+        ("great-grandmother", "arriere-grand-mere bisabuela bisnonna bisavo overgrootmoeder oldemor gammelmormor prababcia prababicka isoisoaiti dedi dedmama dedanya dedanyam langamma great-great-grandmother great-grandmother great-granny great-grandma great-gran great-nan great-nana urgrossmutter uroma vanavanaema прабабушка"),
+        ("great-grandfather", "arriere-grand-pere bisabuelo bisnonno overgrootvader oldefar gammelmorfar pradziadek pradedecek isoisoisa dedpapa dedapa dedapam langafi great-great-grandfather great-grandfather great-grandpa great-grandad great-granddad urgrossvater uropa vanavanaisa прадедушка прадед"),
         ("husband", "ferj ferjem ferje eiginmadur virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
         ("wife", "feleseg felesegem felesege eiginkona wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
         ("grandson", "tutrepoeg grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
@@ -145,9 +145,9 @@ KIN_WORDS: dict[str, str] = {
         ("brother-in-law", "brother-in-law schwager beau-frere cunado cognato cunhado zwager svoger svager lanko szwagier svagr"),
         ("son-in-law", "son-in-law schwiegersohn gendre yerno genero schoonzoon svigersonn svarson vavy vaimees зять ziec"),
         ("daughter-in-law", "daughter-in-law schwiegertochter belle-fille nuera schoondochter svigerdatter svardotter minia невестка synowa"),
-        ("stepmother", "stepmother stiefmutter madrastra stiefmoeder stedmor stjufmor voorasema мачеха macocha"),
-        ("stepfather", "stepfather stiefvater padrastro stiefvader stedfar stjufar voorasisa отчим ojczym"),
-        ("stepsister", "stepsister half-sister stiefschwester halbschwester"), ("stepbrother", "stepbrother half-brother stiefbruder halbbruder"),
+        ("stepmother", "stepmother step-mother stepmum step-mum stiefmutter madrastra stiefmoeder stedmor stjufmor voorasema мачеха macocha"),
+        ("stepfather", "stepfather step-father stepdad step-dad stiefvater padrastro stiefvader stedfar stjufar voorasisa отчим ojczym"),
+        ("stepsister", "stepsister step-sister half-sister stiefschwester halbschwester"), ("stepbrother", "stepbrother step-brother half-brother stiefbruder halbbruder"),
         ("godmother", "godmother patin taufpatin marraine madrina ristiema крестная"), ("godfather", "godfather pate taufpate parrain padrino ristiisa крестный"),
         ("niece", "niece nichte sobrina sobrinha oetutar vennatutar племянница siostrzenica bratanica neter"),
         ("nephew", "nephew neffe neveu sobrino sobrinho oepoeg vennapoeg племянник siostrzeniec bratanek synovec"),

@@ -148,7 +148,8 @@ def _turned(part: Sequence[Item]) -> Item | None:
         return None
     words = f"{part[0].person.words}, {part[1].person.words}"
     asks = f"Is “{words}” one person, {name.strip()} {part[0].person.words}?"
-    return replace(part[0], person=replace(part[0].person, words=words, asks=asks, is_person=False), is_name=False)
+    person = replace(part[0].person, words=words, note=part[1].person.note, asks=asks, is_person=False)
+    return replace(part[0], person=person, is_name=False)
 
 
 def _fit(described: Item, named: Item) -> bool:

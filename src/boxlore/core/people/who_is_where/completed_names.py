@@ -58,8 +58,9 @@ def _completes(before: NameParts, after: NameParts) -> bool:
     """Whether more is known of the name behind the brackets, and surely."""
     more = any(getattr(after, part) and not getattr(before, part) for part in _OF_THE_NAME)
     renamed = after.nickname == before.given != after.given and after.family == before.family != ""
+    called = after.nickname and not before.nickname and before.given and before.family
     secular = bool(before.religious and after.family and not before.family)
-    return more or secular or renamed  # `Jim Barnes (real name James)`
+    return more or secular or renamed or bool(called)  # `Jim Barnes (real name James)`
 
 
 _OF_THE_NAME = ("born_as", "married_as", "religious", "belongs")

@@ -13,7 +13,7 @@ from dataclasses import replace
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import GIVEN_TITLES, KIN_ALONE, KIN_WORDS, PARTICLES, TITLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
@@ -141,6 +141,8 @@ def _is_family_of_several(words: Sequence[Element]) -> bool:
     article, names = words[0], words[1:]
     if not names or any(not word.is_large or token_of(word.text).is_given for word in names):
         return False
+    if words[1].plain in TITLES:
+        return False  # `the Rev. Moss`
     ends = article.plain in small_words.THE and names[-1].plain.endswith("s") and article.plain in ("the", "die")
     return ends or article.plain in ("les", "los", "las", "os", "gli")
 
@@ -509,6 +511,8 @@ def _is_genitive(word: Element) -> bool:
 
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
+    if titled := _titles_and_family_name(words):
+        return "", between(titled, text)
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
@@ -541,6 +545,22 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
     own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+def _titles_and_family_name(words: Sequence[Element]) -> Sequence[Element]:
+    """`docteur Cottard` of `le docteur Cottard`, `härra õpetaja Kuusk`: titles, of which a noun may be one too, stay
+    with a family name; none for all else."""
+    at = next((at for at, word in enumerate(words) if word.plain not in small_words.ARTICLES), len(words))
+    between_titles = _TITLES_ALONE | {"le", "la"}
+    ends = next((end for end in range(at, len(words)) if words[end].plain not in between_titles), len(words))
+    name = words[ends:]
+    is_led = ends > at and words[ends - 1].plain in _TITLES_ALONE and (at > 0 or not words[ends - 1].is_large)
+    is_family = bool(name) and name[-1].is_large and not token_of(name[-1].text).is_given
+    is_family = is_family and all(token_of(word.text).plain in PARTICLES for word in name[:-1])
+    return words[at:] if is_led and is_family else ()
+
+
+_TITLES_ALONE = TITLES - KIN_WORDS.keys() - GIVEN_TITLES - WIFE_TITLES
 
 
 def _is_kin_of_one(word: Element) -> bool:

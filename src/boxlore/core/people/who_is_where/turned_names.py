@@ -60,6 +60,9 @@ def _halves(part: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Elemen
     """The words before and behind the one comma of a part; None where there is more, or other than words."""
     at = next(at for at, element in enumerate(part) if element.kind == "comma")
     family, given = part[:at], part[at + 1 :]
+    titles = next((end for end, word in enumerate(given) if word.kind == "comma"), len(given))
+    if 0 < titles < len(given) - 1 and all(word.plain in TITLES for word in given[titles + 1 :]):
+        given = (*given[:titles], *given[titles + 1 :])  # `Burns, Mary Ellen, Mrs.`
     return (family, given) if all(_may_be_named(word) for word in (*family, *given)) else None
 
 
