@@ -201,6 +201,96 @@ AGES = (
 )  # fmt: skip
 
 
+OWN_AGES = (
+    # the teller, born on 9 June 1925, and his mother, born on 3 May 1900: a year either side, or two of what is about
+    ("That's me at ten with my first rifle. It had been somebody's in 1905.", "1934-06-09 1937-06-08"),
+    ("I'm five here", "1929-06-09 1932-06-08"),
+    ("Me in Class One, seven years old", "1931-06-09 1934-06-08"),
+    ("Me, about four, with the dog", "1927-06-09 1932-06-08"),
+    ("I was only two when this was taken", "1926-06-09 1929-06-08"),
+    ("I must have been three or four", "1927-06-09 1931-06-08"),
+    ("See olen mina, nelja-aastane", "1928-06-09 1931-06-08"),
+    ("Da war ich sechs", "1930-06-09 1933-06-08"),
+    ("I was six when this hung in the hall", "1925-06-09 -"),
+    ("Me with a baby, six months old", "1925-06-09 -"),
+    ("Me and Ivy, ten and twelve", "1925-06-09 -"),
+)
+
+
+@every_row(("words", "wanted"), OWN_AGES)
+def test_how_old_the_teller_was(words: str, wanted: str) -> None:
+    assert of_words("story", words, "Ned Moss") == wanted
+
+
+@every_row(
+    ("words", "wanted"),
+    [
+        ("Mum about four, with her doll", "1902-05-03 1907-05-02"),
+        ("Mother would be about five here", "1903-05-03 1908-05-02"),
+        ("She's six here", "1905-05-03 1908-05-02"),
+        ("He was in his eighties", "1900-05-03 -"),  # she is a woman, so it is of somebody else
+        ("He was ten", "1900-05-03 -"),
+    ],
+)
+def test_how_old_somebody_was_who_is_not_named(words: str, wanted: str) -> None:
+    assert of_words("story", words, "Ivy Lang") == wanted
+
+
+WEDDINGS = (
+    # a month either side of 10 August 1922, on which Ned's parents married
+    ("My parents' wedding", True),
+    ("Das Hochzeitsbild meiner Eltern", True),
+    ("Le mariage de mes parents", True),
+    ("Vanemate pulmad", True),
+    ("Ema ja isa pulmapilt", True),
+    ("Ivy and Tom, wedding day", True),
+    ("Ivy and the Reverend Tom, wedding day", True),
+    ("Mum on her wedding day", True),
+    ("at my parents' wedding", True),
+    ("Ivy as a bride", True),
+    ("Emma at their wedding", False),
+    ("Ivy at a wedding", False),
+    ("Ivy at Joan's wedding", False),
+    ("Ivy's cousin's wedding", False),
+    ("Ivy and Tom's wedding anniversary", False),
+    ("the day before Ivy's wedding", False),
+    ("Ivy and Karl, wedding day", False),
+    ("my grandparents' wedding", False),
+    ("Wedding day", False),
+    ("her wedding", False),
+)
+
+
+@every_row(("words", "is_of_it"), WEDDINGS)
+def test_whose_wedding_it_is(words: str, is_of_it: bool) -> None:
+    wanted = "1922-07-09 1922-09-11" if is_of_it else "1900-05-03 -"
+    assert of_words("story", f"{words}.", "Ivy Lang", "Tom Moss") == wanted
+
+
+GRANDPARENTS = (
+    # there are two couples of them: who is in the picture tells which
+    ("my grandparents' wedding", ("Ada",), "1890-04-29 1890-07-02"),
+    ("Granny and Grandad's wedding", ("Ada",), "1890-04-29 1890-07-02"),
+    ("my grandparents' wedding", (), "- -"),
+)
+
+
+@every_row(("words", "people", "wanted"), GRANDPARENTS)
+def test_which_grandparents_wedding_it_is(words: str, people: tuple[str, ...], wanted: str) -> None:
+    everybody = [
+        somebody("Ada", "Ada", sex="female", spouses=("Abe",), married=(phrases.read("31 May 1890"),)),
+        somebody("Abe", "Abe", sex="male", spouses=("Ada",), married=(phrases.read("31 May 1890"),)),
+        somebody("Bea", "Bea", sex="female", spouses=("Bob",)), somebody("Bob", "Bob", sex="male", spouses=("Bea",)),
+        somebody("Cy", "Cy", sex="male", parents=("Ada", "Abe")),
+        somebody("Di", "Di", parents=("Bea", "Bob"), sex="female"),
+        somebody("Ed", "Ed", parents=("Cy", "Di")),
+    ]  # fmt: skip
+    record = item(
+        "i", told("story", words, source=Source(Said.NARRATOR, "Ed")), people=[shown(name) for name in people]
+    )
+    assert days_of(worked_out([record], everybody), "i") == wanted
+
+
 @every_row(("field", "words", "wanted"), AGES)
 def test_ages_and_states(field: str, words: str, wanted: str) -> None:
     people = ("Ivy Lang", "Tom Moss") if "couple" in words else ("Ivy Lang",)
@@ -406,6 +496,29 @@ OTHER_PICTURES = (
     ("title", "the same day as it was in A-0001", "- -"),
     ("story", "the same day that we all of us went to see A-0001", "- -"),
     ("date", "the same day as A-0001", "1911-06-05 1911-06-05"),
+    # by its number alone, as people call it, and in their languages
+    ("story", "Same day as no. 1, she has the same frock on.", "1911-06-05 1911-06-05"),
+    ("story", "Everybody is there. It's a year after number 1, he has the same flag", "1911-06-06 1914-06-04"),
+    ("date", "the same day as 1", "1911-06-05 1911-06-05"),
+    ("date", "taken with 0001", "1911-05-04 1911-07-07"),  # a month either side
+    ("story", "Taken the same day as number 1 was taken", "1911-06-05 1911-06-05"),
+    ("story", "Am selben Tag wie Bild 1 aufgenommen.", "1911-06-05 1911-06-05"),
+    ("date", "nach Bild 1", "1911-06-06 -"),
+    ("date", "früher als Bild 1", "- 1911-06-04"),
+    ("date", "avant la photo 1", "- 1911-06-04"),
+    ("date", "le même jour que la photo 1", "1911-06-05 1911-06-05"),
+    ("date", "kolm aastat enne pilti 1", "1906-06-06 1910-06-04"),
+    ("story", "Pildiga 1 samal päeval.", "1911-06-05 1911-06-05"),
+    ("date", "kuvan 1 jälkeen", "1911-06-06 -"),
+    ("date", "в тот же день, что и фото 1", "1911-06-05 1911-06-05"),
+    ("date", "a copy of number 1", "1911-06-05 1911-06-05"),
+    ("story", "A year after number 1 the house burnt down.", "- -"),
+    ("story", "We lived at number 1 then.", "- -"),
+    ("story", "the same dress as in number 1", "- -"),
+    ("story", "number 1 is the nicer one", "- -"),
+    ("story", "before 1", "- -"),
+    ("date", "not the same day as number 1", "- -"),
+    ("story", "between number 1 and the other", "- -"),
 )  # fmt: skip
 
 
@@ -419,6 +532,28 @@ def test_another_picture_is_named(field: str, words: str, wanted: str) -> None:
     if wanted != "- -":
         assert any("5 June 1911" in claim.words for claim in worked.because("item i")), "the day that it leans on"
     assert days_of(worked_out([record]), "i") == "- -"
+
+
+TWO_PICTURES = (
+    ("nach Bild 1 und vor Bild 2", "1911-06-06 1912-07-07"),
+    ("before number 2 and after number 1", "1911-06-06 1912-07-07"),
+    ("between picture 1 and picture 2", "1911-06-06 1912-07-07"),
+    ("zwischen Bild 1 und Bild 2", "1911-06-06 1912-07-07"),
+    ("between number 1 or so, or number 2", "- -"),
+    ("the same day as number 3", "- -"),  # two pictures end so
+)
+
+
+@every_row(("words", "wanted"), TWO_PICTURES)
+def test_two_pictures_are_named(words: str, wanted: str) -> None:
+    others = [
+        replace(item(f"o{at}", told("date", day)), number=number)
+        for at, (number, day) in enumerate(
+            (("A-0001", "5 June 1911"), ("A-0002", "8 July 1912"), ("A-0003", "1913"), ("B-0003", "1914"))
+        )
+    ]
+    record = item("i", told("date", words, value=NOT_READ))
+    assert days_of(worked_out([*others, record]), "i") == wanted
 
 
 def test_which_is_the_one_before_is_known_among_all_pictures_alone() -> None:

@@ -22,7 +22,7 @@ from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
-from boxlore.core.people.person import Registry
+from boxlore.core.people.person import Person, Registry
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.ages_told import whose_ages
@@ -67,7 +67,9 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     beside = shown if sentence.is_first else ("", *shown)
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
-            if not _is_of_one_alone(words, lean, leaning) or not _counts(lean, sentence, shown, teller, leaning):
+            if not _may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
+                continue
+            if not _counts(lean, sentence, shown, teller, leaning):
                 continue
             claim = told(sentence.view, f"{lean.name} in {record.number}: “{one_line(sentence.words)}”")
             is_likely = lean.is_asked or lean.is_about or lean.years < 0 or sentence.view.field == "story"
@@ -95,6 +97,22 @@ def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
         if is_unknown and not own_relation(" ".join(told_here)):
             return lean.least is not None and lean.least < 0  # “Ivy was carrying Ned” has a verb of its own
     return True
+
+
+_PRONOUNS = {
+    "male": frozenset("she her hers elle hon hun она ella zij ona viņa lei".split()),
+    "female": frozenset("he his him il han он él hij jis viņš lui".split()),
+}
+"""Words that begin a sentence of somebody who is not of that sex."""
+
+
+def _may_be(person: Person | None, words: str) -> bool:
+    """Whether nothing in the words is said of a man or a woman that a person, who is not named there, is not."""
+    if person is None or person.sex not in _PRONOUNS:
+        return True
+    told = pieces(words)
+    is_named = any(piece.startswith(tuple(pieces_of_names([person]))) for piece in told)
+    return is_named or not _PRONOUNS[person.sex] & {*told[:1]}
 
 
 def _counts(lean: Lean, sentence: Sentence, shown: Sequence[str], teller: str, leaning: Leaning) -> bool:
@@ -138,11 +156,21 @@ _STAGE = re.compile(
 """What stands behind such words is not of the age: “the baby in her arms”."""
 _POINTING = re.compile(
     r"\b(?:here|in th(?:is|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|"
-    r"i should say|that's|that is|this is|hier|auf diesem bild|siin|sellel pildil|ici|aquí|qui)\b,?",
+    r"i should say|that's|that is|this is|when (?:this|it|the (?:picture|photo|photograph)) was taken|at the time|hier|"
+    r"auf diesem bild|das bin|siin|sellel pildil|see olen|ici|aquí|qui|det är|det er|dit ben|to ja)\b,?",
     re.IGNORECASE,
 )
 """Words that only point at the picture (common practice, no source)."""
 _IS = (
+    (re.compile(r"(?:\b(?:must|would|could|might|may|will)|(?<=\w)['’]d) (?:have been|be)\b", re.IGNORECASE), " was"),
+    (re.compile(r"\b(?<=\bI)(?:['’]m| am)\b"), " was"),
+    (re.compile(r"(?<=\bhe)['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE), " was "),
+    (re.compile(r"(?<=\bshe)['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE), " was "),
+    (re.compile(r"\b(?:only|just|barely) (?=\w+(?: years old)?(?: here)?$)", re.IGNORECASE), ""),
+    (re.compile(r"^([\w'’ ]{1,40}?),? about ([\w-]+)$", re.IGNORECASE), r"\1 was about \2"),
+    (re.compile(r"^me was\b", re.IGNORECASE), "I was"),
+    (re.compile(r"\bda war ich\b", re.IGNORECASE), "ich war"), (re.compile(r"\bich bin\b", re.IGNORECASE), "ich war"),
+    (re.compile(r"\bolen\b", re.IGNORECASE), "olin"), (re.compile(r"\bj['’]ai (?=\w+ ans)", re.IGNORECASE), "j'avais "),
     (re.compile(r"\bcan(?:'|’)?t be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
     (re.compile(r"\bcannot be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
     (re.compile(r"\b(?:is|be) (?=(?:about |only |just |maybe |perhaps |some )?\w)", re.IGNORECASE), "was "),
@@ -152,12 +180,30 @@ _IS = (
 """What is told of a picture is told in the present as well; the reader of dates has the past."""
 
 
+_ME = re.compile(
+    r"^(?P<me>(?:(?:that|this|it)(?:['’]s| is) )?(?:me|I|ich|mina|moi|jag|jeg|minä|ik|yo|io))\b", re.IGNORECASE
+)
+_WITH = re.compile(r",? (?:with|mit|koos|avec|con|com|med|met|z)\b(?! (?:about|around)).*\Z", re.IGNORECASE)
+_IN = re.compile(r" (?:in|im) (?:(?!, ).)*(?=, )")
+
+
 def as_the_reader_has_it(words: str) -> Iterator[str]:
+    """The words as they are told, and as the reader of dates has them. What a teller, or kin of hers, has with her or
+    is in (“me at ten with my first rifle”, “me in class one, seven years old”) is not of an age, and is left out."""
+    yield from _plain_forms(words)
+    if _ME.search(words) or own_relation(words.split(" ", 1)[0].strip(",")):
+        shorter = _IN.sub("", _WITH.sub("", words), count=1)
+        if shorter != words:
+            yield shorter
+            yield from _plain_forms(shorter)
+
+
+def _plain_forms(words: str) -> Iterator[str]:
     yield words
     as_told = words
     if stage := _STAGE.search(words):
         words = f"{words[: stage.start()]}as a {stage['stage']}"
-    shorter = _POINTING.sub(" ", words)
+    shorter = _POINTING.sub(" ", words).strip(" ,")
     for pattern, instead in _IS:
         shorter = pattern.sub(instead, shorter)
     shorter = " ".join(shorter.split()).strip(" ,")

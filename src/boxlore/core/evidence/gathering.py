@@ -16,6 +16,7 @@ from boxlore.core.evidence import (
     states,
     studios,
     told_dates,
+    wedding_pictures,
 )
 from boxlore.core.evidence.claims import Claim, of_event, of_item
 from boxlore.core.evidence.leaning import Leaning
@@ -78,6 +79,7 @@ def all_clues(
         yield from states.clues(record, said, people, leaning)
         yield from events.clues(record)
         yield from _occasions(record, leaning)
+        yield from wedding_pictures.clues(record, said, leaning)
         yield from relations.clues(record, said, numbered, settings)
         yield from names_then.clues(record, people, born_as, weddings)
         yield from studios.clues(record, years_told, settings)

@@ -186,11 +186,11 @@ class Leaning:
         """Everybody who may be named in words, by ids."""
         near = {person.id: person for piece in told for person in self._by_start.get(piece[:3], ())}
         persons = {ident: person for ident, person in near.items() if _is_called(self._called[ident], told)}
-        for idents in self._kin_told(words, narrator).values():
+        for idents in self.kin_told(words, narrator).values():
             persons |= {self._people[ident].id: self._people[ident] for ident in idents}
         return persons
 
-    def _kin_told(self, words: str, narrator: str) -> Mapping[str, Sequence[str]]:
+    def kin_told(self, words: str, narrator: str) -> Mapping[str, Sequence[str]]:
         """`kin_told`, asked once for all the days that words are read with."""
         key = (words, narrator)
         if key not in self._kin:
@@ -244,7 +244,7 @@ class Leaning:
     ) -> DateReading:
         """The words read with that day for what is meant, and nothing known of anybody else."""
         event = replace(meant.event, when=DateReading.from_edtf(day))
-        kin = self._kin_told(words, narrator)
+        kin = self.kin_told(words, narrator)
         events, perhaps = meant_by(words, [event], self._people, narrator, kin)
         person = meant.person
         if not events and not perhaps and not (person and self.may_be_an_age(words)):

@@ -23,7 +23,7 @@ class Sentence:
     of: tuple[str, ...] = ()
 
 
-_END = re.compile(r"(?<=[.!?;])\s+|\n+")
+_END = re.compile(r"(?<=[.!?;])(?<!\bno\.)(?<!\bnr\.)(?<!\bnum\.)(?<!\bpic\.)\s+|\n+", re.IGNORECASE)
 
 
 def sentences(record: Record) -> Iterator[Sentence]:
