@@ -65,7 +65,9 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     teller = teller_of(sentence.view)
     shown = who_is_shown(record)
     beside = shown if sentence.is_first else ("", *shown)
-    for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words)):
+    head = sentence.words.split(" ", 1)[0].strip(",")
+    is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
+    for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_of_somebody)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not _may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
                 continue
@@ -169,6 +171,8 @@ _IS = (
     (re.compile(r"\b(?:only|just|barely) (?=\w+(?: years old)?(?: here)?$)", re.IGNORECASE), ""),
     (re.compile(r"^([\w'’ ]{1,40}?),? about ([\w-]+)$", re.IGNORECASE), r"\1 was about \2"),
     (re.compile(r"^me was\b", re.IGNORECASE), "I was"),
+    (re.compile(r"^who(?:['’]s| is| was)\b", re.IGNORECASE), "was"),
+    (re.compile(r"\bat (\w+ (?:months?|weeks?))(?: old)?$", re.IGNORECASE), r"was \1 old"),
     (re.compile(r"\bda war ich\b", re.IGNORECASE), "ich war"), (re.compile(r"\bich bin\b", re.IGNORECASE), "ich war"),
     (re.compile(r"\bolen\b", re.IGNORECASE), "olin"), (re.compile(r"\bj['’]ai (?=\w+ ans)", re.IGNORECASE), "j'avais "),
     (re.compile(r"\bcan(?:'|’)?t be (?:any )?more than\b", re.IGNORECASE), "was no more than"),
@@ -183,19 +187,30 @@ _IS = (
 _ME = re.compile(
     r"^(?P<me>(?:(?:that|this|it)(?:['’]s| is) )?(?:me|I|ich|mina|moi|jag|jeg|minä|ik|yo|io))\b", re.IGNORECASE
 )
-_WITH = re.compile(r",? (?:with|mit|koos|avec|con|com|med|met|z)\b(?! (?:about|around)).*\Z", re.IGNORECASE)
-_IN = re.compile(r" (?:in|im) (?:(?!, ).)*(?=, )")
+_WITH = re.compile(
+    r",? (?:with|mit|koos|avec|con|com|med|met|z)\b(?! (?:about|around)).*\Z|"
+    r", (?:in|on|at|by|and|but|im|auf|am|bei|und|aber|ja|dans|sur|et|en|och|og) (?!\w+\Z).*\Z",
+    re.IGNORECASE,
+)
+_IN = re.compile(r" (?:(?:in|im) (?:(?!, ).)*|(?:at|on|bei|auf|zu|à) [^A-ZÄÖÜÕŠŽ,]*)(?=, )")
+_AND_MORE = re.compile(r" (?:and|und|ja|et) .*\Z", re.IGNORECASE)
+_SOMEBODY_ELSE = re.compile(r"\b(?:with|and|beside|holding|mit|und|koos|ja|avec|et)\b|['’]s\b", re.IGNORECASE)
+_SHE_IS = re.compile(r", (?=(?:who|she|he|il|elle|er|sie|hon|han|ta)\b)", re.IGNORECASE)
 
 
-def as_the_reader_has_it(words: str) -> Iterator[str]:
-    """The words as they are told, and as the reader of dates has them. What a teller, or kin of hers, has with her or
-    is in (“me at ten with my first rifle”, “me in class one, seven years old”) is not of an age, and is left out."""
+def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
+    """The words as they are told, and as the reader of dates has them. What somebody whom they begin with has with her
+    or is in (“me at ten with my first rifle”, “Ivy at her confirmation, fifteen years old”) is not of an age, and is
+    left out; and so is whom “he” stands for, where nobody else is told of."""
     yield from _plain_forms(words)
-    if _ME.search(words) or own_relation(words.split(" ", 1)[0].strip(",")):
+    if is_of_somebody or _ME.search(words):
         shorter = _IN.sub("", _WITH.sub("", words), count=1)
-        if shorter != words:
-            yield shorter
-            yield from _plain_forms(shorter)
+        for form in (shorter, _AND_MORE.sub("", shorter) if _ME.search(words) else shorter):
+            if form != words:
+                yield from _plain_forms(form)
+    before, *behind = _SHE_IS.split(words, maxsplit=1)
+    if behind and not _SOMEBODY_ELSE.search(before):
+        yield from _plain_forms(behind[0])
 
 
 def _plain_forms(words: str) -> Iterator[str]:

@@ -102,7 +102,8 @@ def _persons(words: str, leaning: Leaning, narrator: str) -> tuple[list[set[str]
     if match := _PARENTS.search(words):
         rest = words[: match.start()] + words[match.end() :]
         meant = _parents(leaning, narrator, is_old=bool(match["old"]))
-        return meant, bool(meant) and set(pieces(rest)) <= _SMALL
+        names_of = pieces_of_names(who for ident in set().union(*meant) if (who := leaning.person(ident)))
+        return meant, bool(meant) and set(pieces(rest)) <= _SMALL | names_of
     by_kin = leaning.kin_told(words, narrator)
     meant = [set(idents) for idents in by_kin.values()]
     named = leaning.named(words, pieces(words), narrator)
