@@ -70,6 +70,25 @@ def test_what_the_menu_writes_is_there(folder: Path) -> None:
         assert "history" not in [blank.name for blank in TASKS["transfer"].blanks(collection)]
 
 
+def test_two_desks_work_apart_and_are_brought_together(folder: Path, tmp_path: Path) -> None:
+    """A working copy, something told in it and taken in here; the second time there is nothing new."""
+    for task in ("working_copy", "join"):
+        with pytest.raises(WrongUse, match="No folder is named"):
+            start(folder, task)
+    other = tmp_path / "stick" / "photographs"
+    made = start(folder, "working_copy", folder=str(other))
+    assert made[0].startswith(f"A working copy of {folder} is in {other}: ") and "series B" in made[0]
+    assert made[-1].startswith("Later, “Take in”, “From another desk” brings together")
+    with open_collection(other) as collection:
+        item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+        Teller(collection).tell(item, "story", "It rained.", Telling())
+    joined = start(folder, "join", folder=str(other))
+    assert joined[0].startswith(f"Joined from {other}: ") and "1 statement" in joined[0]
+    assert start(folder, "join", folder=str(other)) == [f"There is nothing in {other} that is not here."]
+    with open_collection(folder, write=False) as collection:
+        assert "It rained." in [record.words("story") for record in records(collection)]
+
+
 def test_what_the_menu_looks_over(folder: Path) -> None:
     with open_collection(folder) as collection:
         groups = grouped(check(collection))

@@ -94,7 +94,11 @@ AFTER: Sections = (
             "The line at the top says who tells. “No teller named”? Esc, “Sit”, “Who tells now”: what was told before "
             "can be given to her all at once.",
             "Esc, “Put right” has everything told of a person, a place or an occasion, to be called something else "
-            "everywhere. “Check” lists what is most worth doing; Enter goes to the photograph at its question.",
+            "everywhere; “Places” says where on the map each is, for all its photographs at once. “Check” lists what "
+            "is most worth doing; Enter goes to the photograph at its question.",
+            "“Sit”, “What to ask” has your notes for next time, faces without a name, and what only she can date, "
+            "worked out from all that is told. “Put right”, “What can be worked out” shows which dates follow from "
+            "it, and why.",
             "Ctrl+N shows the next photograph that still has an open question.",
         ),
     ),
@@ -105,7 +109,7 @@ AFTER: Sections = (
     (
         "Words used here",
         (
-            "Number: written on the enclosure, for ever; TRA-0042. Place: Box 1 / Folder 2 / Item 4, short 1/2/4; "
+            "Number: written on the enclosure, for ever; TRA-0042. Mark: Box 1 / Folder 2 / Item 4, short 1/2/4; "
             "it changes when things are moved.",
             "Bare: nothing told yet. Begun: something told. Told: who, when, where, and a story or an occasion.",
         ),

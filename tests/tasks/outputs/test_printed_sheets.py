@@ -94,7 +94,7 @@ def test_the_family_sees_more(opened, tmp_path: Path) -> None:  # type: ignore[n
     assert (outside.held, made.held) == (outside.left_out - made.left_out, 0)
     assert outside.why_left_out == (
         f"{outside.left_out} left out: {made.left_out} have no scan of their front, "
-        f"{outside.held} have pictures that are held back"
+        f"{outside.held} may show somebody living, or are closed"
     )
     assert "Mia Rourke" in words_of(tmp_path / "a.pdf")
     assert "for outside" in words_of(tmp_path / "b.pdf")

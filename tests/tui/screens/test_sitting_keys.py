@@ -326,6 +326,15 @@ def test_a_place_that_was_read_wrongly_is_put_right(run: Run, collection: Collec
             assert record(collection, 1).words("place") == "Reval"
             await hands.press("ctrl+z")
             assert record(collection, 1).place.name == "Tallinn"
+            for words, key, shown in (("Milton", "2", "Milton"), ("Dunedin, New Zealand", "", "Dunedin")):
+                await hands.press("ctrl+p")
+                await hands.choose("Another place")
+                await hands.fill("nowhere that is anywhere")
+                assert "is not in the list of places. Write the nearest town" in hands.text
+                await hands.refill(words)
+                await hands.press(*key)
+                assert record(collection, 1).place.name == shown and f"Noted: {shown}, " in hands.text
+            assert record(collection, 1).words("place") == "Reval"  # as it was told
 
     run(sit())
 

@@ -5,14 +5,14 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
-from boxlore.cli.commands.join import said_of_files, said_of_series
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.joining import make_working_copy
 from boxlore.tasks.collection.opening import start
-from boxlore.tasks.collection.settings import Settings, read_settings
+from boxlore.tasks.collection.said_of_joining import said_of_working_copy
+from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.given_files import in_utf_8
 
 
@@ -87,15 +87,8 @@ def new(
 def _working_copy(folder: Path, other: Path, series: str) -> None:
     with talk.progress() as bar:
         joined = make_working_copy(folder, other, bar, series=series)
-    letter = read_settings(folder).series
-    talk.say(
-        f"A working copy of {other} is in {folder}: {several(joined.log.statements, 'statement')}, "
-        f"{several(joined.files, 'file')}. It numbers in series {letter}."
-    )
-    for words in said_of_files(joined):
+    for words in said_of_working_copy(other, folder, joined):
         talk.say(words)
-    if joined.same_series:
-        talk.say(said_of_series(letter))
     talk.say(f"Later, boxlore -c {other} join {folder} brings together what was told in both.")
 
 

@@ -96,9 +96,9 @@ def left_out(collection: Collection, to: To, selection: Selection = EVERYTHING) 
         )
         if new := sum(bool(row.cells[KEY] and not row.cells[ANSWER]) for row in rows_of(listed)):
             lines.append(
-                f"{new} not decided yet: write hide, not that person or may be named into its column Answer, and "
-                "make this again. What you hide stays hidden, after a later consent too, until you change its answer. "
-                "The list is for you; do not hand it on."
+                f"{new} not decided yet: “Hand on”, “Names in question” asks you about each; then make this again. "
+                "What you hide stays hidden, after a later consent too, until you change its answer. The list is for "
+                "you; do not hand it on."
             )
     return lines
 

@@ -226,14 +226,25 @@ def make_working_copy(folder: Path, other: Path, progress: Progress, *, series: 
     The letter is noted in `other`, so that the copy made after this one gets another. Raises WrongUse, CouldNot.
     """
     with open_collection(other) as first:
-        letter = series or _next_letter(first)
-        start(folder, replace(first.settings, series=letter), ident=first.id)
-        first.store.give_series(first.settings.prefix + letter)
-    for name in SET_BY_HAND:
-        if (other / name).is_file():
-            write_whole(folder / name, (other / name).read_bytes())
+        _begin_copy(first, folder, series)
     with open_collection(folder) as collection:
         return join(collection, other, progress)
+
+
+def working_copy_of(collection: Collection, folder: Path, progress: Progress) -> JoinedCopies:
+    """The same of a collection that is open for writing."""
+    _begin_copy(collection, folder, "")
+    with open_collection(folder) as copy:
+        return join(copy, collection.folder, progress)
+
+
+def _begin_copy(first: Collection, folder: Path, series: str) -> None:
+    letter = series or _next_letter(first)
+    start(folder, replace(first.settings, series=letter), ident=first.id)
+    first.store.give_series(first.settings.prefix + letter)
+    for name in SET_BY_HAND:
+        if (first.folder / name).is_file():
+            write_whole(folder / name, (first.folder / name).read_bytes())
 
 
 def _next_letter(collection: Collection) -> str:

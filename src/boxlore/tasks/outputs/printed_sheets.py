@@ -71,10 +71,10 @@ class PrintedOutput:
 
     @property
     def why_left_out(self) -> str:
-        """`3 left out: 1 has no scan of its front, 2 have pictures that are held back`."""
+        """`3 left out: 1 has no scan of its front, 2 may show somebody living, or are closed`."""
         whys = (
             (self.left_out - self.held - self.answered, "has no scan of its front", "have no scan of their front"),
-            (self.held, "has a picture that is held back", "have pictures that are held back"),
+            (self.held, "may show somebody living, or is closed", "may show somebody living, or are closed"),
             (self.answered, "has nothing unanswered", "have nothing unanswered"),
         )
         said = ", ".join(several(count, has, have) for count, has, have in whys if count)

@@ -79,8 +79,11 @@ def choose(sitting: Sitting, record: Record, question: OpenPlace, number: int, *
     Raises WrongUse for a number that no choice has, and for `near` where the choice is an area without a point.
     """
     place = numbered(question.reading.choices, number)
-    if near:
-        place = _somewhere_near(place)
+    return mean(sitting, record, question, _somewhere_near(place) if near else place)
+
+
+def mean(sitting: Sitting, record: Record, question: OpenPlace, place: Place) -> Place:
+    """Keep that this place is meant, whether it was among the choices or not. Returns it."""
     act = sitting.collection.act(f"place: {full_name(place)[:40]}")
     _keep(sitting, record, question, place, act)
     return place

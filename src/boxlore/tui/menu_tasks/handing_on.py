@@ -91,9 +91,7 @@ def _answer(collection: Collection, answers: FormAnswers, progress: Progress) ->
 
 def _said_besides(remarks: int, note: str) -> list[str]:
     """What else there is to say of a table that an archive sent back."""
-    noted = (
-        [f"{several(remarks, 'remark')} of the archive noted: “What is worth a look” lists each."] if remarks else []
-    )
+    noted = [f"{several(remarks, 'remark')} of the archive noted: “Put right”, “Check” lists each."] if remarks else []
     return [*noted, *([note] if note else [])]
 
 

@@ -1,6 +1,15 @@
 """All tasks of the menu, by their keys. A task's module imports what loads heavy libraries when it is started."""
 
-from boxlore.tui.menu_tasks import handing_on, keeping_safe, keeping_scans, printing, putting_right, striking, taking_in
+from boxlore.tui.menu_tasks import (
+    handing_on,
+    keeping_safe,
+    keeping_scans,
+    other_desks,
+    printing,
+    putting_right,
+    striking,
+    taking_in,
+)
 from boxlore.tui.menu_tasks.task import Group, Task
 
 TASKS: dict[str, Task] = {
@@ -9,6 +18,7 @@ TASKS: dict[str, Task] = {
     **striking.TASKS,
     **printing.TASKS,
     **handing_on.TASKS,
+    **other_desks.TASKS,
     **keeping_scans.TASKS,
     **keeping_safe.TASKS,
 }

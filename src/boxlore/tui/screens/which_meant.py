@@ -9,7 +9,8 @@ from boxlore.core.places.reading import full_name
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate, choose_date, say_date
 from boxlore.tasks.sitting.which_meant import OpenQuestion
-from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, no_place, own_parts
+from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, mean, names_apart, no_place, own_parts
+from boxlore.tasks.sitting.words_told import places_called
 from boxlore.tasks.telling.events import tell_event
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.events import HINT, noted
@@ -95,6 +96,8 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
             await _ask_near(screen, question)
         elif value == OWN:
             await _ask_own(screen, question)
+        elif value == OTHER:
+            await _ask_other_place(screen, question)
         elif value == NONE:
             no_place(screen.sitting, screen.record, question)
             _done(screen, "the words stand for no place on a map")
@@ -102,9 +105,35 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
             _chosen(screen, question, value)
 
     near = [Choice(NEAR, "Somewhere near", "near one of these", key="n")] if _with_points(question) else []
+    other = Choice(OTHER, "Another place", "said in other words", key="a")
     own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on", key="o")
     none = [Choice(NONE, "None of these", "the words stay, without a map", key="0")] if question.names else []
-    await screen.app.push_screen(Choices(_title(question), [*_numbered(question.names), *near, own, *none], answer))
+    await screen.app.push_screen(
+        Choices(_title(question), [*_numbered(question.names), *near, other, own, *none], answer)
+    )
+
+
+async def _ask_other_place(screen: ItemView, question: OpenPlace) -> None:
+    """Ask in other words for the place that is meant; of several of that name, which."""
+
+    async def answer(answers: dict[str, str]) -> str:
+        try:
+            places = places_called(screen.sitting, answers["words"])
+        except BoxloreError as error:
+            return str(error)
+
+        def take(number: int) -> str:
+            return full_name(mean(screen.sitting, screen.record, question, places[number - 1]))
+
+        if len(places) == 1:
+            _taken(screen, take, "1")
+        else:
+            await ask_numbered(screen, f"Which {short(answers['words'], 30)}?", names_apart(places), take)
+        return ""
+
+    blank = Blank("words", "Which place is that?", "", "With its region or country: Milton, Otago.")
+    above = f"“{short(question.view.words, 60)}” stays as it was told."
+    await Form("Where was it?", [blank], answer, above=above).open(screen.app)
 
 
 async def _ask_own(screen: ItemView, question: OpenPlace) -> None:

@@ -1,10 +1,25 @@
-"""The places, or the occasions, as they were told: the pictures with each, and its words corrected everywhere."""
+"""The places, or the occasions, as they were told: the pictures with each, and its words corrected everywhere.
+
+A place shows where it is on the map, and can be put right for all pictures at once; its words stay then.
+"""
+
+from collections.abc import Sequence
 
 from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.places.reading import Place, full_name
 from boxlore.core.statements import fold
-from boxlore.tasks.sitting.words_told import WordsTold, rewrite, words_told
+from boxlore.tasks.sitting.which_place import names_apart
+from boxlore.tasks.sitting.words_told import (
+    IN_QUESTION,
+    WordsTold,
+    mean_everywhere,
+    place_read,
+    places_called,
+    rewrite,
+    words_told,
+)
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
@@ -13,6 +28,7 @@ from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.row_list import Cells
 from boxlore.tui.widgets.text_input import Words
 
+OTHER, NONE = "other", "none"
 MOST = 30
 """So many pictures of one place are listed to choose from."""
 
@@ -32,6 +48,8 @@ class WordsToldScreen(ListScreen):
         self._host, self._field = host, field
         self._all: list[WordsTold] = []
         self._told: list[WordsTold] = []
+        self._means: dict[str, str] = {}
+        """What each place that was shown is read as, by its words."""
         self._words = Words(heard=lambda _: self._narrow(), id="wanted")
 
     def compose(self) -> ComposeResult:
@@ -50,6 +68,7 @@ class WordsToldScreen(ListScreen):
         self.call_after_refresh(self._load)
 
     def _load(self) -> None:
+        self._means.clear()
         self._all = words_told(self._host.sitting.collection, self._field)
         self._narrow()
 
@@ -62,7 +81,29 @@ class WordsToldScreen(ListScreen):
     def _cells(self, at: int, width: int) -> Cells:
         group = self._told[at]
         count = "one picture" if len(group.items) == 1 else f"{len(group.items)} pictures"
-        return ((f"{short(group.words, width - 16):<{max(width - 16, 8)}}", "plain"), (f"  {count}", "faint"))
+        room = max(width - 16, 8)
+        if self._field != "place":
+            return ((f"{short(group.words, room):<{room}}", "plain"), (f"  {count}", "faint"))
+        words, means = room * 2 // 5, room - room * 2 // 5 - 2
+        return (
+            (f"{short(group.words, words):<{words}}  ", "plain"),
+            (f"{short(self._meant(group), means):<{means}}", "faint"),
+            (f"  {count}", "faint"),
+        )
+
+    def _meant(self, group: WordsTold) -> str:
+        """Which place the words are read as, or that it is asked; read when the row is first drawn."""
+        if group.words not in self._means:
+            reading = place_read(self._host.sitting.collection, group)
+            if reading is None or reading.best is None:
+                means = "no place on a map"
+            elif reading.kind in IN_QUESTION:
+                more = f", or {len(reading.choices) - 1} more" if len(reading.choices) > 1 else ""
+                means = f"? {full_name(reading.best)}{more}"
+            else:
+                means = f"= {full_name(reading.best)}"
+            self._means[group.words] = means
+        return self._means[group.words]
 
     async def action_move(self, by: int) -> None:
         """Move the cursor, once every letter is typed in: among the rows that are shown then."""
@@ -77,16 +118,62 @@ class WordsToldScreen(ListScreen):
         group = self._told[self._rows.at]
 
         async def answer(value: str) -> None:
-            if value != "rewrite":
+            if value not in ("rewrite", "place"):
                 self._host.show_item(value)
-            elif self._host.sitting.writable:
+            elif not self._host.sitting.writable:
+                self.say("Open for reading only; nothing can be changed.")
+            elif value == "rewrite":
                 await self._rewrite(group)
             else:
-                self.say("Open for reading only; nothing can be changed.")
+                await self._ask_place(group)
 
-        choices = [Choice("rewrite", "Call it something else everywhere", "what was there stays in the history")]
+        choices = [Choice("rewrite", "Call it something else everywhere", "the old words stay in the history")]
+        if self._field == "place":
+            choices.append(Choice("place", "Say which place it is", "for all of them; the words stay", key="w"))
         choices += [Choice(item, f"Show {number}") for item, number in group.items[:MOST]]
         await self.app.push_screen(Choices(short(group.words, 60), choices, answer))
+
+    async def _ask_place(self, group: WordsTold) -> None:
+        """Ask which place is meant: one of those in question, another in other words, or none on a map."""
+        reading = place_read(self._host.sitting.collection, group)
+        places = reading.choices if reading is not None and reading.kind in IN_QUESTION else ()
+
+        async def answer(value: str) -> None:
+            if value == OTHER:
+                await self._ask_other(group)
+            else:
+                self._mean(group, None if value == NONE else places[int(value) - 1])
+
+        other = Choice(OTHER, "Another place", "in other words", key="o")
+        none = Choice(NONE, "No place on a map", "the words stay as they were told", key="0")
+        title = f"“{short(group.words, 40)}”: which place is it?"
+        await self.app.push_screen(Choices(title, [*_numbered(places), other, none], answer))
+
+    async def _ask_other(self, group: WordsTold) -> None:
+        async def answer(answers: dict[str, str]) -> str:
+            try:
+                places = places_called(self._host.sitting, answers["words"])
+            except BoxloreError as error:
+                return str(error)
+            if len(places) == 1:
+                self._mean(group, places[0])
+            else:
+                title = f"Which {short(answers['words'], 30)}?"
+                await self.app.push_screen(
+                    Choices(title, _numbered(places), lambda value: self._mean(group, places[int(value) - 1]))
+                )
+            return ""
+
+        blank = Blank("words", "Which place is that?", "", "With its region or country: Milton, Otago.")
+        await Form("Which place it is", [blank], answer, above=f"“{short(group.words, 60)}” stays as told.").open(
+            self.app
+        )
+
+    def _mean(self, group: WordsTold, place: Place | None) -> None:
+        count = mean_everywhere(self._host.sitting, group, place)
+        self._load()
+        means = full_name(place) if place else "no place on a map"
+        self.say(f"Noted: {means}, {count}×. Ctrl+Z takes it back.")
 
     async def _rewrite(self, group: WordsTold) -> None:
         def answer(answers: dict[str, str]) -> str:
@@ -107,3 +194,7 @@ class WordsToldScreen(ListScreen):
         words = taken_back(self._host.sitting)
         self._load()
         self.say(words)
+
+
+def _numbered(places: Sequence[Place]) -> list[Choice]:
+    return [Choice(str(number), short(name, 60)) for number, name in enumerate(names_apart(places), 1)]
