@@ -43,6 +43,7 @@ _SAYING = frozenset(
 
 _PART = frozenset(("comma", "dash", "noise", "query"))
 """Kinds of words that say nothing by themselves: they are not named as not read."""
+_BEGINNING = _SAYING - _PART
 
 _NAMED_OF_A_YEAR = frozenset(("month", "season", "season_part", "feast", "feast_day"))
 _ONE_YEAR = frozenset(("year", "short", "years"))
@@ -125,12 +126,13 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     choices = [text for text in choices if not _says_no_more(text, choices)]
     if (elsewhere := _elsewhere(choices, context)) and any(_may_be_place(token, words) for token in tokens):
         choices += [text for text in elsewhere if text not in choices]
-    if _beside_a_name(tokens):
+    named = any(token.senses[0].kind == "name" for token in tokens)
+    if named and _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
-    if _part_beside_a_name(tokens):  # “Cup Final 1938” is no end of the year
+    if named and _part_beside_a_name(tokens):  # “Cup Final 1938” is no end of the year
         years = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
         choices += [year for year in years if year not in choices]
-    if any(token.senses[0].kind == "name" for token in tokens):
+    if named:
         choices = list(dict.fromkeys(date for text in choices for date in _with_its_begin(text)))
     choices = [text for text in choices if not _is_to_come(text, context)][:MOST_CHOICES]
     if not choices:
@@ -302,7 +304,7 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
         last = _end_of_stretch(tokens, first)
         texts: tuple[str, ...] = ()
         is_not = False
-        if tokens[first].is_any(_SAYING - _PART) and not _is_another_day(tokens, first, read):
+        if tokens[first].is_any(_BEGINNING) and not _is_another_day(tokens, first, read):
             while last > first:
                 stretch = tokens[first:last]
                 texts = () if _cuts_off(tokens, last) else _dates(stretch, decided)
