@@ -476,11 +476,20 @@ def _ways(tokens: list[Token]) -> list[list[Sense]]:
 def _belongs(choice: list[Sense]) -> bool:
     """Whether the words that are passed over are of the languages of the words that say something: “Con, June 1938” has
     a name before it, and no Spanish word."""
-    said = 0
+    said, one, months = 0, ANY_LANGUAGE, 0
     for sense in choice:
+        months |= sense.languages if sense.kind == "month" else 0
+        if sense.kind == "day" and sense.value == _SPOKEN_ONE:
+            one &= sense.languages
         if sense.kind not in _LITTLE_SAID and sense.languages != ANY_LANGUAGE:
             said |= sense.languages
+    if months and not months & one:
+        return False  # “um ano mais tarde”: “um” is one in Portuguese, and “mais” in May in Estonian
     return all(sense.kind not in _LITTLE_SAID or sense.languages & said for sense in choice)
+
+
+_SPOKEN_ONE = (1, 0)
+"""The value of a number that is told as a word, which may be an article."""
 
 
 def _chosen(senses: Sequence[Sequence[Sense]]) -> list[list[Sense]]:
@@ -599,11 +608,15 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     if not expression.filled():
         return None
     dates = expression.leaves()
-    in_sets = expression.kind in ("any", "all") and not any(date.years for date in dates)
+    in_sets = expression.kind in ("any", "all") and expression.beside != "slash" and not any(map(_has_years, dates))
     if expression.kind == "one" or (in_sets and len({date.season for date in dates}) == 1):
         for date in dates:
             date.season_alone = True
     return expression
+
+
+def _has_years(date: Partial) -> bool:
+    return date.years is not None
 
 
 def _with_weekends(words: list[Sense]) -> list[Sense]:

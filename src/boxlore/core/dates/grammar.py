@@ -162,6 +162,10 @@ class Grammar:
                 last.day = first.day
             said = corrected
         denial = self.at + (self.kinds[self.at] == "comma")
+        if self.kinds[denial] == "not" and denial + 1 == self.count:  # “vor 1938 nicht”
+            self.at = self.count
+            flipped = _DENIED.get(said.kind)
+            return Expression(flipped, said.parts) if flipped else Expression("not", [said])
         if self.kinds[denial] == "not":  # “1931, not 1932”
             self.at = denial + 1
             said = self._of_another_year(said) or Expression("except", [said, self._alternatives()])
@@ -264,7 +268,7 @@ class Grammar:
             self._doubted = self.kinds[self.at] == "doubt"
             begin, is_apart = self.at, self.kinds[self.at - 2] == "comma"
             items.append(self._item())
-            if not is_apart and kind in ("or", "and"):
+            if not is_apart and kind in ("or", "and", "slash"):
                 self._share_what_is_behind(items, begin)
             marks.append(self._last_mark)
             if joins == ["comma"] and (known := self._beside_a_war(items)):
@@ -590,8 +594,11 @@ class Grammar:
             self.at += 1  # mid-to-late
         if self.kinds[self.at] in _UNTIL and self.kinds[self.at + 1] not in ("", "correction", "or"):
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
+            begin = self.at
             last = self._following(first) or self._operand()
             first.mark |= self._last_mark  # “1915-1918?”
+            if first.whole_year and last.season and self.kinds[begin - 1] == "dash" and self._is_year(begin, last):
+                first.season, last.season = last.season, 0  # `1936-1937 m. žiemą`
             return self._behind(Expression("span", [first, last]))
         if self.kinds[self.at] == "and":
             begin = self.at

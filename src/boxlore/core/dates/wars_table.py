@@ -112,6 +112,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("reign of nicholas ii|reign of tsar nicholas ii|under nicholas ii|under tsar nicholas ii|nicholas ii's reign|unter nikolaus ii|при николае ii|nikolai ii ajal", (("RU", "1894-11", "1917-03"),)),
     ("reign of alexander iii|reign of tsar alexander iii|under alexander iii|under tsar alexander iii", (("RU", "1881-03", "1894-11"),)),
     ("first german occupation", (("EE", "1918-02", "1918-11"),)),
+    ("vācu laiks|vācu laikā|vācu laikos", (("LV", "1941-07", "1945-05"),)),
     ("german occupation|saksa aeg|saksa ajal", (("EE", "1941-07", "1944-11"),)),
     ("reign of wilhelm ii|under wilhelm ii|under kaiser wilhelm ii|unter wilhelm ii|unter kaiser wilhelm ii", (("DE", "1888-06", "1918-11"),)),
     ("weimar republic|weimarer republik", (("DE", "1918-11", "1933-01"),)),

@@ -19,9 +19,12 @@ _YEARS = frozenset(("year", "short"))
 
 _TIMES = frozenset(("clock", "clock_part", "clock_behind"))
 
-_BEFORE_A_TIME = frozenset("about before after until since from at_latest at_earliest to between night_to".split())
-"""What a time of day may stand behind and takes with it: “after midnight, 1 January” is that day. Before
-an occasion that has no date of its own it leaves none: “after the holidays, 1950”."""
+_BEFORE_A_TIME = frozenset(("about", "before", "after", "from", "between", "part", "night_to"))
+_BETWEEN_TIMES = frozenset(("until", "to", "to_open", "dash", "and", "or"))
+_LIMITS = frozenset(("before", "after", "since", "until", "about", "at_latest", "at_earliest"))
+"""What a time of day may stand behind and takes with it: “after midnight, 1 January” is that day, “early
+evening, May 1938” in that month; what stands between two times; and what leaves no date before an occasion that has
+none of its own: “after the holidays, 1950”."""
 
 _AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
@@ -95,10 +98,10 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
     words: list[PlacedKind] = []
     before = ""
     for place, kind in enumerate(kinds):
-        if kind == "from" and before == "noise":
+        if kind == "from" and before in ("noise", "clock"):
             continue  # “the photo is from 1926”
         of_an_occasion = (before == "occasion" and kind in _BEHIND) or (kind == "occasion" and words)
-        if of_an_occasion and (kind in _BEHIND or words[-1].kind in _BEFORE_A_TIME):
+        if of_an_occasion and (kind in _BEHIND or words[-1].kind in _LIMITS):
             return []  # “before the holidays, 1950”, and not before 1950
         before = kind
         if kind in PASSED_OVER or kind == "at_years":
@@ -141,13 +144,16 @@ def without_times(words: list[PlacedKind]) -> list[PlacedKind]:
     if not any(word.kind in _TIMES for word in words):
         return words
     rest: list[PlacedKind] = []
-    before = ""
+    before, told = "", False
     for word in words:
         if word.kind == "clock_behind" and rest and rest[-1].kind == "day":
             rest.pop()
         if word.kind in _TIMES:
-            while rest and rest[-1].kind in _BEFORE_A_TIME:
+            if [kept.kind for kept in rest[-2:]] == ["part", "dash"]:
+                rest.pop()  # “mid-afternoon”
+            while rest and (rest[-1].kind in _BEFORE_A_TIME or (told and rest[-1].kind in _BETWEEN_TIMES)):
                 rest.pop()
+            told = True
         elif not (before == "clock_part" and word.kind == "day") and not (before == "clock" and word.kind in _BEHIND):
             rest.append(word)
         before = word.kind
