@@ -46,7 +46,14 @@ from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIV
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.short_forms_table import TIMES
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
-from boxlore.core.people.names.traditions import GIVEN_ELSEWHERE, KnownNames, marks_child, read_core, with_particle
+from boxlore.core.people.names.traditions import (
+    GIVEN_ELSEWHERE,
+    KnownNames,
+    marks_child,
+    read_core,
+    tells_father,
+    with_particle,
+)
 
 READER_VERSION = "names 1"
 
@@ -161,6 +168,9 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         return
     if _another(frame, tokens):
         return
+    if tells_father(tokens):
+        frame.put("patronymic", written(tokens))  # `Jaan Tamm (Mihkli poeg)`
+        return
     if any(token.plain in words_of.FAMILY_WORDS for token in tokens):
         return  # `Emil (Familie Kessler)`
     if all(token.plain in _RETIRED or (_is_suffix(token) and not single) for token in tokens):
@@ -206,7 +216,7 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
             frame.put("suffix", written(piece))
         elif not given and _is_title_and_given(main, piece):
             given = piece  # `Crosbie, Mrs. Annie`
-        elif len(piece) == 2 and marks_child(piece[1]) and len(main) > 1 and not piece[0].is_small:
+        elif tells_father(piece) and len(main) > 1:
             frame.put("patronymic", written(piece))  # `Jaan Tamm, Mihkli poeg`
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
             _put_further(frame, marked[0], piece, marked[1])
@@ -330,6 +340,9 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
 
 def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
     """A name in the order in which it is said; None for words that are no name."""
+    tokens = tokens[1:] if len(tokens) > 3 and tokens[0].plain == "the" and tokens[2].text == "of" else tokens
+    if len(tokens) > 2 and tokens[1].text == "of" and tokens[0].plain in _OF_A_LAND:
+        return NameParts(title=written(tokens))  # `Duke of Edinburgh`
     core = _without_respect(frame, _titles(frame, _suffixes(frame, _segments(frame, tokens))))
     if not core:
         return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
@@ -343,6 +356,9 @@ def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
             return with_particle(core[1:], core[:1])  # `Соколов А. П.`
     return _with_title(frame, core)
 
+
+_OF_A_LAND = frozenset("duke duchess earl countess marquess marquis prince princess king queen bishop dean".split())
+"""Titles that `of` and a land or a see make whole."""
 
 _RESPECT = ("-san", "-sama", "-sensei", "-chan", "-kun")
 """What stands behind a Japanese name; `-chan` and `-kun` behind a given one."""
@@ -362,7 +378,7 @@ def _without_respect(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
 def _describes(tokens: Sequence[Token]) -> bool:
     """Whether the words describe somebody: `der Nachbar`, `Ruth's friend`, `Mihkli poeg`."""
     opens = tokens[0].is_small and tokens[0].plain in words_of.DESCRIBING
-    opens = opens or (len(tokens) == 2 and marks_child(tokens[1]) and tokens[1].plain in words_of.KIN_WORDS)
+    opens = opens or (tells_father(tokens) and tokens[1].plain in words_of.KIN_WORDS)
     return opens or any(token.is_describing for token in tokens)
 
 
@@ -452,14 +468,18 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     if hyphen and stem and len(tokens) > 1 and token_of(last).plain in ("младшии", "старшии"):
         suffixes[:0] = [token_of(last)]  # `Толстой-младший`
         tokens = (*tokens[:-1], token_of(stem))
+    elif hyphen and stem and last.islower() and token_of(last).plain in words_of.KIN_BEHIND:
+        frame.put("kin", last)  # `Aino-tädi`
+        tokens = (*tokens[:-1], token_of(stem))
     while len(tokens) > 1:
         plain = " ".join(token.plain for token in tokens[-2:])
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
             suffixes[:0] = tokens[-2:]
             tokens = tokens[:-2]
-        elif (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens) or _ends_in_letters(tokens)) and (
-            len(tokens) > 2 or tokens[-1].text.endswith(".") or tokens[-1].plain in ("jr", "sr")
-        ):
+        elif (
+            (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens) or _ends_in_letters(tokens))
+            and (len(tokens) > 2 or tokens[-1].text.endswith(".") or tokens[-1].plain in ("jr", "sr"))
+        ) or _is_number_of_a_king(tokens):
             suffixes[:0] = tokens[-1:]
             tokens = tokens[:-1]
         elif tokens[-1].plain in words_of.KIN_BEHIND and (
@@ -473,6 +493,11 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     frame.put("suffix", written(suffixes))
     frame.put("suffix", behind)
     return tokens
+
+
+def _is_number_of_a_king(tokens: Sequence[Token]) -> bool:
+    """`George V` behind `King`: the number, which would be an initial elsewhere."""
+    return tokens[0].plain in words_of.SOVEREIGNS and len(tokens) > 2 and set(tokens[-1].text) <= set("IVX")
 
 
 def _ends_in_letters(tokens: Sequence[Token]) -> bool:

@@ -51,8 +51,9 @@ class Token:
 
     @property
     def is_given(self) -> bool:
-        """Whether it is a known given name or pet form, or two joined by a hyphen."""
-        return all(part in CALLED for part in self.plain.split("-"))
+        """Whether it is a known given name or pet form, or two joined by a hyphen (`Aino-tädi` too)."""
+        first, *further = self.plain.split("-")
+        return first in CALLED and all(part in CALLED or part in words_of.KIN_BEHIND for part in further)
 
     @property
     def is_particle(self) -> bool:

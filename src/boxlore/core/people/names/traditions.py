@@ -431,6 +431,13 @@ def marks_child(token: Token) -> bool:
 _NORTHERN_CHILD = ("poika", "tytar", "dotter", "datter")
 
 
+def tells_father(tokens: Tokens) -> bool:
+    """Whether a name in its genitive and a word for a child are all: `Mihkli poeg`, `Juhon poika`; not `Pitkä poika`."""
+    if len(tokens) != 2 or not marks_child(tokens[1]) or tokens[0].is_small:
+        return False
+    return tokens[1].text not in ("poika", "tytär") or tokens[0].plain.endswith("n")
+
+
 def northern(tokens: Tokens) -> NameParts | None:
     """The father's name inside, in registers and the North: `Mihkel Mardi p. Tamm`, `Matti Juhonpoika Rantala`."""
     marked = next((at for at in range(2, len(tokens)) if marks_child(tokens[at])), 0)

@@ -58,7 +58,8 @@ TITLES = _words(
     capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
     ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
     свящ прот иерей полк кап поручик
-    emeritus emerita rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
+    detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster
+    headmistress stationmaster farmer engineer wpc pc hrh emeritus emerita rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
     kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
@@ -126,8 +127,8 @@ KIN_WORDS: dict[str, str] = {
                  "ciotka teticka stryjna krustmate teta neni"),
         ("uncle", "uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
                   "onkulis dede stryc bacsi"),
-        ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
-        ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
+        ("great-aunt", "vanatadi great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
+        ("great-uncle", "vanaonu great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
         ("sister", "lillasyster storasyster lillesoster storesoster pikkusisko isosisko deirfiur dheirfiur nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
@@ -193,14 +194,17 @@ MYSTERIES = _words(
 SUFFIXES = _words(
     """
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
-    bt bart kcb cb gcb gcmg kcvo cvo mvo cie csi kcie vd td frcs frgs yr dy yngri eldri ifj id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc pc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    bt bart kcb cb gcb gcmg kcvo cvo mvo cie csi kcie vd td frcs frgs yr dy yngri eldri ifj ifjabb id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc pc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mlodszy mladsi starsi ml
     """
 )
 """What stands behind a name: younger and elder, degrees, honours, orders."""
 
-JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a", "d y", "d j", "le jeune", "the first",
+SOVEREIGNS = _words("king queen emperor empress tsar prince princess pope rex regina")
+"""Titles behind whose names a number stands."""
+
+JOINED_SUFFIXES = ("den yngre", "den aldre", "the elder", "the younger", "der altere", "der jungere", "d a", "d y", "d j", "le jeune", "the first",
                    "the second", "the third")  # fmt: skip
 """Suffixes of two words, folded, without points."""
 

@@ -63,4 +63,4 @@ def _completes(before: NameParts, after: NameParts) -> bool:
     return more or secular or renamed or bool(called)  # `Jim Barnes (real name James)`
 
 
-_OF_THE_NAME = ("born_as", "married_as", "religious", "belongs")
+_OF_THE_NAME = ("patronymic", "born_as", "married_as", "religious", "belongs")

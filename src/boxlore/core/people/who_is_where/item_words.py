@@ -479,10 +479,23 @@ def is_of_somebody(words: Sequence[Element]) -> bool:
         return True  # `Aunt Ivy's boy Len`
     if len(words) > 1 and words[0].is_large and words[0].plain.endswith("n") and relation(words[1]):
         return token_of(words[0].text[:-1]).is_given and not words[1].is_large  # Finnish: `Liisan tytär Anna`
+    if len(words) > 2 and words[0].is_large and token_of(words[0].text).is_given and _is_genitive(words[1]):
+        return words[1].is_large  # `Jim Burns's wife`
+    if len(words) > 1 and words[-1].plain in small_words.KIN_BEHIND_WHOSE and not words[-1].is_large:
+        whose = words[:-1]
+        if _is_estonian_genitive(whose[0].text) or (len(whose) == 2 and token_of(whose[0].text).is_given):
+            return all(word.is_large for word in whose)  # `Jaani naine`, `Jaan Tamme naine`
     opens = len(words) > 1 and words[0].is_large and token_of(words[0].text).is_given and not words[1].is_large
     if opens and words[1].plain in small_words.KIN_BEHIND_WHOSE and all(word.is_large for word in words[2:]):
         return True  # Estonian: `Salme õde Hilda`
     return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
+
+
+def _is_estonian_genitive(text: str) -> bool:
+    """`Jaani`, `Mihkli`: of Jaan, of Mihkel."""
+    plain = fold(text)
+    is_form = token_of(plain[:-1]).is_given or (plain.endswith("li") and token_of(f"{plain[:-2]}el").is_given)
+    return is_form and plain.endswith(("i", "u", "e", "a")) and not token_of(text).is_given
 
 
 def _is_article_of_portuguese(words: Sequence[Element]) -> bool:
@@ -531,8 +544,8 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     before, name = words[:at], _without_remark(words[at:])
     if len(before) > 1 and before[-1].plain in small_words.ARTICLES and not before[-1].is_large:
         before = before[:-1]  # `o noivo o Zé Faria`
-    if not before or not name:
-        return "", ""
+    if not before or not name or (before[0].text == "Ma" and not token_of(name[0].text).is_given):
+        return "", ""  # `Ma Tull`, where `ma` is `my` in French
     note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))
     plains = {word.plain for word in before} - small_words.ARTICLES
     small = bool(plains) and plains <= table.BEFORE_A_NAME

@@ -215,7 +215,8 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         )  # `Vi` of `Aunt Vi`
         behind_kin = before == _KIN and token.text[:1].isupper()
         bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`
-        is_whose = token.plain.endswith("'s") and not held_by  # `Mrs Orr's maid`
+        whose = token.plain.endswith("'s") or (behind[:1].isupper() and behind.endswith(("'s", "’s")))
+        is_whose = whose and not held_by  # `Mrs Orr's maid`, `Jim Burns's wife`
         if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads or is_whose):
             yield bare.text.rstrip(".,;")
         elif held_by and bare.plain in KIN_WORDS and at:
