@@ -160,8 +160,6 @@ _RETIRED = ("retd", "rtd", "ret", "hons", "hon", "emeritus", "emerita")
 def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
     """What stands in brackets: a marked name, a people, a call name, a maiden name (before the married one), a note."""
     single = len(before) < 2
-    if not tokens:
-        return
     if part_and_length := _marker(tokens, in_brackets=True):
         part, length = part_and_length
         _put_marked(frame, part, tokens[length:] if part != "belongs" else tokens)

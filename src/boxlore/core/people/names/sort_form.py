@@ -36,6 +36,8 @@ def sort_form(parts: NameParts, name: str) -> str:
         return _by_family(parts, family)
     if parts.given:
         title = "" if parts.patronymic else parts.kin or parts.title
+        if parts.suffix and set(parts.suffix) <= set("IVX"):  # `George V, King` (22.17A)
+            return _joined(", ", f"{parts.given} {parts.suffix}", title)
         return _joined(", ", _joined(" ", parts.given, parts.patronymic), title, parts.suffix)
     return name
 

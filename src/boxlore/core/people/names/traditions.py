@@ -432,7 +432,7 @@ _NORTHERN_CHILD = ("poika", "tytar", "dotter", "datter")
 
 
 def tells_father(tokens: Tokens) -> bool:
-    """Whether a name in its genitive and a word for a child are all: `Mihkli poeg`, `Juhon poika`; not `Pitkä poika`."""
+    """Whether all is a name in its genitive and a word for a child: `Mihkli poeg`, `Juhon poika`, not `Pitkä poika`."""
     if len(tokens) != 2 or not marks_child(tokens[1]) or tokens[0].is_small:
         return False
     return tokens[1].text not in ("poika", "tytär") or tokens[0].plain.endswith("n")
