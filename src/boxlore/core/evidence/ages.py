@@ -65,7 +65,7 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     teller = teller_of(sentence.view)
     shown = who_is_shown(record)
     beside = shown if sentence.is_first else ("", *shown)
-    head = sentence.words.split(" ", 1)[0].strip(",")
+    head = next(iter(pieces(sentence.words)), "")
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_of_somebody)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):

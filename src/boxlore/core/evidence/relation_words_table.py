@@ -36,7 +36,7 @@ ONE_BEFORE = re.compile(
 """The picture with the number before."""
 
 PICTURE = re.compile(
-    r"(?<![\w-])(?:(?:picture|pic|photo|photograph|snap|snapshot|print|image|card|postcard|item|one|"
+    r"(?<![\w-])(?:(?:picture|pic|photo|photograph|snap|snapshot|print|image|card|postcard|"
     r"bild\w{0,2}|foto\w{0,5}|aufnahme|billede\w?|pilt|pildi\w{0,3}|pilti|ülesvõt\w+|kuva\w{0,3}|valokuva\w{0,3}|"
     r"cliché|carte|imagen|immagine|imagem|фото\w{0,8}|снимо?к\w{0,3}|карточк\w{1,2}|zdjęci\w{1,3}|fotografi\w{1,3}|attēl\w{0,3}|"
     r"nuotrauk\w{1,3}|sním\w{2,4}|obráz\w{2,4})\s+)?"

@@ -128,7 +128,8 @@ class Numbered:
             other = self._serials.get(int(match["number"]), "")
             is_within = any(named.begins < match.end() and match.start() < named.ends for named in found)
             if other and not is_within:
-                is_bare = match.start() == match.start("number") and not match[0].startswith("0")
+                is_padded = match[0].startswith("0") and self._numbers[other].endswith(f"-{match[0]}")
+                is_bare = match.start() == match.start("number") and not is_padded
                 found.append(_Named(other, match.start(), match.end(), is_bare))
         return sorted(found, key=lambda named: named.begins)
 

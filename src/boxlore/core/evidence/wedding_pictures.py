@@ -39,9 +39,6 @@ _ANOTHER_DAY = re.compile(
 )
 _AT = re.compile(r"\b(?:at|bei|auf|à|au|på|en la|op|na)\s", re.IGNORECASE)
 """Whoever stands before such a word may be a guest."""
-_HERS = frozenset(
-    "her his their ihrem ihrer ihren seiner seinem oma nende leur son hennes hans deres haar hun su suo sua".split()
-)
 _PARENTS = re.compile(
     r"\b(?:(?:my|our|meiner?|unserer?|minu|meie|mes|nos|mis|mina|mine|mijn|meus|moich|mých)\s+)?(?P<who>"
     r"(?P<old>grand-?parents|grosseltern|großeltern|vanavanema(?:d|te)|grands-parents|abuelos|nonni|avós|isovanhem\w+|"
