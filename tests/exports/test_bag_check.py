@@ -177,7 +177,9 @@ TAMPERED: list[tuple[str, Callable[[Path], None], str, str]] = [
     ("a file to be fetched that is not there", sealed(removed(FRONT), written("fetch.txt", FETCH)),
      "fetch.txt asks", ""),
     ("a link in the payload", linked, "is a link", ""),
-    ("what a system adds", written("data/scans/Thumbs.db", b"x"), "", "system file"),
+    ("what a system adds", written("data/scans/Thumbs.db", b"x"),
+     "data/scans/Thumbs.db is in no manifest. The computer added it", ""),
+    ("what a system adds outside the payload", written("Thumbs.db", b"x"), "", ""),
     ("a further tag file, in no tag manifest", written("note.txt", b"x"), "", ""),
     ("no tag manifests", removed(*BOTH), "", ""),
 ]  # fmt: skip

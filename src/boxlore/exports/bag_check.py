@@ -15,8 +15,9 @@ from pathlib import Path, PurePosixPath
 
 from boxlore.core.findings import Finding, Severity, make_finding
 
-SYSTEM_FILES = {"Thumbs.db", ".DS_Store"}
-"""Files that a system adds by itself when a folder is opened; they are no fault of a bag."""
+SYSTEM_FILES = {"Thumbs.db", "desktop.ini", ".DS_Store"}
+"""Files that a system adds by itself when a folder is opened (from memory). In the payload they are a fault as any
+other file that no manifest lists (3); what is to be done is said."""
 _DECLARED = re.compile(r"BagIt-Version: ?(\d+\.\d+)[ \t]*(?:\r\n|\r|\n)Tag-File-Character-Encoding: ?(\S+)\s*")
 VERSIONS = ("0.93", "0.94", "0.95", "0.96", "0.97", "1.0")
 _MANIFEST = re.compile(r"(?P<tag>tag)?manifest-(?P<algorithm>[0-9a-z]+)\.txt", re.IGNORECASE)
@@ -131,7 +132,7 @@ def _present(bag: _Bag) -> Iterator[tuple[str, int]]:
         name = path.relative_to(bag.folder).as_posix()
         if path.is_symlink():
             bag.say("link", "5.1", f"{name} is a link, and may lead out of the package.")
-        elif path.is_file() and path.name not in SYSTEM_FILES:
+        elif path.is_file():
             yield name, path.stat().st_size
 
 
@@ -191,7 +192,9 @@ def _unlisted(bag: _Bag, manifests: Mapping[str, Mapping[str, str]], payload: se
     for path in sorted(payload):
         lacking = [name for name, lines in manifests.items() if path not in lines]
         if manifests and len(lacking) == len(manifests):
-            bag.say("unlisted", "3", f"{path} is in no manifest.")
+            bag.say(
+                "unlisted", "3", f"{path} is in no manifest.{_WHAT_TO_DO[PurePosixPath(path).name in SYSTEM_FILES]}"
+            )
         elif lacking:
             bag.say("unlisted", "3", f"{path} is not in {' and '.join(lacking)}, and is in another manifest.")
     tags = {name: lines for name, lines in bag.manifests.items() if name.startswith("tag")}
@@ -199,6 +202,13 @@ def _unlisted(bag: _Bag, manifests: Mapping[str, Mapping[str, str]], payload: se
     for name, lines in tags.items():
         for path in sorted(every - set(lines)):
             bag.say("unlisted", "2.2.1", f"{path} is not in {name}, and is in another tag manifest.")
+
+
+_WHAT_TO_DO = {
+    False: " If somebody has put it there since, take it out; else ask for the package again.",
+    True: " The computer added it when the folder was opened. Delete this file, and verify again.",
+}
+"""What to do about a file of the payload that nobody listed; by whether a system adds files of that name."""
 
 
 def _files(bag: _Bag, present: Mapping[str, int]) -> None:
@@ -211,7 +221,7 @@ def _files(bag: _Bag, present: Mapping[str, int]) -> None:
     for path, digests in sorted(listed.items()):
         if PurePosixPath(path).is_absolute() or ".." in PurePosixPath(path).parts or path.startswith("~"):
             bag.say("outside", "5.1", f"{path} is listed, but leads out of the package.")
-        elif path in present or (PurePosixPath(path).name in SYSTEM_FILES and (bag.folder / path).is_file()):
+        elif path in present:
             _hashed(bag, path, digests)
         else:
             bag.say("missing", "3", f"{path} is listed but not there.")
