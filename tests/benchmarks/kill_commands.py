@@ -73,7 +73,7 @@ JOBS = (
     Job("pages", ("-c", "HOME", "pages", "OUT/pages"), outside=True),
     Job("offer", ("-c", "HOME", "offer", "OUT/offer"), outside=True),
     Job("transfer", ("-c", "HOME", "transfer", "OUT/transfer", "--yes", "--originals", "yes"), outside=True),
-    Job(CHANGED, ("-c", "HOME", "intake", "MADE/changed", "--yes", "--box", "9")),
+    Job(CHANGED, ("-c", "HOME", "intake", "MADE/changed", "--yes", "--replace")),
     Job("intake-of-copies", ("-c", "HOME", "intake", "MADE/copies", "--own", "--copy", "--yes", "--box", "9")),
     Job("copies-again", ("-c", "HOME", "copies", "OUT/copies"), begins_with="copies"),
     Job("answers", ("-c", "HOME", "tell", "--from", "MADE/answers.txt", "--by", "narrator:Leida Rourke")),

@@ -66,6 +66,7 @@ LINES: dict[str, str] = {
     "--order dmy": "“7 April”",
     "--order mdy": "“July 4”",
     "--order": "“How is 7/4 read in it?”",
+    "--replace": "“each takes its place”",
     "--unit": "“Celsius or Fahrenheit?”",
     "--longest": "“How large?”",
     "--pairs suffix": "“by name: _f, _b”",

@@ -238,7 +238,8 @@ def test_a_second_back_is_refused_unless_it_is_of_another_original(home: Path, t
     (refused,) = take(home, front, back, copy=True)
     assert (refused.state, refused.why) == (
         "refused",
-        "TRA-0001 has a back already, and a_b.png is another. If it is of another original, say --backs apart.",
+        "TRA-0001 has a back already, and a_b.png is another. "
+        "If it is a better scan of it, say --replace; if it is of another original, say --backs apart.",
     )
     assert states(take(home, front, back, copy=True, backs="apart")) == ["taken"]
 

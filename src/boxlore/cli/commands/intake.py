@@ -69,6 +69,11 @@ Columns of a table, all but the first may be missing:
     "--list", "list_all", is_flag=True, help="Name every file that is no picture, not only the first of each kind."
 )
 @click.option("--own", is_flag=True, help="Take also what Boxlore itself has made of scans: copies, pages, packages.")
+@click.option(
+    "--replace",
+    is_flag=True,
+    help="A better scan of a side that is here takes its place: a file that was written over, or called by the number.",
+)
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context
@@ -88,6 +93,7 @@ def intake(
     backs: str,
     list_all: bool,
     own: bool,
+    replace: bool,
     yes: bool,
     as_json: bool,
 ) -> None:
@@ -116,7 +122,9 @@ def intake(
     if not yes and sys.stdin.isatty() and not talk.agreed("Take these in?", "Nothing was taken in.", default=True):
         talk.say("Nothing was taken in.")
         return
-    intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in, backs=backs, own=own)
+    intake_options = IntakeOptions(
+        copy=copy, box=box, folder=folder, found_in=found_in, backs=backs, own=own, replace=replace
+    )
     with open_for_writing(ctx.obj) as collection:
         with talk.progress() as bar:
             results = take_in(collection, plan, intake_options, bar)
@@ -136,7 +144,7 @@ def intake(
             output.row(
                 {"key": result.key, "state": result.state, "number": result.number or None, "why": result.why or None}
             )
-        elif result.state == "refused":
+        elif result.state in ("refused", "replaced"):
             talk.say(output.safe(f"{result.key}: {result.why}"))
     for line in named_groups(given, None) if list_all else named_groups(given):
         talk.say(output.safe(f"Not taken, for it is no picture: {line}"))
@@ -167,8 +175,9 @@ def _say_counts(results: Sequence[IntakeResult], given: GivenFiles, damaged: Siz
     """How many were taken in, joined, known, refused, and left as no picture."""
     states = [result.state for result in results]
     joined = f"{states.count('joined')} joined to items that were here, " if "joined" in states else ""
+    replaced = f"{states.count('replaced')} in the place of scans that were here, " if "replaced" in states else ""
     talk.say(
-        f"{states.count('taken')} taken in, {joined}"
+        f"{states.count('taken')} taken in, {joined}{replaced}"
         f"{states.count('known')} known already, {states.count('refused')} refused"
         + (f", {states.count('own')} made by Boxlore itself" if "own" in states else "")
         + (f", {len(given.other_files)} not pictures" if given.not_pictures else "")
@@ -186,7 +195,7 @@ def _refuse_others(
     elif table is not None:
         by_table = ("pairs",) if pairs == "table" else ()
         options.refuse_others(
-            ctx, "with --table", "table", "paths", "copy", "backs", "own", "camera_dates", *by_table, *kept
+            ctx, "with --table", "table", "paths", "copy", "backs", "own", "replace", "camera_dates", *by_table, *kept
         )
         if len(paths) > 1:
             raise WrongUse("With --table, one folder is where its pictures lie, and several are named.", "Name one.")

@@ -38,7 +38,7 @@ def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
         for ident, path in waiting[start : start + BATCH]:
             if progress.stopped():
                 break
-            if looks := _looks(collection, path):
+            if looks := looks_words(collection, path):
                 act.state(Subject(Kind.SCAN, ident), "looks", looks)
             progress.step()
             count += 1
@@ -48,7 +48,7 @@ def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
     return count
 
 
-def _looks(collection: Collection, name: str) -> str:
+def looks_words(collection: Collection, name: str) -> str:
     """The words of how a scan looks, '' where the machine cannot read it."""
     path = collection.folder / name
     try:

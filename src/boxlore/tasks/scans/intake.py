@@ -39,10 +39,12 @@ from boxlore.disk.writing import could_not
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.scans.damage import looks_words
 from boxlore.tasks.scans.given_files import in_utf_8, readable
 from boxlore.tasks.scans.later_scans import IN_WORDS, Sides, came_from, row_came_from
 from boxlore.tasks.scans.own_outputs import OwnOutputs
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
+from boxlore.tasks.scans.replaced_scans import ScansHere, restate, written_over
 from boxlore.tasks.scans.what_files_say import WhatFilesSay
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -72,7 +74,8 @@ class IntakeOptions:
 
     `backs` says what becomes of sides that come later than the others: `ask` joins where it is sure and leaves what is
     unsure, `join` joins also what is unsure if it can be only one item, `apart` makes items of them. `answers` are the
-    keeper's, key in the plan -> whether it joins. With `own` what Boxlore itself made of scans is taken too.
+    keeper's, key in the plan -> whether it joins. With `own` what Boxlore itself made of scans is taken too; with
+    `replace` a file takes the place of the scan that it lies in the place of, or is called by the number of.
     """
 
     copy: bool = False
@@ -82,6 +85,7 @@ class IntakeOptions:
     kind: str = ""
     backs: str = "ask"
     own: bool = False
+    replace: bool = False
     answers: Mapping[str, bool] = field(default_factory=dict)
 
 
@@ -141,6 +145,14 @@ class _IntakeRun:
     _own: OwnOutputs | None = None
     _rows: dict[str, str] | None = None
     _sides: Sides | None = None
+    _here: ScansHere | None = None
+
+    @property
+    def here(self) -> ScansHere:
+        """The scans that were here; read when it is first asked for."""
+        if self._here is None:
+            self._here = ScansHere(self.collection)
+        return self._here
 
     @property
     def sides(self) -> Sides:
@@ -264,6 +276,8 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
         return IntakeResult(readable(planned.key), "known", why="these very pictures are here already")
+    if in_place := _in_place_of(run, planned, known_ids):
+        return _replaced(run, planned, digests, in_place)
     parts = [
         (side, store.shown_on(known_id, side.area) if known_id else "")
         for side, known_id in zip(planned.sides, known_ids, strict=True)
@@ -295,6 +309,47 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         dict.fromkeys(IN_WORDS[side.side] for side in planned.sides if side.side not in shows_already)
     )
     return IntakeResult(readable(planned.key), "joined", number, f"the {joined} of an item that was here")
+
+
+def _in_place_of(run: _IntakeRun, planned: Planned, known_ids: Sequence[str]) -> dict[ScanSide, str]:
+    """The new sides that take the place of a scan, each with its id. Raises WrongUse for a file that lies where a scan
+    lies and is another, unless the options say that it replaces it."""
+    in_place: dict[ScanSide, str] = {}
+    for side, known_id in zip(planned.sides, known_ids, strict=True):
+        if known_id or _relative(side.path, run.collection.folder) in run.sides.damaged:
+            continue
+        scan = run.here.lies_there(side)
+        if scan and not run.options.replace:
+            raise written_over(side.path, run.here.numbers(scan))
+        if run.options.replace and (scan := scan or run.here.called_so(planned, side)):
+            in_place[side] = scan
+    new = [side for side, known_id in zip(planned.sides, known_ids, strict=True) if not known_id]
+    if in_place and (others := [side.path.name for side in new if side not in in_place]):
+        raise WrongUse(
+            f"{others[0]} is new, and the other side takes the place of a scan.",
+            "Take in what is new first, without --replace.",
+        )
+    return in_place
+
+
+def _replaced(
+    run: _IntakeRun, planned: Planned, digests: Iterable[tuple[ScanSide, str]], in_place: Mapping[ScanSide, str]
+) -> IntakeResult:
+    """Let new files take the place of scans. What they say is told of the item; all else of it stays."""
+    numbers: dict[str, str] = {}
+    for side, digest in digests:
+        if scan := in_place.get(side):
+            number = run.here.numbers(scan)
+            lies_here = bool(run.here.lies_there(side))
+            file, path = _file(run, side, digest, number.partition(",")[0], lies_here=lies_here)
+            embedded = words_struck(digest) if digest in run.struck else embedded_in(path)
+            looks = looks_words(run.collection, file.path)
+            told = {"file": FILE_WORDS.write(file), "embedded": embedded, "looks": looks}
+            restate(run.act, run.collection, scan, told)
+            run.fresh.append((digest, path if run.options.copy and not lies_here else None))
+            numbers[number] = IN_WORDS[side.side]
+    words = " and ".join(f"the {side} of {number}" for number, side in numbers.items())
+    return IntakeResult(readable(planned.key), "replaced", next(iter(numbers)), f"{words} is this file now")
 
 
 def _own_sides(run: _IntakeRun, digests: Sequence[tuple[ScanSide, str]]) -> dict[ScanSide, str]:
@@ -350,19 +405,27 @@ def _kept_as(name: str, words: str) -> str:
     return as_told(FIELDS[name], words, Sure.SURE)[0]
 
 
-def _refuse_back_of_none(run: _IntakeRun, planned: Planned) -> None:
-    """Raises WrongUse for a back alone that is called by a number, and by its name joins no item: it would become an
-    item of its own, with another number than its name says."""
-    paths = [side.path for side in planned.sides]
-    stem, side = split_suffix(paths[0].stem) if len(paths) == 1 else ("", "")
-    if side == VERSO and looks_like_number(stem):
-        number = stem.upper()
-        is_here = run.collection.store.item_by_number(number)
-        raise WrongUse(
-            f"{paths[0].name} is called the back of {number}, "
-            + ("which has another back already." if is_here else "and no item here has that number."),
-            "Put the number right in its name, or say --backs apart for an item of its own.",
-        )
+def _refuse_number_of_another(run: _IntakeRun, planned: Planned) -> None:
+    """Raises WrongUse for files that are called by a number, and by their names join no item: they would become an item
+    with another number than their names say. A front alone may be called so by chance, where no item has the number."""
+    for side in planned.sides:
+        stem, named = split_suffix(side.path.stem)
+        if not looks_like_number(stem) or side.area or side.role != AS_SCANNED:
+            continue
+        number, in_words = stem.upper(), IN_WORDS[side.side]
+        item = run.collection.store.item_by_number(number)
+        is_back_alone = named == VERSO and len(planned.sides) == 1
+        is_ours = run.options.own and not is_back_alone  # a copy that we made is called by the number of its item
+        if item and side.side in run.sides.sides[item] and not is_ours:
+            raise WrongUse(
+                f"{side.path.name} is called the {in_words} of {number}, which has another {in_words} already.",
+                "If it is a better scan, say --replace; if it is of another original, say --backs apart.",
+            )
+        if is_back_alone and not item:
+            raise WrongUse(
+                f"{side.path.name} is called the back of {number}, and no item here has that number.",
+                "Put the number right in its name, or say --backs apart for an item of its own.",
+            )
 
 
 def _refuse_second_back(run: _IntakeRun, planned: Planned) -> None:
@@ -399,7 +462,7 @@ def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide
             return "" if there else item
         raise WrongUse(
             f"{number} has a {IN_WORDS[there[0].side]} already, and {there[0].path.name} is another.",
-            "If it is of another original, say --backs apart.",
+            "If it is a better scan of it, say --replace; if it is of another original, say --backs apart.",
         )
     return "" if known else _item_of_that_name(run, planned)
 
@@ -407,7 +470,7 @@ def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide
 def _item_of_that_name(run: _IntakeRun, planned: Planned) -> str:
     match = run.sides.match(planned)
     if match is None and not planned.table:
-        _refuse_back_of_none(run, planned)
+        _refuse_number_of_another(run, planned)
         _refuse_second_back(run, planned)
     if match is None or run.options.answers.get(planned.key) is False:
         return ""
@@ -442,21 +505,8 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     """The scan's id: `known_id` if its bytes are known, else a new scan, registered with what its file says."""
     if known_id:
         return known_id
-    if not side.path.stat().st_size:
-        raise CouldNot(f"{side.path.name} is empty (0 bytes).", "Copy it again from where it comes.")
-    facts = read_header(side.path)
-    path = _bring_in(run, side, digest, number) if run.options.copy else side.path
-    facts = read_header(path) if run.options.copy else facts  # of the copy, whose bytes are known
+    file, path = _file(run, side, digest, number)
     scan = run.act.new(Kind.SCAN)
-    file = FileFacts(
-        path=_relative(path, run.collection.folder),
-        sha256=digest,
-        bytes=path.stat().st_size,
-        width=facts.width,
-        height=facts.height,
-        ppi=facts.ppi,
-        media_type=facts.media_type,
-    )
     if side.role != AS_SCANNED:
         run.act.state(scan, "role", side.role)
     run.act.state(scan, "file", FILE_WORDS.write(file))
@@ -468,6 +518,29 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     run.scans[digest] = scan.id
     run.fresh.append((digest, path if run.options.copy else None))
     return scan.id
+
+
+def _file(
+    run: _IntakeRun, side: ScanSide, digest: str, number: str, *, lies_here: bool = False
+) -> tuple[FileFacts, Path]:
+    """What is noted of a side's file, and where it lies now: copied into the collection, if the options say so and it
+    does not lie where a scan lies."""
+    if not side.path.stat().st_size:
+        raise CouldNot(f"{side.path.name} is empty (0 bytes).", "Copy it again from where it comes.")
+    facts, path = read_header(side.path), side.path
+    if run.options.copy and not lies_here:
+        path = _bring_in(run, side, digest, number)
+        facts = read_header(path)  # of the copy, whose bytes are known
+    file = FileFacts(
+        path=_relative(path, run.collection.folder),
+        sha256=digest,
+        bytes=path.stat().st_size,
+        width=facts.width,
+        height=facts.height,
+        ppi=facts.ppi,
+        media_type=facts.media_type,
+    )
+    return file, path
 
 
 def _relative(path: Path, folder: Path) -> str:
@@ -489,14 +562,16 @@ def _refuse_unwritable_name(path: Path, folder: Path) -> None:
 def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path:
     """Copy a scan into `scans/`, named by number, side and role, and compare the copy's SHA-256. Raises CouldNot.
 
-    A damaged file of that name stays, and the whole one that comes in its place gets a number behind its name.
+    A damaged file of that name, or one that is replaced, stays, and what comes in its place gets a number behind its
+    name.
     """
     letter = "f" if side.side == "recto" else "b"
     role = "" if side.role == AS_SCANNED else f"_{side.role}"
     name, suffix = f"{number}_{letter}{role}", _suffix(side.path)
     target = run.collection.folder / "scans" / f"{name}{suffix}"
     for again in itertools.count(2):
-        if not (target.exists() and _relative(target, run.collection.folder) in run.sides.damaged):
+        is_damaged = _relative(target, run.collection.folder) in run.sides.damaged
+        if not (target.exists() and (is_damaged or (run.options.replace and sha256_of(target) != digest))):
             break
         target = target.with_name(f"{name}_{again}{suffix}")
     if target.exists():

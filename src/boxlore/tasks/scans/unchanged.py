@@ -24,9 +24,20 @@ TRIES = 3
 
 def changed_finding(scan: ScanFile, number: str, what_becomes_of_it: str) -> Finding:
     """What is said of a changed scan; `what_becomes_of_it` is a sentence."""
-    words = f"The scan {scan.path} of {number} is not as it was at its intake: its SHA-256 is another."
-    advice = "Bring the right file back, or take this one in; `boxlore verify` tells more."
-    return make_finding("scan.changed", Severity.ERROR, f"{words} {what_becomes_of_it} {advice}", SOURCE)
+    advice = "Bring the right file back, or let it take the place of that scan: boxlore intake FILE --replace."
+    return make_finding(
+        "scan.changed", Severity.ERROR, f"{_is_another(scan, number)} {what_becomes_of_it} {advice}", SOURCE
+    )
+
+
+def as_it_is_now(scan: ScanFile, number: str) -> Finding:
+    """What is noted of a changed scan that goes at the keeper's word."""
+    words = f"{_is_another(scan, number)} It is handed over as it is now, as you asked."
+    return make_finding("scan.changed", Severity.NOTE, words, SOURCE)
+
+
+def _is_another(scan: ScanFile, number: str) -> str:
+    return f"The scan {scan.path} of {number} is not as it was at its intake: its SHA-256 is another."
 
 
 @dataclass(slots=True)

@@ -32,7 +32,8 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
         held = f" It holds {'; '.join(scan_files.named_groups(given))}." if given.not_pictures else ""
         raise WrongUse(f"There are no pictures there.{held}", "JPEG, TIFF, PNG and WebP are taken in.")
     already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
-    wanted = [path for path in files if path not in already_here]
+    replaces = answers["replace"] == "yes"
+    wanted = files if replaces else [path for path in files if path not in already_here]
     plan = pairing.alternating(wanted) if answers["pairs"] == "alternating" else pairing.by_suffix(wanted)
     remarks: list[str] = []
     if answers["find_prints"] == "yes":
@@ -44,6 +45,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
         found_in=answers["found_in"],
         backs=answers["backs"],
         own=answers["own"] == "yes",
+        replace=replaces,
     )
     results = intake.take_in(collection, plan, options, progress)
     if not progress.stopped():
@@ -55,7 +57,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
     results += intake.not_taken(collection, given.refused)
     lines = [_taken_in(results, {item.key for item in plan if len(item.sides) > 1}), *remarks]
-    lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
+    lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state in ("refused", "replaced")]
     if own_line := intake.own_line(results):
         lines.append(f"{own_line} Take the folder in again, and say that they are taken too, if you want them.")
     unsure = [result.why for result in results if result.state == "unsure"]
@@ -65,7 +67,8 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     return lines
 
 
-_STATES = {"joined": "joined to one that was here", "known": "here already", "refused": "refused",
+_STATES = {"joined": "joined to one that was here", "replaced": "in the place of a scan that was here",
+           "known": "here already", "refused": "refused",
            "own": "made by Boxlore itself", "unsure": "not taken, for it is not sure where it belongs"}  # fmt: skip
 
 
@@ -168,6 +171,8 @@ TASKS = {
                   choices=(("suffix", "by name: _f, _b"), ("alternating", "by turns: front, back"))),
             Blank("backs", "Backs of photographs that are in already?", "ask", "Joined where it is sure.",
                   choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
+            Blank("replace", "Better scans of sides that are in already?", "no", "A file written over, or so numbered.",
+                  choices=(("no", "not taken"), ("yes", "each takes its place"))),
             Blank("find_prints", "Several prints on one scan?", "no", "Found by their outlines; Ctrl+Z takes all back.",
                   choices=(("no", "one item a file"), ("yes", "find the prints on them"))),
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
