@@ -8,11 +8,13 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_words
 from boxlore.core.fields.table import FIELDS, codec_fields
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record
-from boxlore.core.rules.one_item import look_over
+from boxlore.core.rules.one_item import look_over, remarks_of_archives
 from boxlore.core.rules.people_and_kin import look_over_people
 from boxlore.core.rules.people_in_question import people_in_question
 from boxlore.core.rules.several_items import Together
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, contradictions, records, weddings
 from boxlore.tasks.originals.housing_check import general_findings, ground_of, item_findings
@@ -55,7 +57,7 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
             yield ItemFinding(finding, number, mark)
         marks[record.number] = mark
     if selection == EVERYTHING:
-        for finding in schedule_findings(collection):
+        for finding in (*schedule_findings(collection), *_remarks_on_the_whole(collection)):
             yield ItemFinding(finding, "", "")
         for whole in general_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, above
@@ -77,6 +79,13 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
                 about=ident,
             )  # fmt: skip
             yield ItemFinding(finding, collection.store.number_of(ident), "")
+
+
+def _remarks_on_the_whole(collection: Collection) -> Iterator[Finding]:
+    """What archives have remarked of the collection itself, and not of an item."""
+    told = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
+    views = (told_of(statement, reading, {}) for statement, reading in told if statement.field == "archive_remark")
+    return remarks_of_archives(views, " of the whole")
 
 
 NAMED_ALIKE = 12

@@ -120,6 +120,7 @@ def test_a_reading_that_asks_is_not_used() -> None:
     assert made.date_display == "7/4/52"
     assert made.formal_date == "undated; told as “7/4/52”"  # DACS 2.4, from memory: a date is what somebody could read
     assert record().date_display == record().formal_date == "undated"
+    assert record((said("s1", "date", "Undated"), None)).formal_date == "Undated"  # and it is not said twice
 
 
 def test_markers_come_first_and_nobody_twice() -> None:

@@ -78,7 +78,7 @@ def test_what_is_hidden_in_a_place_stays_hidden_when_the_person_may_be_named() -
             people = Registry(PEOPLE)
             closing = Closing(outside=held, people=people, lives=LIVES, latest={})
             why = "names someone whom the keeper has answered to hide there, 100 years from this transfer"
-            assert closing.of(whole) == Closure((Reason(date(2126, 11, 25), why),), Closes.WORDS)
+            assert closing.of(whole) == Closure((Reason(date(2126, 11, 25), why, Closes.WORDS),))
             changed = outside(("item", NamingDecision(NamingAnswer.MAY, ident, "story", keys)))
             assert changed.seen(whole).told
     withheld = withhold([PEOPLE[1]], LIVES, To.OUTSIDE, TODAY, decided([("item", decision(NamingAnswer.HIDE))]))

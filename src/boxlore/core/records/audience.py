@@ -244,12 +244,17 @@ class Recipient:
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
             mark=record.mark if self._may_have(record, "kept", _labels(record), MARK) else None,
             closed_scans=record.closed_scans or self._closes_scans(record),
+            date_withheld=record.date_withheld or bool(record.all("date") and not views_by_field["date"]),
         )
         return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
 
     def namings(self, record: Record) -> Iterator[Naming]:
         """Every place of a record, each once, that names someone withheld or shows someone who may not be shown."""
         yield from dict.fromkeys(self._namings(record))
+
+    def may_read_of(self, naming: Naming) -> bool:
+        """Whether the words of a naming may go: all whom they name may be named, and only what shows them may not."""
+        return bool(naming.people) and not naming.people & self.withheld.people
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
@@ -274,7 +279,7 @@ class Recipient:
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
                 yield Naming(SHOWN, shown.told.words, frozenset({shown.person}))
         for naming in self._says_it_shows(record):
-            if not naming.people & self.withheld.people:  # else it is listed where it is told
+            if self.may_read_of(naming):  # else it is listed where it is told
                 yield naming
         yield from self._naming(record, FOUND_IN, record.found_in)
         for naming in self._naming(record, MARK, _labels(record)):
@@ -398,6 +403,7 @@ class Recipient:
             changed_at=record.changed_at,
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people),
             closed_scans=True,
+            date_withheld=record.date_withheld or bool(record.all("date")),
         )
 
 

@@ -14,7 +14,7 @@ from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.marks import Mark
-from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure
+from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure, fold
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -216,6 +216,11 @@ def _place_of_all(conflict: Conflict) -> PlaceReading | None:
     return PlaceReading(common.name, "area", (common,)) if common else None
 
 
+UNDATED = "undated"
+DATE_WITHHELD = "date not given here"
+"""What stands for a date that is told, and not to this audience."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Record:
     """One item. `told` maps a field to its statements: the one in force first, then the others.
@@ -254,6 +259,8 @@ class Record:
     """Whether the scans themselves may not go to this audience."""
     on_closed_sheet: bool = False
     """Whether they do not go since they are of a sheet that shows another item too, of which they may not."""
+    date_withheld: bool = False
+    """Whether a date is told that the audience may not see: then it is not undated."""
 
     @property
     def container_path(self) -> tuple[tuple[str, str], ...]:
@@ -317,16 +324,18 @@ class Record:
         """The date in force as DACS displays it; `undated` where nothing is known."""
         first = self.first("date")
         shown = first.date.display if first and first.date else ""
-        return shown or (first.words if first else "undated")
+        return shown or (first.words if first else UNDATED)
 
     @property
     def formal_date(self) -> str:
         """The date for an archive's description (DACS 2.4, from memory): what the words were read as; words that are
         still asked about are no date, and stand behind `undated` as they were told."""
         first = self.first("date")
-        if first is None or (first.date and first.date.display):
+        if first is None and self.date_withheld:
+            return DATE_WITHHELD
+        if first is None or (first.date and first.date.display) or fold(first.words) == UNDATED:
             return self.date_display
-        return f"undated; told as “{first.words}”"
+        return f"{UNDATED}; told as “{first.words}”"
 
     @property
     def place(self) -> Place | None:

@@ -11,7 +11,7 @@ from boxlore.core.dates.against_a_life import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding, one_line
 from boxlore.core.people.person import Person
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.rules.ages_told import ages_told
 from boxlore.core.statements import Said
 
@@ -132,8 +132,13 @@ def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
 
 def _remarked(record: Record, people: People) -> Iterator[Finding]:
     """A finding for each remark that an archive sent back; what it says of the condition is found with the housing."""
-    for view in record.all("archive_remark"):
-        message = f"The archive remarks: “{one_line(view.words)}” ({view.source.ref or view.speaker})."
+    yield from remarks_of_archives(record.all("archive_remark"))
+
+
+def remarks_of_archives(views: Iterable[StatementView], of_what: str = "") -> Iterator[Finding]:
+    """A finding for each remark; `of_what` names what it is of, where that is no item: ` of the whole`."""
+    for view in views:
+        message = f"The archive remarks{of_what}: “{one_line(view.words)}” ({view.source.ref or view.speaker})."
         yield make_finding("archive.remark", Severity.ASK, message, "what the archive wrote")
 
 

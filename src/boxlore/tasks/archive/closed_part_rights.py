@@ -8,6 +8,7 @@ Vocabulary for Tabular Data, 2015).
 import json
 from collections.abc import Iterable, Iterator
 
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent, Matter, allowed, is_taken_back
@@ -20,7 +21,7 @@ from boxlore.tasks.collection.records_for_outputs import AudienceView
 TABLE, SCHEMA = "metadata/rights.csv", "metadata/rights.csv-metadata.json"
 
 COLUMNS = (
-    ("About", "string", "The number of an item, or the identifier (URN) of a person"),
+    ("About", "string", "The number of an item, the path of a recording or paper, or the identifier (URN) of a person"),
     ("Of whom", "string", "Of a consent, whose it is; not for outside"),
     ("What of it", "string", "Of an item, what of it the open part does not have; empty for all of it"),
     ("Basis", "string", "rightsBasis: consent of the person, or policy (privacy of the living, wish of the teller)"),
@@ -48,8 +49,10 @@ def rights_rows(
     seen: AudienceView,
     closures: Iterable[tuple[Record, Closure | None]],
     never_named: frozenset[str] = frozenset(),
+    beside: Iterable[Beside] = (),
 ) -> Iterator[tuple[str, ...]]:
-    """The heading and every row: consents, then item by item why it is closed and where somebody may be named.
+    """The heading and every row: consents, then item by item why it is closed and where somebody may be named, then the
+    recordings and papers `beside` them.
 
     No answer names outside whom `never_named` (ids) has.
     """
@@ -67,14 +70,20 @@ def rights_rows(
             answers.setdefault(item, []).append(decision)
     for record, closure in closures:
         if closure is not None:
-            for until, why in closure.reasons:
-                act = ("policy", "disseminate", "disallow")
-                yield record.number, "", str(closure.what), *act, "", str(until), "", f"it {why}"
+            yield from _closed(record.number, closure)
         for decision in answers.get(record.id, ()):
             meant = people.get(decision.person)
             whose = meant.name if meant and seen.recipient.may_name(meant.id, meant.name) else ""
             note = f"somebody living may be named in: {decision.where}"
             yield record.number, whose, "", "consent", "name", "allow", "", "", "keeper", note
+    for held in beside:
+        if held.closure is not None:
+            yield from _closed(held.path, held.closure)
+
+
+def _closed(about: str, closure: Closure) -> Iterator[tuple[str, ...]]:
+    for until, why, what in closure.reasons:
+        yield about, "", str(what), "policy", "disseminate", "disallow", "", str(until), "", f"it {why}"
 
 
 def _consents(seen: AudienceView, person: Person) -> Iterator[tuple[str, ...]]:

@@ -1,0 +1,44 @@
+"""Recordings and papers of the sittings, as what is handed over tells of them: they lie beside the items.
+
+DACS 2.3-2.5 (title, date, extent), 4.1 (access).
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from boxlore.core.findings import several
+from boxlore.core.records.closing_dates import Closure
+
+SOUND, PAPER, CLIMATE = "sound recording", "paper of a sitting", "climate log"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Beside:
+    """One recording or paper. `path` is where it lies in the package; `speakers` are told by name; `length` is in
+    milliseconds, 0 where it is not known."""
+
+    path: str
+    kind: str
+    title: str
+    day: str
+    speakers: tuple[str, ...] = ()
+    length: int = 0
+    closure: Closure | None = None
+
+    @property
+    def access(self) -> str:
+        """Until when it is closed, and why."""
+        return str(self.closure) if self.closure else "Nothing in it is closed: it tells of the air in a room."
+
+    @property
+    def length_words(self) -> str:
+        """`12 min 30 s`; '' where it is not known."""
+        minutes, seconds = divmod(round(self.length / 1000), 60)
+        return " ".join(f"{count} {unit}" for count, unit in ((minutes, "min"), (seconds, "s")) if count)
+
+
+def counted(beside: Iterable[Beside]) -> str:
+    """`1 sound recording, 2 papers of a sitting`; '' for none."""
+    kinds = [held.kind for held in beside]
+    plural = {SOUND: "sound recordings", PAPER: "papers of sittings", CLIMATE: "climate logs"}
+    return ", ".join(several(kinds.count(kind), kind, words) for kind, words in plural.items() if kind in kinds)
