@@ -144,7 +144,7 @@ def test_simple_records_read_by_another_library_give_the_same_values(demo) -> No
     simple = {one.find("dc:identifier", NS).text: one.find("dc:title", NS).text for one in root}
     with open(home / "inventory.csv", encoding="utf-8-sig", newline="") as file:
         rows = [row for row in csv.DictReader(file) if row["Level of description"] == "item"]
-    assert {row["Reference code"]: row["Title"] for row in rows} == simple
+    assert {row["Reference code"]: row["Title"] for row in rows if row["Number"]} == simple
     assert len(simple) == 25
 
 

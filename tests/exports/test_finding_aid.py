@@ -12,6 +12,7 @@ import pytest
 from hypothesis import given
 from lxml import etree
 from tests.drawn import drawn
+from tests.every_row import every_row
 from tests.exports import published
 from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # strategies of one place
 from tests.made_tables import check_table
@@ -19,10 +20,13 @@ from tests.made_tables import check_table
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.crosswalk.sound import SOUND, Beside
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.records.closing_dates import Closure, Reason
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import ReadingValue
 from boxlore.disk.shipped import shipped
 from boxlore.exports.collection_description import folder_title
@@ -87,7 +91,11 @@ def test_the_demos_finding_aid_is_valid_by_the_published_schemas(demo, part: str
     ]
     assert len(dates) > 20
     assert all(iso.search(one) for one in dates)
-    items = root.findall(f".//{E3}c[@level='item']")
+    items = [
+        item
+        for item in root.findall(f".//{E3}c[@level='item']")
+        if "/" not in item.findtext(f"{E3}did/{E3}unitid", "")  # recordings and papers are called by their paths
+    ]
     assert len(items) == 25
     for item in items:
         assert {one.get("localtype") for one in item.findall(f"{E3}did/{E3}container")} >= {"box", "item"}
@@ -132,7 +140,8 @@ WHOLE = CollectionFacts(
 OPTIMUM = [
     ("2.1", "did/unitid", "MS TR"), ("2.6", "did/origination/famname", "Tamm family"),
     ("2.7", "bioghist/p", "They came from Reval in 1949."), ("3.1", "scopecontent/p", "1 photograph; 1 box; 1912."),
-    ("3.2", "arrangement/p", "By container"), ("4.1", "accessrestrict/p", "By appointment."),
+    ("3.2", "arrangement/p", "As the family keeps it: in series by box"),
+    ("4.1", "accessrestrict/p", "By appointment."),
     ("4.4", "userestrict/p", "Copyright Not Evaluated (http://rightsstatements.org/vocab/CNE/1.0/)"),
     ("4.5", "did/langmaterial/language", "English"), ("5.1", "custodhist/p", "Brought in a trunk."),
     ("5.1", "custodhist/p", "until the transfer of 2025-03-01"), ("5.2", "acqinfo/p", "Accession 2026/14."),
@@ -283,3 +292,37 @@ def test_every_form_of_edtf_keeps_out_of_plain_dates() -> None:
         for one in root.iter(f"{E3}datesingle"):
             for name in ("standarddate", "notbefore", "notafter"):
                 assert one.get(name) is None or iso.search(one.get(name)), edtf
+
+
+def test_a_box_is_a_series_and_a_folder_a_file_in_it() -> None:
+    """DACS 1 and 3.2: levels of the keeper's own arrangement (from memory)."""
+    paths = [((("box", "1"),), 1), ((("box", "1"), ("folder", "2")), 1), ((("album", "A"),), 1), ((), 0)]
+    records = [
+        Record(id=f"r{at}", number=f"TRA-000{at}", mark=Mark(path, item) if path else None)
+        for at, (path, item) in enumerate(paths)
+    ]
+    findings, root = written(records)
+    assert not findings
+
+    def levels(parent: etree._Element) -> list[object]:
+        inner = [(c.get("level"), levels(c)) for c in parent.findall(f"{E3}c")]
+        return [level if not within else (level, within) for level, within in inner]
+
+    assert levels(root.find(f".//{E3}dsc")) == [("series", ["item", ("file", ["item"])]), ("file", ["item"]), "item"]
+    assert [part.text for part in root.findall(f".//{E3}c[@level='series']/{E3}did/{E3}physdescstructured/")] == [
+        "2", "photographs",
+    ]  # fmt: skip
+
+
+@every_row(("dialect", "day"), [(dialect, day) for dialect in (EAD3, EAD2002) for day in ("2026-11-25", "", "spring")])
+def test_a_recording_is_described_after_the_items(dialect: Dialect, day: str) -> None:
+    """DACS 4.1, from memory: what is closed, until when and why; valid by our schema in both dialects."""
+    closure = Closure((Reason(date(2126, 11, 25), "has the voice of someone"),))
+    sound = Beside(path="recordings/a.wav", kind=SOUND, title="Recording of a sitting", day=day, closure=closure)
+    findings, root = written([Record(id="a", number="TRA-0001")], replace(FACTS, beside=(sound,)), dialect)
+    assert not findings
+    words = "".join(root.xpath("//*[local-name()='c'][last()]")[0].itertext())
+    assert "recordings/a.wav" in words and "Closed until 2126-11-25" in words and (day or "undated") in words
+    broken = replace(FACTS, beside=(replace(sound, title=""),))
+    (finding,) = written([Record(id="a", number="TRA-0001")], broken, dialect)[0]
+    assert finding.message.startswith("recordings/a.wav cannot be written as a valid finding aid")

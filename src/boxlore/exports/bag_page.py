@@ -23,14 +23,15 @@ _CHECKS = (
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BagPage:
     """What the page of one bag says beyond the facts. `contents` is (path, what the file is) of its own files; `which`
-    says which bag of the transfer it is; `updates` are the bags that it updates, `left_out` says what is not in it. Of
-    a part in several bags, `others` is (path, bags) of what lies in others, `receipt_in` the other bag that holds the
-    receipt."""
+    says which bag of the transfer it is; `updates` are the bags that it updates, `withdraws` says whether anything of
+    them is to be deleted or replaced, `left_out` what is not in it. Of a part in several bags, `others` is (path, bags)
+    of what lies in others, `receipt_in` the other bag that holds the receipt."""
 
     is_closed: bool
     contents: Sequence[tuple[str, str]]
     which: str
     updates: Sequence[str] = ()
+    withdraws: bool = False
     left_out: Sequence[str] = ()
     others: Sequence[tuple[str, str]] = ()
     receipt_in: str = ""
@@ -52,7 +53,7 @@ td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style
 The originals are {_text(whereabouts)}. Made on {facts.on_day}{_for_whom(facts)}.</p>
 <p>{_text(bag.which)}</p>
 {_CLOSED if bag.is_closed else _OPEN}
-{_updated(bag.updates)}<h2>What is here</h2><table>{rows}</table>
+{_updated(bag.updates, withdraws=bag.withdraws)}<h2>What is here</h2><table>{rows}</table>
 {_elsewhere(bag.others)}{_not_here(bag.left_out)}<h2>Is it whole?</h2>
 <p>This folder is a bag (BagIt 1.0, RFC 8493). Every file below <code>data/</code> is listed with its SHA-512
 in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</p>
@@ -86,7 +87,12 @@ def _to_whom(facts: CollectionFacts) -> str:
     return f" It comes from: {_text(facts.holder)}." if facts.holder else ""
 
 
-def _updated(bags: Sequence[str]) -> str:
+_FIRST = """<strong>Please do first what
+<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted or replaced, and why."""
+_NOTHING = "Nothing that you have is to be deleted: <code>data/metadata/withdraw.csv</code> is empty."
+
+
+def _updated(bags: Sequence[str], *, withdraws: bool) -> str:
     if not bags:
         return ""
     lines = "".join(f"<li>{_text(words)}</li>" for words in bags)
@@ -95,8 +101,7 @@ def _updated(bags: Sequence[str]) -> str:
 <p>The records and finding aids here are whole: put them in the place of the earlier ones. Files that you have already
 are not sent again; <code>data/metadata/files.csv</code> lists them. Paths of scans in the finding aid and in METS
 (<code>../scans/</code>) lead to a file once the <code>data</code> folder of this bag lies over that of the earlier
-one. <strong>Please do first what
-<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted or replaced, and why.</p>
+one. {_FIRST if withdraws else _NOTHING}</p>
 """
 
 

@@ -12,6 +12,7 @@ from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
 from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.crosswalk.rights_statements import rights_label
+from boxlore.core.crosswalk.sound import counted
 from boxlore.core.findings import several
 from boxlore.core.people.person import Person
 
@@ -34,9 +35,10 @@ def reference_code(facts: CollectionFacts) -> str:
 
 def container_code(path: Sequence[tuple[str, str]], facts: CollectionFacts) -> str:
     """The reference code of a container (DACS 2.1): the collection's, and the labels from the box inwards, `TR/1/2`;
-    what is neither box nor folder says what it is: `TR/1/album 2`."""
+    what is neither box nor folder says what it is: `TR/1/album 2`. Where the archive has given a reference of its own
+    to the collection, it begins with ours, for the archive has called no container so."""
     steps = [label if kind in ("box", "folder") else f"{kind} {label}" for kind, label in path]
-    return "/".join([reference_code(facts), *steps])
+    return "/".join([(facts.code or facts.id) if facts.reference else reference_code(facts), *steps])
 
 
 def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
@@ -71,7 +73,8 @@ def _access(facts: CollectionFacts) -> list[str]:
 
 CLOSED = "This describes the closed part: each item says until when it is closed, and why."
 OPEN = (
-    "What is described here may be shown. What names people taken as living is in a closed part, by item, with dates."
+    "What is described here may be shown. What names or shows people taken as living, and what those who gave it have "
+    "closed until a day, is in a closed part, item by item, with the day and the reason of each."
 )
 
 
@@ -109,8 +112,9 @@ def _history(facts: CollectionFacts) -> list[str]:
 
 def _scope(facts: CollectionFacts, extent: Extent) -> Iterator[str]:
     """What there is, and who is most often shown, as far as this part may name them."""
-    yield f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."
-    most = _most_shown(facts, extent)[:MOST_NAMED]
+    held = extent.words_with(counted(facts.beside))
+    yield f"{held}; {extent.years}. Each item is described with what was told of it and by whom."
+    most = most_shown(facts, extent)[:MOST_NAMED]
     if shown := [f"{heading_of(person)} ({several(count, 'item')})" for person, count in most]:
         yield f"Most often shown: {'; '.join(shown)}."
     if extent.places:
@@ -120,7 +124,7 @@ def _scope(facts: CollectionFacts, extent: Extent) -> Iterator[str]:
         yield f"Occasions, in the words told: {'; '.join(_named(told))}."
 
 
-def _most_shown(facts: CollectionFacts, extent: Extent) -> list[tuple[Person, int]]:
+def most_shown(facts: CollectionFacts, extent: Extent) -> list[tuple[Person, int]]:
     """Those who are shown by name, with the number of items, the most often shown first."""
     known = [(facts.people[ident], count) for ident, count in extent.people.most_common() if ident in facts.people]
     return [(person, count) for person, count in known if person.is_named]
@@ -131,7 +135,7 @@ def _named(counted: Iterable[tuple[str, int]]) -> list[str]:
 
 
 def _arrangement(extent: Extent) -> str:
-    words = "By container: box, then folder, then the item's place."
+    words = "As the family keeps it: in series by box, then by folder or other container, then by the item's place."
     if extent.found_in:
         found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
         words += f" Before rehousing they were found in: {found_in}."
@@ -151,9 +155,9 @@ def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     """A devised title of what is in a container (DACS 2.3): what it is, of whom, where. The container stands beside."""
     kinds = [kind for kind, _ in extent.kinds.most_common(2)]
     what = listed([counted_kind(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
-    names = [person.name for person, _ in _most_shown(facts, extent)[:2]]
+    names = [person.name for person, _ in most_shown(facts, extent)[:2]]
     whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
-    return f"{what}{whom}{_of_most(extent.places, extent.items)}"
+    return f"{what}{whom}{_of_most(extent.places, extent.given)}"
 
 
 def _of_most(places: Counter[str], items: int) -> str:

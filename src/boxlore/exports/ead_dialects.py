@@ -4,6 +4,7 @@ Both dialects say the same. In EAD3 a name stands in `part`, and dates and exten
 are plain text. `Dialect` writes what both share and EAD3; `Ead2002` overrides what differs.
 """
 
+import re
 from collections.abc import Iterable, Sequence
 from typing import Any
 
@@ -15,7 +16,7 @@ from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.people.firms import is_firm
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.item_record import PersonShown, Record
+from boxlore.core.records.item_record import DATE_WITHHELD, UNDATED, PersonShown, Record
 from boxlore.exports.collection_description import repository_of
 from boxlore.exports.escaping import clean
 from boxlore.exports.language_codes_table import LANGUAGES
@@ -27,6 +28,7 @@ DESCRIPTION_RIGHTS = "http://creativecommons.org/publicdomain/zero/1.0/"
 """The licence of the description itself (DACS 8.2): public domain, so that an archive may use and change it."""
 
 SOFTWARE = "Boxlore"
+ISO_DAY = re.compile(r"\d{4}(?:-\d\d(?:-\d\d)?)?")
 
 
 def _name_element(words: str) -> str:
@@ -104,10 +106,21 @@ class Dialect:
         """The item's date (DACS 2.4)."""
         dated(self, did, record)
 
+    def day(self, did: etree._Element, day: str) -> None:
+        """A day, or a year and month, as ISO 8601 has it; other words, or none, stand as they are."""
+        if not ISO_DAY.fullmatch(day):
+            self.add(did, "unitdate", day or UNDATED)
+            return
+        self.add(self.add(did, "unitdatestructured"), "datesingle", day, standarddate=day)
+
+    def one_extent(self, did: etree._Element, kind: str) -> None:
+        """One of a kind."""
+        self._counted(did, "1", kind)
+
     def date_range(self, did: etree._Element, extent: Extent) -> None:
         """The years of the whole collection (DACS 2.4)."""
-        if extent.years == "undated":
-            self.add(did, "unitdate", "undated", **self.inclusive)
+        if extent.years in (UNDATED, DATE_WITHHELD):
+            self.add(did, "unitdate", extent.years, **self.inclusive)
             return
         self._range(did, extent)
         if extent.not_dated:
@@ -229,7 +242,7 @@ class Dialect:
     def extents(self, did: etree._Element, extent: Extent) -> None:
         """How many items of each kind the collection has (DACS 2.5)."""
         if len(extent.kinds) > 1:
-            self._counted(did, str(extent.items), "items")
+            self._counted(did, str(extent.given), "items")
         for kind, count in extent.kinds.most_common():
             coverage = "whole" if len(extent.kinds) == 1 else "part"
             self._counted(did, str(count), counted_kind(kind, count), coverage=coverage)
@@ -248,9 +261,9 @@ def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:
     """
     parsed = record.date
     if parsed is None:
-        dialect.add(did, "unitdate", record.formal_date, **dialect.inclusive)
+        dialect.add(did, "unitdate", record.formal_date)
         return
-    structured = dialect.add(did, "unitdatestructured", **dialect.inclusive)
+    structured = dialect.add(did, "unitdatestructured")
     plain, first, last = plain_iso(parsed), parsed.earliest, parsed.latest
     bounds = {
         name: str(day) for name, day in (("notbefore", first), ("notafter", last)) if day and 0 <= day.year <= 9999
@@ -292,7 +305,10 @@ class Ead2002(Dialect):
         first, last = (parsed.earliest, parsed.latest) if parsed else (None, None)
         has_bounds = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
         normal = {"normal": f"{first}/{last}"} if has_bounds else {}
-        self.add(did, "unitdate", record.formal_date, **self.inclusive, **normal)
+        self.add(did, "unitdate", record.formal_date, **normal)
+
+    def day(self, did: etree._Element, day: str) -> None:
+        self.add(did, "unitdate", day or UNDATED, **({"normal": f"{day}/{day}"} if ISO_DAY.fullmatch(day) else {}))
 
     def _range(self, did: etree._Element, extent: Extent) -> None:
         first, last = extent.first, extent.last

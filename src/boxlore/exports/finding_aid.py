@@ -1,14 +1,15 @@
 """The finding aid: EAD3 1.1.1 with the minimum that DACS asks for, or EAD 2002; written component by component.
 
-The elements of DACS's single-level optimum stand at the top (`collection_description`). Each folder, album or bundle is
-a component of level `file`, titled by what is in it. A box is a place and no level of arrangement, so each item names
-its containers.
+The elements of DACS's single-level optimum stand at the top (`collection_description`). Each box is a series, and each
+folder, album or bundle a component of level `file`, titled by what is in it: the keeper's own order is the arrangement.
+Each item names its containers too.
 If the family keeps the originals and hands over scans, `originalsloc` (DACS 6.1) stands instead of containers.
 Every component is checked against our own schema before it is written.
 """
 
+import uuid
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import groupby
 from typing import BinaryIO
 
@@ -27,8 +28,10 @@ from boxlore.core.crosswalk.dublin_core import (
     who_said,
 )
 from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
 from boxlore.core.records.item_record import Record, ScanFile
@@ -38,10 +41,22 @@ from boxlore.exports.collection_description import (
     collection_notes,
     container_code,
     folder_title,
+    most_shown,
     reference_code,
 )
 from boxlore.exports.dublin_core import plain_fault
 from boxlore.exports.ead_dialects import RELATORS, Dialect, codes_of
+
+THE_ARCHIVES = "the archive's reference"
+SERIES_OF = "box"
+"""The kind of container that is a series."""
+Path = tuple[tuple[str, str], ...]
+"""(kind, label) of containers, outermost first."""
+_ORDER = {
+    True: "By folder or other container in the box, then by the items' places.",
+    False: "In the order of their places in the container.",
+}
+"""How a series, or another container, is arranged."""
 
 
 @dataclass(slots=True)
@@ -73,36 +88,69 @@ class FindingAid:
                     for child in archdesc:
                         file.write("\n", child)
                     with file.element(self.dialect.tag("dsc"), self.dialect.dsc):
-                        for component in self._components(records, check):
+                        for component in (*self._components(records, check), *self._beside(check)):
                             file.write("\n", component)
         out.write(b"\n")
 
     def _components(self, records: Iterable[Record], check: etree.RelaxNG) -> Iterator[etree._Element]:
-        """A component for each innermost container with its items, and one for each item that lies in none."""
+        """A series for each box, with what lies in it; a component for each other container that lies in none, and one
+        for each item that lies nowhere."""
+        for outermost, inside in groupby(records, key=lambda record: record.container_path[:1]):
+            if not (outermost and outermost[0][0] == SERIES_OF):
+                for component, _ in self._containers(inside, check):
+                    yield component
+                continue
+            series, extent = self._container(outermost, "series"), Extent(not_given=self.facts.not_given)
+            for component, items in self._containers(inside, check, within=outermost):
+                series.append(component)
+                for record in items:
+                    extent.add(record)
+            if len(series) > 1:
+                self._described(series, extent)
+                yield series
+
+    def _containers(
+        self, records: Iterable[Record], check: etree.RelaxNG, within: Path = ()
+    ) -> Iterator[tuple[etree._Element, list[Record]]]:
+        """A component for each innermost container with its items, and one for each item that lies in none, or in the
+        one that all lie `within`; each with the records of the items in it."""
         for path, inside in groupby(records, key=lambda record: record.container_path):
-            component = self._folder(path) if path else None
-            extent = Extent()
+            component = None if path == within else self._container(path, "file")
+            extent, items = Extent(not_given=self.facts.not_given), []
             for record in inside:
                 item = item_component(record, self.facts, self.dialect)
                 if not check.validate(item):
                     self.findings.append(_fault(record.number, check, record.id))
                 elif component is None:
-                    yield item
+                    yield item, [record]
                 else:
                     extent.add(record)
                     component.append(item)
-            if component is not None and len(component) > 1:
+                    items.append(record)
+            if component is not None and items:
                 self._described(component, extent)
-                yield component
+                yield component, items
 
-    def _folder(self, path: tuple[tuple[str, str], ...]) -> etree._Element:
+    def _beside(self, check: etree.RelaxNG) -> Iterator[etree._Element]:
+        """A component for each recording and paper, after the items."""
+        for held in self.facts.beside:
+            component = beside_component(held, self.facts, self.dialect)
+            if check.validate(component):
+                yield component
+            else:
+                self.findings.append(_fault(held.path, check))
+
+    def _container(self, path: Path, level: str) -> etree._Element:
         """The component of a container, still without items; `path` is (kind, label) from the box inwards."""
-        component = self.dialect.element("c", level="file")
+        component = self.dialect.element("c", level=level)
         did = self.dialect.add(component, "did")
         if self.facts.originals:
             for kind, label in path:
                 self.dialect.container(did, kind, label)
-        self.dialect.add(did, "unitid", container_code(path, self.facts), **codes_of(self.facts))
+        codes = (
+            {} if self.facts.reference else codes_of(self.facts)
+        )  # the archive's own code has been given by it alone
+        self.dialect.add(did, "unitid", container_code(path, self.facts), **codes)
         return component
 
     def _described(self, component: etree._Element, extent: Extent) -> None:
@@ -112,7 +160,7 @@ class FindingAid:
         self.dialect.add(did, "unittitle", folder_title(extent, self.facts))
         self.dialect.date_range(did, extent)
         self.dialect.extents(did, extent)
-        words = ["In the order of their places in the container."] * (extent.items > 1)
+        words = [_ORDER[component.get("level") == "series"]] * (extent.items > 1)
         if extent.found_in:
             words.append(f"Before rehousing they were found in: {'; '.join(extent.found_in)}.")
         if words:
@@ -145,9 +193,8 @@ def _access_points(archdesc: etree._Element, facts: CollectionFacts, extent: Ext
     points = dialect.element("controlaccess")
     if facts.family:
         dialect.family(points, facts.family)
-    for ident, _ in extent.people.most_common(MOST_POINTS):
-        if (person := facts.people.get(ident)) is not None and person.is_named:
-            dialect.person(points, heading_of(person), RELATORS["person"])
+    for person, _ in most_shown(facts, extent)[:MOST_POINTS]:
+        dialect.person(points, heading_of(person), RELATORS["person"])
     for place, _ in extent.places.most_common(MOST_POINTS):
         dialect.place(points, place)
     for process, term in list(extent.processes.items())[:MOST_POINTS]:
@@ -163,9 +210,10 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     for kind, label in (*record.mark.path, ("item", str(record.mark.item))) if record.mark and facts.originals else ():
         if label != "0":
             dialect.container(did, kind, label)
-    dialect.unitid(did, record.number, record.id, facts)
-    for reference in record.all("archive_reference"):
-        dialect.add(did, "unitid", reference.words, **dialect.label("the archive's reference"))
+    references = record.all("archive_reference")
+    for reference in references:
+        dialect.add(did, "unitid", reference.words, **codes_of(facts), **dialect.label(THE_ARCHIVES))
+    dialect.unitid(did, record.number, record.id, facts if not references else replace(facts, archive=NOT_SAID))
     told_title, title = record.first("title"), captions.title(record, brackets=facts.brackets)
     dialect.add(did, "unittitle", title, **dialect.marks(title, told_title.language if told_title else ""))
     dialect.date(did, record)
@@ -177,6 +225,22 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     dialect.scans(did, [(packed_path(record, scan), side_words(scan)) for scan in record.open_scans])
     _described(item, record, facts, dialect)
     dialect.access_points(item, record, facts)
+    return item
+
+
+def beside_component(held: Beside, facts: CollectionFacts, dialect: Dialect) -> etree._Element:
+    """The component of one recording or paper of a sitting, without parent."""
+    item = dialect.element("c", level="item", id=f"id-{uuid.uuid5(uuid.UUID(facts.id), held.path)}")
+    did = dialect.add(item, "did")
+    dialect.add(did, "unitid", held.path, **dialect.label("its path in the closed part"))
+    dialect.add(did, "unittitle", held.title)
+    dialect.day(did, held.day)
+    dialect.one_extent(did, held.kind)
+    dialect.scans(did, [(held.path, held.kind)])
+    item.append(dialect.paragraphs("accessrestrict", [held.access]))
+    item.append(dialect.paragraphs("userestrict", [rights_label(facts.rights)]))
+    length = f" Length: {held.length_words}." if held.length_words else ""
+    item.append(dialect.paragraphs("scopecontent", [f"{held.title}.{length}"]))
     return item
 
 

@@ -13,12 +13,14 @@ from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     access_words,
     headings,
-    provenance,
+    of_the_whole,
+    own_provenance,
     rights_of,
     size_words,
 )
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
@@ -27,10 +29,10 @@ from boxlore.exports.collection_description import container_code, folder_title,
 from boxlore.exports.escaping import clean
 
 COLUMNS = (
-    "Level of description", "Reference code", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box", "Folder",
-    "Item", "Where it lies", "Scope and content", "Name of creator", "Names", "Place", "Physical characteristics",
-    "Custodial history", "Conditions governing access", "Closed until", "Conditions governing reproduction",
-    "Location of originals", "The archive's reference", "Files",
+    "Level of description", "Reference code", "Number", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box",
+    "Folder", "Item", "Where it lies", "Scope and content", "Name of creator", "Names", "Place",
+    "Physical characteristics", "Custodial history", "Conditions governing access", "Closed until",
+    "Conditions governing reproduction", "Location of originals", "The archive's reference", "Files",
 )  # fmt: skip
 
 
@@ -42,10 +44,11 @@ def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Ex
     """
     yield list(COLUMNS)
     whole = {"Level of description": "collection", "Reference code": reference_code(facts), "Title": facts.title}
+    whole |= {"Custodial history": " ".join(map(captions.sentence, of_the_whole(facts)))}
     yield _upper(whole | {"Identifier": f"urn:uuid:{facts.id}", "Date": extent.years, "Extent": extent.words}, facts)
     written: set[tuple[tuple[str, str], ...]] = set()
     for path, inside in groupby(records, key=lambda record: record.container_path):
-        within, items = Extent(), []
+        within, items = Extent(not_given=facts.not_given), []
         for record in inside:
             within.add(record)
             items.append(_item(record, facts))
@@ -54,6 +57,18 @@ def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Ex
                 written.add(part)
                 yield _container(part, within if depth == len(path) else None, facts)
         yield from items
+    yield from map(_beside, facts.beside)
+
+
+def _beside(held: Beside) -> list[str]:
+    """The row of a recording or paper."""
+    cells = {
+        "Level of description": "item", "Title": held.title, "Date": held.day,
+        "Extent": ", ".join(filter(None, (f"1 {held.kind}", held.length_words))), "Names": "; ".join(held.speakers),
+        "Conditions governing access": held.access,
+        "Closed until": str(held.closure.until) if held.closure else "", "Files": held.path,
+    }  # fmt: skip
+    return [cells.get(name, "") for name in COLUMNS]
 
 
 def _container(path: tuple[tuple[str, str], ...], within: Extent | None, facts: CollectionFacts) -> list[str]:
@@ -82,8 +97,10 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
     """The row of one item."""
     mark, place, closure = record.mark, record.place, facts.closure_of(record)
     told_place = record.first("place")
+    references = "; ".join(reference.words for reference in record.all("archive_reference"))
     cells = (
         "item",
+        references or record.number,
         record.number,
         f"urn:uuid:{record.id}",
         captions.title(record, brackets=facts.brackets),
@@ -105,12 +122,12 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         "; ".join(headings((shown for shown in record.named_people if shown.role != "photographer"), facts.people)),
         full_name(place) if place else told_place.words if told_place else "",
         ", ".join(part for part in (record.words("process"), size_words(record)) if part),
-        " ".join(map(captions.sentence, provenance(record, facts))),
+        " ".join(map(captions.sentence, own_provenance(record, facts))),
         " ".join(access_words(record, facts)),
         str(closure.until) if closure else "",
         rights_of(record, facts),
-        originals_words(facts),
-        "; ".join(reference.words for reference in record.all("archive_reference")),
+        f"with {facts.held_by}" if record.id in facts.not_given else originals_words(facts),
+        references,
         "; ".join(packed_path(record, scan) for scan in record.open_scans),
     )
     return list(cells)

@@ -60,7 +60,7 @@ def _identify(facts: CollectionFacts, first: str, path: str) -> etree._Element:
     """OAI-PMH 2.0, 4.2; a static repository says no deleted records and days (Static Repository, 4.1)."""
     identify = etree.Element(f"{{{STATIC}}}Identify", nsmap=_NSMAP)  # type: ignore[arg-type]  # lxml keys the default by None
     for name, words in (
-        ("repositoryName", facts.title),
+        ("repositoryName", facts.archive.repository or facts.title),
         ("baseURL", _base_url(facts, path)),
         ("protocolVersion", "2.0"),
         ("adminEmail", facts.archive.email),

@@ -26,6 +26,10 @@ EXTRACT = (
     "This is an extract for whoever may see the open part: it leaves out how to reach the donor, and what is closed. "
     "The deed to sign is in the closed part."
 )
+OWNED = (
+    "The donor gives what is named above to the recipient, whose it is from the day on which both have signed. What "
+    "else is agreed about it:"
+)
 BLANK = ""
 """A part that is always filled in by hand."""
 
@@ -56,6 +60,8 @@ class Deed:
     """What the archive says of copying and publishing; without it there is no such part."""
     terms: str = ""
     """What the archive wants the donor to know; without it there is no such part."""
+    amends: str = ""
+    """Of an update: to which deed this one is an addendum, as a sentence."""
     is_extract: bool = False
     """Whether it is for the open part, and not to be signed."""
     on_day: date
@@ -84,40 +90,50 @@ def gift_pdf(deed: Deed, *, paper: str) -> bytes:
     parts = (
         ("Donor", deed.donor, 2),
         ("Recipient", deed.recipient, 2),
+        *([("What this goes with", deed.amends, 0)] if deed.amends else []),
         ("What is given", f"{deed.title}. {deed.description} {given}", 1),
-        ("Transfer of ownership" if deed.originals else "What may be done with the scans", BLANK, 4),
+        ("Transfer of ownership", OWNED, 2) if deed.originals else ("What may be done with the scans", BLANK, 4),
         ("Access", deed.access, 2),
         ("Copyright", deed.copyright, 3),
         *([("Copying and publishing, as the archive has it", deed.use, 1)] if deed.use else []),
         *([("The archive's terms", deed.terms, 1)] if deed.terms else []),
         *(
             [("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1)]
-            if deed.originals
+            if deed.originals and not deed.terms  # which say it, where the archive has any
             else []
         ),
     )
     parts = (*parts, ("Copies of this deed", EXTRACT if deed.is_extract else TWICE, 0))
     signed_by = () if deed.is_extract else ("For the donor", "For the archive")
-    return _form("Deed of gift", parts, signed_by, deed.on_day, paper)
+    name = "Deed of gift: addendum" if deed.amends else "Deed of gift"
+    return _form(name, parts, signed_by, deed.on_day, paper)
 
 
 def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
     """The consent form for one interview as a PDF.
 
-    `facts` may have the keys narrator, interviewer, place, agreement, recording and kept.
+    `facts` may have the keys narrator, interviewer, place, agreement, recording, kept, since (each later word on
+    consent) and taken_back (what was withdrawn). A consent of which anything was taken back is no form to sign: it says
+    so first, and has no lines to write on.
     """
+    taken_back = facts.get("taken_back", "")
+    lines = 0 if taken_back else 3
+    withdrawn = f"The narrator has taken back: {taken_back}. Nothing may be done that needs it, until it is given anew."
     parts = (
+        *([("Taken back", withdrawn, 0)] if taken_back else []),
         ("Narrator", facts.get("narrator", ""), 1),
         ("Interviewer", facts.get("interviewer", ""), 1),
         ("Day and place", facts.get("place", ""), 1),
         ("How it was recorded", facts.get("recording", ""), 1),
         ("What was agreed aloud", facts.get("agreement", ""), 2),
-        ("How it may be used", BLANK, 3),
+        *([("Said since", facts["since"], 0)] if facts.get("since") else []),
+        *([("How it may be used", BLANK, lines)] if lines else []),
         ("Where it is kept", facts.get("kept", ""), 1),
-        ("Who may hear it, and from when", BLANK, 3),
+        *([("Who may hear it, and from when", BLANK, lines)] if lines else []),
         ("The narrator's rights", "The narrator may ask that words be struck, or closed until a day.", 2),
     )
-    return _form("Consent to an interview", parts, ("The narrator", "The interviewer"), on_day, paper)
+    signed_by = () if taken_back else ("The narrator", "The interviewer")
+    return _form("Consent to an interview", parts, signed_by, on_day, paper)
 
 
 def _form(title: str, parts: Sequence[tuple[str, str, int]], signed_by: Sequence[str], day: date, paper: str) -> bytes:

@@ -416,10 +416,6 @@ class Store:
         """(kind, subject, facts, when) of every file taken in and every fixity event since."""
         return self._ask(queries.fixity)
 
-    def acts_about(self, subject: str, since: str) -> list[str]:
-        """The lines of the acts that told of a subject since a time, oldest first."""
-        return self._ask(queries.acts_about, subject, since)
-
     def last_position(self, container: str) -> int:
         """The highest place taken in a container."""
         return self._ask(queries.last_position, container)

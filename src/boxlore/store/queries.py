@@ -320,14 +320,6 @@ def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun
     return [(kind, subject, read[field](words), when) for kind, subject, field, words, when in db.execute(query)]
 
 
-def acts_about(db: sqlite3.Connection, subject: str, since: str) -> list[str]:
-    """The lines of the acts that told of a subject since a time, oldest first."""
-    query = """
-        SELECT DISTINCT a.what FROM statement s JOIN act a ON a.id = s.act
-        WHERE s.subject = ? AND s.recorded_at > ? ORDER BY a.recorded_at, a.id"""
-    return [str(what_was_done) for (what_was_done,) in db.execute(query, (subject, since))]
-
-
 def last_position(db: sqlite3.Connection, container: str) -> int:
     query = f"SELECT words FROM in_force WHERE field = 'kept' AND {KEPT_IN_SQL}"
     taken = [KEPT_WORDS.or_none(words) for (words,) in db.execute(query, kept_bounds(container))]

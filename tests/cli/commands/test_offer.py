@@ -12,7 +12,7 @@ def test_an_offer_goes_out_and_its_answer_comes_back(run, mine: Path, tmp_path: 
     listed = tmp_path / "offer" / "offer.csv"
     with open(listed, encoding="utf-8-sig", newline="") as file:
         rows = list(csv.DictReader(file))
-    assert f"{len(rows)} items, " in err and "are not shown for the living's sake." in err
+    assert f"{len(rows)} items, " in err and "are not shown: closed, or for the living's sake." in err
     rows[0]["Wanted"], rows[1]["Wanted"], rows[2]["Wanted"] = "Yes", "no", "perhaps"
     rows.append({**rows[0], "Number": "TRA-9999", "Wanted": "yes"})
     with open(listed, "w", encoding="utf-8", newline="") as file:

@@ -90,7 +90,13 @@ def test_an_item_without_its_scans_says_one_reason() -> None:
     scan = ScanFile(id="f", path="a.jpg", sha256="0", bytes=1, width=1, height=1, media_type="image/jpeg")
     item = Record(id="a", number="TRA-0001", closed_scans=True)
     assert access_words(item, facts) == []
-    assert "is kept back" in access_words(replace(item, withheld=3), facts)[0]
+    alone = replace(item, withheld=3)
+    assert "Closed for the sake of people taken as living" in access_words(alone, facts)[0]
+    until = replace(facts, closed_whole={"a": date(2031, 6, 30)})
+    assert access_words(alone, until) == [
+        "Closed until 2031-06-30 by those who gave it: only its number is in this part."
+    ]
+    assert "kept by the family" in access_words(alone, replace(facts, not_given=frozenset("a")))[0]
     assert "of a sheet" in access_words(replace(item, on_closed_sheet=True), facts)[0]
     assert "taken as living" in access_words(replace(item, scans=(scan,)), facts)[0]
     assert access_words(replace(item, scans=(scan,), closed_scans=False), facts) == []

@@ -35,6 +35,20 @@ def dated(edtf: str) -> Record:
     return Record(id=edtf, number="TRA-0001", told={"date": (view,)})
 
 
+def test_a_date_that_is_withheld_is_not_undated_and_what_the_family_keeps_is_not_given() -> None:
+    """DACS 2.4: “undated” is a statement of its own (from memory)."""
+    extent = Extent(not_given=frozenset({"kept"}))
+    withheld = Record(id="w", number="TRA-0002", date_withheld=True)
+    for record in (withheld, dated("1931"), Record(id="kept", number="TRA-0003")):
+        extent.add(record)
+    assert (extent.items, extent.given, extent.kept) == (3, 2, 1)
+    assert extent.years == "1931; 1 item with a date that is not given here"
+    assert extent.words == "2 photographs; besides 1 item that is kept by the family"
+    alone = Extent()
+    alone.add(withheld)
+    assert alone.years == withheld.formal_date == "date not given here"
+
+
 @every_row("name", RANGES)
 def test_the_dates_of_a_unit(name: str) -> None:
     dates, words = RANGES[name]

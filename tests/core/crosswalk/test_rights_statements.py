@@ -23,4 +23,6 @@ def test_every_rights_statement_has_its_label() -> None:
     for address, name in LICENCES.items():
         assert rights_name(address) == name and rights_label(address) == f"{name} ({address})"
     assert rights_label("http://creativecommons.org/licenses/sa/4.0/").startswith("http")  # there is none
+    secure = "https://rightsstatements.org/page/NKC/1.0/?language=en"
+    assert rights_label(secure) == f"No Known Copyright ({secure})"
     assert rights_label("http://rightsstatements.org/vocab/XX/1.0/") == "http://rightsstatements.org/vocab/XX/1.0/"

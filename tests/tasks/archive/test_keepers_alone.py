@@ -51,10 +51,10 @@ def test_what_is_the_keepers_alone_stands_nowhere(small_family: Path, tmp_path: 
         made = offer(collection, tmp_path / "offer")
         order = TransferOrder(go_on=True)
         parts = transfer(collection, tmp_path / "t", order=order).parts
-        assert (made.items, [part.records for part in parts]) == (2, [2, 2])
+        assert (made.items, [part.records for part in parts]) == (1, [2, 2])
         with pytest.raises(CouldNot, match="nothing to offer"):
             offer(collection, tmp_path / "none", selection=Selection(items=("TRA-0002",)))
     for place in ("offer", "t"):
         assert holding(tmp_path / place, "TRA-0002") == [] and holding(tmp_path / place, second) == [], place
-        assert holding(tmp_path / place, "TRA-0003")
+    assert holding(tmp_path / "t", "TRA-0003") and not holding(tmp_path / "offer", "TRA-0003"), "the family keeps it"
     assert holding(tmp_path / "t" / "closed", sitting.id)

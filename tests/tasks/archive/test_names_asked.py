@@ -10,9 +10,10 @@ import pytest
 from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.names_asked import MOST_SAID, left_out
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
@@ -231,3 +232,36 @@ def test_a_consent_says_what_it_does_not_open(collection: Collection) -> None:
     (said,) = still_hidden(collection, mia, named)
     assert said.startswith("You answered hide in 2 places that may name Mia Rourke")
     assert stories(collection) == ["", ""]
+
+
+def test_the_table_says_whether_the_words_or_the_scan_stay_behind(collection: Collection) -> None:
+    """Whoever may be named and not shown is named in a title that goes out; who only told of a picture is not in it."""
+    mia = find_person(collection, "Mia Rourke")
+    consent(collection, mia, make_consent(["name"], "2026-11-20"))
+    item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+    act = collection.act("told")
+    con = act.new(Kind.PERSON)
+    act.state(con, "given", "Con")
+    act.state(con, "family", "Rourke")
+    act.state(item, "title", "Mia, one year")
+    other = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0002") or "")
+    act.state(other, "audience", "archive:2060-01-01", audience="keeper")
+    act.state(other, "title", "The pier", source=Source(Said.NARRATOR, con.id))
+    for about in (item, other):
+        scan = act.new(Kind.SCAN)
+        file = FileFacts(
+            path=f"scans/{about.id}.png", sha256=about.id, bytes=1, width=8, height=4, ppi=0, media_type="image/png"
+        )
+        act.state(scan, "file", FILE_WORDS.write(file))
+        act.state(scan, "shows", SHOWS_WORDS.write(Shows(about.id, "recto", None)))
+    act.done()
+    left_out(collection, To.OUTSIDE)
+    said = {
+        (row["Number"], row["Where"]): (row["People"], row["What becomes of it"]) for row in rows(collection.folder)
+    }
+    assert said["TRA-0001", "title"] == ("Mia Rourke", "the scan goes to the closed part")
+    assert ("TRA-0001", "the scan, recto") in said
+    assert said["TRA-0002", "who says it"] == ("Con Rourke", "left out of the open part")
+    assert ("TRA-0002", "the scan, recto") not in said, "nobody is said to be in it"
+    record = next(record for record in seen_by(collection, To.OUTSIDE).records() if record.number == "TRA-0001")
+    assert record.words("title") == "Mia, one year" and record.closed_scans

@@ -44,6 +44,6 @@ def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: 
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         say_left_out(collection, To.OUTSIDE, options.selected(chosen))
         offered = make(collection, out, selection=options.selected(chosen), progress=bar)
-    hidden = f"{several(offered.hidden, 'is', 'are')} not shown for the living's sake."
+    hidden = f"{several(offered.hidden, 'is', 'are')} not shown: closed, or for the living's sake."
     talk.say(f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}; {hidden}")
     ctx.exit(talk.say_findings(offered.findings))

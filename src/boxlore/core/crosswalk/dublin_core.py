@@ -17,6 +17,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, rights_address
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.dates.reading import DateReading
@@ -94,6 +95,12 @@ class CollectionFacts:
     """The transfers so far, the oldest first; the last is the one that is made."""
     custody: tuple[str, ...] = ()
     people: Mapping[str, Person] = starts(default_factory=dict)
+    not_given: frozenset[str] = frozenset()
+    """The ids of items that are kept by the family: nothing of them is handed over but their numbers."""
+    closed_whole: Mapping[str, date] = starts(default_factory=dict)
+    """Items, by their ids, that are closed as a whole until a day by those who gave them."""
+    beside: tuple[Beside, ...] = ()
+    """Recordings and papers of the sittings, which lie beside the items."""
     closure_of: Callable[[Record], Closure | None] = lambda record: None
     moves_of: Callable[[Record], tuple[str, ...]] = lambda record: ()
 
@@ -334,7 +341,9 @@ def _extent(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _source(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    kept = "; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part)
+    is_given = facts.originals and facts.archive.repository  # then the original is the archive's
+    holder = facts.archive.repository if is_given else facts.holder
+    kept = "; ".join(part for part in (holder, facts.title, inventory_number(record)) if part)
     return [DcValue(kept), *(DcValue(f"Original file name: {view.words}", "en") for view in record.all("file_name"))]
 
 
@@ -358,9 +367,19 @@ def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def provenance(record: Record, facts: CollectionFacts) -> list[str]:
     """How the item came down, as sentences: custody of the collection and the item, where it was found, its moves, its
     accession."""
+    accession = of_the_whole(facts)[len(facts.custody) :]
+    return [*facts.custody, *own_provenance(record, facts), *accession]
+
+
+def of_the_whole(facts: CollectionFacts) -> list[str]:
+    """How the whole came down: its custody and its accession, which a description by levels says once (DACS 1)."""
+    return [*facts.custody, *([f"Accession {facts.accession}"] if facts.accession else [])]
+
+
+def own_provenance(record: Record, facts: CollectionFacts) -> list[str]:
+    """How the item came down beyond what holds of the whole: its own custody, where it was found, its moves."""
     found_in = [f"Found in: {record.found_in}"] if record.found_in else []
-    accession = [f"Accession {facts.accession}"] if facts.accession else []
-    return [*facts.custody, *custody_lines(record), *found_in, *facts.moves_of(record), *accession]
+    return [*custody_lines(record), *found_in, *facts.moves_of(record)]
 
 
 def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -406,17 +425,25 @@ def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def access_words(record: Record, facts: CollectionFacts) -> list[str]:
     """Who may see the item, as sentences: until when it is closed and why, and whether its scans are withheld."""
     closure = facts.closure_of(record)
-    return ([str(closure)] if closure else []) + list(_why_without_scans(record))
+    return ([str(closure)] if closure else []) + list(_why_without_scans(record, facts))
 
 
-def _why_without_scans(record: Record) -> Iterator[str]:
+def _why_without_scans(record: Record, facts: CollectionFacts) -> Iterator[str]:
     """Why the scans of an item that has any are not in this part: one reason, of what may be said of it."""
-    if is_number_alone(record):
-        yield "The item is kept back: only its number is in this part."
+    if record.id in facts.not_given:
+        yield "The item is kept by the family and is not handed over: only its number is told here."
+    elif is_number_alone(record) and (until := facts.closed_whole.get(record.id)):
+        yield f"Closed until {until} by those who gave it: only its number is in this part."
+    elif is_number_alone(record):
+        yield f"Closed for the sake of people taken as living: only its number is in this part. {_UNTIL_WHEN}"
     elif record.on_closed_sheet:
         yield "The scans are not in this part: they are of a sheet that shows another item too, which may not be shown."
     elif record.closed_scans and record.scans:
-        yield "The scans are not in this part: they show or name a person taken as living, or somebody kept back."
+        why = "they show or name a person taken as living, or somebody kept back, or are closed by those who gave them"
+        yield f"The scans are not in this part: {why}. {_UNTIL_WHEN}"
+
+
+_UNTIL_WHEN = "The closed part says until when, and why."
 
 
 def _access(record: Record, facts: CollectionFacts) -> list[DcValue]:

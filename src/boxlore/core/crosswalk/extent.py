@@ -12,7 +12,7 @@ from boxlore.core.crosswalk.captions import nature_of
 from boxlore.core.crosswalk.dublin_core import process_term
 from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.item_record import PersonShown, Record
+from boxlore.core.records.item_record import DATE_WITHHELD, UNDATED, PersonShown, Record
 
 
 @dataclass(slots=True, kw_only=True)
@@ -27,8 +27,14 @@ class Extent:
     """
 
     items: int = 0
+    not_given: frozenset[str] = frozenset()
+    """The ids of items that are kept by the family: they are told of by their numbers, and are no part of it."""
     undated: int = 0
     """Items of which no date is told, or none that is read yet."""
+    date_withheld: int = 0
+    """Items of which a date is told, and not to this audience."""
+    kept: int = 0
+    """Items of `not_given`."""
     earliest_open: str = ""
     """The earliest day before which, or on which, something was that has no beginning (`not later than 1932`)."""
     latest_open: str = ""
@@ -55,6 +61,9 @@ class Extent:
     def add(self, record: Record) -> None:
         """Count one record."""
         self.items += 1
+        if record.id in self.not_given:
+            self.kept += 1
+            return
         self.kinds[nature_of(record)] += 1
         if record.mark:
             self.boxes.add(record.mark.path[0][1])
@@ -86,7 +95,14 @@ class Extent:
             self.latest = max(self.latest, last)
         elif first:
             self.latest_open = max(self.latest_open, first)
-        self.undated += not (first or last)
+        if not (first or last):
+            self.date_withheld += record.date_withheld
+            self.undated += not record.date_withheld
+
+    @property
+    def given(self) -> int:
+        """How many items are handed over, or will be."""
+        return self.items - self.kept
 
     @property
     def scans(self) -> int:
@@ -118,23 +134,29 @@ class Extent:
     @property
     def not_dated(self) -> str:
         """`3 items undated, …`, for those that the range does not cover (DACS 2.4: it covers all that is dated)."""
-        words = f"{several(self.undated, 'item')} undated, or with a date that is still asked about"
-        return words if self.undated else ""
+        undated = f"{several(self.undated, 'item')} undated, or with a date that is still asked about"
+        withheld = f"{several(self.date_withheld, 'item')} with a date that is not given here"
+        return "; ".join(words for words, count in ((undated, self.undated), (withheld, self.date_withheld)) if count)
 
     @property
     def years(self) -> str:
         """`1898-1975`, `1912; 2 items undated …` or `undated`."""
         if not (self.earliest or self.latest):
-            return "undated"
+            return DATE_WITHHELD if self.date_withheld else UNDATED
         return "; ".join(part for part in (self.range_words, self.not_dated) if part)
 
     @property
     def words(self) -> str:
-        """`20 photographs, 2 letters; 2 boxes, 5 folders`."""
+        """`20 photographs, 2 letters; 2 boxes, 5 folders`; behind it what is not given."""
+        return self.words_with("")
+
+    def words_with(self, beside: str) -> str:
+        """The same, with what lies beside the items (`1 sound recording`)."""
         boxes, folders = len(self.boxes), len({labels for labels in self.folders if len(labels) > 1})
         containers = [several(boxes, "box", "boxes")] if boxes else []
         containers += [several(folders, "folder")] if folders else []
-        return "; ".join(part for part in (self.kinds_words, ", ".join(containers)) if part)
+        kept = f"besides {several(self.kept, 'item that is', 'items that are')} kept by the family" if self.kept else ""
+        return "; ".join(part for part in (self.kinds_words, beside, ", ".join(containers), kept) if part)
 
     @property
     def kinds_words(self) -> str:

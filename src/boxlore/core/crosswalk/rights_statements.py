@@ -22,6 +22,7 @@ OF_RIGHTS = "http://rightsstatements.org/vocab/"
 _BY_LABEL = {fold(label): f"{OF_RIGHTS}{name}/1.0/" for name, label in RIGHTS.items()}
 
 
+_STATEMENT = re.compile(r"https?://rightsstatements\.org/(?:vocab|page)/(?P<name>[A-Za-z-]+)(?:/1\.0)?/?(?:\?.*)?")
 _LICENCE = re.compile(
     r"https?://creativecommons\.org/(?:licenses/(?P<terms>by(?:-nc)?(?:-nd|-sa)?)|(?P<public>publicdomain/(?:zero|mark)))"
     r"/(?P<version>\d\.\d)(?:/(?P<ported>[a-z-]{2,8}))?/?(?:deed\.\w+|legalcode)?"
@@ -33,9 +34,9 @@ _PUBLIC = {"publicdomain/zero": "CC0 {} Universal (public domain)", "publicdomai
 def rights_name(words: str) -> str:
     """What the statement or licence of this address is called (rightsstatements.org; the names of Creative Commons'
     licences from memory); the words where they are no such address."""
-    name = words.removeprefix(OF_RIGHTS).partition("/")[0] if words.startswith(OF_RIGHTS) else ""
-    if name in RIGHTS:
-        return RIGHTS[name]
+    statement = _STATEMENT.fullmatch(words)
+    if statement is not None and statement["name"] in RIGHTS:
+        return RIGHTS[statement["name"]]
     licence = _LICENCE.fullmatch(words)
     if licence is None:
         return words

@@ -1,11 +1,11 @@
 """The first pass over the items of a part: what there is, which scans go, how each stands against a transfer before."""
 
 from boxlore.core.crosswalk.scan_file_names import packed_path
-from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.inventory import as_csv, as_table
 from boxlore.tasks.archive.making import Making
+from boxlore.tasks.archive.scans_as_handed import missing_finding
 from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
 from boxlore.tasks.archive.transfer_updates import (
     CHANGES,
@@ -89,7 +89,7 @@ def _note_change(making: Making, row: list[str], changes: list[list[str]], withd
     if making.earlier:
         what, fields = making.earlier.changed(row)
         if what != "same":
-            changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier.time))
+            changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier))
 
 
 def _copies_anew(making: Making, record: Record, chosen: set[str]) -> bool:
@@ -131,6 +131,7 @@ def _say_update(
             del making.beside[path]
     withdrawn = withdrawing.rows(seen, files)
     is_new = any(not path.startswith(DESCRIBING) for path in (*making.scans, *making.beside, *copied))
+    making.withdraws = bool(withdrawn)
     making.has_changed = bool(changes or withdrawn or is_new)
     making.put(
         "metadata/changes.csv", "what changed since the earlier transfer, and why", as_table([CHANGES, *changes])
@@ -155,6 +156,5 @@ def _scans(making: Making, record: Record) -> None:
         if file is not None:
             making.scans[path] = file
             continue
-        message = f"The scan {scan.path} of {record.number} is not there and is left out."
-        source = "fixity of scans: common practice, no source"
-        making.findings.append(Finding(rule="scan.missing", severity=Severity.ERROR, message=message, source=source))
+        words = f"The scan {scan.path} of {record.number} is not there and is left out."
+        making.findings.append(missing_finding(words))

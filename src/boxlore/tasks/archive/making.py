@@ -42,6 +42,7 @@ class Making:
     made: str = ""
     """When it is made: UTC, ISO 8601."""
     holding: Extent = field(default_factory=Extent)
+    """What this part is of; counted once."""
     scans: dict[str, Staged] = field(default_factory=dict)
     beside: dict[str, Path] = field(default_factory=dict)
     """Recordings and papers, by their paths below `data/`: the keeper's own files, which are copied."""
@@ -57,6 +58,9 @@ class Making:
     """Of an update: the files that the archive has and keeps, by path, with their SHA-256."""
     has_changed: bool = True
     """Of an update: whether anything is to be said or withdrawn."""
+
+    withdraws: bool = False
+    """Of an update: whether anything of earlier transfers is to be deleted or replaced."""
 
     @property
     def is_whole(self) -> bool:
@@ -117,11 +121,13 @@ def left_out_of(making: Making) -> list[str]:
     """What a part does not hold, as sentences: whoever makes a collection of it again must know."""
     lines = [
         "What is kept to the family or to the keeper alone: words, owners, givers and lenders, items set apart.",
-        "Words that were struck. struck.csv in the closed part says of which fields, without the words.",
         "Where boxes stand, what they are made of, and how it was decided between two answers that disagreed.",
         "What the keeper answered of names that were found: a collection made of it asks again.",
-        "What an archive answered of the items that it does not want.",
     ]
+    if next(iter(making.collection.store.tombstones()), None) is not None:
+        lines.append("Words that were struck. struck.csv in the closed part says of which fields, without the words.")
+    if any(words == "no" for _, _, words in making.collection.store.words_of(["wanted"])):
+        lines.append("What an archive answered of the items that it does not want.")
     if making.seen.to.is_public:
         lines.append("All that names or shows people taken as living; consents, recordings and papers.")
     elif not making.is_whole:

@@ -12,7 +12,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
-from boxlore.core.records.audience import OF_SCANS, Naming
+from boxlore.core.records.audience import OF_SCANS, WHO_SAYS, Naming
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED
 from boxlore.tasks.archive.name_answers import NamePlace, answers_before, places_of, with_answers
@@ -53,15 +53,18 @@ def search(
         if not every:
             continue
         people = tuple(sorted(person.name for person in closing.named_in(every)))
+        in_it = [naming for naming in every if naming.where != WHO_SAYS]
+        shown = tuple(sorted(person.name for person in closing.named_in(in_it)))
         for naming in namings:
-            done = TO_THE_CLOSED_PART if naming.where in OF_SCANS else "left out of the open part"
+            is_the_scan = naming.where in OF_SCANS or outside.recipient.may_read_of(naming)
+            done = TO_THE_CLOSED_PART if is_the_scan else "left out of the open part"
             places = tuple(with_answers(before, places_of(collection, whole, naming)))
             yield NameFound(whole.number, naming.where, naming.words[:200], people, done, places)
         listed = {naming.words for naming in namings if naming.where in OF_SCANS}
-        if outside.recipient.seen(whole).closed_scans:
+        if in_it and outside.recipient.seen(whole).closed_scans:
             for scan in whole.scans:
                 if scan.path not in listed:
-                    yield NameFound(whole.number, f"{THE_SCAN}{scan.side}", scan.path, people, TO_THE_CLOSED_PART)
+                    yield NameFound(whole.number, f"{THE_SCAN}{scan.side}", scan.path, shown, TO_THE_CLOSED_PART)
 
 
 def asked_once(namings: Iterable[NameFound]) -> Iterator[NameFound]:

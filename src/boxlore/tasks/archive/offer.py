@@ -11,6 +11,8 @@ from html import escape
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import listed
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding, several
@@ -22,13 +24,14 @@ from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.tables import read_any_table
 from boxlore.disk.unfinished import is_free, put_in_place
 from boxlore.disk.writing import write_whole
+from boxlore.exports.ead_dialects import language_name
 from boxlore.exports.escaping import clean
 from boxlore.exports.inventory import as_table
 from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.receipt import state_once
-from boxlore.tasks.archive.transfer_context import order_of_containers
+from boxlore.tasks.archive.transfer_context import facts_of, order_of_containers
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
@@ -67,19 +70,23 @@ def offer(
     check_chosen(collection, selection)
     seen = seen_by(collection, To.OUTSIDE)
     ask_of_settings(seen)
-    records = list(seen.handed_over(selection, order_of_containers(collection)))
+    facts = facts_of(collection, seen)
+    every = seen.handed_over(selection, order_of_containers(collection))
+    records = [record for record in every if record.id not in facts.not_given]
     if not records:
         if selection.asked:
             raise CouldNot(*withheld_choice(selection))
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
     with work_folder(collection.folder, out / "offer" if out.exists() else out) as work:
-        offered = _make(collection, records, work, progress)
+        offered = _make(collection, facts, records, work, progress)
         Gate(seen).check_folder(work)
         put_in_place(work, out)
     return offered
 
 
-def _make(collection: Collection, records: list[Record], out: Path, progress: Progress) -> Offered:
+def _make(
+    collection: Collection, facts: CollectionFacts, records: list[Record], out: Path, progress: Progress
+) -> Offered:
     """Write the list into the folder in which it is made."""
     progress.begin("Making thumbnails", len(records))
     holding, rows, pictures, hidden = Extent(), [], 0, 0
@@ -92,10 +99,10 @@ def _make(collection: Collection, records: list[Record], out: Path, progress: Pr
             damaged.append(note("offer.picture", f"The picture of {record.number} cannot be shown."))
         pictures += bool(thumbnail)
         hidden += record.closed_scans
-        rows.append(_row(record, thumbnail))
+        rows.append(_row(record, facts, thumbnail))
         progress.step()
     write_whole(out / OFFER_LIST, b"".join(as_table([COLUMNS, *map(_cells, records)])))
-    write_whole(out / "offer.html", _page(collection, holding, rows))
+    write_whole(out / "offer.html", _page(facts, holding, rows))
     write_whole(out / FILE_NAME, as_toml().encode())
     return Offered(len(records), pictures, hidden, (*check.findings, *damaged))
 
@@ -124,24 +131,31 @@ def _identifier(item: str) -> str:
     return f"urn:uuid:{item}"
 
 
-def _row(record: Record, thumbnail: str) -> str:
+def _row(record: Record, facts: CollectionFacts, thumbnail: str) -> str:
     alt = escape(clean(captions.alt_text(record)), quote=True)
-    picture = f'<img src="{thumbnail}" alt="{alt}">' if thumbnail else "<p>not shown here</p>"
+    closed = f"<p>{escape(' '.join(access_words(record, facts)) or 'It has no picture here.')}</p>"
+    picture = f'<img src="{thumbnail}" alt="{alt}">' if thumbnail else closed
     title, date = escape(clean(captions.title(record))), escape(clean(record.formal_date))
     return f"<figure>{picture}<figcaption>{record.number}<br>{title}<br>{date}</figcaption></figure>"
 
 
-def _page(collection: Collection, holding: Extent, rows: list[str]) -> bytes:
-    title = escape(clean(collection.settings.title))
+def _page(facts: CollectionFacts, holding: Extent, rows: list[str]) -> bytes:
+    title = escape(clean(facts.title))
+    whom = escape(clean(", ".join(part for part in (facts.holder, facts.contact) if part)))
+    languages = [language_name(tag) for tag, _ in holding.languages.most_common()] or [language_name(facts.language)]
     return f"""<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>{title}: an offer</title>
 <style>body{{font:1rem/1.4 serif;max-width:64rem;margin:2rem auto;padding:0 1rem}}
 main{{display:grid;grid-template-columns:repeat(auto-fill,minmax(14rem,1fr));gap:1rem}}
 figure{{margin:0}}img{{max-width:100%}}</style></head><body>
 <h1>{title}</h1>
-<p>{escape(holding.words)}; {escape(holding.years)}. Names of people taken as living, and pictures that show them, are
-left out of this list. Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back; the
-transfer will suit what you write in <code>archive.toml</code>.</p>
+<p>{escape(holding.words)}; {escape(holding.years)}; {several(holding.scans, "scan")} that may be shown. Told in
+{escape(listed(languages))}. Names of people taken as living, pictures that show them, and what those who offer it have
+closed until a day are left out of this list; a transfer has them in a closed part, with a day and a reason for each.
+Whether the originals come too, or scans only, is agreed before the transfer.</p>
+<p>Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back{
+        f" to {whom}" if whom else ""
+    }; the transfer will suit what you write in <code>archive.toml</code>.</p>
 <main>{"".join(rows)}</main></body></html>
 """.encode()
 

@@ -380,7 +380,8 @@ TOGETHER = 500
 
 
 def _ask_again(making: _Rebuilding) -> None:
-    """Dates and places that the transfer gives no reading of are read anew, so that what was open is asked again."""
+    """Dates and places that the transfer gives no reading of were open, and are asked again: read anew, so that there
+    is something to choose from, and left open, whatever the births that are known by now would make of them."""
     read = {ident for ident, _ in making.act.readings}
     open_ones = [
         statement
@@ -392,6 +393,8 @@ def _ask_again(making: _Rebuilding) -> None:
         act = making.collection.act("read anew after the transfer")
         for statement in open_ones[at : at + TOGETHER]:
             teller.read_into(act, statement)
+        meant = {statement.id for statement in open_ones}  # and not what is told beside it, of which the transfer says
+        act.readings = [(ident, replace(reading, asks=True)) for ident, reading in act.readings if ident in meant]
         act.done()
 
 

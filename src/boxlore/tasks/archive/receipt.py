@@ -31,11 +31,11 @@ _RECEIPT, _OF = "receipt ", " of "
 """What stands in a source: `receipt NAME.csv of ARCHIVE`."""
 
 
-def blank_rows(records: Iterable[Record], reference: str = "") -> Iterator[tuple[str, ...]]:
+def blank_rows(records: Iterable[Record], reference: str = "", accession: str = "") -> Iterator[tuple[str, ...]]:
     """The receipt as it goes out: a line for the whole, then one for each item, with room for the archive's words.
-    `reference` is the archive's own of the collection, where it has given one."""
+    `reference` and `accession` are the archive's own of the collection, where it has given them."""
     yield COLUMNS
-    yield ("", "", WHOLE, "", reference, "")
+    yield ("", "", WHOLE, accession, reference, "")
     for record in records:
         given = "; ".join(view.words for view in record.all("archive_reference"))
         yield (record.number, f"{URN}{record.id}", captions.title(record), "", given, "")

@@ -8,7 +8,9 @@ The closed part has every scan as it is, but for those out of whose files words 
 picture alone, so that nobody reads the words in it, and a collection made of it does not take them back.
 
 A scan that is not as it was at its intake stays out of both parts, since it may show anything: whoever decides that it
-goes all the same hands it over as it is now, with its own digest in every record.
+goes all the same hands it over as it is now, with its own digest in every record. Of a scan that is damaged or gone
+here the archive may have a good one, of an earlier transfer: it keeps that one, and the records of an update go on to
+tell of it, as the archive has it.
 
 What leaves is always what was checked, also if somebody changes or swaps a scan meanwhile: each scan is read once, and
 copied into the package's own folder while it is hashed (`Staged`); this copy is cleaned, or moved to its place. For an
@@ -17,6 +19,7 @@ update most scans stay. So they are hashed alone at first, and those that go are
 
 import hashlib
 import os
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from io import BufferedReader
 from itertools import count
@@ -33,9 +36,10 @@ from boxlore.disk.regular_file import open_regular
 from boxlore.disk.writing import could_not, write_pieces
 from boxlore.exports.bag import Staged, hashed, stage
 from boxlore.formats import picture_files
+from boxlore.tasks.archive.transfer_updates import HeldFile
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.scans.fixity_events import CHECKED
-from boxlore.tasks.scans.unchanged import changed_finding
+from boxlore.tasks.scans.unchanged import as_it_is_now, changed_finding
 
 SOURCE = "our own rule: what leaves is listed, all else stays (formats.bare)"
 STRUCK = "our own rule: what was struck leaves nowhere"
@@ -75,6 +79,10 @@ class Changed:
         return f"not as at its intake, when its SHA-256 was {self.sha256_before}; handed over as it is now"
 
 
+Held = Callable[[str], HeldFile | None]
+"""The file that an archive has under a path of a part."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Later:
     """A scan of an update that was hashed, and is copied when it is known that it goes."""
@@ -95,6 +103,8 @@ class HandedScans:
     staged: bool = True
     """Whether scans are copied while they are hashed; else those that go are copied by `take`."""
     progress: Progress = QUIET
+    held: Held = lambda path: None
+    """Of an update: what the archive has already."""
     cleaned: dict[str, Cleaned] = field(default_factory=dict)
     changed: dict[str, Changed] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
@@ -103,6 +113,8 @@ class HandedScans:
     _files: dict[str, Staged | _Later | None] = field(default_factory=dict)
     """None for one that is not there."""
     _left_out: set[str] = field(default_factory=set)
+    _at_the_archive: dict[str, ScanFile] = field(default_factory=dict)
+    """Scans that the archive has and that are not as they were here, as it has them."""
     _names: "count[int]" = field(default_factory=count)
     """Numbers for the names of the copies."""
 
@@ -135,20 +147,28 @@ class HandedScans:
             self._look_at(record, scan, staged=self.staged)
         if scan.id in self._left_out:
             return None
+        if scan.id in self._at_the_archive:
+            return self._at_the_archive[scan.id]
         handed = self.cleaned.get(scan.id) or self.changed.get(scan.id)
         return scan if handed is None else replace(scan, sha256=handed.scan.sha256, bytes=handed.scan.bytes)
 
     def _look_at(self, record: Record, scan: ScanFile, *, staged: bool) -> None:
-        """Take a scan, cleaned if it needs it. One that is not there is said by whoever packs it."""
+        """Take a scan, cleaned if it needs it. One that is not there, and not at the archive, is said by whoever packs
+        it."""
         path = self.folder / scan.path
-        if not path.is_file():
+        is_gone = not path.is_file()
+        if is_gone and not self._is_at_the_archive(record, scan):
             self._files[scan.id] = None
             return
         is_struck = EMBEDDED_WORDS.read(scan.embedded).are_struck
+        if is_gone:
+            words = f"The scan {scan.path} of {record.number} is not there."
+            self._leave_out(record, scan, missing_finding(f"{words} {_KEPT}"), is_struck)
+            return
         try:
             digest = self._take(scan, path, bare=self.is_open or is_struck, staged=staged)
         except _UnreadableScan as error:
-            words = f"The scan {scan.path} of {record.number} cannot be read and is left out: {error.why}"
+            words = f"The scan {scan.path} of {record.number} cannot be read: {error.why} {self._fate(record, scan)}"
             finding = make_finding("scan.unreadable", Severity.ERROR, words, FIXITY)
             self._leave_out(record, scan, finding, is_struck)
             return
@@ -156,11 +176,11 @@ class HandedScans:
             self._say_uncleaned(record, scan, error, is_struck)
             return
         if scan.sha256 and digest != scan.sha256 and not self.take_changed:
-            words = "It is left out; --changed-scans hands it over as it is now."
+            words = f"{self._fate(record, scan)}{self._way_out}"
             self._leave_out(record, scan, changed_finding(scan, record.number, words), is_struck)
         elif scan.sha256 and digest != scan.sha256:
             if not isinstance(self._files[scan.id], _Later):
-                self.findings.append(changed_finding(scan, record.number, "It is handed over as it is now."))
+                self.findings.append(as_it_is_now(scan, record.number))
             if scan.id not in self.cleaned:
                 size = self._size(scan)
                 self.changed[scan.id] = Changed(replace(scan, sha256=digest, bytes=size), scan.sha256)
@@ -176,7 +196,8 @@ class HandedScans:
     def _say_uncleaned(self, record: Record, scan: ScanFile, error: "_Uncleanable", is_struck: bool) -> None:
         """Leave out a scan that cannot be taken apart: since it was changed, or of a kind of which nothing is known."""
         if scan.sha256 and error.sha256 != scan.sha256:
-            self._leave_out(record, scan, changed_finding(scan, record.number, "It is left out."), is_struck)
+            finding = changed_finding(scan, record.number, f"{self._fate(record, scan)}{self._way_out}")
+            self._leave_out(record, scan, finding, is_struck)
             return
         words = f"The scan {scan.path} of {record.number} is left out of the {self._part} part: {error.fault}"
         why = "Words were struck out of what it says" if is_struck else "It may hold more than its picture"
@@ -184,14 +205,30 @@ class HandedScans:
         self._find(Severity.ERROR, f"{words} {why}, and it cannot be cleaned.", is_struck)
 
     def _leave_out(self, record: Record, scan: ScanFile, finding: Finding, is_struck: bool) -> None:
-        """Leave out a scan whose file is not as it was at its intake."""
+        """Leave out a scan whose file is not as it was at its intake; the archive keeps the one it has, if it may."""
         self.findings.append(finding)
+        path = packed_path(record, scan)
         if not is_struck:
-            self.damaged.add(packed_path(record, scan))
-        self._left_out.add(scan.id)
+            self.damaged.add(path)
+        held = self.held(path)
+        if held is not None and not is_struck and (held.bytes or held.sha256 == scan.sha256):
+            self._at_the_archive[scan.id] = replace(scan, sha256=held.sha256, bytes=held.bytes or scan.bytes)
+        else:
+            self._left_out.add(scan.id)
         self.cleaned.pop(scan.id, None)
         if isinstance(file := self._files.pop(scan.id, None), Staged):
             file.path.unlink(missing_ok=True)
+
+    def _is_at_the_archive(self, record: Record, scan: ScanFile) -> bool:
+        return self.held(packed_path(record, scan)) is not None
+
+    def _fate(self, record: Record, scan: ScanFile) -> str:
+        """What becomes of a scan whose file is not as it was: two sentences where the archive has a good one."""
+        return f"It is left out. {_KEPT}" if self._is_at_the_archive(record, scan) else "It is left out."
+
+    @property
+    def _way_out(self) -> str:
+        return "" if self.take_changed else " --changed-scans hands it over as it is now."
 
     @property
     def _part(self) -> str:
@@ -252,6 +289,14 @@ class HandedScans:
     def _find(self, severity: Severity, message: str, is_struck: bool) -> None:
         source = STRUCK if is_struck else SOURCE
         self.findings.append(Finding(rule="scan.bare", severity=severity, message=message, source=source))
+
+
+_KEPT = "The archive keeps the one that it has."
+
+
+def missing_finding(words: str) -> Finding:
+    """What is said of a scan that is not there."""
+    return make_finding("scan.missing", Severity.ERROR, words, FIXITY)
 
 
 def _holds_more(source: BinaryIO) -> bool:

@@ -15,7 +15,7 @@ from boxlore.core.crosswalk.dublin_core import Handed
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.fixity import FixityEvent
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.closing_dates import Closing, Closure
 from boxlore.core.records.item_record import Record
@@ -145,7 +145,7 @@ def transfer(
         parts = _bag(run, makings, work)
         parts = _take_their_places(parts, out)
     _note(collection, parts)
-    return Transferred(tuple(parts), outside.withheld.count, tuple(run.findings))
+    return Transferred(tuple(parts), outside.withheld.count, tuple(dict.fromkeys(run.findings)))
 
 
 def _take_their_places(parts: list[TransferPart], out: Path) -> list[TransferPart]:
@@ -174,7 +174,10 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
     making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
     making.ident, making.made = run.ident, run.made
+    making.holding.not_given = facts.not_given
     making.beside = dict(_sound(run, making))
+    if closed and not making.is_whole and run.order.archive.wants("recordings") and _has_sound(run.collection):
+        run.findings.append(make_finding("sound.stays", Severity.NOTE, _SOUND_STAYS, "our own rule"))
     making.scans_kept_back = scans_kept_back(run.collection, seen) if closed else run.closing.kept_back
     if run.order.archive.wants("scans") or (earlier and earlier.has_scans):
         making.handed_scans = HandedScans(
@@ -183,12 +186,13 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
             is_open=not closed,
             take_changed=run.order.take_changed,
             staged=earlier is None,
+            held=earlier.files.get if earlier else lambda path: None,
             progress=run.progress,
         )
     if earlier and run.order.archive.wants("copies"):  # before it is told what the archive has already
         _copies(run, making)
     check_settings(making)
-    make_files(making)
+    make_files(making, run.closing)
     make_further(making)
     _refuse(run, making)
     if not earlier and run.order.archive.wants("copies"):
@@ -324,6 +328,15 @@ def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
                 inside = path.relative_to(run.collection.folder).as_posix()
                 inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
                 yield inside, path
+
+
+_SOUND_STAYS = (
+    "Recordings and papers of sittings stay here: they go with a transfer of everything, and items were chosen."
+)
+
+
+def _has_sound(collection: Collection) -> bool:
+    return any(path.is_file() for name in ("recordings", "papers") for path in (collection.folder / name).rglob("*"))
 
 
 def _too_large(files: list[Packed]) -> Iterator[Finding]:

@@ -198,6 +198,7 @@ def _page(bag: PlannedBag, planned: Sequence[PlannedBag]) -> BagPage:
         contents=contents,
         which=_which(bag, planned),
         updates=[named.words for named in making.earlier.revised] if making.earlier else [],
+        withdraws=making.withdraws,
         left_out=left_out_of(making),
         others=_in_others(bag, parts),
         receipt_in=next((other.name for other in parts if other is not bag and _holds(other, RECEIPT)), ""),

@@ -17,7 +17,7 @@ from boxlore.core.statements import Kind, Said, Statement, Subject
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone
+from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, kept_whole
 
 
 def facts_of(
@@ -45,6 +45,8 @@ def facts_of(
         accession=_last(about, "accession"),
         reference=_last(about, "archive_reference"),
     )
+    not_given, closed_whole = kept_whole(collection)
+    facts = replace(facts, not_given=not_given, closed_whole=closed_whole)
     rights = _last(about, "rights")
     return replace(facts, rights=rights) if rights else facts
 

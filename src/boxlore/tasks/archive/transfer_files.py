@@ -5,15 +5,18 @@ Records are read anew for each file, item by item, so that memory stays flat for
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from itertools import groupby
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
+from boxlore.core.crosswalk.captions import listed
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, headings
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.sound import counted
 from boxlore.core.findings import Finding, Severity, several
-from boxlore.core.records.closing_dates import Closes
+from boxlore.core.records.closing_dates import Closes, Closing
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Kind
@@ -36,6 +39,7 @@ from boxlore.tasks.archive.receipt import IN_A_BAG as RECEIPT
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
 from boxlore.tasks.archive.restrictions import restriction_lines
+from boxlore.tasks.archive.sound_handed import consents_since, sound_of, speakers
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
 from boxlore.tasks.archive.transfer_context import thing_lines, things_told
@@ -60,11 +64,12 @@ MOST_PRINTED = 5000
 SETTINGS = f"metadata/{FILE_NAME}"
 
 
-def make_files(making: Making) -> None:
+def make_files(making: Making, closing: Closing) -> None:
     """Count and choose first, then write each file that the archive takes."""
     count_items(making)
     if not making.holding.items:
         return
+    making.facts = replace(making.facts, beside=sound_of(making, closing))
     writers = (
         ("dublin-core", _dublin_core),
         ("ead3", lambda part: _finding_aid(part, EAD3)),
@@ -103,7 +108,7 @@ def make_files(making: Making) -> None:
         said = [archive_as_toml(making.archive).encode()]
         making.put(IN_A_BAG, "what the archive has said of itself, and what it takes", said)
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
-    receipt = blank_rows(making.records(), making.facts.reference)
+    receipt = blank_rows(making.records(), making.facts.reference, making.facts.accession)
     making.put(RECEIPT, "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
@@ -111,7 +116,8 @@ def make_files(making: Making) -> None:
 def _rights(making: Making) -> None:
     """What was consented to and what is closed, with the schema of the table."""
     closures = ((record, making.facts.closure_of(record)) for record in making.records())
-    rows = rights_rows(making.collection, making.seen, closures, never_named_outside(making.collection))
+    never_named, beside = never_named_outside(making.collection), making.facts.beside
+    rows = rights_rows(making.collection, making.seen, closures, never_named, beside)
     making.put(TABLE, "consents, and what is closed until when and why (rights records)", as_table(rows))
     making.put(SCHEMA, "what the columns of that table mean", [rights_schema()])
 
@@ -185,7 +191,8 @@ def _inventory(making: Making) -> None:
 def _line(record: Record, facts: CollectionFacts) -> InventoryLine:
     title = captions.title(record, brackets=facts.brackets)
     place = record.mark.short if record.mark else ""
-    return InventoryLine(record.number, place, title, record.formal_date, " ".join(access_words(record, facts)))
+    number = " ".join((record.number, *(f"({view.words})" for view in record.all("archive_reference"))))
+    return InventoryLine(number, place, title, record.formal_date, " ".join(access_words(record, facts)))
 
 
 def _forms(making: Making) -> None:
@@ -195,10 +202,11 @@ def _forms(making: Making) -> None:
         donor=", ".join(part for part in (facts.holder, facts.contact) if part),
         recipient=", ".join(part for part in (making.archive.repository, making.archive.contact) if part),
         title=f"{facts.title} ({reference_code(facts)})",
-        description=f"{making.holding.words}; {making.holding.years}. Transfer {making.ident} of {facts.on_day}.",
+        description=f"{_given(making)}. Transfer {making.ident} of {facts.on_day}.",
         originals=facts.originals,
         access=" ".join((making.archive.access, *_restrictions(making))).strip(),
-        copyright=f"Stated of the whole: {rights_label(facts.rights)}. {_OWN_RIGHTS}",
+        copyright=_copyright(making),
+        amends=_amends(making),
         use=making.archive.use,
         terms=making.archive.terms,
         is_extract=making.seen.to.is_public,
@@ -210,8 +218,34 @@ def _forms(making: Making) -> None:
         return
     for at, (sitting, views) in enumerate(things_told(making.collection, making.seen, Kind.SITTING).items(), 1):
         known = _of_the_interview(making.collection, sitting, views) | {"kept": facts.holder}
+        known |= consents_since(speakers(making, views))
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
+
+
+def _copyright(making: Making) -> str:
+    """What is stated of the whole, and who took the pictures, as far as this part may name them."""
+    makers = headings(making.holding.creators.values(), making.facts.people)
+    took = f" Photographers and studios that are named: {listed(makers)}." if makers else ""
+    return f"Stated of the whole: {rights_label(making.facts.rights)}. {_OWN_RIGHTS}{took}"
+
+
+def _amends(making: Making) -> str:
+    """To which deed that of an update is an addendum."""
+    if making.earlier is None:
+        return ""
+    first = making.earlier.bags[0]
+    return (
+        f"The deed for the transfer {first.transfer} of {first.made[:10]} stays in force. Once both have signed this "
+        "one, it holds in the place of what that deed says of how much is given, of access and of consents."
+    )
+
+
+def _given(making: Making) -> str:
+    """What is given: how much of each kind. The dates are in the deed that is signed, and not in its extract, which
+    knows only of those in its own part."""
+    dates = making.holding.years if making.seen.to.is_closed_part else ""
+    return "; ".join(filter(None, (making.holding.words_with(counted(making.facts.beside)), dates)))
 
 
 def _of_the_interview(collection: Collection, sitting: str, views: Sequence[StatementView]) -> dict[str, str]:
@@ -228,6 +262,7 @@ _CLOSED = (
     (Closes.ITEM, "{} as a whole"),
     (Closes.SCANS, "the scans of {}, with part of what is told"),
     (Closes.WORDS, "part of what is told of {}, and no scan"),
+    (Closes.TELLER, "of {} nothing but who told it"),
 )
 _DEED = "a deed of gift, filled as far as known"
 
@@ -251,8 +286,8 @@ def _restrictions(making: Making) -> list[str]:
 
 
 def _chapters(making: Making) -> None:
-    """Chapters of the recordings, with a whole transfer only, as the recordings are."""
-    if not making.is_whole:
+    """Chapters of the recordings, where the recordings are: in the closed part of a whole transfer."""
+    if not making.is_whole or not making.seen.to.is_closed_part:
         return
     for name, text in chapter_files(making.collection, making.seen):
         if not making.seen.recipient.may_read(f"{name} {text}"):

@@ -15,7 +15,6 @@ What always holds:
 import csv
 import hashlib
 import json
-import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 from dataclasses import field as starts
@@ -25,6 +24,7 @@ from typing import Any
 from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
+from boxlore.core.fields.table import FIELDS as FIELDS_TOLD
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.bag_check import bag_info, payload_of
@@ -41,10 +41,15 @@ CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
 _DESCRIBED = "Its folders of descriptions"
+_BYTES = "Bytes"
+_NONE = "-"
+"""Of a transfer: no folder of descriptions that the archive would have still."""
+WITHDRAW = "metadata/withdraw.csv"
 _THIS = "this one: its bags name themselves in bag-info.txt"
 REST = "the collection, people, events, places, sittings"
 WHOLE, UPDATE = "whole", "update"
-DESCRIBING = ("metadata/", "forms/", "iiif/")
+FORMS = "forms/"
+DESCRIBING = ("metadata/", FORMS, "iiif/")
 """Folders of the payload whose files every update carries anew."""
 
 
@@ -82,10 +87,12 @@ class EarlierItem:
 
 @dataclass(frozen=True, slots=True)
 class HeldFile:
-    """A file that an archive has: its SHA-256, and the identifier of the transfer that brought it."""
+    """A file that an archive has: its SHA-256, the identifier of the transfer that brought it, and its bytes, 0 where
+    an older version did not note them."""
 
     sha256: str
     transfer: str
+    bytes: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,6 +174,11 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
         for row in rows
     ]
     known = {row["Transfer"]: row[_DESCRIBED].split() for row in rows if row.get(_DESCRIBED)}
+    for row in (row for bag in bags for row in table_of(bag / "data" / WITHDRAW, "File", "Transfer")):
+        if row["File"] in DESCRIBING:
+            there = known.get(row["Transfer"], DESCRIBING)
+            known[row["Transfer"]] = [folder for folder in there if folder != row["File"]]
+    known = {transfer: [folder for folder in there if folder != _NONE] for transfer, there in known.items()}
     is_update = UPDATE if before else WHOLE
     described = [folder for folder in DESCRIBING if any((bag / "data" / folder).is_dir() for bag in bags)]
     return Earlier(
@@ -217,12 +229,14 @@ def _files(bags: Sequence[Path], described: Sequence[EarlierBag]) -> dict[str, H
     files: dict[str, HeldFile] = {}
     for bag in bags:
         for row in table_of(bag / "data" / FILES, *FILES_HEADING):
-            files[row["File"]] = HeldFile(row["SHA-256"], row["Transfer"])
+            size = row.get(_BYTES, "")
+            files[row["File"]] = HeldFile(row["SHA-256"], row["Transfer"], int(size) if size.isdecimal() else 0)
     for bag, named in zip(bags, described, strict=True):
         for listed, digest in payload_of(bag / "manifest-sha256.txt").items():
             path = listed.removeprefix("data/")
             if not path.startswith(DESCRIBING):
-                files[path] = HeldFile(digest, named.transfer)
+                packed = bag / "data" / path
+                files[path] = HeldFile(digest, named.transfer, packed.stat().st_size if packed.is_file() else 0)
     return files
 
 
@@ -242,21 +256,39 @@ def _check_ours(
         )
 
 
-_NAMES_FOLLOW = re.compile(": | (?:from|by) ")
-"""What parts the kind of an act from the words, the person or the file that it was done with."""
+_OTHERWISE = {
+    "scans": "other scans of it, or another file of one",
+    "mark": "its place, or what it lies in or is part of is called otherwise",
+    "size": "its size",
+    "kind": "its kind",
+    "access": "who may see what of it, and until when",
+    "relations": "what it belongs together with",
+    "rights": "its rights",
+}
+"""Fields of a row that change by something else than what is told of the item -> what is said of it then."""
 
 
 def change_row(
-    collection: Collection, row: list[str], what: str, fields: list[str], withdrawn: list[str], since: str
+    collection: Collection, row: list[str], what: str, fields: list[str], withdrawn: list[str], earlier: Earlier
 ) -> list[str]:
-    """One line of `changes.csv`. The why names why words of it are `withdrawn` and what was done, never the words told;
-    of all that belongs to no item, it only says what that is."""
+    """One line of `changes.csv`. The why says why words of it are `withdrawn`, which of its fields are told that were
+    not, or were told otherwise, and what else is not as it was: never words that were told. Of all that belongs to no
+    item, it only says what that is."""
     if not row[0]:
         return ["", f"{URN}{row[1]}", what, REST, ""]
-    acts = collection.store.acts_about(row[1], since) if what == "changed" else []
-    kinds = dict.fromkeys((*withdrawn, *(_NAMES_FOLLOW.split(act)[0][:60] for act in acts)))
-    why = "; ".join(kinds) or ("of a person, a place or an event in it" if what == "changed" else "")
-    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), why]
+    why = dict.fromkeys([*withdrawn, *(_why(collection, row, fields, earlier) if what == "changed" else ())])
+    unsaid = "of a person, a place or an event in it" if what == "changed" else ""
+    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(why) or unsaid]
+
+
+def _why(collection: Collection, row: list[str], fields: Iterable[str], earlier: Earlier) -> Iterator[str]:
+    """`Story: new; When: corrected; other scans of it …`: by the statements that this part shows of the item."""
+    before, now = earlier.items[row[1]].told, row[-1].split()
+    gone = {name for name, _ in collection.store.fields_of([told for told in before if told not in now]).values()}
+    new = collection.store.fields_of([told for told in now if told not in before])
+    for name in dict.fromkeys(field for field, _ in new.values()):
+        yield f"{FIELDS_TOLD[name].label}: {'corrected' if name in gone else 'new'}"
+    yield from (words for name, words in _OTHERWISE.items() if name in fields)
 
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:
@@ -268,9 +300,10 @@ def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:
 
 def held_rows(earlier: Earlier, kept: Iterable[str]) -> Iterator[Sequence[str]]:
     """The table of the files that the archive keeps of earlier transfers."""
-    yield FILES_HEADING
+    yield (*FILES_HEADING, _BYTES)
     for path in sorted(set(kept)):
-        yield path, earlier.files[path].sha256, earlier.files[path].transfer
+        held = earlier.files[path]
+        yield path, held.sha256, held.transfer, str(held.bytes or "")
 
 
 def transfer_rows(
@@ -280,7 +313,7 @@ def transfer_rows(
     originals stay where they are."""
     yield (*TRANSFERS_HEADING, _DESCRIBED)
     for bag in earlier.bags if earlier else ():
-        described = " ".join(earlier.described.get(bag.transfer, ())) if earlier else ""
+        described = " ".join(earlier.described.get(bag.transfer, ()) or [_NONE]) if earlier else ""
         yield bag.transfer, bag.name, bag.identifier, bag.made, bag.what, bag.digest, "", described
     words = _chosen_words(chosen, originals=originals, is_public=is_public)
     yield ident, _THIS, "", made, UPDATE if earlier else WHOLE, "", words, ""

@@ -21,13 +21,14 @@ from pathlib import Path
 
 from boxlore.core.records.audience import WHO_SAYS
 from boxlore.core.records.marks import looks_like_number
+from boxlore.core.statements import Kind
 from boxlore.store.values import Struck
 from boxlore.tasks.archive.name_answers import took_consent_back
-from boxlore.tasks.archive.transfer_updates import DESCRIBING, URN, Earlier, table_of
+from boxlore.tasks.archive.transfer_updates import DESCRIBING, FORMS, URN, WITHDRAW, Earlier, table_of
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, record_of
+from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, kept_whole, record_of
 
-TABLE = "metadata/withdraw.csv"
+TABLE = WITHDRAW
 HEADING = ("What to do", "Reason", "File", "SHA-256", "Transfer", "Number", "Identifier", "Field")
 
 
@@ -83,6 +84,8 @@ class Withdrawing:
             for name in names:
                 struck, (field_name, in_force) = tombs.get(name), told.get(name, _NOT_HERE)
                 reason = self._of_statement(name, number, in_force=in_force)
+                if reason is Reason.CLOSED and not number and self._is_of_one_who_took_back(name):
+                    reason = Reason.CONSENT
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
                 shown = struck.field if struck and struck.subject not in hidden else field_name
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
@@ -104,6 +107,22 @@ class Withdrawing:
             return Reason.STRUCK
         return self._hidden(self.collection.store.item_by_number(number)) if in_force else Reason.CORRECTED
 
+    def _is_of_one_who_took_back(self, statement: str) -> bool:
+        """Whether a statement is of a person who took back the consent to be named."""
+        person = self._of_people.get(statement, "")
+        return bool(person) and took_consent_back(self.collection, person)
+
+    @cached_property
+    def _of_people(self) -> Mapping[str, str]:
+        """Statement -> the person that it is about."""
+        people = self.collection.store.subjects(Kind.PERSON)
+        return {statement.id: ident for ident, rows in people for statement, _ in rows}
+
+    @cached_property
+    def _kept(self) -> Sized[str]:
+        """The items that no archive is given."""
+        return kept_whole(self.collection)[0]
+
     @cached_property
     def _tombs(self) -> Mapping[str, Struck]:
         return {struck.statement: struck for struck in self.collection.store.tombstones()}
@@ -123,7 +142,9 @@ class Withdrawing:
         return self._why[ident]
 
     def _closed(self, ident: str | None) -> Reason:
-        """Why the open part no longer has it."""
+        """Why the open part no longer has it. What the family keeps is kept from both parts."""
+        if ident in self._kept:
+            return Reason.KEPT
         namings = self.seen.recipient.namings(record_of(self.collection, ident)) if ident else ()
         in_it = {person for naming in namings if naming.where != WHO_SAYS for person in naming.people}
         took_back = any(took_consent_back(self.collection, person) for person in in_it)
@@ -135,26 +156,37 @@ class Withdrawing:
                 continue
             is_replaced = now is not None
             reason = Reason.CORRECTED if is_replaced else self._of_file(path, held.sha256)
-            yield (_REPLACE if is_replaced else _DELETE), reason, path, held.sha256, held.transfer, "", "", ""
+            what, number = _REPLACE if is_replaced else _DELETE, _number_in(path)
+            yield what, reason, path, held.sha256, held.transfer, number, "", ""
 
     def _of_file(self, path: str, sha256: str) -> Reason:
         """Why a file is no longer in this part: of an item, or a scan, that the collection still has it is closed."""
         store = self.collection.store
-        number = path.rpartition("/")[2].partition("_")[0]
-        item = store.item_by_number(number) if looks_like_number(number) else None
+        number = _number_in(path)
+        item = store.item_by_number(number) if number else None
         if path.startswith("copies/") and any(name in self._tombs for name in self.lacking.get(number, ())):
             return Reason.STRUCK  # its caption held them
-        is_here = self.seen.to.is_public and (item is not None or not looks_like_number(number))
+        is_here = self.seen.to.is_public and (item is not None or not number)
         return self._hidden(item) if is_here or store.scan_by_sha256(sha256) else Reason.WITHDRAWN
 
     def _descriptions(self, rows: Sequence[Sequence[str]]) -> Iterator[Sequence[str]]:
-        """The description of every earlier transfer: to be deleted if words of it may no longer be shown."""
+        """The description of every earlier transfer that no update has withdrawn yet: to be deleted if words of it may
+        no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them."""
         reasons = {row[1] for row in rows if not row[2]}
         worst = next((reason for reason in _WORST_FIRST if reason in reasons), Reason.CORRECTED)
         what = _REPLACE if worst is Reason.CORRECTED else _DELETE
+        gone = (name for names in self.lacking.values() for name in names)
+        in_forms = any(self._tombs[name].kind == Kind.SITTING for name in gone if name in self._tombs)
         for transfer in dict.fromkeys(bag.transfer for bag in self.earlier.bags):
             for folder in self.earlier.described.get(transfer, DESCRIBING):
-                yield what, worst, folder, "", transfer, "", "", ""
+                if folder != FORMS or in_forms:  # a deed that was signed is nobody's to replace
+                    yield what, worst, folder, "", transfer, "", "", ""
+
+
+def _number_in(path: str) -> str:
+    """The number of the item that a file is named by; '' for none."""
+    number = path.rpartition("/")[2].partition("_")[0]
+    return number if looks_like_number(number) else ""
 
 
 def read_withdrawn(bag: Path) -> Iterator[tuple[str, str]]:

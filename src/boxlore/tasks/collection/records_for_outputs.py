@@ -2,11 +2,13 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date
 from difflib import get_close_matches
 from functools import partial
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
@@ -16,6 +18,7 @@ from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To, is_keepers_alone
+from boxlore.core.records.audience_levels import closed_until, may_see
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import Life, life_of
@@ -303,6 +306,19 @@ def keepers_alone(collection: Collection) -> frozenset[str]:
     """The ids of the items that are the keeper's alone."""
     kept = ((item, words) for item, _, words in collection.store.words_of(["audience"]))
     return frozenset(item for item, words in kept if is_keepers_alone([words]))
+
+
+def kept_whole(collection: Collection) -> tuple[frozenset[str], dict[str, date]]:
+    """The ids of the items that no archive is given, as their audience says, and of those that are closed as a whole
+    until a day, with the day."""
+    today = collection.clock.today()
+    whole = [
+        (item, str(kept.audience))
+        for item, _, words in collection.store.words_of(["audience"])
+        if (kept := AUDIENCE_WORDS.or_none(words)) and not kept.field and collection.store.number_of(item)
+    ]
+    days = {item: day for item, audience in whole if (day := closed_until(audience, today))}
+    return frozenset(item for item, audience in whole if not may_see(audience, To.ARCHIVE, today)), days
 
 
 def contradictions(collection: Collection, lives: Mapping[str, Life] | None = None) -> list[Finding]:

@@ -47,6 +47,7 @@ def events(collection: Collection) -> Iterator[dict[str, str]]:
             row = {"File": several(facts.read, "scan"), "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
         else:
             file = files.get(subject)
-            row = {"File": file.path if file else facts.what, "SHA-256": file.sha256 if file else ""}
+            packed = f"{facts.what}/manifest-sha512.txt" if facts.manifest else facts.what
+            row = {"File": file.path if file else packed, "SHA-256": file.sha256 if file else facts.manifest}
             row |= {"Event": facts.event, "Outcome": facts.outcome}
         yield {**row, "When": when, "scan": subject if kind == Kind.SCAN else ""}

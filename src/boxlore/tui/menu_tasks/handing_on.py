@@ -1,6 +1,7 @@
 """Hand on: captioned copies, the family's pages, and what an archive is shown, handed and sends back."""
 
 from collections import Counter
+from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank
@@ -72,7 +73,7 @@ def _offer(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     offered = offer(collection, out, selection=selection_of(answers), progress=progress)
     return [
         f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}.",
-        f"{several(offered.hidden, 'is', 'are')} not shown for the sake of the living.",
+        f"{several(offered.hidden, 'is', 'are')} not shown: closed, or for the sake of the living.",
         *[finding.message for finding in offered.findings],
         "Send the folder. The archive writes yes or no into offer.csv, and what it is called into archive.toml.",
     ]
@@ -103,13 +104,22 @@ def _of_the_family(collection: Collection) -> list[Blank]:
     return [Blank("history", "The family in a few sentences", "", hint)]
 
 
+_AS_BEFORE = "before"
+
+
+def _originals(answer: str, earlier: Path | None) -> bool:
+    """Whether the prints are handed over: as it is said, else as with the transfer that is updated, else yes."""
+    from boxlore.tasks.archive.transfer_updates import originals_before
+
+    return (earlier is None or originals_before(earlier)) if answer == _AS_BEFORE else answer == "yes"
+
+
 def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from dataclasses import replace
 
     from boxlore.tasks.archive.archive_settings import archive_of
     from boxlore.tasks.archive.names_asked import names_asked, said_of_answers, write_names_found
     from boxlore.tasks.archive.transfer import TransferOrder, in_words, transfer
-    from boxlore.tasks.archive.transfer_updates import originals_before
 
     out = path_of(collection, answers["out"], "transfer")
     if not is_blank(history := answers.get("history", "")):
@@ -120,7 +130,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     order = TransferOrder(
         selection=selection,
         archive=archive_of(collection.folder, archive, earlier),
-        originals=answers["originals"] == "yes" and (earlier is None or originals_before(earlier)),
+        originals=_originals(answers["originals"], earlier),
         split=int(answers["split"]),
         earlier=earlier,
     )
@@ -224,7 +234,8 @@ TASKS = {
         "records and scans, open and closed",
         lambda collection: [
             folder_blank(collection, "out", "Into which folder?", "transfer", "New or empty."),
-            Blank("originals", "Are the prints themselves handed over too?", "yes", choices=YES_NO),
+            Blank("originals", "Are the prints themselves handed over too?", _AS_BEFORE,
+                  choices=((_AS_BEFORE, "as in an earlier transfer, else yes"), *YES_NO)),
             *which(),
             Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
             file_blank(collection, "archive", "The archive’s own settings", "", "archive.toml. May stay empty."),
