@@ -57,9 +57,9 @@ AFTER: Sections = (
     (
         "The teller’s own page",
         (
-            "The teller looks at the photograph in a browser: on this machine beside this window, or on a tablet "
-            "(start with: boxlore sit --lan). Press Esc, “Sit”, “Page for the teller”: it shows the address, "
-            "and a square that a tablet’s camera reads. The page follows what you have out.",
+            "The teller looks at the photograph in a browser: on this machine beside this window, or on a tablet in "
+            "the same network. Press Esc, “Sit”, “Page for the teller”: it asks which, and shows the address, and a "
+            "square that a tablet’s camera reads. The page follows what you have out.",
             "A touch on a face puts a numbered marker there; the next name you type under “Who is in it?” is that "
             "person’s. You can set one too: F2, the arrow keys, Enter; or click on the picture. In F2, + and - look "
             "closer and a digit goes to that marker and takes it in hand: Enter alone names it, arrows and Enter "

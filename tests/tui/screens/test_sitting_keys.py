@@ -6,11 +6,14 @@ from pathlib import Path
 import pytest
 from tests.tui.conftest import hands_on
 
+from boxlore.cli.commands.sit import shown
+from boxlore.core.errors import CouldNot
 from boxlore.core.places.reading import full_name
 from boxlore.core.statements import Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
 from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.viewing.addresses import of_this_machine
 
 Run = Callable[..., None]
 
@@ -225,6 +228,27 @@ def test_set_aside_and_the_questions_in_a_file(run: Run, collection: Collection)
         assert (collection.folder / FILE_NAME).is_file()
 
     run(sit())
+
+
+def test_the_page_is_shown_here_or_on_a_tablet(run: Run, collection: Collection) -> None:
+    """By the real server; where a machine has no network, that is said."""
+    try:
+        on_tablet = f"The teller’s page: http://{of_this_machine()}:"
+    except CouldNot as error:
+        on_tablet = str(error)
+
+    async def look() -> None:
+        with shown(lan=False, page=True) as showing:
+            async with hands_on(collection, size=(120, 50), showing=showing) as hands:
+                await hands.until("Page for the teller: http://127.0.0.1:")
+                await hands.press("escape")
+                await hands.choose("Sit", "Page for the teller", "In a browser on this machine")
+                assert "The teller’s page: http://127.0.0.1:" in hands.text and "nothing leaves it." in hands.text
+                await hands.press("escape", "escape")
+                await hands.choose("Sit", "Page for the teller", "On a tablet beside you")
+                await hands.until(on_tablet)
+
+    run(look())
 
 
 def test_light_and_dark(run: Run, collection: Collection) -> None:

@@ -3,6 +3,7 @@
 import sys
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
+from functools import partial
 from pathlib import Path
 
 import click
@@ -30,7 +31,7 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
 
         of_this_machine()  # raises where there is no network, before the screen is drawn
     if plain:
-        with interrupts.watched(), _shown(lan=lan, page=not no_viewing) as showing:
+        with interrupts.watched(), shown(lan=lan, page=not no_viewing) as showing:
             _plain(ctx.obj, narrator, interviewer, showing)
         return
     ctx.exit(hold(ctx.obj, narrator=narrator, interviewer=interviewer, lan=lan, page=not no_viewing))
@@ -49,25 +50,26 @@ def hold(
 
     `door` asks first who tells and where to begin; `folder` None means the collection that was open last.
     """
-    with _shown(lan=lan, page=page) as showing:
+    with shown(lan=lan, page=page) as showing:
         with loading():
             from boxlore.tui.app import run
         return run(folder, narrator=narrator, interviewer=interviewer, showing=showing, door=door)
 
 
 @contextmanager
-def _shown(*, lan: bool, page: bool) -> Iterator[Showing]:
+def shown(*, lan: bool, page: bool) -> Iterator[Showing]:
     """Context: what is out, and (`page`) the server of the teller's page, which begins when the screen stands."""
     showing = Showing()
     with ExitStack() as stack:
 
-        def begin() -> None:
+        def begin(*, network: bool = lan) -> None:
             from boxlore.viewing.server import serving
 
-            stack.enter_context(serving(showing, lan=lan))
+            stack.enter_context(serving(showing, lan=network))
 
         if page:
             showing.opening = begin
+            showing.to_network = partial(begin, network=True)
         yield showing
 
 

@@ -98,6 +98,8 @@ class Showing:
     opening: Callable[[], None] = _unseen
     """Called once, in a thread, when the keeper's screen stands: only then the page's server begins, so that it
     keeps nobody waiting. Raises CouldNot."""
+    to_network: Callable[[], None] = _unseen
+    """Serves the page to the local network too, for a tablet; `address` and `code` are those then. Raises CouldNot."""
     collection: Collection | None = None
     _view: View = field(default_factory=View)
     _changed: threading.Condition = field(default_factory=threading.Condition)

@@ -13,7 +13,7 @@ from boxlore.tasks.sitting.session import AUDIENCES, SURENESSES
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
 from boxlore.tui.screens.audience_lines import for_whom
-from boxlore.tui.screens.cards import Notice
+from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.forms import Form
 from boxlore.tui.screens.guide import GuideScreen
@@ -276,13 +276,34 @@ class ItemScreen(ItemOver):
         if not showing.address:
             self.say("There is no page: it was started with --no-viewing, or from the list of collections.")
             return
+        if not showing.address.startswith("http://127."):
+            await self._show_address("It is not encrypted: anyone on this network could read along.")
+            return
+
+        async def answer(value: str) -> None:
+            if value == "here":
+                await self._show_address("Open it in a browser on this machine; nothing leaves it.")
+            else:
+                self.run_worker(self._to_network, thread=True, exit_on_error=False)
+
+        choices = [
+            Choice("here", "In a browser on this machine", "nothing leaves it"),
+            Choice("tablet", "On a tablet beside you", "by this network, not encrypted"),
+        ]
+        await self.app.push_screen(Choices("Where does the teller look at the page?", choices, answer))
+
+    def _to_network(self) -> None:
+        """Serve the page to the local network, in a thread, and show where it is."""
+        try:
+            self.showing.to_network()
+        except BoxloreError as error:
+            self.app.call_from_thread(self.say, str(error), bad=True)
+            return
+        self.app.call_from_thread(lambda: self.app.run_worker(self.action_viewing(), exit_on_error=False))
+
+    async def _show_address(self, how: str) -> None:
+        showing = self.showing
         lookers = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
-        is_local = showing.address.startswith("http://127.")
-        how = (
-            "Open it in a browser on this machine; nothing leaves it."
-            if is_local
-            else "It is not encrypted: anyone on this network could read along."
-        )
         code = (showing.code, "#ffffff on #000000")
         await self.app.push_screen(Notice(f"The teller’s page: {showing.address}", code, f"\n{lookers}. {how}"))
 
