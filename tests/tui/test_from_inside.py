@@ -12,6 +12,7 @@ from pathlib import Path
 from tests.every_row import every_row
 
 import boxlore
+from boxlore.core.rules.one_item import SETTLE
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tui.from_inside import LINES, PLACES, from_inside
 from boxlore.tui.menu_tasks.table import TASKS
@@ -47,6 +48,7 @@ SAID = [
     ("such as --box 7 --folder 1.", "such as 7 in “Box”, 1 in “Folder in that box”."),
     ("say --over to replace it.", "say --over (at the shell) to replace it."),
     ("or, at the shell, add --over.", "or, at the shell, add --over."),
+    (f"Which is so? {SETTLE}", "Which is so? To settle it: F4, then Enter on one of them."),
     ("She said: boxlore is a box -- no more.", "She said: boxlore is a box -- no more."),
 ]
 

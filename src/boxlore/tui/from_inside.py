@@ -9,6 +9,7 @@ option on all up to the next mark of punctuation does. What can only be done at 
 import re
 
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.rules.one_item import SETTLE
 
 PLACES: dict[str, str] = {
     "copies": "“Hand on”, “Captioned copies”",
@@ -91,7 +92,9 @@ _OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?P<value> (?:[a-z]+|
 
 
 def from_inside(words: str) -> str:
-    """A sentence with each command, and each option, as it is called inside."""
+    """A sentence with each command, each option and each step of a sitting as it is called inside."""
+    if SETTLE in words:
+        words = words.replace(SETTLE, "To settle it: F4, then Enter on one of them.")
     if "boxlore " in words:
         words = _COMMAND.sub(_place, words)
     return _OPTION.sub(_line, words) if "--" in words else words

@@ -9,6 +9,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.telling.markers import Marked
+from boxlore.tui.from_inside import from_inside
 from boxlore.tui.widgets.plain_text import StyledText, short
 from boxlore.tui.widgets.worth_asking import Question
 
@@ -46,5 +47,5 @@ def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) ->
         yield f"? {person.asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}"
         to_ask = [words for words in to_ask if words != person.asks]
     at_prompts = [prompt.field for prompt in prompts if prompt.reads in CHOSEN_AT_PROMPTS]
-    yield from ((f"? {words}",) for words in sitting.gentle_questions(record, but=at_prompts))
+    yield from ((f"? {from_inside(words)}",) for words in sitting.gentle_questions(record, but=at_prompts))
     yield from ((f"→ {words}",) for words in to_ask)
