@@ -7,12 +7,15 @@ from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass
 from inspect import isawaitable
 
+from rich.console import RenderableType
 from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
+from textual.renderables.background_screen import BackgroundScreen
 from textual.screen import ModalScreen
 
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.widgets.picture import Dimmed
 from boxlore.tui.widgets.plain_text import Line, short
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
@@ -28,6 +31,10 @@ class Card(ModalScreen[None]):
     AUTO_FOCUS = ""
 
     BINDINGS = bound(("escape", "close"), ("f1", "guide"), ("ctrl+q", "leave"))
+
+    def render(self) -> RenderableType:
+        below = super().render()
+        return Dimmed(below.screen, below.color) if isinstance(below, BackgroundScreen) else below
 
     async def action_close(self) -> None:
         """Go back without an answer."""
