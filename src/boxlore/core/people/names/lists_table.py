@@ -351,6 +351,28 @@ GIVEN_IN_PICTURES = _words(
     hilkka vaino saimi raija meeta ulo milvi kalju piret maie leida vaike hilja helmi tauno urho bolek zosia hania kazys stase
     birute aldona danute brone genovaite algis bronius pranas lurdes odete armindo zulmira duarte cec dulcie maisie reg syd dorcas
     theos amos zeb lis lore peep ants endla kersti heli tame heni ripeka gus firmin nello alberts тоня гриша
+    aatu abena achieng adaeze adeele adjoa agrafena ailean ajay akenehi akinyi akosua akulina alcide alviine amrit
+    anahit anand anwar aonghas aperahama apisai arapata araxie armande arpine ashok ashot avraham ayodele aziza
+    babatunde balwant beathag bhula bishan bluma butrus cairistiona ceinwen cesira chaim chhagan chidi chinua chrysoula
+    ciorstaidh clovis coinneach dahya daithi daljit davit deepak delyth dinesh domininkas donnchadh douwe dvora eachann
+    ealasaid efua eibhlin eirlys epp ersilia eulalie faisal farai fearchar feige feivel felismina fionn fionnlagh
+    floraidh foma fotini frane freydl garabed gedeon geertruida geraint gertrudes giannis giorgi gittel govind gulsum
+    gurbachan gurmit habib habiba hagop hakopa halide hapeta harbhajan harjit hasmik heledd hersh hiltje hindrek
+    hinerangi hohaia honorine hori hovhannes huria ianto ifan ihaka ioane iolo iosefa irakli irihapeti iseabail jaswant
+    jayanti jeram kalani kalliope kamau karaitiana karam kartar kawana kenana keoni keshav ketevan kofi krikor kusta
+    kuzma kwabena kwame lachlann lakshmibai lalita laurinda leenu leib lemalu levon litia llew lowri madala madli
+    mahesh makanji malka mandica mangal manjit mansour maolra marcele meirion mele mendel menna mereoni mohan mordechai
+    morfydd motiejus muiris mukesh munir murchadh mwangi nadim najib narain naresh nasser nazim nelisiwe nestori
+    nganeko ngozi nikifor njeri nomvula nshan nurul obinna odilon oluwaseun onesime otieno padma panagiotis paraskevi
+    paratene parbhu pareraukawa parvati pateriki pelageya perl pietje prakash praskovya proinsias prokhor puea rahimah
+    raibeart raiha raizel ramesh ranchhod rangihiroa ranjit ratu rauha raukura riona rivka rivke rohani ropata ropere
+    ruiha rukmini rutendo sadhbh safiya sanelma sanjay saraswati sarojini savitri savva sebastiana semisi seonag seru
+    settimio seumas shankar shlomo shmuel shota siencyn sietse sipho siranush siti sitiveni siwan sjoukje somhairle
+    spyros stavroula stelios subramaniam suharni suharti sulaiman sultana suresh surjit sushila taare tagaloa taliesin
+    tamahau tavita tegwyn tendai tevita thabo thandi themba tiaki timofei tiopira tiria tonica tonka tormod triinu
+    trino tuhoe tupou turia turupa uilleam ursule ustinya vahan vartan vasanthi vasiliki vasilis vihtori viiu vijay
+    viliami villemine vimala vuk wanjiku whetu wiebe yaakov yankel yasar yefrosinya yermolai yevdokiya yiannis yitzhak
+    zainal zalman zurab аграфена анисья ефросинья иоанн параскева
     """
 ).union(ICELANDIC_SHORT, SHORTENED_GIVEN)
 """Further given names and short forms by which people are told in pictures: they make a word a name where it stands
