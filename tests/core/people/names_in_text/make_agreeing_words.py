@@ -1,15 +1,18 @@
 """Makes `core/people/names_in_text/agreeing_words_table.py`: adjectives and things of many languages, as they stand
-side by side.
+side by side, and by what small words a language is known.
 
 Which words of a language are adjectives in a form that agrees with a thing in the nominative, and which are nouns in
 that case and nothing else, dictionaries say: HEAD names them, with their licences. Of Czech, Finnish, German and
 Swedish it is told by the endings of all forms of a word. Which words are common is told by `wordfreq`, of Estonian by
 how short they are.
 
-No form of a common verb of the eighteen languages of VERBS by these dictionaries, and no stop word of theirs
-(`stopwordsiso` 0.7.1, MIT licence), is among the things: in another language than one thinks it would be what somebody
-does. Hungarian is left out: `Fekete tanár`, `Kis szomszéd` are people there. Run in an environment that has these
-packages: python tests/core/people/names_in_text/make_agreeing_words.py
+No form of a verb of a language by these dictionaries, and no stop word of it (`stopwordsiso` 0.7.1, MIT licence), is
+among its things. What is a common verb or a stop word in another one of the eighteen languages of VERBS is told besides
+(`DONE`), of English things too: in that language it would be what somebody does. Which language a sentence is of, its
+small words say (`SMALL`): the commonest of each by `wordfreq`, without those that are ten times as common elsewhere, of
+Estonian its adpositions, conjunctions, adverbs and pronouns by Vabamorf. Hungarian has no things: `Fekete tanár`, `Kis
+szomszéd` are people there. Run in an environment that has these packages:
+python tests/core/people/names_in_text/make_agreeing_words.py
 """
 
 import gzip
@@ -32,6 +35,8 @@ from simplemma.strategies.dictionaries.dictionary_factory import DefaultDictiona
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import DESCRIBING, FAMILY_WORDS, KIN_BEHIND, KIN_WORDS, TITLES
+from boxlore.core.people.names_in_text import word_classes_table as classes
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.statements import fold
 
 PACKAGE = Path(__file__).parents[4] / "src" / "boxlore"
@@ -39,7 +44,7 @@ TABLE = PACKAGE / "core" / "people" / "names_in_text" / "agreeing_words_table.py
 HEAD = """\
 Adjectives and things of many languages, folded; made by make_agreeing_words.py beside the tests.
 
-Some 1,500 words a language (5,100 of Estonian) were taken, from dictionaries that have many times as many, and nothing
+Some 3,300 words a language (5,500 of Estonian) were taken, from dictionaries that have many times as many, and nothing
 else that these say of a word. They stand here under the licences of their sources, not under the project's own:
 
     Estonian    Vabamorf's lexicon, by `estnltk` 1.7.5: Apache License 2.0 (or GPL 2.0)
@@ -54,13 +59,19 @@ else that these say of a word. They stand here under the licences of their sourc
                 Wikinflection corpus (CC BY 4.0)
     which words are common
                 Robyn Speer's `wordfreq` 3.1.1: lists under CC BY-SA 4.0 (its program: Apache License 2.0)
+    small words `wordfreq` and Vabamorf too; `stopwordsiso` 0.7.1: MIT licence
 """
 """What the table says of itself; the licence of each source's data is the one that its release names."""
-COMMON, MOST_THINGS, MOST_QUALITIES = 15_000, 1000, 500
+COMMON, MOST_THINGS, MOST_QUALITIES = 25_000, 2500, 1000
 LONGEST = {"et": 6}
 """Of languages whose words nobody counted, these letters make a word common."""
 LENGTHS = range(3, 13)
 VERY_COMMON, KNOWN = 9000, 40_000
+SMALLEST, ELSEWHERE, LIKE_ENGLISH = 200, 0.1, 0.3
+"""How many small words a language is known by; how common one is there at least, against where it is commonest; how
+common what somebody does is at least, against the same word in English."""
+ALSO_THINGS = {"fi": "silta", "fr": "chien maison neige", "nb": "hus katt", "sv": "katt luft vind väg"}
+"""Things that their dictionaries give as something else too, which nobody does (from memory)."""
 KEPT = frozenset(("dom",))
 """A house in Polish; in Swedish it is `they`, which stands behind no name."""
 
@@ -85,18 +96,58 @@ SAID_OF_ONE = {
 }  # fmt: skip
 """How a verb ends when somebody does or did it, where the dictionary may have given that form to a noun."""
 SEASONS = ("spring", "summer", "autumn", "winter")
-ENDS_SO = {"de": "(t|te)$", "nb": "(r|te|de|et|s)$", "nl": "(t|de|te)$", "sv": "(r|de|te|s)$"}
+ENDS_SO = {
+    "da": "(r|te|de|et|es)$",
+    "de": "(t|te)$",
+    "nb": "(r|te|de|et|es)$",
+    "nl": "(t|de|te)$",
+    "sv": "(r|de|te|s)$",
+}
 """How a verb ends when somebody does or did it, but for the strong pasts."""
-STRONG = """
-    liep sliep riep kwam nam gaf zat lag stond ging ving hing droeg sloeg groef joeg schoot bood vloog kroop sloot bleef
-    schreef keek greep reed sneed steeg zweeg dreef vond bond dronk sprong zong won begon zwom las brak sprak stak stal
-    trof hielp stierf wierp hief
-    band bar bet bjod brot drack drog drev fann flot fros foll gav grep gick grat holl kom krop lat log lag lade led
-    ljog njot rann red rev satt sjong sjonk skot skar skrev skrek slog slot smog smet sov spann sprack sprang stack
-    steg stal stred svalt svek svor sog teg tog vann vek vred at blev fikk gikk sang sank fant lot sto la sa dro
-    hing ging fing lief rief schrieb blieb trug schlug fand band sang
-""".split()
-"""Strong pasts of Dutch, Swedish, Norwegian and German (from memory of the school grammars)."""
+STRONG = {
+    "sv": """
+        bad band bar bet bjod blev brast brot brann drack drog drev drop fann fick flot flog for foll forstod
+        forsvann fros gav gick gled gnall gol grat grep grov hade hann het hogg holl knep knot kom klang klev kved krop
+        lat lag lade led log ljod ljog lod let njot neg nop pep rann red rev rok rot sade sag satt sjong sjod sjonk sken
+        skot skar skalv skrek skrev skred slapp slet slog slot small smalt smet smog snot sov spann sprack sprang stal
+        stack steg stank stod strok stred svalt svek sved svep svor sog teg tog tjot trot tvang vann vart vek vred vov
+        at lan
+    """,
+    "nb": """
+        ba bad band bandt bar bet ble blev brakk brant brast brot dro drog drakk drap drev drop falt fant fikk flot floy
+        fros ga gav gikk gjol gled gol grat grep hang het hjalp holdt hogg klang klatret klov knakk knep kom kvad krop
+        la lagde lod lot lo led loy not rakk rant red rev rok sa sank satt sag sang skalv skar skjot skled sked skrek
+        skred skrev slapp sled slet slo slog smatt smalt smell sov spant sprakk sprang stakk stakk steg stjal sto stod
+        stred strok sugde svak svam svek svor tagg tok tog traff trakk trat tvang vant vek vokste vred at
+    """,
+    "da": """
+        bad bandt bar bed blev brast brod bod drak dreven drev drog drob drab faldt fandt fik flod flog floj fros gav
+        gik gled gol grad greb hang hed hjalp holdt hug klang knak kneb kom krob kvad la lod lo led loj nod nos peb
+        rakte rand red rev rog sad sa sank sang sagde skar skal skjod skred skreg skrev skod slap sled slog smed sov
+        spandt sprak sprang stak steg stjal stod strog stred sveg sved svor sog tav tog traf trak trad tvang vandt veg
+        vred ad
+    """,
+    "nl": """
+        at bad band bedroog beet begon bedierf bleef bleek blies blonk bond bood boog bracht brak dacht deed dook dreef
+        droeg drong dronk droop dwong floot gaf genoot ging gleed glom gold goot greep groef had hees hield hielp hief
+        hing joeg keek klom klonk kloof kneep kocht kon koos kreeg kromp kroop kwam lag las leed leek liep liet loog
+        meed mocht moest molk nam neeg prees reed rees reet riep rook schonk school schold schoof schoot schreed
+        schreef schrok sleep sleet sliep sloeg sloot slonk smeet smolt sneed snoof speet spleet spoot sprak sprong
+        stak stal steeg stierf stond stonk stoof streed streek trof trok verdween verloor verweet viel ving vlocht
+        vloog vocht voer vond vroeg vroor was week wees wierp wist woei wond won woog wou wreef zag zat zeeg zocht
+        zond zong zonk zoog zoop zweeg zwoer zwol zwom
+    """,
+    "de": """
+        ass band barg bat begann biss blieb blies bog bot brach briet drang fand fiel fing floh floss fror fuhr gab
+        galt gebar ging glich glitt goss grub half hielt hieb hiess hing hob kam klang kroch lag las lief litt lud mass
+        mied nahm pfiff rang rann rief riet riss ritt roch sah sang sank sann sass schied schien schlief schloss schlug
+        schnitt schob schoss schrie schrieb schritt schwamm schwand schwang schwieg schwor sog spann sprach sprang
+        stach stahl stand starb stieg stiess stritt tat traf trat trieb trug wand warf war wich wies wob wog wuchs
+        wurde wusch zog zwang
+    """,
+}
+"""Strong pasts, folded (from memory of the school grammars); without `dog`, since nobody living died."""
+LONGEST_SMALL = 7
 TRADES = {
     "cs": "(ař|ář|er|or|ista|tel|ník|ec|áček|ka)$", "de": "(er|in|or|ist|ant|ent|mann|frau|ling)$",
     "es": "(or|ora|ero|era|ista|ante|ente|iz|dia)$", "et": "(ja|nik|lane|ur|ör|or|ist|sepp|mees|lanna|nna|jal|seer)$",
@@ -121,6 +172,14 @@ COMPARED = ((0, "mpi"), (1, "empi"), (1, "impi"), (3, "sempi"), (2, "dempi"), (1
 """How a Finnish adjective is compared: so many letters fall away, and this comes."""
 NOT_COMPARED = frozenset("ainoa koko oma".split())
 """Finnish adjectives that nobody compares."""
+IRREGULAR = {
+    "es": "bueno buena buen malo mala mal", "fi": "pieni hyvä",
+    "fr": "blanche fraîche longue vieille vieux belle bel douce",
+    "sv": "lång långt långa ung ungt unga stor stort stora låg lågt låga tung tungt tunga hög högt höga grov grovt "
+    "grova gammal gammalt gamla liten litet lilla god gott goda",
+    "nb": "lang langt lange ung ungt unge tung tungt tunge gammel gammelt gamle liten lite lille",
+}  # fmt: skip
+"""Adjectives that are compared, or agree, in another way than endings tell (from memory of the school grammars)."""
 NO_NOUNS = {
     "cs": "[íý]$", "et": "(us|ik|nd|um|ism|iit|ika|iin)$",
     "fi": "(n[uy]t|tt[uy]|inen|v[aä]|st[aä]|ll[aeä]|ss[aä]|ksi|lt[aä])$", "sv": "(as|[ae]nde|stans|hand|dan|aa)$",
@@ -131,6 +190,15 @@ _PEOPLE = TITLES | FAMILY_WORDS | KIN_BEHIND | DESCRIBING | frozenset(KIN_WORDS)
 ALSO_KINDS = frozenset("must valge suur noor vana".split())
 """Estonian adjectives that are nouns too, and are not told of as things here."""
 MORE = """
+    pojke flicka barn kusin prast anka elev brud kamrat gutt jente nabo prest bonde meisje kind vriend soldaat kapitein
+    bruid arts homme capitaine mujer marido hombre nino soldado capitan dziecko wdowa zena muz kluk dite soused knez
+    sedlak vdova vojak kapitan nevesta poiss naaber sober lesk pruut arst lapsi pappi leski sotilas morsian laakari
+    femme enfant fille fils mere pere soeur frere veuve roi reine nina madre padre hermana viuda rey reina novia
+    vauva poika tytto neito emanta serkku seta kuningas piika renki mees naine laps vanem sulane tudruk neiu drang piga
+    gast fru kvinna son dotter kona mann kvinne datter dreng pige kone vrouw jongen zoon dochter broer zus koning
+    knecht meid dame heer pan pani panna syn corka brat siostra krol krolowa zolnierz kapral sierzant chlapec divka
+    holka sluha kral kralovna bratr sestra gosse tjej kille snubbe tos pike jongetje kerel baas gars garcon fillette
+    gamin type mec bruidegom chico chica tipo haige sairas niitti vanha nuori
     thuis achteruit isanta rano vecer poledne dopoledne odpoledne noc den rok tyden matin soir midi minuit journee nuit
     manana noche mediodia tarde ochtend avond middag nacht dag week jaar morgon kvall natt eftermiddag formiddag
     morgen kveld ettermiddag dagen ar uke uka vecka midnatt midsommar julafton dygn halvar aamu ilta yo
@@ -193,14 +261,65 @@ def verbs() -> dict[str, frozenset[str]]:
 
 
 @cache
-def done_elsewhere(language: str) -> frozenset[str]:
-    """What is a common verb, or a small word, in another language, and a verb in this, unless it is told exactly."""
-    stops = data_of("stopwordsiso", "stopwords-iso.json")
-    others = {word for other in VERBS if other != language for word in stops["no" if other == "nb" else other]}  # type: ignore[index]
-    for other in set(verbs()) - {language, "et"}:
-        others |= said_of_one(other) & frozenset(map(fold, wordfreq.top_n_list(other, VERY_COMMON)))
-    own = frozenset[str]() if language in ("et", "pl", "ru") else said_of_one(language)
-    return frozenset(map(fold, others)) - KEPT | own | frozenset(STRONG)
+def done_in(language: str) -> frozenset[str]:
+    """What is a common verb, or a small word, in a language: behind a name it tells of somebody there."""
+    stops = data_of("stopwordsiso", "stopwords-iso.json")["no" if language == "nb" else language]  # type: ignore[index]
+    common_verbs = said_of_one(language)
+    if language != "et":
+        common_verbs &= frozenset(map(fold, wordfreq.top_n_list(language, VERY_COMMON)))
+    return (frozenset(map(fold, stops)) | common_verbs | strong(language)) - KEPT
+
+
+def strong(language: str) -> frozenset[str]:
+    return frozenset(STRONG.get(language, "").split())
+
+
+def is_as_common(word: str, language: str) -> bool:
+    """Whether an English word is one of the language too, and not only told there now and then."""
+    least = LIKE_ENGLISH * wordfreq.word_frequency(word, "en")
+    return language == "et" or wordfreq.word_frequency(word, language) >= least
+
+
+def english_words_done_in(language: str) -> frozenset[str]:
+    """English words that are a verb of a language."""
+    words = english_words() | classes.VERBS | classes.QUALITIES | classes.GROWN | classes.COMMANDS
+    words |= classes.THINGS | classes.THINGS_DONE
+    words |= {f"{word}s" for word in words}
+    done = frozenset(word for word in words & said_of_one(language) if is_as_common(word, language))
+    return done | (words & strong(language))
+
+
+def _often(language: str) -> dict[str, float]:
+    """How often each of the commonest words is told, folded."""
+    often: dict[str, float] = defaultdict(float)
+    for word in filter(str.isalpha, wordfreq.top_n_list(language, 20 * SMALLEST)):
+        often[fold(word)] += wordfreq.word_frequency(word, language)
+    return often
+
+
+def _is_small(ways: list[Mapping[str, str]]) -> bool:
+    """Whether an Estonian word joins words or stands beside things, and is no verb too."""
+    parts = {way["partofspeech"] for way in ways}
+    return not parts.isdisjoint("KJDP") and "V" not in parts
+
+
+def small_words_of_all() -> dict[str, list[str]]:
+    """By language, the small words that it is known by, folded."""
+    often = {language: _often(language) for language in VERBS if language != "et"}
+    commonest = {word for words in often.values() for word in sorted(words, key=lambda told: -words[told])[:SMALLEST]}
+    most = {word: max(words.get(word, 0) for words in often.values()) for word in commonest}
+    told = {
+        language: sorted(word for word in commonest if words.get(word, 0) >= ELSEWHERE * most[word])
+        for language, words in often.items()
+    }
+    short = [
+        word for word in sorted(forms_of("et")) if word.islower() and word.isalpha() and len(word) <= LONGEST_SMALL
+    ]
+    stops = data_of("stopwordsiso", "stopwords-iso.json")["et"]  # type: ignore[index]
+    read_words = Vabamorf().analyze(short, disambiguate=False, guess=False, propername=False)
+    joining = (read["text"] for read in read_words if _is_small(read["analysis"]))
+    told["et"] = sorted(set(map(fold, {*stops, *joining})))
+    return dict(sorted(told.items()))
 
 
 def small_words(language: str) -> frozenset[str]:
@@ -217,14 +336,21 @@ def said_of_one(language: str) -> frozenset[str]:
     return frozenset(form for form in verbs()[language] if re.search(ENDS_SO.get(language, ""), form))
 
 
+@cache
+def _done_there(language: str) -> frozenset[str]:
+    """The verbs of a language itself, unless its dictionary tells what each word is."""
+    own = frozenset[str]() if language in ("et", "pl", "ru") else said_of_one(language)
+    return own | strong(language)
+
+
 def is_thing_of_nobody(word: str, language: str) -> bool:
-    """Whether a noun is no verb anywhere, and nobody."""
+    """Whether a noun is no verb in its language, and nobody."""
     folded = fold(word)
     is_plain = (
         len(folded) in LENGTHS
         and folded.isalpha()
         and folded not in no_things()
-        and folded not in done_elsewhere(language)
+        and folded not in _done_there(language)
     )
     others = (TRADES.get(language, "$^"), NO_NOUNS.get(language, "$^"))
     return is_plain and not any(re.search(endings, word.lower()) for endings in others)
@@ -344,6 +470,7 @@ def agreeing(word: str, language: str) -> tuple[str, ...]:
     return (word, f"{word}t", f"{word}a") if language == "sv" else (word,)
 
 
+DONE_IN = tuple(language for language in VERBS if language != "en")
 READERS = {
     "cs": by_endings, "de": by_endings, "es": by_index, "et": lambda _: estonian(), "fi": by_endings, "fr": by_index,
     "nb": by_index, "nl": by_index, "pl": lambda _: polish(), "ru": lambda _: russian(), "sv": by_endings,
@@ -351,28 +478,64 @@ READERS = {
 
 
 def words_of(language: str) -> tuple[list[str], list[str]]:
-    qualities: dict[str, None] = {}
-    things: dict[str, None] = {}
-    for kind, word in READERS[language](language):
-        folded = fold(word)
-        if kind == "quality" and len(folded) in LENGTHS:
-            qualities[folded] = None
-        elif kind == "thing" and is_thing_of_nobody(word, language):
-            things[folded] = None
-    kept = [word for word in things if word not in qualities or language == "et"]
+    """Its adjectives and its things, folded. A word that is another one without its accents is no thing (`õli`, which
+    is `oli` too)."""
+    told = [("quality", word) for word in IRREGULAR.get(language, "").split()]
+    told += [("thing", word) for word in ALSO_THINGS.get(language, "").split()]
+    also = frozenset(map(fold, ALSO_THINGS.get(language, "").split()))
+    told += READERS[language](language)
+    qualities = [folded for kind, word in told if kind == "quality" and len(folded := fold(word)) in LENGTHS]
+    written = {word.lower() for kind, word in told if kind == "thing"}
+    often = {fold(word): word for word in written}
+    others = {
+        fold(word)
+        for word in known_words(language)
+        if word not in written and fold(word) in often and is_as_often(word, often[fold(word)], language)
+    }
+    things = [
+        folded
+        for kind, word in told
+        if kind == "thing"
+        and ((folded := fold(word)) in also or (folded not in others and is_thing_of_nobody(word, language)))
+    ]
+    kept = [word for word in dict.fromkeys(things) if word not in qualities or word in also or language == "et"]
     if language == "de":  # a name is written large there too
         kept = [word for word in kept if word not in CALLED]
     most = kept[: MOST_THINGS if language != "et" else None]
-    return sorted(list(qualities)[:MOST_QUALITIES]), sorted({*most} - small_words(language) - STANDS_BEHIND_A_NAME)
+    best = list(dict.fromkeys(qualities))[:MOST_QUALITIES]
+    return sorted(best), sorted({*most} - (small_words(language) - also) - STANDS_BEHIND_A_NAME)
+
+
+def is_as_often(word: str, thing: str, language: str) -> bool:
+    """Whether a word is no slip of the thing's, written without its accents."""
+    if language == "et":
+        return True
+    return wordfreq.word_frequency(word, language) >= ELSEWHERE * wordfreq.word_frequency(thing, language)
+
+
+def known_words(language: str) -> frozenset[str]:
+    """Words that are often told, as they are written, small."""
+    if language == "et":
+        return frozenset(word for word in forms_of("et") if word.islower()) | {
+            form for forms in forms_of("et").values() for form in forms if form.islower()
+        }
+    return frozenset(wordfreq.top_n_list(language, KNOWN))
 
 
 def table() -> str:
     """The text of the module."""
-    return text_of({language: words_of(language) for language in sorted(READERS)})
+    agreeing_words = {language: words_of(language) for language in sorted(READERS)}
+    things = frozenset(thing for _, rows in agreeing_words.values() for thing in rows)
+    done = {language: sorted((done_in(language) & things) | english_words_done_in(language)) for language in DONE_IN}
+    return text_of(agreeing_words, done, small_words_of_all())
 
 
-def text_of(words: Mapping[str, tuple[list[str], list[str]]]) -> str:
-    """The text of the module for these adjectives and things of each language."""
+def text_of(
+    words: Mapping[str, tuple[list[str], list[str]]],
+    done: Mapping[str, Iterable[str]],
+    small: Mapping[str, Iterable[str]],
+) -> str:
+    """The text of the module for these adjectives and things of each language, verbs and small words."""
     lines = [
         f'"""{HEAD}"""',
         "",
@@ -384,6 +547,18 @@ def text_of(words: Mapping[str, tuple[list[str], list[str]]]) -> str:
             lines += ['        """', *(f"        {line}" for line in wrap(" ".join(row), 110)), '        """,']
         lines.append("    ),")
     lines += ["}", '"""By language: adjectives as they stand before a thing in the nominative, and such things."""', ""]
+    for name, of_each, says in (
+        (
+            "DONE",
+            done,
+            "By language: things of another one, or of English, that somebody does there, or that join words.",
+        ),
+        ("SMALL", small, "By language: small words that it is known by."),
+    ):
+        lines += [f"{name}: dict[str, str] = {{"]
+        for language, row in of_each.items():
+            lines += [f'    "{language}": """', *(f"        {line}" for line in wrap(" ".join(row), 110)), '    """,']
+        lines += ["}", f'"""{says}"""', ""]
     return "\n".join(lines)
 
 

@@ -25,6 +25,8 @@ NOBODY = [
     "Svart hund på trappan.", "Groot huis aan de gracht", "Musta hevonen", "Новый дом построили в 1934 году.",
     "Stor hund", "Sommer 1932 am See.", "Zima 1940", "Весна 1951 года",
     "Hiljem. Must koer lamas.", "Musta hevonen ja reki",
+    "Lång väg till skolan.", "Svart katt på trappan.", "Svart båt vid bryggan.", "Stark bar in the window.",
+    "Petit chien sur le banc.", "Stor båt ved brygga.", "Malý dům u lesa.",
 ]  # fmt: skip
 ASKED = [
     "Musta koer lamab lävel.", "Suur tõi selle pildi.", "Valge hobune", "Must ja Kask paadis.", "Must, koer", "Must",
@@ -40,6 +42,8 @@ ASKED = [
     "Blanco sobre el caballo.", "Blanco tras la puerta.", "Blanco vino a casa.", "Blanco ayer en la playa.",
     "Groot leek moe.", "Groot overal bij.", "Musta itse teki sen.", "Musta aina kotona.", "Mały już śpi.",
     "Černý jeho bratr", "Petit car il pleut.",
+    "Stark bar korgen.", "Stark bar.", "Stark bar korgen hem.", "Stark band hunden.", "Svart såg hunden.",
+    "Must oli kodus.", "Suur tuli koju.", "Mały dał jej kwiaty.", "Svart präst i Lund", "Petit femme", "Svart bar till",
 ]  # fmt: skip
 
 

@@ -3,9 +3,10 @@
 Rule kept: where nothing but the beginning of a sentence makes a word large, an adjective is none if the thing that it
 tells of stands right behind it in the same case (`Must koer`, `Biały dom`, `Petit chien`), or another adjective that
 `and` joins to it (`Noir et blanc`). No name stands so beside a noun: behind a name follows what somebody does or has.
-Which words are such adjectives and things is told by dictionaries (`agreeing_words_table`). No word is among the things
-that is a verb in any language, nor, as far as its ending tells, one for people, since what somebody is may stand behind
-a name. A month or a season before its year is a time (`Sommer 1932`). All else is a question.
+Which words are such adjectives and things is told by dictionaries (`agreeing_words_table`). None is a thing that is a
+verb in a language that the sentence may be of (`languages_told`: `Svart båt vid bryggan`, but `Stark bar korgen`), nor,
+as far as its ending tells, one for people, since what somebody is may stand behind a name. A month or a season before
+its year is a time (`Sommer 1932`). All else is a question.
 """
 
 from collections.abc import Sequence
@@ -13,6 +14,7 @@ from functools import cache
 
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.people.names_in_text.agreeing_words_table import AGREEING
+from boxlore.core.people.names_in_text.languages_told import is_done_in, languages_told
 from boxlore.core.people.names_in_text.text_normalising import Word
 from boxlore.core.statements import fold
 
@@ -53,9 +55,14 @@ def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool)
     folded, behind = words[at].folded, words[at + 1]
     if behind.folded.isdigit() and int(behind.folded) in _YEARS:
         return folded in _times()
+    told = [language for language, (qualities, _) in _agreeing().items() if folded in qualities]
+    if not told:
+        return False
+    possible = languages_told(words, at)
     return any(
-        folded in qualities and _is_thing_behind(words, at + 1, language, is_named=is_named_behind)
-        for language, (qualities, _) in _agreeing().items()
+        _is_thing_behind(words, at + 1, language, is_named=is_named_behind)
+        for language in told
+        if language in possible and not is_done_in(behind.folded, possible - {language})
     )
 
 

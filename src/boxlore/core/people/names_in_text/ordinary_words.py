@@ -12,8 +12,9 @@ from functools import cache
 from boxlore.core.people.names.short_forms_table import EVERYDAY, NUMBERED, TIMES
 from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
 from boxlore.core.people.names_in_text.compounds_table import ENDS, THINGS, WORDS
+from boxlore.core.people.names_in_text.languages_told import joins_words_elsewhere
 from boxlore.core.people.names_in_text.text_normalising import Word, plain
-from boxlore.core.people.names_in_text.word_classes_table import PEOPLE
+from boxlore.core.people.names_in_text.word_classes_table import PEOPLE, VERBS
 
 _BEFORE_TIMES = frozenset("in during early mid im ende anfang mitte en em".split())
 _PARTS_OF_TIMES = frozenset(
@@ -171,7 +172,16 @@ def _is_verb(words: Sequence[Word], at: int) -> bool:
     """`May I …`, `Will you …` at the beginning of a sentence."""
     begins = not at or any(sign in words[at].before for sign in '.!?:;"“„«\n')
     behind = behind_of(words, at)
-    return begins and words[at].folded in ("may", "will") and bool(behind) and behind[0].folded in DOES
+    is_asked = begins and words[at].folded in ("may", "will") and bool(behind) and behind[0].folded in DOES
+    return is_asked and is_an_english_doer(words, at)
+
+
+def is_an_english_doer(words: Sequence[Word], at: int) -> bool:
+    """Whether the word behind `may` and `will` is an English one: not in `Will i hagen`, `Will we Wrocławiu`."""
+    behind = behind_of(words, at, 2)
+    if behind[0].spelled == "i":
+        return False
+    return not joins_words_elsewhere(words, at) or is_english(behind[-1].folded) or behind[-1].folded in VERBS
 
 
 def is_numbered(words: Sequence[Word], at: int) -> bool:

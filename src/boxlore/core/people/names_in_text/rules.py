@@ -9,6 +9,7 @@ from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.agreeing_words import is_told_of_a_thing
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
+from boxlore.core.people.names_in_text.languages_told import is_told_in_english
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import (
     is_behind_an_article,
@@ -284,7 +285,7 @@ class Phrases:
         is_known_word = meant.is_everyday or meant.is_word
         if not is_known_word or self._words[at].script != LATIN:
             return False
-        if not self._may_be_english():
+        if not self._may_be_english() or not is_told_in_english(self._words, at):
             return False
         folded = self._words[at].folded
         ways = [how for person, how in (*meant.calls.items(), *meant.families.items()) if person in self._index.hidden]

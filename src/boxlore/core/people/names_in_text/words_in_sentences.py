@@ -40,6 +40,7 @@ from boxlore.core.people.names_in_text.ordinary_words import (
     behind_of,
     ends_a_thing,
     english_words,
+    is_an_english_doer,
     is_english,
 )
 from boxlore.core.people.names_in_text.text_normalising import APOSTROPHES, Word
@@ -194,7 +195,7 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
         return begins  # `Ivy-covered`
     if not is_told:
         return (begins or not capitals_tell) and _is_another_form(folded, behind)
-    if not is_ordinary(folded):
+    if not is_ordinary(folded) or (behind and behind[0].folded in DOES and not is_an_english_doer(words, at)):
         return False
     if _is_behind_the(words, at, behind, is_called=is_called) or _is_a_time(words, at, behind):
         return True
