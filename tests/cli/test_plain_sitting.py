@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.cli.plain_orders import ORDERS, sit_plain
+from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.people.consent import Matter, allows, make_consent
 from boxlore.core.places.reading import full_name
 from boxlore.core.statements import Kind, Subject, Sure
@@ -237,6 +238,8 @@ def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
     for name, born in told.items():
         teller.add(act, people[name], "name", name, Telling())
         teller.add(act, people[name], "born", born, Telling())
+    hide = NamingDecision(NamingAnswer.HIDE, people["Ellen Rourke"].id, "story", f"{'0' * 16}:0:5")
+    act.state(Subject(Kind.COLLECTION, collection.id), "naming", NAMING_WORDS.write(hide), audience="keeper")
     act.done()
     guarded = {"capacity": "guardian", "by": "Joan Tamm", "witness": "Con Rourke"}
     for name, more in (("Ellen Rourke", {}), ("Joan Tamm", {}), ("Ruth Rourke", guarded), ("Jaan Tamm", {})):
@@ -249,6 +252,10 @@ def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
         "Say .consent."
     ), "the teller first; the dead are not asked"
     day = collection.clock.today()
+    hidden = next(
+        number for number, line in enumerate(said) if line.startswith("You answered hide in 1 place that may")
+    )
+    assert said[hidden - 1].startswith("Noted: Ellen Rourke"), "the same sentence as in the terminal"
     assert f"Noted: Ellen Rourke: given by herself or himself, {day}: name." in said
     assert "It stays as it was, and is asked again at the next sitting." in said
     assert any("says so before a witness" in line for line in said)

@@ -56,8 +56,9 @@ def consent(plain: Plain, words: str) -> None:
         plain.consent_later.add(due.pop(0).id)
         plain.say("It stays as it was, and is asked again at the next sitting.")
     elif answer in ("yes", "no"):
-        consent = course.answer_consent(plain.sitting, due[0], given=answer == "yes", witness=witness)
-        plain.say(f"Noted: {due.pop(0).name}: {consent.words}.")
+        noted, *more = course.answer_consent(plain.sitting, due.pop(0), given=answer == "yes", witness=witness)
+        for sentence in (f"Noted: {noted}", *more):
+            plain.say(sentence)
     elif answer:
         raise WrongUse("Does it stand?", "Say .consent yes, .consent no, or .consent later.")
     if due:

@@ -12,13 +12,13 @@ from dataclasses import dataclass
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, CourseStep, Passage
 from boxlore.core.findings import several
-from boxlore.core.people.consent import Capacity, Consent, allowed, answered, due
+from boxlore.core.people.consent import Capacity, allowed, answered, due
 from boxlore.core.people.person import Person
 from boxlore.core.records.living import life_of
 from boxlore.core.sitting.stages import Stage, Step
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.people.registry import consent as keep_consent
+from boxlore.tasks.sitting.people_corrections import allow
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -137,12 +137,12 @@ def due_words(person: Person) -> str:
     return f"{person.name}: {', '.join(sorted(allowed(person.consents)))}{speaks}"
 
 
-def answer_consent(sitting: Sitting, person: Person, *, given: bool, witness: str = "") -> Consent:
-    """Note that what a person allows stands, or is withdrawn, as said in this sitting."""
+def answer_consent(sitting: Sitting, person: Person, *, given: bool, witness: str = "") -> list[str]:
+    """Note that what a person allows stands, or is withdrawn, as said in this sitting. Returns the sentence that says
+    so, and those of `people_corrections.allow`."""
     day = sitting.collection.clock.today().isoformat()
     consent = answered(person.consents, given=given, day=day, sitting=sitting.id, witness=witness.strip())
-    keep_consent(sitting.collection, person, consent)
-    return consent
+    return [f"{person.name}: {consent.words}.", *allow(sitting, person, consent)]
 
 
 def clap(sitting: Sitting) -> int:

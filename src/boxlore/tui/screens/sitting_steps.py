@@ -145,8 +145,7 @@ async def _consent(host: StepsHost) -> None:
             elif value == "yes" and person.consents[-1].capacity is not Capacity.SELF:
                 await _before_whom(host, person, ask)
             else:
-                consent = course.answer_consent(host.sitting, person, given=value == "yes")
-                host.say(f"{person.name}: {consent.words}")
+                host.say(" ".join(course.answer_consent(host.sitting, person, given=value == "yes")))
                 await ask()
 
         await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer))
@@ -168,10 +167,10 @@ async def _before_whom(host: StepsHost, person: Person, then: Callable[[], Await
 
     async def answer(answers: dict[str, str]) -> str:
         try:
-            consent = course.answer_consent(host.sitting, person, given=True, witness=answers["witness"])
+            said = course.answer_consent(host.sitting, person, given=True, witness=answers["witness"])
         except BoxloreError as error:
             return str(error)
-        host.say(f"{person.name}: {consent.words}")
+        host.say(" ".join(said))
         await then()
         return ""
 
