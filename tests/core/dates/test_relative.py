@@ -258,6 +258,12 @@ AGES = [  # words, EDTF, a word of the question
     ("in the tenth year", None, None),
     ("when Ruth and Con were five", None, "when was that?"),
     ("when Ruth Bo was five", None, "when was that?"),
+    ("Ruth mit 14, zur Konfirmation", None, "zur Konfirmation"),
+    ("Ruth leeripäev, ta oli siis 18", None, "between 30 December 1919"),
+    ("zur Konfirmation, Ruth und Con", None, "when was that?"),
+    ("Ruth mit 14, zur Konfirmation, Ostern", None, "Ostern"),
+    ("Ruth mit 14, Ostern 1920", None, "1920"),
+    ("zur Konfirmation, Ruth, im Garten", None, "when was that?"),
 ]  # fmt: skip
 
 

@@ -17,7 +17,7 @@ Year: 1946-24.
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import product
+from itertools import groupby, product
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, age, in_months, nth_feast, with_ages
@@ -54,7 +54,7 @@ from boxlore.core.dates.lexicon import (
 from boxlore.core.dates.numbers_in_digits import is_day_first, without_open_parts
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.partial import Partial
-from boxlore.core.dates.proposing import proposed
+from boxlore.core.dates.proposing import NOT_UNDERSTOOD, proposed
 from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
@@ -82,7 +82,7 @@ MOST_TOKENS = 40
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _UNDATED, _MEASURED = frozenset(("undated",)), frozenset(("measured",))
-_NOT_KNOWING = frozenset(("undated", "noise", "doubt"))
+_NOT_KNOWING = frozenset(("undated", "noise", "doubt", "unit", "i"))
 _AGO, _OF_YEARS = frozenset(("today", "before")), frozenset(("unit", "decades"))
 _BREAKS = frozenset(("comma", "dash"))
 _AROUND = " ()[]"
@@ -151,6 +151,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         if asks:
             return asks
     outcome = _decided(tokens, context)
+    if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
+        return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”
     if outcome and outcome.edtf:
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
@@ -169,6 +171,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         outcome
         or _stamped(words, context, own)
         or _as_meant(words, context, own)
+        or (_of_named_person(tokens, words, context) if "person" in kinds else None)
         or asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
         or told_from(tokens, words)
@@ -440,6 +443,42 @@ def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome 
     return None
 
 
+def _of_named_person(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    return _before_a_tail(tokens, words, context) or _age_beside_words(tokens, words, context)
+
+
+def _age_beside_words(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    """“Grete mit 14, zur Konfirmation”, “Leida leeripäev, ta oli siis 18”: the question whether the one age is meant
+    that is told between commas, of the one person who is named; None where another part is a date."""
+    persons = [token for token in tokens if token.senses[0].kind == "person"]
+    parts = [list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma]
+    if len(persons) != 1 or len(parts) < 2:
+        return None
+    ages: list[Edtf] = []
+    left: list[str] = []
+    for part in parts:
+        if persons[0] not in part:
+            part = [replace(token, senses=persons[0].senses) if token.is_any(_THEY) else token for token in part]
+        outcome = _of_age(part, words, context)
+        if outcome and outcome.edtf:
+            ages.append(outcome.edtf)
+        elif (told := _decided(part, context)) and told.edtf:
+            return None
+        else:
+            left.append(words[part[0].start : part[-1].end])
+    if len(ages) != 1:
+        return None
+    unread = ", ".join(f"“{run}”" for run in left)
+    return Outcome(None, f"{_is_meant(ages[0], context)} {NOT_UNDERSTOOD}: {unread}.", (ages[0].text,))
+
+
+def _is_comma(token: Token) -> bool:
+    return token.senses[0].kind == "comma"
+
+
+_THEY = frozenset(("they",))
+
+
 def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     tokens = in_months(tokens)
     try:
@@ -672,7 +711,9 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
 
 def _of_each_war(expression: Expression, context: DateContext) -> tuple[str, ...]:
     """“Two summers before the war”: what may be meant by each of the wars; none where it lies beside no war."""
-    if expression.kind not in ("near", "nth") or not any(date.span for date in expression.leaves()):
+    dates = expression.leaves()
+    of_any_year = expression.kind == "within" and not dates[0].year  # “one August before the war”
+    if not (of_any_year or expression.kind in ("near", "nth")) or not any(date.span for date in dates):
         return ()
     texts: dict[str, None] = {}
     for pick in range(expression.choices(context)):

@@ -147,7 +147,12 @@ class Grammar:
             said = self._alternatives()
             if self.at == self.count:
                 return said  # most
+            if self.kinds[self.at] == "not" and self.kinds[self.at + 1] in ("comma", "dash", "correction"):
+                self.at += 1
+                said = Expression("not", [said])  # “1932 war das nicht, eher 1933”
         while corrects := self._corrects():
+            if said.kind == "not" and self.at == self.count:
+                return said
             corrected = self._alternatives()
             if corrects == _LIKELIER:
                 corrected.mark(DOUBT)
@@ -423,6 +428,9 @@ class Grammar:
         parts = [item.parts[0] if item.kind == "one" else item for item in items]
         beside = "row" if joins == ["comma"] and kind == "all" and items[0].leaves()[0].bare else self._beside(joins)
         whole = Expression(kind, parts, beside=beside)
+        first, *others = whole.leaves()
+        if first.year_mark and all(date.whole_year or date.bare for date in others):
+            first_mark, first.year_mark = first_mark | first.year_mark, 0  # “Easter, probably 1938 or 39”
         if first_mark:
             whole.mark(first_mark)
         if marks[-1] and not any(marks[:-1]):

@@ -127,9 +127,9 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             continue
         if (
             piece == "no"
-            and not tokens
-            and [part[1] for part in pieces[1:3]] == ["sign", "digits"]
-            and pieces[1][0] == "."
+            and (not tokens or tokens[-1].senses[0].kind not in _BEFORE_A_CORRECTION)
+            and [part[1] for part in pieces[at + 1 : at + 3]] == ["sign", "digits"]
+            and pieces[at + 1][0] == "."
         ):
             tokens.append(Token((Sense("numbered"),), start, end))  # “No. 1936”
             at += 1
@@ -186,6 +186,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
 
 
 _SMALL_O = frozenset("ºª")
+_BEFORE_A_CORRECTION = frozenset(("comma", "dash", "query", "correction"))
 
 
 def _rest_of_year(tokens: list[Token], pieces: list[Piece], at: int) -> Piece | None:

@@ -282,6 +282,7 @@ def _entries(language: Language) -> Iterator[Entry]:
                 continue
             if key in FINER or form not in finer or FINER[finer[form]][0] != kind:
                 yield form, kind, value
+    yield from _perhaps_beyond(language)
     for side in ("before", "after"):
         yield from ((form, side, "just") for form in _just_beside_a_verb(language, side) if form not in finer)
     for kind, numbered in (("number", language.numbers), ("ordinal_word", language.ordinals)):
@@ -334,6 +335,19 @@ def _parts_of_seasons(language: Language) -> Iterator[tuple[str, tuple[str, int]
         for prefix in filter(None, language.words.get(key, "").split("|")):
             for season, code in SEASONS.items():
                 yield from ((prefix + form, (part, code)) for form in language.words.get(season, "").split("|"))
+
+
+def _perhaps_beyond(language: Language) -> Iterator[Entry]:
+    """“Maybe earlier”, as “or earlier” is said: each short word of doubt before what stands there behind “or”."""
+    joins = {form for form in language.words.get("or", "").split("|") if " " not in form}
+    limits = {
+        form for row in ("before", "after", "at_latest", "until") for form in language.words.get(row, "").split("|")
+    }
+    doubts = [form for form in language.words.get("doubt", "").split("|") if " " not in form]
+    for kind in ("or_earlier", "or_later"):
+        rows = (form.partition(" ") for form in language.words.get(kind, "").split("|"))
+        sides = [side for join, _, side in rows if join in joins and side and side not in limits]
+        yield from ((f"{doubt} {side}", kind, None) for doubt in doubts for side in sides)
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

@@ -285,5 +285,5 @@ def _place_bare(part: Partial, value: int, digits: int, left: Partial) -> None:
         return
     if digits < 2 and value < 10 and len(left.year) in (2, 4) and int(left.year[-1]) < value:
         part.year, part.assumed, part.bare = left.year[:-1] + str(value), left.assumed, None
-    elif (digits == 2 or value > 9) and value > int(left.year[-2:]):
+    elif (digits == 2 or value > 9) and value != int(left.year[-2:]) and value + MOST_YEARS_BACK >= int(left.year[-2:]):
         part.year, part.bare = f"{left.year[:-2]}{value:02d}", None

@@ -19,10 +19,13 @@ _ACCESSIONS = {
 
 _NAMES = {"george": "geo", "william": "will", "wm": "will", "victoria": "vict", "vic": "vict", "edward": "edw",
           "elizabeth": "eliz"}  # fmt: skip
+_ORDINALS = "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth".split()
 _REGNAL = re.compile(
-    r"(?:in )?(?:the )?(?:regnal year )?([0-9]{1,2})(?:st|nd|rd|th)?(?: year)?(?: of)? (?:(?:the )?reign of )?"
+    rf"(?:in )?(?:the )?(?:regnal year )?([0-9]{{1,2}}|{'|'.join(_ORDINALS)})(?:st|nd|rd|th)?(?: year)?(?: of)? "
+    r"(?:(?:the )?reign of )?"
     r"(?:king |queen )?"
-    r"(geo(?:rge)?|will(?:iam)?|wm|vict?(?:oria)?|edw(?:ard)?|eliz(?:abeth)?)\b\.? ?([ivx]*)\.?",
+    r"(geo(?:rge)?|will(?:iam)?|wm|vict?(?:oria)?|edw(?:ard)?|eliz(?:abeth)?)\b\.? ?([ivx]*)\.?"
+    r"(?:['’]s (?:reign|time))?",
     re.IGNORECASE,
 )
 
@@ -74,7 +77,7 @@ def regnal_year(words: str) -> str:
     name = match[2].lower()
     key = f"{_NAMES.get(name, name)} {match[3].lower()}".strip()
     year, month, day, years = _ACCESSIONS.get(key, (0, 0, 0, 0))
-    nth = int(match[1])
+    nth = int(match[1]) if match[1].isdigit() else _ORDINALS.index(match[1].lower()) + 1
     if not 1 <= nth <= years:
         return ""
     following = [date(*row[:3]) for row in _ACCESSIONS.values() if row[:3] > (year, month, day)]

@@ -49,7 +49,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("franco-prussian war", (("", "1870-07", "1871-05"),)),
     ("spanish civil war|guerra civil española|guerra civil", (("ES", "1936-07", "1939-04"),)),
     ("irish civil war", (("IE", "1922-06", "1923-05"),)),
-    ("eesti aeg|eesti ajal", (("EE", "1918-02", "1940-06"),)),
+    ("eesti aeg|eesti ajal|eesti vabariik|eesti vabariigi ajal|esimese eesti vabariigi ajal|esimene eesti vabariik|esimese vabariigi ajal", (("EE", "1918-02", "1940-06"),)),
     ("nõukogude aeg|nõukogude ajal|vene aeg|vene ajal|esimene nõukogude aeg|esimese nõukogude ajal", (("EE", "1940-06", "1941-07"),)),
     ("nõukogude aeg|nõukogude ajal|vene aeg|vene ajal", (("EE", "1944-11", "1991-08"),)),
     ("blitz|the blitz", (("GB", "1940-09", "1941-05"),)),
@@ -57,6 +57,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("hunger winter|hongerwinter", (("NL", "1944-11", "1945-05"),)),
     ("occupation of denmark|besættelsen|besættelsestiden", (("DK", "1940-04", "1945-05"),)),
     ("occupation of norway|okkupasjonen", (("NO", "1940-04", "1945-05"),)),
+    ("za piłsudskiego|czasy piłsudskiego|za marszałka|za sanacji", (("PL", "1926-05", "1935-05"),)),
     ("okupacja|okupacji|pod okupacją", (("PL", "1939-09", "1945-01"),)),
     ("za rakouska|za starého rakouska", (("CZ", "1804-08", "1918-10"),)),
     ("za rakouska-uherska|za rakousko-uherska|za rakouska uherska", (("CZ", "1867-06", "1918-10"),)),
@@ -211,6 +212,16 @@ for _firsts, _seconds, _wars in _FIRST_OR_SECOND:
     for _ordinals, _row in ((_firsts, SPANS[0]), (_seconds, SPANS[1])):
         for _name in (f"{ordinal} {war.replace('-', ' ')}" for ordinal in _ordinals.split() for war in _wars.split()):
             SPAN_NAMES.setdefault(_name, (_row[1],))
+_REIGNS = {
+    "queen victoria": ("1837-06", "1901-01"), "edward vii": ("1901-01", "1910-05"), "george v": ("1910-05", "1936-01"),
+    "edward viii": ("1936-01", "1936-12"), "george vi": ("1936-12", "1952-02"),
+}  # fmt: skip
+"""First and last month of reigns in Britain, which are told by whoever reigned: “during George VI’s reign”."""
+
+for _ruler, _months in _REIGNS.items():
+    for _called in (_ruler, f"king {_ruler}" if _ruler[0] != "q" else "victoria"):
+        for _name in (f"{_called}'s reign", f"{_called}'s time", f"reign of {_called}", f"under {_called}"):
+            SPAN_NAMES.setdefault(_name, ((("GB", *_months),),))
 for _war in "guerre|guerre de|krieg|weltkrieg|oorlog|guerra|guerra del|guerra de|krig|krigen|kriget|sõda|sota|war|wojna|válka".split(
     "|"
 ):

@@ -15,6 +15,7 @@ from boxlore.core.dates.short_years import may_have_short_years
 _STYLES = frozenset(("old_style", "new_style"))
 _BEHIND = frozenset(("about_behind", "eve_behind", "before_behind", "after_behind", "until_behind", "since_behind"))
 _YEARS = frozenset(("year", "short"))
+_MAY_BE_YEARS = _YEARS | {"day"}
 
 
 _TIMES = frozenset(("clock", "clock_part", "clock_behind"))
@@ -177,7 +178,7 @@ def _calendar_last(words: list[PlacedKind]) -> list[PlacedKind]:
 
 def _behind_the_year(words: list[PlacedKind]) -> list[PlacedKind]:
     """`mardipäeva paiku 1930`, `pääsiäisen aattona 1930`: a word that stands behind its day, before the year."""
-    if len(words) < 3 or words[-1].kind not in _YEARS:
+    if len(words) < 3 or words[-1].kind not in _MAY_BE_YEARS:
         return words
     at = -3 if words[-2].kind == "comma" else -2  # “7 April or thereabouts, 1941”
     if words[at].kind not in _BEHIND or any(word.kind not in SLOTS or word.kind in _YEARS for word in words[:at]):

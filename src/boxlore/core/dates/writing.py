@@ -309,6 +309,7 @@ def _in_month(feast: HolidayDate, date: Partial, context: DateContext) -> Holida
         told = f"{titled(date.feast)} was {asked(feast.edtf, context)}, not in {asked(month, context)}."
         raise NoSuchDate(f"{told} Which is right?", (feast.edtf, month))
     days = list(dict.fromkeys(_left_by_month(day, date.month) for day in days))
+    days = [day for day in days if date.short or day.startswith(date.year)] or days  # of the year that is told
     return HolidayDate(days[0], feast.ask if len(days) > 1 or not feast.alternatives else None, tuple(days[1:]))
 
 

@@ -192,7 +192,9 @@ _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar
 WHITHER: Mapping[str, tuple[str, ...]] = {
     "move": tuple(
         "we moved to {}|moving to {}|the move to {}|wir nach {} zogen|wir nach {} umzogen|umzug nach {}|"
-        "nous avons déménagé à {}|nos mudamos a {}|ci siamo trasferiti a {}|nos mudámos para {}|we naar {} verhuisden|"
+        "wir nach {} gezogen sind|wir nach {} gezogen waren|wir nach {} umgezogen sind|"
+        "nous avons déménagé à {}|nos mudamos a {}|mudarnos a {}|mudarse a {}|"
+        "ci siamo trasferiti a {}|nos mudámos para {}|we naar {} verhuisden|"
         "vi flyttede til {}|vi flyttet til {}|vi flyttade till {}|muutimme {}|me kolisime {}|kolisime {}|"
         "мы переехали в {}|"
         "przeprowadziliśmy się do {}|pārcēlāmies uz {}|persikraustėme į {}|jsme se přestěhovali do {}|"

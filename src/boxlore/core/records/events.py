@@ -245,6 +245,18 @@ def _names(person: Person) -> set[str]:
     return {name.casefold() for name in (person.name, *person.forms, *person.calls)}
 
 
+def _turned(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
+    """`Tapale kolimist` for `kolimine Tapale`: the noun of a kind of event in another form, and before or behind the
+    other words of its name."""
+    kind = event.kind if event.kind != "other" else kind_of(event.name)
+    words = bare(event.name).split()
+    nouns = [word for word in words if word in ALONE.get(kind, ())]
+    rest = " ".join(word for word in words if word not in nouns)
+    if len(nouns) == 1 and rest:
+        for way in _ways_told(ALONE[kind], pieces):
+            yield from (f"{rest} {way}", f"{way} {rest}")
+
+
 def _hints(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
     """The words that may mean this event: an earlier name of it, less than its name, its kind alone, or with the place
     that it went to, which other languages inflect (`kolisime Leedsi`)."""
@@ -254,6 +266,7 @@ def _hints(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
         for told in {piece for piece in pieces if piece.startswith(stem)} | {place}:
             yield from (way.format(told) for way in ways)
     if event.own:
+        yield from _turned(event, pieces)
         yield from map(bare, event.names[:-1])
         for name in event.names:
             yield from shorter(name)

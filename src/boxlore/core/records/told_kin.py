@@ -1,7 +1,8 @@
 """Who is meant by a word of kin in a phrase: “the winter Mum died”, “my brother’s 21st”, by the tree of who tells."""
 
+import itertools
 import re
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import ANY_LANGUAGE
@@ -40,6 +41,16 @@ def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[st
                 break
         at += 1
     return told
+
+
+def names_behind_kin(words: str, names: Container[str]) -> dict[str, str]:
+    """Known names behind a word of kin (`Aunt Mabel`, `Oma Trui`) → the name, where nobody knows whose kin it is."""
+    parted = _WORD.findall(words)
+    return {
+        f"{kin} {name}".casefold(): name.casefold()
+        for kin, name in itertools.pairwise(parted)
+        if name.casefold() in names and own_relation(kin) not in ("", "self")
+    }
 
 
 def _of_that_name(people: Mapping[str, Person], ids: tuple[str, ...], behind: list[str]) -> tuple[str, ...]:

@@ -23,7 +23,7 @@ from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name, said_in_all
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.told_kin import kin_told
+from boxlore.core.records.told_kin import kin_told, names_behind_kin
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.lookup import Gazetteer, open_anyway
 from boxlore.gazetteer.matching import ToldPlaces, also_told, told_often
@@ -136,6 +136,9 @@ class Understanding:
             if len(ids) == 1 and (born := birth_of(people[ids[0]])):
                 births.setdefault(phrase, set()).add(born)
                 deaths.setdefault(phrase, set()).add(death_of(people[ids[0]]))
+        if around.narrator not in people:
+            for phrase, name in names_behind_kin(words, births).items():
+                births[phrase], deaths[phrase] = births[name], deaths[name]
         events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator, kin)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),

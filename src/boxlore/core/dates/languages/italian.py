@@ -29,7 +29,7 @@ ITALIAN = Language(
         "after": "dopo che|dopo il|dopo|dopo la|post",
         "just_after": "poco dopo|poco dopo il|poco dopo la|subito dopo|subito dopo il|subito dopo la",
         "at_earliest": "non prima del",
-        "since": "da|dal|a partire dal",
+        "since": "da|dal|a partire dal|da quando",
         "until": "fino al|fino a|sino al|fino all'|fino alla|fino alle|fino agli|fino ai|fino allo",
         "from": "dal|da|dalla|dall'|dall",
         "to": "al|a|alla|fino al|all'|all",

@@ -32,7 +32,7 @@ POLISH = Language(
         "after": "po tym jak|po tym, jak|po",
         "just_after": "tuż po|krótko po|niedługo po|wkrótce po|zaraz po",
         "at_earliest": "nie wcześniej niż|najwcześniej",
-        "since": "od|począwszy od",
+        "since": "od|począwszy od|odkąd",
         "until": "do|aż do",
         "from": "od|z",
         "to": "do",

@@ -117,7 +117,7 @@ KIN_WORDS: dict[str, str] = {
                    "mamma mamka mor aiti ema emme memme мама мать мамочка matka maminka mamusia mate mamina motina maminka matka whaea"),
         ("father", "daidi athair apa apu apuka apam edesapa edesapam pabbi fadir dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
-        ("grandmother", "nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
+        ("grandmother", "opoe nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
                         "baba babushka бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
