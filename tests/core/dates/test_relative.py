@@ -262,7 +262,8 @@ AGES = [  # words, EDTF, a word of the question
     ("Ruth leeripäev, ta oli siis 18", None, "between 30 December 1919"),
     ("zur Konfirmation, Ruth und Con", None, "when was that?"),
     ("Ruth mit 14, zur Konfirmation, Ostern", None, "Ostern"),
-    ("Ruth mit 14, Ostern 1920", None, "1920"),
+    ("Ruth mit 14, Ostern 1920", None, "together"),
+    ("Ruth leeripäev, ta oli siis 18, 3. mai 1920", None, "1920"),
     ("zur Konfirmation, Ruth, im Garten", None, "when was that?"),
 ]  # fmt: skip
 
