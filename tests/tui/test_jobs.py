@@ -17,6 +17,7 @@ from boxlore.tasks.check import ItemFinding, check, grouped
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records_for_outputs import Selection, records
+from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tui.menu_tasks.table import TASKS, of_group
 from boxlore.tui.menu_tasks.task import Group, selection_of
@@ -68,6 +69,21 @@ def test_what_the_menu_writes_is_there(folder: Path) -> None:
     with open_collection(folder) as collection:  # it was asked once
         assert collection.settings.history == history
         assert "history" not in [blank.name for blank in TASKS["transfer"].blanks(collection)]
+
+
+def test_the_log_of_a_sitting_is_written(folder: Path) -> None:
+    with pytest.raises(WrongUse, match="There was no sitting yet"):
+        start(folder, "log")
+    with open_collection(folder) as collection:
+        sitting = Sitting(collection, narrator="Leida Rourke")
+        sitting.begin()
+        item = collection.store.item_by_number("TRA-0001") or ""
+        sitting.show(item)
+        sitting.keep(sitting.record(item), sitting.prompts[0], "It rained.")
+    said = start(folder, "log")
+    assert said[1] == "No recording of this sitting is kept, so there are no chapters."
+    written = Path(said[0].removesuffix(": what was told, line by line, with its time."))
+    assert written.parent == folder / "log" and "It rained." in written.read_text("utf-8-sig")
 
 
 def test_two_desks_work_apart_and_are_brought_together(folder: Path, tmp_path: Path) -> None:
@@ -147,13 +163,13 @@ def test_boxes_that_are_not_named_are_asked_for(folder: Path, task: str, answers
 
 
 def test_every_task_of_the_menu_begins_with_its_form_and_takes_a_stop(folder: Path) -> None:
-    """The forms themselves: a name for each line, a value among the choices, and no group empty but “Sit”."""
+    """The forms themselves: a name for each line, a value among the choices, and no group empty."""
     with open_collection(folder) as collection:
         for task in TASKS.values():
             blanks = task.blanks(collection)
             assert len({blank.name for blank in blanks}) == len(blanks)
             assert all(not blank.choices or blank.text in dict(blank.choices) for blank in blanks), task.name
-    assert {task.group for task in TASKS.values()} == set(Group) - {Group.SIT}
+    assert {task.group for task in TASKS.values()} == set(Group)
 
 
 def test_no_hint_of_the_menu_is_cut_short() -> None:

@@ -34,6 +34,7 @@ PLACES: dict[str, str] = {
     "people shown": "“Who is in it?”",
     "places": "“Put right”, “A place of the family’s own”",
     "recording": "“Sit”, “This sitting”",
+    "recording --log": "“Sit”, “Log of a sitting”",
     "restore": "“Keep safe”, “Bring back a backup”",
     "show": "“Who says so” (F4)",
     "sit": "“Who says so” (F4)",

@@ -7,6 +7,7 @@ from boxlore.tui.menu_tasks import (
     other_desks,
     printing,
     putting_right,
+    sitting_logs,
     striking,
     taking_in,
 )
@@ -16,6 +17,7 @@ TASKS: dict[str, Task] = {
     **taking_in.TASKS,
     **putting_right.TASKS,
     **striking.TASKS,
+    **sitting_logs.TASKS,
     **printing.TASKS,
     **handing_on.TASKS,
     **other_desks.TASKS,
