@@ -177,6 +177,13 @@ def test_places_told_keep_their_gaps() -> None:
     assert people_in(record(anna, ruth)) == gap
     assert people_in(record(anna)) == "Anna (third from the left)."
     assert people_in(record(replace(anna, position=14))) == "Anna (number 14 from the left)."
+    right = [replace(anna, position=-2), replace(ruth, position=-1)]
+    wanted = "Ruth. Anna (second from the right) and Ida (first from the right)."
+    assert people_in(record(ruth, right[0], replace(person("Ida"), position=-1))) == wanted
+    around = [replace(anna, row="clockwise", position=1), replace(ruth, row="clockwise", position=2)]
+    assert people_in(record(*around)) == "Clockwise: Anna and Ruth."
+    in_question = replace(told_only("the rest"), in_question=True)
+    assert people_in(record(ruth, anna, in_question, replace(in_question, position=2))) == gap
     rows = [replace(person("Ann"), row="back", position=1), replace(person("Tui"), row="front", position=1)]
     assert people_in(record(*rows)) == "Back row: Ann. Front row: Tui."
     goes_on = [rows[0], replace(rows[1], position=2), replace(person("Ida"), row="front", position=4)]

@@ -39,7 +39,9 @@ VALUES: dict[str, st.SearchStrategy[object]] = {
     ),
     "number": st.builds(ItemNumber, st.text("ABCXYZ", min_size=2, max_size=8), st.integers(1, 200_000)),
     "kept": st.builds(Kept, IDS, st.integers(0, 500)),
-    "row": st.builds(RowPosition, IDS, st.sampled_from(["", "front", "second row", "on the wall"]), st.integers(1, 40)),
+    "row": st.builds(
+        RowPosition, IDS, st.sampled_from(["", "front", "second row", "on the wall"]), st.integers(-9, 40)
+    ),
     "audience": st.builds(KeptTo, AUDIENCES, st.sampled_from(["", "story", "own-clothes"])),
     "different": IDS,
     "size": st.lists(st.integers(1, 20_000).map(lambda tenths: tenths / 10), min_size=1, max_size=3).map(

@@ -114,6 +114,7 @@ BOTH_WAYS: list[tuple[Codec[Any], Any, str]] = [
     (LINK_WORDS, Link(ITEM, BOX, "attached_to"), f"{ITEM} {BOX} attached_to"),
     (ROW_WORDS, RowPosition(ITEM, "second row", 3), f"{ITEM} second row 3"),
     (ROW_WORDS, RowPosition(ITEM, "", 3), f"{ITEM}  3"),
+    (ROW_WORDS, RowPosition(ITEM, "back", -2), f"{ITEM} back -2"),
     (
         NAMING_WORDS,
         NamingDecision(NamingAnswer.OTHER, ITEM, "found in", "0123456789abcdef:0:3"),

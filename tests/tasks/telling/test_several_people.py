@@ -205,7 +205,7 @@ UNHELD = [
 def test_every_told_word_is_kept(collection: Collection) -> None:
     for words in UNHELD:
         tell(collection, words)
-    tell_placed(Teller(collection), collection, item(collection), "Clockwise from top left: Ruby, Pearl", Telling())
+    tell_placed(Teller(collection), collection, item(collection), "Diagonally from top left: Ruby, Pearl", Telling())
     tell(collection, "Left to right: Anna (my sister), Ruth")
     notes = [row.words for row, _ in collection.store.statements(item(collection)) if row.field == "note"]
-    assert notes == [*UNHELD, "Clockwise from top left: Ruby, Pearl"]
+    assert notes == [*UNHELD, "Diagonally from top left: Ruby, Pearl"]

@@ -22,7 +22,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.file_names import title_of_paths, words_of_paths
 from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
-from boxlore.core.people.kin_terms import ORDINALS
+from boxlore.core.people.who_is_where.written_out import AROUND, counted_place
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import KeyRow, key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
@@ -217,14 +217,14 @@ def listed(names: Sequence[str]) -> str:
 
 
 def who_line(record: Record, style: Style = PLAIN) -> str:
-    """Who is in it, row by row, from left to right; '' if nobody is told."""
-    people = record.shown()
+    """Who is in it, row by row, from left to right; '' if nobody is told. Nobody has the words that are in question."""
+    people = _in_the_picture(record)
     rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
         among = len(people) > 1
         names = listed([_placed_name(row, at, style, among=among) for at in range(len(row.people))])
-        if len(row.people) == 1 or row.places:
+        if len(row.people) == 1 or row.places or row.name in AROUND:
             clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
             clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
@@ -237,16 +237,17 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     return line
 
 
+def _in_the_picture(record: Record) -> list[PersonShown]:
+    """Those shown, without words that may be nobody's; at a marker there is somebody, whoever it is."""
+    return [person for person in record.shown() if person.number or not person.in_question]
+
+
 def _placed_name(row: KeyRow, at: int, style: Style, *, among: bool) -> str:
     person = row.people[at]
     if person is None and at in row.gaps:
         return NOT_NAMED
     name = _name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN
-    return f"{name} ({_counted(row.places[at])} from the left)" if row.places else name
-
-
-def _counted(place: int) -> str:
-    return ORDINALS[place] if place < len(ORDINALS) else f"number {place}"
+    return f"{name} ({counted_place(row.places[at])})" if row.places else name
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:
@@ -464,7 +465,7 @@ def sentence(words: str) -> str:
 def alt_text(record: Record, style: Style = PLAIN) -> str:
     """What the picture shows, for someone who cannot see it: nature, people, occasion, place and date."""
     nature = capital(nature_of(record))
-    who = listed(names_of(record.shown()))
+    who = listed(names_of(_in_the_picture(record)))
     subject = bare(record.words("title")) or bare(record.words("occasion"))
     shows = _of(nature, who) if who else f"{nature}: {subject}" if subject else f"{nature}, not yet described"
     also = (

@@ -119,7 +119,8 @@ def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> X
     """
     if scan.side != "recto":
         return None
-    regions = tuple(_region(shown, scan, language, turned) for shown in record.people)
+    told = (shown for shown in record.people if shown.number or not shown.in_question)
+    regions = tuple(_region(shown, scan, language, turned) for shown in told)
     return Bag(regions) if regions else None
 
 

@@ -242,7 +242,7 @@ LINK_SECOND_SQL = f"substr(words, {ID_LENGTH + 2}, {ID_LENGTH})"
 @dataclass(frozen=True, slots=True)
 class RowPosition:
     """Where somebody stands in a picture: the statement that names them, the row (empty for the only one), and the
-    position from the left, from 1."""
+    position from the left, from 1, or from the right, from -1."""
 
     statement: str
     row: str
@@ -256,7 +256,8 @@ def _write_row(place: RowPosition) -> str:
 def _parse_row(words: str) -> RowPosition:
     statement, _, rest = words.partition(" ")
     row, _, position = rest.rpartition(" ")
-    return RowPosition(one_word(statement), row, whole(position))
+    place = whole(position.removeprefix("-"))
+    return RowPosition(one_word(statement), row, -place if position.startswith("-") else place)
 
 
 ROW_WORDS: Codec[RowPosition] = Codec(

@@ -94,7 +94,8 @@ class PersonShown:
     number: int = 0
     row: str = ""
     position: int = 0
-    """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
+    """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1, or from the right,
+    from -1."""
     disputed: bool = False
     """Whether somebody else says that it is another person, and nobody has settled it."""
     in_question: bool = False

@@ -10,7 +10,6 @@ from collections.abc import Iterable
 from boxlore.core.people.who_is_where.reader import names_nobody
 
 OF_A_REMARK = re.compile(r"Is (?:“(.+?)”|the teller) in the picture too, where “(.+)” is told of ")
-_WHO_ARE = re.compile(r"Who are “")
 
 
 def asked_by(question: str, told: str) -> str:
@@ -25,8 +24,6 @@ def before_brackets(told: str) -> str:
 
 
 def may_be_nobody(told: str, questions: Iterable[str]) -> bool:
-    """Whether words of which nobody was made are in question, or name nobody: no title and no list of names has them.
-
-    Of several (`the twins`) it is asked only who they are: they are there.
-    """
-    return any(asked_by(question, told) for question in questions if not _WHO_ARE.match(question)) or names_nobody(told)
+    """Whether words of which nobody was made are in question, or name nobody: no title, no caption and no list of names
+    has them. So it is with several of whom it is asked who they are (`the twins`)."""
+    return any(asked_by(question, told) for question in questions) or names_nobody(told)

@@ -33,7 +33,7 @@ class KeyRow:
     gaps: frozenset[int] = frozenset()
     """Which of those None nothing is told of here: `1 Fred, 2 Nell, 4 Jack`, so that places count rightly."""
     places: tuple[int, ...] = ()
-    """Places from the left, where more are between them than are told: `third from the left is Anna`."""
+    """Places, where more are between them than are told: `third from the left is Anna`; below 0 from the right."""
 
 
 def key_of(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]] = ()) -> tuple[KeyRow, ...]:
@@ -58,12 +58,19 @@ def _told_rows(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]]
     if not any(person for row in rows.values() for person in row.values()):
         return ()
     from_the_back = sorted(rows, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
-    return tuple(
-        _told_row(
-            row_words(row) if row else "", rows[row], {place for other in rows if other != row for place in rows[other]}
+    told: list[KeyRow] = []
+    for row in from_the_back:
+        name, elsewhere = (
+            row_words(row) if row else "",
+            {place for other in rows if other != row for place in rows[other]},
         )
-        for row in from_the_back
-    )
+        from_left = {place: person for place, person in rows[row].items() if place > 0}
+        from_right = sorted(rows[row].keys() - from_left.keys())
+        if from_left:
+            told.append(_told_row(name, from_left, elsewhere))
+        if from_right:
+            told.append(KeyRow(name, tuple(rows[row][place] for place in from_right), places=tuple(from_right)))
+    return tuple(told)
 
 
 def _told_row(name: str, by_place: Mapping[int, PersonShown | None], elsewhere: Container[int]) -> KeyRow:

@@ -25,7 +25,8 @@ LEFT = [
     ("Ann, Bea, don't know who lent us the pram", True),
     ("Standing behind Lottie is her son Max", True),
     ("Tagareas vasakult: Jaan Kask; ees istub ema, süles väike Tiiu", True),
-    ("Clockwise from top left: Ruby, Pearl", True),
+    ("Clockwise from top left: Ruby, Pearl", False),
+    ("Diagonally from top left: Ruby, Pearl", True),
     ("Clockwise: Ruby, Pearl", False),
     ("Back row, left to right: Anna Tamm, my sister, and Juhan; 3rd from left in front: Tom with the dog", True),
     ("Tom is kneeling in the front row on the far left.", True),
@@ -44,7 +45,7 @@ _TABLES = " ".join(Path(source.__file__).read_text(encoding="utf-8") for source 
 JOINED_OR_ENDED = {"iii", "seduta", "linksboven", "rechtsboven"}
 """A number in letters, a word of the table with another ending, two words of it written as one."""
 OF_THE_TABLES = JOINED_OR_ENDED.union(words_in(_TABLES))
-STEMS = tuple(words_in(" ".join(word for word in _TABLES.split() if word.endswith("*"))))
+STEMS = tuple(words_in(" ".join(word for word in _TABLES.replace("|", " ").split() if word.endswith("*"))))
 
 
 @every_row("case", some(CASES))

@@ -2,10 +2,14 @@
 
 from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
-from boxlore.core.people.who_is_where.small_words_table import BETWEEN_THEM
+from boxlore.core.people.who_is_where.small_words_table import ABOVE_OR_BELOW, BETWEEN_THEM
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
+
+_NOT_FROM_LEFT = -1
+"""The position of an item of which no place from the left is told."""
 
 _SIDE_RANK = {"left": -1, "": 0, "centre": 0, "right": 1}
 
@@ -79,7 +83,7 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
     counted = any(item.position for item in items)
     position: dict[int, int] = {}
     for row in rows.values():
-        _far_from_left(row)
+        _count_ends(row, counted=counted)
         _behind_the_right(row)
         _between_two(row)
         _beside(row)
@@ -87,8 +91,9 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
         at = 0
         for item in ordered:
             if item.position or (counted and not item.number) or not item.width:
-                position[id(item)] = max(item.position, 0)
-                _keep_side(item)
+                position[id(item)] = max(item.position, 0) or -item.from_right
+                _keep_side(item, position[id(item)])
+                at = max(item.position, at)
                 continue
             at = item.number or at + 1
             position[id(item)] = at
@@ -99,14 +104,14 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
             yield replace(item.person, position=position[id(item)], row=item.row)
 
 
-def _keep_side(item: Item) -> None:
-    """Where a side comes to no number, the words say it: `Rose (second from left), Bert (far right)`."""
-    if item.side_words and item.position < 1 and item.side_words not in item.person.note:
+def _keep_side(item: Item, position: int) -> None:
+    """Where a side comes to no number, the words say it: `Rose (second from left), Bert (in the middle)`."""
+    if item.side_words and not position and item.side_words not in item.person.note:
         item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.side_words))))
 
 
 def _count_from_right(row: list[Item], total: int) -> None:
-    """Places told from the right as places from the left, where the number of people is known; else the words say it.
+    """Places told from the right as places from the left, where the number of people is known.
 
     It is known if it is told, or if everyone of the row has a place and these fill it from end to end.
     """
@@ -120,8 +125,7 @@ def _count_from_right(row: list[Item], total: int) -> None:
         if is_known and 0 < place <= size:
             item.position = place
         elif item.from_right:
-            item.position = -1
-            item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.right_words))))
+            item.position = _NOT_FROM_LEFT
     if is_known:
         row.sort(key=lambda item: item.position)
 
@@ -134,13 +138,17 @@ def _place_of(item: Item, size: int) -> int:
     return item.position or item.number or at_end
 
 
-def _far_from_left(row: Sequence[Item]) -> None:
-    """Where all of a row are told to be on the right, nobody knows how far from the left they are; the words say it."""
-    on_the_right = [item for item in row if item.side == "right"]
-    if on_the_right and all(item.side == "right" or item.is_beside for item in row):
-        for item in on_the_right:
-            item.position = -1
-            item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.side_words))))
+def _count_ends(row: Sequence[Item], *, counted: bool) -> None:
+    """Sides as places where they are no place among others in order: all of a row are told to be on the right, or
+    others of the picture are `counted` (`Rose (second from left), Bert (far right)`)."""
+    on_the_left, on_the_right = ([item for item in row if item.side == side] for side in ("left", "right"))
+    if counted or all(item.side == "right" or item.is_beside for item in row):
+        for at, item in enumerate(reversed(on_the_right), 1):
+            if not item.position:
+                item.position, item.from_right = _NOT_FROM_LEFT, at
+    if counted:
+        for at, item in enumerate(on_the_left, 1):
+            item.position = item.position or at
 
 
 def _behind_the_right(row: Sequence[Item]) -> None:
@@ -149,7 +157,7 @@ def _behind_the_right(row: Sequence[Item]) -> None:
     last = max((at for at, item in enumerate(row) if item.side in ("left", "right")), default=len(row))
     for item in row[last + 1 :]:
         if not item.side and not item.number and item.part != row[last].part:
-            item.position = item.position or -1
+            item.position = item.position or _NOT_FROM_LEFT
 
 
 def _between_two(row: Sequence[Item]) -> None:
@@ -158,7 +166,7 @@ def _between_two(row: Sequence[Item]) -> None:
         return
     for item in row:
         if item.side and fold(item.side_words) in BETWEEN_THEM:
-            item.position = -1
+            item.position = _NOT_FROM_LEFT
 
 
 def _beside(row: Sequence[Item]) -> None:
@@ -166,13 +174,26 @@ def _beside(row: Sequence[Item]) -> None:
     is held has none."""
     for item in row:
         if item.is_held:
-            item.position = -1
+            item.position = _NOT_FROM_LEFT
+    for before, item in pairwise(row):
+        if item.is_beside and not (item.side or item.position or item.is_held):
+            _beside_an_end(before, item)
     if not any(item.is_beside for item in row) or row[-1].side == "right":
         return
     around_centre = {item.side for item in row} == {"centre", ""}
     for item in row:
         if (item.is_beside or around_centre) and not item.position:
-            item.position = -1
+            item.position = _NOT_FROM_LEFT
+
+
+def _beside_an_end(before: Item, item: Item) -> None:
+    """Beside whoever stands at an end there is one place: `mormor längst till höger, bredvid henne moster Ester`."""
+    if fold(item.person.note.split(", ")[-1]).startswith(ABOVE_OR_BELOW):
+        return  # `Top left is Isa, below her is Dod`
+    if before.side == "left" and before.position in (0, 1):
+        item.position = 2
+    elif before.side == "right" and before.from_right == 1:
+        item.position, item.from_right = _NOT_FROM_LEFT, 2
 
 
 def _ordered(row: Sequence[Item], turned_groups: Container[int]) -> list[Item]:

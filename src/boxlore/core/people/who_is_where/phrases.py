@@ -159,6 +159,9 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if last.joined == "and" and len(said) == 1 and said[0].plain in small_words.SAID_OF_SEVERAL:
         last.person = noted(last.person, phrase.told, *phrase.notes)  # `Ella and Martha, twins`
         return True
+    if _is_participle(words) and len(reader.items) > reader.part_begins and phrase.before != "colon":
+        last.person = noted(last.person, phrase.told, *phrase.notes)  # `Dot in front smiling`
+        return True
     if all(word.kind == "unsure" for word in words):
         last.person = noted(replace(last.person, unsure=True), *phrase.notes)  # `Aunt Flo, I think`
         return True

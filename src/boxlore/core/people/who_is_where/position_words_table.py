@@ -20,10 +20,10 @@ en | standing | standing|standing row|those standing
 en | kneeling | kneeling|kneeling row|crouching|squatting
 en | lying | lying|lying down|reclining
 en | row | row
-en | ltr | from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|starting from the left|starting at the left
-en | rtl | right to left|from right to left|r to l|r-l|from right|from the right|reading from right|starting from the right
-en | clockwise | clockwise|clockwise from top left|clockwise from the top left|clockwise from the top|clockwise from left|clockwise from bottom left|going clockwise
-en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|anticlockwise from the top
+en | ltr | from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|then going right|going right|then working right|then right from there|starting from the left|starting at the left
+en | rtl | right to left|from right to left|r to l|r-l|then going left|going left|then moving left|then working left|working left|from right|from the right|reading from right|starting from the right
+en | clockwise | clockwise|going clockwise
+en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|counter clockwise|anti clockwise
 en | left | leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
 en | right | rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
 en | centre | in between|between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
@@ -39,10 +39,10 @@ de | standing | stehend|stehende|es stehen|stehend sind|die stehenden
 de | kneeling | kniet|knien|hockt|hocken|kniend|kniende|hockend
 de | lying | liegend|liegt|liegen
 de | row | reihe
-de | ltr | von links nach rechts|v l n r|v l|von links|links nach rechts|vlnr|von l nach r
-de | rtl | von rechts nach links|v r n l|von rechts|rechts nach links|v r
-de | clockwise | im uhrzeigersinn|im uhrzeigersinn von oben links
-de | counterclockwise | gegen den uhrzeigersinn|entgegen dem uhrzeigersinn
+de | ltr | dann nach rechts|weiter nach rechts|nach rechts weiter|von links nach rechts|v l n r|v l|von links|links nach rechts|vlnr|von l nach r
+de | rtl | dann nach links|weiter nach links|nach links weiter|von rechts nach links|v r n l|von rechts|rechts nach links|v r
+de | clockwise | im uhrzeigersinn
+de | counterclockwise | im gegenuhrzeigersinn|gegen den uhrzeigersinn|entgegen dem uhrzeigersinn
 de | left | links|ganz links|links aussen|auf der linken seite|am linken rand
 de | right | rechts|ganz rechts|rechts aussen|auf der rechten seite|am rechten rand
 de | centre | mitte|in der mitte|mittig|dazwischen
@@ -58,9 +58,9 @@ et | standing | seisavad|seisab|seisjad|pusti|seismas|puusti
 et | kneeling | polvitavad|polvili|polvitab|kukitavad
 et | lying | lamavad|pikali|lamab
 et | row | rida|reas|real
-et | ltr | vasakult paremale|vasakult|vasakult alates|vasakult lugedes
-et | rtl | paremalt vasakule|paremalt|paremalt lugedes
-et | clockwise | paripaeva|kellaosuti suunas|paripaeva ulevalt
+et | ltr | siis paremale|edasi paremale|siis paremale poole|vasakult paremale|vasakult|vasakult alates|vasakult lugedes
+et | rtl | siis vasakule|edasi vasakule|ja vasakule|siis vasakule poole|paremalt vasakule|paremalt|paremalt lugedes
+et | clockwise | paripaeva|kellaosuti suunas
 et | counterclockwise | vastupaeva
 et | left | vasakul|vasakus servas|koige vasakul|vasemal
 et | right | paremal|paremas servas|koige paremal
@@ -77,10 +77,10 @@ fr | standing | debout|sont debout
 fr | kneeling | a genoux|accroupi*|agenouille*
 fr | lying | couche|couches|allonges|allonge
 fr | row | rang|rangee
-fr | ltr | de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche|de g a dr|g a d|g a dr|de gauche
-fr | rtl | de droite a gauche|de d a g|a partir de la droite|en partant de la droite
-fr | clockwise | dans le sens des aiguilles d'une montre|sens horaire|dans le sens horaire
-fr | counterclockwise | dans le sens inverse des aiguilles d'une montre|sens antihoraire
+fr | ltr | puis vers la droite|ensuite vers la droite|en allant vers la droite|de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche|de g a dr|g a d|g a dr|de gauche
+fr | rtl | puis vers la gauche|ensuite vers la gauche|en allant vers la gauche|de droite a gauche|de d a g|a partir de la droite|en partant de la droite
+fr | clockwise | dans le sens des aiguilles d'une montre|dans le sens des aiguilles|sens horaire|dans le sens horaire
+fr | counterclockwise | dans le sens inverse des aiguilles d'une montre|dans le sens contraire des aiguilles d'une montre|dans le sens antihoraire|sens antihoraire
 fr | left | a gauche|tout a gauche|a l'extreme gauche|gauche|a sa gauche|a g
 fr | right | a droite|tout a droite|a l'extreme droite|droite|a sa droite|a d|a dr
 fr | centre | entre les deux|au milieu|au centre|milieu|centre|entre eux|au c
@@ -96,8 +96,8 @@ es | standing | de pie|parad*|estan de pie
 es | kneeling | de rodillas|agachad*|arrodillad*|en cuclillas
 es | lying | tumbad*|acostad*
 es | row | fila
-es | ltr | de izquierda a derecha|de izq a der|izquierda a derecha|desde la izquierda|empezando por la izquierda
-es | rtl | de derecha a izquierda|desde la derecha|empezando por la derecha|de der a izq
+es | ltr | luego hacia la derecha|despues hacia la derecha|y hacia la derecha|de izquierda a derecha|de izq a der|izquierda a derecha|desde la izquierda|empezando por la izquierda
+es | rtl | luego hacia la izquierda|despues hacia la izquierda|y hacia la izquierda|de derecha a izquierda|desde la derecha|empezando por la derecha|de der a izq
 es | clockwise | en el sentido de las agujas del reloj|en sentido horario
 es | counterclockwise | en sentido antihorario|en sentido contrario a las agujas del reloj
 es | left | a la izquierda|izquierda|en el extremo izquierdo|a su izquierda|a la izda|a la izq|de la izquierda|izq|izda
@@ -115,10 +115,10 @@ it | standing | in piedi
 it | kneeling | in ginocchio|inginocchiat*|accovacciat*|accosciat*
 it | lying | sdraiat*
 it | row | fila
-it | ltr | da sinistra a destra|da sinistra|da sin a dx|da sx a dx|da sinistra verso destra
-it | rtl | da destra a sinistra|da destra|da dx a sx
+it | ltr | poi verso destra|andando verso destra|e verso destra|da sinistra a destra|da sinistra|da sin a dx|da sx a dx|da sinistra verso destra
+it | rtl | poi verso sinistra|andando verso sinistra|e verso sinistra|da destra a sinistra|da destra|da dx a sx
 it | clockwise | in senso orario
-it | counterclockwise | in senso antiorario
+it | counterclockwise | in senso antiorario|antiorario
 it | left | a sinistra|sinistra|all'estrema sinistra|sulla sinistra|sulla sinistra|a sin|a sx
 it | right | a destra|destra|all'estrema destra|sulla destra|a dx
 it | centre | al centro|in mezzo|nel mezzo|centro
@@ -134,8 +134,8 @@ pt | standing | de pe|em pe
 pt | kneeling | de joelhos|ajoelhad*|agachad*
 pt | lying | deitad*
 pt | row | fila|fileira
-pt | ltr | da esquerda para a direita|da esq para dir|esq para a dir|da e para a d|da esq|da esq para a dir|a partir da esquerda|da esquerda
-pt | rtl | da direita para a esquerda|a partir da direita|da direita
+pt | ltr | depois para a direita|e para a direita|da esquerda para a direita|da esq para dir|esq para a dir|da e para a d|da esq|da esq para a dir|a partir da esquerda|da esquerda
+pt | rtl | depois para a esquerda|e para a esquerda|da direita para a esquerda|a partir da direita|da direita
 pt | clockwise | no sentido dos ponteiros do relogio|no sentido horario
 pt | counterclockwise | no sentido anti-horario
 pt | left | a esquerda|esquerda|na extrema esquerda|do lado esquerdo|da esquerda|a esq
@@ -153,8 +153,8 @@ nl | standing | staand|staande|staan|staand zijn
 nl | kneeling | knielend|geknield|gehurkt
 nl | lying | liggend
 nl | row | rij
-nl | ltr | van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
-nl | rtl | van rechts naar links|v r n l|vrnl|vanaf rechts
+nl | ltr | dan naar rechts|daarna naar rechts|verder naar rechts|van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
+nl | rtl | dan naar links|daarna naar links|verder naar links|van rechts naar links|v r n l|vrnl|vanaf rechts
 nl | clockwise | met de klok mee|met de wijzers van de klok mee
 nl | counterclockwise | tegen de klok in
 nl | left | links|uiterst links|helemaal links|aan de linkerkant
@@ -172,8 +172,8 @@ da | standing | staende|star|stående
 da | kneeling | knaelende|pa knae|på knae
 da | lying | liggende
 da | row | raekke
-da | ltr | fra venstre mod hojre|fra venstre|fra v mod h|fra venstre til hojre|f v
-da | rtl | fra hojre mod venstre|fra hojre|fra hojre til venstre
+da | ltr | sa mod hojre|derefter mod hojre|videre mod hojre|fra venstre mod hojre|fra venstre|fra v mod h|fra venstre til hojre|f v
+da | rtl | sa mod venstre|derefter mod venstre|videre mod venstre|fra hojre mod venstre|fra hojre|fra hojre til venstre
 da | clockwise | med uret
 da | counterclockwise | mod uret
 da | left | til venstre|yderst til venstre|laengst til venstre|venstre|t v
@@ -191,8 +191,8 @@ nb | standing | staende|stående
 nb | kneeling | knelende|pa kne|på kne
 nb | lying | liggende
 nb | row | rad|rekke
-nb | ltr | fra venstre mot hoyre|fra venstre|fra venstre til hoyre
-nb | rtl | fra hoyre mot venstre|fra hoyre|fra hoyre til venstre
+nb | ltr | sa mot hoyre|deretter mot hoyre|videre mot hoyre|fra venstre mot hoyre|fra venstre|fra venstre til hoyre
+nb | rtl | sa mot venstre|deretter mot venstre|videre mot venstre|fra hoyre mot venstre|fra hoyre|fra hoyre til venstre
 nb | clockwise | med klokken|med klokka
 nb | counterclockwise | mot klokken
 nb | left | til venstre|lengst til venstre|ytterst til venstre|t v|helt til venstre
@@ -210,8 +210,8 @@ sv | standing | staende|star|stående
 sv | kneeling | knaboj*|pa kna|på kna|knastaende
 sv | lying | liggande
 sv | row | raden|rad
-sv | ltr | fran vanster till hoger|fran vanster|fr v|fr v t h|f v|vanster till hoger|fr vanster
-sv | rtl | fran hoger till vanster|fran hoger|fr h
+sv | ltr | sedan at hoger|darefter at hoger|vidare at hoger|fran vanster till hoger|fran vanster|fr v|fr v t h|f v|vanster till hoger|fr vanster
+sv | rtl | sedan at vanster|darefter at vanster|vidare at vanster|fran hoger till vanster|fran hoger|fr h
 sv | clockwise | medurs|medsols
 sv | counterclockwise | moturs|motsols
 sv | left | till vanster|langst till vanster|ytterst till vanster|vanster|t v|tv
@@ -230,8 +230,8 @@ fi | standing | seisovat|seisomassa|seisoo|seisovat takana
 fi | kneeling | polvillaan|polvistuneet|kyykyssa|kyykylla
 fi | lying | makaavat|makuulla|makaa
 fi | row | rivi|rivissa|rivilla
-fi | ltr | vasemmalta oikealle|vasemmalta|vasemmalta lukien|vas
-fi | rtl | oikealta vasemmalle|oikealta
+fi | ltr | sitten oikealle|siita oikealle|vasemmalta oikealle|vasemmalta|vasemmalta lukien|vas
+fi | rtl | sitten vasemmalle|siita vasemmalle|oikealta vasemmalle|oikealta
 fi | clockwise | myotapaivaan
 fi | counterclockwise | vastapaivaan
 fi | left | vasemmalla|aarimmaisena vasemmalla|vasemmassa reunassa|vas
@@ -249,8 +249,8 @@ ru | standing | стоят|стоит|стоящие|стоя
 ru | kneeling | на коленях|на корточках
 ru | lying | лежат|лежит|лежа
 ru | row | ряд|ряду
-ru | ltr | от левого к правому|слева на право|слева направо|слева
-ru | rtl | справа налево
+ru | ltr | далее вправо|затем вправо|дальше вправо|потом вправо|далее направо|дальше направо|от левого к правому|слева на право|слева направо|слева
+ru | rtl | далее влево|затем влево|дальше влево|потом влево|далее налево|дальше налево|справа налево
 ru | clockwise | по часовои стрелке
 ru | counterclockwise | против часовои стрелки
 ru | left | слева|краинии слева|краиняя слева|налево
@@ -268,8 +268,8 @@ pl | standing | stoja|stoi|stojacy|stojace|stojaca
 pl | kneeling | klecza|kleczy|kleczacy|kucaja
 pl | lying | leza|lezy|lezacy
 pl | row | rzad|rzedzie
-pl | ltr | od lewej do prawej|od lewej|od lewej strony|od lewej ku prawej
-pl | rtl | od prawej do lewej|od prawej|od prawej strony
+pl | ltr | dalej w prawo|potem w prawo|nastepnie w prawo|od lewej do prawej|od lewej|od lewej strony|od lewej ku prawej
+pl | rtl | dalej w lewo|potem w lewo|nastepnie w lewo|od prawej do lewej|od prawej|od prawej strony
 pl | clockwise | zgodnie z ruchem wskazowek zegara
 pl | counterclockwise | przeciwnie do ruchu wskazowek zegara
 pl | left | po lewej|z lewej|po lewej stronie|skrajnie po lewej|na lewo
@@ -287,8 +287,8 @@ lv | standing | stav|stavosie|stavosi
 lv | kneeling | uz celiem|tup
 lv | lying | gul
 lv | row | rinda
-lv | ltr | no kreisas uz labo|no kreisas|no kreisas puses|no kreisas uz labo pusi
-lv | rtl | no labas uz kreiso|no labas|no labas puses
+lv | ltr | talak pa labi|tad pa labi|talak uz labo pusi|no kreisas uz labo|no kreisas|no kreisas puses|no kreisas uz labo pusi
+lv | rtl | talak pa kreisi|tad pa kreisi|talak uz kreiso pusi|no labas uz kreiso|no labas|no labas puses
 lv | clockwise | pulkstenraditaja virziena
 lv | counterclockwise | pretēji pulkstenraditaja virzienam|preteji pulkstenraditaja virzienam
 lv | left | pa kreisi|kreisaja puse|kreisaja mala
@@ -306,8 +306,8 @@ lt | standing | stovi|stovintys|stovincios
 lt | kneeling | klupi|tupi|atsiklaupe|priklaupe
 lt | lying | guli
 lt | row | eile|eileje
-lt | ltr | is kaires i desine|is kaires|nuo kaires|is kaires puses
-lt | rtl | is desines i kaire|is desines|nuo desines
+lt | ltr | toliau i desine|tada i desine|is kaires i desine|is kaires|nuo kaires|is kaires puses
+lt | rtl | toliau i kaire|tada i kaire|is desines i kaire|is desines|nuo desines
 lt | clockwise | pagal laikrodzio rodykle
 lt | counterclockwise | pries laikrodzio rodykle
 lt | left | kaireje|is kaires puses|kairiajame krasta
@@ -325,8 +325,8 @@ cs | standing | stoji|stojici
 cs | kneeling | kleci|klecici|v podrepu
 cs | lying | lezi|lezici
 cs | row | rada|rade
-cs | ltr | zleva doprava|zleva|odleva
-cs | rtl | zprava doleva|zprava
+cs | ltr | pak doprava|dale doprava|potom doprava|zleva doprava|zleva|odleva
+cs | rtl | pak doleva|dale doleva|potom doleva|zprava doleva|zprava
 cs | clockwise | ve smeru hodinovych rucicek
 cs | counterclockwise | proti smeru hodinovych rucicek
 cs | left | vlevo|uplne vlevo|nalevo|zcela vlevo
@@ -423,7 +423,7 @@ with | with|in eineacht le|next to|between|между|miedzy|mezi|tarp|zwischen|
 from_back | down|from the top|from top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
-verb | il y a|hay|es gibt|come|comes|follows|kommt|kommen|folgt|folgen|vient|viennent|bin|suis|soy|olen|jestem|jsem|esmu|it is|it was|here we have|we've got|here you see|here's|there's|that will be|this will be|this here is|'m|is that|is this|is called|is named|heisst|heet|hedder|heter|se tient|se tiennent|se trouve|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies|itt|ez itt|a kepen|a foton|eru|thetta er|a myndinni
+verb | its|thats|theres|heres|il y a|hay|es gibt|come|comes|follows|kommt|kommen|folgt|folgen|vient|viennent|bin|suis|soy|olen|jestem|jsem|esmu|it is|it was|here we have|we've got|here you see|here's|there's|that will be|this will be|this here is|'m|is that|is this|is called|is named|heisst|heet|hedder|heter|se tient|se tiennent|se trouve|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies|itt|ez itt|a kepen|a foton|eru|thetta er|a myndinni
 unknown | ?|naha pole|pole naha|nie wiadomo kto|nie wiadomo|no se sabe|no se sabe quien|on ne sait pas|on ne sait pas qui|man weiss nicht wer|neni znamo|nav zinams|isn't known|is not known|aren't known|are not known|is unknown|are unknown|anaithnid|duine anaithnid|ni fios|nil a fhios agam|i can't name|i cannot name|i couldn't name|we can't name|can't name|cannot name|i don't recognise|i don't recognize|i do not know|not sure which|don't know which|onbekende|unbekannter|unbekannten|unbekanntes|inconnus|uno sconosciuto|una sconosciuta|un sconosciuto|ukendte|ukjente|okanda|nieznane|nieznani|неизвестное|неизвестные|n n|nn|i can't make out|i cannot make out|i can't place|i can't remember|i can't recall|i can't tell|i can't make out who|i can't make out who this is|i do not remember|i don't remember|i don't know who|i don't know who this is|not sure who|not sure|someone i don't know|someone i do not know|i'm not sure|don't remember|i forget|i forget who|i forget his name|i forget her name|forgotten|no idea|no idea who|can't place|can't make out|can't tell|can't think who|can't recall|who is this|who's this|who is that|who's that|weiss nicht|weiss ich nicht|keine ahnung|wer ist das|keegi|ei tea|ei maleta|kes see on|je ne sais pas|quelqu'un|qui est-ce|no se|no me acuerdo|alguien|quien es|non so|qualcuno|nao sei|alguem|weet ik niet|iemand|ved ikke|ved ikke hvem|vet ikke|vet inte|vet ej|nagon|noen|en tieda|joku|не знаю|не помню|кто-то|nie wiem|ktos|nezinu|kads|nezinau|kazkas|nevim|nekdo|he tangata|kaore i te mohiotia|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody|ismeretlen|ismeretlenek|okunnur|okunnug|okunnugur|ukunnur|nem tudom|nem tudom ki|nem tudni|nem emlekszem|valaki|ki ez|othekktur|othekkt|othekktir|veit ekki|man ekki|ekki vitad|einhver|unk|unkn|unbek|неизв|ei tunne|nie wiem kto|not named|name forgotten|tunnistamaton|tuvastamata|unerkannt|non identifie|non identifiee|sin identificar|nao identificado|nao identificada|niet herkend|nierozpoznany|nierozpoznana|неопознан|неопознанная|неопознанныи|oidentifierad|non identificato|non identificata|uidentificeret|uidentifisert|не видно|nie widac|ei nay|ei ole naha|nicht zu sehen|nicht zu erkennen|niet te zien|syns inte|ses ikke|nao se ve|no se ve|non si vede
 or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo|vagy|eda
 filler | i mean|i meant|ich meine|je veux dire|quiero decir|tarkoitan siis|ma motlen|jag menar|jeg mener|ik bedoel|to znaczy|то есть|intendo dire
@@ -582,7 +582,7 @@ NOUNS = {fold(word): kind for kind, word in reversed(PEOPLE_NOUNS)}
 ROW_ADJECTIVES: tuple[tuple[str, tuple[str, ...]], ...] = tuple(
     (row, tuple(stems.split()))
     for row, stems in (
-        ("front", "front bottom lower nearest vorder unter eesmi alum ees inferieur anterieur avant delanter inferior anterior "
+        ("front", "front frt bottom lower nearest vorder unter eesmi alum ees inferieur anterieur avant delanter inferior anterior "
                   "dianteir voorst onderst forrest nederst fremst fremre framst framre nedre underst etu ala etummai alimmai "
                   "передн нижн przedni doln priekse apakse priekin apatin predn spodn"),
         ("back", "back rear last top upper hinter ober letzt taga tagum ulem viima superieur posterieur arriere dernier "

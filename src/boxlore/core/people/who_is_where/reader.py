@@ -28,7 +28,7 @@ small words between names, and plain words. A reader with a little state walks o
 - Somebody described and then named is one person (“the girl in front is Ruth”: Ruth, noted as “the girl”).
 
 What always holds: every plain word ends in the words or the note of some person told, except those that only join
-(`small_words_table`); nobody has a position below 0.
+(`small_words_table`); a position below 0 counts from the right, and only where nothing tells how many stand there.
 
 An example. “Anna, my sister, is third from the left” is three items, `Anna`, `my sister` and a place: the second is a
 remark on the first, and the place belongs to the words before it. One person, at position 3.
@@ -74,6 +74,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     RELATIVES,
     TAKE_A_CASE,
 )
+from boxlore.core.people.who_is_where.starting_points import with_starting_points
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
 from boxlore.core.people.who_is_where.told_once import told_once
@@ -103,7 +104,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader.text = text.strip()
     asked, elements = head_and_list(elements, known)
     elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
-    elements = with_beside(elements, reader.text)
+    elements = with_beside(with_starting_points(elements, reader.text), reader.text)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
     reader.brackets_lead = bool(elements) and _is_number(elements[0])

@@ -249,6 +249,9 @@ BETWEEN_THEM = frozenset(
 )
 """Those of the words for the middle that say it of two who are told."""
 
+ABOVE_OR_BELOW = ("below", "above", "under", "over", "unter", "uber")
+"""Beginnings of what says that somebody stands above or below another, and so not at her side."""
+
 BEFORE_WHOM = frozenset(
     "behind|standing behind|in front|sitting in front|hinter|vor|derriere|devant|detras de|detras|delante de|delante|dietro|dietro a|davanti a|davanti|atras de|"
     "atras|a frente de|a frente|em frente de|achter|voor|bag|bagved|foran|bak|bakom|framfor|за".split("|")
@@ -326,8 +329,11 @@ OF_ONE = frozenset(
 BESIDE_BEHIND = frozenset("mellett korval vieressa vierella".split())
 """Words that stand behind whom somebody is beside of: `Juhani kõrval`, beside Juhan."""
 
-POSTPOSITIONS = frozenset("taga ees takana edessa".split())
-"""Estonian and Finnish rows that may stand behind a name in the genitive: `Meeta taga`, behind Meeta."""
+POSTPOSITIONS = frozenset("taga ees takana edessa prieksa".split())
+"""Estonian, Finnish and Latvian rows that may stand behind a name in the genitive: `Meeta taga`, behind Meeta."""
+
+GERMAN_ARTICLES = frozenset("der die das den dem des ein eine einem einer einen unserem unserer ihrem ihrer".split())
+"""Articles and the like behind which a noun stands written large."""
 
 BEFORE_EXACTLY = {
     "és": "and",

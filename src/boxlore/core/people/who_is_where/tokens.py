@@ -479,7 +479,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
     for adjective, noun in ((0, 1), (1, 0)):  # `top row`, `rząd górny`
         if sorted(kinds[:2]) == ["row", "word"] and kinds[noun] == "row":
             for row, stems in table.ROW_ADJECTIVES:
-                if elements[adjective].plain.startswith(stems) and not (adjective and elements[1].is_large):
+                named = elements[adjective].plain.startswith(stems) or _shortens(elements[adjective], stems)
+                if named and not (adjective and elements[1].is_large):
                     return replace(first, kind=row), 2
     for count, side in ((0, 1), (1, 0)):
         if len(kinds) > 1 and (kinds[count] == "ordinal" or (kinds[count] == "number" and side)):
@@ -494,6 +495,23 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
     if kinds[:1] == ["ordinal"] and kinds[1:2] in (["left"], ["right"]):  # `2nd left`
         return replace(first, kind="position" if kinds[1] == "left" else "from the right"), 2
     return first, 0
+
+
+_LONGEST_SHORTENED = 4
+
+
+def _shortens(word: Element, stems: Sequence[str]) -> bool:
+    """Whether a short word has the first letter of one of the words, and others of it in their order: `bk row`,
+    `vord. Reihe`."""
+    plain = word.plain
+    if not 1 < len(plain) <= _LONGEST_SHORTENED or token_of(word.text).is_given:
+        return False
+    return any(stem[0] == plain[0] and _has_in_order(stem, plain) for stem in stems)
+
+
+def _has_in_order(word: str, letters: str) -> bool:
+    rest = iter(word)
+    return all(letter in rest for letter in letters)
 
 
 def _row_from_end(kinds: Sequence[str], number: int) -> tuple[str, int] | None:

@@ -7,11 +7,14 @@ names behind it, of which half at least are known given names, then every comma 
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
 
 from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
+from boxlore.core.people.who_is_where.position_words_table import SIDES
 from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
@@ -25,6 +28,7 @@ _LONGEST = 3
 
 def without_commas_in_names(elements: Sequence[Element], known: KnownNames) -> Sequence[Element]:
     """The elements, without the commas inside of names that are told the family name first."""
+    elements = _with_initials(elements)
     parts = [part for part in _parts(elements) if any(element.kind == "comma" for element in part)]
     halves = [_halves(part) for part in parts]
     turned = [names for names in halves if names and _is_turned(*names, known)]
@@ -35,6 +39,30 @@ def without_commas_in_names(elements: Sequence[Element], known: KnownNames) -> S
         return elements
     commas = {id(element) for part in parts for element in part if element.kind == "comma"}
     return [element for element in elements if id(element) not in commas]
+
+
+def _with_initials(elements: Sequence[Element]) -> Sequence[Element]:
+    """With letters for a side as the initials that they are beside another one, or behind a comma in a list of such
+    names: `Jones, K. R.; Brown, L.`."""
+    ends = [element.kind == "end" for element in elements[1:]] + [True]
+    lists = sum(
+        before.kind == "comma" and token_of(element.text).is_initial and end
+        for (before, element), end in zip(pairwise(elements), ends[1:], strict=True)
+    )
+    kept = list(elements)
+    for at, element in enumerate(elements):
+        if element.kind not in SIDES or not _is_letter(element):
+            continue
+        before, behind = kept[at - 1 : at], elements[at + 1 : at + 2]
+        beside = any(token_of(piece.text).is_initial for piece in (*before, *behind) if piece.end or piece.start)
+        listed = lists > 1 and [piece.kind for piece in before] == ["comma"] and ends[at]
+        if beside or listed:
+            kept[at] = replace(element, kind="word")
+    return kept
+
+
+def _is_letter(element: Element) -> bool:
+    return len(element.text) == 2 and element.text[0].isupper() and element.text[1] == "."
 
 
 def _parts(elements: Sequence[Element]) -> list[list[Element]]:
@@ -74,6 +102,8 @@ def _is_turned(family: Sequence[Element], given: Sequence[Element], known: Known
     """Whether a family name and given names may stand there."""
     if not len(family) <= _LONGEST or not len(given) <= _LONGEST:
         return False
+    if len(family) > 1 and token_of(family[0].text).is_given:
+        return False  # `Greta Ek, Maj Ek`
     if any(token_of(word.text).is_initial or word.plain in TITLES for word in family):
         return False  # `A. Dell, B. Fry`
     last = family[-1].plain

@@ -35,9 +35,12 @@ from boxlore.core.people.who_is_where.small_words_table import (
     BUT,
     CARDINALS,
     EVERYONE,
+    GERMAN_ARTICLES,
     HELD_ON,
     LEAD_TO_WHAT_IS_SAID,
+    OF,
     OF_THINGS,
+    POSTPOSITIONS,
     SAID_BY,
     SAYING,
     SIDE_OF,
@@ -116,6 +119,8 @@ _OF_WHOM = frozenset("de du des d von vom di da do del della bij hos u af av".sp
 
 def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """Words of a place that are none here: the initial of `L. Brockway`, `Una's left hand`, `in front of the house`."""
+    if element.phrase in POSTPOSITIONS and _is_a_thing_told_last(reader):
+        return "word"  # `Mari maja ees`
     if not further:
         return "word" if element.kind in ROW_KINDS and _is_family_name(reader, element) else ""
     if element.kind not in (*ROW_KINDS, *table.SIDES):
@@ -125,6 +130,8 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     ends = further[1:2] and further[1].kind in ("colon", "comma")
     if element.phrase in BEFORE_WHOM and " " not in element.text and is_thing and ends:
         return "word"  # `Framför huset: …`
+    if element.phrase in BEFORE_WHOM and _is_before_a_thing(further):
+        return "word"  # `in front of the Martins' house`, `devant la maison des Martin`
     to_another = first.plain == "to" and further[1:2] and further[1].kind in ROW_KINDS
     if to_another or (reader.words and reader.words[-1].plain == "to" and element.kind in ROW_KINDS):
         return "word"  # `back to front`
@@ -146,6 +153,46 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     noun = behind[1]
     is_person = bool(relation(noun)) or table.NOUNS.get(noun.plain) in ("one", "many") or noun.kind != "word"
     return "word" if behind[0].plain in ("the", "a", "an") and not (is_person or noun.is_large) else ""
+
+
+def _is_before_a_thing(further: Sequence[Element]) -> bool:
+    """Whether a thing is told, and nobody: a small word that is no kin and no kind of people, or in German a noun
+    behind an article; before it an article, whose it is, small words of how it is; behind it `of` and whose it is."""
+    ends = next((at for at, piece in enumerate(further) if piece.kind not in ("word", "my", "of")), len(further))
+    told = further[:ends]
+    led = next((at for at, piece in enumerate(told) if not _leads_to_a_thing(piece, told[at + 1 :])), len(told))
+    if led == len(told):
+        return False
+    thing, behind = told[led], told[led + 1 :]
+    is_noun = thing.is_large and led > 0 and told[led - 1].plain in GERMAN_ARTICLES
+    if thing.is_large and (not is_noun or token_of(thing.text).is_given):
+        return False
+    is_somebody = bool(relation(thing)) or (thing.plain in table.NOUNS and table.NOUNS[thing.plain] != "thing")
+    if is_somebody or (not led and thing.plain.endswith("ing")):
+        return False
+    named = next((at for at, piece in enumerate(behind) if piece.is_large), 0 if not behind else len(behind))
+    return not behind or named == len(behind) or (named > 0 and behind[named - 1].text.islower())
+
+
+def _leads_to_a_thing(piece: Element, behind: Sequence[Element]) -> bool:
+    if piece.text in _APOSTROPHES:
+        return True
+    is_whose = piece.kind == "my" or piece.plain.endswith(("'s", "s'"))
+    is_whose = is_whose or [following.text in _APOSTROPHES for following in behind[:1]] == [True]  # `the Martins'`
+    says_how = piece.plain in table.BEFORE_A_NAME and [word.text.islower() for word in behind[:1]] == [True]
+    return is_whose or says_how or piece.kind == "of" or piece.plain in ARTICLES | SIDE_OF | OF
+
+
+_APOSTROPHES = ("'", "’")
+
+
+def _is_a_thing_told_last(reader: Reader) -> bool:
+    """Whether the word before one that stands behind what it is told of is a thing: `maja` of `maja ees`."""
+    if not reader.words or not reader.words[-1].text.islower():
+        return False
+    last = reader.words[-1]
+    is_somebody = bool(relation(last)) or is_oblique_kin(last) or table.NOUNS.get(last.plain, "thing") != "thing"
+    return last.kind == "word" and not is_somebody and not reader.after_posture
 
 
 def _is_family_name(reader: Reader, element: Element) -> bool:

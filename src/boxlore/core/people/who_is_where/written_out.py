@@ -1,13 +1,15 @@
 """Who stands where: one person's place in a picture, and a whole list of them written out.
 
 “front row, left to right: Anna, ?, Ruth; back row, left to right: Tom (her son)”. Positions count from the left of the
-picture, from 1; rows are written front row first (common practice, no source). `reader` reads such lists back, and
-many other wordings.
+picture, from 1, or from its right, from -1; rows are written front row first (common practice, no source). `reader`
+reads such lists back, and many other wordings.
 """
 
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+
+from boxlore.core.people.kin_terms import ORDINALS
 
 ROWS = (
     "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth",
@@ -15,6 +17,9 @@ ROWS = (
     "clockwise", "counterclockwise", "top to bottom", "bottom to top", "diagonally",
 )  # fmt: skip
 """Rows from the front of the picture to the back, and two orders around it."""
+
+AROUND = ROWS[ROWS.index("clockwise") :]
+"""Those that are orders, and say themselves in which order people are told."""
 
 ORDER = {"": 0} | {name: at for at, name in enumerate(ROWS, 1)}
 
@@ -39,7 +44,8 @@ _NOTE = re.compile(r"^(.*?)\s*\(([^()]*)\)$", re.DOTALL)
 class Placed:
     """One person: `words` as told, empty for someone whom nobody knows; `note` what was said beside the name.
 
-    `position` is 0 where no place is told. `asks` is the question where something is in doubt; where `is_person` is
+    `position` is 0 where no place is told, and below 0 where it is told from the right: -2 for `second from the
+    right`. `asks` is the question where something is in doubt; where `is_person` is
     false the words may be nobody's, and nobody is to be made of them. `family` is a family name that is told for
     several people together (`Tom and Leida Rourke`), a proposal. `is_nameless`: somebody of this picture alone, whom
     the words describe and do not name (`the minister`, `his wife`); in another picture they may mean somebody else.
@@ -71,15 +77,31 @@ def write_placed(people: Iterable[Placed]) -> str:
 
 
 def _row_back(row: str, people: Sequence[Placed]) -> str:
-    ordered = sorted(people, key=lambda person: person.position)
+    ordered = sorted(people, key=lambda person: left_to_right(person.position))
     consecutive = [person.position for person in ordered] == list(range(1, len(ordered) + 1))
-    if row in ROWS[ROWS.index("clockwise") :]:
+    if row in AROUND:
         return f"{row}: {', '.join(_back(person) for person in ordered)}"
     if row and consecutive and not any("," in person.words or _joined(person.words) for person in ordered):
         names = ", ".join(_back(person) for person in ordered)
         return f"{row_words(row)}, left to right: {names}"
-    names = "; ".join(f"{person.position} {_back(person)}" for person in ordered)
+    names = "; ".join(f"{_place_back(person.position)} {_back(person)}" for person in ordered)
     return f"{row_words(row)}, left to right: {names}" if row else names
+
+
+def left_to_right(position: int) -> tuple[bool, int]:
+    """A key that sorts places from left to right: those told from the left, then those told from the right."""
+    return position < 0, position
+
+
+def _place_back(position: int) -> str:
+    return str(position) if position >= 0 else f"{counted_place(position)}:"
+
+
+def counted_place(position: int) -> str:
+    """`third from the left`, `second from the right`."""
+    place = abs(position)
+    counted = ORDINALS[place] if place < len(ORDINALS) else f"number {place}"
+    return f"{counted} from the {'right' if position < 0 else 'left'}"
 
 
 def row_words(row: str) -> str:

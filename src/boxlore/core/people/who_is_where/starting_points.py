@@ -1,0 +1,74 @@
+"""Where an order around the picture begins: `Clockwise from top left: Anna`, `Im Uhrzeigersinn von oben: Anna`.
+
+    order = [places [","]] direction [","] places [":"]     ; direction: clockwise or anticlockwise
+    places = place {place / small word}                       ; from the top, dal centro, von links oben, back row
+
+The places say where whoever is told first stands: they are a note of her (`Anna (from top left)`), and no row or side
+that all who follow would have.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.who_is_where.kin_words import relation
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.tokens import PLACES, Element
+
+_ORDERS = ("clockwise", "counterclockwise")
+_PLACES = PLACES.union(("from_back", "from_front", "from_left", "from_right", "position", "from the right", "row"))
+_MARKS = ("end", "comma", "dash")
+
+
+def with_starting_points(elements: Sequence[Element], text: str) -> list[Element]:
+    """The elements, the places before and behind an order as one note of whoever is told first."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        element = elements[at]
+        at += 1
+        if element.kind not in _ORDERS:
+            kept.append(element)
+            continue
+        before = _places_before(kept)
+        comma = int(at < len(elements) and elements[at].kind == "comma")
+        behind = _places_behind(elements[at + comma :])
+        del kept[len(kept) - len(before) :]
+        kept.append(element)
+        at += comma + len(behind) if behind else 0
+        if at < len(elements) and elements[at].kind == "colon":
+            kept.append(elements[at])
+            at += 1
+        told = [piece for piece in (before, behind) if piece]
+        if told:
+            words = ", ".join(_told(piece, text) for piece in told)
+            kept.append(replace(told[0][0], kind="note", text=words, end=told[-1][-1].end, inside=()))
+    return kept
+
+
+def _told(pieces: Sequence[Element], text: str) -> str:
+    return text[pieces[0].start : pieces[-1].end].rstrip(" ,–-")
+
+
+def _places_before(kept: Sequence[Element]) -> Sequence[Element]:
+    """The places that alone stand before the order in its part: `Back row, clockwise: …`."""
+    begins = next((at + 1 for at in range(len(kept) - 1, -1, -1) if kept[at].kind == "end"), 0)
+    told = kept[begins:]
+    is_place = bool(told) and all(piece.kind in (*_PLACES, "comma", "dash") for piece in told)
+    return told if is_place and told[0].kind in _PLACES else ()
+
+
+def _places_behind(further: Sequence[Element]) -> Sequence[Element]:
+    """The places that follow an order: up to a colon with small words among them, else alone."""
+    colon = next(
+        (at for at, piece in enumerate(further) if piece.kind == "colon" or piece.kind in _MARKS), len(further)
+    )
+    told = further[:colon]
+    heads = colon < len(further) and further[colon].kind == "colon"
+    if heads and any(piece.kind in _PLACES for piece in told) and all(_may_lead(piece) for piece in told):
+        return told
+    return told[: next((at for at, piece in enumerate(told) if piece.kind not in _PLACES), len(told))]
+
+
+def _may_lead(piece: Element) -> bool:
+    is_somebody = relation(piece) or NOUNS.get(piece.plain) in ("one", "many")
+    return piece.kind in _PLACES or not (piece.is_large or is_somebody or piece.kind in ("note", "me", "my"))
