@@ -143,6 +143,8 @@ def test_one_of_two_brothers_is_asked_for(collection: Collection) -> None:
     teller.tell(Subject(Kind.PERSON, leida(collection).id), "mother", "Helmi", Telling())
     assert names(tell(collection, "my brother", BY_LEIDA))[-1] == ("my brother", False)
     assert to_ask(collection) == ["Whose “my brother” is in the picture?"]
+    tell(collection, "taken by my brother", BY_LEIDA)
+    assert to_ask(collection)[1:] == ["Whose “my brother” took the picture?"]
 
 
 def test_without_a_narrator_me_and_mum_ask_unless_somebody_is_called_so(collection: Collection) -> None:
@@ -209,3 +211,15 @@ def test_every_told_word_is_kept(collection: Collection) -> None:
     tell(collection, "Left to right: Anna (my sister), Ruth")
     notes = [row.words for row, _ in collection.store.statements(item(collection)) if row.field == "note"]
     assert notes == [*UNHELD, "Diagonally from top left: Ruby, Pearl"]
+
+
+def test_whoever_took_it_is_no_one_in_it(collection: Collection) -> None:
+    record = tell(collection, "Anna and Ruth, photographed by Joe Pell", BY_LEIDA)
+    assert (names(record), [shown.name for shown in record.shown("photographer")]) == (
+        [("Anna", True), ("Ruth", True)],
+        ["Joe Pell"],
+    )
+    record = tell(collection, "Taken by Mum", BY_LEIDA)
+    assert [shown.name for shown in record.shown("photographer")] == ["Joe Pell", "Leida Rourke's mother"]
+    placed = tell_placed(Teller(collection), collection, item(collection), "Photo by Con Tull", Telling())
+    assert [person.words for person in placed] == ["Con Tull"]

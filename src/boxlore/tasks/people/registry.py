@@ -261,14 +261,15 @@ def set_audience(collection: Collection, subject: Subject, audience: str, field:
 def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str, how: Telling) -> list[Placed]:
     """Read who stands where, and keep each person with row and place; someone unknown is kept as not known."""
     who = read_who(text, teller.understanding.known_names)
-    if not who.people:
+    if not (who.people or who.takers):
         raise WrongUse("Nobody is named there.", "Write: back row, left to right: Anna, ?, Ruth (Anna's cousin)")
     act = collection.act(f"who stands where: {text[:40]}")
-    people = teller.add_people(act, item, replace(who, placed=True), how)
+    people = teller.add_people(act, item, replace(who, placed=True), how) if who.people else []
+    people += teller.add_takers(act, item, who, how)
     for statement in (*people, *teller.add_whole_answer(act, item, text, who, how)):
         teller.read_into(act, statement)
     act.done()
-    return [*who.people, *who.too]
+    return [*who.people, *who.takers, *who.too]
 
 
 def placed_in(record: Record) -> list[Placed]:

@@ -160,17 +160,20 @@ class Teller:
         if name == "person" and subject.kind is Kind.ITEM and words.strip():
             check_typed(words.strip())
             who = read_who(words, self.understanding.known_names)
-        if not who.people or (replaces and len(who.people) == 1):
+        if not (who.people or who.takers) or (replaces and len(who.people) < 2):
             return [self.add_words(act, subject, name, words, how, replaces=replaces)]
+        if not who.people:
+            return [*self.add_takers(act, subject, who, how), *self.add_whole_answer(act, subject, words, who, how)]
         told = _BRACKETS.sub(" ", words).strip()
         doubted = not who.people[0].is_person and who.people[0].words not in (told, words.strip())  # `Missing: Tom`
-        if len(who.people) == 1 and not (who.placed or who.people[0].unsure or doubted):
+        if len(who.people) == 1 and not (who.placed or who.people[0].unsure or doubted or who.takers):
             statement = self.add_words(act, subject, name, words, how)  # one person's words stay as they were told
             self._people_told[statement.id] = replace(who.people[0], position=0)
             self._told_in_remarks[statement.id] = who.too
             return [statement]
         return [
             *self.add_people(act, subject, who, how, replaces=replaces),
+            *self.add_takers(act, subject, who, how),
             *self.add_whole_answer(act, subject, words, who, how),
         ]
 
@@ -179,6 +182,10 @@ class Teller:
         if not leaves_words(words, who.people, placed=who.placed):
             return []
         return [self.add_words(act, item, "note", words, replace(how, sure=Sure.SURE))]
+
+    def add_takers(self, act: Act, item: Subject, who: WhoTold, how: Telling) -> list[Statement]:
+        """The words of each who took the picture, told among those who are in it. They are not read yet."""
+        return [self.add_words(act, item, "photographer", person.words, how) for person in who.takers]
 
     def add_people(self, act: Act, item: Subject, who: WhoTold, how: Telling, *, replaces: str = "") -> list[Statement]:
         """The words of each person told, in that order. They are not read yet."""
@@ -269,6 +276,9 @@ class Teller:
                 self._ask(act, statement, remarked.asks)
         elif reads == "name" and statement.subject.kind is not Kind.PERSON:
             return
+        elif statement.field == "photographer" and (relation := own_relation(statement.words)):
+            if not self.read_own(act, statement, statement.words, relation):
+                self._ask(act, statement, f"Whose “{statement.words}” took the picture?")
         elif reads and statement.words:
             self._read(act, statement, reads, statement.words)
         if statement.field == "person":

@@ -73,7 +73,8 @@ def test_the_cases_are_all_there() -> None:
 def test_who_stands_where(case: tuple[str, str]) -> None:
     text, people = case
     who = read_who(text.replace(r"\n", "\n"))
-    assert [told(person, who.placed) for person in who.people] == people.split("; ")
+    takers = [f"@{person.words}" for person in who.takers]
+    assert [told(person, who.placed) for person in who.people] + takers == people.split("; ")
 
 
 def test_a_name_typed_small_is_one_if_the_family_has_it() -> None:

@@ -76,6 +76,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
 )
 from boxlore.core.people.who_is_where.starting_points import with_starting_points
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
+from boxlore.core.people.who_is_where.takers import without_takers
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
@@ -92,6 +93,8 @@ class WhoTold:
 
     people: tuple[Placed, ...] = ()
     placed: bool = False
+    takers: tuple[Placed, ...] = ()
+    """Those who took the picture, and are not in it."""
     too: tuple[Placed, ...] = ()
     """Those named only in a remark on somebody (“Anna holding Dot”): each asks whether it is in the picture too."""
 
@@ -102,6 +105,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader = Reader(text, known)
     elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
+    takers = without_takers(elements, reader.text, known)
+    elements = takers.left
     asked, elements = head_and_list(elements, known)
     elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
     elements = with_beside(with_starting_points(elements, reader.text), reader.text)
@@ -112,7 +117,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
         _take(reader, element, elements[at + 1 :])
     end_item(reader)
     items = [] if _tells_of_nobody(reader.items) else told_once(joined_to_names(reader.items))
-    items = items or _nobody_told(reader.text)
+    items += [Item(doubted, "", width=0) for doubted in takers.doubted]
+    items = items or ([] if takers.people else _nobody_told(reader.text))
     if asked:
         items.insert(0, _of_a_head(between(asked, reader.text)))
     ask_of_doubtful(items, known)
@@ -121,7 +127,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     complete_names(items, known)
     mark_nameless(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals))
-    return WhoTold(people, reader.placed, tuple(told_in_remarks(items, known)))
+    return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))
 
 
 def _tells_of_nobody(items: Sequence[Item]) -> bool:
@@ -163,7 +169,10 @@ def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
 def names_nobody(text: str) -> bool:
     """Whether a text is surely no name and nobody's description: `she was in hospital that day`, `the picnic at
     Brighton`, or of somebody who is not in it. It is asked who is meant; until then no title has it."""
-    people = read_who(text).people
+    who = read_who(text)
+    people = who.people
+    if who.takers and not people:
+        return True  # `Ivy Pratt took the picture`
     words = [element for element in elements_of(text) if element.kind != "end"]
     notes = [element.inside for element in words if element.kind == "note"]
     if any(is_absent(inside) and not any(piece.kind in _IN_DOUBT for piece in inside) for inside in notes):

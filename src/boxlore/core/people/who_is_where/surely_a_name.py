@@ -250,8 +250,8 @@ _NO_COMPANY = (
     | table.MY_OWN
     | small_words.LEAVES_OUT_OTHERS
     | frozenset(
-        "of des du della dei degli delle dos das av af van in at from near im aus en dans nel na no i as like als comme "
-        "for named called nee ne born geb sund "
+        "of des du della dei degli delle dos das av af van in at from near im aus en dans nel na no i as like als "
+        "comme for named called nee ne born geb sund "
         "meinem meinen meiner unserem unseren unserer "
         "deren dessen her his their ihr ihre ihrem ihren ihrer sein seine seinem seinen seiner son sa ses".split()
     )
