@@ -18,6 +18,21 @@ def asked_by(question: str, told: str) -> str:
     return next((name for name in asked if f"“{name}”" in question and not OF_A_REMARK.match(question)), "")
 
 
+_PROPOSES = re.compile(r"”(?::| is? that:|: who is that:)? ([^“”]+)\?$")
+_NO_PROPOSAL = re.compile(r"\b(?:in the picture|somebody|someone|told by itself|of the family)\b")
+
+
+def proposed(question: str) -> list[str]:
+    """The names that a question offers: `Нина` of `Is “Ниной” Нина?`, both of `Who are “Manželé Dvořákovi”: Dvořák;
+    Dvořáková?`."""
+    told = _PROPOSES.search(question)
+    if told is None or _NO_PROPOSAL.search(told[1]):
+        return []
+    offered = told[1].removeprefix("who is that: ").removeprefix("several people: ")
+    names = re.split(r"; |, or | or ", offered)
+    return [name.strip() for name in names if name[:1].isupper()]
+
+
 def before_brackets(told: str) -> str:
     """`Ruth` of `Ruth (still alive then)`."""
     return told.partition(" (")[0]

@@ -22,7 +22,7 @@ from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by, the_one
 from boxlore.core.people.who_is_where.reader import read_who
 from boxlore.core.people.who_is_where.written_out import Placed, note_of, write_placed
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.records.living import Life
 from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.store.values import Change
@@ -275,11 +275,17 @@ def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str
 def placed_in(record: Record) -> list[Placed]:
     """Who stands where in an item, those whom nobody knows too; by markers where there are no rows."""
     placed = [
-        Placed(shown.name, shown.position or shown.number, shown.row, note_of(shown.told.words), unsure=shown.unsure)
+        Placed(shown.name, shown.position or shown.number, shown.row, _note_beside(shown), unsure=shown.unsure)
         for shown in record.shown()
         if shown.position or shown.number
     ]
     return placed + [Placed("", position, row) for row, position in record.nameless]
+
+
+def _note_beside(shown: PersonShown) -> str:
+    """What brackets say of somebody, where the name itself does not end with it."""
+    note = note_of(shown.told.words)
+    return "" if shown.name.endswith(f"({note})") else note
 
 
 def written_back(record: Record) -> str:

@@ -22,7 +22,7 @@ from boxlore.core.people.who_is_where.kin_words import ME_ALONE, own_relation
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets
+from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets, proposed
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
@@ -78,6 +78,7 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
         )
         if view.meant or not (view.asks or note):
             continue
+        offered = proposed(note.words) if note else []
         if view.asks:
             name = before_brackets(view.words)
             names = sitting.teller.understanding.known_names
@@ -89,9 +90,9 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
             elif known:
                 asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
         else:
-            known, asks = list(_who_may_be(people, name)), ""
+            known, asks = list(_who_may_be(people, name, *offered)), ""
         nobody = (_NOBODY,) if note and not view.asks else ()
-        somebody = (*_known(known), *_new(name, sitting.teller.narrator(view.source)[1]))
+        somebody = (*_known(known), *_new(name, sitting.teller.narrator(view.source)[1], *offered))
         choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
         yield OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
     yield from _of_remarks(sitting, record, notes)
@@ -119,13 +120,13 @@ def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) ->
             yield OpenPerson(view, note.words, note.id, choices, name)
 
 
-def _who_may_be(people: Iterable[Person], words: str) -> Iterator[Person]:
-    """Everyone known by the words, by the last of them (`Cyril Dawes` of `Batsman Cyril Dawes`), or by a name in them
-    (`Anna` and `Ruth` of `Either Anna or Ruth`)."""
+def _who_may_be(people: Iterable[Person], words: str, *offered: str) -> Iterator[Person]:
+    """Everyone known by a name that the question offers, by the words, by the last of them (`Cyril Dawes` of `Batsman
+    Cyril Dawes`), or by a name in them (`Anna` and `Ruth` of `Either Anna or Ruth`)."""
     tokens = tokens_of(words)
     everyone = list(people)
     seen: set[str] = set()
-    for name in (*(written(tokens[at:]) for at in range(len(tokens))), *_names_within(words)):
+    for name in (*offered, *(written(tokens[at:]) for at in range(len(tokens))), *_names_within(words)):
         for person in known_by(everyone, name):
             if person.id not in seen:
                 seen.add(person.id)
@@ -140,10 +141,10 @@ def _known(people: Sequence[Person]) -> Iterator[Meant]:
         yield Meant(told_apart(person) if names.count(name) > 1 else name, person=person.id)
 
 
-def _new(words: str, teller: str) -> Iterator[Meant]:
-    """The teller and the teller's own kin of each word within that says so, else somebody new of each name, and of all
-    the words."""
-    for name in (*_names_within(words), words):
+def _new(words: str, teller: str, *offered: str) -> Iterator[Meant]:
+    """Somebody new of each name that the question offers, the teller and the teller's own kin of each word within that
+    says so, else somebody new of each name, and of all the words."""
+    for name in dict.fromkeys((*offered, *_names_within(words), words)):
         own = own_relation(name)
         if not (own and teller):
             yield Meant(f"Somebody new: {name}", name=name)

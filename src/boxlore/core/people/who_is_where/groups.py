@@ -19,6 +19,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.dictionary_forms import both_of_a_family
 from boxlore.core.people.who_is_where.tokens import Element
 
 
@@ -110,6 +111,8 @@ def _is_family(words: Sequence[Element], *, of_given_too: bool = False) -> bool:
 
 def _proposed(family: Sequence[Element], several: Element) -> str:
     """The family name as the members have it; empty where it stands in a form of its own."""
+    if both_of_a_family(family[-1].text):
+        return family[-1].text  # `Петровы`, of whom each has another form (`shared_family_name`)
     inflects = several.plain in small_words.SEVERAL_BEHIND_A_FORM or "а" <= family[-1].plain[0] <= "я"
     inflects = inflects or family[-1].plain.endswith(("owie", "scy", "dzcy", "ovi"))
     return "" if inflects else " ".join(word.text for word in family)

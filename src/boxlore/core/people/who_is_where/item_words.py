@@ -17,10 +17,19 @@ from boxlore.core.people.names.words_table import GIVEN_TITLES, KIN_ALONE, KIN_W
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.dictionary_forms import both_of_a_family, given_of
 from boxlore.core.people.who_is_where.groups import group_of, is_plural_of_kin
-from boxlore.core.people.who_is_where.kin_words import ME, is_given_too, is_me, own_relation, owned_relation, relation
+from boxlore.core.people.who_is_where.kin_words import (
+    ME,
+    is_given_too,
+    is_me,
+    is_oblique_kin,
+    own_relation,
+    owned_relation,
+    relation,
+)
 from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent, is_somewhere
-from boxlore.core.people.who_is_where.surely_a_name import name_of_form
+from boxlore.core.people.who_is_where.surely_a_name import name_behind_with, name_of_form
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -51,7 +60,7 @@ def person_named(
     group = group_of(words)
     if group and group.led and group.end == len(words):
         told, who = between(words, text), "Who is" if group.some and how_many(words) == 1 else "Who are"
-        return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”?", is_person=False), False
+        return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False), False
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -94,8 +103,16 @@ def person_named(
     if words[0].kind == "or" and len(words) > 1:
         asks = f"Is it “{between(words[1:], text)}”, and not who is told before?"
         return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
-    question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
+    if is_oblique_kin(words[0]) and (name := name_behind_with([token_of(word.text) for word in words], known)):
+        return Placed(told, 0, unsure=unsure, asks=f"Is “{told}” {name}?", is_person=False), False  # `тётей Валей`
+    question = f"Who are “{told}”{_both(words)}?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _both(words: Sequence[Element]) -> str:
+    """`: Dvořák; Dvořáková` of `Manželé Dvořákovi`: a couple told by the name of the family."""
+    names = both_of_a_family(words[-1].text) if words[0].plain in table.FAMILY and len(words) == 2 else ()
+    return f": {'; '.join(names)}" if names else ""
 
 
 _AM = frozenset("ben bin olen soy suis sono sou am ar er jestem esmu esu".split())
@@ -123,7 +140,8 @@ def _may_be_another(word: Element) -> bool:
 def is_kin_of(words: Sequence[Element]) -> bool:
     """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition; `муж
     Анны` by a name in the form that says whose."""
-    if len(words) == 2 and words[0].plain in KIN_WORDS and words[1].is_large:
+    is_with = bool(given_of(token_of(words[-1].text), NOTHING_KNOWN))  # `córką Ewą`: with her, and not of her
+    if len(words) == 2 and words[0].plain in KIN_WORDS and words[1].is_large and not is_with:
         return bool(name_of_form(token_of(words[1].text), NOTHING_KNOWN, shortest=4))
     if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
         return False

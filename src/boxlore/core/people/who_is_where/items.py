@@ -101,7 +101,7 @@ def people_named(reader: Reader, words: Sequence[Element], told: str) -> Iterabl
         yield Placed(f"{titles[0].text} {name}", 0), True
         yield Placed(f"{rest[0].text} {name}", 0, note=note), True
         return
-    yield person_named(words, reader.text, reader.known, surely=reader.joined == "with")
+    yield person_named(words, reader.text, reader.known, surely=reader.joined == "with" or reader.in_case)
 
 
 def leads_a_name(word: Element) -> bool:

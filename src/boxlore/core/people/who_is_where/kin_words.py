@@ -25,13 +25,15 @@ def relation(element: Element) -> str:
 
 
 def _relation_of_form(plain: str) -> str:
-    """The relation of a Russian word of kin in a form of a sentence: `женой`, `сыном`."""
+    """The relation of a word of kin in a form of a sentence: `женой`, `dcerou`."""
+    if plain in small_words.KIN_IN_A_CASE:
+        return small_words.KIN_IN_A_CASE[plain]
     is_cyrillic = len(plain) > 3 and "а" <= plain[0] <= "я"
     return _russian_forms().get(key_of(plain, CYRILLIC), "") if is_cyrillic else ""
 
 
 def is_form_of_kin(plain: str) -> bool:
-    """`мамой`: a Russian word of kin in a form of a sentence."""
+    """`мамой`, `dcerou`: a word of kin in a form of a sentence."""
     return plain not in KIN_WORDS and bool(_relation_of_form(plain))
 
 

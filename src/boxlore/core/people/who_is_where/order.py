@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from boxlore.core.people.who_is_where.small_words_table import ABOVE_OR_BELOW, BETWEEN_THEM
-from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.people.who_is_where.written_out import MIDDLE, Placed
 from boxlore.core.statements import fold
 
 _NOT_FROM_LEFT = -1
@@ -66,11 +66,14 @@ class Item:
         self.is_taken_back = True
 
 
-def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mapping[str, int]) -> Iterator[Placed]:
+def in_order(
+    items: Sequence[Item], turned_groups: Container[int], totals: Mapping[str, int], *, directed: bool
+) -> Iterator[Placed]:
     """Everyone with a position: numbers and positions as told, the others by side and in the order told.
 
-    `totals`: how many people stand in a row, where that is told.
+    `totals`: how many people stand in a row, where that is told; `directed`: whether a direction is.
     """
+    unplaced = set() if directed else _without_an_order(items)
     rows: dict[str, list[Item]] = {}
     sides = {item.side for item in items if not item.row}
     if {"left", "right"} <= sides and {item.row for item in items} == {"", "middle"}:
@@ -90,6 +93,10 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
         ordered = _ordered(row, turned_groups)
         at = 0
         for item in ordered:
+            if id(item) in unplaced:
+                position[id(item)] = 0
+                _keep_side(item, 0)
+                continue
             if item.position or (counted and not item.number) or not item.width:
                 position[id(item)] = max(item.position, 0) or -item.from_right
                 _keep_side(item, position[id(item)])
@@ -102,6 +109,19 @@ def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mappi
     for row in rows.values():
         for item in row:
             yield replace(item.person, position=position[id(item)], row=item.row)
+
+
+def _without_an_order(items: Sequence[Item]) -> set[int]:
+    """The ids of those in no row, of whom no order is told: whoever is in the middle has that place, the others have
+    none, where others have one (`In the middle Anna, with Ruth and Tom`; `Bill and, kneeling, his son Colin`)."""
+    row = [item for item in items if not item.row]
+    if any(item.number or item.position or item.from_right or item.side in ("left", "right") for item in row):
+        return set()
+    has_places = len(row) < len(items) or any(item.side for item in row)
+    for item in row:
+        if item.side and fold(item.side_words) not in BETWEEN_THEM:
+            item.row, item.side, item.side_words = MIDDLE, "", ""
+    return {id(item) for item in row if has_places and not item.row}
 
 
 def _keep_side(item: Item, position: int) -> None:

@@ -14,9 +14,10 @@ from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.phrases import end_item
 from boxlore.core.people.who_is_where.reader_state import Reader
-from boxlore.core.people.who_is_where.small_words_table import EVERYONE, OF_ONE, POSTPOSITIONS
+from boxlore.core.people.who_is_where.small_words_table import EVERYONE, OF_ANOTHER, OF_ONE, POSTPOSITIONS
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, Element
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
 
 COLON = Element("colon", ":", 0, 0)
 
@@ -25,6 +26,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     """A row, a direction, a side or a position: of the words before it, or of those behind it."""
     following = further[0].kind if further else ""
     reader.placed = True
+    reader.is_directed = reader.is_directed or element.kind in (*table.DIRECTIONS, *table.ORDERS)
     if element.kind in table.SIDES and _is_whose_alone(reader):
         _whose_alone(reader)
     only_leads = bool(reader.words)
@@ -138,6 +140,9 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
         item.from_right, item.right_words = element.value, element.text
     else:
         item.side, item.side_words = element.kind, element.text
+        before = reader.items[-2:-1] if element.kind == "centre" and item.joined == "and" else []
+        if before and not (before[0].side or before[0].has_place or before[0].position):
+            before[0].side, before[0].side_words = element.kind, element.text  # `Bride and groom in the middle`
 
 
 def _ask_whether_too(earlier: Item, item: Item, element: Element, *, notes: bool = False) -> None:
@@ -148,6 +153,27 @@ def _ask_whether_too(earlier: Item, item: Item, element: Element, *, notes: bool
     if (notes or not person.note) and not person.asks and person.words:
         asks = f"Does “{element.text}” tell where “{person.words}” is too, or “{item.person.words}” alone?"
         earlier.person = replace(person, asks=asks)
+
+
+def ask_of_own_sides(items: Sequence[Item]) -> None:
+    """`on his left`: the left hand of whoever is meant is on the right of the picture."""
+    for item in items:
+        told = next((words for words in (item.side_words, *item.person.note.split(", ")) if _is_own_side(words)), "")
+        if told and item.person.is_person and not item.person.asks:
+            asks = f"Is “{told}” the own side, or that of the picture?"
+            item.person = replace(item.person, asks=asks)
+
+
+def _is_own_side(words: str) -> bool:
+    told = fold(words).split()
+    return len(told) == 3 and told[1] in OF_ANOTHER and told[0] in _AT and told[2].startswith(_OWN_SIDES)
+
+
+_AT = frozenset("on to at a an zu till til pa op aan po z".split())
+_OWN_SIDES = tuple(
+    "left right gauche droite izquierda derecha sinistra destra esquerda direita link recht venstre hojre hoyre "
+    "vanster hoger lew praw".split()
+)
 
 
 def ask_of_joined(reader: Reader, element: Element) -> None:

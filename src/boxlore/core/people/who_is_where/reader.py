@@ -34,6 +34,7 @@ An example. “Anna, my sister, is third from the left” is three items, `Anna`
 remark on the first, and the place belongs to the words before it. One person, at position 3.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -61,7 +62,7 @@ from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
-from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, place_behind, put_place
+from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_is_where.shared_family_name import share_family
@@ -126,7 +127,8 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     share_family(items, known)
     complete_names(items, known)
     mark_nameless(items)
-    people = tuple(in_order(items, reader.rtl_groups, reader.totals))
+    ask_of_own_sides(items)
+    people = tuple(in_order(items, reader.rtl_groups, reader.totals, directed=reader.is_directed))
     return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))
 
 
@@ -319,6 +321,10 @@ _ONLY_HEADS = ("everyone", "everybody", "numbers")
 """Words before a colon that say nothing of anybody."""
 
 
+_PLURAL = re.compile(r"^[^\W\d_]+[^\W\d_aeiousäöü]s$")
+"""One word that may be a family as a whole, in English, German and Dutch."""
+
+
 def _end_header(reader: Reader) -> None:
     """The words that only open a list: they name nobody, and take no place in it."""
     if len(reader.words) == 1 and reader.words[0].plain in _ONLY_HEADS:
@@ -349,6 +355,8 @@ def _end_header(reader: Reader) -> None:
     for item in reader.items[already:]:
         item.width, item.is_name = 0, False
         asks = item.person.asks or f"Is “{item.person.words}” someone in the picture?"
+        if _PLURAL.search(item.person.words) and item.person.is_person:  # `Kesslers: Emil, Rosa`
+            asks = f"Who are “{item.person.words}”: {item.person.words[:-1]}; {item.person.words}?"
         item.person = replace(item.person, is_person=False, asks=asks)
 
 

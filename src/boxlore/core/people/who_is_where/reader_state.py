@@ -65,6 +65,8 @@ class Reader:
     identified: bool = False
     """Whether the item before is somebody described, told to be kin: “the girl is my sister, Ruth”."""
     placed: bool = False
+    is_directed: bool = False
+    """Whether it is told in which direction people are told."""
     part_absent: bool = False
     """Whether the head of this part says that whoever it names is not in the picture: “Absent: Tom”."""
     whom: str = ""

@@ -11,7 +11,10 @@ from itertools import pairwise
 
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_WORDS
+from boxlore.core.people.who_is_where.dictionary_forms import UNKNOWN, family_of_one
 from boxlore.core.people.who_is_where.order import Item
 
 
@@ -21,13 +24,40 @@ def share_family(items: Sequence[Item], known: KnownNames) -> None:
     family = ""
     for item, read in zip(items, parts, strict=True):
         family = item.of_group or (family if item.joined == "and" else "")
+        tokens = tokens_of(item.person.words)
+        if family and item.of_group and len(tokens) == 2 and KIN_WORDS.get(tokens[0].plain) in _OF_ONE_FAMILY:
+            note = ", ".join(filter(None, (tokens[0].text, item.person.note)))
+            read = read_name(tokens[1].text, known)
+            item.person = replace(item.person, words=tokens[1].text, note=note)  # `Familie Kessler: Vater Emil`
         if family and _is_given_alone(read):
-            item.person = replace(item.person, family=family)
+            _propose(item, family, read.given)
     for at, ((first, read), (second, whole)) in enumerate(pairwise(zip(items, parts, strict=True))):
         has_own = whole.given and whole.family and not whole.kin and bool(whole.title) == bool(read.title)
         if second.joined == "and" and has_own and _is_given_alone(replace(read, title="")) and not first.person.family:
-            first.person = replace(first.person, family=whole.family)
+            _propose(first, whole.family, read.given)
+            _as_of_one(second, whole)
             _ask_of_others(items[:at], parts[:at], whole.family)
+
+
+_OF_ONE_FAMILY = ("father", "mother", "son", "daughter", "brother", "sister")
+
+
+def _propose(item: Item, family: str, given: str) -> None:
+    """A family name beside a given name; where it is told as that of all, in the form of one: `Зуев` of `Зуевы`."""
+    of_one = family_of_one(family, given)
+    if of_one == UNKNOWN:
+        asks = f"What is “{item.person.words}” of the family {family} called?"
+        item.person = replace(item.person, asks=item.person.asks or asks)
+    else:
+        item.person = replace(item.person, family=of_one or family)
+
+
+def _as_of_one(item: Item, read: NameParts) -> None:
+    """`Павел Зуевы`: the given name alone, and what was told for the family a note."""
+    if family_of_one(read.family, read.given) and item.person.words == f"{read.given} {read.family}":
+        note = ", ".join(filter(None, (item.person.note, read.family)))
+        item.person = replace(item.person, words=read.given, note=note)
+        _propose(item, read.family, read.given)
 
 
 def _ask_of_others(before: Sequence[Item], parts: Sequence[NameParts], family: str) -> None:

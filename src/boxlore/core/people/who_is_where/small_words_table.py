@@ -116,6 +116,28 @@ CARDINALS: dict[str, int] = {
 
 PEOPLE_IN_ALL = frozenset("people persons of us in all personen inimest personnes personas persone pessoas".split())
 
+KIN_IN_A_CASE = {
+    word: relation
+    for relation, words in (
+        ("son", "synem dels delu sunumi poja pojaga fiaval"),
+        ("daughter", "dcerou corka meitu dukra dukteria tutre tutrega lanyaval"),
+        ("wife", "manzelkou zenou zona sievu zmona naise naisega felesegevel"),
+        ("husband", "manzelem muzem mezem viru vyru mehega ferjevel"),
+        ("brother", "bratrem bratem brali broliu venna vennaga batyjaval occsevel"),
+        ("sister", "sestrou siostra masu seserimi oega noverevel hugaval"),
+        ("mother", "matkou maminkou matka mama mati mammu motina emaga anyjaval"),
+        ("father", "otcem tatinkem ojcem tata tevu isaga apjaval"),
+        ("grandmother", "babickou babcia vecmaminu mociute vanaemaga nagymamajaval"),
+        ("grandfather", "dedeckem dziadkiem vectevu seneliu vanaisaga nagyapjaval"),
+        ("aunt", "tetou ciocia ciotka tanti teta tadiga"),
+        ("uncle", "strycem stryckem wujkiem wujem onkuli onuga"),
+        ("grandson", "vnukem wnukiem mazdelu anuku"),
+        ("granddaughter", "vnuckou wnuczka mazmeitu anuke"),
+    )
+    for word in words.split()
+}
+"""Words of kin behind `with` in Czech, Polish, Latvian, Lithuanian, Estonian and Hungarian -> the relation."""
+
 WIDOWED = frozenset(
     "widow widower witwe witwer lesk veuve veuf viuda viudo vedova vedovo viuva weduwe enke anka leski вдова wdowa vdova".split()
 )

@@ -20,6 +20,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.dictionary_forms import family_behind_with, given_of
 from boxlore.core.people.who_is_where.kin_words import is_form_of_kin
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -61,7 +62,9 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
         of_whom = f"where “{note}” is told of {told}?"
         where = f"in the picture too, {of_whom}"
         names = [
-            name for name in _names_in(note, known) if fold(name) not in told_too and name not in item.person.family
+            _as_in_a_dictionary(name, known)
+            for name in _names_in(note, known)
+            if fold(name) not in told_too and name not in item.person.family
         ]
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
         too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
@@ -70,11 +73,38 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     return too
 
 
+def _as_in_a_dictionary(name: str, known: KnownNames) -> str:
+    """A name in the form that it has by itself, where that is one alone: `Tõnu` of `oma poja Tõnuga`."""
+    token = token_of(name)
+    if token.is_given or known.is_given(token.plain):
+        return name
+    form = given_of(token, known) or name_of_form(token, known)
+    return name if not form or " or " in form else form
+
+
+def name_behind_with(tokens: Sequence[Token], known: KnownNames) -> str:
+    """The name of which the words are the form behind `with`: `Олег Крылов` of `Олегом Крыловым`; empty where no given
+    name is found, or the words are that name."""
+    led = next((at for at, token in enumerate(tokens) if not _leads_to_a_name(token)), 0)
+    first, others = tokens[led], tokens[led + 1 :]
+    given = given_of(first, known) or name_of_form(first, known)
+    if not given or (" or " in given and others):
+        return ""
+    return " ".join([given, *(family_behind_with(token.text, given) for token in others)])
+
+
+def _leads_to_a_name(token: Token) -> bool:
+    return token.plain in KIN_WORDS or token.plain in TITLES or is_form_of_kin(token.plain)
+
+
 def _without_places(item: Item) -> str:
     """What is noted of somebody, without the words of a place: `Far right`, of Danish a father."""
     parts = item.person.note.split(", ")
     return ", ".join(part for part in parts if part not in (item.side_words, item.right_words))
 
+
+_WITH_ENDING = "ga"
+"""The ending that is `with` in Estonian: `tädi Salmega`."""
 
 _LEAD_TO_A_PLACE = frozenset("im am auf in on at by near under outside inside dans sur nel nella op на за przy".split())
 
@@ -100,6 +130,9 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     first = tokens[0] if tokens else None
     if first is None or _NO_SIGN_OF_NAMES.search(words) or (len(tokens) == 1 and words in _LETTERS):
         return f"Is “{words}” someone in the picture?"
+    in_case = item.in_case or (not tokens[-1].is_given and tokens[-1].text.endswith(_WITH_ENDING))
+    if in_case and (name := name_behind_with(tokens, known)):
+        return f"Is “{words}” {name}?"
     if len(tokens) == 1 and (name := name_of_form(first, known)):
         return f"Is “{words}” {name}?"
     if not shouted and 1 < len(words) < 5 and words.isalpha() and words.isupper():  # `RAF`
@@ -239,7 +272,11 @@ def _may_be_told(token: Token, known: KnownNames) -> bool:
         return False
     if token.plain in small_words.TIMES_OF_THE_YEAR or token.plain in small_words.NAMES_OF_ANIMALS:
         return False
-    return is_given_somewhere(token, known) or token.plain in KIN_WORDS or bool(name_of_form(token, known))
+    return (
+        is_given_somewhere(token, known)
+        or token.plain in KIN_WORDS
+        or bool(name_of_form(token, known) or given_of(token, known))
+    )
 
 
 _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
@@ -275,7 +312,13 @@ def name_of_form(token: Token, known: KnownNames, *, shortest: int = _SHORTEST_F
         stems = {plain.removesuffix(ending) for ending in _ENDINGS if plain.endswith(ending)} - {plain}
         names = tuple(stem for stem in sorted(stems) if stem in CALLED or known.is_given(stem))
     own = [name for name in names if known.is_given(name)] or list(names)
-    return " or ".join(name.capitalize() for name in own[:2])
+    return " or ".join(_as_written(name, token.text) for name in own[:2])
+
+
+def _as_written(name: str, told: str) -> str:
+    """A name as it is written in the form that was told, with its accents: `Tõnu` of `Tõnuga`."""
+    begins = told[: len(name)]
+    return begins if fold(begins) == name else name.capitalize()
 
 
 _ENDINGS = tuple("n lla lle lta ssa sta ksi ga le lt sse st nek nak val vel hoz hez ovi owi em iem".split())

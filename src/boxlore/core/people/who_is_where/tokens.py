@@ -19,6 +19,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.labels import ROMANS, labels_of
+from boxlore.core.people.who_is_where.written_out import MIDDLE
 from boxlore.core.statements import fold
 
 _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
@@ -275,7 +276,7 @@ ROW_NAMES = {1: "front", 2: "second", 3: "third", 4: "fourth", 5: "fifth"}
 FROM_THE_BACK = {1: "back"} | {number: f"{ROW_NAMES[number]} from the back" for number in (2, 3, 4)}
 """Rows that are counted from the back."""
 
-ROW_KINDS = frozenset((*table.ROW_CLASSES, *ROW_NAMES.values(), *FROM_THE_BACK.values()))
+ROW_KINDS = frozenset((*table.ROW_CLASSES, *ROW_NAMES.values(), *FROM_THE_BACK.values(), MIDDLE))
 PLACES = frozenset((*ROW_KINDS, *table.SIDES, *table.DIRECTIONS, *table.ORDERS))
 """Kinds of elements that tell a place in the picture."""
 

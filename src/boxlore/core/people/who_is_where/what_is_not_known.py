@@ -16,7 +16,8 @@ from boxlore.core.people.who_is_where.tokens import Element
 
 _OTHERS = frozenset(
     "otro otra others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid "
-    "autres reste otros otras demas resto altri altre outros outras overigen andre ovrige resten andra ovriga "
+    "autre autres reste otros otras demas resto altri altre outros outras overigen andre ovrige resten andra ovriga "
+    "else anyone sonst keinen keiner niemanden niemand personne "
     "muut muita loput остальные остальных других другие reszta reszty innych inni pozostalych parejos parejie "
     "parejo citus kitus kiti kitu likusiu ostatni ostatnich tobbiek tobbit tobbieket tobbi hina hinir eile".split()
 )
@@ -33,7 +34,8 @@ _FAMILY_NAME = frozenset(
     "фамилию фамилии nazwiska nazwisko uzvardu pavardes prijmeni".split()
 )
 KNOWING = frozenset(
-    "know knew acuerdo remember recall recognise recognize forget forgotten kenne kennt erkenne weiss erinnere "
+    "know knew idea kenn acuerdo remember recall recognise recognize forget forgotten "
+    "kenne kennt erkenne weiss erinnere "
     "vergessen tunne tea maleta maletan unustanud connais connait reconnais sais oublie rappelle conozco "
     "reconozco recuerdo olvide se conosco riconosco ricordo dimenticato conheco reconheco lembro esqueci ken "
     "herken weet vergeten kender husker glemt kjenner kanner minns vet glomt tieda tunnista muista unohtanut "
@@ -42,6 +44,13 @@ KNOWING = frozenset(
     "nepamatuji nevim zapomnel ismerem emlekszem elfelejtettem thekki man gleymt aithnim dearmad".split()
 )
 """Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
+
+_STRANGERS = frozenset(
+    "strangers stranger fremde fremd voorad inconnus inconnu desconocidos extranos sconosciuti estranei desconhecidos "
+    "vreemden onbekend onbekenden fremmede ukendte ukjente frammande okanda tuntemattomia vieraita незнакомые чужие "
+    "неизвестные obcy nieznani svesi svesinieki nepazistami svetimi cizi neznami idegenek".split()
+)
+"""People whom nobody knows: `the rest are strangers`."""
 
 _WHOM = frozenset(
     "di dont cuyo whose deren dessen wiens hvis vars jonka die den das wen qui que che dien som keda kelle "
@@ -104,7 +113,9 @@ def _begins(part: Sequence[Element]) -> int:
 
 def _tells_not_known(part: Sequence[Element], of_what: frozenset[str]) -> bool:
     plains = {word for element in part for word in element.plain.replace("’", "'").split()}
+    plains |= {word.rpartition("'")[2] for word in plains}
     says = bool(plains & KNOWING) or any(element.kind == "unknown" for element in part)
+    says = says or (of_what is _OTHERS and bool(plains & _STRANGERS))
     names = any(element.is_large and token_of(element.text).is_given and element.kind == "word" for element in part)
     return bool(says and plains & of_what and not names)
 

@@ -13,10 +13,13 @@ from boxlore.core.people.kin_terms import ORDINALS
 
 ROWS = (
     "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth",
-    "fourth from the back", "third from the back", "second from the back", "back",
+    "fourth from the back", "third from the back", "second from the back", "back", "in the middle of the picture",
     "clockwise", "counterclockwise", "top to bottom", "bottom to top", "diagonally",
 )  # fmt: skip
 """Rows from the front of the picture to the back, and two orders around it."""
+
+MIDDLE = "in the middle of the picture"
+"""Where somebody stands of whom no order is told."""
 
 AROUND = ROWS[ROWS.index("clockwise") :]
 """Those that are orders, and say themselves in which order people are told."""
@@ -28,6 +31,7 @@ NO_ROWS = (
     "standing",
     "kneeling",
     "lying",
+    "in the middle of the picture",
     "clockwise",
     "counterclockwise",
     "top to bottom",
