@@ -102,6 +102,8 @@ IN_THE_PICTURE_TOO = [
     ("Hilda in Nan's arms", "Nan"), ("Nora between her parents", "her parents"), ("Stan with the twins", "the twins"),
     ("Ivy with Hugo's boys", ""),
     ("proua Kask oma poja Tõnuga", "Tõnu"), ("Jan Kask poja Jaaniga", "Jaan"),
+    ("John and the cat Biscuit on Granny's lap", "Granny"), ("Rex the dog on the big chair's back", ""),
+    ("Das ist nicht Opa, sondern sein Bruder Max", ""),
     ("Rose Fleury devant la maison des Martin", ""),
     ("Mrs Orr's maid Bridget", ""), ("Ivy on Mrs Orr's knee", "Orr"), ("Harold, according to Ethel", ""),
     ("Hilda in her mother's arms", "her mother"), ("папа с мамой", "мамой"),

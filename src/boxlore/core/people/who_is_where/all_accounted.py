@@ -30,7 +30,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, NAMES_OF_ANIMALS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, AT_A_FEAST, NAMES_OF_ANIMALS
 from boxlore.core.people.who_is_where.surely_a_name import GIVEN_ELSEWHERE, is_part_of_names
 from boxlore.core.statements import fold
 
@@ -64,6 +64,9 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
         if item.person.words.count("'s ") > 1 and not item.is_name:
             question = f"Who are “{item.person.words}”?"
             item.person = replace(item.person, asks=question, is_person=False)
+    for item in items:
+        if item.is_name and fold(item.person.note) in AT_A_FEAST and not read_name(item.person.words, known).kin:
+            doubted.add(id(item))  # `Jaani ja Mari pulmas`: at their wedding
     for before, item in pairwise(items):
         if item.joined in ("and", "with") and id(item) in doubted:
             doubted.add(id(before))

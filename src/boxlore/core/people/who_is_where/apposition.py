@@ -157,7 +157,8 @@ def _fit(described: Item, named: Item) -> bool:
     given = {token.plain for token in tokens_of(named.person.words)}
     other_sex = {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(described.definite, frozenset())
     places = [(item.number, item.position, item.from_right, item.side) for item in (described, named)]
-    return not given & other_sex and (0, 0, 0, "") in places and described.row in ("", named.row)
+    fits = (0, 0, 0, "") in places or (places[0] == places[1] and described.side != "")  # `Centre: the bride, Joan`
+    return not given & other_sex and fits and described.row in ("", named.row)
 
 
 def _one(described: Item, named: Item, *, asks: bool = False) -> Item:

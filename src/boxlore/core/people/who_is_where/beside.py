@@ -19,6 +19,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.before_things import is_before_a_thing
 from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.small_words_table import (
@@ -95,6 +96,8 @@ def _head(elements: Sequence[Element], at: int) -> _Head | None:
     if first.kind in BESIDE_SIDES and (of or with_too):
         return _Head(at, at + 2, of)
     if first.kind in ("front", "back") and first.phrase in BEFORE_WHOM:
+        if is_before_a_thing(elements[at + 1 :]):
+            return None  # `Vor der Kirche: …`
         return _Head(at, at + 1 + of, of)
     if first.kind == "word" and first.plain in BEFORE_IN_A_CASE:
         return _Head(at, at + 1)  # `За бабушкой стоит …`

@@ -40,6 +40,7 @@ _WHOLE_FAMILY: tuple[tuple[str, str, str], ...] = (
     ("ákovi", "ák", "áková"), ("akovi", "ak", "aková"), ("íkovi", "ík", "íková"),
     ("ikovi", "ik", "iková"), ("čkovi", "ček", "čková"), ("jkovi", "jek", "jková"), ("pkovi", "pek", "pková"),
     ("škovi", "šek", "šková"), ("ňkovi", "něk", "ňková"), ("ovi", "?", "ová"), ("iņi", "iņš", "iņa"),
+    *((f"{vowel}set", f"{vowel}nen", f"{vowel}nen") for vowel in "aiouyäö"),
 )  # fmt: skip
 """An ending of a family as a whole -> those of a man and of a woman of it; `?` where it is not known which."""
 

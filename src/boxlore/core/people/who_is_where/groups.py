@@ -118,6 +118,10 @@ def _proposed(family: Sequence[Element], several: Element) -> str:
     return "" if inflects else " ".join(word.text for word in family)
 
 
+_BEFORE_THE_NAME = ("perekond", "pere", "perhe", "suku")
+"""Estonian and Finnish words for a family behind which its name stands by itself."""
+
+
 def family_of_several(words: Sequence[Element]) -> Group | None:
     """A family as a whole before a colon: `the Pells`, `all the Pells`, `Rourke family`, `familie Bos`; None for any
     other words."""
@@ -128,7 +132,12 @@ def family_of_several(words: Sequence[Element]) -> Group | None:
     if len(words) > at + 1 and len(nouns) == 1:
         names = [word for n, word in enumerate(words) if n >= at and n != nouns[0]]
         if _is_family(names, of_given_too=True):
-            return Group(len(words), _proposed(names, words[nouns[0]]))
+            leads = nouns[0] == at and words[at].plain in _BEFORE_THE_NAME
+            family = " ".join(word.text for word in names) if leads else _proposed(names, words[nouns[0]])
+            return Group(len(words), family)
+    small = all(word.text.islower() for word in words[1:])
+    if small and words[0].is_large and both_of_a_family(words[0].text):
+        return Group(len(words), words[0].text)  # `Novákovi před chalupou: Karel, Jana`
     bare = words[1:] if len(words) == 3 and words[0].plain in small_words.EVERYONE else words
     if len(bare) != 2 or bare[0].plain != "the" or not (bare[1].is_large and bare[1].plain.endswith("s")):
         return None

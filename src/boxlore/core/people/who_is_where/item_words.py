@@ -61,6 +61,10 @@ def person_named(
     if group and group.led and group.end == len(words):
         told, who = between(words, text), "Who is" if group.some and how_many(words) == 1 else "Who are"
         return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False), False
+    if len(words) > 1 and all(_is_own_alone(word) for word in words):
+        told = between(words, text)
+        asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
+        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False  # `me mum dad`
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -107,6 +111,11 @@ def person_named(
         return Placed(told, 0, unsure=unsure, asks=f"Is “{told}” {name}?", is_person=False), False  # `тётей Валей`
     question = f"Who are “{told}”{_both(words)}?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _is_own_alone(word: Element) -> bool:
+    """`me`, `mum`: the teller or her own, by one word that is small."""
+    return word.text.islower() and (word.kind == "me" or word.plain in KIN_ALONE) and not is_my(word)
 
 
 def _both(words: Sequence[Element]) -> str:

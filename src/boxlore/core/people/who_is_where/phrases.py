@@ -352,7 +352,8 @@ def _is_pronoun(words: Sequence[Element]) -> bool:
 def _are_titles_of_two(words: Sequence[Element], following: Sequence[Element]) -> bool:
     """`Mr. and Mrs. Pell`, `Ma and Pa Kettleby`: titles, or kin before kin and a family name."""
     if all(word.plain in TITLES for word in words):
-        return True
+        names = len(words) == 1 and token_of(words[0].text).is_given and not words[0].text.endswith(".")
+        return not (names and (following[0].plain not in TITLES or token_of(following[0].text).is_given))  # `Phil`
     is_kin = len(words) == 1 and words[0].is_large and words[0].plain in KIN_WORDS and len(following) > 1
     if not is_kin or following[0].plain not in KIN_WORDS or not following[0].is_large:
         return False

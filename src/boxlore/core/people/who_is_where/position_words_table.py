@@ -20,15 +20,15 @@ en | standing | standing|standing row|those standing
 en | kneeling | kneeling|kneeling row|crouching|squatting
 en | lying | lying|lying down|reclining
 en | row | row
-en | ltr | from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|then going right|going right|then working right|then right from there|starting from the left|starting at the left
-en | rtl | right to left|from right to left|r to l|r-l|then going left|going left|then moving left|then working left|working left|from right|from the right|reading from right|starting from the right
+en | ltr | lft to rt|lft to rgt|lt to rt|lft-rt|l to rt|from lft|fr left|from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|then going right|going right|then working right|then right from there|starting from the left|starting at the left
+en | rtl | rt to lft|rt to lt|r to lft|from rt|right to left|from right to left|r to l|r-l|then going left|going left|then moving left|then working left|working left|from right|from the right|reading from right|starting from the right
 en | clockwise | clockwise|going clockwise
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|counter clockwise|anti clockwise
-en | left | leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
-en | right | rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
+en | left | lft|far lft|leftmost|left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
+en | right | rgt|far rt|far rgt|rightmost|right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
 en | centre | in between|between the two of them|between the two|centre|center|in the centre|in the center|in the middle|between them|at centre|at center
-en | from_left | on left|from left|from the left|from l|in from the left|on the left|from left to right
-en | from_right | on right|from right|from the right|from r|in from the right|on the right
+en | from_left | from lft|fr left|frm left|on left|from left|from the left|from l|in from the left|on the left|from left to right
+en | from_right | from rt|from rgt|fr right|frm right|on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
 en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
 de | front | vor|vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
@@ -62,8 +62,8 @@ et | ltr | siis paremale|edasi paremale|siis paremale poole|vasakult paremale|va
 et | rtl | siis vasakule|edasi vasakule|ja vasakule|siis vasakule poole|paremalt vasakule|paremalt|paremalt lugedes
 et | clockwise | paripaeva|kellaosuti suunas
 et | counterclockwise | vastupaeva
-et | left | vasakul|vasakus servas|koige vasakul|vasemal
-et | right | paremal|paremas servas|koige paremal
+et | left | vasakul pool|vasakut katt|vasakul|vasakus servas|koige vasakul|vasemal
+et | right | paremal pool|paremat katt|paremal|paremas servas|koige paremal
 et | centre | keskel|vahel|nende vahel
 et | from_left | vasakult
 et | from_right | paremalt
@@ -423,7 +423,7 @@ with | with|in eineacht le|next to|between|между|miedzy|mezi|tarp|zwischen|
 from_back | down|from the top|from top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
-verb | its|thats|theres|heres|il y a|hay|es gibt|come|comes|follows|kommt|kommen|folgt|folgen|vient|viennent|bin|suis|soy|olen|jestem|jsem|esmu|it is|it was|here we have|we've got|here you see|here's|there's|that will be|this will be|this here is|'m|is that|is this|is called|is named|heisst|heet|hedder|heter|se tient|se tiennent|se trouve|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies|itt|ez itt|a kepen|a foton|eru|thetta er|a myndinni
+verb | ses|its|thats|theres|heres|il y a|hay|es gibt|come|comes|follows|kommt|kommen|folgt|folgen|vient|viennent|bin|suis|soy|olen|jestem|jsem|esmu|it is|it was|here we have|we've got|here you see|here's|there's|that will be|this will be|this here is|'m|is that|is this|is called|is named|heisst|heet|hedder|heter|se tient|se tiennent|se trouve|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies|itt|ez itt|a kepen|a foton|eru|thetta er|a myndinni
 unknown | ?|naha pole|pole naha|nie wiadomo kto|nie wiadomo|no se sabe|no se sabe quien|on ne sait pas|on ne sait pas qui|man weiss nicht wer|neni znamo|nav zinams|isn't known|is not known|aren't known|are not known|is unknown|are unknown|anaithnid|duine anaithnid|ni fios|nil a fhios agam|i can't name|i cannot name|i couldn't name|we can't name|can't name|cannot name|i don't recognise|i don't recognize|i do not know|not sure which|don't know which|onbekende|unbekannter|unbekannten|unbekanntes|inconnus|uno sconosciuto|una sconosciuta|un sconosciuto|ukendte|ukjente|okanda|nieznane|nieznani|неизвестное|неизвестные|n n|nn|i can't make out|i cannot make out|i can't place|i can't remember|i can't recall|i can't tell|i can't make out who|i can't make out who this is|i do not remember|i don't remember|i don't know who|i don't know who this is|not sure who|not sure|someone i don't know|someone i do not know|i'm not sure|don't remember|i forget|i forget who|i forget his name|i forget her name|forgotten|no idea|no idea who|can't place|can't make out|can't tell|can't think who|can't recall|who is this|who's this|who is that|who's that|weiss nicht|weiss ich nicht|keine ahnung|wer ist das|keegi|ei tea|ei maleta|kes see on|je ne sais pas|quelqu'un|qui est-ce|no se|no me acuerdo|alguien|quien es|non so|qualcuno|nao sei|alguem|weet ik niet|iemand|ved ikke|ved ikke hvem|vet ikke|vet inte|vet ej|nagon|noen|en tieda|joku|не знаю|не помню|кто-то|nie wiem|ktos|nezinu|kads|nezinau|kazkas|nevim|nekdo|he tangata|kaore i te mohiotia|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody|ismeretlen|ismeretlenek|okunnur|okunnug|okunnugur|ukunnur|nem tudom|nem tudom ki|nem tudni|nem emlekszem|valaki|ki ez|othekktur|othekkt|othekktir|veit ekki|man ekki|ekki vitad|einhver|unk|unkn|unbek|неизв|ei tunne|nie wiem kto|not named|name forgotten|tunnistamaton|tuvastamata|unerkannt|non identifie|non identifiee|sin identificar|nao identificado|nao identificada|niet herkend|nierozpoznany|nierozpoznana|неопознан|неопознанная|неопознанныи|oidentifierad|non identificato|non identificata|uidentificeret|uidentifisert|не видно|nie widac|ei nay|ei ole naha|nicht zu sehen|nicht zu erkennen|niet te zien|syns inte|ses ikke|nao se ve|no se ve|non si vede
 in the middle of the picture | in the middle of the picture|in the centre of the picture|in the center of the picture
 or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo|vagy|eda
@@ -436,13 +436,13 @@ my | my|deren|dessen|mo|taku|toku|tana|tona|aku|deras|vinu|vina|vinas|vinu|ju|je
 """
 
 _FROM_THE_END = """
-from_end | to last|to the last|from last|from the last|from the end|from end|last
+from_end | ultim*|letzt*|dernier*|viimane|sista|siste|sidste|viimeinen|последн*|ostatni*|posledni|pedej*|paskutin*|laatste|to last|to the last|from last|from the last|from the end|from end|last
 2 | last but one|next to last|penultimate|second-last|vorletzt*|zweitletzt*|eelviima*|avant-dernier*|penultim*|op een na laatste|voorlaatst*|naestsidst*|nest sist*|nast sist*|toiseksi viimei*|предпоследн*|przedostatni*|priekspedej*|priespaskutin*|predposledn*
 3 | last but two|third-last|drittletzt*|antepenultim*
 """
 
 _PEOPLE = """
-one | pupil|twin|student|godson|goddaughter|stepson|stepdaughter|classmate|trainee|stranger|butler|housemaid|gardener|facteur|prosten|klockaren|prasten|doktorn|lararen|lararinnan|smeden|kantorn|associe|socio|compagno|airman|postman|milkman|fireman|policeman|chairman|salesman|workman|coachman|boatman|fisherman|stockman|clergyman|seaman|rifleman|signalman|ploughman|huntsman|barman|doorman|meester|juf|verger|sexton|curate|stationmaster|harbourmaster|institutrice|instituteur|gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
+one | valet|chauffeur|secretary|footman|groundskeeper|waitress|waiter|barmaid|shopgirl|seamstress|blacksmith|carpenter|mechanic|trawlerman|skipper|bosun|pupil|twin|student|godson|goddaughter|stepson|stepdaughter|classmate|trainee|stranger|butler|housemaid|gardener|facteur|prosten|klockaren|prasten|doktorn|lararen|lararinnan|smeden|kantorn|associe|socio|compagno|airman|postman|milkman|fireman|policeman|chairman|salesman|workman|coachman|boatman|fisherman|stockman|clergyman|seaman|rifleman|signalman|ploughman|huntsman|barman|doorman|meester|juf|verger|sexton|curate|stationmaster|harbourmaster|institutrice|instituteur|gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
 one | cailin|buachaill|paiste|leanbh|sagart|fremmed|frammande|framling|vreemde|fremder|fremde|fremden|etranger|etrangere|forastero|forastera|forestiero|estranho|estranha|vooras|vieras|obcy|незнакомец|незнакомка|svesinieks|nepazistamais|cizinec|idegen
 one | one|other|usher|witness|captain|driver|officer|shopkeeper|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke|mokopuna|nanny|governess|housekeeper|lodger|boarder|coach|pal|mate|sweetheart
 one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd
@@ -519,14 +519,14 @@ HOLDING = frozenset(phrase for kind, phrases in _rows(_BETWEEN) if kind == "held
 """Those of `with` before somebody who is held, and so has no place of her own in a row."""
 
 FAMILY = frozenset(
-    "brautpaar haapari pruutpaar brudpar brudepar bruidspaar maries novios sposi noivos молодые молодожены novomanzele jaunavedziai "
+    "coniugi conyuges conjuges aviopari brautpaar haapari pruutpaar brudpar brudepar bruidspaar maries novios sposi noivos молодые молодожены novomanzele jaunavedziai "
     "eheleute ehepaar gebruder gebroeders echtpaar panstwo abielupaar pariskunta epoux matrimonio sposi casal aegteparret ekteparet "
     "makarna familjen familien perhe suku perekonnad супруги manzele familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina csalad fjolskylda fjolskyldan".split()
 )
 """`family`, before or behind its name."""
 
 COUPLES = frozenset(
-    "brautpaar ehepaar eheleute haapari pruutpaar abielupaar brudpar brudepar bruidspaar echtpaar pariskunta epoux maries "
+    "coniugi conyuges conjuges aviopari brautpaar ehepaar eheleute haapari pruutpaar abielupaar brudpar brudepar bruidspaar echtpaar pariskunta epoux maries "
     "novios sposi noivos casal молодые молодожены супруги novomanzele manzele aegteparret ekteparet".split()
 )
 """Words for two of a couple, which may stand before the first of their names."""
@@ -540,7 +540,7 @@ MY_OWN = frozenset(
 """`my` and `our`: what is told behind it is the teller's own."""
 
 BEFORE_A_PLACE = frozenset(
-    "aussen row there here dort siin seal last in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa do da del della dello du of quite very just helt ganz tout toute uiterst helemaal laengst langst lengst ytterst yderst koige uplne zcela far aivan самыи самая kohe at den det der die das dem da do "
+    "geheel volledig ihan mest allra heilt estrema visai pasa aussen row there here dort siin seal last in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa do da del della dello du of quite very just helt ganz tout toute uiterst helemaal laengst langst lengst ytterst yderst koige uplne zcela far aivan самыи самая kohe at den det der die das dem da do "
     "aan op het de te l' dans sur uz ant pri ja".split()
 )
 """Small words before a row or a side that are a part of it."""

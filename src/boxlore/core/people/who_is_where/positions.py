@@ -9,12 +9,13 @@ from dataclasses import replace
 
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.who_is_where import position_words_table as table
-from boxlore.core.people.who_is_where.item_words import before_place, begins_person
+from boxlore.core.people.who_is_where.item_words import before_place, begins_person, is_of_several
 from boxlore.core.people.who_is_where.items import noted
+from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.phrases import end_item
 from boxlore.core.people.who_is_where.reader_state import Reader
-from boxlore.core.people.who_is_where.small_words_table import EVERYONE, OF_ANOTHER, OF_ONE, POSTPOSITIONS
+from boxlore.core.people.who_is_where.small_words_table import EVERYONE, LEADS, OF_ANOTHER, OF_ONE, POSTPOSITIONS
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
@@ -32,9 +33,16 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     only_leads = bool(reader.words)
     everyone = any(word.plain in EVERYONE for word in reader.words)
     reader.words = before_place(reader.words)
+    if all(word.plain in LEADS for word in reader.words):
+        reader.words = []  # `but the` | fourth
     opens = not reader.items and element.kind in (*table.DIRECTIONS, *table.ORDERS)
     if opens and reader.words and not any(word.is_large for word in reader.words[1:]) and not _is_name(reader):
         reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]  # `Round the table clockwise: …`
+        reader.words = []
+    if following == "colon" and reader.words and is_of_several(reader.words):
+        reader.ahead.add_note(
+            reader.text[reader.words[0].start : reader.words[-1].end]
+        )  # `Kids at front: Shane, Kylie`
         reader.words = []
     if reader.words and reader.after_posture and element.phrase in POSTPOSITIONS:
         _behind_whom(reader, element)
@@ -44,6 +52,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     told_before = told_before and (bool(reader.words) or reader.previous != "colon")  # `Group of three: back Anna`
     apart = not reader.words and (only_leads or reader.previous in ("comma", "and"))
     opens_anew = apart and begins_person(_behind_verbs(further, comma_too=reader.joined != ""))
+    opens_anew = opens_anew or (apart and reader.behind is None and _is_named_by_kin(further))
     if told_before and _stands_behind_her(reader, further):
         end_item(reader)
         place_behind(reader, element, of_all=False)
@@ -60,6 +69,14 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _is_named_by_kin(further: Sequence[Element]) -> bool:
+    """Whether words follow up to the next mark, of which the last is a name and the one before it kin: `pruudi ema Liine`."""
+    end = next((at for at, piece in enumerate(further) if piece.kind not in ("word", "my")), len(further))
+    told = further[:end]
+    is_named = len(told) > 2 and told[-1].is_large and bool(relation(told[-2]))
+    return is_named and not told[0].plain.endswith("ing")
 
 
 def _behind_verbs(further: Sequence[Element], *, comma_too: bool) -> Sequence[Element]:
@@ -192,6 +209,7 @@ def _direct(reader: Reader, item: Item, direction: str) -> None:
 
 def _place_ahead(reader: Reader, element: Element, following: str) -> None:
     if element.kind in (*table.DIRECTIONS, *table.ORDERS):
+        reader.side_stays = ""  # `Far right: Nora, then going left: Kit`
         reader.backwards = element.kind == "rtl"
         if element.kind in table.ORDERS:
             reader.row = element.kind

@@ -46,7 +46,9 @@ from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES, side_of, with_beside
 from boxlore.core.people.who_is_where.completed_names import complete_names
+from boxlore.core.people.who_is_where.denied import with_denied
 from boxlore.core.people.who_is_where.described import with_described
+from boxlore.core.people.who_is_where.groups import family_of_several
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
@@ -109,6 +111,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     takers = without_takers(elements, reader.text, known)
     elements = takers.left
     asked, elements = head_and_list(elements, known)
+    elements = with_denied(elements, reader.text)
     elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
     elements = with_beside(with_starting_points(elements, reader.text), reader.text)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
@@ -327,6 +330,9 @@ _PLURAL = re.compile(r"^[^\W\d_]+[^\W\d_aeiousäöü]s$")
 
 def _end_header(reader: Reader) -> None:
     """The words that only open a list: they name nobody, and take no place in it."""
+    if family_of_several(reader.words):
+        end_item(reader, before="colon")
+        return
     if len(reader.words) == 1 and reader.words[0].plain in _ONLY_HEADS:
         reader.words = []
         return

@@ -28,6 +28,9 @@ INTERJECTIONS = frozenset(
 BUT = frozenset("but aber sondern aga vaid mais pero sino ma mas maar men mutta vaan но а ale lecz bet nego".split())
 """`but`, before whoever it is instead: `looks like Ruth but it's Edna`."""
 
+DENY = frozenset("not nicht ei pas no non nao niet ikke inte не nie ne nav nera".split())
+"""`not`, before somebody who is told not to be seen: `not Grandad but his brother`."""
+
 OF_AGES = frozenset(
     "months month weeks week years year yrs yr days old monate jahre kuud aastat mois ans meses anos".split()
 )
@@ -50,6 +53,13 @@ OF_ONES_OWN = frozenset("der die das den dem le la l' el il lo o de".split())
 
 OF = frozenset("of to de di do da del della von van der des du av af til".split())
 """Words between kin and whose: `brother of Tom`."""
+
+AT_A_FEAST = frozenset(
+    "pulmas pulmades ristimisel ristsetel matustel leeris juubelil peol sunnipaeval haissa ristiaisissa hautajaisissa juhlissa "
+    "syntymapaivilla kazas kristibas beres vestuvese krikstynose laidotuvese eskuvojen temetesen".split()
+)
+"""A feast in the form that says where, before which whose it was is told: `Jaani ja Mari pulmas`, at Jaan's and Mari's
+wedding."""
 
 NAMES_OF_ANIMALS = frozenset(
     "rex rover fido bello hasso waldi azor burek reks medor minou minette musti mirri muri pontu tibby laddie nipper "
@@ -189,6 +199,8 @@ RELATIVES = frozenset("who whom kes qui que che joka som ktory ktora котор�
 
 BEGIN_A_REMARK = frozenset(
     """
+    utanfor utenfor udenfor ulkona ausserhalb dehors fuera fuori fora buiten vor hinter devant derriere davanti dietro
+    delante detras framfor bakom foran bagved voor vid
     standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
     kelle kellel keda dont cuyo cuya hvis vars jonka ktorego ktorej которого которой whom
     from of as just partly partially half hidden obscured cropped cut next beyond

@@ -57,6 +57,8 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
     told_too |= {fold(item.person.words) for item in items}
     for item in items:
         told, note = item.person.words, _without_places(item)
+        if held := _who_holds(item, known):
+            too.append(Placed(held, 0, asks=f"Is “{held}” in the picture too, where “{told}” is told of it?"))
         if not ((item.person.is_person or item.is_several) and told):
             continue
         of_whom = f"where “{note}” is told of {told}?"
@@ -105,6 +107,20 @@ def _without_places(item: Item) -> str:
 
 _WITH_ENDING = "ga"
 """The ending that is `with` in Estonian: `tädi Salmega`."""
+
+
+def _who_holds(item: Item, known: KnownNames) -> str:
+    """`Granny` of `the cat Biscuit on Granny's lap`, which is nobody itself; empty for any other words."""
+    tokens = tokens_of(item.person.words) if not (item.person.is_person or item.is_several) else ()
+    if len(tokens) < _SHORTEST_HELD or tokens[-1].plain not in small_words.HELD_ON:
+        return ""
+    holder = token_of(tokens[-2].text.removesuffix("'s").removesuffix("’s"))
+    is_somebody = holder.text != tokens[-2].text and _may_be_told(holder, known)
+    return holder.text if is_somebody and tokens[-3].text.islower() else ""
+
+
+_SHORTEST_HELD = 4
+"""Words of `Rex on Granny's lap`."""
 
 _LEAD_TO_A_PLACE = frozenset("im am auf in on at by near under outside inside dans sur nel nella op на за przy".split())
 
@@ -231,7 +247,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
     if tokens and tokens[0].plain in small_words.SAID_BY:
         return
     for at, token in enumerate(tokens):
-        if token.plain in _JOIN:
+        if token.plain in _JOIN or (not at and token.plain in small_words.DENY):
             before = token.plain
             continue
         role = role if before in _JOIN or before == _KIN else before
@@ -285,6 +301,7 @@ _JOIN = frozenset("and & + und ja et y e og och i и un ir".split())
 _NO_COMPANY = (
     small_words.THE
     | table.MY_OWN
+    | small_words.DENY
     | small_words.LEAVES_OUT_OTHERS
     | frozenset(
         "of des du della dei degli delle dos das av af van in at from near im aus en dans nel na no i as like als "

@@ -19,6 +19,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import takers_table as table
+from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, NOT_IN_IT, OF
 from boxlore.core.people.who_is_where.tokens import Element
@@ -166,7 +167,7 @@ def _before(part: Sequence[Element]) -> Sequence[Element]:
 def _whole_name(told: Sequence[Element], text: str, known: KnownNames) -> str:
     """The name that all the words are."""
     name = _name(told, text, known)
-    return name if told and name == text[told[0].start : told[-1].end] else ""
+    return name if name and text[told[0].start : told[-1].end].endswith(name) else ""
 
 
 def _name(told: Sequence[Element], text: str, known: KnownNames) -> str:
@@ -175,9 +176,11 @@ def _name(told: Sequence[Element], text: str, known: KnownNames) -> str:
     while end < len(told) and _may_be_named(told[end], led=end > 0):
         end += 1
     behind = told[end:]
-    if not end or any(piece.kind in ("with", "and") for piece in behind):
+    joins = (at for at, piece in enumerate(behind, 1) if piece.kind in ("with", "and"))
+    if not end or any(begins_person(behind[at:]) for at in joins):
         return ""
-    name = text[told[0].start : told[end - 1].end]
+    own = int(told[0].kind == "my" and told[end - 1].is_large)  # `my uncle Joe` is Uncle Joe
+    name = text[told[min(own, end - 1)].start : told[end - 1].end]
     parts = read_name(name, known)
     is_name = bool(parts.given or parts.family or parts.nickname) and told[end - 1].is_large
     return name if own_relation(name) or is_name or is_firm(name) else ""

@@ -491,6 +491,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
                 return replace(first, kind=kind, value=elements[count].value), 2
     if kinds[:2] == ["ordinal", "from_end"]:  # `second to last`
         return replace(first, kind="from the right"), 2
+    if kinds[:1] == ["from_end"] and kinds[1:2] in (["left"], ["right"]):  # `ultima a destra`
+        return replace(first, kind=kinds[1]), 2
     if kinds[:1] == ["from_end"]:
         return replace(first, kind="word"), 1
     if kinds[:1] == ["ordinal"] and kinds[1:2] in (["left"], ["right"]):  # `2nd left`

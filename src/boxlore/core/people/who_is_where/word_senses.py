@@ -12,6 +12,7 @@ from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import FILIATION, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.before_things import is_before_a_thing
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES
 from boxlore.core.people.who_is_where.groups import family_of_several, is_plural_of_kin
 from boxlore.core.people.who_is_where.item_words import (
@@ -35,10 +36,9 @@ from boxlore.core.people.who_is_where.small_words_table import (
     BUT,
     CARDINALS,
     EVERYONE,
-    GERMAN_ARTICLES,
     HELD_ON,
     LEAD_TO_WHAT_IS_SAID,
-    OF,
+    LEADS,
     OF_THINGS,
     POSTPOSITIONS,
     SAID_BY,
@@ -130,7 +130,7 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     ends = further[1:2] and further[1].kind in ("colon", "comma")
     if element.phrase in BEFORE_WHOM and " " not in element.text and is_thing and ends:
         return "word"  # `Framför huset: …`
-    if element.phrase in BEFORE_WHOM and _is_before_a_thing(further):
+    if element.phrase in BEFORE_WHOM and is_before_a_thing(further):
         return "word"  # `in front of the Martins' house`, `devant la maison des Martin`
     to_another = first.plain == "to" and further[1:2] and further[1].kind in ROW_KINDS
     if to_another or (reader.words and reader.words[-1].plain == "to" and element.kind in ROW_KINDS):
@@ -153,37 +153,6 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     noun = behind[1]
     is_person = bool(relation(noun)) or table.NOUNS.get(noun.plain) in ("one", "many") or noun.kind != "word"
     return "word" if behind[0].plain in ("the", "a", "an") and not (is_person or noun.is_large) else ""
-
-
-def _is_before_a_thing(further: Sequence[Element]) -> bool:
-    """Whether a thing is told, and nobody: a small word that is no kin and no kind of people, or in German a noun
-    behind an article; before it an article, whose it is, small words of how it is; behind it `of` and whose it is."""
-    ends = next((at for at, piece in enumerate(further) if piece.kind not in ("word", "my", "of")), len(further))
-    told = further[:ends]
-    led = next((at for at, piece in enumerate(told) if not _leads_to_a_thing(piece, told[at + 1 :])), len(told))
-    if led == len(told):
-        return False
-    thing, behind = told[led], told[led + 1 :]
-    is_noun = thing.is_large and led > 0 and told[led - 1].plain in GERMAN_ARTICLES
-    if thing.is_large and (not is_noun or token_of(thing.text).is_given):
-        return False
-    is_somebody = bool(relation(thing)) or (thing.plain in table.NOUNS and table.NOUNS[thing.plain] != "thing")
-    if is_somebody or (not led and thing.plain.endswith("ing")):
-        return False
-    named = next((at for at, piece in enumerate(behind) if piece.is_large), 0 if not behind else len(behind))
-    return not behind or named == len(behind) or (named > 0 and behind[named - 1].text.islower())
-
-
-def _leads_to_a_thing(piece: Element, behind: Sequence[Element]) -> bool:
-    if piece.text in _APOSTROPHES:
-        return True
-    is_whose = piece.kind == "my" or piece.plain.endswith(("'s", "s'"))
-    is_whose = is_whose or [following.text in _APOSTROPHES for following in behind[:1]] == [True]  # `the Martins'`
-    says_how = piece.plain in table.BEFORE_A_NAME and [word.text.islower() for word in behind[:1]] == [True]
-    return is_whose or says_how or piece.kind == "of" or piece.plain in ARTICLES | SIDE_OF | OF
-
-
-_APOSTROPHES = ("'", "’")
 
 
 def _is_a_thing_told_last(reader: Reader) -> bool:
@@ -368,9 +337,9 @@ def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> st
     many = len(reader.items) - reader.part_begins + bool(reader.words) > 1
     if many and [piece.kind for piece in further[:2]] == ["and", "position"]:
         return "position before"
-    if before_place(reader.words):
+    if before_place([word for word in reader.words if word.plain not in LEADS]):
         return ""
-    leads = all(word.plain in ARTICLES for word in reader.words)
+    leads = all(word.plain in ARTICLES | LEADS for word in reader.words)
     last = reader.items[-1:]  # `2nd is Cec; third Dad`
     goes_on = (
         leads
