@@ -180,6 +180,7 @@ def test_places_told_keep_their_gaps() -> None:
     right = [replace(anna, position=-2), replace(ruth, position=-1)]
     wanted = "Ruth. Anna (second from the right) and Ida (first from the right)."
     assert people_in(record(ruth, right[0], replace(person("Ida"), position=-1))) == wanted
+    assert people_in(record(right[1])) == "Ruth (first from the right)."
     around = [replace(anna, row="clockwise", position=1), replace(ruth, row="clockwise", position=2)]
     assert people_in(record(*around)) == "Clockwise: Anna and Ruth."
     in_question = replace(told_only("the rest"), in_question=True)

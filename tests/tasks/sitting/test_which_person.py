@@ -49,7 +49,7 @@ DOUBTFUL = [
         "Left to right Fred Moss Nell Moss",
         ["Somebody new: Fred Moss", "Somebody new: Nell Moss", "Somebody new: Fred Moss Nell Moss", NOBODY],
     ),
-    ("Мама с Ниной", ["Somebody new: Нина", "Somebody new: Ниной", NOBODY]),
+    ("Вера Лосева с Ниной", ["Somebody new: Нина", "Somebody new: Ниной", NOBODY]),
     (
         "Супруги Зуевы",
         ["Somebody new: Зуев", "Somebody new: Зуева", "Somebody new: Супруги Зуевы", NOBODY],

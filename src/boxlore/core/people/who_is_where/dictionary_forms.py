@@ -9,6 +9,7 @@ given name before it. What is found is only ever a proposal. Grammars of the lan
 
 from collections.abc import Iterator
 
+from boxlore.core.people.names.forms import full_names_of
 from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.tokens import CALLED, Token, token_of
 from boxlore.core.people.names.traditions import KnownNames
@@ -34,6 +35,8 @@ _FAMILY_WITH: tuple[tuple[str, str, str], ...] = (
 both are empty."""
 
 _WHOLE_FAMILY: tuple[tuple[str, str, str], ...] = (
+    ("овых", "ов", "ова"), ("евых", "ев", "ева"), ("ёвых", "ёв", "ёва"), ("иных", "ин", "ина"),
+    ("ских", "ский", "ская"), ("цких", "цкий", "цкая"), ("ových", "?", "ová"),
     ("овы", "ов", "ова"), ("евы", "ев", "ева"), ("ёвы", "ёв", "ёва"), ("ины", "ин", "ина"), ("ыны", "ын", "ына"),
     ("ские", "ский", "ская"), ("цкие", "цкий", "цкая"), ("scy", "ski", "ska"), ("ccy", "cki", "cka"),
     ("dzcy", "dzki", "dzka"), ("owie", "", ""),
@@ -59,7 +62,8 @@ def given_of(token: Token, known: KnownNames) -> str:
 
 def family_behind_with(word: str, given: str) -> str:
     """The family name of which a word is the form behind `with`; the word itself where none of the endings is there."""
-    return _of_endings(_FAMILY_WITH, word, given) or word
+    family = _of_endings(_FAMILY_WITH, word, given)
+    return word if family in ("", UNKNOWN) else family
 
 
 def family_of_one(word: str, given: str) -> str:
@@ -79,7 +83,10 @@ def both_of_a_family(word: str) -> tuple[str, ...]:
 
 def _of_endings(rows: tuple[tuple[str, str, str], ...], word: str, given: str) -> str:
     forms = list(_forms(rows, word))
-    return forms[-1 if is_woman(given) else 0] if forms else ""
+    woman = is_woman(given)
+    if woman is None and len(set(forms)) > 1:
+        return UNKNOWN
+    return forms[-1 if woman else 0] if forms else ""
 
 
 def _forms(rows: tuple[tuple[str, str, str], ...], word: str) -> Iterator[str]:
@@ -91,7 +98,15 @@ def _forms(rows: tuple[tuple[str, str, str], ...], word: str) -> Iterator[str]:
             return
 
 
-def is_woman(given: str) -> bool:
-    """Whether a given name is a woman's; by its ending where no list has it."""
+def _ends_as_a_womans(plain: str) -> bool:
+    return plain.endswith(("а", "я", "a"))
+
+
+def is_woman(given: str) -> bool | None:
+    """Whether a given name is a woman's: by the lists, by the full names that it is said for (`Коля`), by its ending;
+    None where it may be of either (`Саша`)."""
     plain = token_of(given).plain
-    return plain in WOMEN or (plain not in MEN and plain.endswith(("а", "я", "a")))
+    if plain in WOMEN or plain in MEN:
+        return None if plain in WOMEN & MEN else plain in WOMEN
+    full = {_ends_as_a_womans(name) for name in full_names_of(plain)} or {_ends_as_a_womans(plain)}
+    return full.pop() if len(full) == 1 else None

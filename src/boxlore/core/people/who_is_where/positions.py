@@ -72,7 +72,8 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
 
 
 def _is_named_by_kin(further: Sequence[Element]) -> bool:
-    """Whether words follow up to the next mark, of which the last is a name and the one before it kin: `pruudi ema Liine`."""
+    """Whether words follow up to the next mark, the last of which is a name and the one before it kin: `pruudi ema
+    Liine`."""
     end = next((at for at, piece in enumerate(further) if piece.kind not in ("word", "my")), len(further))
     told = further[:end]
     is_named = len(told) > 2 and told[-1].is_large and bool(relation(told[-2]))
@@ -157,7 +158,7 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
         item.from_right, item.right_words = element.value, element.text
     else:
         item.side, item.side_words = element.kind, element.text
-        before = reader.items[-2:-1] if element.kind == "centre" and item.joined == "and" else []
+        before = reader.items[-2:-1] if item.joined == "and" else []
         if before and not (before[0].side or before[0].has_place or before[0].position):
             before[0].side, before[0].side_words = element.kind, element.text  # `Bride and groom in the middle`
 
@@ -183,10 +184,11 @@ def ask_of_own_sides(items: Sequence[Item]) -> None:
 
 def _is_own_side(words: str) -> bool:
     told = fold(words).split()
-    return len(told) == 3 and told[1] in OF_ANOTHER and told[0] in _AT and told[2].startswith(_OWN_SIDES)
+    return len(told) == 3 and told[1] in OF_ANOTHER | _MY and told[0] in _AT and told[2].startswith(_OWN_SIDES)
 
 
-_AT = frozenset("on to at a an zu till til pa op aan po z".split())
+_MY = frozenset("my ma mi mia minha mein meiner moej min".split())
+_AT = frozenset("alla a on to at a an zu till til pa op aan po z".split())
 _OWN_SIDES = tuple(
     "left right gauche droite izquierda derecha sinistra destra esquerda direita link recht venstre hojre hoyre "
     "vanster hoger lew praw".split()

@@ -162,7 +162,7 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
         return f"Is “{words}” someone in the picture?"  # `Im Wagen Erna`
     if len(tokens) > 2 and tokens[1].plain == "of" and not is_part_of_names(first, known):
         return f"Is “{words}” someone in the picture?"  # `Wedding of Ruth`
-    if several := _names_in_a_row(tokens_of(_ASIDE.sub(" ", words))):
+    if several := _names_in_a_row(tokens_of(_ASIDE.sub(" ", words))) or _given_in_a_row(tokens, known):
         return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
     before_title = len(tokens) > 1 and tokens[1].plain in TITLES and first.plain in ("very", "most", "right")
@@ -180,6 +180,20 @@ def _names_in_a_row(tokens: Sequence[Token]) -> list[str]:
     )
     is_row = len(pairs) > 1 and len(tokens) % 2 == 0 and by_turns
     return [f"{given.text} {family.text}" for given, family in pairs] if is_row else []
+
+
+def _given_in_a_row(tokens: Sequence[Token], known: KnownNames) -> list[str]:
+    """The given names of `Ron Les Vic`, of which each is called by; none where one may be a family name."""
+    are_given = len(tokens) > 2 and all(
+        is_given_somewhere(token, known) and token.plain not in _FAMILY_TOO for token in tokens
+    )
+    is_row = are_given and not any(known.is_family(token.plain) or token.plain in TITLES for token in tokens)
+    return [token.text for token in tokens] if is_row and all(len(token.text) < _LONG for token in tokens) else []
+
+
+_FAMILY_TOO = frozenset(GIVEN_OR_FAMILY.split())
+_LONG = 4
+"""Letters of a given name that is called by none shorter: `Anna Maria Luise` is one person's."""
 
 
 def _names_nothing(tokens: Sequence[Token]) -> bool:

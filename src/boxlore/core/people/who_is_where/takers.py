@@ -102,13 +102,20 @@ def _left_and_taker(
     """What of a part is no word of a taker, and the taker; all of it, and nobody, where none is told."""
     if any(piece.plain in _NOT for piece in part):
         return part, ""
+    led = int(bool(part) and part[0].plain in ARTICLES)
+    if part[led : led + 1] and part[led].plain in table.TAKER:
+        if [piece.kind for piece in part[led + 1 :]] == ["unknown"]:
+            return (), ""  # `Photographer unknown`
+        if not led and (name := _whole_name(part[1:], text, known)):
+            asks = f"Is “{name}” in the picture, or was it taken by them?"
+            found.doubted.append(Placed(name, 0, note=part[0].text, asks=asks, is_person=False))
+            return (), ""  # `Photographer Ernest Vale`
     shows = [piece.plain for piece in part if piece.plain not in ARTICLES][:2]
     if shows[1:] == ["of"] and shows[0] in table.PICTURE:  # `A photo of Anna and Ruth`
         part = part[next(at for at, piece in enumerate(part) if piece.plain == "of") + 1 :]
         by = next((at for at, piece in enumerate(part) if at and piece.plain == "by"), len(part))
         if name := _whole_name(part[by + 1 :], text, known):
             return part[:by], name
-    led = int(bool(part) and part[0].plain in ARTICLES)
     if len(part) > led + 2 and part[led].plain in table.TAKER and part[led + 1].kind == "verb":
         name = _whole_name(part[led + 2 :], text, known)  # `The photographer was Ernest Vale`
         return ((), name) if name else (part, "")
@@ -177,13 +184,18 @@ def _name(told: Sequence[Element], text: str, known: KnownNames) -> str:
         end += 1
     behind = told[end:]
     joins = (at for at, piece in enumerate(behind, 1) if piece.kind in ("with", "and"))
-    if not end or any(begins_person(behind[at:]) for at in joins):
+    if not end or any(begins_person(behind[at:]) and _names(behind[at : at + 3]) for at in joins):
         return ""
     own = int(told[0].kind == "my" and told[end - 1].is_large)  # `my uncle Joe` is Uncle Joe
     name = text[told[min(own, end - 1)].start : told[end - 1].end]
     parts = read_name(name, known)
     is_name = bool(parts.given or parts.family or parts.nickname) and told[end - 1].is_large
     return name if own_relation(name) or is_name or is_firm(name) else ""
+
+
+def _names(told: Sequence[Element]) -> bool:
+    """Whether a given name, a title or kin is told: not in `with his Box Brownie`."""
+    return any(token_of(piece.text).is_given or piece.plain in KIN_WORDS or piece.plain in TITLES for piece in told)
 
 
 def _may_be_named(piece: Element, *, led: bool) -> bool:

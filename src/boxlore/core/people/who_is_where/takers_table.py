@@ -24,14 +24,14 @@ TAKER = frozenset(
 )
 
 TOOK = frozenset(
-    "took takes snapped photographed shot pildistas pildistab fotografierte knipste schoss machte aufnahm nahm tegi "
+    "kuvannut valokuvannut pildistanud took takes snapped photographed shot pildistas pildistab fotografierte knipste schoss machte aufnahm nahm tegi "
     "photographia fotografio tomo saco hizo tirou fotografou scatto fotografo maakte nam fotografeerde tog tok fotograferede "
     "fotograferte fotograferade otti kuvasi valokuvasi снимал снимала снял сняла фотографировал фотографировала "
     "сфотографировал сфотографировала fotografowal fotografowala zrobil zrobila fotografeja uznema nufotografavo fotografavo "
     "vyfotil vyfotila fotil fotila fotografoval fotografovala fenykepezte".split()
 )
 TOOK_ALONE = frozenset(
-    "pildistas pildistab fotografierte knipste kuvasi valokuvasi снимал снимала снял сняла фотографировал фотографировала "
+    "kuvannut valokuvannut pildistanud pildistas pildistab fotografierte knipste kuvasi valokuvasi снимал снимала снял сняла фотографировал фотографировала "
     "сфотографировал сфотографировала fotografowal fotografowala fotografeja nufotografavo fotografavo vyfotil vyfotila fotil "
     "fotila fotografoval fotografovala fenykepezte fotografeerde fotograferade fotograferede fotograferte fotografou".split()
 )

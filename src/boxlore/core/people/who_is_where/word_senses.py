@@ -99,11 +99,9 @@ def kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> s
 
 
 def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
-    """`From the top: …` is an order; behind `clockwise` it says no more than where that begins."""
+    """`From the top: …` is an order."""
     if element.kind != "from_back" or element.phrase not in ("from the top", "from top", "down"):
         return ""
-    if reader.previous in table.ORDERS:
-        return "of"
     return "top to bottom" if further and further[0].kind == "colon" and not reader.words else ""
 
 
@@ -449,6 +447,8 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following in (*ROW_KINDS, *table.SIDES, "position", "from the right", "nextto"):
         return True
+    if reader.previous in PLACES and not reader.words and following in ("comma", "colon"):
+        return True  # `Seated centre, Mrs. Vane`
     if following == "described":
         return True  # `Sitting in the boat is Cyril`
     somebody = following in ("my", "word", "unknown") and not further[0].is_large and begins_person(further)
