@@ -42,8 +42,8 @@ def test_an_answer_of_which_words_are_left_is_known(words: str, left: bool) -> N
 
 
 _TABLES = " ".join(Path(source.__file__).read_text(encoding="utf-8") for source in (table, small_words))
-JOINED_OR_ENDED = {"iii", "seduta", "linksboven", "rechtsboven"}
-"""A number in letters, a word of the table with another ending, two words of it written as one."""
+JOINED_OR_ENDED = {"vord", "hint", "iii", "seduta", "linksboven", "rechtsboven"}
+"""Words of the table that are shortened, a number in letters, a word with another ending, two written as one."""
 OF_THE_TABLES = JOINED_OR_ENDED.union(words_in(_TABLES))
 STEMS = tuple(words_in(" ".join(word for word in _TABLES.replace("|", " ").split() if word.endswith("*"))))
 
