@@ -207,10 +207,12 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
     main, *further = pieces
     given: tuple[Token, ...] = ()
     for piece in further:
-        letters = len(main) > 1 and all(_are_letters(token) for token in piece)  # `W. F. Massey, P.C.`
+        letters = (
+            len(main) > 1 and all(_are_letters(token) for token in piece) and "." in piece[0].text
+        )  # `W. F. Massey, P.C.`
         if given and all(_is_title(token) for token in piece):
             frame.put("title", written(piece))  # `Burns, Mary Ellen, Mrs.`
-        elif letters or all(_is_suffix(token) for token in piece):
+        elif letters or all(_is_suffix(token) for token in piece) or _is_joined_suffix(piece):
             frame.put("suffix", written(piece))
         elif not given and _is_title_and_given(main, piece):
             given = piece  # `Crosbie, Mrs. Annie`
@@ -225,8 +227,14 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
     return main, given
 
 
+def _is_joined_suffix(piece: Sequence[Token]) -> bool:
+    return piece[0].is_small and " ".join(token.plain for token in piece) in words_of.JOINED_SUFFIXES
+
+
 def _are_letters(token: Token) -> bool:
     """Whether a word is letters of an honour, each with its point: `P.C.`, `C.St.J.`"""
+    if token.plain in ("and", "&", "bar", "bars"):
+        return True  # `D.S.O. and Bar`
     return len(token.plain) > 1 and token.text.endswith(".") and token.text.count(".") > 1 and not token.is_small
 
 
@@ -476,7 +484,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
             tokens = tokens[:-2]
         elif (
             (_is_suffix(tokens[-1]) or _is_of_a_corps(tokens) or _ends_in_letters(tokens))
-            and (len(tokens) > 2 or tokens[-1].text.endswith(".") or tokens[-1].plain in ("jr", "sr"))
+            and (len(tokens) > 2 or tokens[-1].text.endswith(".") or _is_of_the_elder(tokens))
         ) or _is_number_of_a_king(tokens):
             suffixes[:0] = tokens[-1:]
             tokens = tokens[:-1]
@@ -496,6 +504,12 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
 def _is_number_of_a_king(tokens: Sequence[Token]) -> bool:
     """`George V` behind `King`: the number, which would be an initial elsewhere."""
     return tokens[0].plain in words_of.SOVEREIGNS and len(tokens) > 2 and set(tokens[-1].text) <= set("IVX")
+
+
+def _is_of_the_elder(tokens: Sequence[Token]) -> bool:
+    """`Tull jr`; `Ned Senior`, which behind a family name is one of its own."""
+    last = tokens[-1].plain
+    return last in ("jr", "sr", "jnr", "snr") or (last in ("senior", "junior") and tokens[0].is_given)
 
 
 def _ends_in_letters(tokens: Sequence[Token]) -> bool:
@@ -553,7 +567,7 @@ def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
 def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     """`title` or `kin` for a word that is one here, or an empty string."""
     first, *behind = tokens
-    if first.plain == "superior" and frame.parts.get("title"):
+    if first.plain in ("superior", "oberin") and frame.parts.get("title"):
         return "title"  # `Mother Superior`
     if first.text == "Man":  # `Old Man Crabbe`, but no husband of another language
         return "title" if frame.parts.get("title", "").endswith("Old") and behind else ""
@@ -604,6 +618,7 @@ def _is_title(token: Token) -> bool:
     joined = token.plain.removeprefix("l'").split("-")  # `l'abbé`
     if token.plain.rpartition("/")[2] in words_of.TITLES and "/" in token.plain:
         return True  # `L/Cpl.`
+    joined = joined[1:] if joined[0] in ("rear", "sub", "under") and len(joined) > 1 else joined  # `Rear-Admiral`
     return all(word in words_of.TITLES for word in joined) or token.plain in words_of.RELIGIOUS_TITLES
 
 
@@ -631,7 +646,7 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
         of_respect = token_of(kin).plain in words_of.TURKISH_RESPECT
         if of_respect and not frame.known.is_family(core[-1].plain):
             return NameParts(given=written(core))  # `Mehmet Ali Bey`, who has no family name
-        return _kin_alone(token_of(kin).plain, core, frame.known)
+        return _kin_alone(token_of(kin.split(" ")[-1]).plain, core, frame.known)
     if not last and frame.parts.get("nickname") and len(core) == 1 and not core[0].is_given:
         return with_particle((), core)  # `“Snowy” Tidmarsh`
     if not last:
@@ -657,6 +672,9 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
         return replace(read, given="", family="", married_as=read.family)
     return read
 
+
+_BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")
+"""Titles in religion that no family name stands behind alone."""
 
 _OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
 _MARY = frozenset("mary maria marie m".split())
@@ -707,7 +725,7 @@ def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an
     if title in words_of.GIVEN_TITLES:
         given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given
     elif title in words_of.RELIGIOUS_TITLES:
-        given = given or name.is_given or of_an_order
+        given = given or name.is_given or of_an_order or title in _BY_GIVEN_NAME
     if given and title in words_of.RELIGIOUS_TITLES and title not in words_of.PRIESTS:
         return NameParts(religious=written(core))
     return NameParts(given=written(core)) if given else with_particle((), core)

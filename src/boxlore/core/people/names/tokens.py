@@ -57,8 +57,10 @@ class Token:
 
     @property
     def is_particle(self) -> bool:
-        """A small word inside a family name, written small."""
-        return self.is_small and (self.plain in words_of.PARTICLES or "\u00a0" in self.text)
+        """A small word inside a family name, written small, also shortened: `v. d. Heide`."""
+        return self.text in ("v.", "d.", "v.d.") or (
+            self.is_small and (self.plain in words_of.PARTICLES or "\u00a0" in self.text)
+        )
 
     @property
     def is_filiation(self) -> bool:

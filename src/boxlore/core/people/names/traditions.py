@@ -54,7 +54,8 @@ def _given_alone(tokens: Tokens, known: KnownNames) -> NameParts | None:
     if not all(token.is_given for token in tokens) or known.is_family(last):
         return None
     either = last in EVERYDAY or last in _GIVEN_OR_FAMILY
-    if last in lists.WOMEN - lists.MEN and not either:
+    of_a_man = tokens[0].plain in lists.MEN - lists.WOMEN and last not in ("maria", "marie")  # `Tom Rae`
+    if last in lists.WOMEN - lists.MEN and not (either or of_a_man):
         return NameParts(given=written(tokens))
     if either or tokens[0].plain not in _JOINED_TO or not all(token.plain in lists.MEN for token in tokens):
         return None
@@ -208,7 +209,7 @@ def _begins_a_family(token: Token) -> bool:
 
 def _is_bound(token: Token) -> bool:
     """Whether the word belongs to the family name behind it. `O.` is an initial, `Ó` is bound."""
-    if token.is_initial:
+    if token.is_initial and not token.is_particle:
         return token.text == "Ó"
     return token.is_particle or token.plain.split(" ")[0] in words_of.BOUND or token.text.endswith(_JOINED_PARTICLES)
 
@@ -425,7 +426,7 @@ def icelandic(tokens: Tokens) -> NameParts | None:
 def marks_child(token: Token) -> bool:
     """`p.` and `t.` of Estonian registers, behind the father's name: `Juhan Mardi p.`, Mart's son; so in Finnish and
     Latvian."""
-    return token.text in ("p.", "t.", "poeg", "tütar", "poika", "tytär", "dēls", "meita")
+    return token.text in ("p.", "t.", "poeg", "tütar", "poika", "tytär", "dēls", "meita", "sūnus", "dukra")
 
 
 _NORTHERN_CHILD = ("poika", "tytar", "dotter", "datter")
@@ -689,7 +690,8 @@ def vietnamese(tokens: Tokens) -> NameParts | None:
     marks = any(letter in _VIETNAMESE for letter in " ".join(token.text.lower() for token in tokens))
     marks = marks or (len(tokens) > 2 and sum(not token.text.isascii() for token in tokens) > 1)
     middle = len(tokens) > 2 and plain[1] in lists.VIETNAMESE_MIDDLE
-    if not (marks or (middle and not any(token.is_given for token in tokens[2:]))):
+    surely = middle and plain[0] == "nguyen"
+    if not (marks or surely or (middle and not any(token.is_given for token in tokens[2:]))):
         return None
     return with_particle(tokens[1:], tokens[:1], Tradition.VIETNAMESE)
 

@@ -58,7 +58,7 @@ TITLES = _words(
     capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
     ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
     свящ прот иерей полк кап поручик
-    detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster
+    pfr bgm sac kooliopetaja detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster
     headmistress stationmaster farmer engineer wpc pc hrh emeritus emerita rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
     kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
@@ -193,7 +193,7 @@ MYSTERIES = _words(
 
 SUFFIXES = _words(
     """
-    jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
+    jr jnr junior junr senr sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
     bt bart kcb cb gcb gcmg kcvo cvo mvo cie csi kcie vd td frcs frgs yr dy yngri eldri ifj ifjabb id sm osa osf cssr ocd rscj ibvm omi retd rtd ret qsm qso onz mnzm dso dsc pc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mlodszy mladsi starsi ml
@@ -253,7 +253,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
     for part, row in (
         (
             "born_as",
-            "m n|m s|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
+            "m n|m s|snd|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
             "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|neiupolvenimega|dz|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",
@@ -262,7 +262,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "married_as",
             "married name|married as|formerly mrs|previously mrs|once mrs|fruher frau|mrs|later mrs|now mrs|later|m|primo voto|secundo voto|verw|verwitwete|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
-            "po muzu|po meze|gesch|geschiedene|ovd|ovdovela|g|gm|echtgenote|echtgenote van|huisvrouw van|weduwe van|weduwe|enke efter|anka efter|leski|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
+            "po muzu|po meze|gesch|geschiedene|ovd|ovdovela|g|gm|echtgenote|echtgenote van|huisvrouw van|weduwe van|weduwe|enke efter|anka efter|leski|ferjezett|ferj|zamezna|замужем|в замужестве|по мужу|po muzhu|v zamuzhestve|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),
         (
             "nickname",

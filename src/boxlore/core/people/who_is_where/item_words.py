@@ -553,6 +553,8 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
     if titled := _titles_and_family_name(words):
         return "", between(titled, text)
+    if _has_particles(words):
+        return "", ""  # `Kees van der Meulen`
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
@@ -585,6 +587,14 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
     own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+def _has_particles(words: Sequence[Element]) -> bool:
+    """Whether a name is told with particles between its large words, and nothing else small."""
+    inside = words[1:-1]
+    is_name = len(inside) > 0 and words[0].is_large and words[-1].is_large and not words[1].is_large
+    is_name = is_name and not (words[0].plain in _NOUNS or relation(words[0]) or words[0].kind != "word")
+    return is_name and all(word.is_large or token_of(word.text).is_particle for word in inside)
 
 
 def _titles_and_family_name(words: Sequence[Element]) -> Sequence[Element]:

@@ -292,6 +292,9 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue
         if _is_inside_a_name(words, at, kind, phrase):
             continue
+        initials = "".join(word for word, _, _ in words[at : at + 2])
+        if kind in _SMALL_KINDS and initials.isupper() and len(initials.replace(".", "")) == 2 and len(words) > at + 2:
+            continue  # `E M Wills`
         large = words[at][0][:1].isupper() and at and not (is_shouted or _begins_sentence(words, at, kind))
         if kind == "right" and words[end - 1][0] == "D.":
             continue  # `a D. Emília`

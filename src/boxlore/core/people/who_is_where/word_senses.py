@@ -81,7 +81,10 @@ def _joins_family_names(reader: Reader, element: Element, further: Sequence[Elem
         return False
     if not (names[0].is_given or names[0].plain in IBERIAN_GIVEN):
         return False
-    last = further[0] if further and (len(further) < 2 or further[1].kind not in ("word", "my")) else None
+    following = further[1:2]
+    has_particle = bool(following) and token_of(following[0].text).is_particle  # `Ruiz y Pérez de Castro`
+    is_last = not following or following[0].kind not in ("word", "my") or has_particle
+    last = further[0] if further and is_last else None
     return last is not None and last.is_large and last.kind == "word" and not token_of(last.text).is_given
 
 
@@ -272,6 +275,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "of"  # `con in braccio il piccolo Dino`
     if (not further or further[0].kind in ("comma", "end")) and element.phrase in WITH:
         return "word"  # `Torsten är inte med`
+    if element.text == "z" and reader.previous == "comma" and further and further[0].text in ("d.", "domu"):
+        return "word"  # `Helena Mazur, z d. Lis`
     if element.text in ("z", "ze") and reader.words and further and is_family_in_polish(token_of(further[0].text)):
         return "word"  # `Anna z Nowaków Zielińska`
     if further and reader.words and f"{element.plain} {further[0].plain}" in _MARKERS:
