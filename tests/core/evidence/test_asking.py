@@ -175,6 +175,51 @@ def test_what_she_did_not_know_is_not_asked_again_nor_when_it_was_that_she_has_d
     assert set(found) == {"O", "D"} and not found["D"].startswith("When was this taken")
 
 
+HERS = Source(Said.NARRATOR, "Leida")
+
+
+def test_whoever_has_told_of_a_picture_is_asked_of_it_although_no_kin_of_hers_is_in_it() -> None:
+    stranger = item("s", SINCE_41, people=[shown("Mari")])
+    told_of = item("t", SINCE_41, told("story", "On the quay.", source=HERS), people=[shown("Mari")])
+    named = item("n", SINCE_41, people=[shown("Mari", source=HERS)])
+    found = {question.number: question.nearness for question in questions([stranger, told_of, named])}
+    assert set(found) == {"T", "N"} and found["T"] < 99
+
+
+def test_of_herself_she_is_asked_as_you_and_never_whether_she_was_born() -> None:
+    leida = replace(person("Leida", married=("1963",)), spouses=("Con",), parents=("Liisi",))
+    con = replace(person("Con", married=("1963",)), spouses=("Leida",))
+    wide = told("date", "between 1955 and 1970")
+    found = questions([item("a", wide, people=[shown("Leida")])], people=[leida, con])
+    assert found[0].words in ("Were you married when this was taken?", "How old do you look here, about?")
+    early = item("b", told("date", "between 1930 and 1960"), people=[shown("Liisi")])
+    assert "Leida" not in about(early, people=[replace(LIISI, married=(), spouses=()), ARVO, leida])["B"]
+
+
+def test_how_old_somebody_looks_is_not_asked_again_of_who_has_told_it() -> None:
+    wide = told("date", "between 1955 and 1980")
+    age = told("story", "Ants looks about ten", source=HERS)
+    assert about(item("a", wide, people=[shown("Ants")]))["A"].startswith("How old does Ants")
+    assert not about(item("a", wide, age, people=[shown("Ants")])).get("A", "").startswith("How old does Ants")
+
+
+def test_of_what_cannot_all_be_so_she_is_asked_how_she_knows_what_she_told() -> None:
+    hers, others = told("date", "1960", source=HERS), told("date", "1970", source=LEIDA)
+    assert about(item("a", hers, others, disputed=True)) == {"A": "How do you know when this was taken?"}
+
+
+def test_where_nothing_is_left_to_date_she_is_asked_who_is_there() -> None:
+    settled = told("date", "1960")
+    records = [
+        item("a", settled), item("b", settled, people=[shown("Con")]), item("c", told("date", "1920")),
+        item("d", settled, kind="letter"),
+    ]  # fmt: skip
+    born = [replace(each, born=phrases.read("1900")) for each in PEOPLE]
+    assert [(asked.number, asked.words) for asked in questions(records, people=born)] == [
+        ("A", "Who is in this picture?")
+    ]
+
+
 def test_of_a_picture_before_her_years_only_how_old_somebody_looks() -> None:
     early = item("e", told("date", "between 1918 and 1938"), people=[shown("Liisi")])
     assert about(early) == {"E": "How old does Liisi look here, about?"}

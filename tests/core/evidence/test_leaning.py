@@ -279,6 +279,7 @@ GRANDPARENTS = (
     ("my grandparents' wedding", ("Ada",), "1890-04-29 1890-07-02"),
     ("Granny and Grandad's wedding", ("Ada",), "1890-04-29 1890-07-02"),
     ("my grandparents' wedding", (), "- -"),
+    ("Great-aunt Fay's wedding", ("Ada",), "- -"),
 )
 
 
@@ -296,6 +297,8 @@ def test_which_grandparents_wedding_it_is(words: str, people: tuple[str, ...], w
         "i", told("story", words, source=Source(Said.NARRATOR, "Ed")), people=[shown(name) for name in people]
     )
     assert days_of(worked_out([record], everybody), "i") == wanted
+    by_nobody = item("k", told("story", words), people=[shown(name) for name in people])
+    assert days_of(worked_out([by_nobody], everybody), "k") == "- -"
 
 
 @every_row(("field", "words", "wanted"), AGES)
@@ -523,6 +526,8 @@ OTHER_PICTURES = (
     ("story", "We lived at number 1 then.", "- -"),
     ("story", "the same dress as in number 1", "- -"),
     ("story", "number 1 is the nicer one", "- -"),
+    ("story", "Number 1. The launch.", "- -"),
+    ("story", "after " + "the very long story that somebody told " * 3 + "of number 1", "- -"),
     ("story", "before 1", "- -"),
     ("date", "not the same day as number 1", "- -"),
     ("story", "between number 1 and the other", "- -"),

@@ -37,7 +37,8 @@ def test_a_proposal_has_its_reasons_and_what_cannot_all_be_so() -> None:
     disputed, plain, nothing = (proposal(worked, f"item {name}") for name in ("i", "k", "n"))
     assert len(disputed.circles) == 1 and disputed.edtf == "[1921..1925]"
     assert plain.display == "1930" and round(plain.years or 0) == 1 and len(plain.because) == 1 and not plain.circles
-    assert nothing.because == ()
+    assert plain.is_told("1930") and not plain.is_told("") and not disputed.is_told("1921")
+    assert nothing.because == () and nothing.edtf == "" == nothing.display and nothing.years is None
 
 
 def test_what_the_keeper_has_settled_is_no_contradiction_any_more() -> None:

@@ -7,9 +7,12 @@ is supposed, and how many days that takes from all pictures is reckoned (`Worked
 answers count by how likely each is of the years that are open; an answer is worth less where fewer can give it
 (`_WORTH`, common practice, no source). What is open at one end counts as a hundred years.
 
-Hers are pictures of her own years, or that she is in, and of people who are hers: she or her kin are in it, or nobody
-who is known; of older ones she can say how old somebody looks. She is not asked again of a picture whose date she did
-not know, nor when one was taken that she has dated. The best for her minutes are chosen by what they settle, one of
+Hers are pictures of her own years, or that she is in, and of people who are hers: she or her kin are in it, or somebody
+whom she has told of, or nobody who is known, or she has told of it before; of older ones she can say how old somebody
+looks. She is not asked again of a picture whose date she did not know, nor when one was taken that she has dated, nor
+how old somebody looks whose age there she has told; but of one that she has told of, where something cannot be so, how
+she knows. Where nothing of all that is left, she is asked who is in those pictures of hers of which nobody has said
+it. The best for her minutes are chosen by what they settle, one of
 each picture, and then put in order: the easy first (she is in it herself, then her nearest kin, then pictures of
 nobody), the sad last; a question of a death is a sad one.
 
@@ -34,15 +37,16 @@ from boxlore.core.evidence.even_years import YEAR
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.sentences import teller_of
 from boxlore.core.evidence.weddings import Weddings
-from boxlore.core.evidence.working_out import WorkedOut
+from boxlore.core.evidence.working_out import WorkedOut, days_of
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
 
-MINUTES = {"date": 4, "event": 3, "birth": 2, "age": 2, "married": 2, "born": 2, "alive": 2, "before-or-after": 2}
+MINUTES = {"date": 4, "event": 3, "birth": 2, "age": 2, "married": 2, "born": 2, "alive": 2, "before-or-after": 2,
+           "how-known": 3, "who": 2}  # fmt: skip
 """Minutes for a question of each kind (common practice, no source)."""
 ALL_KINDS = frozenset(MINUTES)
-_WORTH = {"date": 0.4, "event": 0.5, "birth": 0.7, "age": 0.8}
+_WORTH = {"date": 0.4, "event": 0.5, "birth": 0.7, "age": 0.8, "how-known": 0.6}
 """How often somebody can answer (common practice, no source); what is answered by yes or no counts whole."""
 THE_KEEPER = "the keeper"
 OPEN = 100 * YEAR
@@ -51,6 +55,8 @@ FROM_AGE = 4
 """Years from which on somebody remembers (common practice, no source)."""
 PAPERS = ("album-page", "letter", "note", "document", "clipping", "envelope")
 """Kinds of items that are no picture: nobody is asked when they were taken."""
+TOLD_BY_HER = 50
+"""How near somebody is whom she has told of, and who is no kin of hers."""
 FAR_FROM_HER = 99
 """How near a picture is that shows nobody who is known."""
 SETTLED = YEAR
@@ -100,10 +106,12 @@ def what_to_ask(
 ) -> list[Question]:
     """The questions in the order in which to ask them."""
     asking = _Asking(worked, teller, family)
-    dates = sorted(asking.dates(records), key=lambda row: (-row[1].settles, row[1].number))
+    everything = list(records)
+    dates = sorted(asking.dates(everything), key=lambda row: (-row[1].settles, row[1].number))
     found = [asking.best(record, date, kinds) for record, date, kinds in dates[:MOST_PICTURES]]
     found += [date for _, date, kinds in dates[MOST_PICTURES:] if "date" in kinds]
     found = [question for question in (*found, *asking.events(), *asking.births()) if question.settles > 0]
+    found = found or list(asking.who(everything))
     chosen: list[Question] = []
     left = minutes
     for question in sorted(found, key=lambda asked: (-asked.settles, asked.number, asked.words)):
@@ -119,25 +127,51 @@ class _Asking:
         self._weddings = Weddings(family.people, family.happened)
         born, _ = worked.bounds(of_birth(teller.id))
         self._remembers = born + FROM_AGE * YEAR if born is not None else None
+        self._ages_told = {
+            frozenset(days_of(claim)) for claim in worked.claims if claim.teller == teller.id and len(claim.limits) > 1
+        }
+
+    def _is_hers(self, record: Record) -> bool:
+        shown = {person.person for person in record.shown()} - {""}
+        is_of_hers = not shown or bool(shown & self._teller.kin.keys())
+        return record.kind not in PAPERS and (is_of_hers or self._has_told(record))
+
+    def _has_told(self, record: Record) -> bool:
+        everything = (
+            *(view for views in record.told.values() for view in views),
+            *(each.told for each in record.people),
+        )
+        return any(teller_of(view) == self._teller.id for view in everything)
+
+    def who(self, records: Iterable[Record]) -> Iterator[Question]:
+        """Who is in pictures of which nobody has said it."""
+        for record in records:
+            if self._is_hers(record) and not record.people and not self._is_before_her(record):
+                is_sad = bool(record.words("care"))
+                yield Question(record.id, record.number, 0, FAR_FROM_HER, is_sad, "who", "Who is in this picture?")
+
+    def _is_before_her(self, record: Record) -> bool:
+        _, last = self._worked.bounds(of_item(record.id))
+        return last is not None and self._remembers is not None and last < self._remembers
 
     def dates(self, records: Iterable[Record]) -> Iterator[tuple[Record, Question, frozenset[str]]]:
         """The pictures that are hers, with the question when each was taken, and the kinds that she can be asked: of
         one from before her years only how old somebody looks, and of one that she has dated anything but its date."""
         for record in records:
             first, last = self._worked.bounds(of_item(record.id))
-            shown = {person.person for person in record.shown()} - {""}
-            if record.kind in PAPERS or (shown and not shown & self._teller.kin.keys()):
+            if not self._is_hers(record):
                 continue
+            shown = {person.person for person in record.shown()} - {""}
             told = [view for view in record.all("date") if teller_of(view) == self._teller.id]
             if any(view.field == "date" and teller_of(view) == self._teller.id for view in record.asked):
                 continue
-            is_before_her = last is not None and self._remembers is not None and last < self._remembers
             kinds = ALL_KINDS - {"date"} if told else ALL_KINDS
-            if is_before_her and self._teller.id not in shown:
-                kinds = frozenset({"age"})
+            if self._is_before_her(record) and self._teller.id not in shown:
+                kinds = frozenset({"age", "how-known"})
             if first is not None and last is not None and last - first < SETTLED:
                 continue
-            nearness = min((self._teller.kin[ident] for ident in shown & self._teller.kin.keys()), default=FAR_FROM_HER)
+            nearest = FAR_FROM_HER if not self._has_told(record) else TOLD_BY_HER
+            nearness = min((self._teller.kin[ident] for ident in shown & self._teller.kin.keys()), default=nearest)
             settles = self._of_year(of_item(record.id)) * _WORTH["date"]
             yield record, Question(record.id, record.number, settles, nearness, bool(record.words("care"))), kinds
 
@@ -155,27 +189,27 @@ class _Asking:
         picture = of_item(record.id)
         everybody = [person for shown in record.shown() if (person := self._named(shown.person)) is not None]
         shown = {person.id for person in everybody}
+        if any(
+            claim.teller == self._teller.id for circle in self._worked.circles_of(picture) for claim in circle.claims
+        ):
+            yield (last - first) / YEAR * _WORTH["how-known"], "how-known", "How do you know when this was taken?"
         for person in everybody:
             if wedding := self._weddings.of(person.id):
-                yield (
-                    self._either(picture, wedding, (first, last)),
-                    "married",
-                    f"Was {person.name} married when this was taken?",
-                )
+                was = "Were you" if person.id == self._teller.id else f"Was {person.name}"
+                settles = self._either(picture, wedding, (first, last))
+                yield settles, "married", f"{was} married when this was taken?"
             near = [other for other in self._family.people.values() if person.id in other.parents]
             for child in near:
-                if child.id not in shown and self._named(child.id):
+                if child.id not in {*shown, self._teller.id} and self._named(child.id):
                     words = f"Was {child.name} born yet when this was taken?"
                     yield self._either(picture, of_birth(child.id), (first, last)), "born", words
             for ident in dict.fromkeys((*person.parents, *person.spouses)):
                 if ident not in shown and (other := self._named(ident)) is not None and other.died:
                     words = f"Was {other.name} still alive when this was taken?"
                     yield self._either(picture, of_death(other.id), (first, last)), "alive", words
-            yield (
-                self._of_age(picture, person, (first + last) // 2),
-                "age",
-                f"How old does {person.name} look here, about?",
-            )
+            if {picture, of_birth(person.id)} not in self._ages_told:
+                looks = "do you" if person.id == self._teller.id else f"does {person.name}"
+                yield self._of_age(picture, person, (first + last) // 2), "age", f"How old {looks} look here, about?"
         for event in self._family.happened:
             if event.own and event.said in (self._teller.name, THE_KEEPER):
                 words = f"Is this before or after {event.name}?"

@@ -260,6 +260,11 @@ class WorkedOut:
         """How many days narrower the others would be with these limits; None if they cannot hold."""
         return self._reckoning.network.gained(limits)
 
+    @property
+    def claims(self) -> Sequence[Claim]:
+        """Every claim, those that are set aside too."""
+        return [claim for owner, claim in enumerate(self._reckoning.claims) if owner not in self._shared]
+
     def circles_of(self, day: str) -> tuple[Circle, ...]:
         """The circles in which something is said of a day."""
         return tuple(self._by_day.get(day, ()))

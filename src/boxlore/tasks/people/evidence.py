@@ -8,14 +8,15 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.evidence.asking import Family, Question, Teller, what_to_ask
+from boxlore.core.evidence.asking import TOLD_BY_HER, Family, Question, Teller, what_to_ask
 from boxlore.core.evidence.claims import of_birth, of_death, of_item
 from boxlore.core.evidence.gathering import Background, all_clues
 from boxlore.core.evidence.lives import LIFE_FIELDS, PARENT_FIELDS, ToldOfPerson
 from boxlore.core.evidence.proposals import Proposal, proposal
+from boxlore.core.evidence.sentences import teller_of
 from boxlore.core.evidence.working_out import WorkedOut
 from boxlore.core.people.kin import By, Kin
-from boxlore.core.people.person import Registry
+from boxlore.core.people.person import Person, Registry
 from boxlore.core.people.who_is_meant import known_by, the_one
 from boxlore.core.records.audience_levels import To
 from boxlore.core.records.events import FamilyEvent
@@ -115,8 +116,16 @@ def to_ask_next(collection: Collection, found: Evidence, name: str, minutes: int
         kinship = kin.between(person.id, other)
         if kinship is not None and kinship.by is not By.SELF:
             hers[other] = kinship.degree or 1
+    hers |= {ident: TOLD_BY_HER for ident in _told_of_by(collection, found, person) if ident not in hers}
     asked = Teller(id=person.id, name=person.name, kin=hers)
     family = seen_by(collection, To.FAMILY).recipient
     named = {each.id for each in found.people.values() if each.id in hers and family.may_name(each.id, each.name)}
     whom = Family(people=found.people, may_be_named=named, happened=found.happened)
     return what_to_ask(found.records, found.worked, asked, whom, minutes)
+
+
+def _told_of_by(collection: Collection, found: Evidence, teller: Person) -> set[str]:
+    """Everybody whom a teller has named in a picture, or of whose life she has told."""
+    named = {shown.person for record in found.records for shown in record.people if teller_of(shown.told) in teller.ids}
+    lives = {row.person for row in _told_of_people(collection, found.people) if row.teller in teller.ids}
+    return {found.people[ident].id for ident in named | lives if ident in found.people}
