@@ -32,7 +32,7 @@ def test_what_only_she_can_tell_is_found_beside_what_was_noted(run: Run, collect
         async with hands_on(collection, narrator="Leida Rourke", size=(120, 38)) as hands:
             await hands.press("escape")
             await hands.choose("Sit", "What to ask")
-            await hands.until("How old does Leida Rourke look here, about?")
+            await hands.until("How old do you look here, about?")
             await hands.until("By what is told so far, an answer settles about")
             for _ in range(8):
                 if "▸ TRA-0003" in hands.text:
@@ -40,7 +40,7 @@ def test_what_only_she_can_tell_is_found_beside_what_was_noted(run: Run, collect
                 await hands.press("down")
             await hands.press("enter")
             assert "3 of 8" in hands.text and "▸ When was it?" in hands.text
-            assert "To ask: How old does Leida Rourke look here, about?" in hands.text
+            assert "To ask: How old do you look here, about?" in hands.text
             await hands.press("escape")
             await hands.choose("Put right", "What can be worked out")
             await hands.until("▸ TRA-0005")

@@ -90,7 +90,7 @@ class AskScreen(LookingScreen):
             return
         asked = self._asked[self._rows.at]
         if asked.item:
-            self._host.show_item(asked.item, "date" if asked.kind else "")
+            self._host.show_item(asked.item, "person" if asked.kind == "who" else "date" if asked.kind else "")
             if asked.kind:
                 self._host.say(f"To ask: {asked.words}")
         elif asked.about:
