@@ -66,7 +66,7 @@ def test_places_consent_audience_and_telling(run) -> None:  # type: ignore[no-un
     assert run("consent", "Mia")[0] == 1
     assert run("consent", "Tui", "--for", "name", "--as", "guardian")[0] == 2
     assert run("consent", "Mia", "--for", "name", "--on", "2026-11-25")[0] == 0
-    assert "given by herself or himself, 2026-11-25: name" in run("consent", "Mia")[1]
+    assert "given in person, 2026-11-25: name" in run("consent", "Mia")[1]
     code, _, err = run("consent", "Mia", "--withdraw")
     assert code == 2 and "It is not said what Mia Rourke takes back." in err and "--for name --withdraw." in err
     code, _, err = run("consent", "Mia", "--for", "name", "--withdraw")

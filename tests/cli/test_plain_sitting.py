@@ -256,7 +256,7 @@ def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
         number for number, line in enumerate(said) if line.startswith("You answered hide in 1 place that may")
     )
     assert said[hidden - 1].startswith("Noted: Ellen Rourke"), "the same sentence as in the terminal"
-    assert f"Noted: Ellen Rourke: given by herself or himself, {day}: name." in said
+    assert f"Noted: Ellen Rourke: given in person, {day}: name." in said
     assert "It stays as it was, and is asked again at the next sitting." in said
     assert any("says so before a witness" in line for line in said)
     assert f"Noted: Ruth Rourke: given by Joan Tamm, guardian, witness Con Rourke, {day}: name." in said
@@ -264,7 +264,7 @@ def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
     _, said = sit(collection, ".consent\n.consent maybe\n.consent no\n.quit")
     assert any("Ellen Rourke: name" in line for line in said), "asked again in another sitting"
     assert any("Does it stand?" in line for line in said)
-    assert f"Noted: Ellen Rourke: withdrawn by herself or himself, {day}: name." in said
+    assert f"Noted: Ellen Rourke: withdrawn in person, {day}: name." in said
     assert not allows(find_person(collection, "Ellen Rourke").consents, Matter.NAME)
     assert allows(find_person(collection, "Joan Tamm").consents, Matter.NAME)
     _, said = sit(collection, ".consent\n.quit")

@@ -13,7 +13,7 @@ def test_both_ways() -> None:
     assert Consent.from_json(one.to_json()) == one
     assert one.words == "given by Daniel Rourke, guardian, witness Con Rourke, 2026-11-25: name, picture"
     told = make_consent(["name"], "2026-11-25", by="Daniel Rourke")
-    assert told.words == "given by herself or himself, as Daniel Rourke tells, 2026-11-25: name"
+    assert told.words == "given in person, as Daniel Rourke tells, 2026-11-25: name"
 
 
 def test_as_a_json_object() -> None:

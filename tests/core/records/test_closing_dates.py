@@ -30,7 +30,7 @@ from boxlore.core.people.latest_birth import BornBy, Sign
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.closing_dates import Closes, Closing, Reason
-from boxlore.core.records.item_record import PersonShown, Record
+from boxlore.core.records.item_record import PersonShown, Record, is_number_alone
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import withhold
 from boxlore.core.statements import Said, Source
@@ -275,6 +275,16 @@ def test_each_reason_says_how_much_it_closes() -> None:
     nameless = record(told=stories(said("Tom rowed.", by=Source(Said.NARRATOR, "Ann"))))
     of_a_stranger = closing(tom).of(nameless)
     assert of_a_stranger is not None and [reason.what for reason in of_a_stranger.reasons] == [Closes.TELLER]
+
+
+def test_an_item_that_is_kept_leaves_what_an_archive_calls_it() -> None:
+    """DACS 2.1: the reference code is what it is asked for by (from memory)."""
+    kept, named = said("P-991", "archive_reference"), said("P-992, Mia's", "archive_reference")
+    whole = record(audiences=(LATER,), told={"archive_reference": (kept, named), **stories(said())})
+    seen = OUTSIDE.seen(whole)
+    assert (seen.told, seen.withheld, is_number_alone(seen)) == ({"archive_reference": (kept,)}, 2, True)
+    closure = closing(*PEOPLE).of(whole)
+    assert closure is not None and closure.what is Closes.ITEM
 
 
 def test_a_date_that_outside_may_not_have_is_not_called_undated() -> None:

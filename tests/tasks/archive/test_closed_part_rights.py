@@ -53,9 +53,9 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
         heading, *rows = csv.reader(file)
     assert rows == [
         [mia.uri, "Mia Rourke", "", "consent", "picture", "allow", "2026-11-24", "2026-11-25", "Mia Rourke",
-         "given by herself or himself, 2026-11-24: picture"],
+         "given in person, 2026-11-24: picture"],
         [mia.uri, "Mia Rourke", "", "consent", "picture", "disallow", "2026-11-25", "", "Tom",
-         "withdrawn by herself or himself, as Tom tells, witness Ida, 2026-11-25: picture"],
+         "withdrawn in person, as Tom tells, witness Ida, 2026-11-25: picture"],
         ["TRA-0001", "", "part of what is told of it", "policy", "disseminate", "disallow", "", "2126-11-25", "",
          "it names someone taken as living of whom no birth is told, 100 years from this transfer"],
         ["TRA-0001", "Mia Rourke", "", "consent", "name", "allow", "", "", "keeper",

@@ -78,7 +78,7 @@ class Consent:
         """The sentence that is kept."""
         what = ", ".join(sorted(self.matters))
         told_by = f", as {self.by} tells" if self.by else ""
-        who = f"by herself or himself{told_by}" if self.capacity is Capacity.SELF else f"by {self.by}, {self.capacity}"
+        who = f"in person{told_by}" if self.capacity is Capacity.SELF else f"by {self.by}, {self.capacity}"
         before = f", witness {self.witness}" if self.witness else ""
         return f"{'given' if self.given else 'withdrawn'} {who}{before}, {self.day}: {what}"
 

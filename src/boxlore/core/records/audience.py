@@ -35,7 +35,8 @@ What always holds:
    withheld; and from outside if the picture shows someone living who has not consented to be shown, or if its title,
    occasion, a keyword, or a story that says who is seen names such a one: these say what is on it, also where nobody
    told who is.
-5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
+5. An item that is kept from the recipient leaves its number, its mark and what an archive calls it, so that it is
+   counted and can be asked for.
    Of one that is the keeper's alone nothing goes to an archive, for nobody there could ask for it (`is_keepers_alone`).
 6. In doubt the answer is no: an audience that cannot be read is the keeper's alone.
 7. Whatever `seen` takes out for a name's sake, `namings` names: the keeper's list and the closing dates rest on it.
@@ -70,7 +71,15 @@ from boxlore.core.people.who_is_where.seen_in_story import names_seen
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
-from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.item_record import (
+    REFERENCE,
+    Conflict,
+    PersonShown,
+    Record,
+    ScanFile,
+    StatementView,
+    every_told,
+)
 from boxlore.core.records.name_answers import FINISHED, MADE_BY, Decided
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
@@ -393,7 +402,12 @@ class Recipient:
                 yield Naming(view.field, view.words, named, named - sure, view.words, hits)
 
     def _closed(self, record: Record) -> Record:
-        """An item that is kept from the recipient: its number and mark stay."""
+        """An item that is kept from the recipient: its number and mark stay, and what an archive calls it."""
+        references = tuple(
+            self.without_names(view)
+            for view in record.all(REFERENCE)
+            if self._may_see(view.audience) and self.may_read(view.words, record.id, REFERENCE)
+        )
         return Record(
             id=record.id,
             number=record.number,
@@ -401,7 +415,8 @@ class Recipient:
             mark=record.mark if self.may_read(_labels(record), record.id, MARK) else None,
             scans=record.scans,
             changed_at=record.changed_at,
-            withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people),
+            told={REFERENCE: references} if references else {},
+            withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
             closed_scans=True,
             date_withheld=record.date_withheld or bool(record.all("date")),
         )

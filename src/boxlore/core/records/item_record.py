@@ -217,6 +217,8 @@ def _place_of_all(conflict: Conflict) -> PlaceReading | None:
     return PlaceReading(common.name, "area", (common,)) if common else None
 
 
+REFERENCE = "archive_reference"
+"""The field of what an archive calls an item."""
 UNDATED = "undated"
 DATE_WITHHELD = "date not given here"
 """What stands for a date that is told, and not to this audience."""
@@ -355,8 +357,10 @@ class Record:
 
 
 def is_number_alone(record: Record) -> bool:
-    """Whether an item is kept from whoever the record is for: its number and place are all that they may know."""
-    return record.closed_scans and record.withheld > 0 and not (record.told or record.people or record.audiences)
+    """Whether an item is kept from whoever the record is for: its number, its place and what an archive calls it are
+    all that they may know."""
+    is_told = bool(set(record.told) - {REFERENCE} or record.people or record.audiences)
+    return record.closed_scans and record.withheld > 0 and not is_told
 
 
 def every_told(record: Record) -> Iterable[StatementView]:

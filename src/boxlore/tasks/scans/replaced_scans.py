@@ -6,6 +6,7 @@ where that scan lies, for it was written over; or it is called by an item's numb
 item has one scan of that side which shows it alone.
 """
 
+import os
 from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -33,9 +34,10 @@ class ScansHere:
 
     @cached_property
     def by_path(self) -> Mapping[str, str]:
-        """The path of a file, resolved -> the id of its scan."""
-        folder = self.collection.folder
-        return {str((folder / facts.path).resolve()): ident for ident, facts in self.collection.store.scans()}
+        """The path of a file, without dots -> the id of its scan."""
+        folder = str(self.collection.folder.resolve())
+        scans = self.collection.store.scans()
+        return {os.path.normpath(os.path.join(folder, facts.path)): ident for ident, facts in scans}
 
     @cached_property
     def of_side(self) -> Mapping[tuple[str, str], list[str]]:
