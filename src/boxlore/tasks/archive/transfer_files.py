@@ -315,7 +315,7 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         if packed_path(record, scan) in making.scans
     }
     handed_otherwise = dict(making.not_as_taken_in())
-    for event in fixity_events.events(making.collection):
+    for event in fixity_events.events(making.collection, by_manifest=True):
         if event["scan"] in packed or not event["scan"]:
             name = packed.get(event["scan"], event["File"])
             if (handed := handed_otherwise.get(event["scan"])) is not None:

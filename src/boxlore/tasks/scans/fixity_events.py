@@ -35,8 +35,9 @@ def collection_of(collection: Collection) -> Subject:
     return Subject(Kind.COLLECTION, collection.id)
 
 
-def events(collection: Collection) -> Iterator[dict[str, str]]:
-    """Every event in the order of the log, by the names in COLUMNS; `scan` is the scan's id, '' for other events."""
+def events(collection: Collection, *, by_manifest: bool = False) -> Iterator[dict[str, str]]:
+    """Every event in the order of the log, by the names in COLUMNS; `scan` is the scan's id, '' for other events. Of a
+    bag that was packed, `by_manifest` gives its manifest with the digest, for whoever has to know which bag it was."""
     files: dict[str, FileFacts] = {}
     for kind, subject, facts, when in collection.store.fixity():
         if isinstance(facts, FileFacts):
@@ -47,7 +48,8 @@ def events(collection: Collection) -> Iterator[dict[str, str]]:
             row = {"File": several(facts.read, "scan"), "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
         else:
             file = files.get(subject)
-            packed = f"{facts.what}/manifest-sha512.txt" if facts.manifest else facts.what
-            row = {"File": file.path if file else packed, "SHA-256": file.sha256 if file else facts.manifest}
+            row = {"File": file.path if file else facts.what, "SHA-256": file.sha256 if file else ""}
+            if facts.manifest and by_manifest:
+                row = {"File": f"{facts.what}/manifest-sha512.txt", "SHA-256": facts.manifest}
             row |= {"Event": facts.event, "Outcome": facts.outcome}
         yield {**row, "When": when, "scan": subject if kind == Kind.SCAN else ""}
