@@ -131,6 +131,7 @@ OWNED = [  # told as an event of its own, with whose it is in its name
     FamilyEvent(id="e6", kind="other", names=("Joe’s retirement",), when=day("1985-06")),
     FamilyEvent(id="e7", kind="other", names=("Mavis’s wedding",), when=day("1955-07-02")),
     FamilyEvent(id="e8", kind="marriage", names=("Anna’s wedding",), when=day("1950-12-14")),
+    FamilyEvent(id="e9", kind="move", names=("kolimine Tapale",), when=day("1952-04")),
 ]
 OWNERS = [
     ("Joe's retirement", "1985-06", None),
@@ -140,6 +141,7 @@ OWNERS = [
     ("after Mavis got married", "[1955-07-02..]", None),
     ("po svatbě Mavise", "[1955-07-02..]", "is Mavis’s wedding meant?"),
     ("after Anna got married", None, None),
+    ("suvi enne Tapale kolimist", "1951-22", "is kolimine Tapale meant?"),
 ]
 
 

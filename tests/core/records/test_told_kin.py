@@ -8,7 +8,7 @@ from boxlore.core.dates.phrases import AS_TOLD, KnownDates, read
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import meant_by, of_lives
-from boxlore.core.records.told_kin import kin_told
+from boxlore.core.records.told_kin import kin_told, names_behind_kin
 
 
 def person(ident: str, name: str, sex: str, parents: str = "", died: str = "") -> Person:
@@ -48,6 +48,20 @@ TOLD = [  # what Leida says, and whom it may mean
 @every_row(("words", "told"), TOLD)
 def test_a_word_of_kin_means_those_of_the_tree(words: str, told: dict[str, tuple[str, ...]]) -> None:
     assert kin_told(words, PEOPLE, "l") == told
+
+
+BEHIND = [  # words, and the name that is told with a word of kin
+    ("Aunt Mabel's sixtieth", {"aunt mabel": "mabel"}),
+    ("Opoe Trui was toen vijfenzeventig", {"opoe trui": "trui"}),
+    ("kui Mabel oli viis", {}),
+    ("me, Mabel and Aunt Con", {}),
+    ("my aunt", {}),
+]
+
+
+@every_row(("words", "told"), BEHIND)
+def test_a_known_name_behind_a_word_of_kin_is_told_with_it(words: str, told: dict[str, str]) -> None:
+    assert names_behind_kin(words, frozenset(("mabel", "trui"))) == told
 
 
 def test_without_who_tells_it_means_nobody() -> None:

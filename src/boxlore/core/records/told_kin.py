@@ -45,11 +45,12 @@ def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[st
 
 def names_behind_kin(words: str, names: Container[str]) -> dict[str, str]:
     """Known names behind a word of kin (`Aunt Mabel`, `Oma Trui`) → the name, where nobody knows whose kin it is."""
-    parted = _WORD.findall(words)
+    beside = [pair for pair in itertools.pairwise(_WORD.findall(words)) if pair[1].casefold() in names]
+    joining = _joining(words) if beside else set()
     return {
         f"{kin} {name}".casefold(): name.casefold()
-        for kin, name in itertools.pairwise(parted)
-        if name.casefold() in names and own_relation(kin) not in ("", "self")
+        for kin, name in beside
+        if kin.casefold() not in joining and own_relation(kin) not in ("", "self")
     }
 
 
