@@ -8,7 +8,7 @@ from collections.abc import Callable
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
-from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.edtf_values import Day, month_length
 from boxlore.core.dates.holidays import holiday
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
@@ -208,6 +208,30 @@ def nth_feast(tokens: list[Token], context: DateContext) -> str | None:
         return None
     days = [_feast_after(day, feasts[0], counts[0], context) for day in bounds(lives[0].born)]
     return days[0] if days[0] == days[1] else f"[{','.join(map(_within_a_list, days))}]"
+
+
+def birthday_in_year(tokens: list[Token]) -> str | None:
+    """The EDTF of “Elsie's birthday 1945”: the day of the birth in that year; None for other words, or a birth that is
+    not known to the day."""
+    lives: list[Life] = []
+    years: list[str] = []
+    said = False
+    for token in tokens:
+        kinds = {sense.kind: sense.value for sense in token.senses}
+        if "person" in kinds:
+            lives.append(kinds["person"])  # type: ignore[arg-type]  # a life, by its kind
+        elif "year" in kinds:
+            years.append(str(kinds["year"]))
+        elif "birthday" in kinds:
+            said = True
+        elif not kinds.keys() & {"noise", "genitive", "comma"}:
+            return None
+    if not said or len(lives) != 1 or len(years) != 1 or not years[0].isdigit():
+        return None
+    first, last = bounds(lives[0].born)
+    year = int(years[0])
+    is_one = first == last and first.year <= year and first.day <= month_length(year, first.month)
+    return f"{year:04d}-{first.month:02d}-{first.day:02d}" if is_one else None
 
 
 def _feast_after(birth: Day, feast: str, count: int, context: DateContext) -> str:

@@ -20,7 +20,7 @@ from dataclasses import replace
 from itertools import groupby, product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, age, in_months, nth_feast, with_ages
+from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, age, birthday_in_year, in_months, nth_feast, with_ages
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import Assembly
@@ -208,6 +208,8 @@ def _told_otherwise(
         return ago, tokens, context
     if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
         return asks, tokens, context
+    if "birthday" in kinds and "person" in kinds and (day := birthday_in_year(tokens)):
+        return _guarded(Outcome(standard.parsed(day)), context), tokens, context
     may_be_age = kinds & NUMBERS and (kinds & AGE_WORDS or "person" in kinds)
     if may_be_age and (outcome := _of_age(tokens, words, context)):
         return outcome, tokens, context

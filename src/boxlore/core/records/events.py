@@ -118,7 +118,7 @@ def meant_by(
         event = _with_owner(event, people)
         own = _ways(event, people, narrator, told)
         _add(sure, own, pieces, event.edtf, event.name)
-        _add(loose, _hints(event, pieces), pieces, event.edtf, event.name)
+        _add(loose, _hints(event, people, pieces), pieces, event.edtf, event.name)
         _add(loose, _in_genitive(event, people, told, alike=True), pieces, event.edtf, event.name)
         if perhaps_kin:
             _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
@@ -257,7 +257,14 @@ def _turned(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
             yield from (f"{rest} {way}", f"{way} {rest}")
 
 
-def _hints(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
+def _without_owner(name: str, people: Mapping[str, Person]) -> str:
+    """`studentexamen` of `Gunnars studentexamen`: what is left behind a first name with its “s”; empty for another."""
+    owner, _, rest = bare(name).partition(" ")
+    firsts = {known.split(" ", 1)[0] for person in people.values() for known in _names(person)} if rest else set()
+    return rest if owner.endswith("s") and owner.removesuffix("s") in firsts else ""
+
+
+def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[str]) -> Iterator[str]:
     """The words that may mean this event: an earlier name of it, less than its name, its kind alone, or with the place
     that it went to, which other languages inflect (`kolisime Leedsi`)."""
     if event.own and event.kind in WHITHER and (place := whither(event.name)):
@@ -270,5 +277,6 @@ def _hints(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
         yield from map(bare, event.names[:-1])
         for name in event.names:
             yield from shorter(name)
+            yield _without_owner(name, people)
             yield from called_otherwise(name)
     yield from _ways_told(ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ()), pieces)

@@ -142,6 +142,13 @@ FRENCH = Language(
         18: "dix-huitième",
         19: "dix-neuvième",
         20: "vingtième",
+        30: "trentième",
+        40: "quarantième",
+        50: "cinquantième",
+        60: "soixantième",
+        70: "soixante-dixième",
+        80: "quatre-vingtième",
+        90: "quatre-vingt-dixième",
     },
     ordinal_endings="er|re|ère|e|ème|ieme|ième",
     feasts={

@@ -153,6 +153,13 @@ ITALIAN = Language(
         18: "diciottesimo",
         19: "diciannovesimo",
         20: "ventesimo",
+        30: "trentesimo",
+        40: "quarantesimo",
+        50: "cinquantesimo",
+        60: "sessantesimo",
+        70: "settantesimo",
+        80: "ottantesimo",
+        90: "novantesimo",
     },
     ordinal_endings="º|ª|°|mo|o|esimo",
     feasts={
