@@ -70,6 +70,9 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
     for before, item in pairwise(items):
         if item.joined in ("and", "with") and id(item) in doubted:
             doubted.add(id(before))
+    for before, item in pairwise(items):
+        if item.joined == "and" and not before.person.is_person and _is_of_a_feast(before):
+            doubted.add(id(item))  # `Le mariage de Luc et Anne`
     if doubted or any(item.person.asks and item.width and not item.is_several for item in items):
         doubted |= {id(item) for item in names if not (item.person.note or _is_surely_known(item, known))}
     doubted |= {id(item) for item in _unknown_alone(items, known)} - plain
@@ -98,6 +101,12 @@ def _is_plainly_a_name(item: Item, names: Sequence[Item], surely: Mapping[int, b
         return False  # `Bäckermeister Kurt`
     others = [surely[id(other)] for other in names if other is not item and other.joined != "with"]
     return bool(item.of_group) or (listed and any(others) and not all(others))
+
+
+def _is_of_a_feast(item: Item) -> bool:
+    """Whether the words begin with one for a school, a team or a feast."""
+    tokens = [token.plain for token in tokens_of(item.person.words) if token.plain not in ARTICLES]
+    return bool(tokens) and tokens[0] in table.HEADS
 
 
 def _may_name(token: Token) -> bool:

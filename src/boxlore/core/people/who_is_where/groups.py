@@ -103,7 +103,8 @@ def _is_family(words: Sequence[Element], *, of_given_too: bool = False) -> bool:
         return False
     are_names = all(word.is_large or token_of(word.text).is_particle for word in words)
     is_whose = any(_says_whose(word) for word in words)
-    leads = words[0].plain in _LEADS and words[0].is_large  # `Both boys`, `Les mariés`
+    is_particle = len(words) > 1 and token_of(words[0].text.lower()).is_particle  # `De Boer`
+    leads = words[0].plain in _LEADS and words[0].is_large and not is_particle  # `Both boys`, `Les mariés`
     last = token_of(words[-1].text)
     given = not of_given_too and (last.is_given or last.plain in _GIVEN_ALONE)
     return are_names and not (is_whose or leads or given)
@@ -117,6 +118,9 @@ def _proposed(family: Sequence[Element], several: Element) -> str:
     inflects = inflects or family[-1].plain.endswith(("owie", "scy", "dzcy", "ovi"))
     return "" if inflects else " ".join(word.text for word in family)
 
+
+_GENITIVES = ("ów", "ich", "ých", "ых", "их")
+"""Endings that a family has only behind a word for it: `Rodzina Nowaków`."""
 
 _BEFORE_THE_NAME = ("perekond", "pere", "perhe", "suku")
 """Estonian and Finnish words for a family behind which its name stands by itself."""
@@ -136,7 +140,7 @@ def family_of_several(words: Sequence[Element]) -> Group | None:
             family = " ".join(word.text for word in names) if leads else _proposed(names, words[nouns[0]])
             return Group(len(words), family)
     small = all(word.text.islower() for word in words[1:])
-    if small and words[0].is_large and both_of_a_family(words[0].text):
+    if small and words[0].is_large and not words[0].text.endswith(_GENITIVES) and both_of_a_family(words[0].text):
         return Group(len(words), words[0].text)  # `Novákovi před chalupou: Karel, Jana`
     bare = words[1:] if len(words) == 3 and words[0].plain in small_words.EVERYONE else words
     if len(bare) != 2 or bare[0].plain != "the" or not (bare[1].is_large and bare[1].plain.endswith("s")):

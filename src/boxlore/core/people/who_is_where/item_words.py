@@ -51,6 +51,9 @@ def person_named(
         words, unsure = words[1:], True
     if words[-1].kind == "unsure" and len(words) > 1:  # `Ivy I think`
         words, unsure = words[:-1], True
+    if words[0].text == "?" and len(words) > 1 and all(word.is_large and word.kind == "word" for word in words[1:]):
+        told = between(words, text)
+        return Placed(told, 0, asks=f"Who is “{told}”?", is_person=False), False  # `? Barnes`
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
@@ -89,6 +92,8 @@ def person_named(
     if is_one:
         if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
             return Placed(told, 0, unsure=unsure), False
+        if words[0].kind == "me" and is_description(words[1:]) and not head:  # `moi bébé`
+            return Placed(words[0].text, 0, note=between(words[1:], text), unsure=unsure), False
         if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
             return Placed(told, 0, unsure=unsure), False
         if (
@@ -565,8 +570,9 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         and names_follow
         and not (_is_kin_of_one(words[0]) or token_of(words[0].text).is_given or words[0].plain in TITLES)
     )  # `Aunties Una and Enid`
-    at = 0
-    while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
+    whose = _whose_kin(words)
+    at = whose
+    while not whose and opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
     if at > 2 and is_my(words[0]) and words[at - 1].plain in TITLES and _NOUNS.get(words[at - 2].plain) == "one":
         at -= 1  # `su señora doña Ana`
@@ -585,7 +591,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
-    own = is_my(before[0]) or is_of_somebody(before) or before[-1].plain in _NOUNS
+    own = is_my(before[0]) or whose > 0 or is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 
@@ -611,6 +617,15 @@ def _titles_and_family_name(words: Sequence[Element]) -> Sequence[Element]:
 
 
 _TITLES_ALONE = TITLES - KIN_WORDS.keys() - GIVEN_TITLES - WIFE_TITLES
+
+
+def _whose_kin(words: Sequence[Element]) -> int:
+    """How many words `Mihkel Tamme naine` of `Mihkel Tamme naine Leena` takes: in Estonian a whole name stands before a
+    word of kin, in a form that says whose."""
+    whose, behind = words[:3], words[3:]
+    is_kin = len(whose) == 3 and whose[2].plain in small_words.KIN_BEHIND_WHOSE and not whose[2].is_large
+    are_names = is_kin and all(word.is_large for word in (*whose[:2], *behind)) and bool(behind)
+    return 3 if are_names and token_of(whose[0].text).is_given else 0
 
 
 def _is_kin_of_one(word: Element) -> bool:

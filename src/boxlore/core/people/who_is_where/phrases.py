@@ -320,7 +320,7 @@ def _how_many_unknown(words: Sequence[Element]) -> int:
     if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
         return 0
     number = how_many(bare) if bare[0].kind == "number" or bare[0].plain in small_words.CARDINALS else 0
-    return number if 0 < number <= _MOST_UNKNOWN else 0
+    return number if 0 < number <= MOST_UNKNOWN else 0
 
 
 def _without_leads(words: Sequence[Element]) -> Sequence[Element]:
@@ -328,7 +328,7 @@ def _without_leads(words: Sequence[Element]) -> Sequence[Element]:
     return words[at:]
 
 
-_MOST_UNKNOWN = 40
+MOST_UNKNOWN = 40
 """So many people whom nobody knows are places in a row; more is a year, or a crowd."""
 
 

@@ -31,8 +31,8 @@ en | from_left | from lft|fr left|frm left|on left|from left|from the left|from 
 en | from_right | from rt|from rgt|fr right|frm right|on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
 en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
-de | front | vor|vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
-de | back | hinter|hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
+de | front | im vordergrund|vor|vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
+de | back | im hintergrund|hinter|hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
 de | middle | mittlere reihe|in der mittleren reihe
 de | seated | sitzend|sitzende|es sitzen|sitzend sind|die sitzenden
 de | standing | stehend|stehende|es stehen|stehend sind|die stehenden
@@ -50,8 +50,8 @@ de | from_left | von links|v l
 de | from_right | von rechts|v r
 de | ordinals | erst* zweit* dritt* viert* funft* sechst* siebt* acht* neunt* zehnt*
 de | weak | mitte|hinter|vor
-et | front | esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
-et | back | tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
+et | front | esiplaanil|esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
+et | back | tagaplaanil|tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
 et | middle | keskmises reas|keskmine rida
 et | seated | istuvad|istub|istujad|istumas
 et | standing | seisavad|seisab|seisjad|pusti|seismas|puusti
@@ -89,7 +89,7 @@ fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
 fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
 fr | weak | centre|milieu
 es | front | delante de|primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
-es | back | detras de|ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
+es | back | al fondo|en el fondo|detras de|ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
 es | middle | fila del medio|fila central|en la fila del medio
 es | seated | sentad*|los sentados|estan sentados
 es | standing | de pie|parad*|estan de pie
@@ -108,7 +108,7 @@ es | from_right | por la derecha|desde la derecha|empezando por la derecha
 es | ordinals | primer* segund* tercer* cuart* quint* sext* septim* octav* noven* decim*
 es | weak | centro|parad*
 it | front | davanti a|prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano|sotto|fila inferiore
-it | back | dietro a|ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto|sopra|fila superiore
+it | back | sullo sfondo|dietro a|ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto|sopra|fila superiore
 it | middle | fila centrale|fila di mezzo|nella fila centrale
 it | seated | sedut*|i seduti
 it | standing | in piedi
@@ -146,7 +146,7 @@ pt | from_right | a contar da direita|a partir da direita|da direita
 pt | ordinals | primeir* segund* terceir* quart* quint* sext* setim* oitav* nono decim*
 pt | weak | direita|do meio
 nl | front | voorste rij|eerste rij|vooraan|onderste rij|beneden|op de voorste rij|op de voorgrond|voor|onder|onderaan|daarvoor
-nl | back | achterste rij|laatste rij|achteraan|bovenste rij|boven|achter|op de achterste rij|daarachter|bovenaan|erachter
+nl | back | op de achtergrond|achterste rij|laatste rij|achteraan|bovenste rij|boven|achter|op de achterste rij|daarachter|bovenaan|erachter
 nl | middle | middelste rij|op de middelste rij
 nl | seated | zittend|zittende|zitten
 nl | standing | staand|staande|staan|staand zijn
@@ -223,7 +223,7 @@ sv | ordinals | forsta andra tredje fjarde femte sjatte sjunde attonde nionde ti
 sv | ordinals | etta tvaa trea fyra femma sexa sjua atta nia tia
 sv | weak | bak|star|fram
 fi | front | eturivissa|eturivi|edessa|alarivissa|alarivi|ensimmaisessa rivissa|ensimmainen rivi|alhaalla|edessaan|etualalla
-fi | back | takarivissa|takarivi|takana|ylarivissa|ylarivi|viimeisessa rivissa|ylhaalla|taaimmaisena
+fi | back | taustalla|takarivissa|takarivi|takana|ylarivissa|ylarivi|viimeisessa rivissa|ylhaalla|taaimmaisena
 fi | middle | keskirivissa|keskirivi|keskimmaisessa rivissa
 fi | seated | istuvat|istumassa|istuu|istuvat vasemmalta
 fi | standing | seisovat|seisomassa|seisoo|seisovat takana
@@ -261,7 +261,7 @@ ru | from_right | справа
 ru | ordinals | перв* втор* трет* четверт* пят* шест* седьм* восьм* девят* десят*
 ru | weak | вверху
 pl | front | przed nim|przed nia|przed nimi|pierwszy rzad|w pierwszym rzedzie|przedni rzad|z przodu|dolny rzad|w dolnym rzedzie|na dole|na pierwszym planie
-pl | back | za nim|za nia|za nimi|ostatni rzad|w ostatnim rzedzie|tylny rzad|z tylu|gorny rzad|w gornym rzedzie|u gory|na gorze|w tylnym rzedzie
+pl | back | w tle|za nim|za nia|za nimi|ostatni rzad|w ostatnim rzedzie|tylny rzad|z tylu|gorny rzad|w gornym rzedzie|u gory|na gorze|w tylnym rzedzie
 pl | middle | srodkowy rzad|w srodkowym rzedzie
 pl | seated | siedza|siedzi|siedzacy|siedzace|siedzaca
 pl | standing | stoja|stoi|stojacy|stojace|stojaca
@@ -419,7 +419,7 @@ _BETWEEN = """
 nextto | on my left|on my right|to my left|to my right|a ma gauche|a ma droite|a mi izquierda|a mi derecha|alla mia destra|alla mia sinistra|alla sua destra|alla sua sinistra|a minha direita|a minha esquerda|rechts von mir|links von mir|neben mir|справа от меня|слева от меня|рядом со мной|obok mnie|vedle me|vlevo od nej|vpravo od nej|vlevo od ni|vpravo od ni|nalevo od nej|napravo od nej|till hoger om mig|till vanster om mig|minu korval|minust paremal|minust vasakul|temast paremal|temast vasakul|korval|vierella|next to her|next to him|next to them|next to me|beside her|beside him|beside them|beside me|by her side|by his side|on her left|on her right|on his left|on his right|to her left|to her right|to his left|to his right|on either side|either side|neben ihr|neben ihm|neben ihnen|daneben|links von ihr|links von ihm|rechts von ihr|rechts von ihm|tema korval|ta korval|nende korval|a cote d'elle|a cote de lui|a cote|a ses cotes|de chaque cote|a su lado|al lado|junto a ella|junto a el|a cada lado|accanto|accanto a lei|accanto a lui|ao lado|ao lado dela|ao lado dele|naast haar|a los lados|aos lados|ai lati|auf beiden seiten|aan weerszijden|pa hver side|pa var sida|kummallakin puolella|molemal pool|below her|below him|below them|above her|above him|above them|under her|under him|hanen oikealla puolellaan|hanen vasemmalla puolellaan|unter ihr|uber ihr|links davon|rechts davon|links daneben|rechts daneben|links van haar|links van hem|rechts van haar|rechts van hem|left of her|left of him|right of her|right of him|a gauche d'elle|a droite d'elle|a gauche de lui|a droite de lui|a la izquierda de ella|a la derecha de ella|a su lado|слева от нее|справа от нее|слева от него|справа от него|na lewo od niej|na prawo od niej|naast haar|naast hem|daarnaast|ernaast|ved siden af|ved siden af hende|ved siden af ham|ved siden av|ved siden av henne|ved siden av ham|ved hennes side|bredvid|bredvid henne|bredvid honom|hanen vieressaan|vieressa|hanen vierellaan|рядом|рядом с ним|рядом с неи|рядом с ними|по бокам|obok|obok niego|obok niej|po bokach|blakus|blakus vinai|blakus vinam|salia|salia jos|salia jo|vedle|vedle ni|vedle nej|vedle neho|po stranach|kei tona taha|mellette|mellettuk|mellett|vid hlidina a honum|vid hlidina a henni|vid hlid hans|vid hlid hennar
 and | and|agus|raua ko|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
 held | on her lap|on his lap|on my lap|on her knee|on his knee|in her arms|in his arms|auf dem schoss|auf dem arm|sules|sylissa|sur les genoux|dans les bras|en brazos|in braccio|ao colo|op schoot|op de arm|pa skodet|pa fanget|i knat|i famnen|na kolanach|na rekach|na kline|klepi|ant keliu|на руках|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|holding|carrying|carries|is carrying|nursing|cuddling|oleben|az oleben|karjan|karjaban|a karjan|oleben tartja|i fanginu|heldur a|in the arms of|on the knee of|on the lap of
-with | with|in eineacht le|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|zusammen mit|along with|flankiert von|flanque de|flanquee de|flanques de|flanqueado por|flanqueada por|fiancheggiato da|flanked by|surrounded by|accompanied by|eingerahmt von|umringt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av|asamt
+with | with|in eineacht le|next to|between|между|miedzy|mezi|tarp|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|together with|zusammen mit|along with|nxt to|flankiert von|flanque de|flanquee de|flanques de|flanqueado por|flanqueada por|fiancheggiato da|flanked by|surrounded by|accompanied by|eingerahmt von|umringt von|umgeben von|begleitet von|entoure de|entouree de|rodeado de|rodeada de|circondato da|circondata da|rodeado por|omringd door|omgivet af|omgitt av|omgiven av|asamt
 from_back | down|from the top|from top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
@@ -442,7 +442,7 @@ from_end | ultim*|letzt*|dernier*|viimane|sista|siste|sidste|viimeinen|посл�
 """
 
 _PEOPLE = """
-one | trauzeuge|trauzeugin|konfirmand|konfirmandin|mascot|valet|chauffeur|secretary|footman|groundskeeper|waitress|waiter|barmaid|shopgirl|seamstress|blacksmith|carpenter|mechanic|trawlerman|skipper|bosun|pupil|twin|student|godson|goddaughter|stepson|stepdaughter|classmate|trainee|stranger|butler|housemaid|gardener|facteur|prosten|klockaren|prasten|doktorn|lararen|lararinnan|smeden|kantorn|associe|socio|compagno|airman|postman|milkman|fireman|policeman|chairman|salesman|workman|coachman|boatman|fisherman|stockman|clergyman|seaman|rifleman|signalman|ploughman|huntsman|barman|doorman|meester|juf|verger|sexton|curate|stationmaster|harbourmaster|institutrice|instituteur|gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
+one | свидетель|свидетельница|trauzeuge|trauzeugin|konfirmand|konfirmandin|mascot|valet|chauffeur|secretary|footman|groundskeeper|waitress|waiter|barmaid|shopgirl|seamstress|blacksmith|carpenter|mechanic|trawlerman|skipper|bosun|pupil|twin|student|godson|goddaughter|stepson|stepdaughter|classmate|trainee|stranger|butler|housemaid|gardener|facteur|prosten|klockaren|prasten|doktorn|lararen|lararinnan|smeden|kantorn|associe|socio|compagno|airman|postman|milkman|fireman|policeman|chairman|salesman|workman|coachman|boatman|fisherman|stockman|clergyman|seaman|rifleman|signalman|ploughman|huntsman|barman|doorman|meester|juf|verger|sexton|curate|stationmaster|harbourmaster|institutrice|instituteur|gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
 one | cailin|buachaill|paiste|leanbh|sagart|fremmed|frammande|framling|vreemde|fremder|fremde|fremden|etranger|etrangere|forastero|forastera|forestiero|estranho|estranha|vooras|vieras|obcy|незнакомец|незнакомка|svesinieks|nepazistamais|cizinec|idegen
 one | one|other|usher|witness|captain|driver|officer|shopkeeper|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke|mokopuna|nanny|governess|housekeeper|lodger|boarder|coach|pal|mate|sweetheart
 one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd

@@ -62,7 +62,7 @@ from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import mark_nameless
 from boxlore.core.people.who_is_where.order import Item, in_order
-from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
+from boxlore.core.people.who_is_where.phrases import MOST_UNKNOWN, ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
@@ -434,6 +434,12 @@ def _number(reader: Reader, element: Element, following: str) -> None:
 
 def _note(reader: Reader, element: Element) -> None:
     """A note in brackets is a place, a number, or a remark on the words before it."""
+    if _is_number(element) and [word.kind for word in reader.words] == ["unknown"]:
+        unknown, reader.words = reader.words, []
+        for _ in range(min(element.inside[0].value, MOST_UNKNOWN)):  # `unknown (2)`
+            reader.words = list(unknown)
+            end_item(reader)
+        return
     if _is_number(element) and reader.brackets_count:
         reader.placed = True
         if reader.words and reader.brackets_lead:
@@ -454,7 +460,7 @@ def _note(reader: Reader, element: Element) -> None:
         reader.notes.append(element)  # `Left to right: Ann, Bea (standing), Cora`: she keeps her place in the line
         return
     if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
-        if not reader.words and not reader.items:
+        if not reader.words and (not reader.items or reader.previous == "and"):
             for place in places:
                 put_place(reader, place, (COLON,))
             return

@@ -33,13 +33,28 @@ def share_family(items: Sequence[Item], known: KnownNames) -> None:
             _propose(item, family, read.given)
     for at, ((first, read), (second, whole)) in enumerate(pairwise(zip(items, parts, strict=True))):
         has_own = whole.given and whole.family and not whole.kin and bool(whole.title) == bool(read.title)
-        if second.joined == "and" and has_own and _is_given_alone(replace(read, title="")) and not first.person.family:
+        if (
+            second.joined == "and"
+            and has_own
+            and not _is_kin_of_another(first)
+            and _is_given_alone(replace(read, title=""))
+            and not first.person.family
+        ):
             _propose(first, whole.family, read.given)
             _as_of_one(second, whole)
             _ask_of_others(items[:at], parts[:at], whole.family)
 
 
 _OF_ONE_FAMILY = ("father", "mother", "son", "daughter", "brother", "sister")
+
+
+def _is_kin_of_another(item: Item) -> bool:
+    """Whether it is told whose brother or sister she is: `Jaan Oja, tema õde Anu ja Rein Saks`."""
+    told = tokens_of(item.person.note)
+    return any(KIN_WORDS.get(token.plain) in _SIBLINGS for token in told) and len(told) > 1
+
+
+_SIBLINGS = ("brother", "sister", "cousin", "mother", "father", "son", "daughter")
 
 
 def _propose(item: Item, family: str, given: str) -> None:

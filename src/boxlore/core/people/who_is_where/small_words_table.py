@@ -83,6 +83,8 @@ SEX = {
 
 PRONOUNS = tuple(
     (
+        "of picture|of the picture|of photo|of the photo|of the photograph|of the group|des bildes|de la photo|de la foto|"
+        "della foto|da foto|van de foto|"
         "of him|of her|her|us|sig|sich|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
         "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
         "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"

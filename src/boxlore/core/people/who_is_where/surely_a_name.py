@@ -279,7 +279,9 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         behind_kin = before == _KIN and token.text[:1].isupper()
         bare = token_of(token.text[:-2]) if held_by else token  # `Dad` of `Dad's shoulders`
         whose = token.plain.endswith("'s") or (behind[:1].isupper() and behind.endswith(("'s", "’s")))
-        is_whose = whose and not held_by  # `Mrs Orr's maid`, `Jim Burns's wife`
+        near = tokens[at + 1 : at + 3]
+        whose = whose or any(word.plain in small_words.KIN_BEHIND_WHOSE and word.text.islower() for word in near)
+        is_whose = whose and not held_by  # `Mrs Orr's maid`, `Jim Burns's wife`, `Mihkel Tamme naine`
         if (behind_kin or _may_be_told(bare, known)) and not (of_kin or leads or is_whose):
             yield bare.text.rstrip(".,;")
         elif held_by and bare.plain in KIN_WORDS and at:

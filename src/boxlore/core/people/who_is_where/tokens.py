@@ -107,6 +107,8 @@ def _words(text: str) -> list[Word]:
             continue
         if _ABBREVIATED.fullmatch(word) and _is_phrase(word):
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
+        elif word in _POINTED and _LARGE_FOLLOWS.match(text, end):
+            words.append((_POINTED[word], start, end))
         elif _shortens_a_place(word, text[end:]):
             words.append((word, start, end))
         elif word.endswith(".") and len(word) > 2 and not _has_its_point(text, words, match):
@@ -270,6 +272,9 @@ _WHOLE = frozenset(" ".join(words) for rows in _BY_START.values() for words, _ i
 _SHORT_WORDS = frozenset("esq dir izq izda der dcha dr fr vas oik sin sx dx".split())
 """Words of places that are shortened with a point."""
 
+_POINTED = {"li.": "links", "re.": "rechts"}
+"""Sides shortened with a point, which without it are names or other words."""
+
 ROW_NAMES = {1: "front", 2: "second", 3: "third", 4: "fourth", 5: "fifth"}
 """Rows that are counted, from the front; any further one is the back row."""
 
@@ -419,7 +424,7 @@ def _whose(elements: Sequence[Element], at: int) -> int:
     """How many elements behind a row or a side say whose it is (`in front of him`); `behind her mother` says not."""
     if elements[at].kind not in PLACES:
         return 0
-    for length in (2, 1):
+    for length in (3, 2, 1):
         behind = elements[at + 1 : at + 1 + length]
         following = elements[at + 1 + length : at + 2 + length]
         is_kin = bool(following) and (following[0].plain in KIN_WORDS or following[0].plain in table.NOUNS)

@@ -247,7 +247,9 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
         return "word"  # `me as a baby`
     doubtful = doubtful and not (len(reader.words) == 1 and reader.words[0].kind == "me" and not reader.notes)
-    several = len(further) > 1 and (is_my(further[0]) or further[0].plain in ARTICLES) and _is_of_many(further[1])
+    several = (bool(further and reader.words) and not further[0].is_large and _is_of_many(further[0])) or (
+        len(further) > 1 and (is_my(further[0]) or further[0].plain in ARTICLES) and _is_of_many(further[1])
+    )
     slavic = (
         element.text in ("i", "и", "y") and reader.previous == "comma"
     )  # `Mój ojciec, pierwszy z prawej, i jego brat`
