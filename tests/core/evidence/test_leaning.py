@@ -216,6 +216,11 @@ OWN_AGES = (
     ("Ned at six months, in the big pram", "1925-06-09 1926-07-10"),
     ("Ned at his confirmation, fifteen years old", "1939-06-09 1942-06-08"),
     ("Ned on his first day of school, he was six", "1930-06-09 1933-06-08"),
+    ("Ned's confirmation, he was fourteen", "1938-06-09 1941-06-08"),
+    ("Mum said he was twelve in that one", "1936-06-09 1939-06-08"),
+    ("Mum said he was twelve when they moved", "1925-06-09 -"),
+    ("Ned as a baby? No, that's Joan.", "1925-06-09 -"),
+    ("They wrote Ned aged six, but it isn't him", "1925-06-09 -"),
     ("Ned with the neighbour's boy, he was six", "1925-06-09 -"),
     ("Ned on Bess, five years old", "1925-06-09 -"),
     ("I was six when this hung in the hall", "1925-06-09 -"),
@@ -241,6 +246,17 @@ def test_how_old_the_teller_was(words: str, wanted: str) -> None:
 )
 def test_how_old_somebody_was_who_is_not_named(words: str, wanted: str) -> None:
     assert of_words("story", words, "Ivy Lang") == wanted
+
+
+def test_a_date_by_somebody_of_the_other_sex_says_nothing() -> None:
+    assert of_words("date", "he was in his eighties", "Ivy Lang") == "1900-05-03 -"
+
+
+def test_who_is_in_a_picture_on_the_wall_need_not_have_been_there() -> None:
+    framed = shown("Emma Fry", words="Emma Fry, in the framed picture on the wall")
+    record = item("i", told("date", "1945"), people=[framed])
+    assert days_of(worked_out([record], PEOPLE, ROWS), "i") == "1945-01-01 1945-12-31"
+    assert not worked_out([record], PEOPLE, ROWS).circles
 
 
 WEDDINGS = (

@@ -207,6 +207,12 @@ def test_a_second_contradiction_shows_beside_the_first_and_what_both_share_is_do
     assert worked.bounds(A) == (None, 20) and worked.bounds(B) == (None, 25)
 
 
+def test_what_one_picture_says_twice_casts_no_doubt_on_a_life() -> None:
+    again = between("on day 21", A, 21, 21)
+    worked = WorkedOut([DIED, between("on day 20", A, 20, 21), again, alive_in(A)])
+    assert len(worked.circles) == 2 and worked.bounds(C) == (10, 10)
+
+
 def test_no_guess_bounds_what_a_contradiction_left_open() -> None:
     """A picture dated after a death that is told, and a guess that somebody is in another one, later still."""
     first, second = between("on day 20", A, 20, 20), between("on day 25", B, 25, 25)

@@ -19,6 +19,7 @@ from boxlore.core.evidence.even_years import YEAR, days
 from boxlore.core.evidence.events import BESIDE
 from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.occasions import is_an_occasion
 from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
@@ -48,7 +49,7 @@ def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leani
                 read.add((sentence.view.statement, lean.years))
                 yield claim
     for view, age, person in whose_ages(record, people):
-        if (view.statement, age.years) in read:
+        if (view.statement, age.years) in read or _IT_IS_NOT.search(view.words):
             continue
         limits = _limits(record, of_birth(person.id), age.years, is_about=bool(age.slack))
         words = f"{person.name} in {record.number}: “{one_line(age.words)}”"
@@ -69,7 +70,7 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_of_somebody)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
-            if not _may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
+            if not may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
                 continue
             if not _counts(lean, sentence, shown, teller, leaning):
                 continue
@@ -108,7 +109,7 @@ _PRONOUNS = {
 """Words that begin a sentence of somebody who is not of that sex."""
 
 
-def _may_be(person: Person | None, words: str) -> bool:
+def may_be(person: Person | None, words: str) -> bool:
     """Whether nothing in the words is said of a man or a woman that a person, who is not named there, is not."""
     if person is None or person.sex not in _PRONOUNS:
         return True
@@ -151,13 +152,19 @@ def _of(record: Record, lean: Lean) -> tuple[Limit, ...]:
     return after(of_item(record.id), lean.on, lean.least, lean.most)
 
 
+_IT_IS_NOT = re.compile(r"\b(?:(?:is|was)n['’]t|(?:is|was) not) (?:her|him|she|he|me)\b", re.IGNORECASE)
+"""That somebody whose age was told is not the one who is in the picture."""
+_SAYS = re.compile(
+    r"^[\w ]{1,30}? (?:said|says|thinks|thought|reckons|reckoned) (?:that )?(?=.*\bin th(?:is|at) one\b)", re.IGNORECASE
+)
+"""Who has said what is told of the picture; what was said without pointing at it may be of any time."""
 _STAGE = re.compile(
     r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b(?! of\b)",
     re.IGNORECASE,
 )
 """What stands behind such words is not of the age: “the baby in her arms”."""
 _POINTING = re.compile(
-    r"\b(?:here|in th(?:is|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|"
+    r"\b(?:here|in th(?:is|at|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|"
     r"i should say|that's|that is|this is|when (?:this|it|the (?:picture|photo|photograph)) was taken|at the time|hier|"
     r"auf diesem bild|das bin|siin|sellel pildil|see olen|ici|aquí|qui|det är|det er|dit ben|to ja)\b,?",
     re.IGNORECASE,
@@ -209,13 +216,14 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
             if form != words:
                 yield from _plain_forms(form)
     before, *behind = _SHE_IS.split(words, maxsplit=1)
-    if behind and not _SOMEBODY_ELSE.search(before):
+    if behind and (not _SOMEBODY_ELSE.search(before) or is_an_occasion(before)):
         yield from _plain_forms(behind[0])
 
 
 def _plain_forms(words: str) -> Iterator[str]:
     yield words
     as_told = words
+    words = _SAYS.sub("", words)
     if stage := _STAGE.search(words):
         words = f"{words[: stage.start()]}as a {stage['stage']}"
     shorter = _POINTING.sub(" ", words).strip(" ,")

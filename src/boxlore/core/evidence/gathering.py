@@ -102,6 +102,8 @@ def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, setti
         leans = [] if view.confirmed else list(relations.of_words(record, view, view.words, numbered, settings))
         if not leans and not view.confirmed and not told_dates.has_a_year(view.words):
             for lean in leaning.of(view.words, narrator=teller_of(view), shown=who_is_shown(record), settings=settings):
+                if lean.person and not ages.may_be(leaning.person(lean.person), view.words):
+                    continue
                 leans += occasions.of_lean(claim, of_item(record.id), lean)
         yield from leans or told_dates.by_itself(claim, record, view, settings)
 

@@ -7,6 +7,7 @@ memory). A
 picture of somebody after death is a copy, a grave or a mistake: that clue is likely, and never sure.
 """
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
@@ -89,12 +90,20 @@ def _parent(claim: Claim, field: str, parent: tuple[str, str], child: tuple[str,
     )
 
 
+_IN_A_FRAME = re.compile(
+    r"\b(?:framed|in (?:the|a) (?:frame|picture on|portrait|painting|photo(?:graph)? on)|on the wall|bust of|"
+    r"gravestone|headstone|grave of|im rahmen|an der wand|bild an der|seinal|raamis|au mur|encadrée?)\b",
+    re.IGNORECASE,
+)
+"""Who is in a picture within the picture need not have been there, nor have lived."""
+
+
 def clues_of_picture(record: Record, people: Registry, *, is_of_the_dead: bool = False) -> Iterator[Claim]:
     """That whoever is in a picture was born, and had not died, where it is not of a funeral."""
     day = of_item(record.id)
     for shown in record.shown():
         person = people.get(shown.person)
-        if person is None:
+        if person is None or _IN_A_FRAME.search(shown.told.words):
             continue
         claim = replace(told(shown.told, ""), sure=shown.sure)
         yield replace(

@@ -120,6 +120,12 @@ def _kept(claim: Claim, day: str, custom: Custom, keepers: Sequence[Person], wed
         yield replace(claim, words=words, sure=sure, limits=after(day, on, custom.least, most))
 
 
+def is_an_occasion(words: str) -> bool:
+    """Whether words name an occasion that is kept at an age, by custom."""
+    custom = _custom_in(words)
+    return custom is not None and custom.life == "birth"
+
+
 def is_of_the_dead(words: str) -> bool:
     """Whether a picture is of a funeral or of the dead: whoever is in it need not have been alive."""
     custom = _custom_in(words)

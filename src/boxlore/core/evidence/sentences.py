@@ -1,4 +1,5 @@
-"""The sentences that are told of a picture: of its story, title and notes, and what is said of somebody with a name."""
+"""The sentences that are told of a picture, questions left out: of its story, title and notes, and what is said of
+somebody with a name."""
 
 import re
 from collections.abc import Iterator
@@ -31,7 +32,7 @@ def sentences(record: Record) -> Iterator[Sentence]:
         for view in record.all(name):
             for at, words in enumerate(_END.split(view.words)):
                 plain = " ".join(words.split()).rstrip(".!;")
-                if plain and len(plain) <= LONGEST:
+                if plain and len(plain) <= LONGEST and not plain.endswith("?"):
                     yield Sentence(view=view, words=plain, is_first=at == 0)
     before: tuple[str, ...] = ()
     for shown in record.shown():

@@ -9,7 +9,7 @@ one that was out may contradict others too (`_look_behind`).
 Nothing told is changed by that. What is reckoned with until somebody has said which is so:
 
 - The guesses of a circle give way, if there are any; else what it says of pictures, for a life or an event is what
-  many pictures are held against; else all of it. A claim that stands in several circles gives way too.
+  many pictures are held against; else all of it. A claim that speaks against several pictures gives way too.
 - Of those that give way one is not so, and nobody knows which. So each in turn is supposed not to be so, and what
   follows whichever it is still bounds a day: of two who tell 1901 and 1910, it was 1901 to 1910. So no day is bounded
   but by what holds in every least choice of claims, one of each circle, that would make the rest possible.
@@ -200,10 +200,9 @@ class WorkedOut:
         self._look_behind(met)
         claims = self._reckoning.claims
         ways = [list(self._give_way(circle)) for circle in self._met]
-        firm = {circle for circle in self._met if all(claims[owner].sure is not Sure.GUESS for owner in circle)}
-        often = Counter(owner for circle in firm for owner in circle)
+        doubted = self._doubted()
         for circle, way in zip(self._met, ways, strict=True):
-            way += [owner for owner in circle if circle in firm and often[owner] > 1 and owner not in way]
+            way += [owner for owner in circle if owner in doubted and circle in doubted[owner] and owner not in way]
         self._aside = sorted({owner for way in ways for owner in way} - {*self._out})
         for owner in self._aside:
             self._reckoning.take_out(owner)
@@ -219,6 +218,21 @@ class WorkedOut:
         self.circles, self._by_day = [], {}
         for circle, way in zip(self._met, ways, strict=True):
             self._keep(Circle(tuple(claims[owner] for owner in circle), tuple(claims[owner] for owner in way)))
+
+    def _doubted(self) -> dict[int, set[tuple[int, ...]]]:
+        """Claims that stand in circles of several pictures, or of one and of none, each with its circles; a guess casts
+        no doubt on the others."""
+        claims = self._reckoning.claims
+        circles: dict[int, set[tuple[int, ...]]] = {}
+        pictures: dict[int, set[frozenset[str]]] = {}
+        for circle in self._met:
+            if any(claims[owner].sure is Sure.GUESS for owner in circle):
+                continue
+            shown = frozenset(day for owner in circle for day in days_of(claims[owner]) if is_of_an_item(day))
+            for owner in circle:
+                circles.setdefault(owner, set()).add(circle)
+                pictures.setdefault(owner, set()).add(shown)
+        return {owner: met for owner, met in circles.items() if len(pictures[owner]) > 1}
 
     def _whichever(self, way: Sequence[int], ways: Mapping[int, int]) -> tuple[Limit, ...]:
         """Limits of days that hold whichever claim that gives way in a circle is not so. Where it is one that stands in
