@@ -22,6 +22,7 @@ from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store import projections, schema
 from boxlore.store.backups import back_up
+from boxlore.store.database_file import check_ahead
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.strike import files_holding, pending, strike
 from boxlore.store.values import Change, Draft, Settlement
@@ -310,6 +311,30 @@ def test_a_damaged_page_is_found_before_anything_is_written(store: Store, clock:
     with pytest.raises(CouldNot, match="is damaged") as caught:
         open_store(store.folder)
     assert str(backup) in str(caught.value) and path.read_bytes() == data
+    check_ahead(path)  # what a check begun beforehand finds is found by the opening too
+    with pytest.raises(CouldNot, match="is damaged"):
+        open_store(store.folder)
+    assert path.read_bytes() == data
+
+
+def test_a_check_that_was_begun_ahead_holds_for_the_file_as_it_was(store: Store, clock: Clock) -> None:
+    for count in range(400):
+        tell(store, clock, "story", f"It rained, time {count}")
+    store.close()
+    path = store.folder / "collection.sqlite"
+    whole = path.read_bytes()
+    check_ahead(path)
+    open_store(store.folder).close()
+    check_ahead(path)
+    data = bytearray(whole)
+    at = len(data) // 4096 // 2 * 4096
+    data[at : at + 400] = bytes(400)
+    path.write_bytes(data)  # damaged after the check
+    with pytest.raises(CouldNot, match="is damaged"):
+        open_store(store.folder)
+    path.write_bytes(whole)
+    open_store(store.folder).close()
+    check_ahead(store.folder / "not there.sqlite")  # nothing to check
 
 
 @pytest.mark.parametrize("first", [20, 60, 68])

@@ -11,7 +11,8 @@ import click
 from boxlore.cli import interrupts, talk
 from boxlore.cli.loading import loading
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.last_opened import last_collection
+from boxlore.tasks.collection.opening import check_ahead, has_collection, open_collection
 from boxlore.tasks.sitting.tellers_page import Showing
 
 
@@ -50,6 +51,9 @@ def hold(
 
     `door` asks first who tells and where to begin; `folder` None means the collection that was open last.
     """
+    likely = folder if folder is not None and has_collection(folder) else last_collection()
+    if likely is not None:
+        check_ahead(likely)
     with shown(lan=lan, page=page) as showing:
         with loading():
             from boxlore.tui.app import run

@@ -21,6 +21,7 @@ from boxlore.core.fields.language import language_tag
 from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.disk.writing import write_whole
+from boxlore.store import database_file
 from boxlore.store.backups import way_back
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.strike_rewriting import is_pending
@@ -235,6 +236,11 @@ def _check_untouched(folder: Path, settings: bytes) -> None:
 def has_collection(folder: Path) -> bool:
     """Whether there is a collection in the folder."""
     return (folder / DATABASE).is_file()
+
+
+def check_ahead(folder: Path) -> None:
+    """Begin to check the database of the collection that is opened next, beside what is loaded meanwhile."""
+    database_file.check_ahead(folder / DATABASE)
 
 
 STRIKE_WAITS = (

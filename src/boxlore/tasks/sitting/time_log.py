@@ -20,7 +20,6 @@ from boxlore.core.records.item_record import Record, StatementView, is_number_al
 from boxlore.core.sitting.time_log import Out, Recording, clock_of, heard_in, is_closed, outs, within
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.exports.webvtt import Chapter, write_chapters
-from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_output, write_output
 from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
@@ -83,6 +82,8 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
 
     Returns the files, chapters first.
     """
+    from boxlore.tasks.collection.gate import Gate
+
     log, name = read_log(collection, sitting), dict(sittings(collection)).get(sitting, "")
     if not name:
         raise WrongUse("There is no such sitting.", "boxlore recording lists them.")

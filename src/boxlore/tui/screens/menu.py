@@ -63,7 +63,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
         Choice("find", "Many photographs at once", "in the list: Space picks, F8 says"),
     ),
-    Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?"),),
+    Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?", key="n"),),
     Group.KEEP_SAFE: (
         Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
