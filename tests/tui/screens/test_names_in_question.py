@@ -23,6 +23,7 @@ def test_each_place_is_asked_about_once(run: Run, folder: Path) -> None:
             async with hands_on(collection, (80, 24)) as hands:
                 await hands.press("escape")
                 await hands.choose("Hand on", "Names in question")
+                await hands.until("1 of 3 mentions: Mia Tamm")
                 assert (
                     "1 of 3 mentions: Mia Tamm" in hands.text and "TRA-0001, Story: [Mia Tamm] on pier 1." in hands.text
                 )
