@@ -42,6 +42,7 @@ from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.forms import full_names_of
+from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, JAPANESE_GIVEN, MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.short_forms_table import TIMES
@@ -166,6 +167,9 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         return
     if _another(frame, tokens):
         return
+    if tokens[0].plain in _OF_WOMEN_IN_RELIGION and len(tokens) > 1 and not single and not tokens[0].is_small:
+        _put_marked(frame, "religious", tokens)  # `Edith Gaunt (Sister Mary Clare)`
+        return
     if tells_father(tokens):
         frame.put("patronymic", written(tokens))  # `Jaan Tamm (Mihkli poeg)`
         return
@@ -260,7 +264,8 @@ def _is_suffix(token: Token) -> bool:
     is_honour = 2 < len(token.text) < 5 and token.is_capitals and not set(token.plain) & set("aeiouy")
     if token.plain in words_of.KIN_WORDS and not (token.text.isupper() or token.is_small or "." in token.text[:-1]):
         return False  # `Len, Ma`: a degree is `MA` or `M.A.`
-    return token.plain in words_of.SUFFIXES or (is_honour and token.plain.isascii())
+    is_joined = token.text in ("d.e.", "d.æ.", "d.ä.", "d.y.", "d.Ä.", "d.J.")
+    return token.plain in words_of.SUFFIXES or is_joined or (is_honour and token.plain.isascii())
 
 
 def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str, int] | None:
@@ -303,6 +308,10 @@ _OF_A_PLACE = frozenset("in at near on a en em i im bei na no w we v ve на в 
 """Small words behind `born` that a place stands behind."""
 
 
+def _goes_before_a_family(token: Token) -> bool:
+    return token.is_given or (token.is_initial and not token.is_particle)
+
+
 _FORMERLY = frozenset("formerly previously fruher varem end endine ent kuni until bis".split())
 """Markers of a name that somebody had before, at birth or by an earlier marriage."""
 
@@ -323,6 +332,8 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
     tokens = tokens[1:] if tokens and tokens[0].plain.isdigit() else tokens  # `kuni 1937 Berg`
     if not tokens or any(token.is_describing for token in tokens):
         return
+    if tokens[0].plain in words_of.RELIGIOUS_TITLES - words_of.PRIESTS and len(tokens) > 1 and not tokens[0].is_small:
+        part = "religious"  # `later Sister Mary Clare`
     if part == "religious":
         titles = [token for token in tokens[:1] if token.plain in words_of.RELIGIOUS_TITLES]
         frame.put("title", written(titles))
@@ -340,7 +351,7 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
         tokens = tokens[large:]  # `maiden name was Tuttle`
         if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
             tokens = tokens[1:]
-        names = [token for token in tokens if not (token.is_given or token.is_initial) or token is tokens[-1]]
+        names = [token for token in tokens if not _goes_before_a_family(token) or token is tokens[-1]]
         frame.put(part, written(names))
 
 
@@ -567,7 +578,7 @@ def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
 def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     """`title` or `kin` for a word that is one here, or an empty string."""
     first, *behind = tokens
-    if first.plain in ("superior", "oberin") and frame.parts.get("title"):
+    if first.plain in ("superior", "oberin", "superieure", "superiora") and frame.parts.get("title"):
         return "title"  # `Mother Superior`
     if first.text == "Man":  # `Old Man Crabbe`, but no husband of another language
         return "title" if frame.parts.get("title", "").endswith("Old") and behind else ""
@@ -613,8 +624,8 @@ def _is_short_title(tokens: Sequence[Token]) -> bool:
 
 
 def _is_title(token: Token) -> bool:
-    if "ª" in token.text:
-        return False  # `Mª Luisa`
+    if token.text == "Mª":
+        return False
     joined = token.plain.removeprefix("l'").split("-")  # `l'abbé`
     if token.plain.rpartition("/")[2] in words_of.TITLES and "/" in token.plain:
         return True  # `L/Cpl.`
@@ -677,13 +688,17 @@ _BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")
 """Titles in religion that no family name stands behind alone."""
 
 _OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
+_GIVEN_OR_FAMILY = frozenset(GIVEN_OR_FAMILY.split())
 _MARY = frozenset("mary maria marie m".split())
 
 
 def _may_be_secular(title: str, core: Sequence[Token]) -> bool:
-    """`Sister Philippa Bruce`: a man's name behind a woman's, which may be her family name; but not behind `Mary`."""
-    is_of_a_man = len(core) == 2 and core[1].plain in MEN - WOMEN and core[0].plain not in MEN
-    return title in _OF_WOMEN_IN_RELIGION and is_of_a_man and core[0].plain not in _MARY
+    """`Sister Philippa Bruce`: a man's name behind a woman's, which may be her family name, but not behind `Mary`; and
+    `Sister Mary Kelly`."""
+    if title not in _OF_WOMEN_IN_RELIGION or len(core) != 2:
+        return False
+    is_of_a_man = core[1].plain in MEN - WOMEN and core[0].plain not in (*MEN, *_MARY)
+    return is_of_a_man or core[1].plain in _GIVEN_OR_FAMILY - words_of.MYSTERIES
 
 
 def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
@@ -726,6 +741,9 @@ def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an
         given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given
     elif title in words_of.RELIGIOUS_TITLES:
         given = given or name.is_given or of_an_order or title in _BY_GIVEN_NAME
+    is_of_both = not given and name.plain in _GIVEN_OR_FAMILY and title in _OF_WOMEN_IN_RELIGION
+    if is_of_both and not known.is_family(name.plain):  # `Sr. Clare`
+        return NameParts(religious=written(core), asks=f"Is “{name.text}” a family name, or the name in religion?")
     if given and title in words_of.RELIGIOUS_TITLES and title not in words_of.PRIESTS:
         return NameParts(religious=written(core))
     return NameParts(given=written(core)) if given else with_particle((), core)

@@ -58,7 +58,7 @@ TITLES = _words(
     capitaine sergent lieutenant docteur professeur comm geom capitan licenciado doutor macitajs skolotajs kunigas nemes
     ezredes szazados fohadnagy nagysagos pasha sardar comdt supt insp chaplain
     свящ прот иерей полк кап поручик
-    pfr bgm sac kooliopetaja detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster
+    pfr bgm sac kooliopetaja frl pralat sp detective ifjabb idosebb ald mayoress governor bosun skipper schoolmaster schoolmistress postmaster postmistress headmaster
     headmistress stationmaster farmer engineer wpc pc hrh emeritus emerita rsm csm sqms cqms uff krahvinna vabaharra ankefru sera ucitel ucitelka rajah maharajah nawab tathair матушка батюшка
     kingi kuini cardinal kardinal pope papst deacon deaconess curate rector
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
@@ -149,7 +149,7 @@ KIN_WORDS: dict[str, str] = {
         ("stepmother", "stepmother step-mother stepmum step-mum stiefmutter madrastra stiefmoeder stedmor stjufmor voorasema мачеха macocha"),
         ("stepfather", "stepfather step-father stepdad step-dad stiefvater padrastro stiefvader stedfar stjufar voorasisa отчим ojczym"),
         ("stepsister", "stepsister step-sister half-sister stiefschwester halbschwester"), ("stepbrother", "stepbrother step-brother half-brother stiefbruder halbbruder"),
-        ("godmother", "godmother patin taufpatin marraine madrina ristiema крестная"), ("godfather", "godfather pate taufpate parrain padrino ristiisa крестный"),
+        ("godmother", "godmother patin taufpatin marraine madrina ristiema крестная"), ("godfather", "godfather pate taufpate krusttevs parrain padrino ristiisa крестный"),
         ("niece", "niece nichte sobrina sobrinha oetutar vennatutar племянница siostrzenica bratanica neter"),
         ("nephew", "nephew neffe neveu sobrino sobrinho oepoeg vennapoeg племянник siostrzeniec bratanek synovec"),
         ("brother or sister", "tuakana teina"), ("fiancee", "fiancee fiance verlobte verlobter kihlattu"),
@@ -187,7 +187,7 @@ TURKISH_RESPECT = _words("bey hanim efendi")
 
 MYSTERIES = _words(
     "of the immaculata perpetua assunta dolorosa incarnation nativity visitation rosary trinity passion sacred heart coeur jesus holy spirit "
-    "redempta gonzaga alacoque vianney liguori chantal carmel croix joseph mary benedict ignatius aloysius xavier columba ange annunciata assumpta bonaventure philomena scholastica bosco cross"
+    "redempta gonzaga alacoque clare bernard aquinas alphonsus assisi siena berchmans regis brigid vianney liguori chantal carmel croix joseph mary benedict ignatius aloysius xavier columba ange annunciata assumpta bonaventure philomena scholastica bosco cross"
 )
 """What may stand in a name in religion besides given names."""
 
@@ -253,7 +253,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
     for part, row in (
         (
             "born_as",
-            "m n|m s|snd|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
+            "m n|m s|snd|дев|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
             "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|neiupolvenimega|dz|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz|ent|e|z rodu",

@@ -419,7 +419,7 @@ def _tells_of_others(note: str) -> bool:
     return first.lower() in small_words.WITH and any(word[0].isupper() for word in words)
 
 
-_MARKS_TOO = frozenset("veuve vve witwe wwe weduwe ved vda gift".split())
+_MARKS_TOO = frozenset("gen veuve vve witwe wwe weduwe ved vda gift".split())
 """Titles that, written small, tell of a name before them whose widow she is: `Anne Le Goff, veuve Kermarec`."""
 
 
@@ -431,6 +431,8 @@ def _goes_on(reader: Reader, told: str) -> bool:
     if not last.is_name or reader.joined or is_title:
         return False
     before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
+    if after.religious and not before.religious and not before.title:
+        before = replace(before, title=after.title)  # `Edith Gaunt, later Sister Mary Clare`
     if after.nickname == before.given:  # `Jim Barnes, christened James`
         before = replace(before, given=after.given)
     return after != before and replace(after, **_TOLD_BEHIND) == replace(before, **_TOLD_BEHIND)

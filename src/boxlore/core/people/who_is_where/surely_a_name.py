@@ -166,7 +166,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
         return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
     before_title = len(tokens) > 1 and tokens[1].plain in TITLES and first.plain in ("very", "most", "right")
-    if before_name and not before_title and _is_no_part(first, known):
+    is_marked = first.is_capitals and not words.isupper()  # `GAUNT Alan Edward`
+    if before_name and not (before_title or is_marked) and _is_no_part(first, known):
         rest = words.split(" ", 1)[1]
         return f"Who is meant by “{words}”: {rest}?"
     return ""

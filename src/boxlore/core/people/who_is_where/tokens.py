@@ -297,6 +297,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue
         if _is_inside_a_name(words, at, kind, phrase):
             continue
+        if kind == "and" and words[at][0].endswith(".") and len(words[at][0]) == 2 and at:
+            continue  # `A. E. GAUNT`
         initials = "".join(word for word, _, _ in words[at : at + 2])
         if kind in _SMALL_KINDS and initials.isupper() and len(initials.replace(".", "")) == 2 and len(words) > at + 2:
             continue  # `E M Wills`
