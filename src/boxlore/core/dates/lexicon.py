@@ -101,6 +101,7 @@ KINDS = (
     "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to",
     "or_year_after", "or_year_before", "numbered", "measured", "street", "street_of", "same", "as",
     "infant", "small", "alive", "occasion",
+    "occasion_ahead",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""

@@ -22,10 +22,16 @@ _TIMES = frozenset(("clock", "clock_part", "clock_behind"))
 
 _BEFORE_A_TIME = frozenset(("about", "before", "after", "from", "between", "part", "night_to"))
 _BETWEEN_TIMES = frozenset(("until", "to", "to_open", "dash", "and", "or"))
-_LIMITS = frozenset(("before", "after", "since", "until", "about", "at_latest", "at_earliest"))
-"""What a time of day may stand behind and takes with it: “after midnight, 1 January” is that day, “early
-evening, May 1938” in that month; what stands between two times; and what leaves no date before an occasion that has
-none of its own: “after the holidays, 1950”."""
+"""What a time of day may stand behind and takes with it (“after midnight, 1 January” is that day, “early evening, May
+1938” in that month), and what stands between two of them."""
+
+_OCCASIONS = ("occasion", "occasion_ahead")
+"""Holidays; in languages where “early” stands behind what it is of, they are ahead of it."""
+
+_OF_WHAT_FOLLOWS = frozenset(
+    ("before", "after", "since", "until", "about", "at_latest", "at_earliest", "part", "last", "ordinal", "unit")
+)
+"""What leaves no date before an occasion that has none of its own: “after the holidays, 1950”."""
 
 _AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
@@ -35,7 +41,7 @@ YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_dig
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _SIDES = ("before", "after")
 _BESIDE_A_DATE = ("unit", "season", "feast")
-PASSED_OVER = ("noise", "calculated", "hebrew", "when", "occasion")
+PASSED_OVER = ("noise", "calculated", "hebrew", "when", "occasion", "occasion_ahead")
 """Words that add nothing: of a language's list, “calculated” of a tree file, the name of a calendar, and holidays."""
 
 SHOULD_BE = "should_be"
@@ -101,9 +107,10 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
     for place, kind in enumerate(kinds):
         if kind == "from" and before in ("noise", "clock"):
             continue  # “the photo is from 1926”
-        of_an_occasion = (before == "occasion" and kind in _BEHIND) or (kind == "occasion" and words)
-        if of_an_occasion and (kind in _BEHIND or words[-1].kind in _LIMITS):
-            return []  # “before the holidays, 1950”, and not before 1950
+        if before in _OCCASIONS and (kind in _BEHIND or (kind == "part" and before == "occasion_ahead")):
+            return []  # `loman jälkeen 1950`, `loman lopussa 1950`
+        if kind in _OCCASIONS and words and words[-1].kind in _OF_WHAT_FOLLOWS:
+            return []  # “before the holidays, 1950”, and not before 1950; “the end of the holidays”
         before = kind
         if kind in PASSED_OVER or kind == "at_years":
             continue

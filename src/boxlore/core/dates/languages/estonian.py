@@ -81,7 +81,7 @@ ESTONIAN = Language(
         "today": "eile|täna|mullu|möödunud aastal|möödunud|eelmisel aastal|tagasi",
         "clock": "kesköö|keskööd|keskpäev|keskpäeva|lõuna|lõunat|päikeseloojangut|päikesetõusu|hommikul|õhtul|pärastlõunal|öösel|hommik|õhtu",
         "noise": "mälestuseks|mälestus|mälestuseks päevast|meenutuseks|siis|oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|keskpäeval|kell|vaheajal|anno",
-        "occasion": "koolivaheaeg|puhkusel|puhkuse ajal|koolivaheajal|puhkus|puhkust",
+        "occasion_ahead": "koolivaheaeg|puhkusel|puhkuse ajal|koolivaheajal|puhkus|puhkust",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu|et ma ei mäleta|ma ei mäleta|ma ei tea|ei mäleta täpselt|ei oska öelda|pole aimugi|ei tea täpselt|ma ei tea täpselt|ma ei mäleta täpselt|täpselt ei mäleta|täpselt ei tea",
         "no_year": "aasta teadmata|aasta pole teada",
         "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale|aga|kuid",

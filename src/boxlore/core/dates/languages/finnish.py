@@ -81,7 +81,7 @@ FINNISH = Language(
         "today": "eilen|tänään|viime vuonna|viime|sitten",
         "clock": "keskiyö|keskiyön|keskiyötä|puoliyö|puolenyön|puoltayötä|keskipäivä|keskipäivän|keskipäivää|puolipäivä|puolenpäivän|puoltapäivää|auringonlaskun|auringonlaskua|auringonnousun|auringonnousua|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä",
         "noise": "muistoksi|muisto|muistona|kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|klo|kello|anno",
-        "occasion": "loma|lomalla|loman|lomaa|lomamatkalla",
+        "occasion_ahead": "loma|lomalla|loman|lomaa|lomamatkalla",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön|en muista|ei tietoa|en osaa sanoa|ei mitään tietoa|en tiedä tarkkaan|en muista tarkkaan|ei hajuakaan",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",
         "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa|mutta",

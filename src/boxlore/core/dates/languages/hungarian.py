@@ -187,7 +187,7 @@ HUNGARIAN = Language(
     ordinal_endings="-a|-e|-i|-án|-én|-ja|-je|-jén|-ján|-ai|-ei|-dik|-dika|-dikán|-dike|-dikén",
     number_endings={
         "noise": "-ban|-ben|ban|ben|-as|-es|-os|-ös|-i|-ra|-re|-nak|-nek|-ról|-ről|-beli|-ból|-ből",
-        "occasion": "szünidő|szünidőben|nyaraláskor",
+        "occasion_ahead": "szünidő|szünidőben|nyaraláskor",
         "from": "-tól|-től|tól|től|-tol",
         "until": "-ig|ig",
     },

@@ -73,7 +73,7 @@ LITHUANIAN = Language(
         "today": "vakar|šiandien|pernai|atgal",
         "clock": "vidurnaktis|vidurnaktį|vidurnakčio|vidurdienis|vidurdienį|vidurdienio|pusiaudienis|pusiaudienį|pusiaudienio|daryta|ryte|vakare|naktį|rytas|vakaras",
         "noise": "atminimui|prisiminimui|atminčiai|tai buvo|buvo|nuotrauka|foto|fotografija|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|po pietų|o|anno",
-        "occasion": "atostogos|atostogų|per atostogas|atostogas",
+        "occasion_ahead": "atostogos|atostogų|per atostogas|atostogas",
         "undated": "be datos|nežinoma|nežinau|nedatuota|nepamenu|neatsimenu|nežinau tiksliai|tiksliai nežinau|neprisimenu|nežinia",
         "no_year": "metai nežinomi",
         "correction": "ne|tiksliau|tai yra|bet|turiu omeny|turiu omenyje|norėjau pasakyti|atsiprašau|tikriau|teisingiau|iš tikrųjų|klaida|palauk|pataisa|o tiksliau|tiksliau sakant|ne palauk|suklydau",
