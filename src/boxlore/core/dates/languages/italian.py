@@ -203,7 +203,7 @@ ITALIAN = Language(
         "advent": "avvento",
         "lent": "la quaresma",
         "nativity of mary": "natività di maria",
-        "st anthony's day": "sant'antonio",
+        "st anthony's day": "sant'antonio di padova",
         "italian mother's day": "festa della mamma",
     },
     fractions={"half": "metà", "quarter": "quarto|trimestre", "third": "terzo"},

@@ -164,7 +164,7 @@ PORTUGUESE = Language(
         "immaculate conception": "imaculada conceição|nossa senhora da conceição",
         "annunciation": "anunciação",
         "shrovetide": "o carnaval",
-        "st anthony's day": "dia de santo antónio|noite de santo antónio",
+        "st anthony's day": "dia de santo antónio|noite de santo antónio|santo antónio|santo antônio",
         "st peter's day": "dia de são pedro",
         "may day": "dia do trabalhador|primeiro de maio",
         "advent": "advento",
