@@ -79,7 +79,11 @@ def schedule_findings(collection: Collection) -> list[Finding]:
     last, due = last_run(collection), due_on(collection)
     schedule = f"every {collection.settings.fixity_days} days: fixity_days in boxlore.toml"
     if last is None or due is None:
-        message = f"{several(count, 'scan was', 'scans were')} never read again since their intake. Run boxlore verify."
+        one, more = (
+            "scan has not been read again since it was taken in",
+            "scans have not been read again since they were taken in",
+        )
+        message = f"{several(count, one, more)}. Run boxlore verify."
         return [make_finding("fixity.never", Severity.NOTE, message, PRACTICE, schedule)]
     findings: list[Finding] = []
     if due <= collection.clock.today():

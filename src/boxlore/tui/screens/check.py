@@ -13,7 +13,8 @@ from boxlore.tui.screens.person import PersonScreen
 from boxlore.tui.widgets.plain_text import short
 from boxlore.tui.widgets.row_list import Cells
 
-NOT_SOURCES = ("", "common practice, no source", "a rule of our own")
+NOT_SOURCES = ("common practice, no source", "a rule of our own")
+"""What ends the source of a finding that rests on no publication: nothing for a keeper to look up."""
 
 
 class CheckScreen(LookingScreen):
@@ -97,7 +98,7 @@ class CheckScreen(LookingScreen):
             return
         finding = located.finding
         because = "".join(f"\n· {fact}" for fact in finding.because)
-        source = f"\n{finding.source}" if finding.source not in NOT_SOURCES else ""
+        source = f"\n{finding.source}" if finding.source and not finding.source.endswith(NOT_SOURCES) else ""
         self._whole.say(from_inside(finding.message), (because, "$secondary"), (source, "$faint"))
 
     async def action_move(self, by: int) -> None:

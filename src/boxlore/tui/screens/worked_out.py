@@ -42,7 +42,7 @@ class WorkedOutScreen(LookingScreen):
     def _cells(self, at: int, width: int) -> Cells:
         row = self._dated[at]
         told = short(f"“{row.told}”" if row.told else "no date told", TOLD_WIDTH)
-        worked = f"it was {row.worked}" if row.worked else "these cannot all be so"
+        worked = row.worked or "these cannot all be so"
         return (
             (f"{row.number:<10} ", "strong"),
             (f"{told:<{TOLD_WIDTH}} ", "faint"),
