@@ -58,3 +58,4 @@ def test_what_is_the_keepers_alone_stands_nowhere(small_family: Path, tmp_path: 
         assert holding(tmp_path / place, "TRA-0002") == [] and holding(tmp_path / place, second) == [], place
     assert holding(tmp_path / "t", "TRA-0003") and not holding(tmp_path / "offer", "TRA-0003"), "the family keeps it"
     assert holding(tmp_path / "t" / "closed", sitting.id)
+    assert "receipt.csv" not in holding(tmp_path / "t", "TRA-0003"), "no reference is asked for what is not given"

@@ -108,7 +108,8 @@ def make_files(making: Making, closing: Closing) -> None:
         said = [archive_as_toml(making.archive).encode()]
         making.put(IN_A_BAG, "what the archive has said of itself, and what it takes", said)
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
-    receipt = blank_rows(making.records(), making.facts.reference, making.facts.accession)
+    given = (record for record in making.records() if record.id not in making.facts.not_given)
+    receipt = blank_rows(given, making.facts.reference, making.facts.accession)
     making.put(RECEIPT, "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
