@@ -308,7 +308,7 @@ def test_a_struck_withdrawal_opens_nothing(bare: Callable[[int], Path]) -> None:
         report = strike_out(collection, [target.statement for target in found], asked=["Gribble"])
         assert (report.struck, report.standing) == (1, ())
         assert allowed(find_person(collection, "Quentin").consents) == {Matter.PICTURE}
-        strike_out(collection, [targets_everywhere(collection, "given by herself")[0][0].statement])
+        strike_out(collection, [targets_everywhere(collection, "given in person")[0][0].statement])
         assert allowed(find_person(collection, "Quentin").consents) == {Matter.PICTURE}
 
 
