@@ -22,6 +22,8 @@ _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 
 _OF_AN_EVENT = ("unit", "season")
 _GO_ON = ("day", "month", "year", "short", "comma", "dash")
+_COUNTED = ("days", "weeks")
+"""What a number before counts: “3 days in May”."""
 _PLURALS = ("days", "weeks", "months", "years")
 _FINER = {
     "month": ("day", "ordinal", "feast", "dates", "weekday"),
@@ -391,8 +393,8 @@ class Assembly(Gathered):
         behind_its_year = self.sign != "comma" and self.taken[-1:] in (["year"], ["short"])
         if value == "year" and behind_its_year and not self.senses[self.at].languages & ~YEAR_NAMED_BEHIND:
             return True  # `1949. aasta küüditamine`: of that year, and no year of a feast
-        if not self._names_what_follows(value):
-            return False
+        if not self._names_what_follows(value) or (value in _COUNTED and self.taken[-1:] == ["day"]):
+            return False  # “3 days in May 1936” are no 3 May
         spanned = self.date.years or any(sense.kind == "years" for sense in self.senses[self.at + 1 : self.at + 2])
         if value == "years" and not (self.ordinals or self.numbers or spanned):
             return False  # “anni '30” are ten years, and no year 1930
