@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.given_names_table import FURTHER_GIVEN
-from boxlore.core.people.names.lists_table import GIVEN
+from boxlore.core.people.names.lists_table import GIVEN, SHORTENED_GIVEN
 from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.statements import fold
 
@@ -52,6 +52,8 @@ class Token:
     @property
     def is_given(self) -> bool:
         """Whether it is a known given name or pet form, or two joined by a hyphen (`Aino-tädi` too)."""
+        if self.text.endswith(".") and self.plain in SHORTENED_GIVEN:
+            return True  # `Wm.`
         first, *further = self.plain.split("-")
         return first in CALLED and all(part in CALLED or part in words_of.KIN_BEHIND for part in further)
 

@@ -53,6 +53,8 @@ def _given_alone(tokens: Tokens, known: KnownNames) -> NameParts | None:
     last = tokens[-1].plain
     if not all(token.is_given for token in tokens) or known.is_family(last):
         return None
+    if last in lists.SHORTENED_GIVEN and tokens[-1].text.endswith("."):
+        return NameParts(given=written(tokens))  # `John Wm.`
     either = last in EVERYDAY or last in _GIVEN_OR_FAMILY
     of_a_man = tokens[0].plain in lists.MEN - lists.WOMEN and last not in ("maria", "marie")  # `Tom Rae`
     if last in lists.WOMEN - lists.MEN and not (either or of_a_man):

@@ -581,6 +581,9 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         before = before[:-1]  # `o noivo o Zé Faria`
     if not before or not name or (before[0].text == "Ma" and not token_of(name[0].text).is_given):
         return "", ""  # `Ma Tull`, where `ma` is `my` in French
+    is_titled = before[-1].is_large and before[-1].plain in WIFE_TITLES and len(before) > 1 and not is_my(before[0])
+    if is_titled and len(name) == 1 and not token_of(name[0].text).is_given:
+        return between(before[:-1], text), between([before[-1], *name], text)  # `die alte Frau Kruse`
     note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))
     plains = {word.plain for word in before} - small_words.ARTICLES
     small = bool(plains) and plains <= table.BEFORE_A_NAME
