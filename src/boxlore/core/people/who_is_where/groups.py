@@ -88,8 +88,11 @@ def _is_several(word: Element) -> bool:
 
 def is_plural_of_kin(word: Element) -> bool:
     """`nietos`, `Enkeln`: several of a word of kin, written small."""
-    stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
-    return not word.is_large and any(len(stem) > 2 and stem in KIN_WORDS for stem in stems)
+    stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er", "d") if word.plain.endswith(end))
+    of_kin = [stem for stem in stems if len(stem) > 2 and stem in KIN_WORDS]
+    if word.plain.endswith("d"):  # Estonian: `onud`, but not `grand`
+        of_kin = [stem for stem in of_kin if stem[-1] in "aeiou"]
+    return not word.is_large and bool(of_kin)
 
 
 _GIVEN_ALONE = lists.SPANISH_GIVEN | lists.PORTUGUESE_GIVEN | lists.ITALIAN_GIVEN
@@ -119,7 +122,7 @@ def _proposed(family: Sequence[Element], several: Element) -> str:
     return "" if inflects else " ".join(word.text for word in family)
 
 
-_GENITIVES = ("ów", "ich", "ých", "ых", "их")
+OF_A_FAMILY = ("ów", "ich", "ých", "ых", "их")
 """Endings that a family has only behind a word for it: `Rodzina Nowaków`."""
 
 _BEFORE_THE_NAME = ("perekond", "pere", "perhe", "suku")
@@ -140,7 +143,7 @@ def family_of_several(words: Sequence[Element]) -> Group | None:
             family = " ".join(word.text for word in names) if leads else _proposed(names, words[nouns[0]])
             return Group(len(words), family)
     small = all(word.text.islower() for word in words[1:])
-    if small and words[0].is_large and not words[0].text.endswith(_GENITIVES) and both_of_a_family(words[0].text):
+    if small and words[0].is_large and not words[0].text.endswith(OF_A_FAMILY) and both_of_a_family(words[0].text):
         return Group(len(words), words[0].text)  # `Novákovi před chalupou: Karel, Jana`
     bare = words[1:] if len(words) == 3 and words[0].plain in small_words.EVERYONE else words
     if len(bare) != 2 or bare[0].plain != "the" or not (bare[1].is_large and bare[1].plain.endswith("s")):

@@ -18,7 +18,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.dictionary_forms import both_of_a_family, given_of
-from boxlore.core.people.who_is_where.groups import group_of, is_plural_of_kin
+from boxlore.core.people.who_is_where.groups import OF_A_FAMILY, group_of, is_plural_of_kin
 from boxlore.core.people.who_is_where.kin_words import (
     ME,
     is_given_too,
@@ -68,6 +68,9 @@ def person_named(
         told = between(words, text)
         asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
         return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False  # `me mum dad`
+    if both := _families(words):
+        told, note = words[0].text, between(words[1:], text)
+        return Placed(told, 0, note=note, asks=f"Who are “{told}”: {both}?", is_person=False), False  # `Ивановы`
     several = _is_family_of_several(words) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -116,6 +119,13 @@ def person_named(
         return Placed(told, 0, unsure=unsure, asks=f"Is “{told}” {name}?", is_person=False), False  # `тётей Валей`
     question = f"Who are “{told}”{_both(words)}?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _families(words: Sequence[Element]) -> str:
+    """`Иванов; Иванова` of `Ивановы на даче`: a family by its name alone, and small words of where."""
+    first = words[0]
+    is_alone = first.is_large and all(word.text.islower() for word in words[1:]) and not token_of(first.text).is_given
+    return "; ".join(both_of_a_family(first.text)) if is_alone and not first.text.endswith(OF_A_FAMILY) else ""
 
 
 def _is_own_alone(word: Element) -> bool:
@@ -423,7 +433,8 @@ def begins_person(further: Sequence[Element]) -> bool:
         is_thing = any(_NOUNS.get(element.plain) == "thing" for element in near)
         return not is_thing and any(element.is_large or relation(element) for element in near)
     if first.kind == "word":
-        of_several = _NOUNS.get(first.plain) == "many" and len(further) > 1 and further[1].is_large
+        several = _NOUNS.get(first.plain) == "many" or is_plural_of_kin(first)
+        of_several = several and len(further) > 1 and further[1].is_large
         return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first)) or of_several
     return first.kind == "unknown" or stands_for_me(first, further[1:])
 
@@ -594,7 +605,13 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
-    own = is_my(before[0]) or whose > 0 or is_of_somebody(before) or before[-1].plain in _NOUNS
+    own = (
+        is_my(before[0])
+        or whose > 0
+        or is_of_somebody(before)
+        or is_plural_of_kin(before[-1])
+        or before[-1].plain in _NOUNS
+    )
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 

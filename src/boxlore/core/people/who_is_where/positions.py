@@ -39,6 +39,9 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if opens and reader.words and not any(word.is_large for word in reader.words[1:]) and not _is_name(reader):
         reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]  # `Round the table clockwise: …`
         reader.words = []
+    heads = len(reader.items) == reader.part_begins + 1 and not reader.words and element.kind in table.DIRECTIONS
+    if heads and reader.items[-1].is_several and not reader.items[-1].person.is_person:
+        reader.ahead.add_note(reader.items.pop().person.words)  # `Children, from the right: Dot, Ern`
     if following == "colon" and reader.words and is_of_several(reader.words):
         reader.ahead.add_note(
             reader.text[reader.words[0].start : reader.words[-1].end]

@@ -434,7 +434,8 @@ def _number(reader: Reader, element: Element, following: str) -> None:
 
 def _note(reader: Reader, element: Element) -> None:
     """A note in brackets is a place, a number, or a remark on the words before it."""
-    if _is_number(element) and [word.kind for word in reader.words] == ["unknown"]:
+    counts = _is_number(element) and not reader.brackets_count
+    if counts and [word.kind for word in reader.words] == ["unknown"]:
         unknown, reader.words = reader.words, []
         for _ in range(min(element.inside[0].value, MOST_UNKNOWN)):  # `unknown (2)`
             reader.words = list(unknown)

@@ -10,6 +10,7 @@ that all who follow would have.
 from collections.abc import Sequence
 from dataclasses import replace
 
+from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
@@ -30,6 +31,10 @@ def with_starting_points(elements: Sequence[Element], text: str) -> list[Element
             kept.append(element)
             continue
         before = _places_before(kept)
+        if begins := _begins_with(elements[at:]):
+            kept += [element, *elements[at + 1 : at + begins], Element("comma", ",", 0, 0)]
+            at += begins + 1
+            continue
         comma = int(at < len(elements) and elements[at].kind == "comma")
         behind = _places_behind(elements[at + comma :])
         del kept[len(kept) - len(before) :]
@@ -43,6 +48,18 @@ def with_starting_points(elements: Sequence[Element], text: str) -> list[Element
             words = ", ".join(_told(piece, text) for piece in told)
             kept.append(replace(told[0][0], kind="note", text=words, end=told[-1][-1].end, inside=()))
     return kept
+
+
+def _begins_with(further: Sequence[Element]) -> int:
+    """Where the colon stands behind whoever an order begins with, who is the first one (`Clockwise from Dad: Mum`); 0
+    where it begins with nobody."""
+    colon = next((at for at, piece in enumerate(further[:_LONGEST]) if piece.kind == "colon"), 0)
+    is_somebody = colon > 1 and further[0].plain in _FROM and begins_person(further[1:])
+    return colon if is_somebody and not any(piece.kind in _PLACES for piece in further[1:colon]) else 0
+
+
+_FROM = ("from", "with", "von", "ab", "mit", "da", "de", "desde", "van", "fra", "fran", "од", "от", "od", "no", "is")
+_LONGEST = 6
 
 
 def _told(pieces: Sequence[Element], text: str) -> str:

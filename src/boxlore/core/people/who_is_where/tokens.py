@@ -31,7 +31,7 @@ _TOKEN = re.compile(
 _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
 _POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
-_IS = re.compile(r"([A-Z][^\W\d_]+)['’]s")
+_IS = re.compile(r"([^\W\d_]+)['’]s")
 _AT_WORK = re.compile(
     r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
     r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
@@ -107,6 +107,8 @@ def _words(text: str) -> list[Word]:
             continue
         if _ABBREVIATED.fullmatch(word) and _is_phrase(word):
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
+        elif word == "u." and text[end:].strip():  # `links u. rechts`
+            words.append(("und", start, end))
         elif word in _POINTED and _LARGE_FOLLOWS.match(text, end):
             words.append((_POINTED[word], start, end))
         elif _shortens_a_place(word, text[end:]):
@@ -124,7 +126,9 @@ def _words(text: str) -> list[Word]:
             words.append(("with", start, at))
         elif _CONTRACTED.fullmatch(word):
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
-        elif (said_of := _IS.fullmatch(word)) and _DESCRIBED.match(text, end):  # `Una's the one with …`
+        elif (
+            (said_of := _IS.fullmatch(word)) and _may_be_somebody(said_of[1]) and _DESCRIBED.match(text, end)
+        ):  # `Una's the one with …`
             words.append((said_of[1], start, start + said_of.end(1)))
             if not _AT_WORK.match(text, end):
                 words.append(("is", start + said_of.end(1), end))
@@ -133,6 +137,10 @@ def _words(text: str) -> list[Word]:
         else:
             words.append((word, start, end))
     return words
+
+
+def _may_be_somebody(word: str) -> bool:
+    return word[0].isupper() or fold(word) in KIN_WORDS
 
 
 def _is_slashed_title(slashed: re.Match[str]) -> bool:

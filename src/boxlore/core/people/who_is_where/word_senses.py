@@ -227,8 +227,9 @@ def _weak(reader: Reader, element: Element, further: Sequence[Element]) -> str:
 def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "and":
         return ""
-    if reader.previous == "position before":
-        return "of"
+    between_places = reader.previous in PLACES and not reader.words and further[:1] and further[0].kind in PLACES
+    if reader.previous == "position before" or (between_places and not reader.items):
+        return "of"  # `links u. rechts`
     if not reader.words and element.plain in _ALSO_IS and begins_person(further) and describes_somebody(reader):
         return "verb"
     if further and further[0].plain in ("bar", "bars") and reader.words and reader.words[-1].text.isupper():
