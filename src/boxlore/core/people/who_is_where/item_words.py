@@ -71,7 +71,7 @@ def person_named(
     if both := _families(words):
         told, note = words[0].text, between(words[1:], text)
         return Placed(told, 0, note=note, asks=f"Who are “{told}”: {both}?", is_person=False), False  # `Ивановы`
-    several = _is_family_of_several(words) or _is_everyone_of(words)
+    several = _is_family_of_several(words, text) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
     if words[0].kind == "unknown":
@@ -178,13 +178,15 @@ def _is_row_of_small_names(words: Sequence[Element]) -> bool:
     return len(words) > 2 and given > len(words) - 2 and all(word.text.islower() for word in words)
 
 
-def _is_family_of_several(words: Sequence[Element]) -> bool:
+def _is_family_of_several(words: Sequence[Element], text: str) -> bool:
     """`the Finches`, `die Brandts`, `les Dupont`: a family by its name, behind an article of several."""
     article, names = words[0], words[1:]
     if not names or any(not word.is_large or token_of(word.text).is_given for word in names):
         return False
     if words[1].plain in TITLES:
         return False  # `the Rev. Moss`
+    if article.text == "Les" and text[: article.start].rstrip().endswith(","):
+        return False  # `Hec Todd, Les Todd`
     ends = article.plain in small_words.THE and names[-1].plain.endswith("s") and article.plain in ("the", "die")
     return ends or article.plain in ("les", "los", "las", "os", "gli")
 
@@ -232,7 +234,8 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
     if len(words) < 2 or words[0].plain not in small_words.ARTICLES or words[0].text.endswith("."):
         return words
     following = words[1]
-    if any(_NOUNS.get(word.plain) for word in words[1:]) and following.kind != "my":
+    nouns = (word for word in words[1:] if _NOUNS.get(word.plain))
+    if following.kind != "my" and any(not (noun.is_large and token_of(noun.text).is_given) for noun in nouns):
         return words
     is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
     if words[0].is_large and not (is_kin or token_of(following.text).is_given):

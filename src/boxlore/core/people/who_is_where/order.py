@@ -174,10 +174,17 @@ def _count_ends(row: Sequence[Item], *, counted: bool) -> None:
 def _behind_the_right(row: Sequence[Item]) -> None:
     """Whoever is told in a part of her own behind the last one who has a side, and without a place, stands nobody knows
     where: `left, Edie; right, May; the child is Roy`."""
+    for item in row:
+        if item.joined == "with" and not (item.side or item.number or item.position) and _has_ends(row):
+            item.position = _NOT_FROM_LEFT  # `Mother at right with Ken, Father at left with Lou`
     last = max((at for at, item in enumerate(row) if item.side in ("left", "right")), default=len(row))
     for item in row[last + 1 :]:
         if not item.side and not item.number and item.part != row[last].part:
             item.position = item.position or _NOT_FROM_LEFT
+
+
+def _has_ends(row: Sequence[Item]) -> bool:
+    return {"left", "right"} <= {item.side for item in row}
 
 
 def _between_two(row: Sequence[Item]) -> None:

@@ -88,14 +88,14 @@ fr | from_left | a partir de la gauche|en partant de la gauche|depuis la gauche|
 fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
 fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
 fr | weak | centre|milieu
-es | front | delante de|primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
-es | back | al fondo|en el fondo|detras de|ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
+es | front | hilera de abajo|hilera de delante|delante de|primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
+es | back | hilera de arriba|hilera de atras|al fondo|en el fondo|detras de|ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
 es | middle | fila del medio|fila central|en la fila del medio
 es | seated | sentad*|los sentados|estan sentados
 es | standing | de pie|parad*|estan de pie
 es | kneeling | de rodillas|agachad*|arrodillad*|en cuclillas
 es | lying | tumbad*|acostad*
-es | row | fila
+es | row | fila|hilera
 es | ltr | luego hacia la derecha|despues hacia la derecha|y hacia la derecha|de izquierda a derecha|de izq a der|de izq a dcha|de izda a dcha|izq a dcha|izda a dcha|izquierda a derecha|desde la izquierda|empezando por la izquierda
 es | rtl | luego hacia la izquierda|despues hacia la izquierda|y hacia la izquierda|de derecha a izquierda|desde la derecha|empezando por la derecha|de der a izq
 es | clockwise | en el sentido de las agujas del reloj|en sentido horario

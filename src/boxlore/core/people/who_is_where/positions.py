@@ -143,7 +143,12 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
     if element.kind in ROW_KINDS:
         joined = True
         for earlier in reversed(reader.items[reader.part_begins :]):
-            if earlier.has_place or (earlier is not item and (earlier.side or earlier.position or earlier.from_right)):
+            inherited = (
+                earlier is item and reader.row_heads and earlier.row == reader.row
+            )  # `Front row: Amy; Joe behind`
+            if (earlier.has_place and not inherited) or (
+                earlier is not item and (earlier.side or earlier.position or earlier.from_right)
+            ):
                 break
             if not (earlier is item or item.joined in ("and", "too") or everyone):
                 _ask_whether_too(earlier, item, element)

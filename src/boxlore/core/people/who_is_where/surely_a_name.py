@@ -252,7 +252,8 @@ def _names_in(note: str, known: KnownNames) -> Sequence[str]:
     """
     if all(word[:1].isupper() or not word[:1].isalpha() for word in note.split()):
         return ()
-    return [name for part in note.split(", ") for name in _names_in_part(part, known)]
+    parts = (part for part in note.split(", ") if fold(part) not in KIN_WORDS)  # `Enkelin, auf dem Schoß`
+    return [name for part in parts for name in _names_in_part(part, known)]
 
 
 def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:

@@ -56,6 +56,9 @@ def without_takers(elements: Sequence[Element], text: str, known: KnownNames) ->
         if heads:
             end = next((n for n in range(end + 1, len(elements)) if elements[n].kind in _MARKS), len(elements))
             behind = elements[at + len(part) + 1 : end]
+            if [piece.kind for piece in behind] == ["unknown"]:
+                at = end + 1
+                continue  # `Foto: unbekannt`
             taker = _whole_name(behind, text, known)
         else:
             behind, taker = _left_and_taker(part, text, known, found)
