@@ -345,7 +345,7 @@ def _perhaps_beyond(language: Language) -> Iterator[Entry]:
         form for row in ("before", "after", "at_latest", "until") for form in language.words.get(row, "").split("|")
     }
     doubts = [form for form in language.words.get("doubt", "").split("|") if " " not in form]
-    for kind in ("or_earlier", "or_later"):
+    for kind in ("or_earlier", "or_later", "about_behind"):
         rows = (form.partition(" ") for form in language.words.get(kind, "").split("|"))
         sides = [side for join, _, side in rows if join in joins and side and side not in limits]
         yield from ((f"{doubt} {side}", kind, None) for doubt in doubts for side in sides)
