@@ -68,6 +68,8 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     beside = shown if sentence.is_first else ("", *shown)
     head = next(iter(pieces(sentence.words)), "")
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
+    if _COMPARED.search(sentence.words):
+        return
     for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_of_somebody)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
@@ -152,6 +154,10 @@ def _of(record: Record, lean: Lean) -> tuple[Limit, ...]:
     return after(of_item(record.id), lean.on, lean.least, lean.most)
 
 
+_COMPARED = re.compile(
+    r"\b(?:years?|jahre|aastat|ans|år) (?:older|younger|jünger|älter|noorem|vanem|plus|yngre|äldre|eldre)\b",
+    re.IGNORECASE,
+)
 _IT_IS_NOT = re.compile(r"\b(?:(?:is|was)n['’]t|(?:is|was) not) (?:her|him|she|he|me)\b", re.IGNORECASE)
 """That somebody whose age was told is not the one who is in the picture."""
 _SAYS = re.compile(
@@ -172,7 +178,12 @@ _POINTING = re.compile(
 """Words that only point at the picture (common practice, no source)."""
 _IS = (
     (re.compile(r"(?:\b(?:must|would|could|might|may|will)|(?<=\w)['’]d) (?:have been|be)\b", re.IGNORECASE), " was"),
-    (re.compile(r"\b(?<=\bI)(?:['’]m| am)\b"), " was"),
+    (
+        re.compile(
+            r"(?<=\bI)(?:['’]m| am) (?=(?:about |only |just )?[\w-]+(?: years old)?(?: (?:here|in|on|with|and)\b|,|$))"
+        ),
+        " was ",
+    ),
     (re.compile(r"(?<=\bhe)['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE), " was "),
     (re.compile(r"(?<=\bshe)['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE), " was "),
     (re.compile(r"\b(?:only|just|barely) (?=\w+(?: years old)?(?: here)?$)", re.IGNORECASE), ""),

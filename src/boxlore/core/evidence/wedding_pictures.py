@@ -21,7 +21,8 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure
 
 _WEDDING = re.compile(
-    r"\b(?:wedding(?:[ -](?:day|picture|photo|photograph|portrait|dress|gown|morning))?|marriage|"
+    r"\b(?:in (?:her|his|the|a|my) wedding (?:dress|gown|clothes)|"
+    r"wedding(?:[ -](?:day|picture|photo|photograph|portrait|morning))?|marriage|"
     r"bride and (?:bride)?groom|as (?:a |the )?bride|bridal (?:pair|couple)|newly[- ]?weds|getting married|"
     r"hochzeit(?:s(?:bild|foto|tag|tage|paar|kleid))?|trauung|brautpaar|als braut|"
     r"pulma(?:pilt|pildil|foto|fotol|päev|päeval|paar)?|pulmad|pulmas|laulatus(?:el|pilt)?|pruutpaar|"
@@ -39,6 +40,8 @@ _ANOTHER_DAY = re.compile(
 )
 _AT = re.compile(r"\b(?:at|bei|auf|à|au|på|en la|op|na)\s", re.IGNORECASE)
 """Whoever stands before such a word may be a guest."""
+_THEIRS = frozenset("their oma nende leur deres hun loro".split())
+_HERS = _THEIRS | frozenset("her his ihrem ihrer ihren seiner seinem son hennes hans haar su suo sua".split())
 _PARENTS = re.compile(
     r"\b(?:(?:my|our|meiner?|unserer?|minu|meie|mes|nos|mis|mina|mine|mijn|meus|moich|mých)\s+)?(?P<who>"
     r"(?P<old>grand-?parents|grosseltern|großeltern|vanavanema(?:d|te)|grands-parents|abuelos|nonni|avós|isovanhem\w+|"
@@ -75,12 +78,14 @@ def couple_in(words: str, leaning: Leaning, *, narrator: str, shown: Sequence[st
     parts = [part.strip() for part in f"{words[: match.start()]} § {words[match.end() :]}".split(",")]
     at = next(place for place, part in enumerate(parts) if "§" in part)
     *guests, whose = _AT.split(parts[at])
-    for said in (whose, ", ".join((*parts[:at], *guests, whose))):
+    hers = _HERS & set(pieces(whose))
+    before = [", ".join((*parts[:at], *guests, whose))] if hers or not guests else []
+    for said in (whose, *before):
         meant, is_plain = _persons(said, leaning, narrator)
         if not is_plain:
             return ()
         if meant:
-            return _couple(meant, leaning, shown) if len(meant) > 1 or said is whose or not guests else ()
+            return _couple(meant, leaning, shown) if len(meant) > 1 or not hers & _THEIRS or not guests else ()
     return ()
 
 
