@@ -158,7 +158,7 @@ KEYS = (  # a key, what it draws, and the key that goes back
     ("\x1bOS", "who says so", "\x1b"),
     ("\x1bOP", "You cannot break anything", "\x1b"),
     ("\x1b[20~", "What is to be asked", "\x1b"),
-    ("\x1b[19~", "SYA-", "\x1b"),
+    ("\x1b[19~", "As in", "\x1b"),
     ("\x10", "is in question", ""),
     ("\x1b[15~", "There are words", ""),
     ("\x1bOR", "All items", "\x1b"),
@@ -231,7 +231,7 @@ def measure(folder: Path, items: int) -> dict[str, float]:
     window.press(str(middle), "1 found")
     window.press("\r", f"SYA-{middle:04d}")
     flips = [window.press("word\x1b[6~", f"SYA-{middle + at:04d}") for at in range(1, 41)]
-    pictures = [window.press("\x1b[6~", f"SYA-{middle + at:04d}") + window.until("▀▀▀") for at in range(41, 71)]
+    pictures = [window.press("\x1b[6~", f"SYA-{middle + at:04d}") + window.until("▀▀▀") for at in range(41, 72)]
     window.press("x", "saved")
     others = other_keys(window, 5)
     window.press("\x1bOR", "All items")
