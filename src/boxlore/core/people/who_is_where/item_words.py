@@ -572,8 +572,9 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
     if titled := _titles_and_family_name(words):
         return "", between(titled, text)
-    if _has_particles(words):
-        return "", ""  # `Kees van der Meulen`
+    has_fathers_name = len(words) > 3 and words[2].text in ("poeg", "tütar") and words[1].is_large
+    if _has_particles(words) or has_fathers_name:
+        return "", ""  # `Kees van der Meulen`, `Leena Jaani tütar Saar`
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
