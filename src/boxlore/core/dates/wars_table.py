@@ -154,7 +154,7 @@ OVER_BY_THEN = {"1945-09": "1945-05"}
 WHICH_WAR = {
     "en": "war|war years|wartime|wartimes|war time|last war|wars",
     "et": "sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|sõdade|sõdade ajal",
-    "de": "krieg|krieges|kriegs|kriegszeit|kriege|kriegszeiten",
+    "de": "kriegsjahre|kriegsjahren|krieg|krieges|kriegs|kriegszeit|kriege|kriegszeiten",
     "fr": "guerre|années de guerre|temps de guerre", "es it pt": "guerra",
     "es": "años de guerra|años de la guerra|en los años de guerra|los años de guerra|los años de la guerra|en los años de la guerra|tiempos de guerra|tiempo de guerra",
     "it": "anni di guerra|anni della guerra|tempo di guerra|tempi di guerra",

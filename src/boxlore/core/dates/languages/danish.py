@@ -200,7 +200,7 @@ DANISH = Language(
         "good friday": "langfredag",
         "maundy thursday": "skærtorsdag",
         "palm sunday": "palmesøndag",
-        "ascension": "kristi himmelfartsdag|kristi himmelfart",
+        "ascension": "kristi himmelfartsdag|kristi himmelfart|kr himmelfartsdag",
         "pentecost": "pinse|pinsen|pinsedag",
         "whit monday": "anden pinsedag",
         "midsummer": "sankthansdag|st hans|sct hans|sankt hans|sankthans|skt hans|midsommer|midsommerdag",
