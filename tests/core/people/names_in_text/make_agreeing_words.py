@@ -70,7 +70,13 @@ VERY_COMMON, KNOWN = 9000, 40_000
 SMALLEST, ELSEWHERE, LIKE_ENGLISH = 200, 0.1, 0.3
 """How many small words a language is known by; how common one is there at least, against where it is commonest; how
 common what somebody does is at least, against the same word in English."""
-ALSO_THINGS = {"fi": "silta", "fr": "chien maison neige", "nb": "hus katt", "sv": "katt luft vind väg"}
+ALSO_THINGS = {
+    "fi": "silta",
+    "cs": "kůň",
+    "fr": "bateau chien maison neige",
+    "nb": "hus katt",
+    "sv": "katt luft ström vind väg",
+}
 """Things that their dictionaries give as something else too, which nobody does (from memory)."""
 KEPT = frozenset(("dom",))
 """A house in Polish; in Swedish it is `they`, which stands behind no name."""
@@ -214,7 +220,7 @@ STANDS_BEHIND_A_NAME = frozenset(
 """.split()
 )
 """What somebody did, and where, in words that are nouns too: `Blanco vino a casa`, `Svart stod` (from memory)."""
-EXACT = ("de", "et", "ru")
+EXACT = ("de", "et", "pl", "ru")
 """Languages that write things large, or of which a dictionary says what each word is."""
 
 
@@ -339,7 +345,7 @@ def said_of_one(language: str) -> frozenset[str]:
 @cache
 def _done_there(language: str) -> frozenset[str]:
     """The verbs of a language itself, unless its dictionary tells what each word is."""
-    own = frozenset[str]() if language in ("et", "pl", "ru") else said_of_one(language)
+    own = frozenset[str]() if language in EXACT else said_of_one(language)
     return own | strong(language)
 
 
@@ -444,9 +450,8 @@ def by_endings(language: str) -> Iterator[tuple[str, str]]:
     """Of the endings of all forms of a word."""
     dictionary = DefaultDictionaryFactory().get_dictionary(language)
     for word in common(language):
-        if language == "de" and (forms := forms_of("de").get(word.capitalize())) and word not in dictionary:
-            yield "thing", word
-            continue
+        if language == "de" and forms_of("de").get(word.capitalize()):
+            yield "thing", word  # what is written small there is another word
         forms = forms_of(language).get(word, set())
         if word not in dictionary or not forms or fold(word) in said_of_one(language):
             continue
@@ -506,10 +511,17 @@ def words_of(language: str) -> tuple[list[str], list[str]]:
     return sorted(best), sorted({*most} - (small_words(language) - also) - STANDS_BEHIND_A_NAME)
 
 
+@cache
+def lemmas_of(language: str) -> Mapping[object, object]:
+    return DefaultDictionaryFactory().get_dictionary(language)
+
+
 def is_as_often(word: str, thing: str, language: str) -> bool:
     """Whether a word is no slip of the thing's, written without its accents."""
     if language == "et":
         return True
+    if language == "de" or lemmas_of(language).get(word) == thing:  # a case of it
+        return False
     return wordfreq.word_frequency(word, language) >= ELSEWHERE * wordfreq.word_frequency(thing, language)
 
 

@@ -19,7 +19,7 @@ cornelius neily neil corney con; cuthbert cuddy bert; cynthia cindy; daniel dan 
 delilah lilah; denis dinny; dominic dom nick; donald donnie; dorothea thea dot dora dolly; dorothy dot dolly dodie dodo
 ebenezer eben; edith edie ede; edmund ned ted; eleanor ellie nora nell lennie; elizabeth elspeth lilibet beth buffy libby lib elsie lisbet
 emmeline emmy; ernest ern ernie; ethel eth; euphemia effie phemie fay; evangeline evie vangie; felicity flick fliss
-florence flo florrie flossie; frances fanny fran frankie; frederica freddie rica; geoffrey geoff jeff; georgina georgie gina
+florence flo florrie flossie; frances fanny fran frankie; frederica freddie rica; geoffrey geoff jeff; genevieve ginette; georgina georgie gina
 gerald ger gerry; gerard ger gerry; geraldine gerry dina; gilbert gil bert; gillian jill gilly; gwendolen gwen wendy gwenda
 gwendoline gwen wendy; gwenllian gwenno llio; gwyneth gwyn gwen; hannah nan; harriet hattie hatty; helena nell lena ella
 henrietta hetty etta hettie; hermione hermy; hester hetty essie; hilary hil; hubert bert; hugh hughie shug

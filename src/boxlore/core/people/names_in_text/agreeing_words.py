@@ -66,6 +66,14 @@ def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool)
     )
 
 
+def is_thing_told(words: Sequence[Word], at: int) -> bool:
+    """Whether a word is a thing in a language that the sentence may be of, and a verb or a small word in none."""
+    folded = words[at].folded
+    possible = languages_told(words, at)
+    told = [language for language, (_, things) in _agreeing().items() if folded in things and language in possible]
+    return any(not is_done_in(folded, possible - {language}) for language in told)
+
+
 def _is_thing_behind(words: Sequence[Word], at: int, language: str, *, is_named: bool) -> bool:
     """`koer`, `ja valge`; not `ja vana koer`, which may be a dog beside somebody, nor `bar säcken`, where an adjective
     is what somebody did as well."""

@@ -101,8 +101,8 @@ AGREEING: dict[str, tuple[str, str]] = {
         aktivita album alergie alexandr alfa algoritmus alkohol alternativa amater ambice ambulance analytik analyza
         andel anglictina anketa aparat aplikace arch archa architekt architektura archiv arcibiskup areal argument
         armada asistent asociace aspekt atentat atlet atmosfera atrakce audio aukce auto autobus automat automobil
-        autorita bahno bakterie balicek balik banda bar barak barva basen basketbal basta baterie batoh bazar baze
-        bazen beh beran beranek beseda bestie bezpecnost bible bida bilek bio biologie biskup bitcoin bitva blaho
+        autorita bahno bakterie balicek balik balkon banda bar barak barva basen basketbal basta baterie batoh bazar
+        baze bazen beh beran beranek beseda bestie bezpecnost bible bida bilek bio biologie biskup bitcoin bitva blaho
         blazen blbost blesk blizkost blok bob bod bohyne boj bojiste bok bolest bomba bonus bordel borovice bota bouda
         boure box bracha bratrstvo breh bremeno bricho brigada brod bronz brouk broz bryle budik budoucnost buh bulvar
         bunda burza business bydliste byk caj carodejnice cas casopis cast castice cedule celek celo cena centrala
@@ -110,10 +110,10 @@ AGREEING: dict[str, tuple[str, str]] = {
         chemikalie chirurg chlad chladno chlap chlapecek chlapek chlapik chobotnice chod chodba choroba chov chram
         chudak chudoba chut chvile chyba cibule cil cin cinnost cirkev cirkus cislo cit citlivost clen clun cokolada
         ctvrtina cukr curak cyklus dalekohled dalnice dama dar darce darek datum dav debata dech decko dedek definice
-        dejepis dejiny dekan dekret delegace delta demokracie demokrat demon demonstrace deprese dest detail detektiv
-        devce dialog dieta dik dil dilema dilna dira disciplina disk diskuse diskuze dispozice divadlo divak divize
-        dluh dnesek dno doba dobro dobytek dodatek dohled dohoda dojem doklad dokument dolar domacnost domek domov
-        dopad dopis dort dostatek dostupnost dotace dotek dovednost dovoz drama drat drazba dres drevo droga dron druh
+        dejepis dejiny dekret delegace delta demokracie demokrat demon demonstrace deprese dest detail detektiv devce
+        dialog dieta dik dil dilema dilna dira disciplina disk diskuse diskuze dispozice divadlo divak divize dluh
+        dnesek dno doba dobro dobytek dodatek dohled dohoda dojem doklad dokument dolar domacnost domek domov dopad
+        dopis dort dostatek dostupnost dotace dotek dovednost dovoz drama drat drazba dres drevo droga dron druh
         druzice druzstvo drzost dub duch duchodce duha dukaz dul dulezitost dum dusledek duvera duvod dvere dvojice
         dvur dynastie dziny dzungle edice efekt ego ekonom elektrarna elektrina emise emoce encyklopedie energie
         epidemie epizoda eso etapa euro evoluce existence exkurze expanze expedice experiment expert exploze fakt
@@ -129,17 +129,17 @@ AGREEING: dict[str, tuple[str, str]] = {
         ironie islam izolace jablko jadro jas jatra jazyk jazz jednoduchost jednota jelen jerab jeskyne jev jeviste
         jezek jezero jezirko jidelna jidlo jih jiskra jistota jizda jmeno jogurt jojo kabat kabel kachna kafe kakao
         kalhotky kalhoty kalich kamarad kamen kamenice kamera kampan kanal kanalizace kancler kandidat kapacita kapela
-        kapitola kaplan kaple kapr kardinal kariera karta kase kasel kat katastrofa katedra kategorie kauce kauza kava
-        kavarna ker kilo kilometr kino kladivo klasifikace klavesnice klavir klic klid klient klimatizace klip klobouk
-        kloub klub kmen kniha knihovna koalice kobra kocour kod koeficient kohout kolac kolecko kolega kolegyne kolej
-        kolekce kolektiv koleno kolo kolona kolotoc kombinace komedie kometa komiks komin komise komora kompetence
-        kompozice kompromis komunikace komunismus komunita koncert kondom konfederace konference konflikt konicek
-        konstrukce kontakt kontext kontinent konto kontrakt kontrola konverzace kop koren koruna korupce kos kosile
-        kost kostra kote koule koupel koupelna kousek koutek kouzlo kov kovarik koza kozel krabice kradez kraj krajina
-        kralik krasa kratasy krava kravina krb kresba kreslo krest krestan kreten krev kridlo kritik krizek krk krok
-        krouzek kruh krystal kseft ksicht kucera kuchyne kufr kukurice kultura kura kuraz kure kurs kurt kurva kus
-        kuze kvalita kvet kyselina kyslik kytara laborator lavice lec lecba led lednice legie leginy legrace lek lekce
-        len letadlo letiste letoun lev levice lez lhuta licence lidstvo liga likvidace limit linie list listek listina
+        kapitola kaple kapr kariera karta kase kasel kat katastrofa katedra kategorie kauce kauza kava kavarna ker
+        kilo kilometr kino kladivo klasifikace klavesnice klavir klic klid klient klimatizace klip klobouk kloub klub
+        kmen kniha knihovna koalice kobra kocour kod koeficient kohout kolac kolecko kolega kolegyne kolej kolekce
+        kolektiv koleno kolo kolona kolotoc kombinace komedie kometa komiks komin komise komora kompetence kompozice
+        kompromis komunikace komunismus komunita koncert kondom konfederace konference konflikt konicek konstrukce
+        kontakt kontext kontinent konto kontrakt kontrola konverzace kop koren koruna korupce kos kosile kost kostra
+        kote koule koupel koupelna kousek koutek kouzlo kov kovarik koza kozel krabice kradez kraj krajina kralik
+        krasa kratasy krava kravina krb kresba kreslo krest krestan kreten krev kridlo kritik krizek krk krok krouzek
+        kruh krystal kseft ksicht kucera kuchyne kufr kukurice kultura kun kura kuraz kure kurs kurt kurva kus kuze
+        kvalita kvet kyselina kyslik kytara laborator lavice lec lecba led lednice legie leginy legrace lek lekce len
+        letadlo letiste letoun lev levice lez lhuta licence lidstvo liga likvidace limit linie list listek listina
         literatura litr lod logo lokalita loket lokomotiva lom loterie loupez lov loznice lucerna luna luzko lyze
         lzice mafie magie majetek malba malir mandat mandle manevr mapa maraton masaz maslo maso matej material matice
         matrace maximum medaile medicina meditace medved melodie mena mensina mesic mestecko mesto metoda metr
@@ -176,47 +176,47 @@ AGREEING: dict[str, tuple[str, str]] = {
         procento proces prodavac prodej prodejce prodejna produkt program prohlizec prohra projekt projev promena
         propast prostredek protest protokol proud provaz provize provoz prsa prst prsten pruchod pruh prukaz prumysl
         pruvod pruvodce pruzkum prvek psenice psycholog psychologie ptak publikace publikum puda pulnoc pult pusa
-        puvab puvod puzzle pyzamo radar radnice radost raj rak raketa raketoplan rakev rakovina rameno rasa rasismus
-        raze reakce rec recenze recepce redukce referendum reforma region rehabilitace rejstrik reklama rekonstrukce
-        rekord remeslo remiza reportaz reporter reprezentace restaurace revoluce rez rezervace rezim reziser ridic
-        rise rizek riziko robot rod rodic roh role ropa rosa rosol rostlina rovnice rovnost rozchod rozdil rozhlas
-        rozhled rozhledna rozkaz rozmanitost rozmer rozpocet rozsudek roztok rozum rozvod rozvoj rozvrh rukavice ruze
-        ryba rychlik rychlost rys rytir rytmus sad sada sako sal salat salek samice samostatnost sampionat sance
-        sankce satek satelit sauna sazba scena schema schodiste schopnost schuze sebevrazda sedadlo sef segra sekce
-        semeno sen senat serial serie servis sesit severozapad seznam shoda sidliste signal sila silnice sip sit
-        situace sjezd sklad skladba skladiste sklenice sklep sklizen sklo skoda skok skokan skola skrin skupina
-        skutecnost skutek slabost slava slavik slavnost slepice sleva slib slon sloup sloupek slovicko slovo sluch
-        slunce slunicko sluzba smartphone smer smernice smetana smich smlouva smrad smrk smrt smula smutek smutno
-        smysl snaha snatek snemovna snih snimek socha soft software sok sokol souboj soucasnost soucast soucek soucet
-        soucit soud soudce soudkyne soudruh souhlas souper soustava soustrast soutez souvislost spanek spekulace sperk
-        spolecnost spolek spoluprace sporitelna sport spoust spousta sprava spravce spravedlnost sprcha sranda srdce
-        srst stabilita stabilizace stadion stado stafeta stan stanice stanoviste starosta start statecnost statek
-        status stav stavba steak stena stin stipendium stit stiznost stopa strach strategie straz strazce strecha
-        stred stredisko stredovek strela strelnice stres stret stribro strih stroj strom strop struktura student stul
-        stupen styk styl subjekt sucho sud sukne sul svacina svah sval svatba svatek svaz svazek svedek sverak svet
-        svetlo svetr svoboda sykora symbol sympatie syr tabak tabule tah talir tank tatra technik technologie telefon
-        teleso televize telo tendence tenis teorie teplaky teplo teplota terapie terasa teren termin tesla test testo
-        text tezba teziste ticho tis tiskarna titan titul titulek tkan tlacitko tlak tma totoznost touha tovarna
-        tramvaj transformace trasa trat trauma trava trend trener trest tretina trh tricko trida triko trilogie triumf
-        trocha trouba trpaslik trubice trun trup trziste tsunami tunel turek turnaj tvar tvorba tvrz tvurce tyc tygr
-        tym tyn typ typek ucast ucebnice ucel ucet ucho uciliste ucinek ucta udaj udalost uhel ujezd ukol ulice uloha
-        umelkyne umysl unava unie union univerzita unos upadek uprava uprimnost urad uraz urok uroven usek usmev
-        uspech usta ustav ustava ustup usudek utek utociste utok utvar uvaha uver uzel uzitek uzkost vaha vajicko val
-        vanoce varhany variace varianta vasen vazba vchod vec vecere vecnost veda vedro vejce vek veletrh velikost
-        venuse verejnost vernost verze ves vesmir vesnice vesta veta veteran vetev vetsina vevodkyne vez vezen veznice
-        video vikend vila vira vitr vize vizum vjezd vklad vlada vladce vlak vlakno vlast vlastnost vlhkost vliv vlk
-        vlna vnitrek voda voditko vodopad vojsko volant volba volejbal volic vosk vozidlo vozik vrah vrana vrata
-        vrazda vrba vrchol vrstva vstup vtip vudce vul vule vune vuz vybava vybuch vycet vychod vycvik vydelek vydra
-        vyhoda vyhra vyklad vykon vylet vymluva vynalez vynalezce vynos vypinac vypis vyplata vypocet vypoved vyprava
-        vyraz vyroba vyrobce vyrobek vyrok vysavac vysledek vysocina vystava vystavba vystup vytah vytrvalost vyvar
-        vyvoj vyvoz vyzkum vyznam vzdalenost vzduch vzhled vznik vzorek vztah vztek zabava zaber zabijak zacatek
-        zachod zachrana zachvat zadek zadost zahada zahrada zajem zajemce zajezd zajic zajimavost zak zakaz zaklad
-        zakladna zakon zalezitost zaloba zalobce zaloha zaludek zamek zamer zamestnanost zanet zanik zanr zapach zapad
-        zapalovac zapas zapis zarlivost zasada zastupce zastupkyne zatez zatykac zavada zavazek zaver zaves zavislost
-        zavist zavod zazitek zaznam zazrak zbran zbytek zdroj zebrik zed zelenina zeleznice zelezo zelva zeme zid
-        zidle zisk zitrek zivnost zivot zivotnost zivotopis zizen zkusenost zlato zlo zlocin zlodej zlom zlomek zlost
-        zmatek zmena zmrzlina znak znalost znamost zobak zodpovednost zombie zpev zpevak zpravodaj zpusob zradce zrak
-        zralok zrcadlo ztrata zub zvire zvon zvonek zvuk zvyk
+        puvab puvod puzzle pyzamo radar radio radnice radost raj rak raketa raketoplan rakev rakovina rameno rasa
+        rasismus raze reakce rec recenze recepce redukce referendum reforma region rehabilitace rejstrik reklama
+        rekonstrukce rekord remeslo remiza reportaz reporter reprezentace restaurace revoluce rez rezervace rezim
+        reziser ridic rise rizek riziko robot rod rodic roh role ropa rosa rosol rostlina rovnice rovnost rozchod
+        rozdil rozhlas rozhled rozhledna rozkaz rozmanitost rozmer rozpocet rozsudek roztok rozum rozvod rozvoj rozvrh
+        rukavice ruze ryba rychlik rychlost rys rytir rytmus sad sada sako sal salat salek samice samostatnost
+        sampionat sance sankce satek satelit sauna sazba scena schema schodiste schopnost schuze sebevrazda sedadlo
+        sef segra sekce semeno sen senat serial serie servis sesit severozapad seznam shoda sidliste signal sila
+        silnice sip sit situace sjezd sklad skladba skladiste sklenice sklep sklizen sklo skoda skok skokan skola
+        skrin skupina skutecnost skutek slabost slava slavik slavnost slepice sleva slib slon sloup sloupek slovicko
+        slovo sluch slunce slunicko sluzba smartphone smer smernice smetana smich smlouva smrad smrk smrt smula smutek
+        smutno smysl snaha snatek snemovna snih snimek socha soft software sok sokol souboj soucasnost soucast soucek
+        soucet soucit soud soudce soudkyne soudruh souhlas souper soustava soustrast soutez souvislost spanek
+        spekulace sperk spolecnost spolek spoluprace sporitelna sport spoust spousta sprava spravce spravedlnost
+        sprcha sranda srdce srst stabilita stabilizace stadion stado stafeta stan stanice stanoviste starosta start
+        statecnost statek status stav stavba steak stena stin stipendium stit stiznost stopa strach strategie straz
+        strazce strecha stred stredisko stredovek strela strelnice stres stret stribro strih stroj strom strop
+        struktura student stul stupen styk styl subjekt sucho sud sukne sul svacina svah sval svatba svatek svaz
+        svazek svedek sverak svet svetlo svetr svoboda sykora symbol sympatie syr tabak tabule tah talir tank tatra
+        technik technologie telefon teleso televize telo tendence tenis teorie teplaky teplo teplota terapie terasa
+        teren termin tesla test testo text tezba teziste ticho tis tiskarna titan titul titulek tkan tlacitko tlak tma
+        totoznost touha tovarna tramvaj transformace trasa trat trauma trava trend trener trest tretina trh tricko
+        trida triko trilogie triumf trocha trouba trpaslik trubice trun trup trziste tsunami tunel turek turnaj tvar
+        tvorba tvrz tvurce tyc tygr tym tyn typ typek ucast ucebnice ucel ucet ucho uciliste ucinek ucta udaj udalost
+        uhel ujezd ukol ulice uloha umelkyne umysl unava unie union univerzita unos upadek uprava uprimnost urad uraz
+        urok uroven usek usmev uspech usta ustav ustava ustup usudek utek utociste utok utvar uvaha uver uzel uzitek
+        uzkost vaha vajicko val vanoce varhany variace varianta vasen vazba vchod vec vecere vecnost veda vedro vejce
+        vek veletrh velikost venuse verejnost vernost verze ves vesmir vesnice vesta veta veteran vetev vetsina
+        vevodkyne vez vezen veznice video vikend vila vira vitr vize vizum vjezd vklad vlada vladce vlak vlakno vlast
+        vlastnost vlhkost vliv vlk vlna vnitrek voda voditko vodopad vojsko volant volba volejbal volic vosk vozidlo
+        vozik vrah vrana vrata vrazda vrba vrchol vrstva vstup vtip vudce vul vule vune vuz vybava vybuch vycet vychod
+        vycvik vydelek vydra vyhoda vyhra vyklad vykon vylet vymluva vynalez vynalezce vynos vypinac vypis vyplata
+        vypocet vypoved vyprava vyraz vyroba vyrobce vyrobek vyrok vysavac vysledek vysocina vystava vystavba vystup
+        vytah vytrvalost vyvar vyvoj vyvoz vyzkum vyznam vzdalenost vzduch vzhled vznik vzorek vztah vztek zabava
+        zaber zabijak zacatek zachod zachrana zachvat zadek zadost zahada zahrada zajem zajemce zajezd zajic
+        zajimavost zak zakaz zaklad zakladna zakon zalezitost zaloba zalobce zaloha zaludek zamek zamer zamestnanost
+        zanet zanik zanr zapach zapad zapalovac zapas zapis zarlivost zasada zastupce zastupkyne zatez zatykac zavada
+        zavazek zaver zaves zavislost zavist zavod zazitek zaznam zazrak zbran zbytek zdroj zebrik zed zelenina
+        zeleznice zelezo zelva zeme zid zidle zisk zitrek zivnost zivot zivotnost zivotopis zizen zkusenost zlato zlo
+        zlocin zlodej zlom zlomek zlost zmatek zmena zmrzlina znak znalost znamost zobak zodpovednost zombie zpev
+        zpevak zpravodaj zpusob zradce zrak zralok zrcadlo ztrata zub zvire zvon zvonek zvuk zvyk
         """,
     ),
     "de": (
@@ -313,201 +313,190 @@ AGREEING: dict[str, tuple[str, str]] = {
         zusatzliche zusatzlicher zusatzliches zustandige zustandiger zustandiges
         """,
         """
-        aachen abb abbau abbildung abbruch abc abfall abgabe abgang abgrenzung abgrund abhangigkeit abi abitur
-        abkurzung ablauf ablehnung ablenkung abo absatz abschaffung abschiebung abschluss absicht abstammung
-        abstimmung absturz abt abteilung abu abwechslung abwehr abwesenheit abzug account achse achtelfinale achtung
-        act action adams adidas adresse affare afghanistan afrika agenda agentur ahnlichkeit ahnung aids air airbus
-        airlines airport akademie akku akt akte aktie aktion aktivitat akzeptanz alarm alb albrecht album algorithmus
-        ali alkohol allah allgau allianz alltag alpha altar altstadt aluminium amateur amazon american amerika ampel
-        amsterdam amt amtsgericht amtszeit analyse anbau anbetracht anbindung anblick anderson anderung android
-        anerkennung anfang angabe angebot angeklagte angestellte anhang anhieb anhorung anime ankara ankundigung
-        ankunft anlage anlauf anlehnung anleitung anmeldung anmerkung annaherung annahme anordnung anpassung anregung
-        anruf ansatz anschaffung anschlag anschluss ansicht anspielung ansprache anspruch anstalt anteil antifa antrag
-        anwalt anweisung anwendung anwesen anwesenheit anzahl anzeichen anzug apotheke app apparat appetit applaus
-        apple arabien arbeitsmarkt arbeitsplatz arbeitszeit architekt architektur archiv ard arena argentinien armee
-        armut arsch arschloch arsenal artikel arzt asien aspekt assad asthetik asyl atem athen atlas atmosphare atom
-        attacke attentat audi aufarbeitung aufbau aufbruch aufenthalt auffassung aufforderung auffuhrung aufgabe
-        aufhebung aufklarung auflage auflosung aufnahme aufregung aufruf aufsatz aufschwung aufsicht aufsichtsrat
-        aufstellung auftakt aufteilung auftrag aufzeichnung aufzug auge augenblick augsburg ausbau ausbeutung
-        ausbildung ausblick ausbreitung ausbruch auschwitz ausdehnung ausdruck ausfall ausflug ausfuhrung ausgabe
-        ausgang ausgebildete ausgleich auskunft ausland auslegung ausnahme ausrichtung ausrustung ausschluss ausschuss
-        aussicht aussprache ausstattung ausstellung ausstrahlung austausch australien ausubung auswahl ausweg ausweis
-        ausweitung auswertung auszeichnung auszeit auszug auto autobahn autoritat award axt bach backerei badewanne
-        bahnhof balance balkan balken balkon bamberg bandbreite bank barcelona bargeld bart basel basis basketball
-        bastard batman batterie bauernhof baustelle bay bayern bayreuth bbc beach beachtung bearbeitung beat beauty
-        beck becken bedeutung bedienung bedingung bedrohung bedurfnis beendigung beerdigung beethoven beforderung
-        befragung befreiung begegnung begeisterung begleitung begrenzung begrundung behandlung behauptung behinderung
-        behorde beifall beileid beispiel beitrag bekampfung bekenntnis belastung beleidigung beleuchtung belgien
-        beliebtheit belohnung benutzung beobachtung beratung berechnung bereich bereicherung bereitschaft bergbau bern
-        berufung beruhrung besatzung beschaffung beschluss beschreibung beschwerde beseitigung besetzung besonderheit
-        besprechung besserung best bestandteil bestatigung bestellung bestimmung bestrafung beteiligung betrachtung
-        betreuung beurteilung bevolkerung bewegung bewerbung bewertung bezahlung bezeichnung beziehung bezirk bezug
-        bgh biathlon bibel bibliothek bielefeld bike bilanz bildschirm bildung bindung biographie biologie bischof
-        bismarck bit black blatt blei blodsinn blog blue blues blume blutdruck bmw bnd board bochum boden bodensee
-        body boeing bohmen bon bond bonn bonus bord borse borussia bosch bosnien boss boston botschaft boulevard
-        branche brandenburg brasilien brauerei braunschweig brd bremen bremerhaven breslau brett brexit brille british
-        bronze broschure brot brotchen brown bruch brucke brunnen brussel brust buchhandlung budapest bude budget bug
-        buhne bulgarien bullshit bund bundesamt bundesland bundesliga bundesrat bundesstaat bundestag bundeswehr
-        bundnis burg burgenland burgerkrieg buro bus busch bush business button bye cafe call cameron campus cannabis
-        cap car card care carlos casino celsius central challenge champion champions chance channel chaos charme chat
-        chemie chemnitz chen chicago chile china chinas chip chirurgie christentum christus chronik cia city clan
-        clark claus clinton clip cloud clown club coburg codes cola college comeback comedy comic community control
-        copyright costa cottbus couch crew crystal csu cup daily damm danemark dankbarkeit dankeschon darlehen darm
-        darmstadt darstellung data datei datenbank datenschutz dating datum daumen dax ddr dead debatte debut deckel
-        deckung deep definition delegation della demenz demo demokratie demos denkmal depot depp depression derby
-        design dessau detail deutschland dfb diabetes diagnose dialekt dialog diat dichtung diebstahl diego diesel
-        dietrich differenz diktatur dilemma dimension diplom disco diskurs diskussion disney display dissertation
-        distanz division doku dollar dominanz donau dorf dortmund dosis drachen draht drama drehbuch dreieck dresden
-        drive droge drohung dschungel dubai duell duisburg dummheit dunkelheit duo dur durchbruch durchfuhrung
-        durchgang durst dusseldorf dutzend dynamik dynamo eberhard ebert ecke edeka edition effekt effizienz ego
-        ehepaar eifel eigenschaft eigentum einbau einblick einbruch eindruck einfluss einfuhrung eingang einhaltung
-        einheit einigung einkauf einklang einladung einleitung einnahme einordnung einrichtung einsamkeit einsatz
-        einschatzung einsicht einspruch einstellung eintracht eintrag einwanderung einzel einzelfall einzelhandel
-        einzug eisenbahn eishockey elbe elektronik elite email empfehlung emporung endspiel energie energiewende
-        energy engel engels england ensemble entdeckung ente entfernung entlassung entlastung entscheidung entschluss
-        entspannung entstehung enttauschung entwicklung entwurf episode epoche erdbeben erdgeschoss ereignis erfahrung
-        erfassung erfindung erforschung erfullung erfurt erganzung ergebnis erhaltung erhebung erhohung erholung
-        erinnerung erkenntnis erklarung erkrankung erlaubnis erlebnis ermittlung ermordung ernahrung erneuerung
-        eroberung eroffnung erotik errichtung ersatz erscheinung erstellung erwahnung erwartung erweiterung erzahlung
-        erzbischof erziehung esel essay etage etappe ethik eugh euro europa europe european evolution ewigkeit
-        exemplar exil existenz expedition experte explosion export ezb fabian fabrik facebook fachbereich fahigkeit
-        fahne fahrbahn fahrrad fahrzeug fakultat fame fan fantasie fantasy farbe farm faschismus fashion fassade
-        fassung faust favorit fazit feature feedback feierabend feiertag feld fell fels felsen feminismus ferien
-        ferrari fertigung festival festnahme festplatte feststellung festung fetisch feuchtigkeit feuerwehr feuerwerk
-        figur filiale finanz finanzamt finanzierung finnland firma first fitness flair flasche flensburg flexibilitat
-        florenz flug flugel flugzeug flur fluss flussigkeit focus fokus fonds food football force ford forderung
-        format formation formel formular formulierung forschung forst fortbildung fortsetzung fortuna foto fotografie
-        foundation fox fpo fraktion franken frankfurt frankreich franzose frechheit free freibad freiburg freiheit
-        freistaat freizeit frequenz freud freude freundschaft frey frieden friedhof friseur frisur frosch frost frucht
-        frust fuhrung fulda full fun fund funktion furth fusion fussen future galerie games gaming garage garantie
-        garde gasthaus gastronomie gattung gebaude gebirge geburt geburtstag gedachtnis gedanke gedanken gedicht
-        geduld gefahr gefahrdung gefangnis gefecht gefuhl gefuhrte gegend gegensatz gegenstand gegenteil gegenwart
-        gegenzug gegrundete gehalt gehause geheimdienst geheimnis gehirn geisel gelande geld geldbeutel geldstrafe
-        gelegenheit geliebte geltung gemalde gemeinderat gemeinschaft gemuse genannte genehmigung generation genf
-        genie genre genuss geographie gepack geplante gerausch gericht gerichtshof germania germany geruch gerucht
-        gesang geschaft geschenk geschichte geschlecht geschmack gesellschaft gesetz gesetzgebung gesicht gesinnung
-        gesprach gestaltung geste gesundheit getrank getreide getriebe gewahlte gewalt gewebe gewehr gewerbe
-        gewerkschaft gewicht gewissheit gift gitarre glanz gliederung glocke gluckwunsch goethe gott gottesdienst
-        gottingen gotz gotze gouverneur grad grafik gramm grammatik grand graz great green griechenland grippe group
-        grube grund grundgesetz grundlage grundsatz grundschule grundstuck grundung guide gultigkeit gurtel gymnasium
-        haag haftbefehl haftung hahn halbfinale halbinsel halbjahr halbzeit halfte halloween haltestelle haltung
-        hamburg hamilton hamm han hanau hand handball handbuch handelsblatt handlung handschrift handtasche handtuch
-        handvoll handwerk handy hardcore hardware harmonie hase hau haupt hauptbahnhof hauptrolle hauptsache
-        hauptstadt haushalt haustur hawaii head health hebel heidelberg heilbronn heilung heimat heimatland
-        heimatstadt heimspiel heine heizung hektar held helm hemd henkel herd herkunft herrschaft herstellung
-        herzinfarkt hess hesse hessen highlight hilfe hilfsmittel hill hinblick hindernis hinsicht hintergrund hinweis
-        hirsch historie hit hitlers hitze hiv hobby hochschule hochzeit hof hoffnung hohepunkt holding holland holle
-        hollywood holocaust homburg homepage homoopathie hongkong honig horizont horn hose hot hotel house hugel huhn
-        humboldt hund hurde hurensohn hut hutte hygiene hype ice idee identitat ideologie idiot ikea illusion image
-        immobilie impfung inc index indien individuum industrie infektion inflation info informatik information
-        ingenieur ingolstadt inhalt initiative inklusion inland inn innenstadt innovation innsbruck inschrift insel
-        insolvenz inspiration instagram installation instanz institut institution inszenierung integration intelligenz
-        intensitat interaktion interesse internet intervention invasion investition irak iran irland ironie irrtum
-        islam island iso istanbul italien jacke jackson jagd jahr jahrbuch jahrestag jahreszeit jahrgang jahrhundert
-        jahrzehnt japan java jeans jersey jerusalem jet jobs johnson joint jones journal journalismus jubilaum jugend
-        jury justiz kabel kabine kabinett kaffee kairo kalifornien kamera kampagne kampf kanada kanal kandidat
-        kaninchen kanton kanzlei kap kapazitat kapelle kapitalismus kapitel karlsruhe karma karneval karnten karriere
-        kartoffel kaserne kasse kassel katalog katastrophe kategorie katze kelly kennedy kenntnis kennzeichen keramik
-        kerl kerle kfz kids kiel kiew kilo kilogramm kim kindheit kino kirche kissen kiste kita klagenfurt klarheit
-        klarung klassik klausur kleidung kleinstadt klima klimaanlage klimaschutz klimawandel klinik klo klub knast
-        kneipe knoblauch knochen knopf koalition koblenz kollege kollektion koln kolonie kolumbien koma kombi
-        kombination komitee kommando kommentar kommissar kommission kommune kommunismus komodie kompetenz komplexitat
-        komponente komposition kompromiss konferenz konflikt kong kongress konig konigreich konkurrenz konsens
-        konsequenz konsole konstanz konstruktion konsum kontakt kontext konto kontrast kontrolle konzept konzeption
-        konzern konzert kooperation kopenhagen kopf kopftuch kopie koran korb korea korn korrektur korruption kosovo
-        kostum kraftwerk krankenhaus krankenkasse krankheit kreativitat kredit kreditkarte krefeld kreislauf kreuzberg
-        kreuzung krim krimi kriminalitat krise kriterium kritik kroatien krone kuche kuh kuhlschrank kult kultur
-        kumpel kunde kundgebung kundigung kunst kunststoff kunstwerk kurs kuste label ladung lage lake lan landgericht
-        landkreis landrat landschaft landtag landtagswahl landung landwirt langeweile laptop latte laufbahn laufzeit
-        laune league lebensjahr lebenslauf lebensmittel lebensraum lebensweise lebewesen lehrbuch leiche leichtigkeit
-        leidenschaft leipzig leistung leitung lekture lesung let leute level leverkusen lexikon libanon libyen lidl
-        lied lieferung lifestyle limburg limit linie linux linz lippe lissabon literatur lizenz lkw lobby logik
-        logistik london look lorenz losung lotto lowe lowen lubeck lucky ludwigsburg ludwigshafen luft lufthansa
-        luftwaffe lugenpresse luis luneburg lunge lust luxemburg luxus luzern lyrik maas mac madchen made madel madrid
-        mafia magdeburg magen magie mahlzeit mailand mainstream mainz mais majestat malaysia malerei mallorca mandat
-        manga manipulation mannchen mannheim mannschaft mans marathon marburg marchen marco marine marketing
-        marktplatz marokko marx maschine maschinenbau maske massage materie mathe mathematik mathias matrix maximum
-        mecklenburg medaille media meeting mehrheit mehrzahl meinung meldung mensch menschheit menu merkel merkmal
-        messung metal metall methode metro mexiko miami microsoft migration milch milf militar milliarde million
-        minderheit mindestlohn minimum ministerium minute mischung mission mitarbeit mitgefuhl mitglied mitleid mitte
-        mitteilung mittelfeld mittelpunkt mittelstand mitternacht mitwirkung mobbing mobilitat mod modell modus
-        moglichkeit monaco monarchie monat monch montage moral more moschee moskau most motiv motivation motorrad
-        motto movie mozart much muhle munchen mund munition muschi museum music musical musik muslime mut mutze mythos
-        nachbar nachdruck nachlass nachricht nachteil nachweis nacken nadel nahles nahrung nahverkehr nasa nase nation
-        nationalpark nationalrat nato natur naturschutz nazi ndr neapel neckar neigung nelson nest net neuauflage
-        neubau neuseeland neustadt neuzeit new news next niederlage niederlande niederschlag nigeria nintendo niveau
-        nominierung non nord nordamerika nordkorea nordsee north norwegen note notfall notruf npd nrw nsdap nurnberg
-        nutzung oberflache obergeschoss oberhausen oberliga objekt offenbach offenheit offnung ohr okonomie
-        oktoberfest oldenburg one opel operation opposition optik option orden ordnung organ organisation orgasmus
-        orientierung orleans ortsteil osnabruck ostern osterreich osteuropa ostsee outfit oxford ozean packchen
-        packung padagogik paderborn page paket pakistan palast palastina panik panorama papst par parade paradies
-        paris parkplatz part partei parteitag partie party pas passage passau passwort paulus pech peking pen penis
-        pension performance periode person perspektive peters petersburg petition pfad pfalz pfanne pfeil pferd
-        pflicht pfosten pfund phanomen phantasie phase philippinen philosoph philosophie physik pille pilz pistole
-        pizza pkw place plakat planung plastik plattform playstation podcast poesie point pokal pokemon politik
-        polizei polo pommes porsche port portfolio portion porto portrat portugal potsdam prag praktikum prasentation
-        prasenz pravention praxis premiere preussen prime print prinz prinzip prioritat privatleben privatsphare prix
-        problem problematik produkt produktion profi profil profit prognose programm project projekt promi promotion
-        propaganda protest protokoll provinz prufung psyche psychiatrie psychologie publikation publikum punk pussy
-        qual qualitat quartal rabatt rache radar radio radweg rakete rand rande ranking rap rasse rassismus rathaus
-        reaktion realisierung realitat realschule recherche rechnung rechtsanwalt rechtsstaat redakteur redaktion
-        reduktion reduzierung referat referendum reform reformation regelung regensburg regie regierung regime region
-        regionalliga regisseur regulierung reichstag reichtum reichweite reihenfolge reinigung rekord relation
-        relevanz religion renaissance renault rendite renovierung rente reparatur repertoire report republik research
-        reserve residenz resolution resonanz respekt rest resultat rettung reutlingen revision revolution revue
-        rezension rezept rezeption rheinland rhetorik rhythmus richtigkeit richtlinie richtung rio risiko road rohr
-        rollstuhl rom romantik rostock roth routine ruckblick ruckgang ruckkehr rucksack ruckseite rucksicht ruckstand
-        rucktritt ruckzug ruhestand ruhm ruhr ruhrgebiet rumanien rundfunk rundschau russland russlands saal
-        saarbrucken saarland sache sachs sachsen sachverhalt sack saint saison salat salon salzburg sammlung samsung
-        san sand sanierung satire saturn satz satzung saudi sauerstoff saule sauna schach schadel schaf schaffung
-        schande schatzung schauble scheidung schema scheune schicksal schild schinken schlaganfall schlange schleswig
-        schluss schmid schmidt schmitt schnappchen schnaps schnee schnitzel schokolade scholz schonheit school
-        schopfung schottland schrank schreibtisch schrift schubert schublade schuh schuljahr schulz schulze schulzeit
-        schuss schussel schutz schwachsinn schwanz schwarzwald schweden schweiz schwerpunkt schwert schwimmbad schwung
-        science sed see seele segen sehnsucht seite sektion sekunde selbstmord seminar senat sendung serbien serie
-        service sessel session sex sexualitat shakespeare shirt shop shopping show sicherheit sicherung sichtweise
-        siedlung siemens sierra signal sim singapur situation sitzung skala skandal ski sklaverei sky slowakei
-        slowenien smartphone smith society sofa software solidaritat solingen sommerferien song sony sorte soul sound
-        source south souveranitat sowjetunion sozialismus soziologie spa space spaltung spam spanien spannung
-        sparkasse spaziergang special speck speed spektrum sperma spezies spielplatz spielraum spieltag spielzeit
-        spielzeug spo sport sports spot sprache sprint spruch sprung staat staatsanwalt stabilitat stadion stadium
-        stadt stadtgebiet stadtrat stadtteil stammtisch standard standort standpunkt stange star starkung stasi state
-        station statistik statue status steffen steiermark steigerung stellenwert stellung stern steuerung stichwort
-        stiftung stil stillstand stimmung stirn stockholm stoff stone stop storung story straftat strahlung strassburg
-        strategie strauss streaming street stroh strom struktur studie studiengang studio studium stuhl sturz
-        stuttgart substanz sud sudafrika sudamerika sudkorea sudtirol sudwesten suite suizid sunde supermarkt support
-        sur symbol sympathie synagoge syndrom syrien system szenario szene tabak tabelle tablet tafel tagebuch
-        tagesordnung tagesschau tagesspiegel tageszeitung tagung take takt taktik tal tankstelle tarif tasche tasse
-        tastatur tatigkeit tatort tatsache tattoo taunus taxi team technik technologie tee teen teich teilnahme
-        teilung teilzeit telefon telekom tempel temperatur tempo tendenz tennis teppich terrasse territorium
-        terrorismus tesla teufel texas thailand thema thematik theologie theorie therapie thread thuringen times tirol
-        titel todesstrafe toilette tokio toleranz tonne too tool top torwart totung tourismus toyota tradition
-        tragodie training transparenz transport traum trauma treffpunkt trend trennung treppe trick trikot trio trip
-        triumph trost trottel truppe tschechien tubingen tuch tunesien tunnel tur turbo turkei turm tuv tweet ubergabe
-        ubergang ubernahme uberprufung uberraschung uberschrift ubersetzung ubersicht ubertragung uberwachung
-        uberzeugung ubung udssr uhr uhrzeit ukraine ulm ultra umfeld umgang umgebung umland umsatz umsetzung
-        umstellung umwandlung umwelt umweltschutz umzug unesco unfall ungarn ungluck union universitat university
-        universum unruhe unschuld unsicherheit unsinn untergang untergrund unterhaltung unterkunft unterschrift
-        untersuchung untertitel unterwasche ursache ursprung valley van variante vaterland vegas venedig venezuela
-        veranderung verarbeitung verbesserung verbindung verbreitung vereinbarung vereinigung verfassung verfolgung
-        verfugung verhaftung verhaltnis verhandlung verlangerung verlegung verleihung verletzung verlust vermeidung
-        vermittlung vermutung vernichtung vernunft verordnung verpackung vers versammlung versand verschworung
-        versicherung version versorgung verspatung verstandnis verstarkung verteidigung verteilung vertretung
-        verurteilung verwaltung verwendung verwirrung verzeichnis verzogerung verzweiflung video vieh vielfalt
-        vielzahl vietnam villa virus vision vize vogt volk volksbank volkspartei volkswagen volleyball vollzeit
-        volumen vorarlberg vorbereitung vorbild vordergrund vorfall vorfeld vorfreude vorgang vorhang vorjahr vorlage
-        vorlesung vorname vorpommern vorrunde vorschlag vorschrift vorsicht vorsitz vorsitzende vorsprung vorstellung
-        vorteil vortrag vorwort vorwurf voss waage wachstum waffe wahl wahlkampf wahlkreis wahlrecht wahnsinn wahrheit
-        wahrnehmung wahrung wald wanderung wappen warnung warschau wartezeit washington wasserstoff watch watson
-        webseite website wehrmacht weib weibchen weimar weisheit weizen welt weltbild weltcup weltkrieg werbung
-        werkstatt werkzeug wertung western westfalen wettbewerb wettkampf whatsapp whisky white who widerspruch
-        wiederaufbau wiederholung wien wiesbaden wiki wikipedia wilson windows wirklichkeit wirksamkeit wirkung wirt
-        wirtschaft wissenschaft witz woche wochenende wohlstand wohnhaus wohnort wohnraum wohnsitz wohnung wolff
-        wolfsburg wolke workshop world wort worterbuch wuppertal wurf wurst wurttemberg wurzburg wut xbox yoga york
-        zahlung zahnarzt zaun zdf zeichen zeichnung zeile zeitplan zeitpunkt zeitraum zeitschrift zeitung zelle zensur
-        zentrum zerstorung zeugnis zielgruppe zigarette zirkus zitat zivilisation zone zoo zorn zubehor zufall zug
-        zugang zukunft zulassung zunahme zunge zuordnung zurich zusammenhang zusatz zustimmung zutritt zuwachs
-        zuwanderung zwillinge zwischenzeit zyklus
+        aachen abbau abend abendessen abfahrt abgeben abholen abitur abkommen ablauf ablehnung abnehmen absatz
+        abschied abschluss abschnitt abseits absicht abstand abstimmung abteilung abwarten abwehr account ach acht
+        achten achtung action adresse affare afghanistan afrika agenda agentur agypten ahnung air akademie akku akt
+        aktie aktion aktiv akzeptieren alarm albrecht album ali alkohol all allianz alltag alt altere alteste altstadt
+        amazon american amerika amsterdam amt amtszeit analyse anbieten anblick andern anderung android anerkennung
+        anfang anfangen anfrage anfragen angabe angeben angebot angehorige angriff angst anhalt anhoren anklage
+        ankommen ankunft anlage anlass anlegen anleitung anliegen anmelden anmeldung annahme annehmen anordnung
+        anpassen anpassung anruf anrufen ansatz anschauen anschlag anschluss ansehen ansicht anspruch anstieg anteil
+        antike antrag antreten antwort antworten anwalt anwendung anwesenheit anzahl anzeichen anzeige anzeigen
+        anziehen apotheke app apple arbeit arbeiten arbeitsmarkt arbeitsplatz architektur archiv ard arena argentinien
+        arm armee armut arsch arschloch arten artikel arzt asien aspekt asyl atem athen atmosphare audi aufbau
+        aufbauen aufenthalt auffassung aufgabe aufgeben aufhalten aufhoren aufklarung auflage auflosung aufnahme
+        aufnehmen aufpassen aufregung aufruf aufstehen aufstellen aufstellung aufstieg auftrag auftreten auftritt
+        aufwand aufweisen auge augenblick augsburg ausbau ausbildung ausdruck ausdrucken ausflug ausfuhrung ausgabe
+        ausgang ausgeben ausgehen ausgleich auskunft ausland auslandische ausmachen ausnahme ausprobieren ausrichtung
+        ausrustung aussage aussagen ausschuss aussehen aussicht ausstattung ausstellung austausch australien auswahl
+        auswertung auszeichnung auto autobahn bach back backen bad baden bahn bahnen bahnhof balkon ball bamberg bande
+        bank bar barcelona bargeld bart basel basis basketball bass bau bauch bauen baum baumen bayern beach beachten
+        beamte beantworten bearbeitung beck becken bedanken bedarf bedenken bedeuten bedeutung bedienen bedrohung
+        beeinflussen beenden befehl befinden befreien befreiung begegnen begegnung begeisterung beginn beginnen
+        begleiten begleitung begraben begreifen begriff begrundung behalten behandeln behandlung behaupten behauptung
+        behinderung behorde bei beispiel beitrag beitragen bekampfen bekommen belastung belegen belgien belohnung
+        bemuhen benotigen benutzen beobachten beobachtung beraten beratung berechnung bereich bereiten berg bergen
+        bericht berichten berichtete bern beruf berufen berufung beschaftigen beschaftigte bescheid beschluss
+        beschreiben beschreibung besetzung besitz besitzen besondere besonderes besorgen besserung best bestand
+        bestandteil bestatigen bestatigte bestatigung beste bestehen bestellen bestellung bestimmen bestimmte
+        bestimmung besuch besuchen besuchte beteiligung betrachten betrag betreiben betreten betreuung betrieb betrug
+        bett beurteilen beute bevolkerung bewahren bewegen bewegung beweis beweisen bewerben bewerbung bewerten
+        bewertung bezahlen bezahlung bezeichnen bezeichnete bezeichnung beziehen beziehung bezirk bezug bibel
+        bibliothek bielefeld bieten bilanz bild bilden bildschirm bildung bio bisherige bisschen bitte black blasen
+        blatt blau bleibe bleiben blick blicken block blodsinn blog blue blut bmw bochum bock boden bogen bombe bonn
+        bonus boot bord borse borussia bose boss botschaft box boxen branche brand brandenburg brasilien brauch
+        brauchen braun braunschweig braut brd brechen breiten bremen brennen brief brille bringen bronze brot brown
+        bruch brucke brunnen brussel brust buch buchen budget buhne bund bundesland bundesliga bundestag bundeswehr
+        bundnis burg burgerkrieg burgern buro bus business cafe camp carlos cdu champions chance chaos chat check
+        chemie chemnitz chicago china christentum christus city cloud club coach code cola college comic community
+        costa crew csu cup dach daheim damalige danemark dank danken darmstadt darstellen darstellung data date datei
+        datenbank datenschutz datum dauern daumen dax ddr deal debatte decke decken definition demo demokratie denke
+        denken denkmal design detail deutsch deutschen deutschland deutschlands dfb diagnose dialog dich diebstahl
+        dienen dienst diesel dietrich digital diktatur ding dingen diskussion diskutieren distanz diverse dollar donau
+        doppel dorf dortmund download drama dreck drehen dresden dritte drittel drohen druck drucken drum duell
+        duisburg dunkel dunkelheit dunkle duo durchfuhren durchfuhrung durchschnitt durchsetzen dusche dusseldorf
+        dutzend echo ecke edition effekt effektiv ehe ehemalige ehre ehren eigentum einblick eindruck einen einfallen
+        einfluss einfuhrung eingang eingehen einheit einige einigen einkaufen einkommen einladung einleitung
+        einrichtung eins einsatz einschatzung einsetzen einstellen einstellung einstieg eintracht eintrag eintritt
+        einzelfall einzug eis eisen eishockey elbe elf elite eltern empfang empfangen empfehlen empfehlung empfinden
+        end ende enden energie energiewende engel engen england englisch ensemble entdecken entdeckte entdeckung
+        entfernen entfernung enthalten entlassen entscheiden entscheidung entspannen entsprechen entstehen entstehung
+        entwickeln entwickelte entwicklung entwurf episode erbe erben erde ereignis erfahren erfahrung erfindung
+        erfolg erfolgen erfolgte erfullen erfullung erfurt erganzung ergeben ergebnis erhalt erhalten erheben erhebung
+        erhohen erhohte erhohung erinnern erinnerung erkannte erkennen erkenntnis erklaren erklarte erklarung
+        erkrankung erlangen erlauben erlaubnis erleben erlebnis erledigen ermitteln ermoglichen ernahrung eroffnen
+        eroffnung erreichen erreichte errichten errichtung ersatz erscheinen erscheinung ersetzen erstellen ertragen
+        erwahnen erwarten erweitern erweiterung erwerben erzahlen erzahlte erzahlung erzeugen erziehung erzielen
+        erzielte esse essen ethik etwas euro europa europas europe ewigkeit existenz existieren experte explosion
+        express extra extrem fabrik facebook fach fahigkeit fahren fahrrad fahrt fahrzeug fake fakt falle fallen
+        falsch fan fangen fantasie farbe fassen fassung fast faust fazit fdp feedback fehlen fehlende feiern feind
+        feld felsen ferien fernsehen fest festhalten festival feststellen fett feuerwehr fick ficken figur film filme
+        filmen finanzieren finanzierung finden finnland firma firmen first fisch fitness flach flagge flammen flasche
+        flecken fleisch fliegen fliehen flucht flug flugel flughafen flugzeug fluss fokus folge folgen fonds football
+        ford fordern forderung form format formel formen forschung fort fortschritt fortsetzung foto fotografie fpo
+        frage fragen fraktion franken frankfurt frankreich frankreichs franzosisch free freiburg freiheit freizeit
+        fresse fressen freude freuen freund freunden freundschaft frieden friedhof frisch frischen from front fruh
+        fruhere fruhstuck fuchs fuhlen fuhren fuhrung fullen funfte funk funktion furchten fussen galerie game games
+        gaming gang garage garten gas gattung gebaude geben gebiet gebieten gebrauch gebrauchen gebuhren geburt
+        geburtstag gedachtnis gedanke gedanken gedenken gedicht geduld gefahr gefallen gefangnis gefuhl gegend
+        gegensatz gegenstand gegenteil gegenwart gehalt geheimnis gehen gehirn gehoren gehorte geile gelande gelb geld
+        gelegenheit gelingen gelten gemalde gemeinde gemeinden gemeinderat gemeinschaft gemuse genannte genehmigung
+        generation genf genuss gepack geplante gerade gerat geraten gericht germany geruch gesamte gesang geschaft
+        geschehen geschenk geschichte geschlecht geschmack gesellschaft gesetz gesicht gesprach gestalt gestalten
+        gestaltung gesunden gesundheit gewalt gewann gewerbe gewicht gewinn gewinnen gewissen giessen gipfel gitarre
+        glas glaube glauben gleichen global gluck gluckwunsch gnade goethe gold golf google gott gottingen grab graben
+        grad grafik gramm grand gras grau grauen graz green greifen grenze grenzen griechenland griff gross grosse
+        group grun grund grunden grundlage grundschule grundstuck grundung gruppe gucken gut gutachten gymnasium haar
+        haaren habe haben hafen haft hagen hahn halbfinale halbzeit halfte hall halle hallo hals halt halten haltung
+        hamburg hand handball handbuch handel handeln handlung handwerk handy hangen happy hart hass hassen hast hat
+        haufen haupt hauptbahnhof hauptsache hauptstadt haus haushalt haut heben heft heidelberg heil heim heimat
+        heiraten hektar held helfen helm herkunft herrschaft herstellen herstellung herz herzen herzog hessen heutige
+        hilfe himmel hinblick hinsicht hintergrund hinterlassen hintern hinweg hinweis hinweisen hirn hit hitze hobby
+        hoch hochschule hochst hochzeit hof hoffen hoffnung hohe hohepunkt hol holen holland holle hollywood holz
+        homepage honig horen horn hose hot hotel house hugel hund hundert hurensohn hut hutte ice ich ideal idee
+        identitat ignorieren ikea image index indien industrie info informatik information informieren ingenieur
+        inhalt initiative innenstadt innsbruck insel instagram institut integration intelligenz interesse interessiert
+        internet interview investieren irak iran irland ironie irre islam island istanbul italien jacke jackson jagd
+        jahr jahrgang jahrhundert jahrige japan jazz jeans jenseits jerusalem jobs jones journal jubilaum jugend jung
+        jungere jungste jury just justiz kabel kaffee kalifornien kamen kamera kampagne kampf kampfen kanada kanal
+        kandidat kapelle kapital kapitalismus kapitel karlsruhe karriere karte karten kase kasse kassel kasten katalog
+        katastrophe kategorie katze kauf kaufen kennen kennenlernen kenntnis kennzeichen kerl kern kette kfz kids kiel
+        kilo kim kindergarten kindheit kino kirche kita klage klagen klar klaren klasse kleid kleidung kleinere klick
+        klicken klima klingen klinik klo klub knapp knast knie knochen koalition koblenz koch kochen kohle kollege
+        koln kombination kommando kommen kommende kommentar kommission kompetenz komplex konferenz konflikt kongress
+        konig konigreich konkurrenz konnen konsequenz konstanz konstruktion kontakt kontext konto kontrolle konzept
+        konzern konzert kooperation kopf kopie korrektur kosten kraft kranken krankenhaus krankheit krebs kredit kreis
+        kreisen kreuz krieg kriegen krise kritik krone kuche kuchen kugel kuhlschrank kultur kummern kumpel kunde
+        kundigung kunst kurs kurve kuss kussen kuste lacheln lachen laden lage land landen landgericht landkreis
+        landschaft landtag lang langen langere laptop larm lassen last lauf laufen laune laut league leben
+        lebensmittel leeren legen lehre lehren leib leiche leid leiden leidenschaft leinwand leipzig leise leisten
+        leistung leiten leitung lernen lese lesen letzte leute level leverkusen licht lieb lieben lied liefern
+        lieferung liege liegen like linie link linux linz liste listen literatur lizenz lkw lob loch logik logo lohn
+        lokal london look loschen losen losung lowen lubeck lucke luft luge lugen lust luxemburg luxus mac mach mache
+        machen macht madchen madrid magdeburg magen mail mainz malerei mangel mannheim mannschaft marathon marchen
+        marco marine marke marken marketing markt marktplatz marx maschine maske masse massiv match material mathe
+        mathematik mauern maul maus mecklenburg media medium mehr mehrheit meinen meinung melde melden meldung menge
+        mengen mensch menschheit merkel merken messe messen metal metall methode mexiko microsoft miete mieten
+        migration milch militar million minderheit mindestlohn mini ministerium minus minute mir mischung missbrauch
+        mission mitbekommen mitglied mithilfe mitleid mitmachen mitnehmen mittag mittagessen mitte mitteilen
+        mitteilung mittel mitteln mittelpunkt mitternacht mittlere mix mobel mobil mode model modell modern modus
+        moglichkeit monat moral mord more moskau motiv motivation motorrad motto muhe mull munchen mund munzen muschi
+        museum music musik muslime mut nachbar nachdenken nachfrage nachmittag nachricht nachste nachteil nachweis
+        nachweisen nachwuchs nahrung name nase nass nation national nato natur nazi nebel negativ nehm nehmen nennen
+        nerven net netz netzwerk neubau neustadt new news niederlage niederlande niemand niveau nix non nord norden
+        normal norwegen not note notfall notigen npd nrw null nurnberg nutzen nutzung oberflache oberste objekt obst
+        ofen off offnen ohr okay oldenburg one online opel open operation opfern opposition option orange ordnung
+        organisation organisieren orientierung original ort orten osnabruck ost ostern osterreich ostsee out paar pack
+        packen paderborn paket panik paradies parallel paris park parkplatz part partei partie party pass passen
+        passieren pause pech penis perfekt performance person personal perspektive pfalz pferd pflanze pflanzen pflege
+        pflegen pflicht pflichten pfund phanomen phase philosophie physik pizza pkw plan planen planung plastik
+        platten plattform platz pleite plus podcast pokal pol polen politik polizei pool porno porsche portal portugal
+        position positiv post posten potsdam prag prasentation prasentieren praxis preis preisen premiere premium
+        presse preussen prinz prinzip probe proben probieren problem produkt produktion produzieren profi profil
+        profitieren programm projekt propaganda protest protokoll provinz prufen prufung psychologie publikum punkt
+        punkten qualitat quatsch quelle quellen quote rabatt rache rad radio rahmen rand rande rasen rasse rassismus
+        rat rate raten rathaus ratsel rauch rauchen raum raumen reagieren reaktion real realitat rechnen rechnung
+        recht rechtsanwalt red redaktion rede reden reduzieren reform regel regeln regelung regen regensburg regie
+        regierung regime region regional regisseur reich reichen reichweite reifen reihe reihen reihenfolge reis reise
+        reisen reiten rekord relativ religion rennen rente republik reserve respekt rest resultat retten rettung
+        revolution rezept rheinland richten richtung ring rio risiko rock rolle rollen rom rostock rot roth route
+        royal rucken ruckkehr rucksicht rucktritt ruckzug ruf rufen ruhe ruhestand rum rumanien rund runden russisch
+        russland russlands saal saarland sache sachsen sack sage sagen saison salat salz salzburg samen sammeln
+        sammlung samsung samt samtliche san sand sanierung satz sau saudi schaden schaffen schalke schande schatten
+        schatz schatzen schau schauen scheibe scheinen scheitern schenken scherz schicht schichten schick schicken
+        schicksal schieben schiff schild schlacht schlaf schlafen schlag schlagen schlampe schlange schleswig
+        schlimmste schluss schlussel schmecken schmerz schmerzen schmidt schmuck schnee schneiden schnellen schock
+        schokolade schon schonheit schonste school schrank schreibe schreiben schreibtisch schreien schrift schuh
+        schuld schulden schule schulen schultern schulz schuss schutz schutzen schwachen schwanz schwarz schweden
+        schweigen schweiz schwerpunkt schwert schwimmen science security sed see seele segen sehen sehnsucht seite
+        sekunde seminar senat senden sendung senken serie service set setzen sex shirt shop show sicherheit sichern
+        sicherung sicht sie sieben sieg siegen siemens signal singen single sinken sinn situation sitz sitzen sitzung
+        skandal ski sky smart smartphone smith socken sofa software solche solidaritat soll solo somit sondern song
+        sonne sonstige sorge sorgen sorte sound sowieso sowjetunion sozialismus spanien spanisch spannung sparen
+        sparkasse spass spatere spd special spektrum spende spenden spiegel spiel spielen spieltag spielzeit spielzeug
+        spo sport sprache spreche sprechen springen spruch sprung spur spuren staat staatsanwalt stadion stadt
+        stadtrat stadtteil staffel stamm stammen standard standort star stark starken start starten station statistik
+        stattfinden status staub stecken stehen steigen steigern steigerung stelle stellen stellung sterben stern
+        steuern stift stiftung stil still stimme stimmen stimmung stirn stock stoff stolz stop stoppen storen storung
+        story strafe strand strategie strauss stream strecke strecken street streichen streifen streit streiten stress
+        strich strom struktur stuck studie studieren studierte studio studium stufe stufen stuhl stunde stunden sturm
+        sturzen stuttgart such suche suchen sucht sud sudafrika suden summe supermarkt support symbol syrien system
+        szene tabelle tablet tafel tag tagebuch tagen tal tanz tanzen tasche tasse tatigkeit tatort tatsache tauschen
+        tausend taxi team technik technologie tee teil teilen teilnahme teilnehmen teilweise telefon telekom tempel
+        temperatur tempo tendenz tennis teppich test testen teufel texas text texten thailand thema theologie theorie
+        therapie thuringen ticket tief times tipp tirol tisch titel toilette toleranz tollen ton top topf total toten
+        tour tourismus tradition trage tragen trainieren training tranen transparenz transport trauen traum traumen
+        treffen treiben trend trennen trennung treppe treten trick trinken tritt tropfen trotz truppe tubingen tun
+        tunnel tur turkei turken turm typ ubel uben uberblick ubergang ubergeben uberlassen uberleben uberlegen
+        ubernahme ubernehmen uberprufen uberraschen uberraschung ubersehen ubersetzung ubersicht ubertragen
+        ubertragung uberwachung uberwinden uberzeugen uberzeugung ubung uhr ukraine ulm umbau umfang umfeld umfrage
+        umgang umgeben umgebung umgehen umsatz umsetzen umsetzung umwelt umzug unfall ungarn ungluck union universitat
+        university universum unrecht unsinn untergang unterhalten unterhaltung unterkunft unternehmen unterricht
+        unterschied unterstutzen untersuchen untersuchung update urkunde urlaub ursache ursprung urteil van variante
+        venedig verandern veranderung verband verbessern verbesserung verbieten verbinden verbindung verbot verbrechen
+        verbreiten verbreitung verbringen verdacht verdanken verdienen verdienst vereinbarung vereinen vereinigung
+        verfahren verfassung verfolgen verfolgung verfugen verfugung vergeben vergessen vergleich vergleichen
+        vergnugen verhalten verhaltnis verhindern verkauf verkaufen verkehr verlag verlangen verlangerung verlassen
+        verlauf verlaufen verlegen verletzte verletzung verlieren verlust vermeiden vermissen vermitteln vermittlung
+        vermogen vermuten vermutung vernunft verordnung verpassen verraten versagen versammlung verschaffen
+        verschieben verschwinden versehen versichert versicherung version versorgen versorgung versprechen verstand
+        verstandnis verstarkung verstecken verstehen versuch versuchen versuchte verteidigen verteidigung verteilen
+        verteilung vertrag vertrauen vertreten vertrieb verursachen verwaltung verwandte verwenden verwendung
+        verzichten via video viel vielfalt vielzahl vierte viertel villa virus vision vogel volk volumen voraus
+        vorbereiten vorbereitung vorbild vordergrund vorfall vorfeld vorgehen vorhaben vorjahr vorkommen vorlage
+        vorliegen vorschlag vorsicht vorsitzende vorsprung vorstand vorstellen vorstellung vorteil vortrag vorwarts
+        vorwurf wachsen wachstum waffe wagen wahl wahlen wahlkampf wahnsinn wahren wahrheit wahrnehmung wald wall
+        wandel wandern ware warnen warnung warte warten waschen washington web webseite website wechsel wechseln weg
+        weh wehren weichen weihnachten weile weimar weinen weise weisen weiss weiten welle wellen welt weltkrieg wende
+        wenden werbung werden werfen werk werken werkstatt werkzeug wert werten wesen west westen westfalen wettbewerb
+        wette wetten whatsapp white who wichtigste widerspruch widerstand wie wiederholen wiedersehen wien wiesbaden
+        wiese wikipedia wild willen willkommen wind windows winkel wirken wirklichkeit wirkung wirtschaft wissen
+        wissenschaft witz woche wochenende wohl wohnen wohnung wolfsburg wolle wollen world wort wundern wunsch
+        wunschen wuppertal wurst wurttemberg wurzburg wurzeln wuste wut york zahl zahlen zahlung zaun zdf zeichen
+        zeichnen zeigen zeit zeitpunkt zeitraum zeitschrift zeitung zelle zentrum zerstoren zerstorung zettel zeug
+        zeuge zeugen ziehe ziehen ziel zielen zitat zoll zone zoo zufall zug zugang zugeben zugriff zuhause zukommen
+        zukunft zulassen zunge zurich zuruck zuruckkehren zusammenhang zustand zustimmen zustimmung zwanzig zweck
+        zwecke zweifel zwingen zwolf
         """,
     ),
     "es": (
@@ -654,9 +643,9 @@ AGREEING: dict[str, tuple[str, str]] = {
         demostracion denominacion densidad departamento dependencia depresion derrumbe desacuerdo desague desaparicion
         desastre descendencia descenso desconfianza descontento descripcion descuento desempleo desenlace desgaste
         desgracia designacion desigualdad desnutricion desorden despacho despegue despido despliegue destitucion
-        destreza destruccion desventaja deteccion detective detencion deterioro detrimento deuda devaluacion devocion
-        devolucion diabetes diablo diagonal diametro diana diccionario dictadura dictamen dieta dificultad difusion
-        dignidad dilema diligencia dimension dinosaurio diocesis dios diploma diplomacia diputacion diputado direccion
+        destreza destruccion desventaja deteccion detencion deterioro detrimento deuda devaluacion devocion devolucion
+        diabetes diablo diagonal diametro diana diccionario dictadura dictamen dieta dificultad difusion dignidad
+        dilema diligencia dimension dinosaurio diocesis dios diploma diplomacia diputacion diputado direccion
         directorio discapacidad disciplina discipulo disco discoteca discrecion discurso discusion disgusto
         disminucion disolucion dispersion disposicion dispositivo distancia distincion distintivo distraccion
         distribucion distrito diversidad diversion divisa divorcio divulgacion doce docena doctrina dominacion dominio
@@ -768,9 +757,9 @@ AGREEING: dict[str, tuple[str, str]] = {
         semana semanario semejanza semestre semifinal semilla seminario senal sencillez seno senoria sensacion
         sensibilidad sentencia sentido sentimiento separacion sequia serenidad serie seriedad servicio sesenta sesion
         set setenta seudonimo sexo sexualidad shock show sida siembra sierra siesta siglo significado signo silla
-        silueta silva simbolo similitud simpatia simulacion sinceridad sindicato sindrome single sintesis sintoma
-        sintonia sirena sistema sitio situacion soberania sobredosis sociedad socio sociologo socorro soda sofa sol
-        soledad solicitud solidaridad solucion sombra sonido sonrisa sorpresa sotano status stock subasta subsidio
+        silva simbolo similitud simpatia simulacion sinceridad sindicato sindrome single sintesis sintoma sintonia
+        sirena sistema sitio situacion soberania sobredosis sociedad socio sociologo socorro soda sofa sol soledad
+        solicitud solidaridad solucion sombra sonido sonrisa sorpresa sotano status stock subasta subsidio
         subsistencia subsuelo subvencion sucesion suceso suciedad sucre sucursal sueldo suelo suerte sufragio
         sufrimiento sugerencia suicidio suite superacion superficie superioridad supermercado supervision suplemento
         suposicion supresion surgimiento suroeste suscripcion suspension suspenso suspiro sustancia sustitucion
@@ -788,7 +777,7 @@ AGREEING: dict[str, tuple[str, str]] = {
         vaina vainilla valencia valentia valia validez valle valoracion valvula variacion variedad vaso vecindario
         vegetacion vegetal vejez velocidad vena veneno venganza venta ventaja ventana ventanilla veracidad verbo
         verdugo vereda veredicto verificacion version verso vertigo vestibulo vestimenta vestuario viabilidad vicio
-        victima victoria vida videojuego vidrio viento vientre vigencia vigilancia vigilia villa villano vina
+        victima victoria vida video videojuego vidrio viento vientre vigencia vigilancia vigilia villa villano vina
         vinculacion violacion violencia virtud virus visibilidad vistazo vitalidad vitamina vivienda vocacion voltaje
         volumen voluntad votacion voz xenofobia yacimiento yeso zanahoria zapato zar zoom zorro zumo
         """,
@@ -858,85 +847,85 @@ AGREEING: dict[str, tuple[str, str]] = {
         boss boston botas brass bridz briis brioss britt bronh bronsa broom brulee bruto bubert buboon bukett buklee
         buklet buldog bulla bulvar buraan burger burka buroo burs burzui busman buss bust butaan daalia daam daativ
         daina daktul damast dandi darg dattel debatt debiil debuut deebet deebit deemon deemos defekt dekaad dekaan
-        dekk delikt delta demars demo denaar denim depess depoo derbi dervis detail deviis devon diakon diees dieet
-        diiler diisel diiva diivan dinaar dinee dingo diood diplom dipood dipool dipp dirhem disain disko diviis djakk
-        dofaan dogi dogma doina dokk dollar dolman dolmen domeen doodz doos doping draama drahm draiv drapp drazee
-        dredz dreen drell dress drill drink droog druaad druiid duaal dublee duell duett dunamo duo duool duss duubel
-        duuma duun duus dzass dzaul dzemm dziig dziip dzinn dzoki dzonki dzott dzuudo dzuut eakas ebard ebe edel edikt
-        edu eefeu eelis eepos eesel eeta eeter efekt egiid ego ehe ehis ehitis ehmes eideke einela eit ekker eklaar
-        ekraan eksam ekseem eksiil eksinu ekuu elajas elamu elatis elling ellips elu elukas email emakas emane embruo
-        emfaas emiir emis emm emu enelas ennak ensuum eos eosla epee epohh epopoa eputis erak erakas erakla eramu erg
-        erguti erim eritis erk erker ersats eru ese eselon esi esitis eskarp eskiis eskimo eskort esprii ess essee
-        essiiv estamp esteet ester etaan etalon etapp eteen etnos etrusk etui etuud eunuhh euro eurone eveen evenk
-        faag faas faasan fagott fail fakiir fakkel faks fakt fallos fanatt fann farad farm farmer farss faun fauna
-        fellah felukk fenkol fenool ferm fess feta fetis fiasko fiiber fiider filee filler film filter finaal finess
-        finis finn firma fistul fiting fjord flaam flaier flegma fliis flirt floks floora floot flopi flopp fokk foks
-        folk fonduu foneem font foobia foogt foolio foon footon fopaa forell forint fort fortis foto foul fraas frakk
-        frank frees frents fresko friis frits front frotee frukt fuajee fugass fuksia fulaar fulbe funk fuuga fuurer
-        fuuria fuusal fuusis gaas gael gaid galeer gall gallon gallup galopp gameet gamma garaaz garant gaseel gasell
-        gauss gautso gavott geel geen gei geim geisa geiser gemm genees genoom geoid gepard geront geto gibon gigant
-        giid gild gini ginko gipuur gliia glogi gloss gneiss gnoom gnuu golf gondel gong goot gorl gospel graan gramm
-        grant greif greip grill grimm gringo gripp grisli grivna grogi grokk groot gross grott grunge grupp grups
-        guaano guass gupi gursa guru haab haage haagis haak haal haamer haan haar haare haarem haav haavel habe habi
-        hada hadron hagu hahk hai haigla haiku haip haire hakass hakk hakker halatt halg hali halin haljak hall halo
-        halss halvaa halve hamar hame hammas hamsa hamu hang hani hansa hant hantel hape harf harg hark harm harta
-        haru hasart hasis haspel hatt haue haug haugas hausa hautis having hea hedebo heeder heeros heide heie hein
-        hekk hektar heli helin helk hellen heller helmes helves helvet henri herero heres hernes herpes herts hetaar
-        hetero hetk hetman hevea hevi hibisk higi hiid hiile hiir hiis hilp himu hindu hing hinge hink hinne hipi hirm
-        hirss hirv hitt hobe hobi hobu hobune hoiak hoid hoidla hoie hoige hoim hoise hoisk hoive hoki holjuk holopp
-        holp holst homaar homo hoob hoog hool hoole hoone hoop hoov hopakk hord hornas hosta hostel hostia hotell
-        huaan hubin hudi hudra hui huige huile hukatu hukk huljes hulk hull hulss humal humin humn hunt hunta hupak
-        hupe hupits huraal hurm hurmaa huroon hurt husaar hutike hutt huud huue huul huumen huup huuve huuvis huvang
-        ibeer ida ideaal idee idioom idioot idu idull ige iglu igrek iguaan iha ihk iibis iidol iil iileks iiling
-        iiris iisop iive ike ikoon iks ila ilm ilme ilming ilu ilves imaam imago imar imidz immuti import imu indeks
-        indigo inerts infant infiks info ingel inguss ingver inin insekt insult inter intern inuit invar ioon ioota
-        irin irv irve isake isane ishias islam issi iste istung itk iva ivake jaager jaak jaam jaanu jaanuk jaarak
-        jaatis jada jahe jahm jaht jaide jakk jaks jakuut jalam jalats jalg jaluts jalutu jamb jamps jamss janes janki
-        janku jant jaotis jaotla jard jarg jari jark jarl jarsak jarv jase jaspis jate jatis jatk jauram jeekim jeen
-        jenka jeti jett jidis jobi jobin jobu jogi jogurt johv joig jojo jokker joll jomin jomm jonks jonn joobnu
-        joode joodu jooga jook joom joomar joot jootel joove jope jopp jorin jorjen joru jospel jota jott joud jouk
-        juaan judin juha juhe juhis juhkam juhm juht jukola julk julla jumal jumbu jume junga junger junn junts juntsu
-        jupats jupp jurta juss juts jutt juubel juudas juura juust juut juveel kaabas kaabe kaabel kaabu kaader kaadi
-        kaak kaal kaamel kaamos kaanak kaanon kaap kaar kaard kaaren kaart kaas kaater kaatet kaav kabala kabard kabel
-        kabi kabu kabun kada kadett kadin kadri kadu kadunu kaenal kaer kaetis kaeve kaevis kaftan kagar kagin kagu
-        kaha kahhel kahing kahju kahk kahl kahm kahv kahvel kaif kaigas kail kaim kaiman kaimla kainer kainu kaiss
-        kait kaitis kaive kajak kajakk kajut kakao kakar kakk kakuam kala kalasi kaless kalev kali kaliif kaljas kalju
-        kalka kalkar kallak kalle kaller kalm kalme kalomm kaloss kalts kama kamal kamar kamass kambas kamber kamee
-        kamin kamm kammal kamp kamper kampol kamps kana kanal kanala kandam kaneel kanep kang kangas kanjon kankar
-        kann kanne kant kanton kantri kants kantu kanuu kanvaa kapak kapard kapell kaplan kapo kapott kapp kappar
-        kapron kapsel karaat karask karbe karbon kard kardin karg kari karibu kariib karin karjak kark karm karman
-        karn karner karp karree karss karst kart karter kartul karu karv kasahh kasarm kask kasn kass kassa kassia
-        kast kaste kasuub kasv katarr katgut katis katk katood kauboi kaugas kaula kaun kaup kauri kauss kaust kava
-        kaver kavern kebab keder keedis keefir keegel keel keeld keem keemia keep keerd keere keeris keerub keet
-        keetel kefaal kefiir keha keigar keiser kekats keks kelder kelk kell kellu kelm kelme kelner kelp kelts kemps
-        kenaff kepike kepp keps kera kere kerge kerss kese kess kest kesv keta ketas ketser ketsua ketsup kett khaan
-        khaki khmeer kibe kiber kibu kibuts kida kidin kigin kihar kihin kihk kihn kiht kihu kihv kihvt kii kiide
-        kiige kiiker kiiks kiil kiim kiip kiir kiird kiisel kiisk kiisu kiiver kiivi kikas kiki kiku kilbis kild kile
-        kilg kilge kili kilin kilk kilo kilp kilpla kilt kilter kilts kilu kimaar kimar kimber kimm kimmel kimono kimp
-        kinge kink kinnas kinner kinnis kino kints kiosk kipp kipper kips kirg kiri kirin kirjak kirje kirka kirmas
-        kirme kirn kirp kirre kirs kirsa kirss kirst kirts kirurg kirves kisk kisma kitarr kitoon kits kitt kittel
-        kiud kiun kiust kivi kivike kivim klaas klade klahv klann klants klapp klass klats klaver kleep kleeps kleit
-        klemm klibu klient kliima klikk klimp klint klints klipp klips klirin klisee kloaak klomp klonks kloon klopp
-        klots kloun klubi klugin klump klutt knihv kniks knopka koaala kobar kobjas koblas kobra kobras koda kodar
-        koder kodutu koelmu koer koeras koetis koger kogin kohort kohr koht kohuke kohv kohver koi koib koidis koiku
-        koiott koiv koka kokard kokats kokett kokill kokk kokni kokott kokpit kolar kolask kolb kolgas koljat koljee
-        kolju kolk kolle kolli kolonn koloss kolp kolt kolu kolumn komeet komet komii komin komp kompra komps komu
-        konar kong koni konjak konka konks konku konn konnak konsul kont konto kontra konts konvoi koobas kooda koodon
-        kook kookon kool koola koold koolnu koolon koom koomen koomes koonal kooner koopia koorem koosa kooste koot
-        kopeer kopp koppel kopra kopt kopter koputi koraal koraan korall korb kordne kordon korgas kori korin korint
-        korje korne korp kors korter korts korup korv kosk koskel kosmos kosser kost koster kosunu kotedz kotkas
-        kotlet koturn kou kouss kouts kovasi kover kraabe kraad kraade kraal kraam kraan kraana kraap kraaps kraas
-        kraat kraav krabi krabin krae kragin krahh krai kramm kramp krants krapp krasu kratt kreedo kreek kreem kreen
-        kreeps kreis kreml kreool krepp kresla kress kribal kribu kribul krigin krihv kriim kriips kriis kriise kriket
-        krill krimka krimps kriska kroaat krobi krobin krogin krohv krohva kroket krokii kroll kromps kronks kronu
-        krooge krool kroom kroon kroonu kroot kross krudin krunn krunt krupp krupt krusa kruss kruup ksero kubar kube
-        kubel kubjas kubu kude kudi kudu kufoos kugin kuhi kuhil kuhje kuhm kuhvel kuiv kuju kukal kukits kukk kukkel
-        kula kulak kulbas kuld kulden kulg kulgla kuliss kulits kuller kulles kulm kulon kulp kult kulv kulvis kumin
-        kumm kummel kummut kumnis kumokk kumoss kumu kungas kunst kunts kupaaz kupar kupee kupits kuplee kupong kupp
-        kuppel kupsis kupuur kuraas kurass kurd kuree kurg kuri kurii kurin kurk kurn kurss kurt kuru kurv kusett kute
-        kuts kutsa kutsar kutse kutt kutter kuub kuular kuuld kuulnu kuulo kuun kuunal kuunar kuunis kuur kuuria kuusk
-        kuvaar kuvar kuvoos kvadro kvant kvark kvart kvarts kvasar kvint kvoot laad laadne laag laager laam laama laan
-        laap laar laas laast laat laats laava laba labak labu lade ladem ladin ladu laegas laeng laev lafett laga lagi
+        dekk delikt delta demars demo denaar denim depess depoo derbi dervis detail deviis devon diees dieet diiler
+        diisel diiva diivan dinaar dinee dingo diood diplom dipood dipool dipp dirhem disain disko diviis djakk dofaan
+        dogi dogma doina dokk dollar dolman dolmen domeen doodz doos doping draama drahm draiv drapp drazee dredz
+        dreen drell dress drill drink droog druaad druiid duaal dublee duell duett dunamo duo duool duss duubel duuma
+        duun duus dzass dzaul dzemm dziig dziip dzinn dzoki dzonki dzott dzuudo dzuut eakas ebard ebe edel edikt edu
+        eefeu eelis eepos eesel eeta eeter efekt egiid ego ehe ehis ehitis ehmes eideke einela eit ekker eklaar ekraan
+        eksam ekseem eksiil eksinu ekuu elajas elamu elatis elling ellips elu elukas email emakas emane embruo emfaas
+        emiir emis emm emu enelas ennak ensuum eos eosla epee epohh epopoa eputis erak erakas erakla eramu erg erguti
+        erim eritis erk erker ersats eru ese eselon esi esitis eskarp eskiis eskimo eskort esprii ess essee essiiv
+        estamp esteet ester etaan etalon etapp eteen etnos etrusk etui etuud eunuhh euro eurone eveen evenk faag faas
+        faasan fagott fail fakiir fakkel faks fakt fallos fanatt fann farad farm farss faun fauna fellah felukk fenkol
+        fenool ferm fess feta fetis fiasko fiiber fiider filee filler film filter finaal finess finis finn firma
+        fistul fiting fjord flaam flaier flegma fliis flirt floks floora floot flopi flopp fokk foks folk fonduu
+        foneem font foobia foogt foolio foon footon fopaa forell forint fort fortis foto foul fraas frakk frank frees
+        frents fresko friis frits front frotee frukt fuajee fugass fuksia fulaar fulbe funk fuuga fuurer fuuria fuusal
+        fuusis gaas gael gaid galeer gall gallon gallup galopp gameet gamma garaaz garant gaseel gasell gauss gautso
+        gavott geel geen gei geim geisa geiser gemm genees genoom geoid gepard geront geto gibon gigant giid gild gini
+        ginko gipuur gliia glogi gloss gneiss gnoom gnuu golf gondel gong goot gorl gospel graan gramm grant greif
+        greip grill grimm gringo gripp grisli grivna grogi grokk groot gross grott grunge grupp grups guaano guass
+        gupi gursa guru haab haage haagis haak haal haamer haan haar haare haarem haav haavel habe habi hada hadron
+        hagu hahk hai haigla haiku haip haire hakass hakk hakker halatt halg hali halin haljak hall halo halss halvaa
+        halve hamar hame hammas hamsa hamu hang hani hansa hant hantel hape harf harg hark harm harta haru hasart
+        hasis haspel hatt haue haug haugas hausa hautis having hea hedebo heeder heeros heide heie hein hekk hektar
+        heli helin helk hellen heller helmes helves helvet henri herero heres hernes herpes herts hetaar hetero hetk
+        hetman hevea hevi hibisk higi hiid hiile hiir hiis hilp himu hindu hing hinge hink hinne hipi hirm hirss hirv
+        hitt hobe hobi hobu hobune hoiak hoid hoidla hoie hoige hoim hoise hoisk hoive hoki holjuk holopp holp holst
+        homaar homo hoob hoog hool hoole hoone hoop hoov hopakk hord hornas hosta hostel hostia hotell huaan hubin
+        hudi hudra hui huige huile hukatu hukk huljes hulk hull hulss humal humin humn hunt hunta hupak hupe hupits
+        huraal hurm hurmaa huroon hurt husaar hutike hutt huud huue huul huumen huup huuve huuvis huvang ibeer ida
+        ideaal idee idioom idioot idu idull ige iglu igrek iguaan iha ihk iibis iidol iil iileks iiling iiris iisop
+        iive ike ikoon iks ila ilm ilme ilming ilu ilves imaam imago imar imidz immuti import imu indeks indigo inerts
+        infant infiks info ingel inguss ingver inin insekt insult inter intern inuit invar ioon ioota irin irv irve
+        isake isane ishias islam issi iste istung itk iva ivake jaager jaak jaam jaanu jaanuk jaarak jaatis jada jahe
+        jahm jaht jaide jakk jaks jakuut jalam jalats jalg jaluts jalutu jamb jamps jamss janes janki janku jant
+        jaotis jaotla jard jarg jari jark jarl jarsak jarv jase jaspis jate jatis jatk jauram jeekim jeen jenka jeti
+        jett jidis jobi jobin jobu jogi jogurt johv joig jojo jokker joll jomin jomm jonks jonn joobnu joode joodu
+        jooga jook joom joomar joot jootel joove jope jopp jorin jorjen joru jospel jota jott joud jouk juaan judin
+        juha juhe juhis juhkam juhm juht jukola julk julla jumal jumbu jume junga junger junn junts juntsu jupats jupp
+        jurta juss juts jutt juubel juudas juura juust juut juveel kaabas kaabe kaabel kaabu kaader kaadi kaak kaal
+        kaamel kaamos kaanak kaanon kaap kaar kaard kaaren kaart kaas kaater kaatet kaav kabala kabard kabel kabi kabu
+        kabun kada kadett kadin kadri kadu kadunu kaenal kaer kaetis kaeve kaevis kaftan kagar kagin kagu kaha kahhel
+        kahing kahju kahk kahl kahm kahv kahvel kaif kaigas kail kaim kaiman kaimla kainer kainu kaiss kait kaitis
+        kaive kajak kajakk kajut kakao kakar kakk kakuam kala kalasi kaless kalev kali kaliif kaljas kalju kalka
+        kalkar kallak kalle kaller kalm kalme kalomm kaloss kalts kama kamal kamar kamass kambas kamber kamee kamin
+        kamm kammal kamp kamper kampol kamps kana kanal kanala kandam kaneel kanep kang kangas kanjon kankar kann
+        kanne kant kanton kantri kants kantu kanuu kanvaa kapak kapard kapell kapo kapott kapp kappar kapron kapsel
+        karaat karask karbe karbon kard kardin karg kari karibu kariib karin karjak kark karm karman karn karner karp
+        karree karss karst kart karter kartul karu karv kasahh kasarm kask kasn kass kassa kassia kast kaste kasuub
+        kasv katarr katgut katis katk katood kauboi kaugas kaula kaun kaup kauri kauss kaust kava kaver kavern kebab
+        keder keedis keefir keegel keel keeld keem keemia keep keerd keere keeris keerub keet keetel kefaal kefiir
+        keha keigar keiser kekats keks kelder kelk kell kellu kelm kelme kelner kelp kelts kemps kenaff kepike kepp
+        keps kera kere kerge kerss kese kess kest kesv keta ketas ketser ketsua ketsup kett khaan khaki khmeer kibe
+        kiber kibu kibuts kida kidin kigin kihar kihin kihk kihn kiht kihu kihv kihvt kii kiide kiige kiiker kiiks
+        kiil kiim kiip kiir kiird kiisel kiisk kiisu kiiver kiivi kikas kiki kiku kilbis kild kile kilg kilge kili
+        kilin kilk kilo kilp kilpla kilt kilter kilts kilu kimaar kimar kimber kimm kimmel kimono kimp kinge kink
+        kinnas kinner kinnis kino kints kiosk kipp kipper kips kirg kiri kirin kirjak kirje kirka kirmas kirme kirn
+        kirp kirre kirs kirsa kirss kirst kirts kirurg kirves kisk kisma kitarr kitoon kits kitt kittel kiud kiun
+        kiust kivi kivike kivim klaas klade klahv klann klants klapp klass klats klaver kleep kleeps kleit klemm klibu
+        klient kliima klikk klimp klint klints klipp klips klirin klisee kloaak klomp klonks kloon klopp klots kloun
+        klubi klugin klump klutt knihv kniks knopka koaala kobar kobjas koblas kobra kobras koda kodar koder kodutu
+        koelmu koer koeras koetis koger kogin kohort kohr koht kohuke kohv kohver koi koib koidis koiku koiott koiv
+        koka kokard kokats kokett kokill kokk kokni kokott kokpit kolar kolask kolb kolgas koljat koljee kolju kolk
+        kolle kolli kolonn koloss kolp kolt kolu kolumn komeet komet komii komin komp kompra komps komu konar kong
+        koni konjak konka konks konku konn konnak kont konto kontra konts konvoi koobas kooda koodon kook kookon kool
+        koola koold koolnu koolon koom koomen koomes koonal kooner koopia koorem koosa kooste koot kopeer kopp koppel
+        kopra kopt kopter koputi koraal koraan korall korb kordne kordon korgas kori korin korint korje korne korp
+        kors korter korts korup korv kosk koskel kosmos kosser kost koster kosunu kotedz kotkas kotlet koturn kou
+        kouss kouts kovasi kover kraabe kraad kraade kraal kraam kraan kraana kraap kraaps kraas kraat kraav krabi
+        krabin krae kragin krahh krai kramm kramp krants krapp krasu kratt kreedo kreek kreem kreen kreeps kreis kreml
+        kreool krepp kresla kress kribal kribu kribul krigin krihv kriim kriips kriis kriise kriket krill krimka
+        krimps kriska kroaat krobi krobin krogin krohv krohva kroket krokii kroll kromps kronks kronu krooge krool
+        kroom kroon kroonu kroot kross krudin krunn krunt krupp krupt krusa kruss kruup ksero kubar kube kubel kubjas
+        kubu kude kudi kudu kufoos kugin kuhi kuhil kuhje kuhm kuhvel kuiv kuju kukal kukits kukk kukkel kula kulak
+        kulbas kuld kulden kulg kulgla kuliss kulits kuller kulles kulm kulon kulp kult kulv kulvis kumin kumm kummel
+        kummut kumnis kumokk kumoss kumu kungas kunst kunts kupaaz kupar kupee kupits kuplee kupong kupp kuppel kupsis
+        kupuur kuraas kurass kurd kuree kurg kuri kurii kurin kurk kurn kurss kurt kuru kurv kusett kute kuts kutsa
+        kutsar kutse kutt kutter kuub kuular kuuld kuulnu kuulo kuun kuunal kuunar kuunis kuur kuuria kuusk kuvaar
+        kuvar kuvoos kvadro kvant kvark kvart kvarts kvasar kvint kvoot laad laadne laag laager laam laama laan laap
+        laar laas laast laat laats laava laba labak labu lade ladem ladin ladu laegas laeng laev lafett laga lagi
         lagin lagle laguun lahang lahas lahi lahin lahing lahits lahk lahker laht lahter laid laige laim laine lainer
         lainu laip lakard lake lakei lakuun lalin lamam lamang lamb lambda lamee lamell lament lamm lammas lamp landoo
         lang lank lanne lant lants laos lapats lapike lapp lapsaa laptuu larhv larin larm larv laser lasila lask lass
@@ -991,112 +980,112 @@ AGREEING: dict[str, tuple[str, str]] = {
         palang palat pale palee palett pali palitu paljak palk palkon pallon palm palsam paluke palve pamp pampa
         pampel paneel panek pang pangas pank pann pannal pannoo pant panter papaia papp pappel paps papu para paraad
         parak parask pard parees parg parh paring paritu park parka parkal parkla parl parm parmas parn parool parras
-        pars parsek part partei parter partii partla parts parv parvis pasha pask paskal pasmas pasmer pass pasta
-        pastel pasun patent patt pau pauk paun pauper paut pealis pealne peane peats pedaal pedant pede pedell pee
-        peegel peeker peekon peel peenar peenis peer peerg peeso peet peiar peide peig peil peit peitel peits peiu
-        pekk peks peled pelg peli pell pendel pengo peni penn penss peo peoleo peoon pepita pepu perkal perlon perm
-        perse peru perv pesa pesu pesula pete petis petkel pett piaal pidal pide pidu pidzin pigi pihk pihl piht pihu
-        pihv pii piibel piiber piiga piilar piim piinia piipar piir piird piire piisam piisk piison piits pikap pikee
-        pikett pikk pikker pikne pikolo piksel pikuke pilaff pilak pilbas pilet pilgar pilge pilk pill piloot pilsen
-        pilss pilt pilu pilv pime pimss pinal ping pinge pinin pink pinn pinnas pinser pinsol pint pinu pipar pipett
-        piraat pird pirin pirn piroog pirts pisar pisku piss pissu piste pita pits pitsa pitsat pitser piug plaan
-        plaat plaaz pladin plagin plagu plakat plank plarin plaru plasku plasma plast platoo platt platu plebei pleebs
-        pleed pleier pleiss plekk plett pleura plevna plii plink ploga plogin plokk plomm ploom plumps pluss plutt
-        pluus pobin pobul poder podest podin poeem pogri pohi pohk pohl poi poial poieke poige poim poime point poisu
-        pojeng poju pojuke pokaal pokats pokker pold polder poleer polem poleng polenu polg poli poliis polis polk
-        polka poll pollar polmas polo polt poluup polv pomin pomo pondak poni ponks ponn pont ponts pontso poobel
-        poodu poogen pook poom poorak poort poosas popp porge porgu pori porin pork porm porn porno poro porru porss
-        porte porter ports posk possa post poster posu potas poti potk potsku pott pou poud praad praak praam pragin
-        pragu praht pralle prass prees press priim priis prikk prill print prints prisma prits pritse proff progin
-        promm pronks proosa proov props pross prugi prunn prunt pruss pruuk pruul pruun psalm ptii puant pubi pude
-        puder pudi pudin puding pudu pueblo pugmee pugu puhak puhamu puhang puhe puhk puhm puhmas puhv puhver puhvet
-        puiste puit pujaan pujeng puju pukk puks pukser pula pulber puldan pulk pull pulm puloon pulp pulsar pulss
-        pulst pult pumat pump pumpla punane pundar pune pung punk punkar punker punkt punn punnu puns punt pupe pupill
-        pupp pura purask purd puree purgaa purk purre purse purst pursui pusa puskar pusle puss pussak pustol pustul
-        putk putkes puts putt puu puud puuder puue puuk puuma puunis puur puutia puuton raa raabis raad raadio raag
-        raak raal raam raamat raas raats rabak rabatt rabi rabin rada radar radoon radza raev raga ragbi ragin raguu
-        rahe rahk rahm rahn rahu rahula rahvas rai raibe raie raig raim raitse rajoon raju rakats rake rakett raki
-        rakis rakk ramm ramp ramps randal randla rani ranits ranne rant rantso rapiir raport rapp rappar rappen raps
-        rapsak rase rask raspel rass rastas raster rasu rasv ratas rats ratsep ratt raud rauk raun rautis ravila ravim
-        reaal rebane rebu redel redis redu reeder reegel reeper reform regaal regatt regent regi reha rehala rehi rehv
-        reid reig reis reiv reket rekord relaps relee relikt relss relv remark remont rendzu renn rent rentei reo
-        repro reserv rest retk retort retro rets retuss reuma revaar revans revers revolt revuu rezii reziim riaal
-        riba ribi rida riff rigin rihm rihv rihvel riid riider riie riim riis riisk riiul riiv riive rike riksa ring
-        ringe rinnak rinne ripats ripe rips ripse risk risoto risu ritv riugas rivaal rivi rober robin robot rodeo
-        rodo rodu roe roga rogin rogusk rohk rohtla rohutu roid roie roigas roim roimar roisk roivas roju roke rokk
-        rokkar roks roll roller romaan romb romu romula rondo rondoo rong ronk ront roobas roobe rood roog rook rool
-        room roone roop roos roots roov rops rosett rosin rost roster rotang rott rouk rubaii rubla ruhk ruhm ruhv
-        ruie ruigam ruiu rukis rulaad rulett rull ruloo ruloon rumb rumin rumm rump runk runnak runne runo runt rupp
-        rups rusa ruse rutm rutt ruu ruube ruun ruupia ruus ruuste ruut ruutel ruutu ruuz saabas saabel saade saadu
-        saag saaga saago saak saakal saalep saam saanu saar saaros saask saast saatan saatur saba sabane sabat sabin
-        sabru sadam sade sadin sadul safari safian safiir safott safran saga sagar sagu sahh sahib sahin sahk sahmak
-        saht sahvak sahver sahvt saiake saida saiga saile sainas saira sait sajane sake sakk sako saks sakumm salat
-        saldo salg salk sall salm salong salsa salto saluut salv salvei samba sambo samet samm sammal sammas samott
-        samp samss sandhi sang sangar sanker sanss sant sapp saraad sari sarin sark sarn sarp sarts sarv sarz sassii
-        sataan sate satiir sats satter sau saud sauk saun savann savi seade seanss sebra sedel seebu seeder seek
-        seekel seeme seemla seen seepia seerav seeria seesam seff sefiir segu sehvt seib seier seif seim sein seiner
-        seire seisak seitel sekk sekser sekst sekt seleen self selg seljak sell sellak seller selts selva selve semlak
-        semu senat senill sent seong seos seotis sepis seppel sepsis septim serail serif seriif serpa serri serv
-        server sesoon sess sete setter setuke seviot sevroo sfaar sfinks sibi sibul sibull side sidrun siesta siffer
-        sifoon siga sigala sigar sigma siht sihvka siiber siid siider siig siil siire siirup sikh sikk siksak sikuti
-        sild silk sille silm silo silp silt simbel simman simmel simss sindel sinder sine sinel sinep singal singel
-        sinine sink sinod sips sireen sirel sirge sirin sirkel sirm siroko sirp sisal sisin siss sisu sits sitt siug
-        siuu skaala skaar skald skalp skatt skaut skeem skets skiff skisma skits skunk skvaar slahta slaid slakk slamm
-        slang slepp slumm snitt snoob soba sobing soda soeng soerd sohk sohva sohver soiduk soim soit sojard sokal
-        sokk sokkel solg solin solk solks solkup solm solve somer somp sonaat sonake sonant sone sonett song soodom
-        soodu soojak sook sookla sool soolak soolo soom soomuk soonu soor soos soot sopis sopka sopp sops sorb sorg
-        sorgo sork sorm sormis sort sorts soru sosar sosku soss sostar sotkas sots sott soud soue souke soul soust
-        sovrin spaa spamm spasm sperm sperma spets spinat spinn spioon spits splint spoon sport sprint sprott spurt
-        srift staap staar staaz stagna staier stamp stants start stepp stereo stigma stiil stipp stoll stoola strekk
-        stress strets string stroof stseen stukk stuupa suaree suda sudoku sudu sufiks suflee suguti suhe suhin suhkar
-        suhvel suige suir suit suits sukaad sukk suksu sulam suld sulem suletu sulf sulfit sulg suller sulp sumahh
-        sumbol sumer sumin summa sumo sump sumu sunaps sunt supee supler suport supp surm surnu surve sushi susla suss
-        sustal suste sustol sutaan suts suu suubla suue suula suulu suunis suura suusk suutel suvila suvis suzee svaab
-        svamm svert sving taak taaler taane taapir taar taaste taav taavet tabatu tabel tabloo tabu tael taevas taft
-        tagala taglas tagune tahitu tahk tahm tahn taht tahvel taig taigen taim taimer taimla tainas taip take takjas
-        takk tako taks taksis takso takson takt tala talaar talb tald talent tali talje talk tall talmud talong taloss
-        talrep tamber tamiil tamil tamka tamm tamp tandem tander tang tango tank tanker tankla tanner tanta tants tape
-        tapeet tapetu tapiir tapp tapper tara taraan tare targe tariif taring tark tarm tarmin tarn taro tarokk tarre
-        taru tarvas tarve tase tasku tass taster tatami tatar tatt taud taust tava tavaar tavern tavott teade teater
-        teatis teave teder teek teema teenar teene teener tees teesis teflon tegu tehas tehe tehing tehtu teib teinu
-        teip teivas teke tekk tekkel tekno tekst telder teleks teler telg telk teller temp tempel tempo tender tennis
-        teos teping tera teras terjer term termin termos terts terve tervis test tester tiaara tibla tibu tibula tigu
-        tihane tihvt tiib tiigel tiiger tiim tiir tiisel tiitel tiiter tiivas tike tikk tikker tila tilde tilder tilin
-        tilk timpan timut tina ting tinin tint tipp tips tiraad tiraaz tire tiree tirel tirk tirts tisler tiss tita
-        titaan tits titt tivoli tobi tobias tobila tobras tobu tobuke toeng tofu togu tohk tohl tohman toht tohter
-        toide toim toit tokat toke tokk tola told tolge toll tolm tolner tolv tolvan tomat tombak tomme tommis tong
-        tonks tonn tont toober toodu took toom tooner toop toora toore toori tootem tootu topaas topis topka topp tops
-        topsel topski torge tori torin torje torm torn torp torpar torr tors torso toru torv tosi toslem toss toste
-        tostuk toto tots tott tou toug touge touk traal traan traat traav trafo tragi tragun trahv traks trakt trall
-        tramm trani transa transs trapp trass trauma treema treial trekk trell treng trenn trepp tress trett triaad
-        triger triias triip triiv trikk trikoo trio triool tripp trits triumf trofee troll tromb troon troop troost
-        tropp trops troska tross trots truba trukk trull trulla trumm trumoo trump trupp trust truup tsaar tsatsa
-        tsehh tsekk tsello tsilli tsink tsoon tsuaan tsumm tsunft tsust tsuud tsuuga tuba tuber tudeng tuder tudike
-        tuff tugi tuhar tuhe tuhin tuhk tuhv tuhvel tui tuiam tuige tuisk tuju tukat tukike tukk tukse tulek tulem
-        tull tulnu tulnuk tulp tulu tuluke tulup tulv tumba tumin tumm tumps tundel tunder tundra tung tunn tuntu tupp
-        tups tura turann turb turban turg turi turm turnee turp turse tursk turv turve turvis tusk tuss tust tutkas
-        tutt tuttav tuub tuuba tuugas tuukan tuuker tuuner tuup tuur tuvi tuvike tuvila tviid uba ubin udar ude udehe
-        udell udmurt udu udusti ufo uhhaa uhikas uhing uhistu uhmer uid uim uinak uisk uit ujuk ujula ukaas ulaan
-        ulang ulg ullike ulm ulme ultra uluk uluss umbris umin umlaut umme undruk unelm ungas uni unioon unts uppunu
-        uraan urask urb urg urgas urge urin urjukk urm urn urp urt urve usbekk usk uss utiil utmine utt uudis uuk
-        uulits uur uuratu uuring uurits vaade vaag vaagen vaal vaap vaar vaarak vaarao vaas vaavel vabarn vabe vabin
-        vadak vaene vaeras vaetis vaev vagant vagel vagi vaha vaheke vaher vahk vaht vahvel vai vaie vaier vail vaim
-        vaip vaits vaiv vajak vakk vaks vaksal vakstu valamu valang vald valem valgla valgma valim valing valitu
-        valjak valk vall valm valss valts valve vamm vamp vanake vandel vander vang vangla vanill vanka vanker vann
-        vannas vanne vant vants vapiti vapp vaps varaan varamu varas varat varb vard vare vares vari varin varing
-        varje varjuk vark varn varr varske varss vart varten varv varvas varvel vasall vasar vask vastar vaste vastne
-        vatine vatman vats vatt veda vedel vedru vedu veduk veeb veebel veen veene veer veerem veerg veetse vein veis
-        vekker veksel velaar velg velvet vemmal vemp vender vennas veok veos verb veri verme vermut verst vesi vesiir
-        veski vesper vest veste vestu veto vets vibra vibu video vidin vidu viga vigane vigel vigin vigvam viha vihin
-        vihje vihk vihm viht viibe viidas viig viiger viil viilak viiner viir viires viirg viiruk viisa viisk viiul
-        viivis vikaar vikat vikk vikkel vikont viks vile vilets vilge vili vilin vilk vilks vill villa villak vilt
-        vimb vimka vimm vimpel vine vineer ving vinin vinkel vinn vinnak vinnal vint vints vinu vinuul vioola vipp
-        viraaz vird virg virin virn viroos virre virtin virts virve visang vise visiir visin viski vismut vispel viss
-        vits vitt vobin vobla vodin vodka vogul vohang vohk vohm vohmas vohr voie voim voimla voit vokaal vokk volang
-        volask volber voldas volg voli volks voll vollas volt voluum volv vombat vomm vonge vonks vooder voog voon
-        voop vooras vope vops vore voreng vorge vorin vork vorp vorr vorre vorse vorst voru vosa vote voti votjak vott
-        vrakk vuaal vuhva vulin vull vunk vunts vups vurfel vurhv vurin vurle vurr vurst vurts vusser vutlar vutt vuuk
-        zaboo zanr zelee zest zetoon zgutt ziiro zilett zirant zlott zombi zooid zurii
+        pars parsek part partei parter partii partla parts parv parvis pask paskal pasmas pasmer pass pasta pastel
+        pasun patent patt pau pauk paun pauper paut pealis pealne peane peats pedaal pedant pede pedell pee peegel
+        peeker peekon peel peenar peenis peer peerg peeso peet peiar peide peig peil peit peitel peits peiu pekk peks
+        peled pelg peli pell pendel pengo peni penn penss peo peoleo peoon pepita pepu perkal perlon perm perse peru
+        perv pesa pesu pesula pete petis petkel pett piaal pidal pide pidu pidzin pigi pihk pihl piht pihu pihv pii
+        piibel piiber piiga piilar piim piinia piipar piir piird piire piisam piisk piison piits pikap pikee pikett
+        pikk pikker pikne pikolo piksel pikuke pilaff pilak pilbas pilet pilgar pilge pilk pill piloot pilsen pilss
+        pilt pilu pilv pime pimss pinal ping pinge pinin pink pinn pinnas pinser pinsol pint pinu pipar pipett piraat
+        pird pirin pirn piroog pirts pisar pisku piss pissu piste pita pits pitsa pitsat pitser piug plaan plaat plaaz
+        pladin plagin plagu plakat plank plarin plaru plasku plasma plast platoo platt platu plebei pleebs pleed
+        pleier pleiss plekk plett pleura plevna plii plink ploga plogin plokk plomm ploom plumps pluss plutt pluus
+        pobin pobul poder podest podin poeem pogri pohi pohk pohl poi poial poieke poige poim poime point poisu pojeng
+        poju pojuke pokaal pokats pokker pold polder poleer polem poleng polenu polg poli poliis polis polk polka poll
+        pollar polmas polo polt poluup polv pomin pomo pondak poni ponks ponn pont ponts pontso poobel poodu poogen
+        pook poom poorak poort poosas popp porge porgu pori porin pork porm porn porno poro porru porss porte porter
+        ports posk possa post poster posu potas poti potk potsku pott pou poud praad praak praam pragin pragu praht
+        pralle prass prees press priim priis prikk prill print prints prisma prits pritse proff progin promm pronks
+        proosa proov props pross prugi prunn prunt pruss pruuk pruul pruun psalm ptii puant pubi pude puder pudi pudin
+        puding pudu pueblo pugmee pugu puhak puhamu puhang puhe puhk puhm puhmas puhv puhver puhvet puiste puit pujaan
+        pujeng puju pukk puks pukser pula pulber puldan pulk pull pulm puloon pulp pulsar pulss pulst pult pumat pump
+        pumpla punane pundar pune pung punk punkar punker punkt punn punnu puns punt pupe pupill pupp pura purask purd
+        puree purgaa purk purre purse purst pursui pusa puskar pusle puss pussak pustol pustul putk putkes puts putt
+        puu puud puuder puue puuk puuma puunis puur puutia puuton raa raabis raad raadio raag raak raal raam raamat
+        raas raats rabak rabatt rabi rabin rada radar radoon radza raev raga ragbi ragin raguu rahe rahk rahm rahn
+        rahu rahula rahvas rai raibe raie raig raim raitse rajoon raju rakats rake rakett raki rakis rakk ramm ramp
+        ramps randal randla rani ranits ranne rant rantso rapiir raport rapp rappar rappen raps rapsak rase rask
+        raspel rass rastas raster rasu rasv ratas rats ratsep ratt raud rauk raun rautis ravila ravim reaal rebane
+        rebu redel redis redu reeder reegel reeper reform regaal regatt regent regi reha rehala rehi rehv reid reig
+        reis reiv reket rekord relaps relee relikt relss relv remark remont rendzu renn rent rentei reo repro reserv
+        rest retk retort retro rets retuss reuma revaar revans revers revolt revuu rezii reziim riaal riba ribi rida
+        riff rigin rihm rihv rihvel riid riider riie riim riis riisk riiul riiv riive rike riksa ring ringe rinnak
+        rinne ripats ripe rips ripse risk risoto risu ritv riugas rivaal rivi rober robin robot rodeo rodo rodu roe
+        roga rogin rogusk rohk rohtla rohutu roid roie roigas roim roimar roisk roivas roju roke rokk rokkar roks roll
+        roller romaan romb romu romula rondo rondoo rong ronk ront roobas roobe rood roog rook rool room roone roop
+        roos roots roov rops rosett rosin rost roster rotang rott rouk rubaii rubla ruhk ruhm ruhv ruie ruigam ruiu
+        rukis rulaad rulett rull ruloo ruloon rumb rumin rumm rump runk runnak runne runo runt rupp rups rusa ruse
+        rutm rutt ruu ruube ruun ruupia ruus ruuste ruut ruutel ruutu ruuz saabas saabel saade saadu saag saaga saago
+        saak saakal saalep saam saanu saar saaros saask saast saatan saatur saba sabane sabat sabin sabru sadam sade
+        sadin sadul safari safian safiir safott safran saga sagar sagu sahh sahib sahin sahk sahmak saht sahvak sahver
+        sahvt saiake saida saiga saile sainas saira sait sajane sake sakk sako saks sakumm salat saldo salg salk sall
+        salm salong salsa salto saluut salv salvei samba sambo samet samm sammal sammas samott samp samss sandhi sang
+        sangar sanker sanss sant sapp saraad sari sarin sark sarn sarp sarts sarv sarz sassii sataan sate satiir sats
+        satter sau saud sauk saun savann savi seade seanss sebra sedel seebu seeder seek seekel seeme seemla seen
+        seepia seerav seeria seesam seff sefiir segu sehvt seib seier seif seim sein seiner seire seisak seitel sekk
+        sekser sekst sekt seleen self selg seljak sell sellak seller selts selva selve semlak semu senat senill sent
+        seong seos seotis sepis seppel sepsis septim serail serif seriif serpa serri serv server sesoon sess sete
+        setter setuke seviot sevroo sfaar sfinks sibi sibul sibull side sidrun siesta siffer sifoon siga sigala sigar
+        sigma siht sihvka siiber siid siider siig siil siire siirup sikh sikk siksak sikuti sild silk sille silm silo
+        silp silt simbel simman simmel simss sindel sinder sine sinel sinep singal singel sinine sink sinod sips
+        sireen sirel sirge sirin sirkel sirm siroko sirp sisal sisin siss sisu sits sitt siug siuu skaala skaar skald
+        skalp skatt skaut skeem skets skiff skisma skits skunk skvaar slahta slaid slakk slamm slang slepp slumm snitt
+        snoob soba sobing soda soeng soerd sohk sohva sohver soiduk soim soit sojard sokal sokk sokkel solg solin solk
+        solks solkup solm solve somer somp sonaat sonake sonant sone sonett song soodom soodu soojak sook sookla sool
+        soolak soolo soom soomuk soonu soor soos soot sopis sopka sopp sops sorb sorg sorgo sork sorm sormis sort
+        sorts soru sosar sosku soss sostar sotkas sots sott soud soue souke soul soust sovrin spaa spamm spasm sperm
+        sperma spets spinat spinn spioon spits splint spoon sport sprint sprott spurt srift staap staar staaz stagna
+        staier stamp stants start stepp stereo stigma stiil stipp stoll stoola strekk stress strets string stroof
+        stseen stukk stuupa suaree suda sudoku sudu sufiks suflee suguti suhe suhin suhkar suhvel suige suir suit
+        suits sukaad sukk suksu sulam suld sulem suletu sulf sulfit sulg suller sulp sumahh sumbol sumer sumin summa
+        sumo sump sumu sunaps sunt supee supler suport supp surm surnu surve sushi susla suss sustal suste sustol
+        sutaan suts suu suubla suue suula suulu suunis suura suusk suutel suvila suvis suzee svaab svamm svert sving
+        taak taaler taane taapir taar taaste taav taavet tabatu tabel tabloo tabu tael taevas taft tagala taglas
+        tagune tahitu tahk tahm tahn taht tahvel taig taigen taim taimer taimla tainas taip take takjas takk tako taks
+        taksis takso takson takt tala talaar talb tald talent tali talje talk tall talmud talong taloss talrep tamber
+        tamiil tamil tamka tamm tamp tandem tander tang tango tank tanker tankla tanner tanta tants tape tapeet tapetu
+        tapiir tapp tapper tara taraan tare targe tariif taring tark tarm tarmin tarn taro tarokk tarre taru tarvas
+        tarve tase tasku tass taster tatami tatar tatt taud taust tava tavaar tavern tavott teade teater teatis teave
+        teder teek teema teenar teene teener tees teesis teflon tegu tehas tehe tehing tehtu teib teinu teip teivas
+        teke tekk tekkel tekno tekst telder teleks teler telg telk teller temp tempel tempo tender tennis teos teping
+        tera teras terjer term termin termos terts terve tervis test tester tiaara tibla tibu tibula tigu tihane tihvt
+        tiib tiigel tiiger tiim tiir tiisel tiitel tiiter tiivas tike tikk tikker tila tilde tilder tilin tilk timpan
+        timut tina ting tinin tint tipp tips tiraad tiraaz tire tiree tirel tirk tirts tisler tiss tita titaan tits
+        titt tivoli tobi tobias tobila tobras tobu tobuke toeng tofu togu tohk tohl tohman toht tohter toide toim toit
+        tokat toke tokk tola told tolge toll tolm tolner tolv tolvan tomat tombak tomme tommis tong tonks tonn tont
+        toober toodu took toom tooner toop toora toore toori tootem tootu topaas topis topka topp tops topsel topski
+        torge tori torin torje torm torn torp torpar torr tors torso toru torv tosi toslem toss toste tostuk toto tots
+        tott tou toug touge touk traal traan traat traav trafo tragi tragun trahv traks trakt trall tramm trani transa
+        transs trapp trass trauma treema treial trekk trell treng trenn trepp tress trett triaad triger triias triip
+        triiv trikk trikoo trio triool tripp trits triumf trofee troll tromb troon troop troost tropp trops troska
+        tross trots truba trukk trull trulla trumm trumoo trump trupp trust truup tsaar tsatsa tsehh tsekk tsello
+        tsilli tsink tsoon tsuaan tsumm tsunft tsust tsuud tsuuga tuba tuber tudeng tuder tudike tuff tugi tuhar tuhe
+        tuhin tuhk tuhv tuhvel tui tuiam tuige tuisk tuju tukat tukike tukk tukse tulek tulem tull tulnu tulnuk tulp
+        tulu tuluke tulup tulv tumba tumin tumm tumps tundel tunder tundra tung tunn tuntu tupp tups tura turann turb
+        turban turg turi turm turnee turp turse tursk turv turve turvis tusk tuss tust tutkas tutt tuttav tuub tuuba
+        tuugas tuukan tuuker tuuner tuup tuur tuvi tuvike tuvila tviid uba ubin udar ude udehe udell udmurt udu udusti
+        ufo uhhaa uhikas uhing uhistu uhmer uid uim uinak uisk uit ujuk ujula ukaas ulaan ulang ulg ullike ulm ulme
+        ultra uluk uluss umbris umin umlaut umme undruk unelm ungas uni unioon unts uppunu uraan urask urb urg urgas
+        urge urin urjukk urm urn urp urt urve usbekk usk uss utiil utmine utt uudis uuk uulits uur uuratu uuring
+        uurits vaade vaag vaagen vaal vaap vaar vaarak vaarao vaas vaavel vabarn vabe vabin vadak vaene vaeras vaetis
+        vaev vagant vagel vagi vaha vaheke vaher vahk vaht vahvel vai vaie vaier vail vaim vaip vaits vaiv vajak vakk
+        vaks vaksal vakstu valamu valang vald valem valgla valgma valim valing valitu valjak valk vall valm valss
+        valts valve vamm vamp vanake vandel vander vang vangla vanill vanka vanker vann vannas vanne vant vants vapiti
+        vapp vaps varaan varamu varas varat varb vard vare vares vari varin varing varje varjuk vark varn varr varske
+        varss vart varten varv varvas varvel vasall vasar vask vastar vaste vastne vatine vatman vats vatt veda vedel
+        vedru vedu veduk veeb veebel veen veene veer veerem veerg veetse vein veis vekker veksel velaar velg velvet
+        vemmal vemp vender vennas veok veos verb veri verme vermut verst vesi vesiir veski vesper vest veste vestu
+        veto vets vibra vibu video vidin vidu viga vigane vigel vigin vigvam viha vihin vihje vihk vihm viht viibe
+        viidas viig viiger viil viilak viiner viir viires viirg viiruk viisa viisk viiul viivis vikaar vikat vikk
+        vikkel vikont viks vile vilets vilge vili vilin vilk vilks vill villa villak vilt vimb vimka vimm vimpel vine
+        vineer ving vinin vinkel vinn vinnak vinnal vint vints vinu vinuul vioola vipp viraaz vird virg virin virn
+        viroos virre virtin virts virve visang vise visiir visin viski vismut vispel viss vits vitt vobin vobla vodin
+        vodka vogul vohang vohk vohm vohmas vohr voie voim voimla voit vokaal vokk volang volask volber voldas volg
+        voli volks voll vollas volt voluum volv vombat vomm vonge vonks vooder voog voon voop vooras vope vops vore
+        voreng vorge vorin vork vorp vorr vorre vorse vorst voru vosa vote voti votjak vott vrakk vuaal vuhva vulin
+        vull vunk vunts vups vurfel vurhv vurin vurle vurr vurst vurts vusser vutlar vutt vuuk zaboo zanr zelee zest
+        zetoon zgutt ziiro zilett zirant zlott zombi zooid zurii
         """,
     ),
     "fi": (
@@ -1202,43 +1191,43 @@ AGREEING: dict[str, tuple[str, str]] = {
         katastrofi kate kati kato katos katsaus katse katselu katsomo katto katu kauhu kaula kaunein kauneus
         kaupankaynti kauppa kauppakeskus kauppi kauppias kaupunginosa kaupunki kausi kavely kaveri kaynti kaypa
         kaytanto kaytos kaytto kayttoonotto keha kehitys keho keikka keino keittio keitto keksinto kela keli kello
-        kelpo kemia kenka kentta keppi kepu kerays kerho kerma kerros kerrostalo kersantti kertomus keskiarvo keskus
+        kelpo kemia kenka kentta keppi kepu kerays kerho kerma kerros kerrostalo kertomus keskiarvo keskus
         keskusliitto keskuspankki keskustelu kestavyys kesto ketju keula kevyempi kielitaito kielto kierratys kierre
         kierros kiertue kiina kiinnostus kiinteisto kiire kikka kilo kilometri kilpa kilpailu kilpailukyky kilpi
         kiltti kinkku kino kioski kipina kipu kiri kirjain kirjakauppa kirjallisuus kirjasto kirje kirjo kirjoitin
-        kirjoitus kirkas kirkkoherra kirkonkyla kirous kirsi kirurgi kirves kisa kitara kiuru kivempi klubi kohde
-        kohokohta kohta kohtalo kohtaus kohtelias kohtelu kohtuu kohtuuton kohu koira koivisto koivu kokeiltu kokeilu
-        kokemus kokki kokkonen kokoelma kokonaisuus kokoomus kokoonpano kokous kollega kolmannes kolmasosa kolmio
-        kolmonen kolumni komedia komisario komissio komitea kommentointi kommentti kommunismi kompromissi konferenssi
-        konflikti kongressi konkurssi konsepti konserni konsertti konstaapeli konsultti kontakti kontio koodi kookoo
-        koostumus kopio kori koripallo korjaus korkeakoulu korkeus korkki korotus korpi korruptio kortti koru
-        korvaamaton korvaus kosketus kosteus kosto koti kotijoukkue kotimaa kotipaikka kotka koukku koulu koulutus
-        kovempi koyhyys krapula kreikka kreivi kriisi kristinusko kritiikki kroatia kroppa kruunu kuha kuisma kuitti
-        kuivuus kukkonen kuljetus kulli kulma kulmat kulutus kumi kummitus kumppani kundi kunnas kunnia kunnioitus
-        kunta kunto kuntosali kuntoutus kuolema kuolleisuus kuoppa kuorma kuoro kupla kurikka kurkku kurssi kuski
-        kustannus kutina kuudes kuukausi kuula kuultu kuumin kuumuus kuuntelu kuusisto kuvalehti kuvaus kuvernoori
-        kuvio kyky kyla kyltti kymmenes kymmenkunta kymppi kyna kynnys kysely kysymys kysynta kytkin kyyti laadukas
-        laajempi laajennus laajuus laake laaketiede laakitys laakso laatu laboratorio laheisyys lahetin lahettilas
-        lahetys lahin lahjakas lahto lahtokohta lainaus lainsaadanto laivasto laji laki lama lammas lammin lammitys
-        lampi lampo lampotila lamppu lanka lansi lansimaat lapimurto lappa lappari lappi lappu lapsuus lasi lasit
-        laskin lasku lasnaolo lassi lataus lattia latvia laukaus laukku laulu lauma lause lausunto lautakunta lautta
-        leffa legenda lego lehdisto lehma lehti lehto lehtori leijona leikkaus leikki leima leipa leiri lelu lemmikki
-        lempi lempinimi lenkki lento lentoasema lentokentta lentokone lentopallo lentoyhtio lepo lesbo leuka leveys
-        levoton levy liekki liettua liha liiga liika liike liikenne liikevaihto liikevoitto liikkuvuus liikunta liite
-        liito liitto liittyma linjaus linkki linna lintu lippu lisays lisenssi listaus litra liukas liuta live
-        logiikka logistiikka logo lohi lohikaarme lohko loka loma lopetus loppu lopputulos loppuunmyyty loputon lordi
-        lotta lotto loukkaus lounas loyto luento luettelo lukema lukio luku lukumaara lumen lumi luokiteltu luokitus
-        luokka luola luoma luomu luonne luonto luotain luotettavuus luoti luottamus luotto luovuus lupa lupaus luu
-        luukku luutnantti lyhenne lyhyempi maa maahanmuutto maailma maailmancup maailmansota maajoukkue maakunta
-        maalaus maali maalivahti maanjaristys maapallo maapera maarays maaritelma maarittely maaseutu maasto maatalous
-        made mafia maha mahdollisuus mahdoton maila maine maininta mainonta maisema maisteri maito majakka majoitus
-        makihyppy makkara maksimi maksu maksuton maku malli mallisto malmi manageri manga manner mansikka manu mara
-        maraton marina market markka markkina markkinointi marras martta masennus matalampi matematiikka materiaali
-        matkailu mato matsi matto maukas media mega mehu meikki meininki mekanismi melu menestys menetelma menettely
-        menetys menneisyys meno menu meri merkinta merkitys merkki merta messi messut mestaruus meta metalli meteli
-        metro metsa metsastys metso miekka mielenkiinto mieleton mieli mielikuvitus mielipide mieto miikka miina
-        miinus mikkeli mikki mikro miljardi miljonaari miljoona mimmi minimi ministeri ministerio minuutti mitali
-        mitaton mitta mobile mode moka mokki mokoma moottori mopo moraali morko moro motiivi motivaatio move muisto
+        kirjoitus kirkas kirkonkyla kirous kirsi kirurgi kirves kisa kitara kiuru kivempi klubi kohde kohokohta kohta
+        kohtalo kohtaus kohtelias kohtelu kohtuu kohtuuton kohu koira koivisto koivu kokeiltu kokeilu kokemus kokki
+        kokkonen kokoelma kokonaisuus kokoomus kokoonpano kokous kollega kolmannes kolmasosa kolmio kolmonen kolumni
+        komedia komisario komissio komitea kommentointi kommentti kommunismi kompromissi konferenssi konflikti
+        kongressi konkurssi konsepti konserni konsertti konstaapeli konsultti kontakti kontio koodi kookoo koostumus
+        kopio kori koripallo korjaus korkeakoulu korkeus korkki korotus korpi korruptio kortti koru korvaamaton
+        korvaus kosketus kosteus kosto koti kotijoukkue kotimaa kotipaikka kotka koukku koulu koulutus kovempi koyhyys
+        krapula kreikka kreivi kriisi kristinusko kritiikki kroatia kroppa kruunu kuha kuisma kuitti kuivuus kukkonen
+        kuljetus kulli kulma kulmat kulutus kumi kummitus kumppani kundi kunnas kunnia kunnioitus kunta kunto
+        kuntosali kuntoutus kuolema kuolleisuus kuoppa kuorma kuoro kupla kurikka kurkku kurssi kuski kustannus kutina
+        kuudes kuukausi kuula kuultu kuumin kuumuus kuuntelu kuusisto kuvalehti kuvaus kuvernoori kuvio kyky kyla
+        kyltti kymmenes kymmenkunta kymppi kyna kynnys kysely kysymys kysynta kytkin kyyti laadukas laajempi laajennus
+        laajuus laake laaketiede laakitys laakso laatu laboratorio laheisyys lahetin lahettilas lahetys lahin lahjakas
+        lahto lahtokohta lainaus lainsaadanto laivasto laji laki lama lammas lammin lammitys lampi lampo lampotila
+        lamppu lanka lansi lansimaat lapimurto lappa lappari lappi lappu lapsuus lasi lasit laskin lasku lasnaolo
+        lassi lataus lattia latvia laukaus laukku laulu lauma lause lausunto lautakunta lautta leffa legenda lego
+        lehdisto lehma lehti lehto lehtori leijona leikkaus leikki leima leipa leiri lelu lemmikki lempi lempinimi
+        lenkki lento lentoasema lentokentta lentokone lentopallo lentoyhtio lepo lesbo leuka leveys levoton levy
+        liekki liettua liha liiga liika liike liikenne liikevaihto liikevoitto liikkuvuus liikunta liite liito liitto
+        liittyma linjaus linkki linna lintu lippu lisa lisays lisenssi listaus litra liukas liuta live logiikka
+        logistiikka logo lohi lohikaarme lohko loka loma lopetus loppu lopputulos loppuunmyyty loputon lordi lotta
+        lotto loukkaus lounas loyto luento luettelo lukema lukio luku lukumaara lumen lumi luokiteltu luokitus luokka
+        luola luoma luomu luonne luonto luotain luotettavuus luoti luottamus luotto luovuus lupa lupaus luu luukku
+        lyhenne lyhyempi maa maahanmuutto maailma maailmancup maailmansota maajoukkue maakunta maalaus maali
+        maalivahti maanjaristys maapallo maapera maarays maaritelma maarittely maaseutu maasto maatalous made mafia
+        maha mahdollisuus mahdoton maila maine maininta mainonta maisema maisteri maito majakka majoitus makihyppy
+        makkara maksimi maksu maksuton maku malli mallisto malmi manageri manga manner mansikka manu mara maraton
+        marina market markka markkina markkinointi marras martta masennus matalampi matematiikka materiaali matkailu
+        mato matsi matto maukas media mega mehu meikki meininki mekanismi melu menestys menetelma menettely menetys
+        menneisyys meno menu meri merkinta merkitys merkki merta messi messut mestaruus meta metalli meteli metro
+        metsa metsastys metso miekka mielenkiinto mieleton mieli mielikuvitus mielipide mieto miikka miina miinus
+        mikkeli mikki mikro miljardi miljonaari miljoona mimmi minimi ministeri ministerio minuutti mitali mitaton
+        mitta mobile mode moka mokki mokoma moottori mopo moraali morko moro motiivi motivaatio move muisto
         muistomerkki muistutus mulkku muna munkki muoti muoto muotoilu muovi murha murre murto muru musa museo
         museovirasto musiikki musikaali muslimi mutsi muumi muutos muutto mylly myrkky myrsky mysteeri myymala myynti
         myytti naama naamio naaras nahka nahtavyys nakemys nakki nako nakokulma naky nakyma nakymaton nakyvyys nalka
@@ -1256,28 +1245,28 @@ AGREEING: dict[str, tuple[str, str]] = {
         painopiste painos paivahoito paivakoti paivamaara paivays paivitys pakastin paketti pakkanen pakkaus
         pakkoruotsi pako paksuus palaute palautus paljain palkinto palkka palkkio pallo palloseura palokunta paluu
         palvelin palvelu palvelus paniikki panimo pankki panos paperi parannus paras paratiisi parhain parisataa
-        pariskunta parisuhde parlamentti parodia parta partio parveke passi pastori patka patsas paukku paula peili
-        pekka pekoni pelastus peli pelkka pelko pelleily penis penkki pentu perhonen periaate perinne perinto perkele
-        perse persoona persu peruna perus peruskoulu peruste perusteltu perustelu perustulo perustuslaki pervo
-        pesapallo pesu peto petos petra pettymys peura piano pidempi pihvi piikki piiri piirre piispa pikkutytto pilke
-        pilotti pilvi pimeys pinkki pirkka pisara pisin piste pistin pitka pituus pizza planeetta pohdin pohjola
-        poikanen poikkeus pointti poistin poisto pokeri poliisi politiikka polku polkupyora polttoaine polvi pommi
-        pomo porkkana porno poro porssi portaat portti portugali porukka postaus potentiaali potilas potkut potti
-        poyta presidentti prinssi prisma profeetta professori profiili projekti pronssi propaganda prosentti prosessi
+        pariskunta parisuhde parlamentti parodia parta partio parveke passi patka patsas paukku paula peili pekka
+        pekoni pelastus peli pelkka pelko pelleily penis penkki pentu perhonen periaate perinne perinto perkele perse
+        persoona persu peruna perus peruskoulu peruste perusteltu perustelu perustulo perustuslaki pervo pesapallo
+        pesu peto petos petra pettymys peura piano pidempi pihvi piikki piiri piirre piispa pikkutytto pilke pilotti
+        pilvi pimeys pinkki pirkka pisara pisin piste pistin pitka pituus pizza planeetta pohdin pohjola poikanen
+        poikkeus pointti poistin poisto pokeri poliisi politiikka polku polkupyora polttoaine polvi pommi pomo
+        porkkana porno poro porssi portaat portti portugali porukka postaus potentiaali potilas potkut potti poyta
+        presidentti prinssi prisma profeetta professori profiili projekti pronssi propaganda prosentti prosessi
         proteiini psykiatri psykologi psykologia pudotus puhdas puhdistus puhe puheenvuoro puhelin puhelu pukki puku
         pula pullo pulma puna puola puoli puolue puolueeton puolustus pupu purjehdus purkki puro pussi putki putous
         puu puutarha puute pyhimys pykala pyora pyoraily pyrinto pyrkimys pysakointi pyyhin pyynto raaka radio raha
         rahasto rahoitus raikas raiskaus raita rajahdys rajaton rajoitus rakas rakenne rakennus raketti rakkaus ralli
         rami rangaistus rankka ranska ranta rap raportti rappari rasismi raskas raskaus rata ratkaisu ratsastus rauha
-        rauma rauta rautio ravinto ravintola reaktio reaktori rehellisyys rehtori reika reipas reissu reitti
-        rekisteroity rekka rekrytointi remontti rengas rento repo reppu resepti resurssit retki retoriikka reuna
-        riippumaton riippuvuus rikkain rikollisuus ripaus ristiriita rita rivi robotti rock rohkeus rokote romaani
-        romahdus romania romanssi rooli roosa roska rotta rotu rukous rumpali runko runo runsas ruoho ruoka ruokavalio
-        ruotsi ruuhka ruumis ruusu ruutu ryhma ryosto rytmi saalis saama saantely saanti saanto saasto saastopankki
-        saatana saatavuus saatio saavutus saga saha sahko sahkoauto sairaala sairaus saksa sakset saku salaatti
-        salaisuus salaliitto salama salasana saldo sali salibandy salkku salmi salo sampo sana sananvapaus sanky
-        sanoma sanomalehti sanonta santa sara sarki satakunta satama satanen sateily satelliitti sato sattuma satu
-        saudi sauma sauna savel savo savu savy scifi see seikka seikkailu seina seiska seitsemas sekoitus seksikas
+        rauma rauta rautio ravinto ravintola reaktio reaktori rehellisyys reika reipas reissu reitti rekisteroity
+        rekka rekrytointi remontti rengas rento repo reppu resepti resurssit retki retoriikka reuna riippumaton
+        riippuvuus rikkain rikollisuus ripaus ristiriita rita rivi robotti rock rohkeus rokote romaani romahdus
+        romania romanssi rooli roosa roska rotta rotu rukous rumpali runko runo runsas ruoho ruoka ruokavalio ruotsi
+        ruuhka ruumis ruusu ruutu ryhma ryosto rytmi saalis saama saantely saanti saanto saasto saastopankki saatana
+        saatavuus saatio saavutus saga saha sahko sahkoauto sairaala sairaus saksa sakset saku salaatti salaisuus
+        salaliitto salama salasana saldo sali salibandy salkku salmi salo sampo sana sananvapaus sanky sanoma
+        sanomalehti sanonta santa sara sarki satakunta satama satanen sateily satelliitti sato sattuma satu saudi
+        sauma sauna savel savo savu savy scifi see seikka seikkailu seina seiska seitsemas sekoitus seksikas
         seksikkain sektori sekunti selain selfie selitys selka selvin selvitys senaatti senaattori seos sepa seppo
         serbia sergei setti seura seurakunta seuranta seuraus seutu shakki side siemen siemens signaali sihteeri
         siirto siivous sijainti sijoitus sika sillanpaa silmalasit silta single sini sinkku sipuli sirkka sirkus
@@ -1424,7 +1413,7 @@ AGREEING: dict[str, tuple[str, str]] = {
         autoroute avancement avatar avenement avenir avenue aveu aviation avion avocat avortement axel azur bac
         baccalaureat bagage bagarre bagnole bague baguette baie baignoire bain bal balcon baleine ballade balle ballet
         ballon ban banane banc bang banlieue banque bapteme bar barbarie barbecue barometre barrage barreau baseball
-        basket basse bassin bastille bataille bataillon batiment baton batterie beaute bec benediction benefice
+        basket basse bassin bastille bataille bataillon bateau batiment baton batterie beaute bec benediction benefice
         benjamin berceau berger besoin betail betise beton beurre bible bibliotheque bijou bilan bill billet
         biodiversite biologie bisou bite blague blair ble bled blessure bloc blocage bob bobo boisson bol bombardement
         bond bonjour bonnet bonsoir bonte book boom bord bordel bordure boston bouc boucherie bouchon bouddha boue
@@ -1569,18 +1558,18 @@ AGREEING: dict[str, tuple[str, str]] = {
         resolution respect respiration ressemblance restauration restitution restriction resurrection retention
         reunion reussite revanche reveil revelation revision revolution rhum rhume richard richelieu richesse rideau
         rime ring rite rivalite rob robe robert robin robinet robinson robot roc roche rock role rom rotation rouleau
-        round rousseau routine royaume ruban rubrique rugby ruisseau rupture rush rythme sac sacrifice saga sagesse
-        saison salade salle salon salope salut sanction sandwich sang sante sapin satisfaction saut sauvetage saxe
-        scandale sceau scenario scene schema science scolarite scooter score scorpion script scrutin sculpture seance
+        round rousseau routine royaume ruban rubrique rugby ruisseau rupture rush rythme sacrifice saga sagesse saison
+        salade salle salon salope salut sanction sandwich sang sante sapin satisfaction saut sauvetage saxe scandale
+        sceau scenario scene schema science scolarite scooter score scorpion script scrutin sculpture seance
         secheresse secretariat secte section securite seduction segment seigneurie seisme sejour sel selection self
-        semaine semestre senat sensation sensibilite sentence sentiment separation serenite serge sergent serment
-        serpent serrure service serviette session set seuil sexe sexualite shopping short show sida siecle sierra
-        sieste signal signature silhouette simplicite simulation sincerite single sire sirop site situation sketch ski
-        slip slogan socialisme societe sociologie sociologue socle sodium soie soif soin soiree soja sol soleil
-        solidarite solidite solitude solution sommeil sommet sondage sorcellerie souche souci souffrance souhait
-        soulagement soulevement soumission soupcon soupir souplesse souscription souverainete specialite specificite
-        spectre speculation spencer sperme sphere spider spirale spiritualite sprint square squelette stabilite stade
-        stage stand star station statut steak stock stockage store strategie studio style stylo substance substitution
+        semaine semestre senat sensation sensibilite sentence sentiment separation serenite serge serment serpent
+        serrure service serviette session set seuil sexe sexualite shopping short show sida siecle sierra sieste
+        signal signature silhouette simplicite simulation sincerite single sire sirop site situation sketch ski slip
+        slogan socialisme societe sociologie sociologue socle sodium soie soif soin soiree soja sol soleil solidarite
+        solidite solitude solution sommeil sommet sondage sorcellerie souche souci souffrance souhait soulagement
+        soulevement soumission soupcon soupir souplesse souscription souverainete specialite specificite spectre
+        speculation spencer sperme sphere spider spirale spiritualite sprint square squelette stabilite stade stage
+        stand star station statut steak stock stockage store strategie studio style stylo substance substitution
         subvention succession suffrage suggestion suite superficie superiorite superman supermarche supervision
         supplement support suppression surete surf surnom surveillance survie suspense suspension sylvain symbole
         sympathie symptome syndic syndicat syndrome synthese systeme table tableau tablette talent talon tambour
@@ -1594,13 +1583,13 @@ AGREEING: dict[str, tuple[str, str]] = {
         traversee tremblement trentaine tresor tresorerie treve tri triangle tribu tribunal tribune trilogie trimestre
         trinite trio trip tristesse troll tronc tronche trophee trottoir trou troupe troupeau truc tuberculose tuerie
         tunnel turbo tutelle tuyau unanimite union unite universite uranium urbanisme urgence usage usine usure
-        utilisation utilite utopie vaccin vaccination vagin vaisseau vaisselle val valence valet validation validite
-        valise vallee valorisation van vanille variante variation variete vase veau vedette vegetation velo vengeance
-        vent vente ventilation ventre verbe verdict verification verite veronique verre versement verset version vertu
-        veste vetement viande vichy victoire victoria vie vieillesse vigilance vigne vignoble villa village ville vin
-        vinaigre vingtaine viol violation violence violon virage virginie visage visee visibilite vision vitesse
-        vitrine vocation vodka voisinage voiture vol volcan volee volet volonte volume wagon western whisky yen yoga
-        zinc zombie zone zoo zoom
+        utilisation utilite utopie vacance vaccin vaccination vagin vaisseau vaisselle val valence valet validation
+        validite valise vallee valorisation van vanille variante variation variete vase veau vedette vegetation velo
+        vengeance vent vente ventilation ventre verbe verdict verification verite veronique verre versement verset
+        version vertu veste vetement viande vichy victoire victoria vie vieillesse vigilance vigne vignoble villa
+        village ville vin vinaigre vingtaine viol violation violence violon virage virginie visage visee visibilite
+        vision vitesse vitrine vocation vodka voisinage voiture vol volcan volee volet volonte volume wagon western
+        whisky yen yoga zinc zombie zone zoo zoom
         """,
     ),
     "nb": (
@@ -2014,31 +2003,31 @@ AGREEING: dict[str, tuple[str, str]] = {
         familienaam fan fanfare fantasie fascisme fase fat fatsoen fax federatie feestdag feit fenomeen festival fiets
         fietspad fietstocht figuur film filmfestival filosofie filosoof finale financien firma flat fles flits fonds
         fontein formaat formule fort fortuin forum foto fotoalbum fotografie fractie frame fraude frequentie frisdrank
-        front frustratie functie fundering fusie gala galerie galerij game gang gap garage garantie gas gate gave
-        gebak gebed gebeurtenis gebied gebouw gebrek gebruik gedeelte gedenkteken geding gedoe gehalte geheugen gel
-        geld gelegenheid gelijkenis gelijkspel geloof geluid geluk gemak gemeenschap gemeente gemeentehuis
-        gemeenteraad genade geneesmiddel generatie genezing genie genocide genootschap genre gerechtshof gereedschap
-        gerucht geschenk geschiedenis geschil gesprek getal getuige getuigenis geur geval gevangenis gevecht gevel
-        gevolg gewest geweten gewicht gewoonte gezelligheid gezelschap gezin gezondheid gids gif gift gil giro glans
-        glas glasvezel glimlach glorie goal god godin godsdienst goedkeuring gok golf gordel gordijn gorilla
-        gouverneur graad graafschap graan gracht grafiek granaat grap gras green grens griep griet grietje grill grip
-        groente groep grond grondgebied grondstof grondwet grootheid gsm gunst gym gymnasium haag haai haak haal haan
-        haard haas hack hak hal halfuur hals halte ham hand handboek handdoek handel handicap handleiding handschrift
-        handtekening hang hap hapje haring harmonie harnas hartaanval harten hartslag haven havenstad hectare heelal
-        heerlijkheid heerschappij heffing heil heimwee hek hekel heks held helft helm hemd hemel herberg herdenking
-        herinnering hersenen hert hervorming heup heuvel heuvelrug hierarchie historie hit hobby hoed hoef hoek hoera
-        hoes hoeve hof hogeschool hok hond hongersnood honing honkbal hoofd hoofddoek hoofddorp hoofdpersoon hoofdpijn
-        hoofdrol hoofdstad hoofdstraat hoofdstuk hoofdweg hoogte hoogtepunt hoop hoorn hoorzitting hop horloge
-        hospitaal hotel houding huid huis huisarrest huisarts huiswerk hulp hulpmiddel humeur hut huur hypocrisie
-        hypotheek hypothese icoon idee ideologie illusie illustratie imago imperium import impressie impuls inbraak
-        index indicatie individu indruk industrie infectie inflatie info ingang ingenieur ingreep inhoud injectie
-        inkoop inleiding innovatie inrichting inschrijving insect inslag inspanning inspecteur inspectie inspiratie
-        installatie instantie insteek instituut instructeur instructie interieur interventie interview intimidatie
-        intro introductie inval invasie investering invloed inzending inzicht iris ironie irritatie item jaap jaarboek
-        jack jaguar jaloezie jam janet jas jeans jihad joint jood journaal jubileum juf juffrouw jumbo jungle jurk
-        jury juweel kaak kaap kaars kaas kabel kabinet kalf kam kameraad kamerlid kampioen kanaal kandidaat
-        kandidatuur kano kanon kans kantine kap kapel kapsalon kapsel kar kartel karton kas kassa kasteel kauwgom
-        kazerne keel keep keerpunt kenmerk kennis kennismaking kenteken kerk kerkhof kermis kern kerncentrale
+        front frustratie functie functionaris fundering fusie gala galerie galerij game gang gap garage garantie gas
+        gate gave gebak gebed gebeurtenis gebied gebouw gebrek gebruik gedeelte gedenkteken geding gedoe gehalte
+        geheugen gel geld gelegenheid gelijkenis gelijkspel geloof geluid geluk gemak gemeenschap gemeente
+        gemeentehuis gemeenteraad genade geneesmiddel generatie genezing genie genocide genootschap genre gerechtshof
+        gereedschap gerucht geschenk geschiedenis geschil gesprek getal getuige getuigenis geur geval gevangenis
+        gevecht gevel gevolg gewest geweten gewicht gewoonte gezelligheid gezelschap gezin gezondheid gids gif gift
+        gil giro glans glas glasvezel glimlach glorie goal god godin godsdienst goedkeuring gok golf gordel gordijn
+        gorilla gouverneur graad graafschap graan gracht grafiek grammatica granaat grap gras green grens griep griet
+        grietje grill grip groente groep grond grondgebied grondstof grondwet grootheid gsm gunst gym gymnasium haag
+        haai haak haal haan haard haas hack hak hal halfuur hals halte ham hand handboek handdoek handel handicap
+        handleiding handschrift handtekening hang hap hapje haring harmonie harnas hartaanval harten hartslag haven
+        havenstad hectare heelal heerlijkheid heerschappij heffing heil heimwee hek hekel heks held helft helm hemd
+        hemel herberg herdenking herinnering hersenen hert hervorming heup heuvel heuvelrug hierarchie historie hit
+        hobby hoed hoef hoek hoera hoes hoeve hof hogeschool hok hond hongersnood honing honkbal hoofd hoofddoek
+        hoofddorp hoofdpersoon hoofdpijn hoofdrol hoofdstad hoofdstraat hoofdstuk hoofdweg hoogte hoogtepunt hoop
+        hoorn hoorzitting hop horloge hospitaal hotel houding huid huis huisarrest huisarts huiswerk hulp hulpmiddel
+        humeur hut huur hypocrisie hypotheek hypothese icoon idee ideologie illusie illustratie imago imperium import
+        impressie impuls inbraak index indicatie individu indruk industrie infectie inflatie info ingang ingenieur
+        ingreep inhoud injectie inkoop inleiding innovatie inrichting inschrijving insect inslag inspanning inspecteur
+        inspectie inspiratie installatie instantie insteek instituut instructeur instructie interieur interventie
+        interview intimidatie intro introductie inval invasie investering invloed inzending inzicht iris ironie
+        irritatie item jaap jaarboek jack jaguar jaloezie jam janet jas jeans jihad joint jood journaal jubileum juf
+        jumbo jungle jurk jury juweel kaak kaap kaars kaas kabel kabinet kalf kam kameraad kamerlid kampioen kanaal
+        kandidaat kandidatuur kano kanon kans kantine kap kapel kapsalon kapsel kar kartel karton kas kassa kasteel
+        kauwgom kazerne keel keep keerpunt kenmerk kennis kennismaking kenteken kerk kerkhof kermis kern kerncentrale
         kerstavond kerstboom ketel ketting keuken keur keuring keurmerk keus keuze kijk kijkje kilo kilogram kim kin
         kindertijd kip klacht klank klap klas klasse kledingstuk kleed kleintje klep kleur klik klim klimaat kliniek
         klootzak klop kluis klus knie knipoog knoflook knoop knooppunt knop knuffel koek koelkast koepel koers koets
@@ -2061,13 +2050,13 @@ AGREEING: dict[str, tuple[str, str]] = {
         moraal mortuarium mos moskee mosterd motie motief motivatie motorfiets motto mouw muis museum musicus muts
         muur muziek mysterie mythe naald naam nachtdienst nachtmerrie nadeel nagel nagellak nalatenschap namiddag nap
         nasleep natie natuurgebied navigatie navolging nederlaag nederzetting neerslag neiging nek nerd nest netwerk
-        neus nevel nieuwsbrief niveau nominatie non nood noodtoestand noodzaak noordpool noot norm nota notaris nul
-        object observatie obsessie obstakel oceaan octopus oefening oeuvre offerte ogenblik olie olijfolie omgang
-        omgeving omloop omroep omschrijving omslag omtrek onderbreking onderbroek onderdak onderdeel ondergoed
-        ondergrond onderneming ondervraging onderwereld onderwerp onderzoek onenigheid ongelijkheid ongeluk ongemak
-        ongeval onkruid ontdekking ontkenning ontmoeting ontploffing ontruiming ontslag ontsnapping ontspanning
-        ontsteking ontvangst ontvoering ontwerp onwetendheid onzekerheid oog oord oordeel oorlog oostkust opbrengst
-        opdracht openbaring opening opera operatie opgave ophef opheldering opinie opkomst oplage opleiding oplossing
+        neus nevel nieuwsbrief niveau nominatie non nood noodtoestand noodzaak noordpool noot norm nota nul object
+        observatie obsessie obstakel oceaan octopus oefening oeuvre offerte ogenblik olie olijfolie omgang omgeving
+        omloop omroep omschrijving omslag omtrek onderbreking onderbroek onderdak onderdeel ondergoed ondergrond
+        onderneming ondervraging onderwereld onderwerp onderzoek onenigheid ongelijkheid ongeluk ongemak ongeval
+        onkruid ontdekking ontkenning ontmoeting ontploffing ontruiming ontslag ontsnapping ontspanning ontsteking
+        ontvangst ontvoering ontwerp onwetendheid onzekerheid oog oord oordeel oorlog oostkust opbrengst opdracht
+        openbaring opening opera operatie opgave ophef opheldering opinie opkomst oplage opleiding oplossing
         opluchting opmerking opnamen oppas oppervlak oppositie oprichting oprit oproep opslag opsomming opstand optie
         optocht opvatting opvolging opwinding opzicht orde orgaan organisatie organisme orgasme orgel orkaan orkest
         oudheid oven overdosis overdracht overeenkomst overgang overgewicht overheid overhemd overleg overname
@@ -2231,150 +2220,173 @@ AGREEING: dict[str, tuple[str, str]] = {
         zwykly zyciowe zywa zywe zywy
         """,
         """
-        aborcja abs absolwentka absurd adaptacja adres afera afganistan afryka agencja agnieszka agora aids airbus
-        akademia akcent akceptacja akt aktualizacja aktywnosc akwarium alarm albert album aleja alfa alfabet algorytm
-        alicja alkohol allegro allen alt aluminium ambasada ameryka amsterdam aneta anglia ania animacja anita ankieta
-        anna apartament apel apetyt aplikacja arab arabia architektura archiwum arcydzielo areszt argentyna argument
-        arizona arka artykul asia aspekt atak atlantic atlas atmosfera atom aurora auschwitz australia austria auto
-        autobus autograf automat autorytet awans awantura awaria azja azs azyl babka bad bagaz bagno bajka balagan
-        balkon balon band baner bank banner bar barcelona basen basic bastion batalion beata belchatow belgia
-        benedykta berlina bernard bestia beta bezrobocie bialek bialka bialko bialorus bialystok biblia bieda
-        biedronka bieg bilans bilet bill biografia biologia birmingham bis bit bitcoin bitwa biuletyn biurko biuro
-        biznes blad blask bliskosc blog blok blokada bloto blues bluza bluzka bogactwo bogini boisko bok boks bomba
-        bon bonus boom bor boston bozena bractwo bram brand braz browar bruk bruksela brygada brzeg brzuch budapeszt
-        budka budowie budownictwo budynek budzet bug bukiet bulgaria bulka bunt burdel burger bus business but buta
-        bydgoszcz bydlo byk byt bzdura caloksztalt calosc caritas carmen cech cel cena centrala centrum cenzura
-        ceremonia certyfikat chamstwo chaos charakter chat chata chciwosc china chleb chmura chodnik choinka chor
-        chorwacja chorzow chrzest chwyt ciag cialo ciastko ciasto ciekawosc ciekawostka ciemnosc cierpliwosc ciezar
-        ciezarowka cios cis cisnienie cisza cleveland club cmentarz cnn coca codziennosc cola college columbia
-        copyright cover coz cross cud cudo cukier cykl cynk cyrk cytat cywilizacja czapka czar czasopismo czelnosc
-        czestochowa czlonkini czlonkostwo czolg czolo czosnek czworka czyn czynnik czynnosc czynsz czystosc dabrowa
-        dach daniel danuta dar daria debata debiut deficyt deklaracja dekret delegacja delta demo demon demonstracja
-        denver departament deser design deska deszcz diagnoza dialog diana dieta dlon dlug dlugopis dlugosc dna dno
-        dobor dobro dobrobyt dochod dodatek dojazd doktorat dokument dolar dom domek dong dorobek dos dostep
-        dostepnosc dotyk douglas dowcip dowod dowodztwo dozywocie drama dramat drewno drive druk drzewo dubbing duch
-        duet dusz dwor dworzec dyktatura dylemat dyplom dyrekcja dyrektywa dyscyplina dysk dyskusja dystans dywan
-        dyzur dzem dzialaczka dzialalnosc dzialka dziecinstwo dziedzictwo dziedzina dzielo dziennik dziewictwo dziwo
-        dzwiek dzwonek echo edycja edyta efekt efektywnosc egipt egzamin egzekucja egzemplarz einstein ekologia
-        ekonomia ekosystem ekran eksperyment eksplozja eksport ekspozycja elblag elektorat elektrownia element elena
-        elita eliza elzbieta emerytura emigracja emilia emisja emma empire end entuzjazm epidemia epizod epoka era
-        esej etap etat european event ewa ewangelia ewolucja express fabryka facebook fakt fantazja faszyzm faza
-        federacja fejk feminizm festiwal fiat field fifa filip film filmik filtr finlandia fit fitness focus football
-        for ford formacja format formula formularz fortuna forum fot fotel fragment frank franklin frekwencja front
-        fryzura full fundacja fundusz futbol gabinet gabriela gala galaz galeria galezie gamma gang gardlo garnitur
+        aborcja abs absolwentka absurd adaptacja adres afera afganistan afryka agencja agnieszka agora agresja aids
+        airbus akademia akcent akceptacja akcja akt aktorka aktualizacja aktywnosc akwarium alarm albert album aleja
+        alfa alfabet algorytm alicja alkohol allegro allen alt alternatywa aluminium ambasada ameryka amsterdam
+        analiza aneta anglia ania animacja anita ankieta anna apartament apel apetyt aplikacja arab arabia
+        architektura archiwum arcydzielo arena areszt argentyna argument arizona arka armia artykul artystka asia
+        aspekt atak atlantic atlas atmosfera atom aurora auschwitz australia austria auto autobus autograf automat
+        autorytet autostrada awans awantura awaria azja azs azyl babka bad bagaz bagno bajka balagan balkon balon band
+        banda baner bank banner bar barcelona basen basic bastion batalion bateria baza beata belchatow belgia
+        benedykta berlina bernard bestia beta bezrobocie bialek bialka bialko bialorus bialystok biblia biblioteka
+        bieda biedronka bieg bielizna bilans bilet bill biografia biologia birmingham bis bit bitcoin bitwa biuletyn
+        biurko biuro biznes blad blask bliskosc blog blok blokada bloto blues bluza bluzka bogactwo bogini bohaterka
+        boisko bok boks bomba bon bonus boom bor boston bozena bractwo bram brama bramka brand branza braz broda
+        browar bruk bruksela brygada brytania brzeg brzuch budapeszt budka budowa budowie budownictwo budynek budzet
+        bug bukiet bulgaria bulka bunt burdel burger burza bus business but buta butelka bydgoszcz bydlo byk byt
+        bzdura caloksztalt calosc caritas carmen cebula cech cecha cel cena centrala centrum cenzura ceremonia
+        certyfikat chamstwo chaos charakter chat chata chciwosc chemia china chleb chmura chodnik choinka chor choroba
+        chorwacja chorzow chrzest chwila chwyt ciag cialo ciastko ciasto ciaza ciekawosc ciekawostka ciemnosc
+        cierpliwosc ciezar ciezarowka cios cis cisnienie cisza cleveland club cmentarz cnn coca codziennosc cola
+        college columbia copyright cover coz cross cud cudo cukier cykl cynk cyrk cytat cywilizacja czapka czar
+        czarownica czasopismo czekolada czelnosc czestochowa czlonkini czlonkostwo czolg czolo czosnek czworka czyn
+        czynnik czynnosc czynsz czystosc dabrowa dach dama daniel danuta dar daria data dawka debata debiut decyzja
+        deficyt definicja deklaracja dekret delegacja delta demo demokracja demon demonstracja denver departament
+        depresja deser design deska deszcz diagnoza dialog diana dieta dlon dlug dlugopis dlugosc dna dno dobor dobro
+        dobrobyt dochod dodatek dojazd doktorat dokument dokumentacja dolar dolina dom domek domena dong dorobek dos
+        dostep dostepnosc dotyk douglas dowcip dowod dowodztwo dozywocie drama dramat drewno drive druk druzyna drzewo
+        dubbing duch duet dupa dusz dusza dwojka dwor dworzec dyktatura dylemat dyplom dyrekcja dyrektywa dyscyplina
+        dysk dyskusja dystans dystrybucja dywan dyzur dzem dzialaczka dzialalnosc dzialka dziecinstwo dziedzictwo
+        dziedzina dzielnica dzielo dziennik dziennikarka dziewczyna dziewczynka dziewica dziewictwo dziura dziwka
+        dziwo dzwiek dzwonek echo edukacja edycja edyta efekt efektywnosc egipt egzamin egzekucja egzemplarz einstein
+        ekipa ekologia ekonomia ekosystem ekran eksperyment eksplozja eksport ekspozycja elblag elektorat elektrownia
+        element elena elita eliza elzbieta emerytura emigracja emilia emisja emma empire end energia entuzjazm
+        epidemia epizod epoka era esej etap etat european event ewa ewangelia ewolucja express fabryka fabula facebook
+        fakt fala fantazja farba faszyzm faza federacja fejk feminizm festiwal fiat field fifa figura fikcja filip
+        film filmik filozofia filtr finlandia firma fit fitness flaga flota focus football for ford forma formacja
+        format formula formularz fortuna forum fot fotel fotografia fragment frank franklin frekwencja front fryzura
+        full fundacja fundusz funkcja futbol gabinet gabriela gala galaz galeria galezie gamma gang gardlo garnitur
         garsc garstka gatunek gaz gazeta gdansk gender generacja generator geografia georgia gest gestosc gielda gil
-        gilbert gimnazjum gitara gks glebokosc glod gloria glos gmin gmina gniazdo gniew godnosc golab golf google
-        gordon gornictwo gorzow gospodarstwo gospodyni gotowosc gowno gps grad graham granat grant grazyna grecja
-        green grob grono grosz grubosc grunt grupka grypa grzech guma gust guzik gwalt gwiazdka hajs halas halina hall
-        hanba handel hanna hardcore harmonogram haslo hate hazard hel helena helikopter herb hipokryzja hipoteza
-        hiszpania hit hiv hodowla hokej holandia hollywood homofobia honda honor horror hotel house houston html humor
-        hunter huragan hymn ignorancja ikea ilosc image imie immunitet imperium import impuls incydent indeks indiana
-        inflacja instagram instalacja instrukcja instrument instynkt instytut integracja intel interes interfejs
-        internet interwencja inwazja inzynieria iphone ipn irak iran irena irlandia iron isbn iskra islam islandia
-        izabela izba jablko jacht jad jadwiga jajko jajo jakosc jarek jasnosc java jazda jazz jednosc jedynka jersey
+        gilbert gimnazjum gitara gks glebokosc glod gloria glos glowa glupota gmin gmina gniazdo gniew godnosc godzina
+        golab golf google gora goraczka gordon gornictwo gorzow gospodarka gospodarstwo gospodyni gotowosc gowno gps
+        grad graham granat granica grant grazyna grecja green grob grono grosz grozba grubosc grunt grupa grupka grypa
+        grzech guma gust guzik gwalt gwarancja gwiazda gwiazdka hajs halas halina hall hanba handel hanna hardcore
+        harmonogram haslo hate hazard hel helena helikopter herb herbata hipokryzja hipoteza historia hiszpania hit
+        hiv hodowla hokej holandia hollywood homofobia honda honor horror hotel house houston html humor hunter
+        huragan hymn idea ideologia ignorancja ikea ikona ilosc image imie immunitet imperium import impreza impuls
+        incydent indeks indiana inflacja informacja inicjatywa inspiracja instagram instalacja instrukcja instrument
+        instynkt instytucja instytut integracja intel inteligencja interes interfejs internet interwencja inwazja
+        inwestycja inzynieria iphone ipn irak iran irena irlandia iron ironia isbn iskra islam islandia istota izabela
+        izba jablko jacht jad jadwiga jajko jajo jakosc jarek jasnosc java jazda jazz jednosc jednostka jedynka jersey
         jessica jezioro jezyk joanna jogurt jojo jolanta jordan jork juan julia kabaret kaczka kaczor kadencja kadr
-        kakao kalendarz kalifornia kamien kamienica kanal kanapka kancelaria kant kapelusz kapiel kapital kar karabin
-        kard karetka kark karma kart kartka kasia kask kasyno kaszel katalog katarzyna katedra kategoria katolicyzm
-        katyn kawal kawalek kawiarnia kazachstan ken kent kibla kielbasa kieliszek kierownictwo kierunek kij kilogram
-        kilometr kino kit klamstwo klan klasyfikacja klasztor klatka klatwa klauzula klimat klinika klip klopot
-        klotnia klub koalicja koc kociol kod kodeks koktajl kolacja kolano kolegium kolej kolejnosc kolko kolor
-        kolumbia kolumna kombinacja kombinezon komedia komenda komentarz komfort komiks komin komisariat komitet
-        komora kompania kompleks komplement komplet kompozycja kompromis komputer komuna komunikat komunizm koncept
-        koncern koncert konfederacja konferencja konflikt kongo kongres koniec koniecznosc konkurs konsorcjum kontakt
-        kontekst konto kontrakt kontrast kontynent konwoj kopa kopalnia kora koran korea korek korekta korporacja
-        korpus korytarz korzysc kosc kosciol kosmos kostium kosz koszalin koszmar koszt koszula koszulka kotka kpina
-        kradziez krag kraina krajobraz kreatywnosc kredyt kregoslup krem kreml kres krok krolestwo krolewna kropka
-        kropla krowa krs kruk kryterium kryzys krzeslo krzyk krzywda krzyz ksiazka ksiega ksiegarnia ksiezna ksiezyc
-        ksztalt kubek kult kupa kur kurczak kurs kurtka kwadrat kwas kwiat laboratorium lacznosc ladunek lakier lalka
-        lampa lan lancuch land laptop lasek laser latwosc laura lazienka leb lecha lechia legion legnica lek lekarka
-        lekarstwo lenistwo lew lewactwo lewica liceum licznik lima limit lin lina lincoln link linka linux lipa lisc
-        liscie list lista lit litosc litra litwa liverpool lod lodowka lodz logo lojalnosc lokal londyn lot lotnictwo
-        lotnisko lozko lubin lublin lud ludnosc ludobojstwo ludwik ludzkosc luka luksus luna lunch lustro lux luz
-        lynch madagaskar madison madrosc madryt mafia magazyn magdalena mail majatek majdan mak makaron makijaz maks
-        malarstwo malgorzata malpa malta malzenstwo management manchester mandat manewr manga manifest mapa maraton
-        marchew marihuana marina market marketing maroko marsz maryja marynarka masakra masaz maslo material matrix
-        matura mazur mazurek mechanizm meczet medal medium medycyna meksyk melodia mem memorial men mentalnosc
-        mercedes meta metafora metro miasteczko microsoft miecz miedz miejsce miejscowosc mielec miesiac mieso mikolaj
-        mikrofon milosc milosierdzie ministerstwo minuta miod mir miranda mistrzostwo mistrzyni mit mix mks mleko
-        mlodosc mlodziez mlyn mniejszosc mnostwo mod moda modern modernizacja modul moment mona monachium monitor
-        monitoring monopol montana montaz moralnosc morda morderstwo morze most motocykl motor motto motyw mowa mozg
-        mozliwosc mroz msz msza mucha mundur mur musical muzeum mydlo mysz nacisk nacjonalizm nadia nadmiar nadzor
-        naglowek nakaz naklad nalot namiot napad naped napis naplyw napoleon naprawa narod narodowosc narracja
-        narzedzie nasa naszyjnik natalia nazwisko nelson net news nick niebo niedobor niedzwiedz niemowle nienawisc
-        nieobecnosc niepewnosc nieruchomosc nieszczescie niewinnosc niewolnictwo niewydolnosc niezaleznosc nocleg
-        nokia nom nominacja norwegia nos nota notes nowelizacja nowosc nowotwor noz nsz numer nurt obawa obecnosc
-        obiad obieg obiekt objetosc oblicze obowiazek oboz obraz obrazek obrot obsada obszar obwod obywatelstwo ocean
-        ochota oczko odbior odbudowa odcinek oddech oddzial odleglosc odpoczynek odpornosc odruch odsetek odwrot
-        odziez off ogien ogladalnosc ognisko ogol ogon ogorek ogrod ogrodek okaz okienko okladka okno oko okolica
-        okreg okres okret ola olga olimpiada olowek omar omega onr onz opera opis opole opor opowiesc oprawa optymizm
-        order organ organizm orgazm orientacja orkiestra orlen osada oscar osiedle osobowosc osrodek ostroznosc ostrze
-        oswiecim oszustwo otwor owca owoc oxford pad pajak pakiet pakistan pakt palac palec paliwo palm pamiec
-        pamietnik panel panika panorama panstwo papier parada paradoks parafia paragraf paranoja parasol park parking
-        parlament parodia part partnerstwo pas pascal pasek pasmo pasta paszport pat patent patologia patriotyzm
-        patrol patrycja pawel pech pekin penis pensja performance perla personel pesel petycja pewnosc piasek piatka
-        pieczec piekno pieniadz piers pierscionek piesc piesek piesn pietro piknik ping pioro piorun piotrus pismo
-        pisownia pistolet piwko piwo pks placowka plaga plakat plan planet planeta plastik plec plecak plik plock
-        plotka pluton plyn plyt pobor pobyt pocalunek pociag pocisk poczatek poczet podatek podium podklad podloga
-        podloza podloze podmiot podobienstwo podpis podrecznik podworko poglad pogoda pogotowie pojazd pojedynek
-        pojemnosc poklad pokoj pokolenie pole polfinal policja policzek politechnika polnoc polonia polsat pomiar
-        pomidor pomnik pomorze pomylka pomysl popcorn popoludnie poprawa poprawka poprawnosc populacja popularnosc
-        popyt por poradnik poranek porod port portal porter portfel portfolio portland porto portoryko portret
-        portugalia porzadek poscig posiadlosc posilek post posta postep posterunek pot potencjal potok potomstwo
-        potraw potrzeb power powiat powietrze powrot powtorka pozar pozew poziom pps pracownia prad pragnienie prasa
-        prawdziwosc precedens predkosc premium pretekst prezent prezentacja priorytet problem procedura procent proces
-        procesor produkt profil profit prog prognoza program projekt prokuratura prom promocja proszek protest
-        protokol prototyp prysznic prywatnosc pryzmat przebieg przebudowa przeddzien przedmiot przedszkole przeglad
-        przejazd przeklenstwo przekret przelew przelom przemiana przemoc przepis przeplyw przesada przestepstwo
-        przesylka przeszlosc przetarg przewod przod przychod przycisk przydomek przydzial przygoda przyjazd
+        kadra kakao kalendarz kalifornia kamera kamien kamienica kampania kanada kanal kanapka kancelaria kant
+        kapelusz kapiel kapital kar karabin kard karetka kariera kark karma kart karta kartka kasia kask kasyno kaszel
+        katalog katarzyna katastrofa katedra kategoria katolicyzm katyn kawa kawal kawalek kawiarnia kazachstan ken
+        kent kibla kielbasa kieliszek kierownictwo kierunek kij kilogram kilometr kino kit klamstwo klan klasa
+        klasyfikacja klasztor klatka klatwa klauzula klimat klinika klip klopot klotnia klub koalicja kobieta koc
+        kociol kod kodeks koktajl kolacja kolano kolegium kolej kolejka kolejnosc kolekcja kolezanka kolko kolonia
+        kolor kolumbia kolumna kombinacja kombinezon komedia komenda komentarz komfort komiks komin komisariat komisja
+        komitet komora komorka kompania kompleks komplement komplet kompozycja kompromis komputer komuna komunikacja
+        komunikat komunizm koncepcja koncept koncern koncert koncowka konfederacja konferencja konflikt kongo kongres
+        koniec koniecznosc konkurencja konkurs konsorcjum konstrukcja konstytucja kontakt kontekst konto kontrakt
+        kontrast kontrola kontynent kontynuacja konwencja konwoj kopa kopalnia kopia kora koran korea korek korekta
+        korona korporacja korpus korupcja korytarz korzysc kosc kosciol kosmos kostium kostka kosz koszalin koszmar
+        koszt koszula koszulka kotka kpina kradziez krag kraina krajobraz kreatywnosc kredyt kregoslup krem kreml kres
+        krok krolestwo krolewna kropka kropla krowa krs kruk kryterium kryzys krzeslo krzyk krzywda krzyz ksiazka
+        ksiega ksiegarnia ksiezna ksiezniczka ksiezyc ksztalt kubek kult kultura kupa kur kurczak kurs kurtka kwadrat
+        kwas kwestia kwiat kwota laboratorium lacznosc ladunek lakier lalka lampa lan lancuch land laptop lasek laser
+        latwosc laura lazienka leb lecha lechia legenda legia legion legnica lek lekarka lekarstwo lekcja lektura
+        lenistwo lew lewactwo lewica licencja liceum liczba licznik likwidacja lima limit lin lina lincoln linia link
+        linka linux lipa lisc liscie list lista lit litera literatura litosc litra litwa liverpool lod lodowka lodz
+        logo lojalnosc lokal lokalizacja londyn lot lotnictwo lotnisko lozko lubin lublin lud ludnosc ludobojstwo
+        ludwik ludzkosc luka luksus luna lunch lustro lux luz lynch madagaskar madison madrosc madryt mafia magazyn
+        magdalena magia mail majatek majdan mak makaron makijaz maks malarstwo malgorzata malpa malta malzenstwo
+        management manchester mandat manewr manga manifest manipulacja mapa maraton marchew marihuana marina market
+        marketing maroko marsz maryja marynarka masakra masaz maska maslo maszyna material matrix matura mazur mazurek
+        mechanizm meczet medal medium medycyna meksyk melodia mem memorial men mentalnosc mercedes meta metafora
+        metoda metro miasteczko microsoft miecz miedz miejsce miejscowosc mielec miesiac mieso mieszanka mikolaj
+        mikrofon milosc milosierdzie mina ministerstwo minuta miod mir miranda misja mistrzostwo mistrzyni mit mix mks
+        mleko mlodosc mlodziez mlyn mniejszosc mnostwo mod moda modelka modern modernizacja modlitwa modul moment mona
+        monachium monitor monitoring monopol montana montaz moralnosc morda morderstwo morze most motocykl motor motto
+        motyw motywacja mowa mozg mozliwosc mroz msz msza mucha mundur mur musical muzeum mydlo mysz myszka nacisk
+        nacjonalizm nadia nadmiar nadzieja nadzor naglowek nagroda nakaz naklad nalot namiot napad naped napis naplyw
+        napoleon naprawa narod narodowosc narracja narzedzie nasa naszyjnik natalia natura nauczycielka nauka nazwa
+        nazwisko nelson net news nic nick niebo niedobor niedzwiedz niemowle nienawisc nieobecnosc niepewnosc
+        nieprawda nieruchomosc nieszczescie niewinnosc niewolnictwo niewydolnosc niezaleznosc nocleg noga nokia nom
+        nominacja norma norwegia nos nota notes nowelizacja nowosc nowotwor noz nsz numer nurt obawa obecnosc obiad
+        obieg obiekt obietnica objetosc oblicze obowiazek oboz obraz obrazek obrona obrot obsada obserwacja obsesja
+        obsluga obszar obwod obywatelstwo ocean ocena ochota ochrona oczko odbior odbudowa odcinek oddech oddzial
+        odleglosc odmiana odpoczynek odpornosc odrobina odruch odsetek odwaga odwrot odziez oferta off ofiara ogien
+        ogladalnosc ognisko ogol ogon ogorek ogrod ogrodek ojczyzna okaz okazja okienko okladka okno oko okolica okreg
+        okres okret okupacja ola olga olimpiada olowek omar omega onr onz opcja opera operacja opinia opis oplata
+        opole opor opowiesc opozycja oprawa optymizm order organ organizacja organizm orgazm orientacja orkiestra
+        orlen osada oscar osiedle osoba osobowosc osrodek ostroznosc ostrze oswiecim oszustwo otwor owca owoc oxford
+        oznaka pad pajak pakiet pakistan pakt palac palec paliwo palm pamiec pamietnik panel panika panorama panstwo
+        papier parada paradoks parafia paragraf paranoja parasol park parking parlament parodia part partia
+        partnerstwo pas pascal pasek pasja pasmo pasta paszport pat patent patologia patriotyzm patrol patrycja pawel
+        pech pekin penis pensja performance perla personel perspektywa pesel petycja pewnosc piasek piatka pieczec
+        piekno pielegniarka pieniadz piers pierscionek piesc piesek piesn pietro piknik pilka ping pioro piorun
+        piosenka piosenkarka piotrus pismo pisownia pistolet piwko piwo pizza pks placa placowka plaga plakat plan
+        planet planeta plastik platforma plec plecak plik plock plotka pluton plyn plyt plyta pobor pobyt pocalunek
+        pociag pocisk poczatek poczet poczta podatek podium podklad podloga podloza podloze podmiot podobienstwo
+        podpis podrecznik podstawa podworko poezja poglad pogoda pogotowie pojazd pojedynek pojemnosc poklad pokoj
+        pokolenie pole polfinal policja policzek politechnika polnoc polonia polsat pomiar pomidor pomnik pomorze
+        pomylka pomysl popcorn popoludnie poprawa poprawka poprawnosc populacja popularnosc popyt poradnik poranek
+        porazka porod port portal porter portfel portfolio portland porto portoryko portret portugalia porzadek poscig
+        posiadlosc posilek post posta postawa postep posterunek pot potega potencjal potok potomstwo potraw potrzeb
+        power powiat powietrze powrot powtorka pozar pozew poziom pozycja pps praca pracownia prad pragnienie prasa
+        prawdziwosc prawica precedens predkosc premium presja pretekst prezent prezentacja priorytet proba problem
+        procedura procent proces procesor produkcja produkt profil profit prog prognoza program projekt prokuratura
+        prom promocja propaganda propozycja prosba proszek protest protokol prototyp prowincja prowokacja prysznic
+        prywatnosc pryzmat przebieg przebudowa przeddzien przedmiot przedszkole przeglad przejazd przeklenstwo
+        przekret przelew przelom przemiana przemoc przepis przeplyw przerwa przesada przestepstwo przesylka przeszlosc
+        przetarg przewaga przewod przod przychod przycisk przyczyna przydomek przydzial przygoda przyjaciolka przyjazd
         przyjemnosc przyklad przymierze przypadek przyroda przyrost przyslowie przystanek przyszlosc przytomnosc
-        przywilej pseudo pseudonim psl psychologia ptak pttk publicznosc puchar pudelko pudlo pulapka puls punkt
-        pustka puszek puszka pwn pycha pyl pysk pzpn pzpr rabat rachunek racja radar radio radomia radosc rajd rakieta
-        rama randka ranka ranking rap raport rasizm ratunek ratusz rdzen real recenzja recznik redukcja referendum
-        region regula regulacja regulamin rejestr rejestracja rejon rejs reklama rekord relacja relaks remis remont
-        renault report reportaz resort rewanz rex rezerwat rezim rezultat rezydencja rezygnacja rezyseria rfn ring
-        rita rmf robota rock rocznik rod rodzaj rodzenstwo rog roll rolnictwo romans rondo ropa rosa roslina rower
-        rownosc rownowaga rozaniec rozbudowa rozejm rozglos rozgrywka rozkaz rozklad rozmiar rozmowa roznorodnosc
-        rozpacz rozprawa rozrywka rozsadek rozum rozwod rozwoj ruch rumunia run runda rybnik rynek rysunek rytm rytual
-        rywalizacja ryz ryzyka ryzyko rzad rzesza rzeszow rzez rzezba rzut sad saga salatka salon samobojstwo samochod
-        samolot samopoczucie samorzad samotnosc san sandra sanktuarium sarkazm scenariusz schemat schronisko sciema
-        sciezek sedno sejm sekcja sekret sekretarka seks seksizm sektor semestr seminarium sen senat sens sentyment
-        ser serbia serce serduszko seria serial serwer serwis sesja set sex sezon siatka siec sierra silnik singapur
-        skandal skarga sklad skladnik sklonnosc skok skrot skrzydlo skrzynia skrzynka skutecznosc skutek slabosc slad
-        slask sledztwo slonce sloneczko slonko slowacja slownictwo slownik slowo sluch slupsk smak smartfon smierc
-        smietnik smiglowiec smog smok smolensk sms smutek snieg socjalizm sofia software sok solidarnosc sonda sondaz
-        song sonia sort sos sosnowiec soul soundtrack sowa spacer spadek spam specjalnosc spektakl spektrum spencer
-        spiew spin spis spisek spoiler spolecznosc spor sport spot spowiedz sprawdzian sprawnosc sprzedaz sprzet
-        srebro srednica srodek srodmiescie srodowisko stabilnosc stadion stadium stado stan stand standard stanik
-        stanowisko star starosc start statek status statut stawek staz stek step stol stolik stos stosunek strajk
-        straz stres strona strzal studentka studio studium stulecie stycznosc styl stypendium substancja sufit sukces
-        sukienka sumienie support suwerennosc sweet sweter swiadectwo swiadomosc swiatopoglad swift swit swoboda
-        sygnal sylwester sylwetka sylwia symbol syndrom syria system szacun szacunek szafa szajs szal szalenstwo
-        szambo szantaz szczecina szczegol szczepionka szczerosc szczescie szczur szczyt szerokosc szkic szkielet
-        szklanka szklo szkolnictwo szlachta szlag szlak szmata szok szpital sztab sztandar sztorm sztuk szwajcaria
-        szyb szybkosc szydlo tabela tablet tag tajlandia talent talerz talk tango taniec tara taras targ tarnow tatuaz
-        team teatr technikum tekst teledysk telefon telewizja telewizor tell temat temp temperatura tempo tendencja
-        tenis ter terapia teren teresa termin terminal terror terroryzm terytorium test testament teza tik tlen tlo
-        tluszcz tok tolerancja ton tor torba torebka tort toto tour towar towarzystwo toyota tozsamosc tradzik trailer
-        traktat tramwaj trans transakcja transfer transmisja transport tras trawa trawnik trend trening tresc trio
-        trofeum trojkat tron trud trupa trust trybunal tunel tura turniej turystyka twarz tweet twitter tworczosc
-        tydzien tygodnik tygrys tylek tytul ubior ucha ucho uczciwosc uczestnictwo udar uefa uklad ulamek umiejetnosc
-        umysl universal uniwersum uniwersytet upadek upal uprawa ups uraz url urlop uroczystosc urok urszula urzad
-        uscisk usluga usmiech utwor uwaga uzytek vat victoria virginia volvo wad waga wan wanna war wariant wars
-        warszawa warsztat wartosc warunek wat watek watpliwosc watykan waznosc wdech wdziecznosc weekend wegiel
-        wenezuela werdykt weronika weryfikacja wesele western wezel wglad wiadomosc wiadro wiarygodnosc wiatr widmo
-        widok widowisko wieczor wiek wiekszosc wielkanoc wielkosc wiernosc wiersz wiersza wierzch wies wietnam wigilia
-        wikipedia wiktoria wilgotnosc wilk willa wina windows wino wioska wir wirus witryna wizerunek wjazd wklad
-        wlasnosc wloclawek wlos wniosek wodospad wojewodztwo wojska wojsko wojtek wokal wolnosc wolontariat word worek
-        wosp woz wozek wpadka wpis wplyw wrazliwosc wrobel wroclaw wrzesnia wschod wskaznik wspolczynnik wspolnota
-        wspolpraca wstep wszechswiat wulkan wybor wybrzeze wybuch wycieczka wyciek wyczyn wydajnosc wydawnictwo
-        wydzial wydzwiek wyglad wyjatek wyjazd wykaz wyklad wykres wylacznosc wylot wymiar wymog wymowa wymowka
-        wynajem wynalazek wynik wyobraznia wypad wypadek wypowiedz wyprawa wyprzedaz wyraz wyrok wyscig wysilek
-        wysokosc wystawa wystep wyszukiwarka wywiad wyzszosc wzgorze wzmianka wzor wzorzec wzrok wzrost york youtube
-        zab zaba zabawka zabieg zabojstwo zabrze zabudowa zachod zagadnienie zaglebie zakaz zaklad zakon zakres
-        zaleznosc zamach zamek zamiar zapach zapal zapas zapis zaplecze zapowiedz zaraza zart zarys zarzad zarzut
-        zasieg zasilek zaszczyt zawal zawartosc zawod zbior zbiorka zbiornik zdolnosc zdrada zdrowie zegar zegarek
-        zelazo zen zenada zespol zeszyt zgodnosc zgon ziarno ziobro zjawisko zjazd zlo zlot zmysl znaczek znajomosc
-        znak zofia zoladek zrodlo zupa zwiazek zwlok zwrot zwyciestwo zwyczaj zyciorys zysk zywnosc zywot
+        przywilej pseudo pseudonim psl psychologia ptak pttk publicznosc publikacja puchar pudelko pudlo pulapka puls
+        punkt pustka puszek puszka pwn pycha pyl pysk pzpn pzpr rabat rachunek racja radar radio radomia radosc rajd
+        rakieta rama randka ranka ranking rap raport rasizm ratunek ratusz raz rdzen reakcja real realizacja recenzja
+        recznik redakcja redukcja referendum reforma region regula regulacja regulamin rejestr rejestracja rejon rejs
+        reklama rekord relacja relaks religia remis remont renault report reportaz republika resort restauracja reszta
+        rewanz rewolucja rex rezerwat rezim rezultat rezydencja rezygnacja rezyseria rfn ring rita rmf robota rock
+        rocznica rocznik rod rodzaj rodzenstwo rog rola roll rolnictwo romans rondo ropa rosa roslina rower rownosc
+        rownowaga roza rozaniec rozbudowa rozejm rozglos rozgrywka rozkaz rozklad rozmiar rozmowa roznica roznorodnosc
+        rozpacz rozprawa rozrywka rozsadek rozum rozwod rozwoj ruch rumunia run runda ryba rybnik rynek rysunek rytm
+        rytual rywalizacja ryz ryzyka ryzyko rzad rzesza rzeszow rzez rzezba rzut sad saga sala salatka salon
+        samobojstwo samochod samolot samopoczucie samorzad samotnosc san sandra sanktuarium sarkazm scena scenariusz
+        schemat schronisko sciana sciema sciezek sciezka sedno sejm sekcja sekret sekretarka seks seksizm sektor
+        semestr seminarium sen senat sens sentyment ser serbia serce serduszko seria serial serwer serwis sesja set
+        sex sezon siatka siec siedziba sierra silnik singapur skandal skarga sklad skladnik sklonnosc skok skora skrot
+        skrzydlo skrzynia skrzynka skutecznosc skutek slabosc slad slask slawa sledztwo slonce sloneczko slonko
+        slowacja slownictwo slownik slowo sluch slupsk sluzba smak smartfon smierc smietnik smiglowiec smog smok
+        smolensk sms smutek snieg socjalizm sofia software sok solidarnosc sonda sondaz song sonia sort sos sosnowiec
+        soul soundtrack sowa spacer spadek spam specjalnosc spektakl spektrum spencer spiew spin spis spisek spoiler
+        spolecznosc spolka spor sport spot spowiedz sprawa sprawdzian sprawnosc sprzedaz sprzet srebro srednica srodek
+        srodmiescie srodowisko stabilnosc stacja stadion stadium stado stan stand standard stanik stanowisko star
+        starosc start statek status statut stawek stawka staz stek step stol stolica stolik stopa stos stosunek strajk
+        strata strategia straz strefa stres strona struktura strzal studentka studio studium stulecie stycznosc styl
+        stypendium substancja sufit suka sukces sukienka suma sumienie support suwerennosc sweet sweter swiadectwo
+        swiadomosc swiatopoglad swiatynia swift swit swoboda sygnal sylwester sylwetka sylwia symbol syndrom syria
+        system sytuacja szacun szacunek szafa szajs szal szalenstwo szambo szansa szantaz szczecina szczegol
+        szczepionka szczerosc szczescie szczur szczyt szefowa szerokosc szkic szkielet szklanka szklo szkola
+        szkolnictwo szlachta szlag szlak szmata szok szpital sztab sztandar sztorm sztuk sztuka szwajcaria szyb
+        szybkosc szydlo tabela tablet tablica tag tajemnica tajlandia talent talerz talk tango taniec tara taras
+        tarcza targ tarnow tasma tatuaz team teatr technikum technologia tecza tekst teledysk telefon telewizja
+        telewizor tell temat tematyka temp temperatura tempo tendencja tenis teoria ter terapia teren teresa termin
+        terminal terror terroryzm terytorium test testament teza tik tlen tlo tluszcz tok tolerancja ton tor torba
+        torebka tort toto tour towar towarzystwo toyota tozsamosc tradycja tradzik tragedia trailer traktat tramwaj
+        trans transakcja transfer transmisja transport tras trasa trawa trawnik trend trening tresc trio trofeum
+        trojka trojkat tron trud trupa trust trybunal tunel tura turniej turystyka twarz tweet twitter tworczosc
+        tydzien tygodnik tygrys tylek tytul ubior ucha ucho uchwala ucieczka uczciwosc uczelnia uczennica uczestnictwo
+        udar uefa uklad ukraina ulamek ulga ulica umiejetnosc umysl unia universal uniwersum uniwersytet upadek upal
+        uprawa ups uraz url urlop uroczystosc uroda urok urszula urzad uscisk usluga usmiech ustawa utrata utwor uwaga
+        uzytek vat victoria virginia volvo wad wada waga walka waluta wan wanna war wariant wars warstwa warszawa
+        warsztat wartosc warunek wat watek watpliwosc watykan waznosc wdech wdziecznosc weekend wegiel wenezuela
+        werdykt weronika wersja weryfikacja wesele western wezel wglad wiadomosc wiadro wiara wiarygodnosc wiatr widmo
+        widok widowisko wieczor wiedza wiek wiekszosc wielkanoc wielkosc wiernosc wiersz wiersza wierzch wies wietnam
+        wieza wigilia wikipedia wiktoria wilgotnosc wilk willa wina winda windows wino wioska wir wirus witryna
+        wizerunek wizja wizyta wjazd wklad wladza wlascicielka wlasnosc wloclawek wlos wniosek woda wodka wodospad
+        wojewodztwo wojna wojska wojsko wojtek wokal wolnosc wolontariat word worek wosp woz wozek wpadka wpis wplyw
+        wrazliwosc wrobel wroclaw wrzesnia wschod wskaznik wspolczynnik wspolnota wspolpraca wstep wszechswiat wulkan
+        wybor wybrzeze wybuch wycieczka wyciek wyczyn wydajnosc wydawnictwo wydzial wydzwiek wyglad wyjatek wyjazd
+        wykaz wyklad wykres wylacznosc wylot wymiana wymiar wymog wymowa wymowka wynajem wynalazek wynik wyobraznia
+        wypad wypadek wypowiedz wyprawa wyprzedaz wyraz wyrok wyscig wysilek wysokosc wyspa wystawa wystep
+        wyszukiwarka wywiad wyzszosc wzgorze wzmianka wzor wzorzec wzrok wzrost york youtube zab zaba zabawa zabawka
+        zabieg zabojstwo zabrze zabudowa zachod zagadka zagadnienie zaglebie zakaz zaklad zakon zakres zaleta
+        zaleznosc zaloga zamach zamek zamiar zapach zapal zapas zapis zaplecze zapowiedz zaraza zart zarys zarzad
+        zarzut zasada zasieg zasilek zasluga zaszczyt zawal zawartosc zawod zbior zbiorka zbiornik zdolnosc zdrada
+        zdrowie zegar zegarek zelazo zemsta zen zenada zespol zeszyt zgoda zgodnosc zgon ziarno ziemia ziobro zjawisko
+        zjazd zlo zlot zmiana zmysl znaczek znajomosc znak zofia zoladek zrodlo zupa zwiazek zwlok zwrot zwyciestwo
+        zwyczaj zyciorys zysk zywnosc zywot
         """,
     ),
     "ru": (
@@ -2470,14 +2482,14 @@ AGREEING: dict[str, tuple[str, str]] = {
         атака атлас атмосфера аудио аудитория аукцион аут афганистан африка аэродром аэропорт аэрофлот аэс бавария
         багаж баз база базар баикал бак баку бал баланс балет балкон балл банда банк банка бардак барнаул барселона
         барьер баскетбол бассеин батальон батарея башня бег бегство бедность безопасность безработица безумие беларусь
-        белгород белоруссия бельгия бензин беременность берлин берлина беседа беспокоиство бета биатлон библиография
-        библиотека библия биг бизнес билет биография биология биржа битва блеск близость блог блюдо богатство боинг
-        бок бокал бокс болгария болезнь болото боль больница большинство бомба бонус борода борт борьба бостон
-        бразилия браслет братство бред бремя бренд брест бригада британия бронза бруклин брюссель бтр буква букет
-        бульвар бумага бунт бутылка быт бюджет бюро бюст вагон важность ваз вал вальс валюта вариант варианта
-        вашингтон введение ввод ввоз ввп вднх вдохновение веб ведение ведомство ведро вектор величество величие
-        величина велосипед венгрия вердикт верность вероятность версия вертолет верх вершина вес веселье ветвь ветер
-        ветка вече вечер вечеринка вечность вещание вещество вещь взвод взгляд вид видение видео видимость визит
+        белгород белоруссия бельгия белье бензин беременность берлин берлина беседа беспокоиство бета биатлон
+        библиография библиотека библия биг бизнес билет биография биология биржа битва блеск близость блог блюдо
+        богатство боинг бок бокал бокс болгария болезнь болото боль больница большинство бомба бонус борода борт
+        борьба бостон бразилия браслет братство бред бремя бренд брест бригада британия бронза бруклин брюссель бтр
+        буква букет бульвар бумага бунт бутылка быт бюджет бюро бюст вагон важность ваз вал вальс валюта вариант
+        варианта вашингтон введение ввод ввоз ввп вднх вдохновение веб ведение ведомство ведро вектор величество
+        величие величина велосипед венгрия вердикт верность вероятность версия вертолет верх вершина вес веселье ветвь
+        ветер ветка вече вечер вечеринка вечность вещание вещество вещь взвод взгляд вид видение видео видимость визит
         вильнюс вина вино виноград вирус виски вич вклад включение вконтакте вкус владение владивосток влажность
         власть влияние влксм вмф внедорожник внедрение внесение внешность внимание вод вода водка вождение воз
         возбуждение возведение возврат возвращение воздеиствие воздух возмещение возможность возмущение возраст
@@ -2492,156 +2504,156 @@ AGREEING: dict[str, tuple[str, str]] = {
         городок госдума госпиталь гост гостиница государство готовность гпу град гражданство грамм гран гранат граната
         граница грант грань граффити греция гриб грибов гроб гродно гроза гром грудь груз грузия грузовик грунт группа
         группировка грусть грязь гэс давление дагестан даллас даль дар дата датчик дача дверь двигатель движение двор
-        дворец дебют девиз деиствие декларация декрет делегация деление дельта демократия демонстрация департамент
-        депо депрессия дерби деревня дерево дерьмо десант десерт десятилетие десятка десяток деталь детроит детство
-        дефицит деятельность джаз джерси дзюдо диагноз диалог диаметр диапазон диван дивизия дизаин дизель динамика
-        динамо диплом диск дискуссия дисциплина длина длительность дневник днепр днк дно днр добавок добыча доверие
-        договор дождь доза доклад документ долг должность долина долл доллар доля дом домик домодедово донбасс донецк
-        допинг дополнение допрос доска доставка достижение достоинство доступ досье доход драка драма дрожь дружба дтп
-        дубль дума душ дуэль дуэт дым дыра дыхание евангелие евро евровидение европа евросоюз египет егэ еда единица
-        единство екатеринбург енисеи ереван ерунда жажда жанр жар жара желание железа железо желудок жест жестокость
-        живопись жидкость жизнь жилище жир жительство жкх журнал жюри забаикалье забастовка заблуждение заболевание
-        забор забота заведение завершение завещание зависимость зависть завод завтрак загадка заговор заголовок зад
-        задание задача задержка заказ закат заключение закон законность законопроект закрытие зал зала залог замена
-        замечание замысел занавес занятие зао запад записка запись заповедник запорожье запрос запуск заработок
-        зарплата заря заряд заседание заслуга захват зачет защита заявка заявление звание звено звон звук звучание
-        здание здоровье зелень земля зенит зеркало зерно злость знак знакомство знамя знание значение значимость
-        значок зов золото зона зоопарк зрелище зрение зуб игра игрушка идеал идеология идея иерусалим ижевск избежание
-        известие известность изготовление изд издание издательство излучение измена изменение измерение изображение
-        изобретение изучение икона икс иллюзия имидж иммунитет империя импорт импульс имущество имя индекс индия
-        индустрия инициатива институт инструкция инструмент интеграция интеллект интер интервью интерес интернет
-        интерьер интуиция инфляция информация инцидент иорк ирак иран иркутск ирония иск иска исключение искра
-        искусство испания исполнение испытание исследование истина история источник исход исчезновение италия итог
-        кабель кабинет кавказ кадр казань казахстан казино казнь какао календарь калининград калифорния камаз камень
-        камера кампания канада канал канун капитал капля кара карандаш карелия карман кармана карри карта картина
-        картинка картофель карточка карьера каталог катание катастрофа категория катер кафе кафедра качество квадрат
-        квалификация квартал квартира квн квт кгб кемерово киев килограмм километр кино кинотеатр кипр кирпич кислород
-        кислота китаи клад кладбище клан класс клетка кливленд климат клин клиника клип клуб ключ кндр книга книжка
-        кнопка кнр коалиция ковер код кода кодекс кожа коктеиль колено колесо количество коллегия колледж коллектив
-        коллекция колодец колокол колонна колорадо колумбия колхоз кольцо команда командование комбинат комбинация
-        комедия комиссия комитет коммунизм комната компания комплекс комплект комплимент композиция компонент
-        компромисс компьютер комфорт кон конверт конвои конго конгресс конец конкуренция конкурс конституция
-        конструкция контакт контеинер контекст контент контора контракт контроль конференция конфликт концентрация
-        концепт концепция концерн концерт копия кора корабль корень корея коридор корм коробка королевство корона
-        корпорация корпус коррупция космос косово костер костюм кофе кошелек кошмар коэффициент кпк кпп кпрф кпсс
-        кража краи кран краска краснодар красноярск красота крах кредит кредитование креисер крем кремль крепость
-        кресло крест крещение кризис крик кристалл кровать кровь крон кросс кроссовер круг кружка кружок крушение крым
-        крыша куба кубань кубок кузов культ культура кун купе купол курган курение курорт курс курск куртка кусок
-        кусочек кухня куча лабиринт лаборатория лавка лагерь лаинер лампа латвия лдпр легенда лед лекарство лекция
-        ленинград лента лес леса лестница лет летие летопись лечение ливерпуль лига лидерство ликвидация лимит линия
-        листок литва литература литр лифт лихорадка лицензия личность лишение лоб логотип лодка ложка ложь лозунг
-        локомотив локоть лондон луга луганск лук луна луч любопытство люкс магазин магия магнит мадрид маиами маидан
-        мак макет мандат манера манифест манчестер марафон марго маркетинг марокко маршрут маска масло масса массаж
-        массив мастерство масштаб мат материал матрица матч мая маяк мвд мвт мвф мгновение мгу мебель мегафон медаль
-        медицина мексика мелодия мелочь мемориал менеджмент меню мера мероприятие мерседес мес местечко местность
-        место месть месяц металл метод метода методика метро метрополитен механизм меч мечеть мечта миг мид микрофон
-        милан милиция миллиард миллион милость мин мина минздрав министерство минобороны минск минута минутка минфин
-        мир миссия митинг миф мкад мкм мкс млн млрд мнение множество могила мода модернизация модуль мозг молдова
-        молитва молния молодость молока молоко молчание момент монако монастырь мониторинг монтаж мораль морковь
-        москва мост мотив мотивация мотор мотоцикл мощность мощь мтс мудрость мужество музыка мука мультфильм мурманск
-        мусор мчс мысль мышление мэрия мюзикл мясо мяч наблюдение набор награда нагрузка надежность надзор надпись
-        название назначение наименование наказание наличие налог намерение нападение написание напиток направление
-        напряжение наркотик народ нарушение наряд наса население насилие наслаждение наследие наследство настроение
-        наступление нато наука находка нахождение национализм нация нач начальство ндс небо нева недвижимость неделя
-        недоверие недовольство недостаток ненависть неправда несчастье неудача нефть нехватка нии нить нквд новгород
-        новинка новосибирск новость нога нож ноль номер норвегия норма нос ноутбук ночь нпо нтв нхл оао обвинение обед
-        обеспечение обещание обзор обитель обл облако область облегчение облик обман обмен обморок обновление
-        обозначение обозрение оборона оборот оборудование обоснование обострение обработка образ образец образование
-        обращение обряд обсе обследование обслуживание обстановка обстрел обсуждение обувь обучение обход общежитие
-        общение общество община объединение объект объявление объяснение обыск обязанность огаио огонек огонь огород
-        ограбление ограничение одежда одесса одеяло одиночество одобрение ожидание озеро ока оказание океан окно
-        окончание окраска округа окружение омск оон ооо опасность опера операция описание оплата ополчение опора
-        оппозиция оправдание определение опрос оптимизация оптимизм опухоль опыт орган организация организм орден
-        оренбург ориентация оркестр орудие оружие освещение освобождение освоение оскорбление ослабление осмотр основа
-        основание особенность особняк осознание ост остановка остаток осторожность остров отбор отверстие ответ
-        отвращение отдел отделение отдых отель отечество отзыв отказ отключение открытие отличие отмена отношение
-        отопление отпечаток отпор отпуск отравление отражение отрасль отрезок отрицание отрывок отряд отставание
-        отступление отсутствие оттенок отчаяние отчет офис оформление охрана оценка очаг очередь очерк очко ошибка
-        ощущение павильон падение пак пакет палата палец пальто памятник память панель паника пар пара парад парадокс
-        париж парк парламент пароль паром пароход парочка партия паспорт патриотизм пауза пво пеизаж пекин пенальти
-        пенза пение пенис пенсия пентагон пепел первенство перевод переворот передача переезд перелом перемещение
-        перемирие перенос переписка перестроика переулок переход перец перечень период пермь перо перри персонал
-        перспектива перу песнь песня песок петербург печать печень печенье пианино пиар пиво пиджак пиздец пика пир
-        пирог пирога пирс пистолет письмо питание пицца плавание плакат пламя план планет планета планирование плата
-        плато платок платформа платье плач плащ племя плен плена плечо плод плотность плоть площадка площадь пляж
-        побег победа побережье поведение поверхность повесть повод поворот повреждение повышение погода подарок подача
-        подбор подбора подвал подготовка поддержание поддержка подключение подмосковье подобие подозрение подписание
-        подпись подход подчинение подъезд поединок поезд поездка пожар позиция позор поиск показ показатель покер
-        поклон поколение покров покрытие покупка покушение полгода полдень полигон политбюро полиция полк полка
-        полмиллиона полночь положение полоса полотенце полотно полугодие полуостров полуфинал получение полчаса польза
-        пользование польша полюс поляна поместье помещение помощь понижение понимание понятие попадание пополнение
-        поправка популярность попытка поражение порно порог порода порошок портал портрет порту португалия портфель
-        поручение порядок пос посадка поселение поселок посещение послание пособие посольство пост постановка постель
-        построение поступление поступок посуда пот потенциал потеря поток потребление потребность похищение поход
-        почерк почта поэзия поэма появление пояс правление православие праздник празднование праис прах пребывание
-        превращение превышение преданность предел предложение предмет предпочтение предприятие презентация президиум
-        преимущество прекращение прелесть премия препарат препятствие пресс пресса престол преступление прибор прибыль
-        прибытие привлечение привод привычка приглашение приговор приезд прием приз призвание признак признание призыв
-        приказ приключение приложение применение примечание приморье принцип принятие приобретение приоритет природа
-        прирост приступ присутствие приток приход причина приют проблема провал проведение проверка прогноз программа
-        прогресс прогулка продажа продвижение продолжение продукт продукция проезд проект проживание проза прозвище
-        произведение производство происшествие прокат проклятие прокуратура промежуток промысел пропаганда пропуск
-        просвещение просмотр проспект пространство просьба протест протокол профессия профилактика профиль проход
-        прохождение проц процедура процент процесс процессор прочность прошение прощание прощение проявление пруд
-        прыжок психология псков публика публикация пульс пульт пуля пункт пуск пустота путеводитель путешествие путь
-        пушка пыль пьеса пюре пятно работа рабство равенство равновесие радио радиус радость радуга разбор разведка
-        развитие развод разгар разговор разгром разделение раздражение различие размах размер размещение разница
-        разнообразие разработка разрешение разрушение разряд разум раион ракета ралли ран рана ранение рао рапорт раса
-        раскол распад расписание расположение распоряжение рассвет рассказ рассказов рассмотрение расстояние расстрел
-        расстроиство раствор растение расход расширение раунд рацион рбк реактор реакция реал реализация реальность
-        ревность революция регион регистрация регламент редакция редкость реестр режим резерв резолюция резонанс
-        результат резюме реид реис реитинг река реклама рекорд религия релиз рельеф ремень ремонт рен рено репертуар
-        репортаж репутация республика ресторан ресурс референдум реформа рецензия рецепт речь решение ржд риа рига
-        ринг рис риск риска рисунок ритм ритуал рог родина рождение рождество розыгрыш розыск рок ролик роль
-        роскомнадзор роскошь роспись россия рост ростелеком рота рпц рсфср руб рубашка рубеж рубль ружье рука
-        руководство рукопись руль румыния русло русь ручка рфс рынок рычаг рэп рюкзак ряд рязань сад саит салат салон
-        салют самара саммит самолет самоубииство самочувствие сан сараи саратов саундтрек сахалин сахар сахара
-        сбербанк сближение сбои сбор сборка сборник свадьба свидание свитер свобода свод своиство связь сделка
-        севастополь север седан сезон секрет секс сектор секция семеиство семинар сена сенат сербия сервер сервис
-        сердце серебро середина сериал серия сертификат сессия сет сеть сеул сибирь сигнал сиденье сила символ
-        симферополь сингл синдром синтез сирия система сити ситуация сияние ска сказка скала скандал сквер скелет
-        склад склонность скорость скульптура слабость следствие слияние словарь слово сложность служба служение слух
-        случаиность смартфон смелость смена смертность смерть смесь смех смоленск смс смысл снаряд снаряжение снг снег
-        снижение снимок снятие соблюдение собор собрание событие совершение совершенство совесть совет совещание
-        совокупность совпадение согласие соглашение содеиствие содержание соединение создание сознание сок сокращение
-        сокровище солидарность солнце солнышко соль сомнение сон сообщение сообщество сооружение соответствие
-        соотношение соревнование сорт состав составление состояние сотня соус софия сохранение социализм социология
-        сочетание сочинение союз спад спасение спб спектакль спектр спецназ спин спина список спокоиствие спорт способ
-        способность справка справочник спрос спуск сравнение сражение средство срок ссора сср ссср ссылка стабильность
-        ставка ставок ставрополь стадион стадия стадо стаж стакан сталинград сталь стамбул стан стандарт становление
-        станок станция старость старт статус статуя статья ствол стен стена степень стиль стимул стоимость сток стол
-        столб столетие столица столкновение сторона стоун стр страна страница стратегия страхование стрела стрельба
-        стремление стресс стрит строение структура стс студия стул ступень стыд суверенитет суд судьба сумка сумма суп
-        суперкубок сущность сфера схема сходство сцена счастье счет съезд сырье сюжет сюрприз табак таблица таиланд
-        таим таимс такси талант танго танец танк тариф тасс татарстан ташкент тбилиси тверь твиттер творчество театр
-        тезис текст тел телевидение телевизор телеканал телефон телешоу тело темп температура тенденция теннис тень
-        теорема теория теракт терапия терек термин терминал терпение территория террор тест тестирование тесто тетрадь
-        техас технология течение типография тираж титул тишина ткань товар ток токио толпа толчок толщина тольятти
-        томск тон тоннель топливо топор тор торговля торжество торнадо торонто торпедо торт тоска точка точность трава
-        травма трагедия традиция трактор транс трансляция транспорт трасса требование тревога треилер трек тренд
-        тренировка треста треть треугольник трибунал триллер триумф трлн троика трон труба труд труп туалет тула туман
-        туризм турне турнир турция тыл тыс тысяча тьма тэц тюмень тюрьма тяга убежище убииство уборка убыток уважение
-        уведомление увеличение уверенность увлечение увольнение угол уголок уголь угроза удаление удар удача удивление
-        удовольствие уефа ужас ужин узбекистан узел узи указ указание указатель украина укрепление улица улучшение
-        улыбка ультиматум умение уменьшение университет уничтожение упа упадок упоминание упор употребление управление
-        упражнение уравнение ураган урал уровень урожаи урон усадьба усиление ускорение условие услуга успех усталость
-        установка установление устоичивость устранение устроиство устье утверждение утечка утро уфа уха ухо уход
-        ухудшение участие участок участь учебник учение учет училище учреждение ущелье ущерб фабрика фаза фаил факел
-        факт фактор факультет фамилия фантазия фантастика фас фасад фашизм фбр федерация феномен феррари фестиваль
-        фигня фигура филиал философия фильм фильтр финал финляндия фирма фитнес флаг флот фокус фонарь фонд фонтан
-        форд форма формат формирование формула формулировка форт фортепиано форум фото фотоаппарат фотография фрагмент
-        фраза фракция франция фрг фронт фсб фундамент функция футбол фэнтези хабаровск халат хаос характер харт
-        харьков хаус хвост хельсинки хер херня химия хит хлам хлеб хобби ход ходатаиство хозяиство хоккеи холдинг холл
-        холм холод холодильник хор храбрость храм хранение хранилище хребет хрень христианство хьюстон царство цветок
-        целостность цена ценность центр цепь церемония церковь цех цивилизация цик цикл цирк цитата цифра цру цска
-        чаиник чан час частота часть чек человечество челси челюсть челябинск чемодан чемпионат чен череп честность
-        четверть чехия чикаго чили чип численность число членство чон чтение чувство чудо чушь шаг шанс шар шара шарик
-        шарф шасси шахта швеицария швеция шедевр шерсть шествие шея ширина шкаф школа шок шоколад шоссе шоу штаб штат
-        шторм штраф штука штурм шум шутка щит эвакуация эволюция эго экз экзамен экземпляр экипаж экология экономика
-        экономия экран экс экспедиция эксперимент экспертиза эксплуатация экспозиция экспорт экспресс электроника
-        элемент элита энергия энциклопедия эпидемия эпизод эпоха эра эссе эстафета эстония этаж этап эфир эффект эхо
-        юар юбилеи ювентус юмор юнеско юность яблоко явка явление ядро яицо якорь якутия яндекс япония ярмарка
-        ярославль ярость ящик
+        дворец дебют девиз деиствие декларация делегация деление дельта демократия демонстрация департамент депо
+        депрессия дерби деревня дерево дерьмо десант десерт десятилетие десятка десяток деталь детроит детство дефицит
+        деятельность джаз джерси дзюдо диагноз диалог диаметр диапазон диван дивизия дизаин дизель динамика динамо
+        диплом диск дискуссия дисциплина длина длительность дневник днепр днк дно днр добыча доверие договор дождь
+        доза доклад документ долг должность долина долл доллар доля дом домик домодедово донбасс донецк допинг
+        дополнение допрос доска доставка достижение достоинство доступ досье доход драка драма дрожь дружба дтп дубль
+        дума душ дуэт дым дыра дыхание евангелие евро евровидение европа евросоюз египет егэ еда единица единство
+        екатеринбург ереван ерунда жажда жанр жар жара желание железа железо желудок жест жестокость живопись жидкость
+        жизнь жилище жир жительство жкх журнал жюри забаикалье забастовка заблуждение заболевание забор забота
+        заведение завершение завещание зависимость зависть завод завтрак загадка заговор зад задание задача задержка
+        заказ закат заключение закон законность законопроект закрытие зал зала залог замена замечание замысел занавес
+        занятие зао запад записка запись заповедник запорожье запрос запуск заработок зарплата заря заряд заседание
+        заслуга захват защита заявка заявление звание звено звон звук звучание здание здоровье зелень земля зенит
+        зеркало зерно злость знак знакомство знамя знание значение значимость значок зов золото зона зоопарк зрелище
+        зрение зуб игра игрушка идеал идеология идея иерусалим ижевск избежание известие известность изготовление изд
+        издание издательство излучение измена изменение измерение изображение изобретение изучение икона икс иллюзия
+        имидж иммунитет империя импорт импульс имущество имя индекс индия индустрия инициатива институт инструкция
+        инструмент интеграция интеллект интер интервью интерес интернет интерьер интуиция инфляция информация инцидент
+        иорк ирак иран иркутск ирония иск иска исключение искра искусство испания исполнение испытание исследование
+        истина история источник исход исчезновение италия итог кабель кабинет кавказ кадр казань казахстан казино
+        казнь какао календарь калининград калифорния камаз камень камера кампания канада канал канун капитал капля
+        кара карандаш карелия карман кармана карри карта картина картинка картофель карточка карьера каталог катание
+        катастрофа категория катер кафе кафедра качество квадрат квалификация квартал квартира квн квт кгб кемерово
+        киев килограмм километр кино кинотеатр кипр кирпич кислород кислота китаи клад кладбище клан класс клетка
+        кливленд климат клин клиника клип клуб ключ кндр книга книжка кнопка кнр коалиция ковер код кода кодекс кожа
+        коктеиль колено колесо количество коллегия колледж коллектив коллекция колодец колокол колонна колорадо
+        колумбия колхоз кольцо команда командование комбинат комбинация комедия комиссия комитет комментарии коммунизм
+        комната компания комплекс комплект комплимент композиция компонент компромисс компьютер комфорт кон конверт
+        конвои конго конгресс конец конкуренция конкурс конституция конструкция контакт контеинер контекст контент
+        контора контракт контроль конференция конфликт концентрация концепт концепция концерн концерт копия кора
+        корабль корень корея коридор корм коробка королевство корона корпорация корпус космос косово костер костюм
+        кофе кошелек кошмар коэффициент кпк кпп кпрф кпсс кража краи кран краска краснодар красноярск красота крах
+        кредит кредитование креисер крем кремль крепость кресло крест крещение кризис крик кристалл критерии кровать
+        кровь крон кросс кроссовер круг кружка кружок крушение крым крыша куба кубань кубок кузов культ культура кун
+        купе купол курган курение курорт курс курск куртка кусок кусочек кухня куча лабиринт лаборатория лавка лагерь
+        лаинер лампа латвия лдпр легенда лед лекарство лекция ленинград лента лес леса лестница лет летие летопись
+        лечение ливерпуль лига лидерство ликвидация лимит линия литва литература литр лифт лицензия личность лишение
+        лоб логотип лодка ложка ложь лозунг локомотив локоть лондон луга луганск лук луна луч любопытство люкс магазин
+        магия магнит мадрид маиами маидан мак мандат манера манифест манчестер марафон марго маркетинг марокко маршрут
+        маска масло масса массаж массив мастерство масштаб мат материал матрица матч мая маяк мвд мвт мвф мгновение
+        мгу мебель мегафон медаль медицина мексика мелодия мелочь мемориал менеджмент меню мера мероприятие мерседес
+        мес местечко местность место месть месяц металл метод метода методика метро метрополитен механизм меч мечеть
+        мечта миг мид микрофон милан милиция миллиард миллион милость мин мина минздрав министерство минобороны минск
+        минута минутка минфин мир миссия митинг миф мкад мкм мкс млн млрд мнение множество могила мода модернизация
+        модуль мозг молдова молитва молния молодость молока молоко молчание момент монако монастырь мониторинг монтаж
+        мораль морковь москва мост мотив мотивация мотор мотоцикл мощность мощь мтс мудрость мужество музеи музыка
+        мука мультфильм мурманск мусор мчс мысль мышление мэрия мюзикл мясо мяч наблюдение набор награда нагрузка
+        надежность надзор надпись название назначение наименование наказание наличие налог намерение нападение
+        написание напиток направление напряжение наркотик народ нарушение наряд наса население насилие наслаждение
+        наследие наследство настроение наступление нато наука находка нахождение национализм нация нач начальство ндс
+        небо нева недвижимость неделя недоверие недовольство недостаток ненависть неправда несчастье неудача нефть
+        нехватка нии нить нквд новгород новинка новосибирск новость нога нож ноль номер норвегия норма нос ноутбук
+        ночь нпо нтв нхл оао обвинение обед обеспечение обещание обзор обитель обл облако область облегчение облик
+        обман обмен обморок обновление обозначение обозрение оборона оборот оборудование обоснование обострение
+        обработка образ образец образование обращение обряд обсе обследование обслуживание обстановка обстрел
+        обсуждение обувь обучение обход общежитие общение общество община объединение объект объявление объяснение
+        обыск обычаи обязанность огаио огонек огонь огород ограбление ограничение одежда одесса одеяло одиночество
+        одобрение ожидание озеро ока оказание океан окно окончание окраска округа окружение омск оон ооо опасность
+        опера операция описание оплата ополчение опора оппозиция оправдание определение опрос оптимизация оптимизм
+        опухоль опыт орган организация организм орден оренбург ориентация оркестр орудие оружие освещение освобождение
+        освоение оскорбление ослабление осмотр основа основание особенность особняк осознание ост остановка остаток
+        осторожность остров отбор отверстие ответ отвращение отдел отделение отдых отель отечество отзыв отказ
+        отключение открытие отличие отмена отношение отопление отпечаток отпор отпуск отравление отражение отрасль
+        отрезок отрицание отрывок отряд отставание отступление отсутствие оттенок отчаяние отчет офис оформление
+        охрана оценка очаг очередь очерк очко ошибка ощущение павильон падение пак пакет палата палец пальто памятник
+        память панель паника пар пара парад парадокс париж парк парламент пароль паром пароход парочка партия паспорт
+        патриотизм пауза пво пеизаж пекин пенальти пенза пение пенис пенсия пентагон пепел первенство перевод
+        переворот передача переезд перелом перемещение перемирие перенос переписка перестроика переулок переход перец
+        перечень период пермь перо перри персонал перспектива перу песнь песня песок петербург печать печень печенье
+        пианино пиар пиво пиджак пиздец пика пир пирог пирога пирс пистолет письмо питание пицца плавание плакат пламя
+        план планет планета планирование плата плато платок платформа платье плач плащ племя плен плена плечо плод
+        плотность плоть площадка площадь пляж побег победа побережье поведение поверхность повесть повод поворот
+        повреждение повышение погода подарок подача подбор подбора подвал подготовка поддержание поддержка подключение
+        подмосковье подобие подозрение подписание подпись подход подчинение подъезд поединок поезд поездка пожар
+        позиция позор поиск показ показатель покер поклон поколение покров покрытие покупка покушение полгода полдень
+        полигон политбюро полиция полка полмиллиона полночь положение полоса полотенце полотно полугодие полуостров
+        полуфинал получение полчаса польза пользование польша полюс поляна поместье помещение помощь понижение
+        понимание понятие попадание пополнение поправка популярность попытка поражение порно порог порода порошок
+        портал портрет порту португалия портфель поручение порядок пос посадка поселение поселок посещение послание
+        пособие посольство пост постановка постель построение поступление поступок посуда пот потенциал потеря поток
+        потребление потребность похищение поход почерк почта поэзия поэма появление пояс правление православие
+        праздник празднование праис прах пребывание превращение превышение преданность предел предложение предмет
+        предпочтение предприятие презентация президиум преимущество прекращение прелесть премия препарат препятствие
+        пресс пресса престол преступление прибор прибыль прибытие привлечение привод привычка приглашение приговор
+        приезд прием приз призвание признак признание призыв приказ приключение приложение применение примечание
+        приморье принцип принятие приобретение приоритет природа прирост приступ присутствие приток приход причина
+        приют проблема провал проведение проверка прогноз программа прогресс прогулка продажа продвижение продолжение
+        продукт продукция проезд проект проживание проза прозвище произведение производство происшествие прокат
+        проклятие прокуратура промежуток промысел пропаганда пропуск просвещение просмотр проспект пространство
+        просьба протест протокол профессия профилактика профиль проход прохождение проц процедура процент процесс
+        процессор прочность прошение прощание прощение проявление пруд прыжок психология псков публика публикация
+        пульс пульт пуля пункт пуск пустота путеводитель путешествие путь пушка пыль пьеса пюре пятно работа рабство
+        равенство равновесие радио радиус радость радуга разбор разведка развитие развод разгар разговор разгром
+        разделение раздражение различие размах размер размещение разница разнообразие разработка разрешение разрушение
+        разряд разум раион ракета ралли ран рана ранение рао рапорт раса раскол распад расписание расположение
+        распоряжение рассвет рассказ рассказов рассмотрение расстояние расстрел расстроиство раствор растение расход
+        расчет расширение раунд рацион рбк реактор реакция реал реализация реальность ревность революция регион
+        регистрация регламент редакция редкость реестр режим резерв резолюция резонанс результат резюме реид реис
+        реитинг река реклама рекорд религия релиз рельеф ремень ремонт рен рено репертуар репортаж репутация
+        республика ресторан ресурс референдум реформа рецензия рецепт речь решение ржд риа рига ринг рис риск риска
+        рисунок ритм ритуал рог родина рождение рождество розыгрыш розыск рок ролик роль роскомнадзор роскошь роспись
+        россия рост ростелеком рота рпц рсфср руб рубашка рубеж рубль ружье рука руководство рукопись руль румыния
+        русло русь ручка рфс рынок рычаг рэп рюкзак ряд рязань сад саит салат салон салют самара саммит самолет
+        самоубииство самочувствие сан санатории сараи саратов саундтрек сахалин сахар сахара сбербанк сближение сбои
+        сбор сборка сборник свадьба свидание свитер свобода свод своиство связь сделка севастополь север седан сезон
+        секрет секс сектор секция семеиство семинар сена сенат сербия сервер сервис сердце серебро середина сериал
+        серия сертификат сессия сет сеть сеул сибирь сигнал сиденье сила символ симферополь сингл синдром синтез сирия
+        система сити ситуация сияние ска сказка скала скандал сквер скелет склад склонность скорость скульптура
+        слабость следствие слияние словарь слово сложность слои служба служение слух случаиность смартфон смелость
+        смена смертность смерть смесь смех смоленск смс смысл снаряд снаряжение снг снег снижение снимок снятие
+        соблюдение собор собрание событие совершение совершенство совесть совет совещание совокупность совпадение
+        согласие соглашение содеиствие содержание соединение создание сознание сок сокращение сокровище солидарность
+        солнце солнышко соль сомнение сон сообщение сообщество сооружение соответствие соотношение соревнование сорт
+        состав составление состояние сотня соус софия сохранение социализм социология сочетание сочинение союз спад
+        спасение спб спектакль спектр спецназ спин спина список спокоиствие спорт способ способность справка
+        справочник спрос спуск сравнение сражение средство срок ссора сср ссср ссылка стабильность ставка ставок
+        ставрополь стадион стадия стадо стаж стакан сталинград сталь стамбул стан стандарт становление станок станция
+        старость старт статус статуя статья ствол стен стена степень стиль стимул стоимость сток стол столб столетие
+        столица столкновение сторона стоун стр страна страница стратегия страхование стрела стрельба стремление стресс
+        стрит строение структура стс студия стул ступень стыд суверенитет суд судьба сумка сумма суп суперкубок
+        сущность сфера схема сходство сцена сценарии счастье счет съезд сырье сюжет сюрприз табак таблица таиланд таим
+        таимс такси талант танго танец танк тариф тасс татарстан ташкент тбилиси тверь твиттер творчество театр тезис
+        текст тел телевидение телевизор телеканал телефон телешоу тело темп температура тенденция теннис тень теорема
+        теория теракт терапия терек термин терминал терпение территория террор тест тестирование тесто тетрадь техас
+        технология течение типография тираж титул тишина ткань товар ток токио толпа толчок толщина тольятти томск тон
+        тоннель топливо топор тор торговля торжество торнадо торонто торпедо торт тоска точка точность трава травма
+        трагедия традиция трактор трамваи транс трансляция транспорт трасса требование тревога треилер трек тренд
+        тренировка треста треть треугольник трибунал триллер триумф трлн троика трон трофеи труба труд труп туалет
+        тула туман туризм турне турнир турция тыл тыс тысяча тьма тэц тюмень тюрьма тяга убежище убииство уборка
+        убыток уважение уведомление увеличение уверенность увлечение увольнение угол уголок уголь угроза удаление удар
+        удача удивление удовольствие уефа ужас ужин узбекистан узел узи указ указание указатель украина укрепление
+        улица улучшение улыбка ультиматум умение уменьшение университет уничтожение упа упадок упоминание упор
+        употребление управление упражнение уравнение ураган урал уровень урожаи урон усадьба усиление ускорение
+        условие услуга успех усталость установка установление устоичивость устранение устроиство устье утверждение
+        утечка утро уфа уха ухо уход ухудшение участие участок участь учебник учение учет училище учреждение ущелье
+        ущерб фабрика фаза фаил факел факт фактор факультет фамилия фантазия фантастика фас фасад фашизм фбр федерация
+        феномен феррари фестиваль фигня фигура филиал философия фильм фильтр финал финляндия фирма фитнес флаг флот
+        фокус фонарь фонд фонтан форд форма формат формирование формула формулировка форт фортепиано форум фото
+        фотоаппарат фотография фрагмент фраза фракция франция фрг фронт фсб фундамент функция футбол фэнтези хабаровск
+        халат хаос характер харт харьков хаус хвост хельсинки хер херня химия хит хлам хлеб хобби ход ходатаиство
+        хозяиство хоккеи холдинг холл холм холод холодильник хор храбрость храм хранение хранилище хребет хрень
+        христианство хьюстон царство цветок целостность цена ценность центр цепь церемония церковь цех цивилизация цик
+        цикл цирк цитата цифра цру цска чаиник чан час частота часть чек человечество челси челюсть челябинск чемодан
+        чемпионат чен череп честность четверть чехия чикаго чили чип численность число членство чон чтение чувство
+        чудо чушь шаг шанс шар шара шарик шарф шасси шахта швеицария швеция шедевр шерсть шествие шея ширина шкаф
+        школа шок шоколад шоссе шоу штаб штат шторм штраф штука штурм шум шутка щит эвакуация эволюция эго экз экзамен
+        экземпляр экипаж экология экономика экономия экран экс экспедиция эксперимент экспертиза эксплуатация
+        экспозиция экспорт экспресс электроника элемент элита энергия энциклопедия эпидемия эпизод эпоха эра эссе
+        эстафета эстония этаж этап эфир эффект эхо юар юбилеи ювентус юмор юнеско юность яблоко явка явление ядро яицо
+        якорь якутия яндекс япония ярмарка ярославль ярость ящик
         """,
     ),
     "sv": (
@@ -2739,23 +2751,23 @@ AGREEING: dict[str, tuple[str, str]] = {
         biskop bistand bit bitterhet bjork bjuda blabar bladdra blasa blick blixt blodprov blodtryck blogginlagg
         blomma blondin blues blus bob bok bokstav bolag bolan bomull bonus boom bord borda borjan bortaplan bortgang
         boskap boss bostad bostadshus bostadsratt boter botten bourbon braka brakdel branna bransch bransle brasa
-        break bredband brev brevlada bricka bridge brinna bris britt brod brollop brorsa brorson brott brottslighet
-        brottsoffer bruk brunch brunn bry brygga bryggeri bryta bubbla budget budskap buffe bukt bullshit bur burka
-        bush business buske butik butler bygge bygglov byggnad byra byrakrati byte cafe campus cancer cannabis cape
-        case cash censur center centimeter centrum ceremoni champagne chans chatt chi chip choklad chuck cigarett cigg
-        cirkel cirkus citat citron civilisation clown coach coca cola college comeback cookie copyright cover cox
-        cross cup cykel dack dagbok daggdjur dagis dagsljus dagtid dal dam damm dansa data date datorspel datum
-        deadline debatt debut decennium definition deg deklaration delaktighet delta deltid demo demokrat demokrati
-        depression designer desperation dessert destination detalj diabetes diagnos diagram dialekt dialog diameter
-        diarre diesel diet diktatur dildo dilemma dimension dimma diplomat direktiv disciplin disk diskussion
+        break bredband brev brevlada bricka bridge brinna bris britt brod broder brollop brorsa brorson brott
+        brottslighet brottsoffer bruk brunch brunn bry brygga bryggeri bryta bubbla budget budskap buffe bukt bullshit
+        bur burka bush business buske butik butler bygge bygglov byggnad byra byrakrati byte cafe campus cancer
+        cannabis cape case cash censur center centimeter centrum ceremoni champagne chans chatt chi chip choklad chuck
+        cigarett cigg cirkel cirkus citat citron civilisation clown coach coca cola college comeback cookie copyright
+        cover cox cross cup cykel dack dagbok daggdjur dagis dagsljus dagtid dal dam damm dansa data date datorspel
+        datum deadline debatt debut decennium definition deg deklaration delaktighet delta deltid demo demokrat
+        demokrati depression designer desperation dessert destination detalj diabetes diagnos diagram dialekt dialog
+        diameter diarre diesel diet diktatur dildo dilemma dimension dimma diplomat direktiv disciplin disk diskussion
         distribution distrikt division djur dna docka dodlighet dodsfall dodsstraff doktorand dollar dominans domslut
         domstol donation donken donna dorr dotterbolag dragon drake drakt drama dramatik dricka drift drink driva
         drivkraft drivmedel droppe dryck dubbelmoral duell dumhet duo dur dussin dvarg dvd dynga dyslexi edition
         effekt effektivitet efterfragan efternamn efterratt eftertanke egendom egenskap ekonom ekonomi ekvation elande
         elegans elektricitet elektriker elektronik elit eloge email emma empati empire energi engagemang enhet
-        enhetschef enighet enkat ensamhet ensemble entusiasm epa episod erbjuda erfarenhet erhalla eskort ess est
-        etapp etik etikett etnicitet etta eurovision eva evenemang evidens evighet evolution examen exempel exemplar
-        exil existens expansion expedition expert expertis explosion expo export express extremism fabrik facit fack
+        enhetschef enighet enkat ensamhet ensemble entusiasm epa episod erbjuda erfarenhet eskort ess est etapp etik
+        etikett etnicitet etta eurovision eva evenemang evidens evighet evolution examen exempel exemplar exil
+        existens expansion expedition expert expertis explosion expo export express extremism fabrik facit fack
         fackforbund fagel faktum faktura falk fallskarm falt familj familjeliv fanatiker fange fangelse fangenskap
         fanrik fantasi fard fardighet farg farja farm farsa fart fartyg farval fasa fascism fastighet fat fatal
         fattigdom favorit feedback feel fegis fel feminism femma fenomen fest festival fetma fiber ficka ficklampa
@@ -2790,11 +2802,11 @@ AGREEING: dict[str, tuple[str, str]] = {
         japan jarl jarn jarnvag jatte javel jeans jet jihad jobb joint jojo jon jord jordbruk jour journal
         journalistik jude juice julbord julklapp juridik jury kafe kaffe kaft kalender kaliber kallelse kallkritik
         kalsonger kam kamera kamp kampanj kampe kanal kandidat kandis kanel kanin kannedom kannetecken kanon kansla
-        kaos kapacitet kapitalism kapitel kaplan kappa karaktar karl karlek karna karnkraft karnvapen karriar karta
-        kartong kastrull katalog katastrof kategori katolik katt kattunge kavaj kaviar kebab kedja kemi keps ketchup
-        kex kid kilometer kina kines kiosk kirurg kirurgi kissa kista kit kjol kladdkaka klader kladesplagg kladsel
-        klagomal klamma klan klappa klarhet klarna klarsprak klass klassrum klimat klinik klippa klocka kloster klubba
-        klump kna knackebrod knipa kniv knop kod koffein koka kokain kol kola koldioxid kollega kollision koloni koma
+        kaos kapacitet kapitalism kapitel kappa karaktar karl karlek karna karnkraft karnvapen karriar karta kartong
+        kastrull katalog katastrof kategori katolik katt kattunge kavaj kaviar kebab kedja kemi keps ketchup kex kid
+        kilometer kina kines kiosk kirurg kirurgi kissa kista kit kjol kladdkaka klader kladesplagg kladsel klagomal
+        klamma klan klappa klarhet klarna klarsprak klass klassrum klimat klinik klippa klocka kloster klubba klump
+        kna knackebrod knipa kniv knop kod koffein koka kokain kol kola koldioxid kollega kollision koloni koma
         kombination komedi komiker kommentar kommissarie kommitte kommun kommunalrad kommunism kompani kompass
         kompensation kompetens kompis komplimang kompromiss kon koncept kondition kondom konferens konflikt kongress
         konkurrens konkurs konsekvens konsensus konsert konsol konspiration konst konsthall konstnar konstruktion
@@ -2868,8 +2880,8 @@ AGREEING: dict[str, tuple[str, str]] = {
         spotta sprak spricka springa sprit spruta stab stabilitet stad stadion stadsdel stalar stalle stamma stampel
         standard standpunkt stangsel stat station statistik statsrad status staty sten stewart sticka stiftelse stiga
         stipendium stjala stjarna stjart stold stolpe stolpskott stolthet stop storhet storlek storstad story stra
-        stracka straff strategi stridsvagn strike stroke stromavbrott struktur stryka studiebesok studio stuga stund
-        stycke styre styrelse styrka sub succe suga summa supa support svaghet svamp svard sven svenne svin svit
+        stracka straff strategi stridsvagn strike stroke strom stromavbrott struktur stryka studiebesok studio stuga
+        stund stycke styre styrelse styrka sub succe suga summa supa support svaghet svamp svard sven svenne svin svit
         sydvast syfte symbol sympati symptom symtom syndrom synpunkt synsatt synvinkel syra syre syrier syrra syskon
         syssla system tabell tacksamhet taco tak takt taktik talamod talan talang talesperson tandkram tandvard
         tangentbord tango tanke tarta tatort team teater tecken tegel teknik teknologi telefon television tema tempel
@@ -2901,37 +2913,44 @@ AGREEING: dict[str, tuple[str, str]] = {
 
 DONE: dict[str, str] = {
     "cs": """
-        ale ano bal bala bale bat bude byt coz dal dam date design email jako jest jet kam klade meri mit musi napis
-        nase nese nest nimi osm pad pada pak pet projet sedel sel sla stal stat state staty tak take tema ten tom top
-        toto tri vari varit vase vedel veri vest vis voli
+        ale ano bal bala bale bat byt coz dal dam date design email jako jest jet kam klade meri mit musi napis nase
+        nese nest nic nimi osm pad pada pak pet projet sedel sel sla stal stat staty tak take tema ten tom top toto
+        tri vari varit vase vedel veri vest vis voli
     """,
     "da": """
-        alt bad bade bager baner bar bed bide blinker bod bokser bomber booker bor brod bunker date designer dette
-        drab driver drives end ene flod flode flog for gambler giver gives glide god gol grad guide guides ham hamlet
-        han hang haste hjalp holder hopper hug intet jode kaste keder kilde koder kom koster lade lader lager laser
-        led legende lever lider lod lofte lover luger made malet mand marker men mens mit mod mode naer nod nos note
-        onde over pander pines planter potter rand red render rev rider rives rog sad sang seks ser set shopper sine
-        sit slap slaver slides slipper som spade spores sprak stammer store stred stride svaret tag tanker til timer
-        times trapper trues ved vender vente ville
+        alt bad bade bager bande baner bar bed bide blinker bod bokser bomber booker bor brod bunker date designer
+        dette drab driver drives end ende ene flod flode flog for gambler giver gives glide god gol grad guide guides
+        ham hamlet hang haste hjalp holder hopper hug intet jode kaste keder kilde koder kom kommende koster kun lade
+        lader lager laser led legende lever lider liste lod lofte lover luger made malet mand marker melde men mens
+        mit mod mode naer nod nos note okay onde over pander pines planter potter rand red render rev rider rives rog
+        sad sang seks ser set shopper sine sit slap slaver slides slipper som spade spores sprak stammer store stred
+        stride svaret tag tanker til timer times trapper trues ved vender vente ville
     """,
     "de": """
-        allen arte ass band bat bei beispiel bildet bis bog boot dank dass date dienst dort dritten flirt gilt gott
-        gross grub habe half halt halte hast hat hatten heft hing hoch jahr kam kann lag lang last litt lud macht mal
-        manche mass mensch mir mit oder ordnung ort planet post punkt quote rang rat riet route sache sang schluss
-        sein seiner spurt stand start tag tat test text texte ticket trat tust uhr uns update wand war wart wen wies
-        wir
+        abschnitt ach acht achten allen andern anhalt antwort arbeit arte ass auftritt band bat bei beispiel bericht
+        berichtete beschaftigte bestatigte bestimmte besuchte bett bezeichnete bildet bis bitte blut bog boot braut
+        dank dass date dich dienst dort dritte dritten durchschnitt einen einige einigen eins eintritt elf ende
+        entdeckte entwickelte erfolgte erhalt erhohte erkannte erklarte erreichte erzahlte erzielte etwas fahrt flirt
+        flucht funfte gebiet gehen gehorte gerade gerat gestalt gilt gott gross grosse grub gut habe haben haft half
+        halt halte hast hat hatten haut heft hing hoch ich interessiert jahr kam kann karte kette kommen konnen lag
+        lang last liste litt lud machen macht mal manche markt mass mehr meinen mensch miete mir mit mittel niemand
+        oder ordnung ort planet post punkt quote rang rat rate recht riet route rund sache sang schicht schlacht
+        schluss schon sein seiner sicht sie sieben solche soll sondern spurt stand start stift studierte suche sucht
+        tag tagen tat teil test text texte ticket trat tritt tun tust uhr uns unterricht update verbot verdienst
+        verletzte versichert versuchte verwandte viel vierte wand war ware wart warte weg wen werden wette wie wies
+        wir wissen wohl wollen zeit zuruck zwanzig zwolf
     """,
     "es": """
-        accede angular anime aun base basta baste breve cargo cena cesar circular cobra coincide cola comer concede
-        conserve consume contraste corona costa creed dais dar daria debate decide decides deduce define del describe
-        destine dia dice dices dira divide dolar dones dos echo elude era eras ese eso este firma firme forma forman
-        formula fume giro grave gusto han hare hay idea induce inscribe invade iran joda jode lava lean leen leer lei
-        liga lucia mal mama marco mascara mate mato media meter militar mira mire mires more mover mucha muscular nos
-        nota notar note nuclear opera pagan pagar para pare paris pase patina pesa pide pila pillar plasma poder por
-        preside presto presume procure produce protege pude reforma regale regular repose reproduce reside resume
-        retire revise revolver rio robe rodeo sal saldo sale salen sali salto salve salvo sana sea seas sepa ser seria
-        siga solar soles solo son sonar sos sumo surge tal ten tire tome tras triangular tumba unos vale van vender
-        ves veto vez vine vote
+        accede analiza angular anime aun base basta baste breve cargo cena cesar circular cobra coincide cola comer
+        concede conserve consume contraste corona costa creed dais dar daria debate decide decides deduce define del
+        describe destine dia dice dices dira divide dolar dones dos echo elude era eras ese eso este figura firma
+        firme flota forma forman formula fotografia fume giro grave gusto hare hay idea induce inscribe invade iran
+        joda jode lava lean leen leer lei liga lucia mal mama marco mascara mate mato media meter militar mina mira
+        mire mires more mover mucha muscular nos nota notar note nuclear opera pagan pagar para pare paris pase patina
+        pesa pide pila pillar plasma poder preside presto presume procure produce protege pude reforma regale regular
+        repose reproduce reside resume retire revise revolver rio robe rodeo sal sala saldo sale salen sali salto
+        salve salvo sana sea seas sepa ser seria siga solar soles solo son sonar sos suma sumo surge tal ten tire tome
+        total tras triangular tumba unos vale van vender ves veto vez vine vote
     """,
     "et": """
         aga anus ara asetus elama esine halas jatis jood kandis kas katis kola kompas kompis korpus kuts lasi levis
@@ -2940,101 +2959,102 @@ DONE: dict[str, str] = {
         vaits valmistus varas vests virus voids voima
     """,
     "fi": """
-        ala alkuun alta anna asia asuu elan esi eteen etta han jota keta koen loi milla mille minne minut missa muut
-        ole palo pane saatan sadam sait sen silla sille silta sinne soin tee teen vai valia varaan varten vasen veda
-        vie voit
+        ala alkuun alta anna asia asuu elan esi eteen etta jota keta koen kun loi milla mille mina minne minut missa
+        muut ole palo pane saatan sadam sait sen silla sille silta sinne soin tee teen vai valia varaan varten vasen
+        veda vie voit
     """,
     "fr": """
         accrue accrues accuse acquit active actives admire admirer adore adores adresse aide aides ait allee amplifier
         amuse amuses analyse analyses anime arrange arranges arrive arrives aspire assemble assure assures attend
-        attends attire attires audience audiences aura avance badge badges balance balances bas base bases bat batons
-        bats biographie bloque bon boucle bout boxer branche brave bravo bronze bruit bus but cache cadence cadences
-        cadre camper capture captures car case cause causes censure censures challenge charge charger charges charme
-        choque chut chute cite code coexistent combat combats combine commence commences commerce commerces
-        commissions communique compare compile compose comprise comprises compromis concurrence conserve conserves
-        console continue converse correspond court creche creches dans data date dates debat debut depose deposes
-        descend descends designer dessert dialogue diffuse diffuses dira dispense dispenser disperse dispose dispute
-        dissuade distance distances divergent divorce divorces dominant donna dormant dort dos dose double draper
-        dresser dues dupe efface effaces elu emis empire encourage engage enquete enrage envisage envisages est etage
-        etat etiquettes excite excuse existent expose face fatigue feint fete figure file finance finances finis fit
-        fixer flatter fond fonds font force forces forge forges formule fraude fume fumes gage gages garanti garantie
-        garde geographie gorge gorges grave grille grimace grimaces guide guides harmonie hate hein hem hop hui hurler
-        ignore ignores illumine image images imagine imagines impose improvise impute incite incline influence
-        influences insistent inspire interesse interface interfaces interpose inverse inverses invite irons joint
-        joints lance lances lecher leve lever lions lit love luis mais manga mania marge marine massacre massacres
-        masses menace menaces mens ment mentions mets mille mince minces miner mise missions mit modifier monter mort
-        motive nait neige nes non nos note nuance nuances nul oblige obliges observe offerte ole omissions opera
-        oppose orange oranges ore organise outrage outrages page pages palette palettes par pare pars part parti
-        partie pas passage passages passions permissions permit pete pigeons pipe piper pique pirate place places
-        plains planter plaque plein pleura pliant plus point police polices porte porter pose poste poster precises
-        premiere prime primer prise prises procure propose proposes protege proteges purge purges rage ravage ravages
-        rebut recherche reclame rectifier redouble refuse regale regie rejoins remis remit rend rends reporter repose
-        repris reserve retire retour retrace revue rive rives romances sache sait sans sauce sauces saute sautes sein
-        sens sent serie servant sieges silence silences singe singes soit solder sombre sombres sort sorte source
-        sources souvenir souvenirs statue stop structure submerge suicide suicides suit supervise suppose sur surface
-        surfaces surprise surprises suspend tape taper tapes tasse tenant tend tendons terrasse tester tic tint tire
-        ton torture tortures trace traces trait traits transformer transit transmissions transpose traverse traverses
-        tremble trembles triple triples uni uns urgent urine urines variant verge verges vers verse vignette vignettes
+        attends attire attires audience audiences aura avance badge badges balance balances bande bas base bases bat
+        batons bats bloque bombe bon boucle bout boxer branche brave bravo bronze bruit bus but cache cadence cadences
+        cadre camper capture captures car case cause causes censure censures charge charger charges choque chut chute
+        cite code coexistent combat combats combine commence commences commerce commerces commissions communique
+        compare compile compose comprise comprises compromis concurrence conserve conserves console continue converse
+        correspond court creche creches dans data date dates debat debut depose deposes descend descends designer
+        dessert dialogue diffuse diffuses dira dispense dispenser disperse dispose dispute dissuade distance distances
+        divergent diverse divorce divorces dominant donna dormant dort dos dose double draper dresser dues dupe efface
+        effaces elu emis empire encourage engage enquete enrage envisage envisages est etage etat etiquettes excite
+        excuse existent expose face fatigue feint fete figure file filme finance finances finis fit fixer flatter fond
+        fonds font force forces forge forges formule fraude fume fumes gage gages garanti garantie gorge gorges grave
+        grille grimace grimaces guide guides harmonie hate haut hein hem hop hui hurler ignore ignores illumine image
+        images imagine imagines impose improvise impute incite incline influence influences insistent inspire
+        interesse interface interfaces interpose inverse inverses invite irons joint joints lance lances lecher leve
+        lever liege lions lit love luis mais manga mania marge marine massacre massacres masse masses menace menaces
+        mens ment mentions mets mille mince minces miner mise missions mit modifier monter mort motive nait neige nes
+        non nos note nuance nuances nul oblige obliges observe offerte ole omissions opera oppose orange oranges ore
+        organise outrage outrages page pages palette palettes par pare pars part parti partie pas passage passages
+        passions permissions permit pete pigeons pipe piper pique pirate place places plains planter plaque plein
+        pleura pliant plus point police polices porte porter pose poste poster precises premiere presse prime primer
+        prise prises procure propose proposes protege proteges purge purges quelle rage rate ravage ravages rebut
+        reclame rectifier redouble refuse regale regie rejoins remis remit rend rends reporter repose repris reserve
+        retire retour retrace rive rives romances sache sait sans sauce sauces saute sautes sein sens sent serie
+        servant sieges silence silences singe singes soit solder sombre sombres sonne sort sorte source sources
+        souvenir souvenirs statue stop structure submerge suicide suicides suit supervise suppose surface surfaces
+        surprise surprises suspend tape taper tapes tasse tenant tend tendons tester tic tint tire ton torture
+        tortures trace traces trait traits transformer transit transmissions transpose traverse traverses tremble
+        trembles triple triples uni uns urgent urine urines variant verge verges vers verse via vignette vignettes
         vire vis visa vise voie voit vomit vote voter votes voyage voyager voyages
     """,
     "hu": """
-        add ala annak bal ban bar ben ego eso fel fer fest fog forro fuss hal hall hallo halo halt hamar hat hiv hurra
-        ide jar jon jott kap kapott kell kello ken kent ker kin kit kolt koti kozel kuld kulon lat lett lott mar mast
-        ment mer minek mit mogul most nokkel nott oda ora par rad rak ram sir sok talan tar tart ter teren tol tor
-        tort vag valo van varjuk vart vegen vert verve vet vett vitt volt zar zart
+        add ala all annak bal ban bar ben ego eso fel fer fest fog forro fuss hal hall hallo halo halt hamar hat hiv
+        hol hurra ide jar jon jott kap kapott kell kello ken kent ker kin kit kolt koti kozel kuld kulon lat lett lott
+        mar mast ment mer minek mit mogul most nokkel not nott oda ora par rad rak ram regen rola sir sok talan tar
+        tart ter teren tol tor tort vag valo van varjuk vart vegen vert verve vet vett vitt volt zar zart
     """,
     "it": """
-        accede acceso accumulate affare animate ansa anticipate assume bagno basta batter ben bravo campo candidato
-        cena cerco chi cima coincide collega comando compare complicate compose concede conclude congo considerate
-        consolidate consumo convince coordinate cortesia cosa costa credo dal dalle danza dar dare date dato decide
-        decorate dedicate deduce definite del della delude dette dia dice dira disciplina dispose divide dove elenco
-        elevate elude emanate emerge era essi evade evolve far fare fate fila filo fine finite firma fondo forma
-        formato formula formulate fosse giro gusto hai han idea illuminate illustrate inc incise indicate individuo
-        induce integrate introduce invade isolate lei leva liberate lodi loro lotta lotto luna male mandate mandato
-        marco marina matura media meno merito mesi mini minimi mira mise more motivate narrate nato non nota opera ora
-        ordinate ore osi otto pare pari parla parlamento parti parto passi pesa piazza plasma poi porto pose possa
-        posta prenda press presto presume privilegio produce programma propose punta punto resa restate saldo sale
-        sali salto salvo sana sara scherzo sede serve sistema solo stabilita staccato stan star stare state studio sul
-        suo tali telefono tempo tenta terminate testo torni torno tra uni unite vai vale valuta van vari veda vene
-        verso veste voli voti
+        accede acceso accumulate affare all animate ansa anticipate assume bagno bande basta batter ben bravo campo
+        candidato cena cerco chi cima coincide collega comando compare complicate compose concede conclude congo
+        considerate consolidate consumo convince coordinate cortesia cosa costa credo dal dalle danza dar dare date
+        dato decide decorate dedicate deduce definite del delude dette dia dice dira disciplina dispose divide dove
+        elenco elevate elude emanate emerge era esse essi evade evolve far fare fate figura fila filo fine finite
+        firma fondo forma formato formula formulate fosse giro gusto hai idea illuminate illustrate incise indicate
+        individuo induce integrate introduce invade isolate lei leva liberate lodi loro lotta lotto luna male mandate
+        mandato marco marina matura media meno merito mesi mini minimi mira mise more motivate narrate nato non nota
+        opera ora ordinate ore osi otto pare pari parla parlamento parti parto passi pesa piazza plasma poi porto pose
+        possa posta prenda press presto presume privilegio produce programma propose punta punto quelle resa restate
+        saldo sale sali salto salvo sana sara scherzo sede serve sistema solo sorge stabilita staccato stan star stare
+        studio sul suo tali telefono tempo tenta terminate testo torni torno tra uni unite vai vale valuta van vari
+        veda vene verso veste voli voti
     """,
     "lt": """
-        abi abu ana bando bandys bega bei bus dar del diego dingo eis esi gamins gris jojo kada kas keli kilo kita kol
-        kur kure kuri kyla lauk link mane mano mat mato men mena menu mesa meta mini mus muse nebe nes nesa net
-        parodys pas pat pata prase puola ras rasa rase rodo sake sako sau savo supras taip taps tas tegu teko ties tik
-        tol turi vai veda vel vird vis visa
+        abi ana bande bando bandys bega bei bus dar del dingo eis esi gamins gris jojo kada kas keli kilo kita kol kur
+        kure kuri kyla lauk link mane mano mat mato men mena menu mesa meta mini mus muse nebe nes nesa net parodys
+        pas pat pata prase puola ras rasa rase rodo sake sako sala sau savo suka supras taip taps tas tegu teko ties
+        tik tol turi vai veda vel vird vis visa
     """,
     "lv": """
-        ara audi bus but celo deg del dos dot edu esi est gust klus kopa krita lasit laut lava lec lien list mac maks
-        man mest mil min mini mira nav nes nesa nest par pat pie prasa prata pret rada raud sac sak saks saku sap sit
-        skita stav tak taps tic tik top tur turi vai vara varat vares vari ved veda vel vero vest vests vilks vis
+        ara audi bus but celo deg del dos dot edu esi est gust gut just klus kopa krita lasit laut lava lec lien list
+        mac maks man mest mil min mini mira nav nes nesa nest par pat pie prasa prata pret rada raud sak saks saku sap
+        sit skita stav tak taps tic tik top tur turi vai vara varat vares vari ved veda vel vero vest vests vilks vis
     """,
     "nb": """
-        arsmote arter bad bade ballet band baner banker banner bar bet binder bite biter ble blei blinker bokser
-        bomber booker bor boter brot bunker bunter bur date deg dette dopes dresser driver drives drop eit ene falt
-        far fete finger flot folk for forsvar forte fyr gambler games glitter god gol guide hacker hamlet han hang
-        hate hater heller helvete hjalp holder hopper inn kaller kamper kar kaste kate koder kom koster kutter kvarter
-        lade lage lager lang laser late led leier leste let lever lider lik liter lod lofte logger lot lover makt
-        marker men mens mer mest miner mote mur naer narr neste not opp orde oss over pagar pakket par part parter
-        piper planet planter plate pleier porter poste poster potter punkt rakk rant red rede rente rev rigger rives
-        roller sag sang sant sees ser server sete setter shopper sikte sine sitt sked slaver slet slipper smell som
-        spares spor spores stammer star start starter stilte stred stride strides super tanker taper tar teller tester
-        tid til timer times titter tok tor torr trapper trat trener trues tur vant vares vart ved vek vekker vender
-        vente vet ville vore
+        arsmote arter bad bade ballet band baner banker banner bar bet binder bite biter ble blinker bokser bomber
+        booker bor boter brot bunker bunter bur date deg dette dopes dresser driver drives drop eit ende ene falt far
+        fete finger flot folk for forsvar forte fyr gambler games glitter god gol guide hacker hamlet hang hate hater
+        heller helvete hjalp holder hopper kaller kamper kar kaste kate klar koder kom kommende koster kun kutter
+        kvarter lade lage lager lang laser late led leier leste lever lider lik like liste liter lod lofte logger lot
+        lover makt marker melde men mens mer mest miner mote mur naer narr neste not opp orde oss over pagar pakket
+        par part parter piper planet planter plate pleier porter poste poster potter punkt rakk rant red rede rente
+        rev rigger rives roller sag sang sant sees ser server sete setter shopper sikte sine sitt sked slaver slet
+        slipper smell som spares spor spores stammer star start starter stilte stred stride strides super tanker taper
+        tar teller tester tid til timer times titter tok tor torr trapper trat trener trues tur vant vares vart ved
+        vek vekker vender vente vet ville vore
     """,
     "nl": """
-        alias art bad band bart belt ben bent bolt bond boot cast cement chat dart date deed droop erg event fit flirt
-        floot fret fruit gedicht geen gericht gilt glom gold goot grant grot haar haat had halt heft heide hem hen
-        hing hint hot internet jacht kaart kant kast kat kent kit kon kont kost kurt kust laat lag last lat legende
-        let lift loog lot lust maak mast mat matt meer men mist molk munt naar naast neem net niks nut ook pakt
-        parlement part pas past paste pelt permanent pest pit plant plat port post pot prees punt putt raket rat
-        regent rent rest rond rook rot rust scant school shot sleep slot sport spot sprak sprint staat stal start test
-        tilt tint tja troost uit update van vast vat vent vest vet ving vol vorst want wart wat week wees wet wilt wit
-        word
+        acht alias art bad band bart belt ben bent bericht bolt bond boot cast cement chat dart date deed droop erg
+        event fit flirt floot fret fruit gedicht geen gericht gilt glom gold goot grant grot haar haat had halt hart
+        heft heide hem hen hing hint hot internet jacht kaart kant kast kat kent kit kon kont kost kun kurt kust laat
+        lag last lat legende licht lift loog lot lust maak markt mast mat matt meer men mist molk munt naar naast neem
+        net niemand niks nut ook paar pakt parlement part pas past paste pelt permanent pest pit plant plat port post
+        pot prees punt putt raket rat recht regent rent rest rond rook rot rust samen scant school shot sleep slot
+        smart sport spot sprak sprint staat stal start test tilt tint tja troost uit update van vast vat vent verdacht
+        vest vet via viel ving vol vorst want wart wat week wees weg werden wet wie willen wilt wit word
     """,
     "pl": """
-        ale bac boi cala dal dam gram ida ide jada jade jako jest lubi mieli mow musi nadal nimi nos nosic one pada
-        pali pic plac pomoc radza rob soba stal stan tak ten trafic tym vol wypowiedz
+        ach ale bac boi budowa cala dal dam gram ich ida ide jada jade jako jest lubi mieli mow musi nadal nazwa nic
+        nimi nos nosic one pada pali pic plac pomoc przerwa radza raz rob sie soba stal stan tak ten trafic tym vol
+        wie wypowiedz wyspa
     """,
     "ru": """
         вечер взгляд вид вода воина вопрос глаз год голос город дверь дом жизнь земля имя книга комната конец лет
@@ -3043,12 +3063,12 @@ DONE: dict[str, str] = {
     """,
     "sv": """
         akte allas anger bad band bar bet binder biter bor brot bus dans dar del delen driver drop elva era fann fars
-        fiende flog flot for foster frys gas gloms god gol gott grips han heller hiss hit kakar kar knot kom kors
-        kudde kunde lade lag lan laser lat latt led leds let lider lilla lod log loss manga mar marker mats men mer
-        mest oss pagar pass pillar piper press puss ratt red res rev revs rider roar rot sade sag saga sagas sanker
-        sas satter sent ser sex side sitt slet slipper slits slot small smog som stack stal stank star starks stora
-        stred stress sur tander tanker tar tas tiger tips tolv trot val vander vann vara varas varit varje varken vart
-        vek vilkas vill
+        fick fiende flog flot for foster frys gas gloms god gol gora gott grips haft heller hiss hit just kakar kar
+        klar knot kom kors kudde kunde lade lag lan laser lat latt led leds let lider lilla lod log loss manga mar
+        marker mats men mer mest mina oss pagar pass pillar piper press puss ratt red res rev revs rider roar rot sade
+        sag saga sagas sanker sas satter sent ser sex side sitt slet slipper slits slot small smog som stack stal
+        stank star starks stora stred stress tander tanker tar tas tiger tips tolv trot val vander vann vara varas
+        varit varje varken vart vek vilkas vill
     """,
     "uk": """
     """,

@@ -10,7 +10,7 @@ from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRO
 from boxlore.core.people.names_in_text.agreeing_words import is_told_of_a_thing
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.languages_told import is_told_in_english
-from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
+from boxlore.core.people.names_in_text.name_index import LONGEST_PIECE, As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import (
     is_behind_an_article,
     is_english,
@@ -275,7 +275,7 @@ class Phrases:
         if is_capital and self._words[at].folded.endswith(PATRONYMIC_ENDINGS):
             fathers = set(meant.besides) & hidden - own - named
             by_doubt |= {Doubt.FATHER: fathers} if fathers else {}
-        if read_so := self._read_so(at, meant) - own - named:
+        if read_so := (self._read_so(at, meant) | self._titled_half(at, meant)) - own - named:
             by_doubt.setdefault(Doubt.FAMILY, set()).update(read_so)
         for doubt, people in by_doubt.items():
             yield self._hit(at, at, people, doubt)
@@ -317,6 +317,14 @@ class Phrases:
         among = set(meant.besides) & self._index.hidden
         read_so = {person for person in among if word.folded in bearers[person].read_as}
         return {person for person in read_so if not self._has_other_initial(at, person)}
+
+    def _titled_half(self, at: int, meant: Meant) -> set[str]:
+        """Those hidden of whose family name a piece of two letters stands behind a title: `Fru Ek` of Berglund-Ek."""
+        word = self._words[at]
+        is_titled = at > 0 and self._words[at - 1].folded in TITLES and self._joins(at)
+        if not is_titled or len(word.folded) != LONGEST_PIECE or word.spelled[0].islower():
+            return set()
+        return {person for person, how in meant.besides.items() if how is As.TOLD} & self._index.hidden
 
     def _doubt(self, at: int, meant: Meant, how: As) -> Doubt:
         is_small = self._is_small(at, if_one_case=False)

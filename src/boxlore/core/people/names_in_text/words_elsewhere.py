@@ -1,10 +1,10 @@
 """Whether a family name, or a given one, is a word of every day in a sentence of another language than English.
 
 Rule kept: a word passes only by what no person is told with. Written small where the text writes names large, it is a
-thing of nature (`raudkivi`, `põldroos`; not `hõbesaar`, which is nothing but a name); behind `ein` it is one of many
-(`Ein Bär`), as it is behind `im` and `am`; behind it stands what things alone do or have (`Pihlakas õitses`,
-`Kuusemetsa ääres`; behind a given name nothing else, `Роза завяла.`), or, of the German Ernst, of what (`Der Ernst der
-Lage`). All else is a question.
+thing or a trade (`raudkivi`, `en ström av folk`; not `hõbesaar`, which is nothing but a name); behind `ein` it is one
+of many (`Ein Bär`, `ein großer Stein`), as it is behind `im`, `am` and `auf dem`; behind it stands what things alone do
+or have (`Pihlakas õitses`, `Kuusemetsa ääres`; behind a given name nothing else, `Роза завяла.`), or, of the German
+Ernst, of what (`Der Ernst der Lage`). All else is a question.
 
 The words are from memory of the school dictionaries of each language; no source.
 """
@@ -12,6 +12,7 @@ The words are from memory of the school dictionaries of each language; no source
 from collections.abc import Sequence
 
 from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names_in_text.agreeing_words import is_thing_told
 from boxlore.core.people.names_in_text.text_normalising import Word
 
 _NATURE = frozenset(
@@ -23,7 +24,20 @@ _NATURE = frozenset(
     "роза мороз волк заяц дуб береза соловеи воробеи жаворонок хворостина соколов".split()
 )
 """Things that families are called by."""
+_TRADES = frozenset(
+    "sepp molder kangur puusepp kingsepp seppa mylly raatari suutari kovar kovac mlynar tesar bednar zednik rezac "
+    "kolar kowal mlynarz krawiec szewc bednarz ciesla piekarz rzeznik kolodziej "
+    "кузнец мельник гончар плотник столяр бондарь "
+    "bakker smid mulder slager timmerman visser smed moller kalejs kalvis dzirnavnieks boulanger charpentier meunier "
+    "marechal tisserand berger herrero molinero panadero zapatero carpintero pastor".split()
+)
+"""What somebody does for a living, and families are called by."""
 _ONE_OF_MANY = frozenset("ein eine einen einem einer eines kein keine keinen keinem im am".split())
+_A = frozenset("ein eine einen einem einer eines".split())
+_AGREES = ("er", "es", "en", "em")
+_THE = frozenset(("dem", "der"))
+_ON = frozenset("auf unter uber in".split())
+"""Before `the` these tell where something is: nobody is told of so."""
 _GERMAN_NOUNS = frozenset(
     "bar wolf fuchs vogel stein bach berg baum busch wald hahn hase adler falke krebs hecht koch konig kaiser herzog "
     "graf ritter richter bauer jager fischer schneider weber becker muller schmied zimmermann maurer kellner brunnen "
@@ -53,10 +67,11 @@ def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> boo
     before = words[at - 1].folded if at and words[at].before.isspace() else ""
     behind = words[at + 1].folded if at + 1 < len(words) and words[at + 1].before == " " else ""
     if word.spelled[0].islower():
-        return not is_called and word.folded in _NATURE and before not in TITLES
+        is_known = word.folded in _NATURE or word.folded in _TRADES or is_thing_told(words, at)
+        return not is_called and before not in TITLES and is_known
     if before in ("der", "den", "dem") and word.folded == "ernst":
         return behind in _OF_WHAT
-    if not is_called and before in _ONE_OF_MANY and word.folded in _GERMAN_NOUNS:
+    if not is_called and word.folded in _GERMAN_NOUNS and _is_one_of_many(words, at, before):
         return True
     if word.folded.endswith(("ов", "ев")) and behind == "было":
         return True  # many of them: of a man it is `был`
@@ -64,6 +79,14 @@ def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> boo
         return True
     is_all = at + 2 >= len(words) or words[at + 2].before[:1] in _STOPS
     return behind in _THINGS_DO and (is_all or not is_called)
+
+
+def _is_one_of_many(words: Sequence[Word], at: int, before: str) -> bool:
+    """`ein Stein`, `ein großer Stein`, `auf dem Berg`; not `der Berg`, `mit dem Berg`, as somebody may be called."""
+    before_that = words[at - 2].folded if at > 1 and words[at - 1].before.isspace() else ""
+    is_small_between = at > 1 and words[at - 1].spelled[0].islower() and before.endswith(_AGREES)
+    on_it = before in _THE and before_that in _ON
+    return before in _ONE_OF_MANY or on_it or (is_small_between and before_that in _A)
 
 
 def is_of_another_sex(words: Sequence[Word], at: int, sex: str) -> bool:
