@@ -33,28 +33,24 @@ given and family name; the core behind the marker is wholly a family name, with 
 """
 
 import re
-from collections.abc import Container, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import replace
 from functools import lru_cache
 from typing import Any
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.another_family_name import another_family_name
+from boxlore.core.people.names.fathers_names import marks_child, tells_father
 from boxlore.core.people.names.forms import full_names_of
-from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
-from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, ITALIAN_GIVEN, JAPANESE_GIVEN, MEN, WOMEN
+from boxlore.core.people.names.frame import Frame
+from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, JAPANESE_GIVEN
+from boxlore.core.people.names.particles import with_particle
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.short_forms_table import TIMES
+from boxlore.core.people.names.titles import OF_WOMEN_IN_RELIGION, is_in_religion, is_title, with_title, without_titles
 from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
-from boxlore.core.people.names.traditions import (
-    GIVEN_ELSEWHERE,
-    KnownNames,
-    marks_child,
-    read_core,
-    tells_father,
-    with_particle,
-)
+from boxlore.core.people.names.traditions import KnownNames, read_core
 
 READER_VERSION = "names 1"
 
@@ -70,25 +66,12 @@ _LONGEST = 12
 """Words of a name; more is a sentence."""
 
 
-@dataclass(slots=True)
-class _Frame:
-    """What is gathered while a name is read: its parts so far, as field names and words."""
-
-    parts: dict[str, str]
-    known: KnownNames
-
-    def put(self, part: str, words: str) -> None:
-        """Set a part, or add to it."""
-        if words:
-            self.parts[part] = f"{self.parts[part]} {words}" if self.parts.get(part) else words
-
-
 @lru_cache(maxsize=16384)
 def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     """The parts of a name; none for words that are no name. `known`: the names that the family has already."""
     if is_firm(words):
         return NameParts()
-    frame = _Frame({}, known)
+    frame = Frame({}, known)
     main = _asides(frame, " ".join(words.split()))
     pieces = [tokens for piece in main.split(",") if (tokens := tokens_of(piece))]
     if not pieces or sum(map(len, pieces)) > _LONGEST:
@@ -108,7 +91,7 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     return replace(core, **aside)
 
 
-def _asides(frame: _Frame, words: str) -> str:
+def _asides(frame: Frame, words: str) -> str:
     """The words without nicknames in quotes and without brackets, whose parts are kept."""
 
     def quoted(match: re.Match[str]) -> str:
@@ -158,7 +141,7 @@ _ALIKE = 3
 _RETIRED = ("retd", "rtd", "ret", "hons", "hon", "emeritus", "emerita")
 
 
-def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
+def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
     """What stands in brackets: a marked name, a people, a call name, a maiden name (before the married one), a note."""
     single = len(before) < 2
     if part_and_length := _marker(tokens, in_brackets=True):
@@ -167,7 +150,7 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         return
     if _another(frame, tokens):
         return
-    if tokens[0].plain in _OF_WOMEN_IN_RELIGION and len(tokens) > 1 and not single and not tokens[0].is_small:
+    if tokens[0].plain in OF_WOMEN_IN_RELIGION and len(tokens) > 1 and not single and not tokens[0].is_small:
         _put_marked(frame, "religious", tokens)  # `Edith Gaunt (Sister Mary Clare)`
         return
     if tells_father(tokens):
@@ -183,7 +166,7 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         frame.put("given", written(tokens[:-1]))
         frame.put("family", tokens[-1].text)
         frame.put("nickname", written(token for token in before if token.plain not in words_of.KIN_WORDS))
-    elif inside and before and all(_is_title(token) for token in before):
+    elif inside and before and all(is_title(token) for token in before):
         frame.put("given", written(tokens))  # `Lady (Winifred) Tarrant`
     elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga", "kai") and not tokens[0].is_small:
         frame.put("belongs", written(tokens))
@@ -206,7 +189,7 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         frame.parts["asks"] = f"Is “{written(tokens)}” the name at birth?"
 
 
-def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[Token, ...], tuple[Token, ...]]:
+def _commas(frame: Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[Token, ...], tuple[Token, ...]]:
     """The tokens before the first comma that parts a family name from a given one, and those behind it (or none)."""
     main, *further = pieces
     given: tuple[Token, ...] = ()
@@ -214,7 +197,7 @@ def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[T
         letters = (
             len(main) > 1 and all(_are_letters(token) for token in piece) and "." in piece[0].text
         )  # `W. F. Massey, P.C.`
-        if given and all(_is_title(token) for token in piece):
+        if given and all(is_title(token) for token in piece):
             frame.put("title", written(piece))  # `Burns, Mary Ellen, Mrs.`
         elif letters or all(_is_suffix(token) for token in piece) or _is_joined_suffix(piece):
             frame.put("suffix", written(piece))
@@ -244,7 +227,7 @@ def _are_letters(token: Token) -> bool:
 
 def _is_title_and_given(main: Sequence[Token], piece: Sequence[Token]) -> bool:
     """Whether titles and given names alone stand behind a family name: so a list turns them."""
-    begins = next((at for at, token in enumerate(piece) if not _is_title(token)), len(piece))
+    begins = next((at for at, token in enumerate(piece) if not is_title(token)), len(piece))
     is_family = len(main) < _LONGEST // 3 and not any(token.is_given for token in main)
     return is_family and 0 < begins < len(piece) and all(token.is_given for token in piece[begins:])
 
@@ -294,7 +277,7 @@ def _opens(tokens: Sequence[Token], length: int) -> bool:
     return marker.is_small and (len(marker.plain) > 1 or marker.text.endswith(".") or length > 1) and not name.is_small
 
 
-def _another(frame: _Frame, tokens: Sequence[Token]) -> bool:
+def _another(frame: Frame, tokens: Sequence[Token]) -> bool:
     """Keep another family name that a sentence tells, as a question; whether it tells one."""
     part, name = another_family_name(tokens)
     if part:
@@ -316,7 +299,7 @@ _FORMERLY = frozenset("formerly previously fruher varem end endine ent kuni unti
 """Markers of a name that somebody had before, at birth or by an earlier marriage."""
 
 
-def _put_further(frame: _Frame, part: str, piece: Sequence[Token], length: int) -> None:
+def _put_further(frame: Frame, part: str, piece: Sequence[Token], length: int) -> None:
     """A marked name behind a comma: of two of birth, the one that was only had before is of an earlier marriage."""
     if part == "born_as" and frame.parts.get("born_as"):
         if piece[0].plain in _FORMERLY:
@@ -326,7 +309,7 @@ def _put_further(frame: _Frame, part: str, piece: Sequence[Token], length: int) 
     _put_marked(frame, part, piece[length:])
 
 
-def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
+def _put_marked(frame: Frame, part: str, tokens: Sequence[Token]) -> None:
     """The name behind a marker: of birth and marriage the family name, and a given one where that is told too."""
     tokens = [token for token in tokens if not _is_suffix(token)]
     tokens = tokens[1:] if tokens and tokens[0].plain.isdigit() else tokens  # `kuni 1937 Berg`
@@ -355,23 +338,23 @@ def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
         frame.put(part, written(names))
 
 
-def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
+def _straight(frame: Frame, tokens: Sequence[Token]) -> NameParts | None:
     """A name in the order in which it is said; None for words that are no name."""
     tokens = tokens[1:] if len(tokens) > 3 and tokens[0].plain == "the" and tokens[2].text == "of" else tokens
     if len(tokens) > 2 and tokens[1].text == "of" and tokens[0].plain in _OF_A_LAND:
         return NameParts(title=written(tokens))  # `Duke of Edinburgh`
-    core = _without_respect(frame, _titles(frame, _suffixes(frame, _segments(frame, tokens))))
+    core = _without_respect(frame, without_titles(frame, _suffixes(frame, _segments(frame, tokens))))
     if not core:
         return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
     last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
-    of_a_mystery = last in words_of.RELIGIOUS_TITLES and _in_religion(core, frame.known)  # `Mary of the Sacred Heart`
+    of_a_mystery = last in words_of.RELIGIOUS_TITLES and is_in_religion(core, frame.known)  # `Mary of the Sacred Heart`
     if not of_a_mystery and (_describes(core) or _is_sentence(core, frame.known)):
         return None
     if len(core) > 1 and not core[0].is_initial and all(token.is_initial for token in core[1:]):
         family_first = not core[0].is_given or frame.known.is_family(core[0].plain)
         if family_first and core[0].plain not in words_of.BOUND:
             return with_particle(core[1:], core[:1])  # `Соколов А. П.`
-    return _with_title(frame, core)
+    return with_title(frame, core)
 
 
 _OF_A_LAND = frozenset("duke duchess earl countess marquess marquis prince princess king queen bishop dean".split())
@@ -381,7 +364,7 @@ _RESPECT = ("-san", "-sama", "-sensei", "-chan", "-kun")
 """What stands behind a Japanese name; `-chan` and `-kun` behind a given one."""
 
 
-def _without_respect(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
+def _without_respect(frame: Frame, core: Sequence[Token]) -> Sequence[Token]:
     """The names without a word of respect: `Tanaka-san` is a family name behind a title."""
     ending = next((end for end in _RESPECT if core and core[-1].plain.endswith(end)), "")
     if not ending:
@@ -399,25 +382,25 @@ def _describes(tokens: Sequence[Token]) -> bool:
     return opens or any(token.is_describing for token in tokens)
 
 
-def _turned(frame: _Frame, family: Sequence[Token], given: Sequence[Token]) -> NameParts | None:
+def _turned(frame: Frame, family: Sequence[Token], given: Sequence[Token]) -> NameParts | None:
     """A name as in a list: `Gogh, Vincent van`; the family name, a comma, titles, given names, particles."""
     family = _suffixes(frame, family)
-    given = _titles(frame, _suffixes(frame, _segments(frame, given)))
+    given = without_titles(frame, _suffixes(frame, _segments(frame, given)))
     if len(family) > _LONGEST // 3 or any(token.is_describing for token in (*family, *given)):
         return None
     at = len(given)
     while at > 1 and given[at - 1].is_particle:
         at -= 1
-    if all(_is_title(token) and not token.is_initial for token in given):
+    if all(is_title(token) and not token.is_initial for token in given):
         frame.put("title", written(given))
         return with_particle((), family)
     return read_core((*given, *family), frame.known, family_from=at)
 
 
-def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
+def _segments(frame: Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens before the first marker; the names behind each marker are kept as the part that it announces."""
     for at in range(1, len(tokens)):
-        if _is_title(tokens[at]) and all(_is_title(token) for token in tokens[:at]):
+        if is_title(tokens[at]) and all(is_title(token) for token in tokens[:at]):
             continue
         if _is_born_of(tokens, at):  # `Anna z Nowaków Zielińska`
             frame.put("born_as", tokens[at + 1].text)
@@ -447,7 +430,7 @@ def _is_family_first(first: Token, behind: Sequence[Token]) -> bool:
 
 def _is_inserted(before: Sequence[Token], behind: Sequence[Token]) -> bool:
     """Whether a call name stands between the given names and the family's: `Giuseppe detto Peppino Amato`."""
-    names = [token for token in before if not (_is_title(token) or token.plain in words_of.KIN_WORDS)]
+    names = [token for token in before if not (is_title(token) or token.plain in words_of.KIN_WORDS)]
     is_given = bool(names) and all(token.is_given or token.is_initial for token in names)
     return is_given and not behind[-1].is_given and not behind[1].is_small
 
@@ -463,7 +446,7 @@ def is_family_in_polish(token: Token) -> bool:
     return token.plain.endswith(("ow", "skich", "ckich", "dzkich"))
 
 
-def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
+def _suffixes(frame: Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without those suffixes at their end, and without kin words that stand behind (`Mari néni`)."""
     suffixes: list[Token] = []
     large_behind_small = len(tokens) > 2 and tokens[-2].is_small and not tokens[-1].is_small
@@ -525,7 +508,7 @@ def _is_of_the_elder(tokens: Sequence[Token]) -> bool:
 
 def _ends_in_letters(tokens: Sequence[Token]) -> bool:
     """Whether a whole name stands before letters with points: `Edmund Tait K.G.`; but `Sokolov A.P.`"""
-    names = [token for token in tokens[:-1] if not _is_title(token)]
+    names = [token for token in tokens[:-1] if not is_title(token)]
     return _are_letters(tokens[-1]) and len(names) > 1 and not names[-1].is_initial
 
 
@@ -534,103 +517,6 @@ def _is_of_a_corps(tokens: Sequence[Token]) -> bool:
     last, before = tokens[-1], tokens[-2]
     is_letters = last.is_capitals and len(last.text) < 5 and last.text.isalpha() and not last.is_given
     return is_letters and len(tokens) > 2 and not (before.is_given or before.is_small or before.text.isupper())
-
-
-_BEFORE_TITLES = frozenset("1st 2nd first second rt right very most nursing ward acting dowager".split())
-"""What stands before some titles, and alone is none: `2nd Lieutenant`, `Rt. Rev.`."""
-
-
-def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
-    """The tokens without titles and kin words at their beginning."""
-    at = _leads_to_title(tokens, ("the", "an"))  # `The Hon. Mrs. Carew`
-    if at and tokens[0].plain == "an":
-        frame.put("title", tokens[0].text)  # `An tAthair Peadar`
-    if len(tokens) == 3 and tokens[0].plain == "bean" and tokens[1].plain in ("ui", "mhic", "mhac"):
-        frame.put("title", tokens[0].text)  # `Bean Uí Mhurchú`
-        return (token_of(f"{tokens[1].text}\u00a0{tokens[2].text}"),)
-    if _leads_to_title(tokens[at:], _BEFORE_TITLES):
-        frame.put("title", tokens[at].text)
-        at += 1
-    if len(tokens) > at + 2 and tokens[at].plain in _MAKE_KIN and tokens[at + 1].plain in words_of.KIN_WORDS:
-        frame.put("kin", written(tokens[at : at + 2]))  # `Great Aunt Sophie`
-        return tokens[at + 2 :]
-    while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
-        frame.put(part, tokens[at].text)
-        at += 1
-        for before in (("the",), ("le", "la"), _BEFORE_TITLES):  # `Capt. the Hon.`, `M. le curé`
-            if _leads_to_title(tokens[at:], before) and (before != ("le", "la") or tokens[at].is_small):
-                frame.put(part, tokens[at].text)
-                at += 1
-    return tokens[at:]
-
-
-_MAKE_KIN = ("great", "grand", "step", "half", "foster", "gross", "stief")
-"""Words before one of kin, that make another one with it."""
-
-
-def _leads_to_title(tokens: Sequence[Token], words: Container[str]) -> int:
-    """1 where one of these words and then a title, or another such word, open the tokens; else 0."""
-    behind = tokens[1:]
-    is_led = len(behind) > 1 and (_is_title(behind[0]) or _leads_to_title(behind, _BEFORE_TITLES) > 0)
-    return int(is_led and tokens[0].plain in words)
-
-
-def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
-    """`title` or `kin` for a word that is one here, or an empty string."""
-    first, *behind = tokens
-    if first.plain in ("superior", "oberin", "superieure", "superiora") and frame.parts.get("title"):
-        return "title"  # `Mother Superior`
-    if first.text == "Man":  # `Old Man Crabbe`, but no husband of another language
-        return "title" if frame.parts.get("title", "").endswith("Old") and behind else ""
-    if not frame.parts.get("title") and _is_short_title(tokens) and first.plain not in words_of.KIN_WORDS:
-        return "title"
-    is_kin = first.plain in words_of.KIN_WORDS
-    before = frame.parts.get("title", "").split(" ")[-1]
-    if len(first.plain) == 1 and behind and (behind[0].is_initial or token_of(before).plain in _OF_WOMEN_IN_RELIGION):
-        return ""  # `M. S. Rao`, `Sister M. Benedicta`
-    if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
-        return ""
-    if first.plain in words_of.KIN_WITH_AN_ACCENT and first.text.isascii() and not first.is_small and behind:
-        return ""  # `Mere Tipene`
-    has_accent = first.plain in words_of.KIN_WITH_AN_ACCENT and not first.text.isascii()
-    also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS and not has_accent
-    if is_kin and also_given and len(behind) > 1:
-        return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
-    if not behind:
-        if is_kin and frame.parts.get("title") and first.plain in words_of.RELIGIOUS_TITLES:
-            return "title"  # `Reverend Mother`
-        alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
-        return "kin" if is_kin and alone else ""
-    if first.plain == "d" and len(behind) == 1 and not behind[0].is_given:
-        return ""  # `D. Shaw`, an initial; `D. Amélia` is a lady
-    leads = (
-        first.text.endswith(".")
-        or token_of(before).plain in ("rev", "reverend", "very")
-        or (first.is_small and not behind[0].is_small)
-    )  # `don Julián`
-    may_be_given = not leads and (first.plain in words_of.EITHER or first.is_given)
-    may_be_given = may_be_given and first.plain not in words_of.KIN_WITH_AN_ACCENT | words_of.GRANDPARENTS
-    if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
-        return ""
-    is_surely_kin = first.is_small or not _is_title(first) or first.plain in words_of.KIN_BEFORE_RELIGION
-    return "kin" if is_kin and is_surely_kin else "title"
-
-
-def _is_short_title(tokens: Sequence[Token]) -> bool:
-    """Whether a small word with a point stands before a name written large: `kun. Juozas Tumas`, `id. Varga Pál`."""
-    first, *behind = tokens
-    is_short = first.is_small and first.text.endswith(".") and first.text.count(".") == 1 and len(first.plain) < 6
-    return is_short and len(behind) > 1 and not any(token.is_small for token in behind)
-
-
-def _is_title(token: Token) -> bool:
-    if token.text == "Mª":
-        return False
-    joined = token.plain.removeprefix("l'").split("-")  # `l'abbé`
-    if token.plain.rpartition("/")[2] in words_of.TITLES and "/" in token.plain:
-        return True  # `L/Cpl.`
-    joined = joined[1:] if joined[0] in ("rear", "sub", "under") and len(joined) > 1 else joined  # `Rear-Admiral`
-    return all(word in words_of.TITLES for word in joined) or token.plain in words_of.RELIGIOUS_TITLES
 
 
 def _is_sentence(core: Sequence[Token], known: KnownNames) -> bool:
@@ -647,123 +533,3 @@ def _is_sentence(core: Sequence[Token], known: KnownNames) -> bool:
     return bool(small) and (
         half or not is_known(names[0]) or any(not is_known(t) and t is not names[-1] for t in small)
     )
-
-
-def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
-    """The core, with what a title before it says of it."""
-    core = _title_inside(frame, core)
-    last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
-    if kin := frame.parts.get("kin"):
-        of_respect = token_of(kin).plain in words_of.TURKISH_RESPECT
-        if of_respect and not frame.known.is_family(core[-1].plain):
-            return NameParts(given=written(core))  # `Mehmet Ali Bey`, who has no family name
-        return _kin_alone(token_of(kin.split(" ")[-1]).plain, core, frame.known)
-    if not last and frame.parts.get("nickname") and len(core) == 1 and not core[0].is_given:
-        return with_particle((), core)  # `“Snowy” Tidmarsh`
-    if not last:
-        return read_core(core, frame.known)
-    in_religion = last in words_of.ALWAYS_RELIGIOUS or _in_religion(core, frame.known)
-    if in_religion and last not in words_of.ALWAYS_RELIGIOUS and _may_be_secular(last, core):
-        asks = f"Is “{core[1].text}” a family name, or a part of the name in religion?"
-        return replace(with_particle(core[:1], core[1:]), asks=asks)
-    if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and in_religion:
-        return NameParts(religious=written(core))
-    if len([token for token in core if not token.is_particle]) == 1:
-        of_an_order = token_of(frame.parts.get("suffix", "")).plain in _ORDERS
-        return _titled_alone(last, core, frame.known, of_an_order=of_an_order)
-    is_bound = core[0].plain in words_of.BOUND and not (core[0].is_given or core[0].is_initial)
-    if is_bound and len(core) == 2:
-        return with_particle((), core)  # `pastoor Van Dijk`
-    read = read_core(core, frame.known)
-    first = read.given.split()[:1]
-    if last in _OF_WOMEN_IN_RELIGION and len(core) == 2 and core[0].plain in _MARY and read.family:
-        return replace(read, asks=f"Is “{read.family}” a family name, or a part of the name in religion?")
-    if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN - WOMEN and read.family:
-        frame.put("title", read.given)
-        return replace(read, given="", family="", married_as=read.family)
-    return read
-
-
-_BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")
-"""Titles in religion that no family name stands behind alone."""
-
-_OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
-_GIVEN_OR_FAMILY = frozenset(GIVEN_OR_FAMILY.split())
-_MARY = frozenset("mary maria marie m".split())
-
-
-def _may_be_secular(title: str, core: Sequence[Token]) -> bool:
-    """`Sister Philippa Bruce`: a man's name behind a woman's, which may be her family name, but not behind `Mary`; and
-    `Sister Mary Kelly`."""
-    if title not in _OF_WOMEN_IN_RELIGION or len(core) != 2:
-        return False
-    is_of_a_man = core[1].plain in MEN - WOMEN and core[0].plain not in (*MEN, *_MARY)
-    return is_of_a_man or core[1].plain in _GIVEN_OR_FAMILY - words_of.MYSTERIES
-
-
-def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
-    """The core without a title before a particle: `Otto Graf von Lambsdorff`."""
-    for at in range(1, len(core) - 2):
-        is_noble = core[at].plain in words_of.NOBLE and core[at + 1].is_particle
-        is_wife = core[at].plain == "bean" and core[at + 1].plain.split("\u00a0")[0] in ("ui", "mhic", "mhac")
-        if is_noble or is_wife:  # `Máire Bean Uí Néill`
-            frame.put("title", core[at].text)
-            return (*core[:at], *core[at + 1 :])
-    return core
-
-
-def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
-    """Names behind a kin word. A parent and a grandparent go by the family name as well (`Grandma Lomax`)."""
-    name = core[0]
-    is_given = name.is_given or known.is_given(name.plain) or name.plain in GIVEN_IN_PICTURES
-    is_given = is_given or any(name.plain in names for names in GIVEN_ELSEWHERE)
-    if len(core) > 1 or is_given:
-        return read_core(core, known)
-    kin = kin.removeprefix("great-").removeprefix("ur")
-    by_family = kin in words_of.GRANDPARENTS or kin in words_of.ELDERS_BY_FAMILY_NAME
-    if by_family or known.is_family(name.plain):
-        return with_particle((), core)
-    read = read_core(core, known)
-    is_elder = words_of.KIN_WORDS.get(kin) in _ELDERS and read.given
-    return replace(read, asks=f"Is “{name.text}” a given name or a family name?") if is_elder else read
-
-
-_ELDERS = frozenset("mother father grandmother grandfather great-grandmother great-grandfather".split())
-
-_ORDERS = frozenset("osb sj op ofm csc rsm".split())
-
-
-def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an_order: bool) -> NameParts:
-    """One name behind a title: a family name, but a given one behind some titles and where it is known as one."""
-    name = core[-1]
-    given = known.is_given(name.plain) and not known.is_family(name.plain)
-    if title in words_of.GIVEN_TITLES:
-        given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given
-    elif title in words_of.RELIGIOUS_TITLES:
-        given = given or name.is_given or of_an_order or title in _BY_GIVEN_NAME
-    is_of_both = not given and name.plain in _GIVEN_OR_FAMILY and title in _OF_WOMEN_IN_RELIGION
-    if is_of_both and not known.is_family(name.plain):  # `Sr. Clare`
-        return NameParts(religious=written(core), asks=f"Is “{name.text}” a family name, or the name in religion?")
-    if given and title in words_of.RELIGIOUS_TITLES and title not in words_of.PRIESTS:
-        return NameParts(religious=written(core))
-    return NameParts(given=written(core)) if given else with_particle((), core)
-
-
-def _in_religion(core: Sequence[Token], known: KnownNames) -> bool:
-    """Whether names behind `Sister` are all given ones: a name in religion."""
-    last = core[-1]
-    if known.is_family(last.plain):
-        return False
-    return all(_is_of_religion(token) for token in core)
-
-
-def _is_of_religion(token: Token) -> bool:
-    plain = token.plain.removeprefix("l'")
-    of_a_saint = (plain, f"{plain[:-1]}us", plain[:-1], f"{plain[:-1]}e")  # `Benedicta`, `Aloysia`, `Ignatia`
-    named = (
-        token.is_given
-        or token.is_particle
-        or token.is_initial
-        or any(word in words_of.MYSTERIES for word in of_a_saint)
-    )
-    return named or plain.startswith(("saint-", "sainte-", "st-")) or plain in ("the", "most", "st", "saint", "sainte")

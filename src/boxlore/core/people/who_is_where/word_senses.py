@@ -7,9 +7,9 @@ import re
 from collections.abc import Sequence
 
 from boxlore.core.people.names.another_family_name import another_family_name
+from boxlore.core.people.names.family_name_last import IBERIAN_GIVEN
 from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of, tokens_of
-from boxlore.core.people.names.traditions import IBERIAN_GIVEN
 from boxlore.core.people.names.words_table import FILIATION, MARKERS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.before_things import is_before_a_thing
