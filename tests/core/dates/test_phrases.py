@@ -114,6 +114,23 @@ FAMILY = [
     ("when Con was five", None),
     ("when Con was little", None),
     ("the wedding Joe came home", None),
+    ("Whitsun the year before the wedding", None),
+    ("autumn the year before the wedding", "1951-23"),
+    ("the year after Joe came home, autumn", None),
+    ("the year before Joe came home, Christmas", "1945-12-25"),
+    ("Christmas, the year before Joe came home", "1945-12-25"),
+    ("two years before the wedding, Christmas", None),
+    ("Christmas 1938, the year before the wedding", None),
+    ("after the wedding, two years or so", "1954~"),
+    ("after the wedding, maybe a year", "1953%"),
+    ("after the wedding, two", None),
+    ("po vestuvių kokie dveji metai", None),
+    ("через год после the wedding", "1953~"),
+    ("Aunt Aino som konfirmand, 14 år", None),
+    ("when Aunt Aino was nobbut three", None),
+    ("when Aunt Aino was nobbut 0", None),
+    ("Christmas, the year before 1938", None),
+    ("Aunt Aino 4 1/2 år", "[1924-05..1925-05]"),
 ]
 
 

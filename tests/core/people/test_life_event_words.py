@@ -2,7 +2,7 @@
 
 from tests.every_row import every_row
 
-from boxlore.core.people.life_event_words import bare, kind_of, shorter
+from boxlore.core.people.life_event_words import as_clause, bare, kind_of, shorter
 
 NAMES = [  # name, kind, the words that mean it, what says less
     ("the wedding of Anna and Joe", "marriage", "wedding of anna and joe", ("wedding",)),
@@ -19,3 +19,23 @@ NAMES = [  # name, kind, the words that mean it, what says less
 @every_row(("name", "kind", "words", "less"), NAMES)
 def test_what_a_name_says(name: str, kind: str, words: str, less: tuple[str, ...]) -> None:
     assert (kind_of(name), bare(name), shorter(name)) == (kind, words, less)
+
+
+CLAUSES = [  # name, what English says with the verb
+    ("the shop opening", ("shop opened", "shop was opened", "shop were opened")),
+    ("the opening of the shop", ("shop opened", "shop was opened", "shop were opened")),
+    ("the shop’s closing", ("shop closed", "shop was closed", "shop were closed")),
+    ("the sinking of our Rotorua", ("rotorua sank", "rotorua sinked")),
+    ("the mill burning", ("mill burned", "mill burnt")),
+    ("the opening", ()),
+    ("the bell ring", ()),
+    ("the bell king", ()),
+    ("the wedding of Anna", ("anna wedded",)),
+    ("", ()),
+]
+
+
+@every_row(("name", "clauses"), CLAUSES)
+def test_a_noun_in_ing_as_a_clause(name: str, clauses: tuple[str, ...]) -> None:
+    told = set(as_clause(name))
+    assert told >= set(clauses) and bool(told) == bool(clauses)

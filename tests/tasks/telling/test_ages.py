@@ -106,3 +106,18 @@ def test_a_holiday_is_that_of_the_place(collection: Collection) -> None:
 def test_countries_that_are_none(tmp_path: Path) -> None:
     with pytest.raises(WrongUse, match="two capital letters a country"):
         start(tmp_path / "other", Settings(countries="New Zealand"))
+
+
+def test_an_age_with_the_name_in_the_dative(tmp_path: Path) -> None:
+    start(tmp_path / "ours", Settings(language="ru"))
+    with open_collection(tmp_path / "ours") as opened:
+        teller, act = Teller(opened), opened.act("people")
+        person = act.new(Kind.PERSON)
+        teller.add(act, person, "name", "Вера", Telling())
+        teller.add(act, person, "born", "30 сентября 1907", Telling())
+        act.done()
+        act = opened.act("an item")
+        item = act.new(Kind.ITEM)
+        teller.add(act, item, "date", "Вере 5 лет", Telling())
+        act.done()
+        assert date_of(opened, item) == ("[1912-09-30..1913-09-29]", None)

@@ -11,6 +11,9 @@ from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.relative import about_age, at_age, at_age_in, year_of_age
 from boxlore.core.dates.tails import WITH
 
+_AS = frozenset("as als comme como come som kuin jako kā kaip kui mint".split())
+"""Words before what somebody is at an age (“Karen som konfirmand, 14 år”), in the languages."""
+
 _ADDED = frozenset(("comma", "and", "dash", "noise", "was", "i", "infant", "small", "genitive"))
 _OF_AGE = frozenset(("aged", "years_old"))
 _ABOUT = frozenset(("about", "doubt", "about_behind"))
@@ -65,7 +68,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
             continue
         elif kinds == {"name"} and ages and len(ages) == len(lives) and _leads(led, text):
             tail = True  # “Linda, 4, with doll”
-        elif kinds == {"name"} and order in ("", "p"):
+        elif (kinds == {"name"} or told in _AS) and order in ("", "p"):
             between = True  # “our Peter on the donkey, aged 3”
         else:
             return None

@@ -51,7 +51,7 @@ from boxlore.core.dates.lexicon import (
     languages_of,
     stretch_words,
 )
-from boxlore.core.dates.numbers_in_digits import is_day_first, without_open_parts
+from boxlore.core.dates.numbers_in_digits import is_day_first, is_day_first_there, without_open_parts
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.proposing import NOT_UNDERSTOOD, proposed
@@ -144,7 +144,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return _not_known(understood(told, context, own), context)
     if len(tokens) > MOST_TOKENS or not balanced(words):
         return proposed(tokens, words, context, lambda stretch: _decided(stretch, context))
-    if context.order == "mdy" and (is_day_first(words) or _is_told_day_first(tokens)):
+    if _is_surely_day_first(tokens, words, context):
         context = context._replace(order="dmy")
     if not kinds.isdisjoint(_TOLD_OTHERWISE):
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
@@ -334,6 +334,13 @@ def _mistyped(words: str, meant: str, context: DateContext, own: Node | None) ->
     return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
+def _is_surely_day_first(tokens: list[Token], words: str, context: DateContext) -> bool:
+    """Whether figures are day first for all that the collection says of its order."""
+    if context.order == "mdy":
+        return is_day_first(words) or _is_told_day_first(tokens)
+    return not context.order and is_day_first_there(words, context.countries)
+
+
 def _is_told_day_first(tokens: list[Token]) -> bool:
     """Whether a word beside numerals is of no English: of the languages here, only English is written with the month
     first (CLDR, the short dates of en-US)."""
@@ -446,7 +453,28 @@ def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome 
 
 
 def _of_named_person(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
-    return _before_a_tail(tokens, words, context) or _age_beside_words(tokens, words, context)
+    return (
+        _before_a_tail(tokens, words, context)
+        or _age_beside_words(tokens, words, context)
+        or _age_with_a_word(tokens, words, context)
+    )
+
+
+def _age_with_a_word(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    """“When Tom was nobbut three”: the question whether the age is meant, where one word that nobody knows stands
+    between “was” and its number."""
+    for at in range(1, len(tokens) - 1):
+        unknown = tokens[at].kinds == {"name"} and words[tokens[at].start].islower()
+        if unknown and tokens[at - 1].is_any(_WAS) and tokens[at + 1].is_any(NUMBERS):
+            outcome = _of_age([*tokens[:at], *tokens[at + 1 :]], words, context)
+            if outcome and outcome.edtf:
+                told = words[tokens[at].start : tokens[at].end]
+                ask = f"{_is_meant(outcome.edtf, context)} {NOT_UNDERSTOOD}: “{told}”."
+                return Outcome(None, ask, (outcome.edtf.text,))
+    return None
+
+
+_WAS = frozenset(("was",))
 
 
 def _age_beside_words(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:

@@ -393,6 +393,9 @@ class Assembly(Gathered):
         behind_its_year = self.sign != "comma" and self.taken[-1:] in (["year"], ["short"])
         if value == "year" and behind_its_year and not self.senses[self.at].languages & ~YEAR_NAMED_BEHIND:
             return True  # `1949. aasta küüditamine`: of that year, and no year of a feast
+        ahead = self.senses[self.at + 1].kind if self.at + 1 < len(self.senses) else ""
+        if value == "year" and ahead in ("before", "after") and self.date.within_a_year and not self.date.year:
+            return False  # “Whitsun the year before the flood”
         if not self._names_what_follows(value) or (value in _COUNTED and self.taken[-1:] == ["day"]):
             return False  # “3 days in May 1936” are no 3 May
         spanned = self.date.years or any(sense.kind == "years" for sense in self.senses[self.at + 1 : self.at + 2])

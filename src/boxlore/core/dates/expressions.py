@@ -14,7 +14,7 @@ from boxlore.core.dates.context import NOT_THEN, NOT_TOGETHER, DateContext, NoSu
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
-from boxlore.core.dates.relative import Distance, near, outermost, outermost_year
+from boxlore.core.dates.relative import Distance, bounds, near, outermost, outermost_year
 from boxlore.core.dates.short_years import LAST_DAY
 from boxlore.core.dates.wars_table import OVER_BY_THEN
 from boxlore.core.dates.writing import choices_of, question, spans_of, written, year_of
@@ -23,14 +23,14 @@ from boxlore.core.dates.writing import choices_of, question, spans_of, written, 
 @dataclass(slots=True)
 class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
-    all, within, near, nth, outer, known, apart, not or except.
+    all, within, near, in_year, nth, outer, known, apart, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
-    its part; `nth` is the how-manieth of its first part, a feast or a season, in its second, a war; `apart` is the
-    first part, or the second; `beside` says how two alternatives stand beside each other where it matters: on both
-    sides of a stroke, as one day in two calendars does (`slash`), or the second only doubted (`doubt`), the later ones
-    behind a comma (`finer`), each with its own day and month (`own`), or a number before a day (`row`); of a limit that
-    it is not far away (`just`).
+    its part; `in_year` is the first part, in the year that the second tells; `nth` is the how-manieth of its first
+    part, a feast or a season, in its second, a war; `apart` is the first part, or the second; `beside` says how two
+    alternatives stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does
+    (`slash`), or the second only doubted (`doubt`), the later ones behind a comma (`finer`), each with its own day and
+    month (`own`), or a number before a day (`row`); of a limit that it is not far away (`just`).
     """
 
     kind: str
@@ -61,7 +61,7 @@ class Expression:
             return self.parts[0].filled()
         if self.kind == "within":
             self._share_century()
-        if self.kind in ("within", "near", "nth", "known", "apart"):
+        if self.kind in ("within", "near", "in_year", "nth", "known", "apart"):
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
@@ -121,7 +121,7 @@ class Expression:
             return ""
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
-        dates = self.leaves()
+        dates = self.leaves()[1:] if self.kind == "in_year" else self.leaves()
         if self.follows_event and not dates[0].year:
             return ""
         if self.is_feast_beside_war or self.kind == "nth":
@@ -519,6 +519,29 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 
 
+def _in_year(whole: Expression, context: DateContext, pick: int) -> str:
+    """“Whitsun the year before the flood”: of the calendar year before; where the twelve months before the event hold
+    another one, or it is not known in which year the event was, it is asked."""
+    date, beside = whole.parts
+    assert isinstance(date, Partial) and isinstance(beside, Expression) and beside.distance  # the grammar makes it so
+    (anchor,), side = beside.leaves(), beside.distance.side
+    event = written(anchor, context)
+    first, last = bounds(event)
+    a_year = Distance(side, "year", 1, event=True)
+    months = standard.parsed(near(event, a_year, context._replace(whole=True)))
+    texts: dict[str, None] = {}
+    of_calendar = {first.year + side, last.year + side}
+    for year in sorted(of_calendar | {first.year, last.year}):
+        of_year = date.copy()
+        of_year.year, of_year.mark = f"{year:04d}", of_year.mark | anchor.mark
+        text = written(of_year, context, pick)
+        if year in of_calendar or _holds(months, standard.parsed(text)):
+            texts[text] = None
+    if len(texts) > 1:
+        raise NoSuchDate("Which year’s is meant?", tuple(texts))
+    return next(iter(texts))
+
+
 def _nth(whole: Expression, context: DateContext, pick: int) -> str:
     """“The first Christmas of the war”: the how-manieth that lies in it, from its begin or its end."""
     assert whole.distance is not None  # it has one by its kind
@@ -607,5 +630,5 @@ def _except(whole: Expression, context: DateContext, pick: int) -> str:
 _WRITERS = {
     "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
     "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
-    "nth": _nth, "apart": _apart, "outer": _outer, "not": _not, "except": _except, "known": _known,
+    "in_year": _in_year, "nth": _nth, "apart": _apart, "outer": _outer, "not": _not, "except": _except, "known": _known,
 }  # fmt: skip

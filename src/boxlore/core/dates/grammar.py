@@ -51,7 +51,7 @@ _LIKELIER = "likelier"
 
 _SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
-_BEGIN_NEAR = ("eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
+_BEGIN_NEAR = ("at_a_distance", "eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
 _YEARS = ("year", "short")
 _OF_TWO_COUNTS = ("or", "dash", "comma", "slash")
 _COUNTED = ("day", "week", "month", "year")
@@ -139,8 +139,12 @@ class Grammar:
                 self.at += self.kinds[self.at] in ("comma", "dash")
             if self.at == self.count:
                 return said
+            begin, mark = self.at, self._marks()  # “not 1935, must be the year after”
             if years := self._year_beside_it():
-                return Expression("one", [self._a_year_on(item, years)])
+                beside = Expression("one", [self._a_year_on(item, years)])
+                beside.mark(mark)
+                return beside
+            self.at = begin
             said = self._alternatives()
             fill([*denied.leaves(), *said.leaves()], span=True)  # “not at Easter 1947, at Whitsun”
         else:
@@ -276,7 +280,9 @@ class Grammar:
             if not is_apart and kind in ("or", "and", "slash"):
                 self._share_what_is_behind(items, begin)
             marks.append(self._last_mark)
-            if joins == ["comma"] and (known := self._beside_a_war(items)):
+            if joins == ["comma"] and self._is_of_year_before(items):
+                items, joins, marks = [Expression("in_year", [items[1].leaves()[0], items[0]])], [], marks[:1]
+            elif joins == ["comma"] and (known := self._beside_a_war(items)):
                 items, joins, marks = [known], [], marks[:1]
             elif joins[-1] == "comma" and self._is_told_beside_a_war(items, joins):
                 told = self._joined(items[:-1], joins[:-1], marks[:-1], first_mark)
@@ -392,6 +398,15 @@ class Grammar:
         others = [date for item in items[:-1] for date in item.leaves()]
         is_war = bool(war.span) and not war.part and items[-1].kind in ("one", *_LIMITS)
         return is_war and "comma" not in joins[:-1] and not any(date.span or date.event for date in others)
+
+    @staticmethod
+    def _is_of_year_before(items: list[Expression]) -> bool:
+        """“The year before the flood, Whitsun”: a year beside an event, and behind it what is told without a year."""
+        told, date = items
+        beside = told.distance if told.kind == "near" and told.leaves()[0].event else None
+        if beside is None or beside.unit != "year" or beside.count > 1 or date.kind != "one":
+            return False
+        return date.leaves()[0].within_a_year and not date.leaves()[0].year
 
     @staticmethod
     def _beside_a_war(items: list[Expression]) -> Expression | None:
@@ -519,6 +534,7 @@ class Grammar:
             may_be_next = self.senses[self.at].value == "perhaps"
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             item = Expression(_LIMIT_OF[kind], [self._operand()], beside=just)
+            item = self._away_behind(kind, item) or item
             if may_be_next and item.leaves()[0].within_a_year and not item.leaves()[0].day:
                 raise NoForm  # “following summer 1933” may be that summer
             if self.kinds[self.at] in _BEHIND and _LIMIT_OF[self.kinds[self.at]] == _LIMIT_OF[kind]:
@@ -598,6 +614,8 @@ class Grammar:
         first = self._operand()
         if self.at == self.count:
             return Expression("one", [first])
+        if beside := self._in_year_beside(first):
+            return beside
         if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to_open":
             self.at += 1  # mid-to-late
         if self.kinds[self.at] in _UNTIL and self.kinds[self.at + 1] not in ("", "correction", "or"):
@@ -641,6 +659,18 @@ class Grammar:
             return Expression(_LIMIT_OF[kind], item.parts)
         return item
 
+    def _in_year_beside(self, date: Partial) -> Expression | None:
+        """“Whitsun the year before the flood”: of the year beside an event; None where no such year follows."""
+        begin = self.at
+        self.at += self.kinds[self.at] == "comma"
+        is_year = self.kinds[self.at] == "unit" and self.senses[self.at].value == "year"
+        if is_year and self._side(self.at + 1) and date.within_a_year and not (date.year or date.event):
+            beside = self._near()
+            if beside is not None and beside.leaves()[0].event:
+                return Expression("in_year", [date, beside])
+        self.at = begin
+        return None
+
     def _outer_part(self) -> Expression | None:
         """`the first ten days of June 1940`, `the last fortnight of July`"""
         length = outer_part(self.senses[self.at :])
@@ -680,7 +710,7 @@ class Grammar:
         """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""
         begin, count = self.at, 0
         exact = self.kinds[begin] == "to_the_day"  # “exactly a year before the wedding”
-        self.at += exact
+        self.at += exact or self.kinds[begin] == "at_a_distance"  # `через год после свадьбы`
         if self.kinds[self.at] not in _BEGIN_NEAR:
             self.at = begin
             return None
@@ -730,6 +760,30 @@ class Grammar:
             anchor.mark |= ABOUT
         distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
         return Expression("near", [anchor], distance=distance)
+
+    def _away_behind(self, kind: str, limit: Expression) -> Expression | None:
+        """`po vestuvių kokie dveji metai`, “after the wedding, two years or so”: how far it is from an event or a war,
+        told behind it at the end; None where that is not told."""
+        begin, anchor = self.at, limit.leaves()[0]
+        if kind not in _SIDES or not (anchor.event or anchor.span):
+            return None
+        self.at += self.kinds[self.at] == "comma"
+        mark = self._marks()
+        count = 0
+        if self.kinds[self.at] == "day":
+            count = self.senses[self.at].value[0]  # type: ignore[index]  # a number and its count of digits
+            self.at += 1
+        told = str(self.senses[self.at].value) if self.kinds[self.at] == "unit" else ""
+        unit = told.removeprefix("one_").removesuffix("s")
+        self.at += bool(told)
+        if self.kinds[self.at] == "about_behind":
+            mark |= ABOUT
+            self.at += 1
+        if unit not in _COUNTED or not (count or mark or told.startswith("one_")) or self.at < self.count:
+            self.at = begin
+            return None
+        anchor.mark |= mark
+        return Expression("near", [anchor], distance=Distance(_SIDES[kind], unit, count, event=bool(anchor.event)))
 
     def _some_away(self) -> Expression | None:
         """“Two or three years after the wedding”, “a year or two before it”: one of the days so far away."""

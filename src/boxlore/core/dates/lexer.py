@@ -84,8 +84,13 @@ _GENITIVE = (Sense("genitive"),)
 _BRACKETS = {"(": ")", "[": "]"}
 
 
+_AND_A_HALF = re.compile(r"(?<=\d) 1/2(?= [^\W\d])")
+
+
 def normal(text: str) -> str:
     """The working copy: small letters, one kind of dash and quote, one spelling; each letter stays where it is."""
+    if " 1/2 " in text:
+        text = _AND_A_HALF.sub("    ", text)  # “4 1/2 years” as “4½ years”
     if text.isascii():
         return text.lower().replace("`", "'")
     lowered = text.lower()

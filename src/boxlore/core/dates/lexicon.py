@@ -98,7 +98,7 @@ KINDS = (
     "undated", "no_year", "correction", "old_style", "new_style", "hebrew", "republican", "before_christ",
     "calculated", "when", "was", "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life",
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
-    "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to",
+    "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to", "at_a_distance",
     "or_year_after", "or_year_before", "numbered", "measured", "street", "street_of", "same", "as",
     "infant", "small", "alive", "occasion",
     "occasion_ahead",

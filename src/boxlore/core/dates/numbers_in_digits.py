@@ -68,6 +68,21 @@ def is_day_first(words: str) -> bool:
     return _DAY_FIRST.search(words) is not None
 
 
+WITH_FULL_STOPS = frozenset(
+    "AT AZ BA BE BG BY CH CZ DE DK EE FI GE HR IS KZ LI LU LV MK NO PL RO RS RU SI SK TR UA".split()
+)
+"""Countries that write a day in digits with full stops, its day first (CLDR, the short dates of their languages)."""
+
+_WITH_FULL_STOPS = re.compile(r"(?<![\d.])\d{1,2}\. ?\d{1,2}\. ?'?(?:\d{4}|\d\d)(?!\d)")
+
+
+def is_day_first_there(words: str, countries: tuple[str, ...]) -> bool:
+    """Whether figures with full stops between them are of countries that write them so, which have the day first:
+    `12.05.27` in Estonia."""
+    there = bool(countries) and all(country[:2] in WITH_FULL_STOPS for country in countries)
+    return there and _WITH_FULL_STOPS.search(words) is not None
+
+
 _CLOCK = re.compile(r"\d{1,2}(?:[:.]\d\d$|:\d\d|.*(?:m\.?|uhr|h|h\d\d|clock|hrs?)$)")
 _DIGITS = re.compile(r"\d+|[ivx]+")
 _CLOCK_TIME = (Sense("clock"),)

@@ -21,6 +21,7 @@ from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.years_of_lives import OfALife, as_names, choices_beside, of_a_life
 
 Decided = Callable[[list[Token]], Outcome | None]
 
@@ -71,13 +72,6 @@ _NUMBERS = frozenset(("year", "day", "short", "dates", "years", "decade_digits")
 _YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
 """The year in what is no date by its form: `negative 1938/17`."""
 
-_BORN = re.compile(
-    r"\b(?:born|geboren|née?|född|født|sündinud|syntynyt|nacid[oa]|nat[oa]|nascid[oa]|urodzon[ya]|narozena?|родил(?:ся|ась)"
-    r"|dzim(?:is|usi)|gim(?:ęs|usi)) (?:in |en |i |im |le |nel |em |w |v |в )?(?P<year>1[89]\d\d|20\d\d)(?![\w/])",
-    re.IGNORECASE,
-)
-"""A birth and its year, of whoever is in the picture, in the languages."""
-
 _SCORE = re.compile(
     r"(?<![\w/.-])(?:\d{1,3}(?: for |[-/])\d{1,2} dec(?:l|lared)?\b(?!\.? ?[\d'])"
     r"|\d{1,3}\*? not out\b|\d{1,3}/(?:\d{1,2}|-) (?:(?:a|the) (?:dozen|pair|pound|yard|piece|head|score)|per|each)\b"
@@ -107,6 +101,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     for score in _SCORE.finditer(words):
         inside = range(*score.span())
         tokens = [_as_name(token) if token.start in inside else token for token in tokens]
+    life = of_a_life(tokens, words)
+    if life and (beside := _beside_a_life(life, tokens, words, context, decided)):
+        return beside
     pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
     if not pieces and denied:
         return Outcome(None, NOT_THEN)
@@ -117,9 +114,6 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
     choices = [*_with_its_year(pieces), *choices]
-    if reckoned := _of_birth_and_age([token for at, token in enumerate(tokens) if at not in read], words):
-        born, year = reckoned
-        choices = [year, *(text for text in choices if text != born)]
     whole = () if denied else _whole(tokens, decided, choices)
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
     choices = list(dict.fromkeys((*whole, *apart, *choices)))
@@ -145,6 +139,21 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     left = _left_over(tokens, read, words)
     unread = f" {NOT_UNDERSTOOD}: {', '.join(f'“{run}”' for run in left)}." if left else ""
     return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+
+
+def _beside_a_life(
+    life: OfALife, tokens: list[Token], words: str, context: DateContext, decided: Decided
+) -> Outcome | None:
+    """The question whether another date is meant than that of a birth or a death, which is told among these words;
+    what follows from it where there is no other one."""
+    if any(token.is_any(_YEARS) for token in (*tokens[: life.first], *tokens[life.last :])):
+        return proposed(as_names(life, tokens), words, context, decided)
+    told = _dates(tokens[life.first : life.last], decided)
+    if not told:
+        return None
+    choices = choices_beside(life, told[0], tokens)
+    shown = _listed([asked(text, context) for text in choices])
+    return Outcome(None, f"“{context.text}”: is {shown} meant?", tuple(choices))
 
 
 def _is_to_come(text: str, context: DateContext) -> bool:
@@ -205,19 +214,6 @@ def _without_day_of_street(tokens: list[Token], street: int) -> list[Token]:
 
 def _as_name(token: Token) -> Token:
     return replace(token, senses=(Sense("name"),))
-
-
-def _of_birth_and_age(unread: list[Token], words: str) -> tuple[str, str] | None:
-    """“Born 1912, about six here”: the year of the birth, which is not that of the picture, and the year that follows
-    from the one age among the words that no piece uses; None where they are not told."""
-    born = _BORN.search(words)
-    numbers = [
-        sense.value[0]  # type: ignore[index]  # a number and its count of digits
-        for token in unread
-        for sense in token.senses
-        if born and token.start >= born.end() and sense.kind == "day"
-    ]
-    return (born["year"], f"{int(born['year']) + numbers[0]:04d}~") if born and len(numbers) == 1 else None
 
 
 def _with_its_begin(text: str) -> tuple[str, ...]:

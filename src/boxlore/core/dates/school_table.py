@@ -179,13 +179,15 @@ SCHOOL: Mapping[str, Mapping[str, str]] = {
     "winter semester": {
         "de": "wintersemester|winterhalbjahr",
     },
+    "summer semester": {
+        "de": "sommersemester|sommerhalbjahr",
+    },
     "spring semester": {
         "sv": "vårterminen|vårtermin",
         "fi": "kevätlukukausi|kevätlukukaudella",
         "nb": "vårsemesteret|vårsemester",
         "da": "forårssemesteret|forårssemester",
         "et": "kevadsemester|kevadsemestril|kevadpoolaasta|kevadpoolaastal",
-        "de": "sommersemester",
     },
 }  # fmt: skip
 """By the name in `core.dates.holidays_table` and the language's code: words as in a language's own rows."""

@@ -21,6 +21,8 @@ _LAST_WINTER_OF_WAR = (
     "|последняя военная зима|последнюю военную зиму|ostatnia zima wojny"
 )
 
+_CIVIL_WAR_OF_SPAIN: Theatres = (("ES", "1936-07", "1939-04"),)
+
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
         "first world war|1st ww|first ww|first war|gt war|the gt war|империалистическая война|империалистическую войну|империалистической войны|германская война|германскую войну|германской войны|den første krig|guerre de 14|guerre de 14-18|i világháború|nagy háború|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
@@ -47,7 +49,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("great patriotic war|великая отечественная война|великая отечественная", (("RU", "1941-06", "1945-05"),)),
     ("crimean war", (("", "1853-10", "1856-03"),)),
     ("franco-prussian war", (("", "1870-07", "1871-05"),)),
-    ("spanish civil war|guerra civil española|guerra civil", (("ES", "1936-07", "1939-04"),)),
+    ("spanish civil war|guerra civil española|guerra civil", _CIVIL_WAR_OF_SPAIN),
     ("irish civil war", (("IE", "1922-06", "1923-05"),)),
     ("eesti aeg|eesti ajal|eesti vabariik|eesti vabariigi ajal|esimese eesti vabariigi ajal|esimene eesti vabariik|esimese vabariigi ajal", (("EE", "1918-02", "1940-06"),)),
     ("nõukogude aeg|nõukogude ajal|vene aeg|vene ajal|esimene nõukogude aeg|esimese nõukogude ajal", (("EE", "1940-06", "1941-07"),)),
@@ -57,7 +59,8 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("hunger winter|hongerwinter", (("NL", "1944-11", "1945-05"),)),
     ("occupation of denmark|besættelsen|besættelsestiden", (("DK", "1940-04", "1945-05"),)),
     ("occupation of norway|okkupasjonen", (("NO", "1940-04", "1945-05"),)),
-    ("za piłsudskiego|czasy piłsudskiego|za marszałka|za sanacji", (("PL", "1926-05", "1935-05"),)),
+    ("za piłsudskiego|czasy piłsudskiego|za marszałka", (("PL", "1926-05", "1935-05"),)),
+    ("sanacja|sanacji|za sanacji|czasy sanacji|rządy sanacji|za rządów sanacji", (("PL", "1926-05", "1939-09"),)),
     ("okupacja|okupacji|pod okupacją", (("PL", "1939-09", "1945-01"),)),
     ("za rakouska|za starého rakouska", (("CZ", "1804-08", "1918-10"),)),
     ("za rakouska-uherska|za rakousko-uherska|za rakouska uherska", (("CZ", "1867-06", "1918-10"),)),
@@ -134,6 +137,13 @@ OF_LANDS: dict[Theatres, Theatres] = {
 """When the world wars came to further lands, or were around those that kept out; from memory. They narrow what is asked
 where the collection is of such a land, and are no choices elsewhere."""
 
+UNNAMED: tuple[Theatres, ...] = (SPANS[0][1], SPANS[1][1])
+"""What “the war” may be, where nobody says which."""
+
+WARS_AT_HOME: dict[str, tuple[Theatres, ...]] = {"ES": (_CIVIL_WAR_OF_SPAIN,)}
+"""By country the war that its families mean first by “the war”, because it was fought there and the world wars were
+not (common practice, no source)."""
+
 NAMED_YEARS = {
     "1936": "year of the three kings|year of three kings",
     "1888": "year of the three emperors|year of three emperors|dreikaiserjahr",
@@ -145,6 +155,7 @@ CALLED: dict[Theatres, str] = {
     for names, theatres in SPANS
     if theatres in (SPANS[0][1], SPANS[1][1]) or names in (_LAST_YEAR_OF_WAR, _LAST_WINTER_OF_WAR)
 }
+CALLED[_CIVIL_WAR_OF_SPAIN] = "the Spanish Civil War"
 """What a question calls the wars that are meant by “the war”."""
 
 OVER_BY_THEN = {"1945-09": "1945-05"}
@@ -231,5 +242,5 @@ LANGUAGES_OF_WAR: dict[str, str] = {}
 
 for _codes, _names in WHICH_WAR.items():
     for _name in _names.split("|"):
-        SPAN_NAMES[_name] = (SPANS[0][1], SPANS[1][1])
+        SPAN_NAMES[_name] = UNNAMED
         LANGUAGES_OF_WAR[_name] = f"{LANGUAGES_OF_WAR.get(_name, '')} {_codes}".strip()

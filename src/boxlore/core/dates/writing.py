@@ -26,7 +26,7 @@ from boxlore.core.dates.parts_within import (
 )
 from boxlore.core.dates.relative import of_event
 from boxlore.core.dates.school_years import school_year
-from boxlore.core.dates.wars_table import CALLED, OF_LANDS, Theatres
+from boxlore.core.dates.wars_table import CALLED, OF_LANDS, UNNAMED, WARS_AT_HOME, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
 CENTURIES = ("19", "18", "20")
@@ -42,8 +42,7 @@ def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     if date.instead is not None:
         as_day, as_year = date.copy(), date.instead.copy()
         as_day.instead, as_year.mark = None, date.mark
-        ask = f"Is {date.day} the day, or the year?"
-        raise NoSuchDate(ask, tuple(written(told, context, pick) for told in (as_day, as_year)))
+        raise NoSuchDate(f"Is {date.day} the day, or the year?", _day_or_year(as_day, as_year, context, pick))
     if pick and date.day_behind and not date.year:
         return f"{CENTURIES[0]}{date.day:02d}-{date.month:02d}"
     styles = old_styles(date, context)
@@ -61,6 +60,16 @@ def written(date: Partial, context: DateContext, pick: int = 0) -> str:
     if date.unit in OF_A_DAY and not (date.event or date.nth or date.part_of_decade):
         text = qualified(stretch_of(text, date.unit, feast=bool(date.feast)), MARKS[part_marks])
     return qualified(text, MARKS[date.mark]) if date.mark else text
+
+
+def _day_or_year(as_day: Partial, as_year: Partial, context: DateContext, pick: int) -> tuple[str, ...]:
+    """What a corrected date is, by the number as its day and as its year; a day that the month has not comes behind,
+    as the days about it: “1 April 1930, no, 31”."""
+    of_year = written(as_year, context, pick)
+    try:
+        return (written(as_day, context, pick), of_year)
+    except NoSuchDate as none:
+        return (of_year, *none.choices)
 
 
 def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
@@ -359,9 +368,16 @@ def spans_of(date: Partial, context: DateContext) -> tuple[tuple[str, str], ...]
 
 @lru_cache(256)
 def _spans(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> tuple[tuple[str, str], ...]:
+    at_home = [(first, last) for theatres in _at_home(wars, countries) for _, first, last in theatres]
     own = [span for theatres in wars for span in _spans_in(theatres, countries, which=len(wars) > 1)]
     everywhere = [(first, last) for theatres in wars for _, first, last in theatres]
-    return tuple(dict.fromkeys((sorted(own) if len(wars) > 1 else own) or everywhere))
+    return tuple(dict.fromkeys((*at_home, *((sorted(own) if len(wars) > 1 else own) or everywhere))))
+
+
+def _at_home(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> tuple[Theatres, ...]:
+    """The wars that “the war” means first in the collection's countries."""
+    at_home = (WARS_AT_HOME.get(country, ()) for country in countries if wars == UNNAMED)
+    return tuple(theatres for of_country in at_home for theatres in of_country)
 
 
 def _spans_in(theatres: Theatres, countries: tuple[str, ...], *, which: bool) -> list[tuple[str, str]]:
@@ -463,10 +479,10 @@ def _war_question(date: Partial, context: DateContext) -> str:
 def _wars_named(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> str:
     """“ The First World War, …”: the wars in the order in which they are choices, one that came to several lands in
     other years with its first; empty where one of them has no name of its own."""
-    spans = _spans(wars, countries)
+    spans, meant = _spans(wars, countries), (*_at_home(wars, countries), *wars)
     names = []
     for span in spans:
-        here = (theatres for theatres in wars if span in (row[1:] for row in (*theatres, *OF_LANDS.get(theatres, ()))))
+        here = (theatres for theatres in meant if span in (row[1:] for row in (*theatres, *OF_LANDS.get(theatres, ()))))
         names.append(CALLED.get(next(here), ""))
     if not all(names):
         return ""

@@ -4,7 +4,7 @@ The words are ours, from what is said in each language (common practice, no sour
 """
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 KINDS: Mapping[str, tuple[str, ...]] = {
     "birth": ("birth", "born"),
@@ -240,3 +240,32 @@ def shorter(name: str) -> tuple[str, ...]:
     end = next((at for at, word in enumerate(parted) if word in _LINKS and at), 0)
     owned = re.split(r"['’]s? ", words)
     return tuple(filter(None, (" ".join(parted[:end]), owned[-1] if len(owned) > 1 else "")))
+
+
+_PAST = dict(
+    row.split("-")
+    for row in "sink-sank fall-fell break-broke begin-began win-won sell-sold buy-bought build-built leave-left "
+    "come-came go-went fly-flew find-found lose-lost burn-burnt meet-met freeze-froze give-gave take-took".split()
+)
+"""Verbs of what happens in a family whose past is not in -ed, by their plain form."""
+
+
+def as_clause(name: str) -> Iterator[str]:
+    """`shop opened` of `the shop opening`, `the opening of the shop` and `the shop’s opening`: what English says with
+    the verb instead of its noun in -ing."""
+    words = bare(name).replace("’", "'").split()
+    if "of" in words[1:-1]:
+        at = words.index("of", 1)
+        words = [*words[at + 1 :], *words[:at]]
+        words = words[1:] if words[0] in ("the", "our", "a") else words
+    (*of, noun) = words or [""]
+    stem = noun.removesuffix("ing")
+    if not of or stem == noun or len(stem) < _SHORTEST_VERB:
+        return
+    whose = " ".join(of).removesuffix("'s")
+    plain = [stem, f"{stem}e", stem[:-1] if stem[-1] == stem[-2] else stem]
+    past = {_PAST[verb] for verb in plain if verb in _PAST} | {f"{stem}ed"}
+    yield from (f"{whose} {joined}{verb}" for verb in sorted(past) for joined in ("", "was ", "were "))
+
+
+_SHORTEST_VERB = 2

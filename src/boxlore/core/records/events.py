@@ -21,6 +21,7 @@ from boxlore.core.people.life_event_words import (
     OWN,
     WAYS,
     WHITHER,
+    as_clause,
     bare,
     called_otherwise,
     kind_of,
@@ -277,6 +278,7 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
         yield from map(bare, event.names[:-1])
         for name in event.names:
             yield from shorter(name)
+            yield from as_clause(name)
             yield _without_owner(name, people)
             yield from called_otherwise(name)
     yield from _ways_told(ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ()), pieces)

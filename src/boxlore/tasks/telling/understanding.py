@@ -12,6 +12,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
+from boxlore.core.people.names.dative import dative
 from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts
 from boxlore.core.people.names.reader import READER_VERSION as NAMES
 from boxlore.core.people.names.reader import read_name
@@ -131,6 +132,10 @@ class Understanding:
                 for name in {person.name, *person.forms, *person.calls}:
                     births.setdefault(name.casefold(), set()).add(born)
                     deaths.setdefault(name.casefold(), set()).add(death_of(person))
+        for name in list(births):
+            if form := dative(name, self._collection.settings.language):  # `Вере 5 лет`
+                births.setdefault(form, set()).update(births[name])
+                deaths.setdefault(form, set()).update(deaths[name])
         kin = kin_told(words, people, around.narrator)
         for phrase, ids in kin.items():
             if len(ids) == 1 and (born := birth_of(people[ids[0]])):

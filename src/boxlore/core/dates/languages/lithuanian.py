@@ -27,7 +27,7 @@ LITHUANIAN = Language(
         "eve": "vakare prieš|vakaras prieš|naktį prieš|išvakarėse",
         "6_months": "pusmetį|pusę metų",
         "18_months": "pusantrų metų|pusantrus metus",
-        "about": "apie|maždaug|apytiksliai|apytikriai|maždaug apie|circa|ca|apyt",
+        "about": "kokie|kokius|kokių|apie|maždaug|apytiksliai|apytikriai|maždaug apie|circa|ca|apyt",
         "nearly": "beveik",
         "about_behind": "maždaug|ar panašiai",
         "doubt": "galbūt|tikriausiai|turbūt|greičiausiai|gal|manau|spėjama|matyt|jei neklystu|kiek pamenu|atrodo|nesu tikras|nesu tikra",
