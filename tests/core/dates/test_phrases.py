@@ -127,6 +127,7 @@ FAMILY = [
     ("po vestuvių kokie dveji metai", None),
     ("через год после the wedding", "1953~"),
     ("Aunt Aino som konfirmand, 14 år", None),
+    ("Aunt Aino leeripäev, 17-aastasena", None),
     ("when Aunt Aino was nobbut three", None),
     ("when Aunt Aino was nobbut 0", None),
     ("Christmas, the year before 1938", None),

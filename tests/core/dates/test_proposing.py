@@ -53,10 +53,14 @@ PROPOSED = [  # words, what the question holds, the choices in their order
     ("he died in the summer", "when was that", ()),
     ("he died 31 June 1971", "not later than 30 June 1971", ("[..1971-06-30]",)),
     ("he died 1971 1975", "1971", ("1971",)),
+    ("Mort 1938", "is 1938 meant", ("1938",)),
+    ("mort en 1938", "not later than 1938", ("[..1938]",)),
+    ("Died 1938", "not later than 1938", ("[..1938]",)),
     ("he died, 1971", "1971", ("1971",)),
     ("copied in 1958 from a picture taken 1899", "1899", ("1958", "1899", "1899/..")),
     ("the Rotorua in the 9th", None, ()),
     ("Smith and his dog", None, ()),
+    ("kolhoosi algus, 1949 või 50", "1949", ("[1949-01~..1949-04~,1950]", "[1949,1950]")),
 ]  # fmt: skip
 
 

@@ -62,7 +62,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
             about = True
         elif kinds & _OF_AGE:
             of_age = True
-            if between and led.senses[0].kind != "comma":
+            if between and not ages and led.senses[0].kind != "comma":
                 return None  # “Peter with Jane aged 3”
         elif kinds & _ADDED or told in _WITH:
             continue

@@ -17,11 +17,11 @@ Year: 1946-24.
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import groupby, product
+from itertools import product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, age, birthday_in_year, in_months, nth_feast, with_ages
-from boxlore.core.dates.ages_in_captions import ages_told
+from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
+from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import Assembly
 from boxlore.core.dates.centuries import FIRST_PORTRAITS, settle_century
@@ -35,9 +35,10 @@ from boxlore.core.dates.double_meanings import (
     spread,
     without_letter_of_lab,
 )
-from boxlore.core.dates.edtf_values import Edtf, edge
+from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
+from boxlore.core.dates.guards import guarded, is_before, is_meant, to_come
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import (
     ANY_LANGUAGE,
@@ -54,7 +55,7 @@ from boxlore.core.dates.lexicon import (
 from boxlore.core.dates.numbers_in_digits import is_day_first, is_day_first_there, without_open_parts
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.partial import Partial
-from boxlore.core.dates.proposing import NOT_UNDERSTOOD, proposed
+from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
@@ -127,7 +128,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         words = words[1:-1].strip()
     if " " not in words:
         if (literal := _literal(words)) is not None:
-            return _guarded(Outcome(literal), context)
+            return guarded(Outcome(literal), context)
         if told := without_open_parts(words, context.order):
             return understood(told, context, own)
         if not words:
@@ -192,7 +193,7 @@ def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | N
         if stamped and is_month_or_day(stamped.edtf):
             return stamped
     if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
-        return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
+        return guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
     era = beside_era(words)
     return _of_both(era, context, own) if era else None
 
@@ -209,12 +210,12 @@ def _told_otherwise(
     if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
         return asks, tokens, context
     if "birthday" in kinds and "person" in kinds and (day := birthday_in_year(tokens)):
-        return _guarded(Outcome(standard.parsed(day)), context), tokens, context
+        return guarded(Outcome(standard.parsed(day)), context), tokens, context
     may_be_age = kinds & NUMBERS and (kinds & AGE_WORDS or "person" in kinds)
-    if may_be_age and (outcome := _of_age(tokens, words, context)):
+    if may_be_age and (outcome := of_age(tokens, words, context)):
         return outcome, tokens, context
     if "republican" in kinds and (day := republican_day(words)):
-        return _guarded(Outcome(standard.parsed(day)), context), tokens, context
+        return guarded(Outcome(standard.parsed(day)), context), tokens, context
     for kind, ask in _ASKED.items():
         numbered = kind == "no_such" and "numbered" in kinds  # “Phone 19 48 52”
         if kind in kinds and not (numbered or (kind == "other_month" and kinds & _WITH_YEAR)):
@@ -241,7 +242,7 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
         return None
     outcome = _doubted(_decided(head, context), context)
     if outcome is None and any(token.senses[0].kind == "person" for token in head):  # “Peter's 18th, in the Institute”
-        aged = _of_age(head, words[: head[-1].end], context)
+        aged = of_age(head, words[: head[-1].end], context)
         return aged if aged and aged.edtf and not aged.ask else None
     if outcome is None or outcome.edtf is None or outcome.ask or outcome.alternatives:
         return None
@@ -297,7 +298,7 @@ def _not_known(outcome: Outcome | None, context: DateContext) -> Outcome | None:
     """What is told beside “don't know”: a year alone is asked about; a limit, doubt or more than a year stands."""
     if outcome is None or outcome.edtf is None or outcome.ask or not outcome.edtf.text.isdigit():
         return outcome
-    return replace(outcome, ask=_is_meant(outcome.edtf, context))
+    return replace(outcome, ask=is_meant(outcome.edtf, context))
 
 
 def _may_be_measure(tokens: list[Token], words: str) -> bool:
@@ -331,7 +332,7 @@ def _mistyped(words: str, meant: str, context: DateContext, own: Node | None) ->
     outcome = understood(meant, context, own)
     if outcome is None or outcome.edtf is None:
         return None
-    return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
+    return replace(outcome, ask=outcome.ask or is_meant(outcome.edtf, context))
 
 
 def _is_surely_day_first(tokens: list[Token], words: str, context: DateContext) -> bool:
@@ -363,7 +364,7 @@ def _stamped(words: str, context: DateContext, own: Node | None) -> Outcome | No
     outcome = understood(date, context, own) if date else None
     if outcome is None or outcome.edtf is None or date in words:
         return outcome
-    return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
+    return replace(outcome, ask=outcome.ask or is_meant(outcome.edtf, context))
 
 
 def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | None:
@@ -373,7 +374,7 @@ def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | N
     outcome = understood(meant, context, own) if meant != words else None
     if outcome is None or outcome.edtf is None:
         return outcome
-    return replace(outcome, ask=outcome.ask or _is_meant(outcome.edtf, context))
+    return replace(outcome, ask=outcome.ask or is_meant(outcome.edtf, context))
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
@@ -397,12 +398,7 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
         return replace(several, alternatives=(*several.alternatives, *only_year))
     (outcome,) = outcomes.values()
     assert outcome.edtf is not None  # it is kept by it
-    return replace(outcome, ask=_is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
-
-
-def _is_meant(edtf: Edtf, context: DateContext) -> str:
-    """The question whether a reading of words that are not quite those told is what is meant."""
-    return f"“{context.text}”: is {asked(edtf.text, context)} meant?"
+    return replace(outcome, ask=is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
 
 
 def _literal(words: str) -> Edtf | None:
@@ -455,67 +451,9 @@ def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome 
 def _of_named_person(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     return (
         _before_a_tail(tokens, words, context)
-        or _age_beside_words(tokens, words, context)
-        or _age_with_a_word(tokens, words, context)
+        or age_beside_words(tokens, words, context, lambda part: _decided(part, context))
+        or age_with_a_word(tokens, words, context)
     )
-
-
-def _age_with_a_word(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
-    """“When Tom was nobbut three”: the question whether the age is meant, where one word that nobody knows stands
-    between “was” and its number."""
-    for at in range(1, len(tokens) - 1):
-        unknown = tokens[at].kinds == {"name"} and words[tokens[at].start].islower()
-        if unknown and tokens[at - 1].is_any(_WAS) and tokens[at + 1].is_any(NUMBERS):
-            outcome = _of_age([*tokens[:at], *tokens[at + 1 :]], words, context)
-            if outcome and outcome.edtf:
-                told = words[tokens[at].start : tokens[at].end]
-                ask = f"{_is_meant(outcome.edtf, context)} {NOT_UNDERSTOOD}: “{told}”."
-                return Outcome(None, ask, (outcome.edtf.text,))
-    return None
-
-
-_WAS = frozenset(("was",))
-
-
-def _age_beside_words(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
-    """“Grete mit 14, zur Konfirmation”, “Leida leeripäev, ta oli siis 18”: the question whether the one age is meant
-    that is told between commas, of the one person who is named; None where another part is a date."""
-    persons = [token for token in tokens if token.senses[0].kind == "person"]
-    parts = [list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma]
-    if len(persons) != 1 or len(parts) < 2:
-        return None
-    ages: list[Edtf] = []
-    left: list[str] = []
-    for part in parts:
-        if persons[0] not in part:
-            part = [replace(token, senses=persons[0].senses) if token.is_any(_THEY) else token for token in part]
-        outcome = _of_age(part, words, context)
-        if outcome and outcome.edtf:
-            ages.append(outcome.edtf)
-        elif (told := _decided(part, context)) and told.edtf:
-            return None
-        else:
-            left.append(words[part[0].start : part[-1].end])
-    if len(ages) != 1:
-        return None
-    unread = ", ".join(f"“{run}”" for run in left)
-    return Outcome(None, f"{_is_meant(ages[0], context)} {NOT_UNDERSTOOD}: {unread}.", (ages[0].text,))
-
-
-def _is_comma(token: Token) -> bool:
-    return token.senses[0].kind == "comma"
-
-
-_THEY = frozenset(("they",))
-
-
-def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
-    tokens = in_months(tokens)
-    try:
-        text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
-    except NoSuchDate as none:
-        return Outcome(None, none.ask, none.choices)
-    return _guarded(Outcome(standard.parsed(text)), context) if text else None
 
 
 def _ways(tokens: list[Token]) -> list[list[Sense]]:
@@ -618,7 +556,7 @@ def _of_another_language(edtf: Edtf, context: DateContext) -> Outcome:
     in Polish), “ago 1948”. It is asked about; a month may be none, so that the year alone is a choice too."""
     year, month = edtf.text[:4], edtf.text[4:]
     if not is_month_or_day(edtf) or len(month) != len("-08"):
-        return Outcome(edtf, _is_meant(edtf, context))
+        return Outcome(edtf, is_meant(edtf, context))
     ask = f"“{context.text}”: is {year} or {asked(edtf.text, context)} meant?"
     return Outcome(None, ask, (year, edtf.text))
 
@@ -717,7 +655,7 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         choices = _by_other_wars(expression, context) if expression.kind == "within" else ()
         if choices:  # “summer 1939, before the war”: one war fits
             if len(choices) == 1:
-                return _guarded(Outcome(standard.parsed(choices[0]), which_century or None), context)
+                return guarded(Outcome(standard.parsed(choices[0]), which_century or None), context)
             return Outcome(None, which_century or expression.question(context) or none.ask, choices)
         if whole := _of_each_war(expression, context):
             return Outcome(None, expression.question(context) or none.ask, whole)
@@ -730,13 +668,13 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
     if not ask:
         outcome = Outcome(edtf)
-        return _guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
-    first = "" if _to_come(edtf, context.this_year) else edtf.text
+        return guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
+    first = "" if to_come(edtf, context.this_year) else edtf.text
     further = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
     choices = tuple(dict.fromkeys(filter(None, [first, *further])))
     if expression.kind != "known" and any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
-    return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
+    return guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
 
 
 def _of_each_war(expression: Expression, context: DateContext) -> tuple[str, ...]:
@@ -799,8 +737,8 @@ def _choice(expression: Expression, context: DateContext, pick: int) -> str:
         text = expression.text(context, pick)
         edtf = standard.parsed(text)
         of_a_century = pick > 0 and any(date.short or date.calendar == "turn" for date in expression.leaves())
-        too_early = of_a_century and context.first_year > 0 and _is_before(edtf, FIRST_PORTRAITS)
-        return "" if too_early or _to_come(edtf, context.this_year) else text
+        too_early = of_a_century and context.first_year > 0 and is_before(edtf, FIRST_PORTRAITS)
+        return "" if too_early or to_come(edtf, context.this_year) else text
     except (NoSuchDate, TextFault):
         return ""
 
@@ -816,56 +754,6 @@ def _running(expression: Expression, outcome: Outcome, context: DateContext) -> 
     beside = f"{int(year) + distance.side}-{code}"
     which = "before" if distance.side < 0 else "after"
     return Outcome(edtf, f"“{context.text}”: the season of that day, or the one {which} it?", (beside,))
-
-
-def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
-    """A year to come is asked about, and one before there were photographs."""
-    edtf = outcome.edtf
-    if outcome.ask or edtf is None:
-        return outcome
-    year = edtf.text[:4]
-    if edtf.kind == "date" and year.isdigit() and context.first_year <= int(year) <= context.this_year:
-        return outcome  # most dates
-    if _to_come(edtf, context.this_year):
-        return replace(outcome, ask=f"“{context.text}”: that is a year to come. Is it meant?")
-    if _is_before(edtf, context.first_year):
-        return replace(outcome, ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
-    return outcome
-
-
-def _year_that_begins(edtf: Edtf) -> int:
-    """The year in which a date begins that is told by digits, or is a decade or a century; -1 for another one."""
-    year = edtf.text[:4]
-    if len(edtf.text) <= _YEAR_AND_MARK:
-        year = year.replace("X", "0")
-    return int(year) if year.isdigit() else -1
-
-
-_YEAR_AND_MARK = 5
-
-
-def _is_before(edtf: Edtf, first_year: int) -> bool:
-    """Whether one of the dates ends before a year."""
-    for _, last in edtf.parts:
-        if last is None or (last.year.isdigit() and int(last.year) >= first_year):
-            continue
-        if edge(last, last=True).year < first_year:
-            return True
-    return False
-
-
-def _to_come(edtf: Edtf, this_year: int) -> bool:
-    if edtf.kind == "date" and (year := _year_that_begins(edtf)) >= 0:
-        return year > this_year
-    for pair in edtf.parts:
-        for date in pair:
-            if (
-                date is not None
-                and (not date.year.isdigit() or int(date.year) > this_year)
-                and edge(date, last=False).year > this_year
-            ):
-                return True
-    return False
 
 
 def _several(texts: list[str], order: bool, context: DateContext) -> Outcome:

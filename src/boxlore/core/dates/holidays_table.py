@@ -275,7 +275,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("paskutinis skambutis",), "", 0, 0, ("months", 5, 5, 5, 5), "the last bell, in the last days of May (from memory)"),
     (("autumn semester", "fall semester", "fall term"), "", 0, 0, ("months", 8, 12, 8, 12), "common practice, no source"),
     (("winter semester",), "", 0, 0, ("months", 10, 3, 10, 3), "the same"),
-    (("summer semester",), "", 0, 0, ("months", 4, 9, 4, 9), "German universities (common practice, no source)"),
+    (("sommersemester",), "", 0, 0, ("months", 4, 9, 4, 9), "German universities (common practice, no source)"),
     (("spring semester",), "", 0, 0, ("months", 1, 6, 1, 6), "the same"),
     (("nordic midsummer",), "FI", 1955, 0, ("before", 6, 27, 5), "Saturday of 20 to 26 June, since 1955 (from memory)"),
     (("nordic midsummer",), "SE", 1953, 0, ("before", 6, 27, 5), "the same, since 1953 (from memory)"),

@@ -124,7 +124,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     if named and _beside_a_name(tokens):
         choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
     if named and _part_beside_a_name(tokens):  # “Cup Final 1938” is no end of the year
-        years = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
+        years = [text for texts in _pieces(_with_parts_as_names(tokens), decided)[0] for text in texts]
         choices += [year for year in years if year not in choices]
     if named:
         choices = list(dict.fromkeys(date for text in choices for date in _with_its_begin(text)))
@@ -269,6 +269,14 @@ _OF_THE_SOUTH, _MONTHS = 29, 12
 def _part_beside_a_name(tokens: list[Token]) -> bool:
     """Whether a word for a part or the last one of something stands behind a word that nobody knows."""
     return any(token.is_any(_OF_A_PART) and tokens[at].senses[0].kind == "name" for at, token in enumerate(tokens[1:]))
+
+
+def _with_parts_as_names(tokens: list[Token]) -> list[Token]:
+    """The tokens with names for such words: of “kolhoosi algus, 1949 või 50” the years are left, one of the two."""
+    return [
+        _as_name(token) if at and token.is_any(_OF_A_PART) and tokens[at - 1].senses[0].kind == "name" else token
+        for at, token in enumerate(tokens)
+    ]
 
 
 def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:

@@ -179,7 +179,7 @@ SCHOOL: Mapping[str, Mapping[str, str]] = {
     "winter semester": {
         "de": "wintersemester|winterhalbjahr",
     },
-    "summer semester": {
+    "sommersemester": {
         "de": "sommersemester|sommerhalbjahr",
     },
     "spring semester": {

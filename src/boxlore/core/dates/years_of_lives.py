@@ -11,17 +11,17 @@ from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
 
 _BORN = (
-    r"born|geboren|née?|nacid[oa]|nació|nat[oa]|nascid[oa]|nasceu|nacque|född|född|født|föddes|sündinud|sündis|sündi"
-    r"|syntynyt|syntyi|urodzon[ya]|urodziła? się|narozena?|narodila? se|родил(?:ся|ась)|dzim(?:is|usi)|gim(?:ęs|usi|ė)"
-    r"|született"
+    r"(?i:born|geboren|nacid[oa]|nació|nascid[oa]|nasceu|nacque|född|født|föddes|sündinud|sündis|sündi|syntynyt|syntyi"
+    r"|urodzon[ya]|urodziła? się|narozena?|narodila? se|родил(?:ся|ась)|dzim(?:is|usi)|gim(?:ęs|usi|ė)|született)"
+    r"|née?|nat[oa]"
 )
 _DIED = (
-    r"died|passed away|gestorben|verstorben|starb|mort|morte|décédée?|mourut|murió|falleció|fallecid[oa]|morì|mort[oa]"
-    r"|morreu|faleceu|falecid[oa]|overleden|overleed|stierf|døde|død|död|avled|avliden|kuoli|kuollut|suri|surnud"
-    r"|умер(?:ла)?|скончал(?:ся|ась)|zmarła?|umarła?|nomira|mir(?:is|usi)|mirė|miręs|mirusi|zemřela?|meghalt"
+    r"(?i:died|passed away|gestorben|verstorben|starb|décédée?|mourut|murió|falleció|fallecid[oa]|morì|morreu|faleceu"
+    r"|falecid[oa]|overleden|overleed|stierf|døde|død|död|avled|avliden|kuoli|kuollut|suri|surnud|умер(?:ла)?"
+    r"|скончал(?:ся|ась)|zmarła?|umarła?|nomira|mir(?:is|usi)|mirė|miręs|mirusi|zemřela?|meghalt)|morte?|mort[oa]"
 )
 _TURN = re.compile(rf"\b(?:(?P<born>{_BORN})|(?P<died>{_DIED}))\b")
-"""Words for a birth and a death, written small, as a name is not (“Mort”, “Nata”)."""
+"""Words for a birth and a death; those that are a name too are written small (“Mort”, “Nata”)."""
 
 _DATE = frozenset(("year", "month", "day", "ordinal", "dates", "short", "feast", "season"))
 _BETWEEN = frozenset(("noise", "about", "from"))
@@ -46,7 +46,7 @@ class OfALife:
 
 def of_a_life(tokens: list[Token], words: str) -> OfALife | None:
     """The date that stands beside a word for a birth or a death, with its year; None where none does."""
-    turn = _TURN.search(words[:1].lower() + words[1:])
+    turn = _TURN.search(words)
     if turn is None:
         return None
     side = 1 if turn["born"] else -1

@@ -1,0 +1,63 @@
+"""What is asked of a date whatever its words: whether it is meant at all, where it is to come or before photographs."""
+
+from dataclasses import replace
+
+from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.context import DateContext, Outcome
+from boxlore.core.dates.edtf_values import Edtf, edge
+
+
+def is_meant(edtf: Edtf, context: DateContext) -> str:
+    """The question whether a reading of words that are not quite those told is what is meant."""
+    return f"“{context.text}”: is {asked(edtf.text, context)} meant?"
+
+
+def guarded(outcome: Outcome, context: DateContext) -> Outcome:
+    """A year to come is asked about, and one before there were photographs."""
+    edtf = outcome.edtf
+    if outcome.ask or edtf is None:
+        return outcome
+    year = edtf.text[:4]
+    if edtf.kind == "date" and year.isdigit() and context.first_year <= int(year) <= context.this_year:
+        return outcome  # most dates
+    if to_come(edtf, context.this_year):
+        return replace(outcome, ask=f"“{context.text}”: that is a year to come. Is it meant?")
+    if is_before(edtf, context.first_year):
+        return replace(outcome, ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
+    return outcome
+
+
+def _year_that_begins(edtf: Edtf) -> int:
+    """The year in which a date begins that is told by digits, or is a decade or a century; -1 for another one."""
+    year = edtf.text[:4]
+    if len(edtf.text) <= _YEAR_AND_MARK:
+        year = year.replace("X", "0")
+    return int(year) if year.isdigit() else -1
+
+
+_YEAR_AND_MARK = 5
+
+
+def is_before(edtf: Edtf, first_year: int) -> bool:
+    """Whether one of the dates ends before a year."""
+    for _, last in edtf.parts:
+        if last is None or (last.year.isdigit() and int(last.year) >= first_year):
+            continue
+        if edge(last, last=True).year < first_year:
+            return True
+    return False
+
+
+def to_come(edtf: Edtf, this_year: int) -> bool:
+    """Whether a date begins after this year."""
+    if edtf.kind == "date" and (year := _year_that_begins(edtf)) >= 0:
+        return year > this_year
+    for pair in edtf.parts:
+        for date in pair:
+            if (
+                date is not None
+                and (not date.year.isdigit() or int(date.year) > this_year)
+                and edge(date, last=False).year > this_year
+            ):
+                return True
+    return False
