@@ -173,6 +173,13 @@ def test_several_photographers() -> None:
     assert xmp(embedding, "Iptc4xmpExt:PersonInImage") is None
 
 
+def test_who_is_told_without_a_name_is_no_name_of_the_picture() -> None:
+    """PersonInImage is the name of a person in it (IPTC Photo Metadata Standard 2025.1); the caption has the words."""
+    embedding = made(told("person", "Anna Tamm"), told("person", "the cook"))
+    assert xmp(embedding, "Iptc4xmpExt:PersonInImage") == Bag((Text("Anna Tamm"),))
+    assert "the cook" in str(xmp(embedding, "dc:description"))
+
+
 def test_the_archives_reference_finds_the_original_too() -> None:
     """A rule of our own: dc:source holds all that finds the original (IPTC Photo Metadata Standard 2025.1, Source)."""
     xmp = dict(made(told("archive_reference", " P-991 "), holder="Mia Rourke").xmp)

@@ -16,6 +16,7 @@ from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Str
 from boxlore.core.crosswalk.rights_statements import rights_address
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.dates.family_display import FamilyWay
+from boxlore.core.people.who_is_where.reader import tells_a_name
 from boxlore.core.places.reading import Place
 from boxlore.core.records.item_record import ALTERED, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
@@ -90,7 +91,13 @@ def _people(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue
 
 
 def _named(record: Record) -> list[PersonShown]:
-    return [person for person in record.named_people if person.role == "person"]
+    """Who is in the picture by name: of whom no record of a person tells, those whose words name somebody, and do not
+    only say what somebody is (`the curate`)."""
+    return [
+        person
+        for person in record.named_people
+        if person.role == "person" and (person.person or tells_a_name(person.told.words))
+    ]
 
 
 def _keywords(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:

@@ -9,7 +9,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import own_relation
-from boxlore.core.people.who_is_where.reader import forget_names, names_nobody, one_by_one, read_who
+from boxlore.core.people.who_is_where.reader import forget_names, names_nobody, one_by_one, read_who, tells_a_name
 from boxlore.core.people.who_is_where.words_left import leaves_words, words_in
 from boxlore.core.people.who_is_where.written_out import Placed
 
@@ -132,7 +132,7 @@ OWN = [
     ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"), ("amma", "grandmother"),
     ("дедушка", "grandfather"), ("deda", "grandfather"), ("прадедушка", "great-grandfather"),
     ("nagyapám", "grandfather"), ("felesége", ""), ("die Mutter", ""), ("a mother", ""), ("the mother", ""),
-    ("my friend", ""), ("Ma", ""), ("", ""), (".", ""),
+    ("my friend", ""), ("Ma", ""), ("Mor", "mother"), ("far", "father"), ("Mor Lien", ""), ("", ""), (".", ""),
 ]  # fmt: skip
 
 
@@ -193,8 +193,16 @@ NOBODYS = [
     ("The picnic at Brighton", True), ("It isn't Ivy Pratt", True), ("Ivy Pratt took the picture", True),
     ("Ted Gower (missing)", True), ("Ted Gower (not sure)", False), ("Ted Gower (in white)", False),
     ("the whole family", False), ("Zorb", False), ("his wife", False), ("Anna", False), ("Anna, Tom", False),
-    ("", False),
+    ("", False), ("nobody I know", True), ("no one I recognise", True), ("unknown", False),
 ]  # fmt: skip
+
+
+NAMED = [("the cook", False), ("nobody I know", False), ("Anna, the cook", True), ("my mother", True), ("", True)]
+
+
+@every_row(("words", "named"), NAMED)
+def test_who_is_told_by_a_name_is_known_from_who_is_not(words: str, named: bool) -> None:
+    assert tells_a_name(words) is named
 
 
 @every_row(("words", "nobodys"), NOBODYS)

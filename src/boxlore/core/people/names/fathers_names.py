@@ -74,9 +74,10 @@ def icelandic(tokens: Tokens) -> NameParts | None:
 
 
 def marks_child(token: Token) -> bool:
-    """`p.` and `t.` of Estonian registers, behind the father's name: `Juhan Mardi p.`, Mart's son; so in Finnish and
-    Latvian."""
-    return token.text in ("p.", "t.", "poeg", "tütar", "poika", "tytär", "dēls", "meita", "sūnus", "dukra")
+    """`p.` and `t.` of Estonian registers, behind the father's name: `Juhan Mardi p.`, Mart's son; so in Finnish,
+    Latvian, Lithuanian and Azerbaijani (`Heydər Əli oğlu Məmmədov`)."""
+    return token.text in ("p.", "t.", "poeg", "tütar", "poika", "tytär", "dēls", "meita", "sūnus", "dukra",
+                          "oğlu", "qızı", "kızı", "oglu", "ogly", "qizi", "kyzy", "оглы", "кызы")  # fmt: skip
 
 
 _NORTHERN_CHILD = ("poika", "tytar", "dotter", "datter")
@@ -100,7 +101,8 @@ def northern(tokens: Tokens) -> NameParts | None:
     if not marked and not inside:
         return None
     begins, ends = (marked - 1, marked + 1) if marked else (inside, inside + 1)
-    parts = with_particle(tokens[:begins], tokens[ends:])
+    names_family = ends == len(tokens) and begins > 1 and not tokens[begins - 1].is_given  # `Heydər Əliyev Əlirza oğlu`
+    parts = european(tokens[:begins]) if names_family else with_particle(tokens[:begins], tokens[ends:])
     return replace(parts, patronymic=written(tokens[begins:ends]))
 
 

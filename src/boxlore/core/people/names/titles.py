@@ -122,6 +122,8 @@ def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
         return _kin_alone(token_of(kin.split(" ")[-1]).plain, core, frame.known)
     if not last and frame.parts.get("nickname") and len(core) == 1 and not core[0].is_given:
         return with_particle((), core)  # `“Snowy” Tidmarsh`
+    if _is_a_family_name(core):
+        return with_particle((), core)
     if not last:
         return read_core(core, frame.known)
     in_religion = last in words_of.ALWAYS_RELIGIOUS or is_in_religion(core, frame.known)
@@ -144,6 +146,13 @@ def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
         frame.put("title", read.given)
         return replace(read, given="", family="", married_as=read.family)
     return read
+
+
+def _is_a_family_name(core: Sequence[Token]) -> bool:
+    """`Mevrouw Van der Linden`, `Van den Akker`: particles alone before the last word, the first of them large."""
+    first, *others = core
+    particles = first.plain in words_of.BOUND & words_of.PARTICLES and not (first.is_small or first.is_initial)
+    return particles and len(others) > 1 and all(token.is_particle for token in others[:-1])
 
 
 _BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")

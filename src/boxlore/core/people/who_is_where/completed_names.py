@@ -15,7 +15,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, SUBJECTS
 from boxlore.core.statements import fold
 
 
@@ -47,6 +47,9 @@ def _tells_what(note: str) -> bool:
     """Whether the words are no name, but what somebody is: `Mees`, `L'uomo`."""
     if KIN_WORDS.get(fold(note.split()[0])) in _OF_KIN:
         return True  # `Муж Анны`
+    first, *others = note.split()
+    if fold(first) in SUBJECTS and not any(word[0].isupper() for word in others):
+        return True  # `They were married`
     words = [fold(word).rpartition("'")[2] for word in note.replace("’", "'").split()]
     return all(word in NOUNS or word in ARTICLES for word in words)
 

@@ -96,6 +96,10 @@ _ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".
 """Words for parents that are said of anybody's, of a priest or of a nun."""
 
 
+_PARENTS_OF_THE_NORTH = ("mor", "far")
+"""Words for a parent that are short ones of other languages, but are the whole of who is told here."""
+
+
 @lru_cache(maxsize=4096)
 def own_relation(words: str) -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
@@ -116,6 +120,6 @@ def own_relation(words: str) -> str:
     if is_given_too(elements[0].text):
         return ""
     own = relation(elements[0])
-    is_told_so = elements[0].plain in KIN_ALONE or len(words.split()) > 1
+    is_told_so = elements[0].plain in KIN_ALONE or words.lower() in _PARENTS_OF_THE_NORTH or len(words.split()) > 1
     in_a_sentence = is_form_of_kin(elements[0].plain) and own in FOREBEARS  # `мамы`
     return own if is_told_so or in_a_sentence else ""

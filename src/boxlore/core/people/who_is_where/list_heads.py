@@ -20,6 +20,8 @@ _FIRST_YEAR = 1000
 
 def head_and_list(elements: Sequence[Element], known: KnownNames) -> tuple[Sequence[Element], Sequence[Element]]:
     """The head, if it names somebody and so is asked about; and the list without a head."""
+    if begins := _of_the_back(elements):
+        return (), elements[begins:]
     end, begins = _end(elements)
     head, told = elements[:end], elements[begins:]
     if not head or not told:
@@ -27,6 +29,29 @@ def head_and_list(elements: Sequence[Element], known: KnownNames) -> tuple[Seque
     if not any(_names_somebody(element, known) for element in head):
         return ((), told) if _is_head(head) else ((), elements)
     return (head, told) if _is_of_somebody(head) else ((), elements)
+
+
+def _of_the_back(elements: Sequence[Element]) -> int:
+    """Where the list begins of `names on the back: …`, of the paper and of no row; 0 where no such words head it."""
+    colon = next((at for at, element in enumerate(elements) if element.kind == "colon"), 0)
+    head = " ".join(element.plain for element in elements[:colon])
+    is_told = head.endswith(_ON_THE_BACK) and not any(
+        element.is_large for element in elements[1:colon] if _is_name(element)
+    )
+    return colon + 1 if is_told and len(elements) > colon + 1 else 0
+
+
+def _is_name(element: Element) -> bool:
+    return element.kind == "word" and token_of(element.text).is_given
+
+
+_ON_THE_BACK = (
+    "on the back", "on back", "on the reverse", "on reverse", "on verso", "on the verso", "auf der ruckseite",
+    "au dos", "au verso", "al dorso", "al reverso", "en el reverso", "sul retro", "no verso", "op de achterkant",
+    "op de achterzijde", "pa bagsiden", "pa baksiden", "pa baksidan", "kaantopuolella", "takana lukee", "tagakuljel",
+    "на обороте", "na odwrocie", "na rubu", "hatoldalon", "hatlapon",
+)  # fmt: skip
+"""Where on the paper names stand: at the end of what heads them. Common practice, from memory; no source."""
 
 
 def _end(elements: Sequence[Element]) -> tuple[int, int]:

@@ -43,6 +43,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import add, noted, people_named
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.position_words_table import MY_OWN
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
 from boxlore.core.people.who_is_where.tokens import Element
@@ -398,7 +399,14 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
         return False
     if len(reader.items) <= reader.part_begins:
         return False
-    return is_remark(words) and not _is_another_sex(reader.items[-1], words)
+    return is_remark(words) and not (_is_another_sex(reader.items[-1], words) or _is_other_kin(reader.items[-1], words))
+
+
+def _is_other_kin(item: Item, words: Sequence[Element]) -> bool:
+    """`Tante Grete, meine Mutter`: nobody is an aunt and the mother of the one who tells."""
+    told = {KIN_WORDS.get(token.plain, "") for token in tokens_of(item.person.words) if not token.is_given}
+    own = relation(words[-1]) if len(words) == 2 and words[0].plain in MY_OWN else ""
+    return own in ("mother", "father") and bool(told & {"aunt", "uncle", "cousin"})
 
 
 def _is_another_sex(item: Item, words: Sequence[Element]) -> bool:

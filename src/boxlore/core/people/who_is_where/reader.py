@@ -65,6 +65,8 @@ from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import MOST_UNKNOWN, ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
+from boxlore.core.people.who_is_where.pronouns import with_pronoun_remarks
+from boxlore.core.people.who_is_where.quotation_marks import without_marks_around
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_is_where.shared_family_name import share_family
@@ -108,6 +110,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader = Reader(text, known)
     elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
+    elements = with_pronoun_remarks(without_marks_around(elements), reader.text)
     takers = without_takers(elements, reader.text, known)
     elements = takers.left
     asked, elements = head_and_list(elements, known)
@@ -179,11 +182,19 @@ def names_nobody(text: str) -> bool:
     if who.takers and not people:
         return True  # `Ivy Pratt took the picture`
     words = [element for element in elements_of(text) if element.kind != "end"]
+    if len(words) == 1 and words[0].kind == "unknown" and words[0].phrase.startswith(("nobody", "no one")):
+        return True  # `nobody I know`
     notes = [element.inside for element in words if element.kind == "note"]
     if any(is_absent(inside) and not any(piece.kind in _IN_DOUBT for piece in inside) for inside in notes):
         return True  # `Tom (missing)`
     asks = bool(people) and not any(person.is_person for person in people)
     return asks and not is_of_several(words) and not (len(people) == 1 and _is_one_word(people[0].words))
+
+
+def tells_a_name(text: str) -> bool:
+    """Whether somebody is told by a name, or by what stands for one, and not only by what they are (`the curate`)."""
+    people = read_who(text).people
+    return not people or any(person.words and not person.is_nameless for person in people)
 
 
 def _is_one_word(words: str) -> bool:

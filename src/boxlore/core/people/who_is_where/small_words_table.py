@@ -93,6 +93,15 @@ PRONOUNS = tuple(
 )
 """Words behind a row or a side that say whose: `in front of him`."""
 
+SURE_SUBJECTS = frozenset("he she they".split())
+"""Pronouns that are no word of another language where a verb follows."""
+
+SUBJECTS = SURE_SUBJECTS | frozenset(
+    "er sie il elle ils elles el ella ellos ellas lui lei loro ele ela eles elas hij zij ze han hun hon hann "
+    "ta tema nad nemad han on ona oni one он она они vins vina vini jis ji jie".split()
+)
+"""Pronouns of whoever does something, behind which a verb tells of somebody told before: `She was a nurse`."""
+
 OF_SEVERAL = frozenset(
     "them they any anyone anybody these those ihnen ihrer keinen keine neist neid nendest kedagi eux aucun aucune loro "
     "nessuno ellos ninguno ninguna deles nenhum hen geen dem noen nogen nagon heista ketaan них никого nich nikogo".split()

@@ -48,6 +48,24 @@ def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
     for item in items:
         if item.is_name and item.person.is_person and (question := _question(item, known, shouted)):
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
+            item.width = 0 if _is_a_house(tokens_of(item.person.words), known) else item.width
+
+
+def _is_a_house(tokens: Sequence[Token], known: KnownNames) -> bool:
+    """`Rose Cottage`, `Villa Rosa`, and no `Mr. House`: what a house is called may be told as if it were somebody."""
+    if len(tokens) < 2 or known.is_family(tokens[-1].plain) or tokens[0].plain in KIN_WORDS.keys() | TITLES:
+        return False
+    return (tokens[-1].plain in _HOUSES and not tokens[-1].is_given) or tokens[0].plain in _HOUSES_BEFORE
+
+
+_HOUSES = frozenset(
+    "cottage house farm farmhouse homestead lodge villa manor grange chalet haus huis hoeve hus gard stuga talo talu "
+    "maja mois muiza dwor dvor".split()
+)
+"""Words behind which a house stands by its name; some are family names too, so that it is asked."""
+
+_HOUSES_BEFORE = frozenset("villa chalet chateau haus huize casa dom".split())
+"""Those that stand before it."""
 
 
 def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
@@ -146,6 +164,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     first = tokens[0] if tokens else None
     if first is None or _NO_SIGN_OF_NAMES.search(words) or (len(tokens) == 1 and words in _LETTERS):
         return f"Is “{words}” someone in the picture?"
+    if _is_a_house(tokens, known):
+        return f"Is “{words}” someone in the picture?"
     in_case = item.in_case or (not tokens[-1].is_given and tokens[-1].text.endswith(_WITH_ENDING))
     if in_case and (name := name_behind_with(tokens, known)):
         return f"Is “{words}” {name}?"
@@ -236,6 +256,7 @@ _PLACE_WORDS = frozenset(word for _, phrase in table.PLACE_PHRASES for word in p
 _SMALL_WORDS = frozenset().union(
     small_words.ARTICLES,
     small_words.PRONOUNS,
+    small_words.SURE_SUBJECTS,
     small_words.LEADS,
     small_words.CORRECTIONS,
     small_words.NOT_IN_IT,

@@ -375,6 +375,10 @@ def _same(word: str, wanted: str) -> bool:
     return word == wanted
 
 
+_SIDES_ALONE = {"rt": "right", "lt": "left"}
+"""Sides as they are shortened in brackets; before a name they are titles."""
+
+
 def _bracketed(elements: list[Element], text: str) -> list[Element]:
     """With each bracket, and brackets inside it, as one note."""
     gathered: list[Element] = []
@@ -388,6 +392,8 @@ def _bracketed(elements: list[Element], text: str) -> list[Element]:
             continue
         if end:
             inside = tuple(counted_elements(elements[at + 1 : end], text))
+            if len(inside) == 1 and inside[0].plain in _SIDES_ALONE:
+                inside = (replace(inside[0], kind=_SIDES_ALONE[inside[0].plain]),)
             told = text[element.end : elements[end].start].strip()
             gathered.append(replace(element, kind="note", text=told, end=elements[end].end, inside=inside))
             at = end
@@ -507,6 +513,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
             if phrase in _FROM["from_left"] or phrase in _FROM["from_right"]:
                 kind = "position" if phrase in _FROM["from_left"] else "from the right"
                 return replace(first, kind=kind, value=elements[count].value), 2
+    if kinds[:2] == ["ordinal", "word"] and elements[1].plain in _ALONG and kinds[2:] not in (["word"], ["my"]):
+        return replace(first, kind="position"), 2  # `fourth along - Kathleen`
     if kinds[:2] == ["ordinal", "from_end"]:  # `second to last`
         return replace(first, kind="from the right"), 2
     if kinds[:1] == ["from_end"] and kinds[1:2] in (["left"], ["right"]):  # `ultima a destra`
@@ -517,6 +525,9 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
         return replace(first, kind="position" if kinds[1] == "left" else "from the right"), 2
     return first, 0
 
+
+_ALONG = ("along", "over", "across", "in")
+"""Words behind an ordinal that say no more than that a row is counted, where no word goes on with them."""
 
 _LONGEST_SHORTENED = 4
 

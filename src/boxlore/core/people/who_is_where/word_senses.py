@@ -122,6 +122,8 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     """Words of a place that are none here: the initial of `L. Brockway`, `Una's left hand`, `in front of the house`."""
     if element.phrase in POSTPOSITIONS and _is_a_thing_told_last(reader):
         return "word"  # `Mari maja ees`
+    if element.kind in table.SIDES and " " not in element.text and _is_the_side_of_another(reader):
+        return "word"  # `Sykes at her left`, `Ann at Mary Cole's left`
     if not further:
         return "word" if element.kind in ROW_KINDS and _is_family_name(reader, element) else ""
     if element.kind not in (*ROW_KINDS, *table.SIDES):
@@ -154,6 +156,20 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     noun = behind[1]
     is_person = bool(relation(noun)) or table.NOUNS.get(noun.plain) in ("one", "many") or noun.kind != "word"
     return "word" if behind[0].plain in ("the", "a", "an") and not (is_person or noun.is_large) else ""
+
+
+def _is_the_side_of_another(reader: Reader) -> bool:
+    """Whether `at` and whose side it is stand before a side, behind whoever stands there."""
+    words = reader.words
+    at = next((at for at in range(len(words) - 1, 0, -1) if words[at].plain in _AT), 0)
+    if not at or len(words) == at + 1:
+        return False
+    whose = words[at + 1 :]
+    is_whose = len(whose) == 1 and is_my(whose[0])
+    return is_whose or (whose[-1].plain.endswith(("'s", "s'")) and all(word.is_large for word in whose))
+
+
+_AT = ("at", "on", "to", "by")
 
 
 def _is_a_thing_told_last(reader: Reader) -> bool:

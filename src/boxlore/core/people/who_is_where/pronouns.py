@@ -1,0 +1,54 @@
+"""A remark that begins with a pronoun is told of whoever stands before it: `Grace. She was the vicar's daughter.`
+
+    remark = mark pronoun verb {word}       ; to the end of the sentence, behind a comma to the next one
+
+Nobody is called `she`, so the words are a note, whatever they go on with. They are none where they tell a place (`She
+is second from the left`), or who somebody is (`The girl. She is Anna.`). Grammars of the languages, from memory; no
+source.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.who_is_where.small_words_table import SUBJECTS, SURE_SUBJECTS
+from boxlore.core.people.who_is_where.tokens import PLACES, Element
+
+_TELLS_A_PLACE = (*PLACES, "position", "from the right", "ordinal", "number", "nextto", "from_left", "from_right")
+
+
+def with_pronoun_remarks(elements: Sequence[Element], text: str) -> list[Element]:
+    """The elements, each such remark as one note."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        end = _end(elements, at) if _begins(kept, elements[at:]) else at
+        if end > at and _is_a_remark(elements[at:end]):
+            told = text[elements[at].start : elements[end - 1].end]
+            kept.append(replace(elements[at], kind="note", text=told, end=elements[end - 1].end, inside=()))
+            at = end
+        else:
+            kept.append(elements[at])
+            at += 1
+    return kept
+
+
+def _begins(before: Sequence[Element], further: Sequence[Element]) -> bool:
+    """Whether a pronoun and a verb stand behind a mark, and somebody before it."""
+    if len(before) < 2 or before[-1].kind not in ("end", "comma") or len(further) < 3:
+        return False
+    pronoun, verb = further[:2]
+    if pronoun.plain not in SUBJECTS or (pronoun.is_large and token_of(pronoun.text).is_given):
+        return False
+    says = verb.kind == "verb" or (pronoun.plain in SURE_SUBJECTS and verb.kind == "word")
+    return says and not verb.is_large
+
+
+def _end(elements: Sequence[Element], at: int) -> int:
+    ends = ("end", "comma") if elements[at - 1].kind == "comma" else ("end",)
+    return next((end for end in range(at, len(elements)) if elements[end].kind in ends), len(elements))
+
+
+def _is_a_remark(said: Sequence[Element]) -> bool:
+    names_her = said[2].is_large and token_of(said[2].text).is_given
+    return not names_her and not any(element.kind in _TELLS_A_PLACE for element in said)
