@@ -84,7 +84,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     day.press("jaan⟨Enter⟩", f"Jaan Tamm · {count - 1} pictures")
     day.press("a", "Correct the name")
     day.press("1", "The whole name, as captions give it")
-    day.press(" the elder⟨Enter⟩", "Called Jaan Tamm the elder everywhere.")
+    day.press("Jaan Tamm the elder⟨Enter⟩", "Called Jaan Tamm the elder everywhere.")
     day.press("⟨Esc⟩⟨Esc⟩", "Tell me about this photograph.")
 
     # print, and hand on

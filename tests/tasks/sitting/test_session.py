@@ -331,6 +331,14 @@ def test_an_occasion_is_completed_by_those_told_before(sitting: Sitting) -> None
         assert known.complete(STORY, "reg") == []
 
 
+def test_a_place_that_was_told_in_these_words_is_no_longer_one(sitting: Sitting) -> None:
+    say(sitting, 1, WHERE, "Ottermere pier")
+    assert sitting.complete(WHERE, "otter") == [("", "Ottermere pier")] == sitting.complete(WHERE, "Ottermere")
+    say(sitting, 2, WHERE, "Ottermere")
+    assert sitting.complete(WHERE, "ottermere") == []
+    assert sitting.complete(WHERE, "Ottermere p") == [("", "Ottermere pier")]
+
+
 def test_completion_and_understanding(sitting: Sitting) -> None:
     say(sitting, 1, WHO, "Kristjan Tamm")
     assert [words for _, words in sitting.complete(WHO, "Anna; kri")] == ["Kristjan Tamm"]

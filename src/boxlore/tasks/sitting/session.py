@@ -441,7 +441,8 @@ class Sitting:
             self._ready = self.teller.understanding.gazetteer is not None
 
     def complete(self, prompt: Prompt, words: str) -> list[tuple[str, str]]:
-        """(id, words) of people, or places and occasions (without id), that begin as the last of the words typed."""
+        """(id, words) of people, or places and occasions (without id), that begin as the last of the words typed; none
+        for a place that was told in just these words, so that the key that takes one never changes it."""
         typed = words.split(";")[-1].strip()
         if prompt.reads == "person":
             people = self.collection.people()
@@ -450,7 +451,8 @@ class Sitting:
             return [(ident, people[ident].name if ident in people else words) for ident, words in meant.items()]
         if prompt.reads == "place":
             places = self.collection.store.complete_places(typed, 8)
-            return [("", place) for place in places if fold(place) != fold(typed)]
+            is_told = any(fold(place) == fold(typed) for place in places)
+            return [] if is_told else [("", place) for place in places]
         return [("", told) for told in self.occasions.begun(typed)] if prompt.field == "occasion" else []
 
     def understand(self, prompt: Prompt, words: str, record: Record) -> Understood | None:

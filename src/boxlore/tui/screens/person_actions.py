@@ -121,7 +121,7 @@ async def _rename(host: AboutHost) -> None:
         host.done(f"Called {name} everywhere.")
         return ""
 
-    blank = Blank("name", "The whole name, as captions give it", person.name, keeps=True)
+    blank = Blank("name", "The whole name, as captions give it", person.name)
     await Form("Correct the name", [blank], answer).open(host.app)
 
 

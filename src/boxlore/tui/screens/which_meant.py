@@ -86,7 +86,8 @@ async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) 
     told = f"“{short(question.view.words, 60)}” stays as it was told"
     read_as = f", and is read as {question.names[0]}" if question.names and not question.asks else ""
     above = question.asks or f"{told}{read_as}."
-    blank = Blank("date", "Which date is that?", "", "As near as anyone can say: 1952, about 1950, summer of 1953.")
+    hint = "As near as anyone can say: 1952, about 1950, summer of 1953. A birth is told under Put right, People."
+    blank = Blank("date", "When was this photograph taken?", "", hint)
     await Form("When was it?", [blank], answer, above=above).open(screen.app)
 
 
