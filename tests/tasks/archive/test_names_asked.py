@@ -197,6 +197,30 @@ def test_a_consent_that_is_taken_back_closes_what_was_answered(collection: Colle
     assert all(stories(collection))
 
 
+def test_what_the_table_hides_stays_hidden_though_a_consent_came_before_it_was_read(collection: Collection) -> None:
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "hide")
+    consent(collection, find_person(collection, "Mia"), make_consent(["name"], "2026-11-25", given=True))
+    kept = [left_out(collection, To.OUTSIDE)[:1] for _ in range(2)]
+    assert not any(stories(collection))
+    assert kept[0] == ["2 answers from the table of names are taken."] and kept[1] != kept[0]
+
+
+def test_a_row_that_names_no_place_hides_nothing(collection: Collection) -> None:
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "hide")
+    table = collection.folder / "names-found.csv"
+    for key in ("", "nobody", "TRA"):
+        filled = [
+            row | {"Number": "TRA-0009" if key == "TRA" else row["Number"], "Key": key} for row in rows(table.parent)
+        ]
+        with open(table, "w", encoding="utf-8", newline="") as file:
+            out = csv.DictWriter(file, filled[0].keys())
+            out.writeheader()
+            out.writerows(filled)
+        assert not any("taken" in line for line in left_out(collection, To.OUTSIDE))
+
+
 def test_titles_that_count_pictures_are_one_question(collection: Collection) -> None:
     """One answer holds for `no. 1` and `no. 2`; an age tells people apart."""
     act = collection.act("told")

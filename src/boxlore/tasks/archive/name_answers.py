@@ -153,7 +153,8 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
     """Take the answers of the table that was filled in. Nothing is taken if one cannot be read.
 
     Returns how many are new. Raises WrongUse, naming the line. A row whose words have changed since is passed over:
-    they are asked about again.
+    they are asked about again. “Hide” is kept of a place at which nobody is looked for any more: whoever is named there
+    may have allowed it since, and what is hidden stays hidden.
     """
     rows = rows_of(path)
     by_key = {(place.number, place.key): place for asked in places for place in (*asked.alike, asked)}
@@ -165,6 +166,8 @@ def _answers_in(
 ) -> Iterator[tuple[NamePlace, NamingAnswer]]:
     written = answer_of(path, row)
     place = places.get((row.cells[NUMBER].strip(), row.cells[KEY].strip()))
+    if place is None and written and ANSWERS[written] is NamingAnswer.HIDE:
+        place = _told_by_key(collection, row)
     if written and not row.cells[KEY].strip() and ANSWERS[written] is not NamingAnswer.HIDE:
         raise WrongUse(
             f"{path.name}, line {row.line}: this row takes no answer.",
@@ -179,6 +182,17 @@ def _answers_in(
             "Answer hide or not that person; or note the new consent first: boxlore people consent.",
         )
     yield place, ANSWERS[written]
+
+
+def _told_by_key(collection: Collection, row: TableRow) -> NamePlace | None:
+    """The place that a row names by its item and key alone, with what was decided of it; None where they name none."""
+    number, key = row.cells[NUMBER].strip(), row.cells[KEY].strip()
+    item = collection.store.item_by_number(number)
+    decision = NAMING_WORDS.or_none(f"{NamingAnswer.HIDE} {key}") if key else None
+    if item is None or decision is None:
+        return None
+    place = NamePlace(number, item, decision.where, decision.person, "", "", "", "", decision.digest)
+    return next(with_answers(answers_before(collection), [place]))
 
 
 def _told(collection: Collection) -> Iterator[tuple[str, str, NamingAnswer, str]]:
