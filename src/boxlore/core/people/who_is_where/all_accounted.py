@@ -21,6 +21,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from boxlore.core.people.names.fathers_names import marks_child
 from boxlore.core.people.names.parts import Tradition
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import CALLED, Token, tokens_of, written
@@ -156,6 +157,8 @@ def _is_doubtful(item: Item, known: KnownNames) -> bool:
         return first.plain in TITLES and first.plain not in KIN_WORDS and not known.is_given(first.plain)  # `Duke`
     if _is_known(first, known) or not first.text[0].isalpha() or _family_leads(item, known):
         return False
+    if any(marks_child(token) for token in tokens[2:]):
+        return False  # `Heydər Əli oğlu Məmmədov`: a father is told of nobody but a person
     return tokens[1].is_given or not any(_is_known(token, known) for token in tokens)  # `Sexton Stott`
 
 

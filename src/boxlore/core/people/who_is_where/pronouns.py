@@ -14,7 +14,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where.small_words_table import SUBJECTS, SURE_SUBJECTS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
-_TELLS_A_PLACE = (*PLACES, "position", "from the right", "ordinal", "number", "nextto", "from_left", "from_right")
+_TELLS_A_PLACE = (*PLACES, "position", "from the right", "ordinal", "nextto", "from_left", "from_right")
 
 
 def with_pronoun_remarks(elements: Sequence[Element], text: str) -> list[Element]:
@@ -51,4 +51,5 @@ def _end(elements: Sequence[Element], at: int) -> int:
 
 def _is_a_remark(said: Sequence[Element]) -> bool:
     names_her = said[2].is_large and token_of(said[2].text).is_given
-    return not names_her and not any(element.kind in _TELLS_A_PLACE for element in said)
+    is_counted = len(said) == 3 and said[2].kind == "number"  # `She is 4`
+    return not (names_her or is_counted) and not any(element.kind in _TELLS_A_PLACE for element in said)
