@@ -399,3 +399,46 @@ def test_the_gate_knows_what_the_keeper_has_decided(demo: Path, tmp_path: Path) 
         transfer(collection, tmp_path / "t", order=TransferOrder(selection=some))
         text = (tmp_path / "t" / "open" / "data" / "metadata" / "dcterms.xml").read_text(encoding="utf-8")
         assert "the dog Tuulikki in the harbour" in text
+
+
+BESIDE = (
+    ("Pater Bonifatius OSB (Anton Huber)", "The mill was Anton Huber's."),
+    ("Aunt Lou (Louisa Garrod)", "Louisa Garrod kept the shop."),
+    ("Mrs. John Ashworth (Florence)", "Then Florence sang."),
+    ("Leida Quarrell (Leida Marta Quarrell)", "Then Marta came."),
+    ("Opa Piet (Pieter van Zomeren)", "The Zomeren farm"),
+    ("Tom (Anna Tohver)", "Tohver rowed."),
+    ("Joe (who is Josias Brandreth)", "Brandreth rowed."),
+    ("Vi, i.e. Violet Haverstock", "Haverstock rowed."),
+    ("the baker (Ada Pennycuick)", "Pennycuick baked."),
+    ("Bess = Elspeth Marwick", "Marwick baked."),
+    ("Meg alias Margery Dunstable", "Dunstable baked."),
+    ("Nell - Eleanor Wrexham", "Wrexham baked."),
+    ("Syd (Ollerenshaw)", "Ollerenshaw baked."),
+    ("Aunt Dot, our Dorothea Kettlewell", "Kettlewell baked."),
+    ("Gus [Augustin Vasser]", "Vasser baked."),
+    ("Alma Rusk (from Tartu)", ""),
+    ("Otto Rusk (the baker)", ""),
+    ("Ida Rusk (Reval 1926)", ""),
+)
+"""Who is told with a name beside the name, and the words of another item that name the same person."""
+INNOCENT = ("Tartu in the snow", "The Baker at the door", "Reval harbour", "In 1926 we moved.")
+
+
+def test_a_name_told_beside_a_name_is_withheld_wherever_it_stands(tmp_path: Path) -> None:
+    start(tmp_path / "c", Settings(prefix="GAT", title="The bay"), on_day=ON)
+    picture_of_them = tmp_path / "a.jpg"
+    picture_of_them.write_bytes(picture("JPEG"))
+    with open_collection(tmp_path / "c", on_day=ON) as collection:
+        plan = [Planned(key="a", sides=(ScanSide(picture_of_them),))]
+        (taken,) = take_in(collection, plan, IntakeOptions(copy=False))
+        item, teller = find_item(collection, taken.number), Teller(collection)
+        anyone = Telling(source=KEEPER, audience="anyone")
+        teller.tell(item, "place", "Reval", anyone)
+        for who, _ in BESIDE:
+            teller.tell(item, "person", who, anyone)
+        outside = seen_by(collection, To.OUTSIDE).recipient
+        assert [words for _, words in BESIDE if words and outside.may_read(words)] == []
+        assert [words for words in INNOCENT if not outside.may_read(words)] == []
+        named = " ".join(form for person in collection.people().values() for form in person.forms)
+        assert all(name in named for name in ("Louisa Garrod", "Anton Huber", "Florence Ashworth"))

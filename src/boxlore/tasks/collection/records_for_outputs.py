@@ -241,11 +241,12 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
     lives = _lives(collection, latest) if to.is_public else {}
     today = collection.clock.today()
     answers = _decided(collection)
+    withheld = withhold(collection.people().values(), lives, to, today, answers)
     recipient = Recipient(
         to=to,
         on_day=today,
-        withheld=withhold(collection.people().values(), lives, to, today, answers),
-        strangers=strangers_of(collection, answers) if to.is_public else None,
+        withheld=withheld,
+        strangers=strangers_of(collection, answers, withheld.people) if to.is_public else None,
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)

@@ -1,9 +1,11 @@
 """The names that the collection tells of people of whom the registry knows nothing: they count as living."""
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterable, Iterator
 
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.names_in_text.finder import name_finder
+from boxlore.core.people.names_in_text.names_in_notes import in_brackets, names_in_note
 from boxlore.core.people.names_in_text.names_of_the_living import name_alone, names_of_the_living
 from boxlore.core.people.reference import id_meant
 from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
@@ -18,8 +20,9 @@ MAY_TELL_OF_THE_LIVING = (
 """Fields in whose words a name may stand of which nobody told who bears it."""
 
 
-def strangers_of(collection: Collection, answers: Decided) -> Strangers:
-    """Who knows whom the registry has, and the words of who is somewhere that were made nobody and not let out."""
+def strangers_of(collection: Collection, answers: Decided, hidden: frozenset[str]) -> Strangers:
+    """Who knows whom the registry has, and the words of who is somewhere that were made nobody and not let out; with
+    the names that may stand in notes of who the `hidden` (ids) are."""
     known = strangers_to(collection.people().values(), answers)
     told = []
     for subject, name, words in collection.store.words_of(WHO):
@@ -28,7 +31,7 @@ def strangers_of(collection: Collection, answers: Decided) -> Strangers:
             rows = collection.store.statements(Subject(Kind.ITEM, subject))
             if not any(row.words == words and _is_known(row, reading) for row, reading in rows):
                 told.append(words)
-    living = tuple(_told_as_living(collection, answers))
+    living = (*_told_as_living(collection, answers), *_told_beside(collection, told, hidden))
     return strangers_to(collection.people().values(), answers, told, living=living) if told or living else known
 
 
@@ -43,6 +46,46 @@ def _told_as_living(collection: Collection, answers: Decided) -> Iterator[str]:
         for told in names if answer in (None, NamingAnswer.HIDE) else ():
             if not any(hit.end - hit.start >= len(name_alone(told)) for hit in finder.hits(told)):
                 yield told
+
+
+def _told_beside(collection: Collection, unread: Iterable[str], hidden: frozenset[str]) -> Iterator[str]:
+    """The names that may stand beside the name of somebody hidden, and in words of who is somewhere that were made
+    nobody: in brackets, behind a comma, `=` or a dash. What a finder knows as hers is none, nor what is told of
+    somebody else whom it knows."""
+    people, ids = collection.people(), sorted(hidden)
+    of_whom = [(words, "") for words in unread]
+    for at in range(0, len(ids), _AT_ONCE):
+        of_whom += [
+            (row.words, id_meant(reading))
+            for row, reading in collection.store.meaning(ids[at : at + _AT_ONCE])
+            if row.field in WHO and reading is not None
+        ]
+    of_whom += [
+        (inside, ident)
+        for ident in ids
+        if ident in people
+        for form in people[ident].forms
+        for inside in in_brackets(form)
+    ]
+    if not of_whom:
+        return
+    places = frozenset(
+        fold(part).strip()
+        for _, _, words in collection.store.words_of(("place",))
+        for part in _BETWEEN_PLACES.split(words)
+    )
+    everyone = tuple(people.values())
+    finder = name_finder(everyone, frozenset(person.id for person in everyone))
+    for words, ident in dict.fromkeys(of_whom):
+        own = people[ident].id if ident in people else ""
+        for name in names_in_note(words, places):
+            whole = [hit for hit in finder.hits(name.words) if hit.end - hit.start >= len(name.words)]
+            if not any(name.is_anothers or own in hit.people for hit in whole):
+                yield name.words
+
+
+_AT_ONCE = 500
+_BETWEEN_PLACES = re.compile(r"[,;()]|\b(?:in|near|at)\b")
 
 
 def _is_known(row: Statement, reading: Reading | None) -> bool:

@@ -286,3 +286,22 @@ def test_what_is_said_may_end_in_any_word() -> None:
     for last in some(sorted({word.rstrip("*") for _, words in table.WORDS_BETWEEN for word in words.split()})):
         assert read_who(f"Anna Pell {last}").people, last
         assert read_who(f"in the front row Anna Pell, in the back row {last}").people, last
+
+
+BEHIND_A_NAME = (
+    ("Aunt Lou (Louisa Garrod)", ""),
+    ("Pater Bonifatius OSB (Anton Huber)", ""),
+    ("Mrs. John Ashworth (Florence)", ""),
+    ("Opa Piet (Pieter de Wit)", ""),
+    ("Lou Garrod (Louisa Mary Garrod)", ""),
+    ("Tom (Anna Tamm)", "Anna Tamm"),
+    ("Anna (Tom Tamm)", "Tom Tamm"),
+    ("Ann Pell (from Tartu)", "from Tartu"),
+    ("Ann Pell (the baker)", "the baker"),
+)
+"""A whole name in brackets belongs to the name; one of the other sex is somebody else's, and a note."""
+
+
+@every_row(("words", "note"), BEHIND_A_NAME)
+def test_a_whole_name_behind_a_name_is_of_the_same_person(words: str, note: str) -> None:
+    assert [person.note for person in read_who(words).people] == [note]

@@ -42,7 +42,7 @@ from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.fathers_names import marks_child, tells_father
-from boxlore.core.people.names.forms import full_names_of
+from boxlore.core.people.names.forms import full_names_of, may_be_called
 from boxlore.core.people.names.frame import Frame
 from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, JAPANESE_GIVEN
 from boxlore.core.people.names.particles import with_particle
@@ -125,6 +125,22 @@ def _tells_whole(tokens: Sequence[Token], before: Sequence[Token]) -> bool:
     return is_whole and len(names) < 2 and bool(before) and before[0].plain not in words_of.RELIGIOUS_TITLES
 
 
+def _tells_full(tokens: Sequence[Token], before: Sequence[Token]) -> bool:
+    """Whether brackets tell a name of two words before them again, and fuller: `Lou Beck (Louisa Mary Beck)`."""
+    is_fuller = len(tokens) > 1 and tokens[0].is_given and tokens[-1].plain == before[-1].plain if before else False
+    return is_fuller and len(before) == _GIVEN_AND_FAMILY and not is_title(before[0])
+
+
+_GIVEN_AND_FAMILY = 2
+"""Words of a name without titles."""
+
+
+def _is_by_husband(before: Sequence[Token]) -> bool:
+    """Whether a wife is told by her husband's whole name: `Mrs. John Beck`."""
+    main = read_name(written(before))
+    return bool(main.married_as and not main.given and " " in main.title)
+
+
 def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
     """Whether the one name before is a pet form of this one: known as one, or, where no name is known, begun alike
     (`Dulcie (Dulcibella)`); not `Johanna (Johansson)`."""
@@ -132,6 +148,11 @@ def _is_full_form(token: Token, before: Sequence[Token]) -> bool:
         return False
     begins_alike = before[0].plain[:_ALIKE] == token.plain[:_ALIKE] and len(token.plain) > len(before[0].plain)
     return (begins_alike and not before[0].is_given) or token.plain in full_names_of(before[0].plain)
+
+
+def _may_be_called(call: str, name: str) -> bool:
+    """Whether a given name and what somebody is called by are one: `Piet` and `Pieter`."""
+    return call[:_ALIKE] == name[:_ALIKE] or may_be_called(call, name)
 
 
 _ALIKE = 3
@@ -162,10 +183,17 @@ def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Seq
         frame.put("suffix", written(tokens))
     elif before and _is_latin(tokens[0]) != _is_latin(before[0]):
         return  # `Lin Mei-hua (林美華)`
-    elif not inside and _tells_whole(tokens, before):
-        frame.put("given", written(tokens[:-1]))
-        frame.put("family", tokens[-1].text)
-        frame.put("nickname", written(token for token in before if token.plain not in words_of.KIN_WORDS))
+    elif not inside and (_tells_whole(tokens, before) or _tells_full(tokens, before)):
+        whole = read_name(written(tokens), frame.known)
+        for part in ("given", "family", "particle"):
+            frame.put(part, getattr(whole, part))
+        called = before[:-1] if _tells_full(tokens, before) else before
+        calls = [token for token in called if token.plain not in words_of.KIN_WORDS]
+        frame.put("nickname", written(calls))
+        if calls and not any(_may_be_called(call.plain, token.plain) for call in calls for token in tokens[:-1]):
+            frame.parts["asks"] = f"Is “{written(tokens)}” the whole name of {written(before)}?"
+    elif not inside and len(tokens) == 1 and tokens[0].is_given and _is_by_husband(before):
+        frame.put("given", tokens[0].text)  # `Mrs. John Ashworth (Florence)`
     elif inside and before and all(is_title(token) for token in before):
         frame.put("given", written(tokens))  # `Lady (Winifred) Tarrant`
     elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga", "kai") and not tokens[0].is_small:
@@ -175,6 +203,9 @@ def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Seq
     elif len(tokens) == 2 and tokens[0].is_given and before and before[0].plain in words_of.RELIGIOUS_TITLES:
         frame.put("given", tokens[0].text)  # `Sister Mary Benedict (Kathleen Foy)`
         frame.put("family", tokens[1].text)
+        if before[0].plain in words_of.PRIESTS:  # `Pater Bonifatius OSB (Anton Huber)`
+            names = [token for token in before if not is_title(token) and not _is_suffix(token)]
+            frame.put("religious", written(names))
     elif inside and single and len(tokens) == 1 and _is_full_form(tokens[0], before):
         frame.put("given", tokens[0].text)  # `Peggy (Margaret) Loftus`
         frame.put("nickname", written(before))

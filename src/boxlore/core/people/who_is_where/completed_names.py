@@ -9,10 +9,12 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from boxlore.core.people.names.lists_table import MEN, WOMEN
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_WORDS
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, SUBJECTS
@@ -36,7 +38,17 @@ def _goes_with(words: str, told: str, known: KnownNames) -> bool:
     """Whether brackets behind a name, with these words, tell more of it."""
     if not told or (any(map(str.isdigit, told)) and not _UNTIL.fullmatch(told)) or _tells_what(told):
         return False
-    return _completes(read_name(words, known), read_name(f"{words} ({told})", known))
+    return not _is_another_sex(words, told) and _completes(
+        read_name(words, known), read_name(f"{words} ({told})", known)
+    )
+
+
+def _is_another_sex(words: str, told: str) -> bool:
+    """Whether a man's name and a woman's stand beside each other: `Tom (Anna Tamm)` are two people."""
+    name, beside = ({token.plain for token in tokens_of(each)} for each in (words, told))
+    men, women = MEN - WOMEN, WOMEN - MEN
+    is_other = bool(name & men and beside & women) or bool(name & women and beside & men)
+    return is_other and not any(token.plain in TITLES for token in tokens_of(words))  # `Mrs. John Beck (Florence)`
 
 
 _UNTIL = re.compile(r"[^\W\d]+ \d{4} [^\W\d]+")
@@ -62,7 +74,8 @@ def _completes(before: NameParts, after: NameParts) -> bool:
     more = any(getattr(after, part) and not getattr(before, part) for part in _OF_THE_NAME)
     renamed = after.nickname == before.given != after.given and after.family == before.family != ""
     called = after.nickname and not before.nickname and before.given and before.family
-    secular = bool(before.religious and after.family and not before.family)
+    secular = bool(after.family and not before.family)  # `Aunt Lou (Louisa Beck)`, `Sister Mary Clare (Edith Gaunt)`
+    called = called or bool(before.married_as and after.given and not before.given)  # `Mrs. John Beck (Florence)`
     return more or secular or renamed or bool(called)  # `Jim Barnes (real name James)`
 
 
