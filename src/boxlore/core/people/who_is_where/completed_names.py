@@ -75,8 +75,8 @@ def _completes(before: NameParts, after: NameParts) -> bool:
     renamed = after.nickname == before.given != after.given and after.family == before.family != ""
     called = after.nickname and not before.nickname and before.given and before.family
     secular = bool(after.family and not before.family)  # `Aunt Lou (Louisa Beck)`, `Sister Mary Clare (Edith Gaunt)`
-    called = called or bool(before.married_as and after.given and not before.given)  # `Mrs. John Beck (Florence)`
-    return more or secular or renamed or bool(called)  # `Jim Barnes (real name James)`
+    wife = bool(before.married_as and after.given and not before.given)  # `Mrs. John Beck (Florence)`
+    return more or secular or renamed or wife or bool(called)  # `Jim Barnes (real name James)`
 
 
 _OF_THE_NAME = ("patronymic", "born_as", "married_as", "religious", "belongs")
