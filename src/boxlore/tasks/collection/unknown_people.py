@@ -7,6 +7,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.names_in_text.finder import name_finder
 from boxlore.core.people.names_in_text.names_in_notes import in_brackets, names_in_note
 from boxlore.core.people.names_in_text.names_of_the_living import name_alone, names_of_the_living
+from boxlore.core.people.person import Registry
 from boxlore.core.people.reference import id_meant
 from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
 from boxlore.core.records.name_answers import Decided
@@ -58,7 +59,7 @@ def _told_beside(collection: Collection, unread: Iterable[str], hidden: frozense
         of_whom += [
             (row.words, id_meant(reading))
             for row, reading in collection.store.meaning(ids[at : at + _AT_ONCE])
-            if row.field in WHO and reading is not None
+            if row.field in WHO and reading is not None and not _is_a_name_alone(people, row.words, id_meant(reading))
         ]
     of_whom += [
         (inside, ident)
@@ -82,6 +83,11 @@ def _told_beside(collection: Collection, unread: Iterable[str], hidden: frozense
             whole = [hit for hit in finder.hits(name.words) if hit.end - hit.start >= len(name.words)]
             if not any(name.is_anothers or own in hit.people for hit in whole):
                 yield name.words
+
+
+def _is_a_name_alone(people: Registry, words: str, ident: str) -> bool:
+    """Whether words are what somebody is called, with nothing beside it: a finder has that already."""
+    return ident in people and fold(words) == fold(people[ident].name)
 
 
 _AT_ONCE = 500
