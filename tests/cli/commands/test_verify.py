@@ -103,7 +103,6 @@ RECEIPTS = [
     ({"Number": "TRA-9999"}, "There is no item TRA-9999 here."),
     ({"Number": "9/9/9"}, "There is no item 9/9/9 here."),
     ({"Number": "", "Identifier": ""}, "a reference without an item's number or identifier."),
-    ({"Identifier": "urn:uuid:0"}, "has another identifier here; this receipt is of another collection."),
 ]
 
 
@@ -115,6 +114,13 @@ def test_a_line_of_a_receipt_that_is_refused_is_named(  # type: ignore[no-untype
     code, _, err = run("-c", mine, "verify", "--receipt", path)
     assert code == 1
     assert "Line 3: " in err and why in err and "0 references" in err
+
+
+def test_a_receipt_of_another_collection_is_refused_whole(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    path = receipt(mine, tmp_path / "receipt.csv", Identifier="urn:uuid:0", **{"The_archive's_reference": "F 12/1"})
+    code, out, err = run("-c", mine, "verify", "--receipt", path)
+    assert code == 2 and "taken in; outputs" not in out + err
+    assert "receipt.csv is a receipt of another collection; line 3: TRA-0001 has another identifier here." in err
 
 
 def test_a_line_of_a_receipt_whose_columns_have_slipped(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]

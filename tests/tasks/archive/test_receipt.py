@@ -6,7 +6,9 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.tasks.archive.receipt import COLUMNS, WHOLE, Received, blank_rows, read_receipt
@@ -116,3 +118,29 @@ def test_two_references_for_one_item_are_asked(mine: Collection) -> None:
     received = send(mine, one("TRA-0001", "PA-1"), one("TRA-0001", "PA-2"))
     assert references(mine) == ["PA-1"]
     assert received.refused == ("Line 3: it has the reference “PA-1” in line 2; write both in one cell.",)
+
+
+ELSEWHERE = "urn:uuid:6f1c1f0e-0000-4000-8000-000000000001"
+ACCESSION = ("", "", WHOLE, "2026/14", "", "")
+
+
+@every_row(
+    "rows",
+    [
+        (ACCESSION, one("TRA-0001", "PA-1", ELSEWHERE)),
+        (("TRA-0777", "", "", "2026/14", "", ""), one("TRA-0001", "PA-1", ELSEWHERE), one("TRA-0002", "PA-2")),
+        (ACCESSION, one("TRA-0777", "PA-1"), one("", "PA-2", ELSEWHERE)),
+        (one("TRA-0001", "PA-1"), ("TRA-0002", ELSEWHERE, "", "", "", "")),
+    ],
+)
+def test_a_receipt_of_another_collection_changes_nothing(mine: Collection, rows: tuple[tuple[str, ...], ...]) -> None:
+    before = list(mine.store.every_words())
+    with pytest.raises(WrongUse, match=r"is a receipt of another collection; line .* Nothing of it was taken in"):
+        send(mine, *rows)
+    assert list(mine.store.every_words()) == before
+
+
+def test_nothing_of_a_line_that_is_refused_is_taken(mine: Collection) -> None:
+    received = send(mine, ("TRA-0777", "", "", "2026/14", "", ""), one("TRA-0001", "PA-1"))
+    assert (received.accessions, received.references) == ((), 1)
+    assert received.refused == ("Line 2: There is no item TRA-0777 here.",)

@@ -308,10 +308,10 @@ def test_a_receipt_is_carried_from_then_on(mine: Collection, tmp_path: Path) -> 
     at = next(n for n, line in enumerate(lines) if line.startswith("TRA-0003"))
     lines[at] = "TRA-0003,,x,2026/14,P-991,"
     sent = tmp_path / "receipt.csv"
-    sent.write_text("\r\n".join([*lines, "TRA-9999,,x,,P-1,", "TRA-0004,urn:uuid:other,x,,P-2,"]), encoding="utf-8")
+    sent.write_text("\r\n".join([*lines, "TRA-9999,,x,,P-1,"]), encoding="utf-8")
     received = read_receipt(mine, sent, archive="Port Chalmers Museum")
     assert (received.accessions, received.references) == (("2026/14",), 2)
-    assert len(received.refused) == 2 and "TRA-9999" in received.refused[0] and "another" in received.refused[1]
+    assert len(received.refused) == 1 and "TRA-9999" in received.refused[0]
     assert read_receipt(mine, sent).references == 0  # a second reading adds nothing
     transfer(mine, tmp_path / "two", selection=Selection(items=("TRA-0003",)))
     home = tmp_path / "two" / "open" / "data" / "metadata"

@@ -3,7 +3,8 @@
 A CSV with the columns of `COLUMNS`; a line without a number or identifier is of the whole: its accession number, the
 archive's reference of the collection. The archive is the source of what it says, so everyone can see from whom a
 reference comes. An item is known by its number, or by its identifier alone. What an archive calls an item now takes
-the place of what the same archive called it before; what another archive calls it stands beside.
+the place of what the same archive called it before; what another archive calls it stands beside. A receipt of another
+collection is refused before anything of it is stated, and of a line that is refused nothing is taken.
 """
 
 from collections import Counter
@@ -86,17 +87,16 @@ class _Reading:
         """Take one line in, or say why not. The number of the whole stands in its own line, or in each item's; another
         one of an item is a remark on that item."""
         accession = cells["Accession number"]
-        is_of_an_item = bool(cells["Number"] or cells["Identifier"])
-        if accession and (not is_of_an_item or not self.accessions):
-            self.accessions[accession] = None
-            self.told["accession"] += self._once(self.whole, "accession", accession)
         reference, remark = cells["The archive's reference"], cells["Remarks"]
         try:
-            about = self._about(cells)
+            about = _about(self.collection, cells)
         except WrongUse as error:
-            if reference or remark:
+            if accession or reference or remark:
                 self.refused.append(f"Line {line}: {error}")
             return
+        if accession and (not _names_an_item(cells) or not self.accessions):
+            self.accessions[accession] = None
+            self.told["accession"] += self._once(self.whole, "accession", accession)
         if reference and about == self.whole and cells["Title"] not in ("", WHOLE):
             self.refused.append(f"Line {line}: a reference without an item's number or identifier.")
         elif reference:
@@ -104,23 +104,6 @@ class _Reading:
         own = f"Accession number {accession}" if accession and accession not in self.accessions else ""
         for words in filter(None, (remark, own)):
             self.told["archive_remark"] += self._once(about, "archive_remark", words)
-
-    def _about(self, cells: Mapping[str, str]) -> Subject:
-        """What a line is about: the item of its number or identifier, else the whole. Raises WrongUse for an item that
-        is not here."""
-        number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
-        if not number and ident in ("", self.collection.id):
-            return self.whole
-        if not number:
-            if not self.collection.store.number_of(ident):
-                raise WrongUse(f"There is no item {cells['Identifier'][:50]} here.")
-            return Subject(Kind.ITEM, ident)
-        item = self.collection.store.item_by_number(number) if looks_like_number(number) else None
-        if item is None:
-            raise WrongUse(f"There is no item {number[:20]} here.")
-        if ident not in ("", item):
-            raise WrongUse(f"{number} has another identifier here; this receipt is of another collection.")
-        return Subject(Kind.ITEM, item)
 
     def _refer(self, line: int, about: Subject, words: str) -> None:
         """Take a reference in: in place of the one that this archive has given before, which stays in the history."""
@@ -157,17 +140,22 @@ class _Reading:
 
 
 def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Received:
-    """Take a receipt in, in one act. A line about an item that is not here is refused by its number and line."""
+    """Take a receipt in, in one act. A line about an item that is not here is refused by its number and line.
+
+    Raises WrongUse, before anything is stated, for a receipt of another collection.
+    """
     source = Source(Said.DOCUMENT, f"{_RECEIPT}{path.name}" + (f"{_OF}{archive}" if archive else ""))
     table = read_any_table(path, _check_heading(path), COLUMNS)
+    rows = [(row, {name: row.cells.get(name, "").strip() for name in COLUMNS}) for row in table.rows]
+    _check_ours(collection, path, [(row.line, cells) for row, cells in rows if not row.fault])
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
     reading = _Reading(collection, act, archive, source)
-    for row in table.rows:
+    for row, cells in rows:
         if row.fault:
             reading.refused.append(f"Line {row.line}: {row.fault}")
         else:
-            reading.row(row.line, {name: row.cells.get(name, "").strip() for name in COLUMNS})
+            reading.row(row.line, cells)
     act.done()
     told = reading.told
     return Received(
@@ -178,6 +166,56 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
         note=table.note,
         replaced=told["replaced"],
         shared=tuple(reading.shared()),
+    )
+
+
+class _Foreign(WrongUse):
+    """A line has a number of this collection beside an identifier that is another item's."""
+
+
+def _names_an_item(cells: Mapping[str, str]) -> bool:
+    return bool(cells["Number"] or cells["Identifier"])
+
+
+def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
+    """What a line is about: the item of its number or identifier, else the whole. Raises WrongUse for an item that is
+    not here."""
+    number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
+    if not number and ident in ("", collection.id):
+        return Subject(Kind.COLLECTION, collection.id)
+    if not number:
+        if not collection.store.number_of(ident):
+            raise WrongUse(f"There is no item {cells['Identifier'][:50]} here.")
+        return Subject(Kind.ITEM, ident)
+    item = collection.store.item_by_number(number) if looks_like_number(number) else None
+    if item is None:
+        raise WrongUse(f"There is no item {number[:20]} here.")
+    if ident not in ("", item):
+        raise _Foreign(f"{number} has another identifier here.")
+    return Subject(Kind.ITEM, item)
+
+
+def _check_ours(collection: Collection, path: Path, rows: Iterable[tuple[int, Mapping[str, str]]]) -> None:
+    """Raises WrongUse where a line has a number of here and an identifier of elsewhere, or where the lines name items
+    and not one of them is here: then what is said of the whole is of another collection too."""
+    faults: list[str] = []
+    named = 0
+    for line, cells in rows:
+        named += _names_an_item(cells)
+        try:
+            _about(collection, cells)
+        except _Foreign as error:
+            raise _of_another(path, f"line {line}: {error}") from error
+        except WrongUse as error:
+            faults.append(f"line {line}: {error}")
+    if faults and len(faults) == named:
+        raise _of_another(path, faults[0])
+
+
+def _of_another(path: Path, why: str) -> WrongUse:
+    return WrongUse(
+        f"{path.name} is a receipt of another collection; {why} Nothing of it was taken in.",
+        "Name the receipt of this collection, or ask the archive which transfer it is of.",
     )
 
 
