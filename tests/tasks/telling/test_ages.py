@@ -10,6 +10,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people.registry import take_back
 from boxlore.tasks.telling.statements import Teller, Telling
 
 BY_LEIDA = Telling(source=Source(Said.NARRATOR, "Leida Tamm"))
@@ -94,6 +95,21 @@ def test_an_age_is_read_once_it_is_told_who_that_is(collection: Collection) -> N
     assert date_of(collection, item) == ("1915~", None)
     teller.tell(item, "person", "Leida Tamm", Telling())
     assert date_of(collection, item) == ("1915~", None)  # it was read already
+
+
+def test_an_age_is_read_once_the_birth_is_told_and_taken_back_with_it(collection: Collection) -> None:
+    teller, item = item_with(collection, "Jaan Tamm")
+    act = collection.act("its number")
+    act.state(item, "number", "TRA-0001")
+    act.done()
+    teller.tell(item, "date", "aged 5", Telling())
+    jaan = next(person for person in collection.people().values() if person.name == "Jaan Tamm")
+    teller.tell(Subject(Kind.PERSON, jaan.id), "born", "a long time ago", Telling())
+    assert date_of(collection, item) == (None, "When was Jaan Tamm born?")
+    born = teller.tell(Subject(Kind.PERSON, jaan.id), "born", "1903", Telling())
+    assert date_of(collection, item) == ("1908~", None)
+    take_back(collection, born.act)
+    assert date_of(collection, item)[0] is None
 
 
 def test_a_holiday_is_that_of_the_place(collection: Collection) -> None:

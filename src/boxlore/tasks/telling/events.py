@@ -35,7 +35,7 @@ def waiting(collection: Collection, teller: Teller) -> list[Waiting]:
     """The events that are to be asked about, each once, the one that most pictures wait for first."""
     items: dict[str, list[str]] = {}
     spelled: dict[str, str] = {}
-    for item, words in _leaning(collection, teller):
+    for item, words in teller.leaning_dates():
         ask = teller.understanding.date(words, NOTHING_AROUND)[0].ask or ""
         if name := asked_event(ask):
             items.setdefault(bare(name), []).append(item)
@@ -154,21 +154,11 @@ def _rows(collection: Collection, event: FamilyEvent) -> list[Statement]:
 
 def _written(teller: Teller, act: Act, write: Write) -> int:
     """Write the act, then what leans on events is read again, as a further part of the same act."""
-    before = {
-        item: teller.understanding.date(words, NOTHING_AROUND)[0] for item, words in _leaning(teller.collection, teller)
-    }
+    before = {item: teller.understanding.date(words, NOTHING_AROUND)[0] for item, words in teller.leaning_dates()}
     act.done()
     further = Act(teller.collection, act.id, act.what)
-    for item, words in _leaning(teller.collection, teller):
+    for item, words in teller.leaning_dates():
         if teller.understanding.date(words, NOTHING_AROUND)[0] != before.get(item):
             teller.read_again(further, Subject(Kind.ITEM, item), "date")
     write(further)
     return len(further.readings)
-
-
-def _leaning(collection: Collection, teller: Teller) -> list[tuple[str, str]]:
-    """(item, words) of the dates of pictures that say no date by themselves: they may lean on an event."""
-    dates = [(item, words) for item, _, words in collection.store.words_of(("date",)) if words.strip()]
-    return [
-        (item, words) for item, words in dates if teller.understanding.leans(words) and collection.store.number_of(item)
-    ]

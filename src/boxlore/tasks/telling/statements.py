@@ -40,6 +40,8 @@ KIN = ("father", "mother", "spouse")
 """Fields of a person that mean another."""
 
 _SHOW_PEOPLE = (Kind.ITEM, Kind.MARKER)
+_OF_A_LIFE = ("born", "died")
+"""What of a person an age that was told of a picture waits for."""
 """Things in whose picture somebody is told."""
 
 MAKES = {"person": Kind.PERSON, "event": Kind.EVENT}
@@ -136,6 +138,11 @@ class Teller:
         if clears is not None:
             act.clears.append(clears)
         act.done()
+        if subject.kind is Kind.PERSON and name in _OF_A_LIFE:
+            further = Act(self._collection, act.id, act.what)
+            for item, _ in self.leaning_dates():
+                self.read_again(further, Subject(Kind.ITEM, item), "date")
+            further.done()
         return statement
 
     def typed(self, kind: Kind, name: str, words: str) -> str:
@@ -477,8 +484,16 @@ class Teller:
                 self.read_again(act, item, "date")
                 return
 
+    def leaning_dates(self) -> list[tuple[str, str]]:
+        """(item, words) of the dates of pictures that say none by themselves: they may lean on a life or an event."""
+        store = self._collection.store
+        dates = [(item, words) for item, _, words in store.words_of(("date",)) if words.strip()]
+        lean = {words for words in {words for _, words in dates} if self.understanding.leans(words)}
+        return [(item, words) for item, words in dates if words in lean and store.number_of(item)]
+
     def read_again(self, act: Act, subject: Subject, name: str) -> None:
-        """A place as it was in the year told since, a season as at the place told since; never a confirmed one."""
+        """A place as it was in the year told since, a season as at the place told since, an age once the birth is told;
+        never a confirmed one."""
         for statement, reading in self._told(act, subject):
             if statement.field != name or not statement.words or (reading is not None and reading.confirmed):
                 continue
