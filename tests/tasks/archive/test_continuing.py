@@ -188,6 +188,36 @@ def test_bags_are_told_apart_and_an_update_names_what_it_updates(mine: Collectio
             assert named in (tmp_path / "2" / part / "data" / "metadata" / "transfers.csv").read_text("utf-8-sig")
 
 
+def cut(path: Path) -> None:
+    """The first item's row of a table is gone."""
+    lines = path.read_text("utf-8-sig").splitlines(keepends=True)
+    path.write_text("".join([*lines[:1], *lines[2:]]), "utf-8")
+
+
+TAMPERED = [
+    ("open/data/metadata/state.csv", cut),
+    ("closed/data/metadata/state.csv", cut),
+    ("closed/data/metadata/state.csv", lambda path: path.write_bytes(path.read_bytes() + b" ")),
+    ("open/data/scans/TRA-0001_f.jpg", Path.unlink),
+    ("closed/manifest-sha256.txt", cut),
+]
+
+
+def test_an_update_is_of_a_transfer_that_is_as_it_was_handed_over(mine: Collection, tmp_path: Path) -> None:
+    """RFC 8493, 3: a bag is valid if every file is as its manifests say. An archive deletes by what an update says."""
+    hand_over(mine, tmp_path / "1")
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    for name, tamper in TAMPERED:
+        path = tmp_path / "1" / name
+        whole = path.read_bytes()
+        tamper(path)
+        with pytest.raises(CouldNot, match=r"is not as it was handed over: .*No update was made") as refused:
+            hand_over(mine, tmp_path / "2", tmp_path / "1")
+        assert "Name another copy of that transfer" in refused.value.what_to_do and not (tmp_path / "2").exists()
+        path.write_bytes(whole)
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+
+
 def test_the_finding_aid_of_an_update_is_whole_and_says_that_it_was_revised(mine: Collection, tmp_path: Path) -> None:
     """EAD3 1.1.1: maintenancestatus, maintenanceevent; recordid stays."""
     hand_over(mine, tmp_path / "1")

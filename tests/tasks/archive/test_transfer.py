@@ -292,6 +292,9 @@ def test_an_update_holds_the_whole_description_and_says_what_changed_and_why(min
     info.write_text(
         whole.replace("Collection-Identifier", "Identifier-Of-Ours").replace("External-I", "I"), "utf-8"
     )  # an archive wrote it anew
+    with pytest.raises(CouldNot, match=r"open is not as it was handed over: .*bag-info.txt.* No update was made"):
+        read_earlier(mine, tmp_path / "one", "open")
+    bagit.Bag(str(tmp_path / "one" / "open")).save(manifests=True)
     assert read_earlier(mine, tmp_path / "one", "open").time
     state.write_text(re.sub(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", other, state.read_text("utf-8")), "utf-8")
     for said in (info.read_text("utf-8"), whole.replace(mine.id, other)):

@@ -107,6 +107,8 @@ class _TransferRun:
     findings: list[Finding] = field(default_factory=list)
     ident: str = ""
     made: str = ""
+    earlier: Mapping[str, Earlier] = field(default_factory=dict)
+    """Part -> what an earlier transfer had handed over of it."""
 
 
 def transfer(
@@ -127,11 +129,13 @@ def transfer(
     if order.earlier is not None and order.selection == EVERYTHING:
         order = replace(order, selection=chosen_before(order.earlier))
     check_chosen(collection, order.selection)
+    given = order.earlier
+    earlier = {part: read_earlier(collection, given, part) for part in ("open", "closed")} if given else {}
     outside = seen_by(collection, To.OUTSIDE)
     named = ask_of_settings(outside)
     items = order_of_containers(collection)
     closing = replace(closing_of(collection, outside), kept_back=scans_kept_back(collection, outside))
-    run = _TransferRun(collection, order, closing, items, outside, progress)
+    run = _TransferRun(collection, order, closing, items, outside, progress, earlier=earlier)
     run.made = collection.clock.now()
     run.ident = named_within(collection.id, f"transfer {run.made}")
     run.findings += named
@@ -165,7 +169,7 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=_closures(run.closing)) if closed else facts
-    earlier = read_earlier(run.collection, run.order.earlier, folder.name) if run.order.earlier else None
+    earlier = run.earlier.get(folder.name)
     facts = replace(facts, is_closed=closed, transfers=_transfers(run, earlier))
     work = held.enter_context(unfinished_folder(folder.with_name(f"{folder.name}-files")))
     stage, cleaned = work / "made", work / "cleaned"

@@ -9,6 +9,7 @@ What always holds:
 - The records and finding aids of an update are whole, so an archive puts them in the place of the earlier ones.
 - A file that the archive has already, by its path and SHA-256, does not go again; `metadata/files.csv` lists it, so
   that the next update knows of it too.
+- An update is of a transfer that is as it was handed over: each of its bags is verified first.
 - `metadata/transfers.csv` names every earlier transfer by its identifier, its time and the digest of its manifest.
 """
 
@@ -27,7 +28,7 @@ from boxlore.core.fields.cells import read_rows
 from boxlore.core.fields.table import FIELDS as FIELDS_TOLD
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
-from boxlore.exports.bag_check import bag_info, payload_of
+from boxlore.exports.bag_check import bag_info, payload_of, verify_bag
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import Selection
 
@@ -156,7 +157,7 @@ class Earlier:
 
 def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     """The state of one part (`open`, `closed`) of an earlier transfer of this collection. Raises CouldNot where there
-    is none, and WrongUse for a transfer of another collection.
+    is none, or a bag is not as its manifests say, and WrongUse for a transfer of another collection.
     """
     bags = bags_of(folder, part)
     states = [path for bag in bags if (path := bag / "data" / STATE).is_file()]
@@ -167,6 +168,7 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     items = {row["Identifier"]: _item(row) for path in states for row in table_of(path, "Identifier")}
     infos = [bag_info(bag) for bag in bags]
     _check_ours(collection, folder, infos, items)
+    _check_whole(bags)
     own = [_bag(bag, info) for bag, info in zip(bags, infos, strict=True)]
     rows = [row for bag in bags for row in table_of(bag / "data" / TRANSFERS, *TRANSFERS_HEADING) if row["Identifier"]]
     before = [
@@ -254,6 +256,18 @@ def _check_ours(
             f"{folder} is a transfer of another collection, and not of “{collection.settings.title[:60]}”.",
             "Name the folder of an earlier transfer of this one, or leave --update away for a whole transfer.",
         )
+
+
+def _check_whole(bags: Iterable[Path]) -> None:
+    """Raises CouldNot unless every bag is as its manifests say: by what is missing here an archive deletes."""
+    for bag in bags:
+        if findings := verify_bag(bag):
+            more = f" (and {len(findings) - 1} more)" if len(findings) > 1 else ""
+            raise CouldNot(
+                f"{bag} is not as it was handed over: {findings[0].message}{more} No update was made.",
+                f"boxlore verify {bag} lists each fault. Name another copy of that transfer (the archive has one), or "
+                "leave --update away for a whole transfer.",
+            )
 
 
 _OTHERWISE = {
