@@ -425,7 +425,12 @@ def test_a_consent_taken_back_and_what_the_family_keeps_are_reasons(mine: Collec
     mia = next(person for person in mine.people().values() if person.name == "Mia Rourke")
     registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-20"))
     hand_over(mine, tmp_path / "1")
-    registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-24", given=False))
+    registry.consent(mine, mia, make_consent(["picture"], "2026-11-24", given=False))
+    hand_over(mine, tmp_path / "picture", tmp_path / "1")
+    assert {(row[1], row[2]) for row in why(tmp_path / "picture") if row[2].endswith(".jpg")} == {
+        ("consent taken back", "scans/TRA-0003_b.jpg"), ("consent taken back", "scans/TRA-0003_f.jpg"),
+    }  # fmt: skip
+    registry.consent(mine, mia, make_consent(["name"], "2026-11-24", given=False))
     registry.set_audience(mine, find_item(mine, "TRA-0002"), "family")
     hand_over(mine, tmp_path / "2", tmp_path / "1")
     reasons = {(row[1], row[2]) for row in why(tmp_path / "2") if row[2].endswith(".jpg")}

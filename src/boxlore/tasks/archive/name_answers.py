@@ -69,10 +69,11 @@ def answers_before(collection: Collection) -> Given:
     return {(item, key): answer for item, key, answer, _ in _told(collection)}
 
 
-def took_consent_back(collection: Collection, ident: str) -> bool:
-    """Whether a person (by id) allows no more to be named, so that only a new consent names her anywhere."""
+def took_consent_back(collection: Collection, ident: str, *matters: Matter) -> bool:
+    """Whether a person (by id) allows one of these matters no more, so that only a new consent opens it anywhere; to be
+    named, if none is asked about."""
     person = collection.people().get(ident)
-    return person is not None and is_taken_back(person.consents, Matter.NAME)
+    return person is not None and any(is_taken_back(person.consents, matter) for matter in matters or (Matter.NAME,))
 
 
 def with_answers(decided: Given, places: Iterable[NamePlace]) -> Iterator[NamePlace]:

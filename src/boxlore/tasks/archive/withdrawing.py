@@ -4,7 +4,7 @@ A row says of a file, an item or a statement of an earlier transfer what to do w
 
     delete   struck      words were taken out for good; every file of the earlier description may hold them
     delete   closed      no longer in the open part: it names or shows somebody, or its teller or the family closed it
-    delete   consent taken back    no longer in the open part: somebody in it took back a consent
+    delete   consent taken back    no longer in the open part: somebody in it took back a consent, of name or picture
     delete   kept        no longer in any part: the family or the keeper keeps it
     replace  corrected   said otherwise now, or another file stands under that path
     delete   withdrawn   no longer in the collection
@@ -19,6 +19,7 @@ from enum import StrEnum
 from functools import cached_property
 from pathlib import Path
 
+from boxlore.core.people.consent import Matter
 from boxlore.core.records.audience import WHO_SAYS
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind
@@ -147,7 +148,7 @@ class Withdrawing:
             return Reason.KEPT
         namings = self.seen.recipient.namings(record_of(self.collection, ident)) if ident else ()
         in_it = {person for naming in namings if naming.where != WHO_SAYS for person in naming.people}
-        took_back = any(took_consent_back(self.collection, person) for person in in_it)
+        took_back = any(took_consent_back(self.collection, person, Matter.NAME, Matter.PICTURE) for person in in_it)
         return Reason.CONSENT if took_back else Reason.CLOSED
 
     def _files(self, files: Mapping[str, str]) -> Iterator[Sequence[str]]:
