@@ -525,6 +525,13 @@ def test_a_number_of_one_item_is_no_accession_of_the_whole(mine: Collection, tmp
     aid = (tmp_path / "1" / "open" / "data" / "metadata" / "finding-aid.ead3.xml").read_text("utf-8")
     assert "Accession 2026/14." in aid and "2026/14.2" not in aid
     assert record_of(mine, find_item(mine, "TRA-0001").id).words("archive_remark") == "Accession number 2026/14.2"
+    for number in ("2026/131", "2026/14; 2026/131"):  # an accrual has its own, and is sent out with both
+        receipt.write_text("\n".join([",".join(COLUMNS), f",,the whole transfer,{number},,"]), "utf-8")
+        read_receipt(mine, receipt)
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    home = tmp_path / "2" / "open" / "data" / "metadata"
+    assert "Accession 2026/14; 2026/131." in (home / "finding-aid.ead3.xml").read_text("utf-8")
+    assert table(home / "receipt.csv")[0]["Accession number"] == "2026/14; 2026/131"
 
 
 def test_what_is_to_be_replaced_is_named_by_its_field(mine: Collection, tmp_path: Path) -> None:

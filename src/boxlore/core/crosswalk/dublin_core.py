@@ -64,6 +64,10 @@ class Handed:
     words: str = ""
 
 
+ACCESSIONS_JOINED = "; "
+"""What stands between accession numbers that are told together."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CollectionFacts:
     """What all records of an export share. `on_day` is the day that the export is dated.
@@ -82,6 +86,7 @@ class CollectionFacts:
     archive: Archive = NOT_SAID
     originals: bool = True
     accession: str = ""
+    """The accession numbers of all that came, in their order: an accrual has its own, beside the first."""
     reference: str = ""
     """The archive's own reference of the whole collection, once it has given one."""
     code: str = ""

@@ -14,6 +14,7 @@ from dataclasses import field as starts
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.dublin_core import ACCESSIONS_JOINED
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
@@ -94,14 +95,17 @@ class _Reading:
             if accession or reference or remark:
                 self.refused.append(f"Line {line}: {error}")
             return
-        if accession and (not _names_an_item(cells) or not self.accessions):
-            self.accessions[accession] = None
-            self.told["accession"] += self._once(self.whole, "accession", accession)
+        numbers = [number.strip() for number in accession.split(ACCESSIONS_JOINED.strip()) if number.strip()]
+        if not _names_an_item(cells) or not self.accessions:
+            for number in numbers:
+                self.accessions[number] = None
+                self.told["accession"] += self._once(self.whole, "accession", number)
         if reference and about == self.whole and cells["Title"] not in ("", WHOLE):
             self.refused.append(f"Line {line}: a reference without an item's number or identifier.")
         elif reference:
             self._refer(line, about, reference)
-        own = f"Accession number {accession}" if accession and accession not in self.accessions else ""
+        others = [number for number in numbers if number not in self.accessions]
+        own = f"Accession number {ACCESSIONS_JOINED.join(others)}" if others else ""
         for words in filter(None, (remark, own)):
             self.told["archive_remark"] += self._once(about, "archive_remark", words)
 

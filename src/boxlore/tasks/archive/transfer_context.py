@@ -3,7 +3,7 @@
 from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts
+from boxlore.core.crosswalk.dublin_core import ACCESSIONS_JOINED, CollectionFacts
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.sittings import RecordingFacts, ShownAt, recording_in, shown_in
@@ -42,7 +42,7 @@ def facts_of(
         family=seen.setting("family") if seen else "",
         history=seen.setting("history") if seen else "",
         contact=seen.setting("contact") if seen else "",
-        accession=_last(about, "accession"),
+        accession=ACCESSIONS_JOINED.join(dict.fromkeys(view.words for view in about if view.field == "accession")),
         reference=_last(about, "archive_reference"),
     )
     not_given, closed_whole = kept_whole(collection)
