@@ -76,6 +76,11 @@ def test_receipts_that_name_no_archive_are_of_one(mine: Collection) -> None:
     assert references(mine) == ["PA-2"]
     send(mine, one("TRA-0001", "PA-3"))
     assert references(mine) == ["PA-2", "PA-3"]
+    (mine.folder / "archive.toml").write_text(f'repository = "{LIBRARY}"', "utf-8")
+    send(mine, one("TRA-0001", "Ω-4"), archive=LIBRARY)
+    assert references(mine) == ["PA-3", "Ω-4"], "one that named none was of the archive of archive.toml"
+    send(mine, one("TRA-0001", "Ω-5"), archive="")
+    assert references(mine) == ["PA-3", "Ω-5"]
 
 
 def test_a_reference_that_the_keeper_told_is_not_an_archives(mine: Collection) -> None:

@@ -22,6 +22,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
 from boxlore.disk.tables import lacks_column, read_any_table
+from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -74,6 +75,8 @@ class _Reading:
     act: Act
     archive: str
     source: Source
+    is_of_ours: bool = False
+    """Whether it is of the archive of `archive.toml`: then so is every receipt before it that names none."""
     told: Counter[str] = starts(default_factory=Counter)
     accessions: dict[str, None] = starts(default_factory=dict)
     refused: list[str] = starts(default_factory=list)
@@ -121,12 +124,15 @@ class _Reading:
         held = [view for view, _ in self.collection.store.statements(about) if view.field == "archive_reference"]
         if words in ("; ".join(view.words for view in held), *(view.words for view in held)) or before:
             return  # as it was sent out, or said before
-        own = [view.id for view in held if _is_of(view.source, self.archive)]
+        own = [view.id for view in held if self._is_own(view.source)]
         audience = FIELDS["archive_reference"].audience
         how = {"source": self.source, "audience": audience, "replaces": own[-1] if own else ""}
         self.act.state(about, "archive_reference", words, **how)
         self.told["archive_reference"] += 1
         self.told["replaced"] += bool(own)
+
+    def _is_own(self, source: Source) -> bool:
+        return _is_of(source, self.archive) or (self.is_of_ours and _is_of(source, ""))
 
     def _once(self, about: Subject, name: str, words: str) -> bool:
         return state_once(self.collection, self.act, about, name, words, self.source)
@@ -148,13 +154,15 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
 
     Raises WrongUse, before anything is stated, for a receipt of another collection.
     """
+    ours = archive_of(collection.folder, None).repository
+    archive = archive or ours
     source = Source(Said.DOCUMENT, f"{_RECEIPT}{path.name}" + (f"{_OF}{archive}" if archive else ""))
     table = read_any_table(path, _check_heading(path), COLUMNS)
     rows = [(row, {name: row.cells.get(name, "").strip() for name in COLUMNS}) for row in table.rows]
     _check_ours(collection, path, [(row.line, cells) for row, cells in rows if not row.fault])
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
-    reading = _Reading(collection, act, archive, source)
+    reading = _Reading(collection, act, archive, source, is_of_ours=bool(ours) and fold(archive) == fold(ours))
     for row, cells in rows:
         if row.fault:
             reading.refused.append(f"Line {row.line}: {row.fault}")
