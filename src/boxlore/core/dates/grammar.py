@@ -23,6 +23,7 @@ from boxlore.core.dates.outer_parts import outer_distance, outer_part
 from boxlore.core.dates.partial import ABOUT, DOUBT, MOST_YEARS_BETWEEN, Partial, fill
 from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
 from boxlore.core.dates.short_years import LAST_DAY
+from boxlore.core.dates.word_order import LIKELIER
 
 _MARKING = ("about", "doubt", "query")
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
@@ -46,8 +47,6 @@ _UNTIL = ("until", *_TO)
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
 _ABOUT_A_CORRECTION = ("comma", "dash", "correction", "or")
-_LIKELIER = "likelier"
-"""The value of a correction that is not sure: “1952, more like 1953”."""
 
 _SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
@@ -158,7 +157,7 @@ class Grammar:
             if said.kind == "not" and self.at == self.count:
                 return said
             corrected = self._alternatives()
-            if corrects == _LIKELIER:
+            if corrects == LIKELIER:
                 corrected.mark(DOUBT)
             if {SIDE_OF_LIMIT.get(limit.kind) for limit in (said, corrected)} == {-1, 1}:
                 said = Expression("within", [said, corrected])  # “dopo il 1938, ma prima del 1940” corrects nothing

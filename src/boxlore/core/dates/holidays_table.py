@@ -321,7 +321,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("remembrance day", "poppy day"), "CA", 1931, 0, ("fixed", 11, 11), "Armistice Day Amendment Act 1931 (from memory)"),
     (("armistice sunday",), "", 1919, 1945, ("near", 11, 11, 6), "the Sunday nearest 11 November (from memory)"),
     (("remembrance sunday",), "GB", 1956, 0, ("nth", 11, 6, 2), "second Sunday of November, since 1956 (from memory)"),
-    (("remembrance sunday",), "GB", 1919, 1944, ("near", 11, 11, 6), "called so today, Armistice Sunday then"),
+    (("remembrance sunday",), "GB", 1919, 1944, ("near", 11, 11, 6), "called so today, Armistice Sunday then (from memory)"),
     (("remembrance sunday",), "GB", 1945, 1955, ("before", 11, 13, 6), "Sunday before the 11th, or on the 11th or 12th (from memory)"),
     (("general strike",), "GB", 1926, 1926, ("span", 5, 4, 5, 12), "4 to 12 May 1926 (from memory)"),
     (("pearl harbor", "pearl harbour", "attack on pearl harbor"), "", 1941, 1941, ("on", "1941-12-07"), "7 December 1941"),

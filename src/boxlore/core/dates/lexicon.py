@@ -23,12 +23,13 @@ ANY_LANGUAGE = -1
 """The languages of what is the same in all of them: digits and punctuation."""
 
 
-def _bits(*codes: str) -> int:
-    return sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in codes)
-
-
-LANGUAGE_BITS = {language.code: _bits(language.code) for language in LANGUAGES}
+LANGUAGE_BITS = {language.code: 1 << place for place, language in enumerate(LANGUAGES)}
 """The bit of each language by its code."""
+
+
+def _bits(*codes: str) -> int:
+    return sum(LANGUAGE_BITS[code] for code in codes)
+
 
 ONLY_MAORI = _bits("mi")
 ENGLISH = _bits("en")
@@ -100,8 +101,7 @@ KINDS = (
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
     "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to", "at_a_distance",
     "or_year_after", "or_year_before", "numbered", "measured", "street", "street_of", "same", "as",
-    "infant", "small", "alive", "occasion",
-    "occasion_ahead",
+    "infant", "small", "alive", "occasion", "occasion_ahead",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""
@@ -118,8 +118,8 @@ FINER: dict[str, tuple[str, object]] = {
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”
 corrects what stands before it, and alone is doubt; “more like” corrects it with doubt; “just before” a date is not
-long before it, a couple of years are fewer than a few; a telephone's number may stand
-behind a name, and a car's behind letters."""
+long before it, a couple of years are fewer than a few; a telephone's number may stand behind a name, and a car's
+behind letters."""
 
 PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 """Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""

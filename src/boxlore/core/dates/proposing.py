@@ -21,7 +21,7 @@ from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
-from boxlore.core.dates.years_of_lives import OfALife, as_names, choices_beside, of_a_life
+from boxlore.core.dates.years_of_lives import OfALife, choices_beside, of_a_life
 
 Decided = Callable[[list[Token]], Outcome | None]
 
@@ -147,7 +147,8 @@ def _beside_a_life(
     """The question whether another date is meant than that of a birth or a death, which is told among these words;
     what follows from it where there is no other one."""
     if any(token.is_any(_YEARS) for token in (*tokens[: life.first], *tokens[life.last :])):
-        return proposed(as_names(life, tokens), words, context, decided)
+        named = [_as_name(token) if life.first <= at < life.last else token for at, token in enumerate(tokens)]
+        return proposed(named, words, context, decided)
     told = _dates(tokens[life.first : life.last], decided)
     if not told:
         return None

@@ -8,6 +8,7 @@ import re
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from boxlore.core.dates.languages.english import ENGLISH
 from boxlore.core.dates.lexicon import ROMAN
 
 _ACCESSIONS = {
@@ -19,7 +20,7 @@ _ACCESSIONS = {
 
 _NAMES = {"george": "geo", "william": "will", "wm": "will", "victoria": "vict", "vic": "vict", "edward": "edw",
           "elizabeth": "eliz"}  # fmt: skip
-_ORDINALS = "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth".split()
+_ORDINALS = [ENGLISH.ordinals[nth] for nth in range(1, 13)]
 _REGNAL = re.compile(
     rf"(?:in )?(?:the )?(?:regnal year )?([0-9]{{1,2}}|{'|'.join(_ORDINALS)})(?:st|nd|rd|th)?(?: year)?(?: of)? "
     r"(?:(?:the )?reign of )?"

@@ -41,14 +41,17 @@ YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_dig
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _SIDES = ("before", "after")
 _BESIDE_A_DATE = ("unit", "season", "feast")
-PASSED_OVER = ("noise", "calculated", "hebrew", "when", "occasion", "occasion_ahead")
+PASSED_OVER = ("noise", "calculated", "hebrew", "when", *_OCCASIONS)
 """Words that add nothing: of a language's list, “calculated” of a tree file, the name of a calendar, and holidays."""
 
 SHOULD_BE = "should_be"
 """The kind, here, of a correction that is doubt where nothing stands before it: “it should be 1938”."""
 
-CORRECTING_OR_DOUBT = (SHOULD_BE, "likelier")
-"""The values of such corrections."""
+LIKELIER = "likelier"
+"""The value of a correction that is not sure: “1952, more like 1953”."""
+
+CORRECTING_OR_DOUBT = (SHOULD_BE, LIKELIER)
+"""The values of corrections that are doubt where nothing stands before them."""
 
 MOST_OF_ONE_DATE = 4
 

@@ -6,9 +6,9 @@ year before she died in 1971”), the grammar has it.
 """
 
 import re
+from typing import NamedTuple
 
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import Sense
 
 _BORN = (
     r"(?i:born|geboren|nacid[oa]|nació|nascid[oa]|nasceu|nacque|född|født|föddes|sündinud|sündis|sündi|syntynyt|syntyi"
@@ -34,14 +34,13 @@ _BEFORE, _AFTER = frozenset(("before", "before_behind")), frozenset(("after", "a
 _COMMA, _YEARS = frozenset(("comma",)), frozenset(("year", "years"))
 
 
-class OfALife:
+class OfALife(NamedTuple):
     """The tokens that tell the date of a birth or a death, `first` to before `last`, and its `side`: what a picture of
     the person may be is before a death (-1) or after a birth (1)."""
 
-    __slots__ = ("first", "last", "side")
-
-    def __init__(self, first: int, last: int, side: int) -> None:
-        self.first, self.last, self.side = first, last, side
+    first: int
+    last: int
+    side: int
 
 
 def of_a_life(tokens: list[Token], words: str) -> OfALife | None:
@@ -100,11 +99,3 @@ def _side(tokens: list[Token]) -> int:
         if token.is_any(_AFTER):
             return 1
     return 0
-
-
-def as_names(life: OfALife, tokens: list[Token]) -> list[Token]:
-    """The tokens with names for those of the birth or the death, which no piece of a date then holds."""
-    return [
-        Token((Sense("name"),), token.start, token.end) if life.first <= at < life.last else token
-        for at, token in enumerate(tokens)
-    ]

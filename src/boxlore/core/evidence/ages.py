@@ -6,7 +6,8 @@ somebody who is in the picture or who tells it: others are told of who were neve
 
 An age that is told plainly is taken as right within a year, for the birthday and the memory; one that is estimated is
 wrong the more the older somebody is. SLACK is common practice, no source: nobody has measured it for photographs. A
-baby or a small child may be a year older than the reader of dates has it.
+baby or a small child may be a year older than the reader of dates has it. The words are ours, from what is said in each
+language (common practice, no source).
 """
 
 import re
@@ -184,8 +185,12 @@ _IS = (
         ),
         " was ",
     ),
-    (re.compile(r"(?<=\bhe)['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE), " was "),
-    (re.compile(r"(?<=\bshe)['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE), " was "),
+    (
+        re.compile(
+            r"(?:(?<=\bhe)|(?<=\bshe))['’]s (?=(?:about |only |just )?[\w-]+(?: here| years old|$|,))", re.IGNORECASE
+        ),
+        " was ",
+    ),
     (re.compile(r"\b(?:only|just|barely) (?=\w+(?: years old)?(?: here)?$)", re.IGNORECASE), ""),
     (re.compile(r"^([\w'’ ]{1,40}?),? about ([\w-]+)$", re.IGNORECASE), r"\1 was about \2"),
     (re.compile(r"^me was\b", re.IGNORECASE), "I was"),

@@ -170,7 +170,7 @@ class _Asking:
                 kinds = frozenset({"age", "how-known"})
             if first is not None and last is not None and last - first < SETTLED:
                 continue
-            nearest = FAR_FROM_HER if not self._has_told(record) else TOLD_BY_HER
+            nearest = TOLD_BY_HER if self._has_told(record) else FAR_FROM_HER
             nearness = min((self._teller.kin[ident] for ident in shown & self._teller.kin.keys()), default=nearest)
             settles = self._of_year(of_item(record.id)) * _WORTH["date"]
             yield record, Question(record.id, record.number, settles, nearness, bool(record.words("care"))), kinds

@@ -3,8 +3,7 @@
 Sources. The longest life: Jeanne Calment, 21 February 1875 to 4 August 1997, 122 years and 164 days. A mother's age is
 edited as not stated below 10 and from 55 on (CDC/NCHS, *Health, United States*, sources and definitions: Age); here a
 mother is 12 to 54 years old at a birth, a father 12 to 70, and dead for at most ten months (common practice, from
-memory). A
-picture of somebody after death is a copy, a grave or a mistake: that clue is likely, and never sure.
+memory). A picture of somebody after death is a copy, a grave or a mistake: that clue is likely, and never sure.
 """
 
 import re
@@ -95,7 +94,7 @@ _IN_A_FRAME = re.compile(
     r"gravestone|headstone|grave of|im rahmen|an der wand|bild an der|seinal|raamis|au mur|encadrée?)\b",
     re.IGNORECASE,
 )
-"""Who is in a picture within the picture need not have been there, nor have lived."""
+"""Who is in a picture within the picture need not have been there, nor have lived (words of ours, no source)."""
 
 
 def clues_of_picture(record: Record, people: Registry, *, is_of_the_dead: bool = False) -> Iterator[Claim]:

@@ -5,7 +5,7 @@ picture is named by its number, its mark in the box, or its title in quotation m
 the number before. People call TRA-0006 “number 6” and “picture 6” too, where one picture alone ends so; “6” by itself
 is one only in words like “the same day as 6”, for it may be an hour, an age or a day. What was taken on one film or
 kept in one envelope need not be of one year: that is a guess, and how far apart it may be is common practice, no
-source.
+source. The words here are ours too, from what is said in each language.
 """
 
 import re
@@ -159,9 +159,8 @@ def of_words(
     if len(names) == 2 and _BETWEEN_TWO.fullmatch(words[: names[0].begins].strip()) and not names[0].is_bare:
         if _JOINED.fullmatch(words[names[0].ends : names[1].begins].strip()):
             claim = _claim(record, view, words, numbered, names[0])
-            for later, earlier in ((of_item(record.id), names[0].other), (names[1].other, record.id)):
-                limits = after(later if later.startswith(of_item("")) else of_item(later), of_item(earlier), 1, None)
-                yield replace(claim, limits=limits)
+            for later, earlier in ((record.id, names[0].other), (names[1].other, record.id)):
+                yield replace(claim, limits=after(of_item(later), of_item(earlier), 1, None))
         return
     for place, named in enumerate(names):
         begins = names[place - 1].ends if place else 0
@@ -241,6 +240,6 @@ _LED = re.compile(
 """What may stand before: that it was taken, and nothing else that happened on that day."""
 _BETWEEN = re.compile(
     r"[\s,]*(?:(?:as|with|like|is|that|of|in|from|the|number|no|nr|picture|photo|photograph|one|kui|wie|som|que|como|di|del|co|jako|"
-    r"как|и|что|на|с|kuin|als|kā|kaip|the|das|dem|der|den|le|la|les|el|il|lo|o|a|de|da|do|della|het|van)(?:[.,\s]+|\Z))*[“\"„«‘]?"
+    r"как|и|что|на|с|kuin|als|kā|kaip|das|dem|der|den|le|la|les|el|il|lo|o|a|de|da|do|della|het|van)(?:[.,\s]+|\Z))*[“\"„«‘]?"
 )
 """What may stand between: “the same day as”, “the same film as number”."""

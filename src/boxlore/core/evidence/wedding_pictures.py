@@ -54,8 +54,7 @@ _SMALL = frozenset(
     """the a an on of in at her his their my our from and day und am auf ihrem ihrer ihren seiner seinem an dem der die
     das von vom ja oma nende le la les de du des et leur son sur photo photograph picture portrait here this is that it
     was s reverend rev mr mrs miss dr frau herr fräulein taken y e en och og i и con el los il di da do und zur zum mein
-    meine
-    meiner minu meie mes mon ma mis mi mio mia foto bild pilt""".split()
+    meine meiner minu meie mes mon ma mis mi mio mia foto bild pilt""".split()
 )
 
 
