@@ -304,6 +304,8 @@ def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str,
 
 def _opens(tokens: Sequence[Token], length: int) -> bool:
     """Whether a marker that may be a name (`f.`, `in`) is none: small, a letter with its point, before a name."""
+    if len(tokens) == length:
+        return False
     marker, name = tokens[0], tokens[length]
     return marker.is_small and (len(marker.plain) > 1 or marker.text.endswith(".") or length > 1) and not name.is_small
 
@@ -313,9 +315,11 @@ def _another(frame: Frame, tokens: Sequence[Token]) -> bool:
     part, name = another_family_name(tokens)
     if part:
         _put_marked(frame, part, name)
+    told = frame.parts.get(part, "")
+    if told:
         when = "at birth" if part == "born_as" else "by marriage"
-        frame.parts["asks"] = f"Is “{frame.parts[part]}” the name {when}?"
-    return part != ""
+        frame.parts["asks"] = f"Is “{told}” the name {when}?"
+    return told != ""
 
 
 _OF_A_PLACE = frozenset("in at near on a en em i im bei na no w we v ve на в во из".split())

@@ -114,7 +114,7 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
     named, said = part[at : at + 2]
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     counted = named.number > 0 and not said.number  # `3 Mr. Innes, the manager 4 …`
-    first = tokens_of(said.person.words)[0].plain if said.person.words else ""
+    first = next((token.plain for token in tokens_of(said.person.words)), "")
     is_bare = is_noun_of_one(said.person.words) and said.person.words.islower()  # `Miss Tuttle, teacher`
     is_remark = not said.joined and ((said.definite and first in THE) or is_bare)
     may_say = counted or (ends and at == 0)
@@ -123,7 +123,7 @@ def _says_what(part: Sequence[Item], at: int) -> bool:
 
 def _may_say_what(named: Item, said: Item) -> bool:
     """`Mlle Picard, l'institutrice` within a list: what she is, or another one."""
-    first = tokens_of(said.person.words)[0].plain if said.person.words else ""
+    first = next((token.plain for token in tokens_of(said.person.words)), "")
     is_role = said.definite != "" and first.split("'")[0] in ("l", *THE) and not said.joined and said.person.is_person
     titled = named.is_name and tokens_of(named.person.words)[0].plain in TITLES
     return is_role and titled and not said.is_beside and _fit(said, named)

@@ -3,8 +3,8 @@
     remark = mark pronoun verb {word}       ; to the end of the sentence, behind a comma to the next one
 
 Nobody is called `she`, so the words are a note, whatever they go on with. They are none where they tell a place (`She
-is second from the left`), or who somebody is (`The girl. She is Anna.`). Grammars of the languages, from memory; no
-source.
+is second from the left`), or who somebody is (`The girl. She is Anna.`); and a pronoun and a verb alone are none at the
+very end of a text. Grammars of the languages, from memory; no source.
 """
 
 from collections.abc import Sequence
@@ -33,9 +33,13 @@ def with_pronoun_remarks(elements: Sequence[Element], text: str) -> list[Element
     return kept
 
 
+_SHORTEST = 2
+"""A pronoun and a verb."""
+
+
 def _begins(before: Sequence[Element], further: Sequence[Element]) -> bool:
     """Whether a pronoun and a verb stand behind a mark, and somebody before it."""
-    if len(before) < 2 or before[-1].kind not in ("end", "comma") or len(further) < 3:
+    if len(before) < 2 or before[-1].kind not in ("end", "comma") or len(further) <= _SHORTEST:
         return False
     pronoun, verb = further[:2]
     if pronoun.plain not in SUBJECTS or (pronoun.is_large and token_of(pronoun.text).is_given):
@@ -50,6 +54,6 @@ def _end(elements: Sequence[Element], at: int) -> int:
 
 
 def _is_a_remark(said: Sequence[Element]) -> bool:
-    names_her = said[2].is_large and token_of(said[2].text).is_given
+    names_her = len(said) > _SHORTEST and said[2].is_large and token_of(said[2].text).is_given
     is_counted = len(said) == 3 and said[2].kind == "number"  # `She is 4`
     return not (names_her or is_counted) and not any(element.kind in _TELLS_A_PLACE for element in said)

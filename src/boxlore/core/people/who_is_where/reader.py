@@ -409,9 +409,11 @@ def _next_to(reader: Reader, element: Element, further: Sequence[Element]) -> No
     if reader.words and element.phrase in BESIDE_BEHIND and follows and not reader.joined:
         _beside_whom(reader, element)
         return
-    if reader.words:
-        describes = is_description(reader.words) and bool(further) and further[0].is_large and begins_person(further)
+    describes = is_description(reader.words) and bool(further) and further[0].is_large and begins_person(further)
+    is_behind = bool(reader.words)
+    if is_behind:
         end_item(reader)
+    if is_behind and reader.items:  # none where the words only lead to it: `and beside her Greta`
         reader.items[-1].person = noted(reader.items[-1].person, element.text)
         reader.items[-1].is_beside, reader.identifies = True, describes  # `best man on his right Jim`
     else:
@@ -472,11 +474,13 @@ def _note(reader: Reader, element: Element) -> None:
         reader.notes.append(element)  # `Left to right: Ann, Bea (standing), Cora`: she keeps her place in the line
         return
     if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
-        if not reader.words and (not reader.items or reader.previous == "and"):
+        is_ahead = not reader.words and (not reader.items or reader.previous == "and")
+        if not is_ahead:
+            end_item(reader)
+        if is_ahead or not reader.items:  # `and (behind) Jack`: the words before it only lead to him
             for place in places:
                 put_place(reader, place, (COLON,))
             return
-        end_item(reader)
         reader.behind = True if reader.behind is None else reader.behind
         reader.placed = True
         for place in places:
