@@ -1,4 +1,5 @@
-"""The orders of the plain sitting, as one table, and the loop that reads lines and obeys them."""
+"""The orders of the plain sitting (`.next`), as one table, and the loop that reads lines: what is no order is heard by
+`plain_sitting.Plain.hear`."""
 
 from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext

@@ -1,7 +1,8 @@
 """Dublin Core as a table for repositories that take in CSV: a row an item, each column named by a DCMI term.
 
-RFC 4180; the names are those of the Dublin Core Metadata Element Set 1.1 and, for files, `hasFormat` of DCMI Metadata
-Terms. An element that has several values has as many columns of its name, so no sign parts values in a cell.
+Rows alone: `exports.inventory.as_table` writes them (RFC 4180). The names are those of the Dublin Core Metadata Element
+Set 1.1 and, for files, `hasFormat` of DCMI Metadata Terms. An element that has several values has as many columns of
+its name, so no sign parts values in a cell.
 """
 
 from collections import Counter

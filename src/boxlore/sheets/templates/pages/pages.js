@@ -1,5 +1,5 @@
 "use strict";
-// Search and the enlarged view. Everything on these pages also works without this file.
+// Search, in which letters with and without accents are one, and the enlarged view. Everything on these pages also works without this file.
 (() => {
   const LETTERS = { ł: "l", ß: "ss", ø: "o", æ: "ae", œ: "oe", đ: "d", ð: "d", þ: "th", ı: "i", ς: "σ" };
   const folded = (words) =>
