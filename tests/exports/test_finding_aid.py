@@ -3,6 +3,7 @@
 import io
 import re
 from collections import Counter
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -326,3 +327,16 @@ def test_a_recording_is_described_after_the_items(dialect: Dialect, day: str) ->
     broken = replace(FACTS, beside=(replace(sound, title=""),))
     (finding,) = written([Record(id="a", number="TRA-0001")], broken, dialect)[0]
     assert finding.message.startswith("recordings/a.wav cannot be written as a valid finding aid")
+
+
+def test_components_are_written_as_their_records_come() -> None:
+    """A rule of our own: memory stays flat for any number of items, so that no more than a container is held."""
+    out, written_before = io.BytesIO(), []
+
+    def coming() -> Iterator[Record]:
+        for at in range(500):
+            written_before.append(out.tell())
+            yield Record(id=f"r{at}", number=f"TRA-{at:04d}")
+
+    FindingAid(FACTS, Extent(), EAD3, schema(EAD3)).write(coming(), out)
+    assert written_before[-1] > out.tell() / 2

@@ -10,7 +10,7 @@ Every component is checked against our own schema before it is written.
 import uuid
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
-from itertools import groupby
+from itertools import chain, groupby
 from typing import BinaryIO
 
 from lxml import etree
@@ -50,7 +50,7 @@ from boxlore.exports.ead_dialects import RELATORS, Dialect, codes_of
 THE_ARCHIVES = "the archive's reference"
 SERIES_OF = "box"
 """The kind of container that is a series."""
-Path = tuple[tuple[str, str], ...]
+ContainerPath = tuple[tuple[str, str], ...]
 """(kind, label) of containers, outermost first."""
 _ORDER = {
     True: "By folder or other container in the box, then by the items' places.",
@@ -88,7 +88,7 @@ class FindingAid:
                     for child in archdesc:
                         file.write("\n", child)
                     with file.element(self.dialect.tag("dsc"), self.dialect.dsc):
-                        for component in (*self._components(records, check), *self._beside(check)):
+                        for component in chain(self._components(records, check), self._beside(check)):
                             file.write("\n", component)
         out.write(b"\n")
 
@@ -110,7 +110,7 @@ class FindingAid:
                 yield series
 
     def _containers(
-        self, records: Iterable[Record], check: etree.RelaxNG, within: Path = ()
+        self, records: Iterable[Record], check: etree.RelaxNG, within: ContainerPath = ()
     ) -> Iterator[tuple[etree._Element, list[Record]]]:
         """A component for each innermost container with its items, and one for each item that lies in none, or in the
         one that all lie `within`; each with the records of the items in it."""
@@ -140,16 +140,15 @@ class FindingAid:
             else:
                 self.findings.append(_fault(held.path, check))
 
-    def _container(self, path: Path, level: str) -> etree._Element:
+    def _container(self, path: ContainerPath, level: str) -> etree._Element:
         """The component of a container, still without items; `path` is (kind, label) from the box inwards."""
         component = self.dialect.element("c", level=level)
         did = self.dialect.add(component, "did")
         if self.facts.originals:
             for kind, label in path:
                 self.dialect.container(did, kind, label)
-        codes = (
-            {} if self.facts.reference else codes_of(self.facts)
-        )  # the archive's own code has been given by it alone
+        # the reference that the archive has given is of the whole; it has given no container a code
+        codes = {} if self.facts.reference else codes_of(self.facts)
         self.dialect.add(did, "unitid", container_code(path, self.facts), **codes)
         return component
 
