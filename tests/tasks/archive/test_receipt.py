@@ -149,3 +149,10 @@ def test_nothing_of_a_line_that_is_refused_is_taken(mine: Collection) -> None:
     received = send(mine, ("TRA-0777", "", "", "2026/14", "", ""), one("TRA-0001", "PA-1"))
     assert (received.accessions, received.references) == ((), 1)
     assert received.refused == ("Line 2: There is no item TRA-0777 here.",)
+
+
+def test_a_line_with_the_identifier_of_the_collection_is_of_the_whole(mine: Collection) -> None:
+    accrual = ("", f"urn:uuid:{mine.id}", WHOLE, "2026/131", "", "")
+    received = send(mine, ACCESSION, accrual, one("TRA-0777", "PA-1"))
+    assert (received.accessions, received.remarks) == (("2026/14", "2026/131"), 0)
+    assert received.refused == ("Line 4: There is no item TRA-0777 here.",)

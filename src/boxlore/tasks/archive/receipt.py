@@ -21,7 +21,7 @@ from boxlore.core.findings import several
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
-from boxlore.disk.tables import lacks_column, read_any_table
+from boxlore.disk.tables import TableRow, lacks_column, read_any_table
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.opening import Act, Collection
@@ -67,6 +67,17 @@ class Received:
         return [f"{words} that this archive had given before.", *self.shared]
 
 
+@dataclass(frozen=True, slots=True)
+class _Line:
+    """One line of a receipt, by the names of `COLUMNS`, and what it is about, or why that is not known here; `fault` is
+    what is wrong with its row."""
+
+    at: int
+    cells: Mapping[str, str]
+    about: Subject | WrongUse
+    fault: str = ""
+
+
 @dataclass(slots=True)
 class _Reading:
     """A receipt that is read: into which act, whose it is, what it told so far."""
@@ -87,26 +98,27 @@ class _Reading:
     def whole(self) -> Subject:
         return Subject(Kind.COLLECTION, self.collection.id)
 
-    def row(self, line: int, cells: Mapping[str, str]) -> None:
+    def take(self, line: _Line) -> None:
         """Take one line in, or say why not. The number of the whole stands in its own line, or in each item's; another
         one of an item is a remark on that item."""
-        accession = cells["Accession number"]
-        reference, remark = cells["The archive's reference"], cells["Remarks"]
-        try:
-            about = _about(self.collection, cells)
-        except WrongUse as error:
+        about, accession = line.about, line.cells["Accession number"]
+        reference, remark = line.cells["The archive's reference"], line.cells["Remarks"]
+        if line.fault:
+            self.refused.append(f"Line {line.at}: {line.fault}")
+            return
+        if isinstance(about, WrongUse):
             if accession or reference or remark:
-                self.refused.append(f"Line {line}: {error}")
+                self.refused.append(f"Line {line.at}: {about}")
             return
         numbers = [number.strip() for number in accession.split(ACCESSIONS_JOINED.strip()) if number.strip()]
-        if not _names_an_item(cells) or not self.accessions:
+        if about == self.whole or not self.accessions:
             for number in numbers:
                 self.accessions[number] = None
                 self.told["accession"] += self._once(self.whole, "accession", number)
-        if reference and about == self.whole and cells["Title"] not in ("", WHOLE):
-            self.refused.append(f"Line {line}: a reference without an item's number or identifier.")
+        if reference and about == self.whole and line.cells["Title"] not in ("", WHOLE):
+            self.refused.append(f"Line {line.at}: a reference without an item's number or identifier.")
         elif reference:
-            self._refer(line, about, reference)
+            self._refer(line.at, about, reference)
         others = [number for number in numbers if number not in self.accessions]
         own = f"Accession number {ACCESSIONS_JOINED.join(others)}" if others else ""
         for words in filter(None, (remark, own)):
@@ -158,16 +170,13 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
     archive = archive or ours
     source = Source(Said.DOCUMENT, f"{_RECEIPT}{path.name}" + (f"{_OF}{archive}" if archive else ""))
     table = read_any_table(path, _check_heading(path), COLUMNS)
-    rows = [(row, {name: row.cells.get(name, "").strip() for name in COLUMNS}) for row in table.rows]
-    _check_ours(collection, path, [(row.line, cells) for row, cells in rows if not row.fault])
+    lines = [_line(collection, row) for row in table.rows]
+    _check_ours(path, [line for line in lines if not line.fault])
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
     reading = _Reading(collection, act, archive, source, is_of_ours=bool(ours) and fold(archive) == fold(ours))
-    for row, cells in rows:
-        if row.fault:
-            reading.refused.append(f"Line {row.line}: {row.fault}")
-        else:
-            reading.row(row.line, cells)
+    for line in lines:
+        reading.take(line)
     act.done()
     told = reading.told
     return Received(
@@ -185,50 +194,40 @@ class _Foreign(WrongUse):
     """A line has a number of this collection beside an identifier that is another item's."""
 
 
-def _names_an_item(cells: Mapping[str, str]) -> bool:
-    return bool(cells["Number"] or cells["Identifier"])
+def _line(collection: Collection, row: TableRow) -> _Line:
+    cells = {name: row.cells.get(name, "").strip() for name in COLUMNS}
+    return _Line(row.line, cells, _about(collection, cells), row.fault)
 
 
-def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
-    """What a line is about: the item of its number or identifier, else the whole. Raises WrongUse for an item that is
-    not here."""
+def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongUse:
+    """What a line is about: the item of its number or identifier, else the whole; or why no such item is here."""
     number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
     if not number and ident in ("", collection.id):
         return Subject(Kind.COLLECTION, collection.id)
     if not number:
         if not collection.store.number_of(ident):
-            raise WrongUse(f"There is no item {cells['Identifier'][:50]} here.")
+            return WrongUse(f"There is no item {cells['Identifier'][:50]} here.")
         return Subject(Kind.ITEM, ident)
     item = collection.store.item_by_number(number) if looks_like_number(number) else None
     if item is None:
-        raise WrongUse(f"There is no item {number[:20]} here.")
+        return WrongUse(f"There is no item {number[:20]} here.")
     if ident not in ("", item):
-        raise _Foreign(f"{number} has another identifier here.")
+        return _Foreign(f"{number} has another identifier here.")
     return Subject(Kind.ITEM, item)
 
 
-def _check_ours(collection: Collection, path: Path, rows: Iterable[tuple[int, Mapping[str, str]]]) -> None:
-    """Raises WrongUse where a line has a number of here and an identifier of elsewhere, or where the lines name items
-    and not one of them is here: then what is said of the whole is of another collection too."""
-    faults: list[str] = []
-    named = 0
-    for line, cells in rows:
-        named += _names_an_item(cells)
-        try:
-            _about(collection, cells)
-        except _Foreign as error:
-            raise _of_another(path, f"line {line}: {error}") from error
-        except WrongUse as error:
-            faults.append(f"line {line}: {error}")
-    if faults and len(faults) == named:
-        raise _of_another(path, faults[0])
-
-
-def _of_another(path: Path, why: str) -> WrongUse:
-    return WrongUse(
-        f"{path.name} is a receipt of another collection; {why} Nothing of it was taken in.",
-        "Name the receipt of this collection, or ask the archive which transfer it is of.",
-    )
+def _check_ours(path: Path, lines: Iterable[_Line]) -> None:
+    """Raises WrongUse where a line has a number of here and an identifier of elsewhere, or where the lines have numbers
+    or identifiers and not one of them is of here: then what is said of the whole is of another collection too."""
+    named = [line for line in lines if line.cells["Number"] or line.cells["Identifier"]]
+    unknown = [line for line in named if isinstance(line.about, WrongUse)]
+    foreign = [line for line in unknown if isinstance(line.about, _Foreign)]
+    if refused := foreign or (unknown if len(unknown) == len(named) else []):
+        raise WrongUse(
+            f"{path.name} is a receipt of another collection; line {refused[0].at}: {refused[0].about} "
+            "Nothing of it was taken in.",
+            "Name the receipt of this collection, or ask the archive which transfer it is of.",
+        )
 
 
 def _is_of(source: Source, archive: str) -> bool:
