@@ -154,6 +154,8 @@ class Closing:
             for ident in naming.people:
                 verbs.setdefault(self.people[ident].id, set()).add(self._verb(naming, ident))
                 places.setdefault(self.people[ident].id, set()).add(naming.where)
+        if not verbs and not unknown:
+            return
         has_closed_scans = bool(record.scans) and self.outside.seen(replace(record, audiences=())).closed_scans
         for ident, how in sorted(verbs.items()):
             person, verb = self.people[ident], next(verb for verb in _VERBS if verb in how)
