@@ -117,7 +117,6 @@ def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
     so first, and has no lines to write on.
     """
     taken_back = facts.get("taken_back", "")
-    lines = 0 if taken_back else 3
     withdrawn = f"The narrator has taken back: {taken_back}. Nothing may be done that needs it, until it is given anew."
     parts = (
         *([("Taken back", withdrawn, 0)] if taken_back else []),
@@ -127,9 +126,9 @@ def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
         ("How it was recorded", facts.get("recording", ""), 1),
         ("What was agreed aloud", facts.get("agreement", ""), 2),
         *([("Said since", facts["since"], 0)] if facts.get("since") else []),
-        *([("How it may be used", BLANK, lines)] if lines else []),
+        *([] if taken_back else [("How it may be used", BLANK, 3)]),
         ("Where it is kept", facts.get("kept", ""), 1),
-        *([("Who may hear it, and from when", BLANK, lines)] if lines else []),
+        *([] if taken_back else [("Who may hear it, and from when", BLANK, 3)]),
         ("The narrator's rights", "The narrator may ask that words be struck, or closed until a day.", 2),
     )
     signed_by = () if taken_back else ("The narrator", "The interviewer")

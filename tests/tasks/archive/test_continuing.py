@@ -23,8 +23,7 @@ from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import COLUMNS, read_receipt
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
-from boxlore.tasks.archive.transfer_updates import originals_before
-from boxlore.tasks.archive.withdrawing import TABLE
+from boxlore.tasks.archive.transfer_updates import WITHDRAW, originals_before
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -52,7 +51,7 @@ class AtTheArchive:
     def receive(self, package: Path) -> None:
         for part in ("open", "closed"):
             bags = sorted(package.glob(f"{part}*"))
-            for row in (row for bag in bags for row in table_of(bag / "data" / TABLE)):
+            for row in (row for bag in bags for row in table_of(bag / "data" / WITHDRAW)):
                 for key in [key for key in self.files if key[0] == part and row["File"] and matches(key[1], row)]:
                     del self.files[key]
             for bag in bags:
@@ -95,7 +94,7 @@ def why(package: Path, part: str = "open") -> set[tuple[str, str, str, str]]:
     """What is to be done, the reason, and the file or number, of each row."""
     return {
         (row["What to do"], row["Reason"], row["File"] or row["Number"], row["Field"])
-        for row in table(package / part / "data" / TABLE)
+        for row in table(package / part / "data" / WITHDRAW)
     }
 
 
@@ -540,6 +539,6 @@ def test_what_is_to_be_replaced_is_named_by_its_field(mine: Collection, tmp_path
     hand_over(mine, tmp_path / "1")
     Teller(mine).tell(item, "process", "Albumen print", Telling(audience="anyone"), replaces=told.id)
     hand_over(mine, tmp_path / "2", tmp_path / "1")
-    rows = table(tmp_path / "2" / "open" / "data" / TABLE)
+    rows = table(tmp_path / "2" / "open" / "data" / WITHDRAW)
     (row,) = [row for row in rows if row["Number"] == "TRA-0001"]
     assert (row["What to do"], row["Reason"], row["Field"]) == ("replace", "corrected", "process")

@@ -238,8 +238,7 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
 
 
 def _in_the_picture(record: Record) -> list[PersonShown]:
-    """Those shown, without words that may be nobody's; at a marker there is somebody, whoever it is."""
-    return [person for person in record.shown() if person.number or not person.in_question]
+    return [person for person in record.shown() if person.is_there]
 
 
 def _placed_name(row: KeyRow, at: int, style: Style, *, among: bool) -> str:

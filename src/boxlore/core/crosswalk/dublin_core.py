@@ -372,13 +372,16 @@ def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def provenance(record: Record, facts: CollectionFacts) -> list[str]:
     """How the item came down, as sentences: custody of the collection and the item, where it was found, its moves, its
     accession."""
-    accession = of_the_whole(facts)[len(facts.custody) :]
-    return [*facts.custody, *own_provenance(record, facts), *accession]
+    return [*facts.custody, *own_provenance(record, facts), *_accession(facts)]
 
 
 def of_the_whole(facts: CollectionFacts) -> list[str]:
     """How the whole came down: its custody and its accession, which a description by levels says once (DACS 1)."""
-    return [*facts.custody, *([f"Accession {facts.accession}"] if facts.accession else [])]
+    return [*facts.custody, *_accession(facts)]
+
+
+def _accession(facts: CollectionFacts) -> list[str]:
+    return [f"Accession {facts.accession}"] if facts.accession else []
 
 
 def own_provenance(record: Record, facts: CollectionFacts) -> list[str]:

@@ -119,8 +119,7 @@ def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> X
     """
     if scan.side != "recto":
         return None
-    told = (shown for shown in record.people if shown.number or not shown.in_question)
-    regions = tuple(_region(shown, scan, language, turned) for shown in told)
+    regions = tuple(_region(shown, scan, language, turned) for shown in record.people if shown.is_there)
     return Bag(regions) if regions else None
 
 

@@ -110,6 +110,11 @@ class PersonShown:
     def unsure(self) -> bool:
         return self.sure is not Sure.SURE
 
+    @property
+    def is_there(self) -> bool:
+        """Whether somebody is meant: not by words that may be nobody's; but at a marker there is somebody, whoever."""
+        return bool(self.number) or not self.in_question
+
 
 AS_SCANNED, ALTERED = "as-scanned", "altered"
 """The roles of a scan. An altered version is coloured or retouched: no output may pass it off as the original."""

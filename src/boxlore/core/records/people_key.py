@@ -60,10 +60,8 @@ def _told_rows(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]]
     from_the_back = sorted(rows, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
     told: list[KeyRow] = []
     for row in from_the_back:
-        name, elsewhere = (
-            row_words(row) if row else "",
-            {place for other in rows if other != row for place in rows[other]},
-        )
+        name = row_words(row) if row else ""
+        elsewhere = {place for other in rows if other != row for place in rows[other]}
         from_left = {place: person for place, person in rows[row].items() if place > 0}
         from_right = sorted(rows[row].keys() - from_left.keys())
         if from_left:

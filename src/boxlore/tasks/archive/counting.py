@@ -13,6 +13,7 @@ from boxlore.tasks.archive.transfer_updates import (
     FILES,
     HEADING,
     STATE,
+    WITHDRAW,
     Earlier,
     change_row,
     gone_rows,
@@ -21,7 +22,6 @@ from boxlore.tasks.archive.transfer_updates import (
     state_row,
 )
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
-from boxlore.tasks.archive.withdrawing import TABLE as WITHDRAW
 from boxlore.tasks.archive.withdrawing import Withdrawing
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.copies_names import jobs_of

@@ -180,7 +180,7 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making.ident, making.made = run.ident, run.made
     making.holding.not_given = facts.not_given
     making.beside = dict(_sound(run, making))
-    if closed and not making.is_whole and run.order.archive.wants("recordings") and _has_sound(run.collection):
+    if closed and not making.is_whole and run.order.archive.wants("recordings") and any(_sound_files(run.collection)):
         run.findings.append(make_finding("sound.stays", Severity.NOTE, _SOUND_STAYS, "our own rule"))
     making.scans_kept_back = scans_kept_back(run.collection, seen) if closed else run.closing.kept_back
     if run.order.archive.wants("scans") or (earlier and earlier.has_scans):
@@ -326,21 +326,22 @@ def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
     whole = run.order.selection == EVERYTHING and run.order.archive.wants("recordings")
     if not making.seen.to.is_closed_part or not whole:
         return
+    for path in _sound_files(run.collection):
+        inside = path.relative_to(run.collection.folder).as_posix()
+        inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
+        yield inside, path
+
+
+def _sound_files(collection: Collection) -> Iterator[Path]:
     for name in ("recordings", "papers"):
-        for path in sorted((run.collection.folder / name).rglob("*")):
+        for path in sorted((collection.folder / name).rglob("*")):
             if path.is_file() and not path.name.startswith("."):
-                inside = path.relative_to(run.collection.folder).as_posix()
-                inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
-                yield inside, path
+                yield path
 
 
 _SOUND_STAYS = (
     "Recordings and papers of sittings stay here: they go with a transfer of everything, and items were chosen."
 )
-
-
-def _has_sound(collection: Collection) -> bool:
-    return any(path.is_file() for name in ("recordings", "papers") for path in (collection.folder / name).rglob("*"))
 
 
 def _too_large(files: list[Packed]) -> Iterator[Finding]:

@@ -29,7 +29,6 @@ from boxlore.tasks.archive.transfer_updates import DESCRIBING, FORMS, URN, WITHD
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, kept_whole, record_of
 
-TABLE = WITHDRAW
 HEADING = ("What to do", "Reason", "File", "SHA-256", "Transfer", "Number", "Identifier", "Field")
 
 
@@ -192,6 +191,6 @@ def _number_in(path: str) -> str:
 
 def read_withdrawn(bag: Path) -> Iterator[tuple[str, str]]:
     """(path, SHA-256) of each file that a bag of an update withdraws or replaces."""
-    for row in table_of(bag / "data" / TABLE, *HEADING):
+    for row in table_of(bag / "data" / WITHDRAW, *HEADING):
         if row["File"] and row["SHA-256"]:
             yield row["File"], row["SHA-256"]

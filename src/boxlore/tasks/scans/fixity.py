@@ -79,10 +79,8 @@ def schedule_findings(collection: Collection) -> list[Finding]:
     last, due = last_run(collection), due_on(collection)
     schedule = f"every {collection.settings.fixity_days} days: fixity_days in boxlore.toml"
     if last is None or due is None:
-        one, more = (
-            "scan has not been read again since it was taken in",
-            "scans have not been read again since they were taken in",
-        )
+        one = "scan has not been read again since it was taken in"
+        more = "scans have not been read again since they were taken in"
         message = f"{several(count, one, more)}. Run boxlore verify."
         return [make_finding("fixity.never", Severity.NOTE, message, PRACTICE, schedule)]
     findings: list[Finding] = []

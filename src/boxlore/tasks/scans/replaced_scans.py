@@ -9,7 +9,7 @@ item has one scan of that side which shows it alone.
 import os
 from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 
@@ -28,9 +28,6 @@ class ScansHere:
     """The scans that a new file may take the place of; read when it is first asked for."""
 
     collection: Collection
-    items: dict[str, dict[str, str]] = field(default_factory=lambda: defaultdict(dict))
-    """Scan id -> the items that it shows, each with the side."""
-    _not_whole: set[str] = field(default_factory=set)
 
     @cached_property
     def by_path(self) -> Mapping[str, str]:
@@ -53,10 +50,11 @@ class ScansHere:
     @cached_property
     def shown(self) -> Mapping[str, Mapping[str, str]]:
         """Scan id -> the items that it shows, each with the side."""
+        items: dict[str, dict[str, str]] = defaultdict(dict)
         for scan, _, words in self.collection.store.words_of(["shows"]):
             shows = SHOWS_WORDS.read(words)
-            self.items[scan][shows.item] = shows.side
-        return self.items
+            items[scan][shows.item] = shows.side
+        return items
 
     def numbers(self, scan: str) -> str:
         """The numbers of the items that a scan shows."""
