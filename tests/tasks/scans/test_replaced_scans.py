@@ -87,6 +87,19 @@ def test_a_file_or_a_row_that_is_called_by_the_number_replaces_it_and_the_earlie
     assert after.id == before.id and after.path.endswith("again/better.png") and items(home) == 1
 
 
+def test_one_file_alone_takes_the_place_of_a_scan(home: Path) -> None:
+    folder = home.parent / "again"
+    first, second = picture(folder / "TRA-0001_f.png", "two"), picture(folder / "TRA-0001_f.tif", "three")
+    same = picture(folder / "more" / "TRA-0001_f.png", "two")
+    results = take(home, first, second, same, copy=True, replace=True)
+    assert [result.state for result in results] == ["replaced", "refused", "known"]
+    assert "as another file has just done" in results[1].why
+    about = Subject(Kind.SCAN, scans(home)[0].id)
+    with open_collection(home, write=False) as collection:
+        noted = [statement.field for statement, _ in collection.store.statements(about)]
+    assert len(noted) == len(set(noted))
+
+
 def test_what_is_new_and_what_may_replace_one_of_two_is_said(home: Path) -> None:
     (before,) = scans(home)
     path = picture(home / before.path, "better")

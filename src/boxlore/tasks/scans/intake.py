@@ -138,6 +138,8 @@ class _IntakeRun:
     """(side, what its file says) of each scan of the item at hand that is new."""
     taken: list[tuple[str, ScanSide]] = field(default_factory=list)
     """(item id, side) of all that this run has taken."""
+    replaced: set[str] = field(default_factory=set)
+    """The ids of the scans whose place a file has taken in this run."""
     numbers: dict[str, str] = field(default_factory=dict)
     known: dict[str, Subject] = field(default_factory=dict)
     """The key in the plan -> the item that was made of that row before."""
@@ -322,6 +324,12 @@ def _in_place_of(run: _IntakeRun, planned: Planned, known_ids: Sequence[str]) ->
         if scan and not run.options.replace:
             raise written_over(side.path, run.here.numbers(scan))
         if run.options.replace and (scan := scan or run.here.called_so(planned, side)):
+            if scan in run.replaced:
+                raise WrongUse(
+                    f"{side.path.name} would take the place of the scan of {run.here.numbers(scan)}, "
+                    "as another file has just done.",
+                    "Take in the one that is to stay alone.",
+                )
             in_place[side] = scan
     new = [side for side, known_id in zip(planned.sides, known_ids, strict=True) if not known_id]
     if in_place and (others := [side.path.name for side in new if side not in in_place]):
@@ -346,8 +354,10 @@ def _replaced(
             looks = looks_words(run.collection, file.path)
             told = {"file": FILE_WORDS.write(file), "embedded": embedded, "looks": looks}
             restate(run.act, run.collection, scan, told)
+            run.scans[digest] = scan
             run.fresh.append((digest, path if run.options.copy and not lies_here else None))
             numbers[number] = IN_WORDS[side.side]
+    run.replaced.update(in_place.values())
     words = " and ".join(f"the {side} of {number}" for number, side in numbers.items())
     return IntakeResult(readable(planned.key), "replaced", next(iter(numbers)), f"{words} is this file now")
 
