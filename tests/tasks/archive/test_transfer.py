@@ -147,6 +147,27 @@ def test_chapters_of_the_recordings_are_where_the_recordings_are(demo: Path) -> 
     assert not list((demo / "transfer" / "open" / "data").rglob("*.vtt"))
 
 
+def test_whom_the_family_keeps_is_in_no_chapter_and_no_consent_of_the_closed_part(
+    mine: Collection, tmp_path: Path
+) -> None:
+    """Bytes of a recording's name that an older hand gave it; a consent names its witness."""
+    sitting, rows = next(iter(mine.store.subjects(Kind.SITTING)))
+    kept = next(one for one, _ in rows if one.field == "recording")
+    (mine.folder / "recordings" / "mia-rourke.wav").write_bytes((mine.folder / "recordings/sitting-1.wav").read_bytes())
+    act = mine.act("renamed")
+    facts = json.loads(kept.words) | {"path": "recordings/mia-rourke.wav"}
+    act.state(kept.subject, "recording", json.dumps(facts), replaces=kept.id, moment=kept.moment, sitting=sitting)
+    act.done()
+    registry.set_audience(mine, Subject(Kind.PERSON, person_named(mine, "Mia Rourke").id), "family")
+    for day, witness in (("2026-11-20", ""), ("2026-11-24", "Mia Rourke")):
+        registry.consent(mine, person_named(mine, "Leida Rourke"), make_consent(["voice"], day, witness=witness))
+    made = transfer(mine, tmp_path / "t", order=TransferOrder(archive=Archive(takes=("recordings", "forms"))))
+    assert any(one.rule == "chapters.name" and "mia-rourke" in one.message for one in made.findings)
+    assert not list((tmp_path / "t").rglob("*.vtt"))
+    said = words_of(tmp_path / "t" / "closed" / "data" / "forms" / "consent-1.pdf")
+    assert "given in person, 2026-11-20: voice" in said and "Mia" not in said and "2026-11-24" not in said
+
+
 def test_a_recording_has_its_row_its_day_and_its_place_in_the_description(demo: Path) -> None:
     """DACS 4.1 and PREMIS 3.0, termOfRestriction (from memory): what is closed says until when, and why."""
     metadata, path = demo / "transfer" / "closed" / "data" / "metadata", "recordings/sitting-1.wav"

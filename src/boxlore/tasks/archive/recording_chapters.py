@@ -1,7 +1,7 @@
 """Chapters of the sittings' recordings for one part of a transfer, as its audience may see them.
 
-W3C WebVTT, chapter cues: one to each item that was out. In the open part an item that was shown in a closed passage,
-or that is kept back, stands by its number alone; words that hold a withheld name leave the whole file out.
+W3C WebVTT, chapter cues: one to each item that was out. An item that is kept back from the part stands by its number
+alone; words that hold a name that is withheld from it leave the whole file out.
 """
 
 from collections.abc import Iterator

@@ -56,9 +56,11 @@ def speakers(making: Making, views: Iterable[StatementView]) -> list[Person]:
     return [person for person in told if person is not None]
 
 
-def consents_since(people: Iterable[Person]) -> dict[str, str]:
-    """What those who told in a sitting have said of their consent, and what of it is taken back, as a form has it."""
-    told = [consent for person in people for consent in person.consents]
+def consents_since(making: Making, people: Iterable[Person]) -> dict[str, str]:
+    """What those who told in a sitting have said of their consent, and what of it is taken back, as a form has it; not
+    the words that name whoever is withheld from this part."""
+    may_read = making.seen.recipient.may_read
+    told = [consent for person in people for consent in person.consents if may_read(consent.words)]
     back = {matter for person in people for matter in Matter if is_taken_back(person.consents, matter)}
     since = "; ".join(consent.words for consent in sorted(told, key=lambda consent: consent.day))
     return {"since": since, "taken_back": ", ".join(sorted(back))}

@@ -219,7 +219,7 @@ def _forms(making: Making) -> None:
         return
     for at, (sitting, views) in enumerate(things_told(making.collection, making.seen, Kind.SITTING).items(), 1):
         known = _of_the_interview(making.collection, sitting, views) | {"kept": facts.holder}
-        known |= consents_since(speakers(making, views))
+        known |= consents_since(making, speakers(making, views))
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
 
