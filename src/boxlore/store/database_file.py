@@ -8,7 +8,6 @@ import os
 import sqlite3
 import threading
 from collections.abc import Iterator
-from concurrent.futures import Future
 from contextlib import closing, contextmanager, suppress
 from pathlib import Path
 
@@ -93,33 +92,39 @@ def _prove(path: Path) -> None:
 
 
 _Stamp = tuple[tuple[int, int, int], ...]
-_begun: dict[Path, tuple[_Stamp, Future[None]]] = {}
-"""The checks begun ahead, by path, each with how the file was then."""
+
+
+class _Check(threading.Thread):
+    """A check begun ahead: how the file was then, and whether it has been found whole."""
+
+    def __init__(self, path: Path) -> None:
+        super().__init__(name="boxlore-check", daemon=True)
+        self.path, self.stamp, self.is_whole = path, _stamp(path), False
+
+    def run(self) -> None:
+        with suppress(OSError, sqlite3.Error):
+            _prove(self.path)
+            self.is_whole = True
+
+
+_begun: dict[Path, _Check] = {}
 
 
 def check_ahead(path: Path) -> None:
     """Begin `check_whole` in a thread, beside the loading of what an opening waits for anyway: of 100,000 items it
     takes as long as that. What it finds the opening finds again."""
-    if not path.is_file():
-        return
-    future: Future[None] = Future()
-
-    def run() -> None:
-        try:
-            _prove(path)
-        except (OSError, sqlite3.Error) as error:
-            future.set_exception(error)
-        else:
-            future.set_result(None)
-
-    _begun[path.resolve()] = _stamp(path), future
-    threading.Thread(target=run, name="boxlore-check", daemon=True).start()
+    if path.is_file():
+        check = _begun[path.resolve()] = _Check(path)
+        check.start()
 
 
 def _was_proved(path: Path) -> bool:
     """Whether a check begun ahead, which is waited for, has found the file whole, and it is as it was then."""
-    stamp, future = _begun.pop(path.resolve(), (None, None))
-    return future is not None and future.exception() is None and stamp == _stamp(path)
+    check = _begun.pop(path.resolve(), None)
+    if check is None:
+        return False
+    check.join()
+    return check.is_whole and check.stamp == _stamp(path)
 
 
 def _stamp(path: Path) -> _Stamp:
