@@ -21,10 +21,6 @@ class CheckScreen(LookingScreen):
     """Rows of groups, or of the findings of one group; Tab shows all groups, Esc goes back from a group."""
 
     BINDINGS = bound(("tab", "all"), ("q", "leave"))
-    DEFAULT_CSS = """
-    CheckScreen Rows { margin: 1 1 0 1; }
-    CheckScreen #whole { height: auto; max-height: 40%; padding: 1 2; }
-    """
 
     def __init__(self, host: SittingHost) -> None:
         super().__init__("Check")
@@ -94,18 +90,12 @@ class CheckScreen(LookingScreen):
     def _at_row(self) -> None:
         located = self._here()
         if located is None:
-            self._whole.say("Nothing to ask and nothing to mend.")
+            self._whole.say(self._unfound or "Nothing to ask and nothing to mend.")
             return
         finding = located.finding
         because = "".join(f"\n· {fact}" for fact in finding.because)
         source = f"\n{finding.source}" if finding.source and not finding.source.endswith(NOT_SOURCES) else ""
         self._whole.say(from_inside(finding.message), (because, "$secondary"), (source, "$faint"))
-
-    async def action_move(self, by: int) -> None:
-        """Move the cursor."""
-        self._rows.move(by)
-        if self._groups:
-            self._at_row()
 
     def action_all(self) -> None:
         """Show all kinds of findings, or the ten again."""

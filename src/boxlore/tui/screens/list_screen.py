@@ -1,7 +1,6 @@
 """What every screen that is a list has in common: its keys, its cursor, and a sentence below it."""
 
 from collections.abc import Callable
-from functools import partial
 from typing import Any, Protocol
 
 from textual.app import App, ComposeResult
@@ -85,12 +84,18 @@ class ListScreen(Screen[None]):
 class LookingScreen(ListScreen):
     """A list whose rows are found in a thread, which is asked to stop when the screen is left."""
 
+    DEFAULT_CSS = """
+    LookingScreen Rows { margin: 1 1 0 1; }
+    LookingScreen #whole { height: auto; max-height: 45%; padding: 1 2; }
+    """
     LOOKS = "Looking at every photograph …"
 
     def __init__(self, title: str = "") -> None:
         super().__init__(title)
         self._whole = Line(id="whole")
         self._watch = Watch()
+        self._unfound = self.LOOKS
+        """What is said where rows would be: that they are looked for, then why they are not found; '' once they are."""
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -98,7 +103,7 @@ class LookingScreen(ListScreen):
         yield self._whole
 
     def on_mount(self) -> None:
-        self._whole.say(self.LOOKS)
+        self._whole.say(self._unfound)
         self.run_worker(self._look_through, thread=True, exit_on_error=False)
 
     def on_unmount(self) -> None:
@@ -109,12 +114,17 @@ class LookingScreen(ListScreen):
         raise NotImplementedError
 
     def _look_through(self) -> None:
+        fault = ""
         try:
             show = self.look(self._watch)
         except BoxloreError as error:
-            show = partial(self._whole.say, str(error))
+            show, fault = self._at_row, from_inside(str(error))
         if not self._watch.stopped():
-            self.app.call_from_thread(show)
+            self.app.call_from_thread(self._looked, show, fault)
+
+    def _looked(self, show: Callable[[], None], fault: str) -> None:
+        self._unfound = fault
+        show()
 
 
 def taken_back(sitting: Sitting) -> str:

@@ -28,7 +28,6 @@ class AskingHost(SittingHost, Protocol):
 class AskScreen(LookingScreen):
     """What was noted for the teller, faces that nobody has named, and what only she can date."""
 
-    DEFAULT_CSS = "AskScreen Rows { margin: 1 1 0 1; } AskScreen #whole { height: auto; padding: 1 2; }"
     LOOKS = "Looking for more that only one who was there can tell …"
 
     def __init__(self, host: AskingHost) -> None:
@@ -37,7 +36,6 @@ class AskScreen(LookingScreen):
         self._noted: list[ToAsk] = []
         self._more: list[ToAsk] = []
         self._for_others = ""
-        self._looks = True
 
     @property
     def _asked(self) -> list[ToAsk]:
@@ -52,7 +50,7 @@ class AskScreen(LookingScreen):
         return partial(self._found, more_to_ask(self._sitting.collection, self._sitting.narrator, progress))
 
     def _found(self, more: list[ToAsk]) -> None:
-        self._more, self._looks = more, False
+        self._more = more
         self._load()
 
     def _load(self) -> None:
@@ -72,7 +70,7 @@ class AskScreen(LookingScreen):
         return ((f"{head:<10} ", "strong"), (short(asked.words, max(width - 12, 8)), "plain"))
 
     def _at_row(self) -> None:
-        below = [words for words in (self._for_others, self.LOOKS if self._looks else "") if words]
+        below = [words for words in (self._for_others, self._unfound) if words]
         if self._asked:
             asked = self._asked[self._rows.at]
             words, below = asked.words, [*([asked.why] if asked.why else []), *below]

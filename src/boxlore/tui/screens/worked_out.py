@@ -19,11 +19,6 @@ TOLD_WIDTH = 26
 class WorkedOutScreen(LookingScreen):
     """A row for each photograph of which everything told together says more than its date does."""
 
-    DEFAULT_CSS = """
-    WorkedOutScreen Rows { margin: 1 1 0 1; }
-    WorkedOutScreen #whole { height: auto; max-height: 45%; padding: 1 2; }
-    """
-
     def __init__(self, host: SittingHost) -> None:
         super().__init__("What can be worked out")
         self._host = host
@@ -51,7 +46,7 @@ class WorkedOutScreen(LookingScreen):
 
     def _at_row(self) -> None:
         if not self._dated:
-            self._whole.say("Nothing more follows from what is told so far.")
+            self._whole.say(self._unfound or "Nothing more follows from what is told so far.")
             return
         row = self._dated[self._rows.at]
         head = f"{row.number}: {row.worked}, because" if row.worked else f"{row.number}: which of these is not so?"
