@@ -5,16 +5,16 @@ from functools import partial
 
 from boxlore.core.dates.event_question import asked_event
 from boxlore.core.errors import BoxloreError
-from boxlore.core.places.reading import full_name
+from boxlore.core.places.reading import Place, full_name
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate, choose_date, say_date
 from boxlore.tasks.sitting.which_meant import OpenQuestion
-from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, mean, names_apart, no_place, own_parts
-from boxlore.tasks.sitting.words_told import places_called
+from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, mean, no_place, own_parts
 from boxlore.tasks.telling.events import tell_event
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.events import HINT, noted
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.other_place import ask_other_place, numbered
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
 from boxlore.tui.widgets.prompt_block import question_alone
@@ -38,15 +38,15 @@ async def ask_numbered(
     """Open a card with these choices; `take` keeps the one of a number (from 1), and returns it in words."""
 
     def answer(value: str) -> None:
-        _taken(screen, take, value)
+        _taken(screen, partial(take, int(value)))
 
-    await screen.app.push_screen(Choices(title, _numbered(names), answer, below=below))
+    await screen.app.push_screen(Choices(title, numbered(names), answer, below=below))
 
 
-def _taken(screen: ItemView, take: Callable[[int], str], value: str) -> None:
-    """Keep the choice whose number is `value`, and say what was kept, or why not."""
+def _taken(screen: ItemView, take: Callable[[], str]) -> None:
+    """Keep what was chosen, and say what was kept, or why not."""
     try:
-        words = take(int(value))
+        words = take()
     except BoxloreError as error:
         screen.say(str(error), bad=True)
         return
@@ -63,11 +63,11 @@ async def _ask_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> Non
         if value == OTHER:
             await _ask_other_date(screen, question, prompt)
         else:
-            _taken(screen, partial(choose_date, screen.sitting, screen.record, question), value)
+            _taken(screen, partial(choose_date, screen.sitting, screen.record, question, int(value)))
 
     other = Choice(OTHER, "Another date", "the words stay as told", key="o")
     title = short(question_alone(question.asks, question.names), 140)
-    await screen.app.push_screen(Choices(title, [*_numbered(question.names), other], answer))
+    await screen.app.push_screen(Choices(title, [*numbered(question.names), other], answer))
 
 
 async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> None:
@@ -98,7 +98,8 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
         elif value == OWN:
             await _ask_own(screen, question)
         elif value == OTHER:
-            await _ask_other_place(screen, question)
+            take = partial(_kept_place, screen, question)
+            await ask_other_place(screen.app, screen.sitting, question.view.words, take)
         elif value == NONE:
             no_place(screen.sitting, screen.record, question)
             _done(screen, "the words stand for no place on a map")
@@ -110,31 +111,8 @@ async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
     own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on", key="o")
     none = [Choice(NONE, "None of these", "the words stay, without a map", key="0")] if question.names else []
     await screen.app.push_screen(
-        Choices(_title(question), [*_numbered(question.names), *near, other, own, *none], answer)
+        Choices(_title(question), [*numbered(question.names), *near, other, own, *none], answer)
     )
-
-
-async def _ask_other_place(screen: ItemView, question: OpenPlace) -> None:
-    """Ask in other words for the place that is meant; of several of that name, which."""
-
-    async def answer(answers: dict[str, str]) -> str:
-        try:
-            places = places_called(screen.sitting, answers["words"])
-        except BoxloreError as error:
-            return str(error)
-
-        def take(number: int) -> str:
-            return full_name(mean(screen.sitting, screen.record, question, places[number - 1]))
-
-        if len(places) == 1:
-            _taken(screen, take, "1")
-        else:
-            await ask_numbered(screen, f"Which {short(answers['words'], 30)}?", names_apart(places), take)
-        return ""
-
-    blank = Blank("words", "Which place is that?", "", "With its region or country: Milton, Otago.")
-    above = f"“{short(question.view.words, 60)}” stays as it was told."
-    await Form("Where was it?", [blank], answer, above=above).open(screen.app)
 
 
 async def _ask_own(screen: ItemView, question: OpenPlace) -> None:
@@ -179,7 +157,7 @@ async def ask_event(screen: ItemView, name: str) -> None:
 
 
 async def _ask_near(screen: ItemView, question: OpenPlace) -> None:
-    near = [choice for choice in _numbered(question.names) if choice.value in _with_points(question)]
+    near = [choice for choice in numbered(question.names) if choice.value in _with_points(question)]
     title = f"{_title(question)} Near which?"
     await screen.app.push_screen(Choices(title, near, lambda value: _chosen(screen, question, value, near=True)))
 
@@ -188,17 +166,17 @@ def _title(question: OpenPlace) -> str:
     return f"“{short(question.view.words, 40)}”: which place is meant?"
 
 
-def _numbered(names: Sequence[str]) -> list[Choice]:
-    return [Choice(str(number), short(name, 60)) for number, name in enumerate(names, 1)]
-
-
 def _with_points(question: OpenPlace) -> list[str]:
     """The numbers of the choices that have a point, so that one can be near them."""
     return [str(number) for number, place in enumerate(question.reading.choices, 1) if place.point is not None]
 
 
+def _kept_place(screen: ItemView, question: OpenPlace, place: Place) -> None:
+    _taken(screen, lambda: full_name(mean(screen.sitting, screen.record, question, place)))
+
+
 def _chosen(screen: ItemView, question: OpenPlace, value: str, *, near: bool = False) -> None:
-    _taken(screen, lambda number: full_name(choose(screen.sitting, screen.record, question, number, near=near)), value)
+    _taken(screen, lambda: full_name(choose(screen.sitting, screen.record, question, int(value), near=near)))
 
 
 def _done(screen: ItemView, words: str) -> None:

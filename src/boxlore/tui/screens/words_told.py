@@ -3,7 +3,7 @@
 A place shows where it is on the map, and can be put right for all pictures at once; its words stay then.
 """
 
-from collections.abc import Sequence
+from functools import partial
 
 from textual.app import ComposeResult
 
@@ -16,7 +16,6 @@ from boxlore.tasks.sitting.words_told import (
     WordsTold,
     mean_everywhere,
     place_read,
-    places_called,
     rewrite,
     words_told,
 )
@@ -24,6 +23,7 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
+from boxlore.tui.screens.other_place import ask_other_place, numbered
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.row_list import Cells
 from boxlore.tui.widgets.text_input import Words
@@ -140,34 +140,14 @@ class WordsToldScreen(ListScreen):
 
         async def answer(value: str) -> None:
             if value == OTHER:
-                await self._ask_other(group)
+                await ask_other_place(self.app, self._host.sitting, group.words, partial(self._mean, group))
             else:
                 self._mean(group, None if value == NONE else places[int(value) - 1])
 
         other = Choice(OTHER, "Another place", "in other words", key="o")
         none = Choice(NONE, "No place on a map", "the words stay as they were told", key="0")
         title = f"“{short(group.words, 40)}”: which place is it?"
-        await self.app.push_screen(Choices(title, [*_numbered(places), other, none], answer))
-
-    async def _ask_other(self, group: WordsTold) -> None:
-        async def answer(answers: dict[str, str]) -> str:
-            try:
-                places = places_called(self._host.sitting, answers["words"])
-            except BoxloreError as error:
-                return str(error)
-            if len(places) == 1:
-                self._mean(group, places[0])
-            else:
-                title = f"Which {short(answers['words'], 30)}?"
-                await self.app.push_screen(
-                    Choices(title, _numbered(places), lambda value: self._mean(group, places[int(value) - 1]))
-                )
-            return ""
-
-        blank = Blank("words", "Which place is that?", "", "With its region or country: Milton, Otago.")
-        await Form("Which place it is", [blank], answer, above=f"“{short(group.words, 60)}” stays as told.").open(
-            self.app
-        )
+        await self.app.push_screen(Choices(title, [*numbered(names_apart(places)), other, none], answer))
 
     def _mean(self, group: WordsTold, place: Place | None) -> None:
         count = mean_everywhere(self._host.sitting, group, place)
@@ -194,7 +174,3 @@ class WordsToldScreen(ListScreen):
         words = taken_back(self._host.sitting)
         self._load()
         self.say(words)
-
-
-def _numbered(places: Sequence[Place]) -> list[Choice]:
-    return [Choice(str(number), short(name, 60)) for number, name in enumerate(names_apart(places), 1)]
