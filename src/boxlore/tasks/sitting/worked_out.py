@@ -53,8 +53,8 @@ def more_to_ask(collection: Collection, name: str, progress: Progress = QUIET) -
 
 def _good_for(years: float, *, is_sad: bool) -> str:
     gently = " It may be a sad one: ask it gently, and read the care note first." if is_sad else ""
-    settled = several(round(years), "year") if years >= 0.5 else "less than a year"
-    return f"By what is told so far, an answer settles about {settled} of the dates.{gently}"
+    settled = f"about {several(round(years), 'year')}" if years >= 0.5 else "less than a year"
+    return f"By what is told so far, an answer settles {settled} of the dates.{gently}"
 
 
 def dates_worked_out(collection: Collection, progress: Progress = QUIET) -> list[DateWorkedOut]:

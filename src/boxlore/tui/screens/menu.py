@@ -46,7 +46,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.SIT: (
         Choice("course", "This sitting", "agreement, rest, recording, close"),
         Choice("tellers", "Who tells now", "somebody else; earlier answers"),
-        Choice("asking", "What to ask", "notes, faces, dates of hers"),
+        Choice("asking", "What to ask", "notes, faces, dates to settle"),
         Choice("next_open", "The next with open questions", "Ctrl+N"),
         Choice("viewing", "Page for the teller", "its address and code"),
         Choice("find", "List and find", "F3  also to say one thing of many"),
@@ -56,8 +56,8 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.PUT_RIGHT: (
         Choice("check", "Check", "what is missing, what cannot be so"),
         Choice("people", "People", "names, kin, consent, their pictures"),
-        Choice("told_words('place', 'Places')", "Places", "as told; a new name for all"),
-        Choice("told_words('occasion', 'Occasions')", "Occasions", "the same"),
+        Choice("told_words('place', 'Places')", "Places", "where each is; a new name for all"),
+        Choice("told_words('occasion', 'Occasions')", "Occasions", "as told; a new name for all"),
         Choice("events", "What happened when", "weddings, moves, voyages"),
         Choice("worked_out", "What can be worked out", "dates from all that is told", key="w"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),

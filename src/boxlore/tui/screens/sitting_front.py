@@ -72,7 +72,7 @@ class FrontScreen(Screen[None]):
         choices = [
             first,
             Choice("next", "The next with open questions", "after the one where you stopped" if stopped else ""),
-            Choice(ASK, f"What to ask {teller}", "notes, faces, dates of hers"),
+            Choice(ASK, f"What to ask {teller}", "notes, faces, dates to settle"),
             Choice(LIST, "A list", "find words, a number, a box"),
         ]
         if row.mark:  # last: the others keep their digits where it is missing
