@@ -2,7 +2,8 @@
 
 The problem: the same words may mean several dates (7/4/52, 1904-05, “na 1950”), and a wrong date that nobody asks
 about is the worst that a reader can do. The idea: words become tokens with all their senses (`core.dates.lexer`);
-every choice of senses is read by one grammar (`core.dates.grammar`), and only then it is decided.
+every choice of senses is read by one grammar (`core.dates.grammar`), and only then it is decided
+(`core.dates.deciding`).
 
 What always holds: every token is used, or nothing is read; what is passed over stands in a language's row `noise`. If
 one language has all the words, other languages' senses do not count. Different dates from one text are a question. So
@@ -15,18 +16,14 @@ Year: 1946-24.
 """
 
 import re
-from collections.abc import Sequence
 from dataclasses import replace
-from itertools import product
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
 from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age
-from boxlore.core.dates.asked_words import asked
-from boxlore.core.dates.assembly import Assembly
-from boxlore.core.dates.centuries import FIRST_PORTRAITS, settle_century
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.deciding import decided
 from boxlore.core.dates.double_meanings import (
     before_on,
     doubted,
@@ -36,48 +33,32 @@ from boxlore.core.dates.double_meanings import (
     without_letter_of_lab,
 )
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.expressions import Expression
-from boxlore.core.dates.grammar import Grammar, NoForm
-from boxlore.core.dates.guards import guarded, is_before, is_meant, to_come
+from boxlore.core.dates.guards import guarded, is_meant
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import (
-    ANY_LANGUAGE,
     ENGLISH,
     ITALIAN,
-    LANGUAGE_BITS,
     ONLY_MAORI,
     WITH_ORDINAL_O,
     Node,
-    Sense,
     languages_of,
     stretch_words,
 )
 from boxlore.core.dates.numbers_in_digits import is_day_first, is_day_first_there, without_open_parts
-from boxlore.core.dates.outer_parts import outer_part
-from boxlore.core.dates.partial import Partial
+from boxlore.core.dates.outcomes import one_of_several
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
-from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.republican import republican_day
-from boxlore.core.dates.short_years import with_short_years, with_spoken_years
+from boxlore.core.dates.short_years import with_spoken_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.stamped import as_printed, in_plain_words
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import (
-    CORRECTING_OR_DOUBT,
-    PASSED_OVER,
-    QUALIFYING,
-    SHOULD_BE,
     YEARS_TOLD,
-    arranged,
 )
-from boxlore.core.dates.writing import question, year_of
 from boxlore.core.errors import TextFault
-
-MOST_READINGS = 96
-"""So many choices of senses are tried; words with more are no date that anyone would say."""
 
 MOST_TOKENS = 40
 
@@ -95,16 +76,10 @@ _ASKED = {
 """Kinds of words with which nothing is read, and what is said then."""
 _WITH_YEAR = frozenset(("year", "dates"))
 
-_RANGING = ("until", "dash", "to", "to_open")
 _HEMISPHERES = frozenset(("south", "north"))
 _TOLD_OTHERWISE = AGE_WORDS | STAGES | _ASKED.keys() | _HEMISPHERES | _OF_YEARS | {"season", "person"}
 """Kinds of words with which more than the grammar has to be asked."""
 
-_LITTLE_SAID = frozenset((*PASSED_OVER, "clock", "clock_part", "clock_behind", "at_years", "part", "unit"))
-"""Kinds of words without which the date would be the same, or no less certain."""
-
-
-_DOUBT = Sense("doubt")
 _SURE_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])-\d\d")
 _SURE = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?(?:/\d{4}-(?:0\d|1[0-2])(?:-\d\d)?)?")
 """Days and months in digits, and a stretch of them."""
@@ -144,14 +119,14 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if "undated" in kinds and (told := _told_nevertheless(tokens, words)):
         return _not_known(understood(told, context, own), context)
     if len(tokens) > MOST_TOKENS or not balanced(words):
-        return proposed(tokens, words, context, lambda stretch: _decided(stretch, context))
+        return proposed(tokens, words, context, lambda stretch: decided(stretch, context))
     if _is_surely_day_first(tokens, words, context):
         context = context._replace(order="dmy")
     if not kinds.isdisjoint(_TOLD_OTHERWISE):
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
         if asks:
             return asks
-    outcome = _decided(tokens, context)
+    outcome = decided(tokens, context)
     if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
         return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”
     if outcome and outcome.edtf:
@@ -161,13 +136,13 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
     if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(tokens, words, context)):
-        outcome = _decided(leaning, context) or outcome
+        outcome = decided(leaning, context) or outcome
         if outcome and (outcome.edtf or outcome.alternatives):
             return outcome
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
     if outcome is None and (spoken := with_spoken_years(tokens)) is not tokens:
-        tokens, outcome = spoken, _decided(spoken, context)
+        tokens, outcome = spoken, decided(spoken, context)
     return (
         outcome
         or _stamped(words, context, own)
@@ -231,7 +206,7 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     """The question whether a piece of these words is the date, a month's name with a slip among them."""
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
-    return proposed(tokens, words, context, lambda stretch: _doubted(_decided(stretch, context), context))
+    return proposed(tokens, words, context, lambda stretch: _doubted(decided(stretch, context), context))
 
 
 def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
@@ -240,7 +215,7 @@ def _before_a_tail(tokens: list[Token], words: str, context: DateContext) -> Out
     head = tokens[: where_a_tail_begins(tokens, words)]
     if not head:
         return None
-    outcome = _doubted(_decided(head, context), context)
+    outcome = _doubted(decided(head, context), context)
     if outcome is None and any(token.senses[0].kind == "person" for token in head):  # “Peter's 18th, in the Institute”
         aged = of_age(head, words[: head[-1].end], context)
         return aged if aged and aged.edtf and not aged.ask else None
@@ -382,19 +357,19 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
     that word beside it, or the year alone: the word may be none of a date."""
     outcomes: dict[str, Outcome] = {}
     for repair in repairs(tokens, words):
-        outcome = _decided(lex(repair, own), context)
+        outcome = decided(lex(repair, own), context)
         if outcome is not None and outcome.edtf is not None:
             outcomes.setdefault(outcome.edtf.text, outcome)
     if not outcomes:
         return None
     known = [token for token in tokens if token.senses[0].kind != "name"]
-    without = _decided(known, context)
+    without = decided(known, context)
     years = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
     if without is not None and without.edtf is not None:
         years = [without.edtf.text]
     only_year = tuple(years) if len(years) == 1 and years[0] not in outcomes else ()
     if len(outcomes) > 1:
-        several = _several(list(outcomes), order=False, context=context)
+        several = one_of_several(list(outcomes), order=False, context=context)
         return replace(several, alternatives=(*several.alternatives, *only_year))
     (outcome,) = outcomes.values()
     assert outcome.edtf is not None  # it is kept by it
@@ -451,320 +426,6 @@ def _of_stage(tokens: list[Token], words: str, context: DateContext) -> Outcome 
 def _of_named_person(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     return (
         _before_a_tail(tokens, words, context)
-        or age_beside_words(tokens, words, context, lambda part: _decided(part, context))
+        or age_beside_words(tokens, words, context, lambda part: decided(part, context))
         or age_with_a_word(tokens, words, context)
     )
-
-
-def _ways(tokens: list[Token]) -> list[list[Sense]]:
-    """The choices of senses: of the languages that have all the words, or of all languages where none has."""
-    common = -1
-    only: list[Sense] = []
-    for token in tokens:
-        if len(token.senses) > 1:
-            break
-        (sense,) = token.senses
-        only.append(sense)
-        common &= sense.languages
-    else:
-        return [only] if common or _belongs(only) else []
-    senses = [token.senses for token in tokens]
-    common = -1
-    for here in senses:
-        languages = 0
-        for sense in here:
-            languages |= sense.languages
-        common &= languages
-    if common:
-        return _chosen([[sense for sense in here if sense.languages & common] for here in senses])
-    return [choice for choice in _chosen(senses) if _belongs(choice)]
-
-
-def _belongs(choice: list[Sense]) -> bool:
-    """Whether the words that are passed over are of the languages of the words that say something: “Con, June 1938” has
-    a name before it, and no Spanish word."""
-    said, one, months = 0, ANY_LANGUAGE, 0
-    for sense in choice:
-        months |= sense.languages if sense.kind == "month" else 0
-        if sense.kind == "day" and sense.value == _SPOKEN_ONE:
-            one &= sense.languages
-        if sense.kind not in _LITTLE_SAID and sense.languages != ANY_LANGUAGE:
-            said |= sense.languages
-    if months and not months & one:
-        return False  # “um ano mais tarde”: “um” is one in Portuguese, and “mais” in May in Estonian
-    return all(sense.kind not in _LITTLE_SAID or sense.languages & said for sense in choice)
-
-
-_SPOKEN_ONE = (1, 0)
-"""The value of a number that is told as a word, which may be an article."""
-
-
-def _chosen(senses: Sequence[Sequence[Sense]]) -> list[list[Sense]]:
-    count = 1
-    for here in senses:
-        count *= len(here)
-    return [list(choice) for choice in product(*senses)] if count <= MOST_READINGS else []
-
-
-def _decided(tokens: list[Token], context: DateContext) -> Outcome | None:
-    """What tokens come to by all their readings: one date, the question which of several, or none. Where all words are
-    of the collection's own language, and a date in it, other languages do not count."""
-    choices = _ways(tokens)
-    if len(choices) == 1:
-        expression = _read(choices[0], context)
-        return _outcome(expression, context) if expression else None
-    bit = LANGUAGE_BITS.get(context.language, 0)
-    own = [choice for choice in choices if all(sense.languages & bit for sense in choice)] if bit else []
-    if own and len(own) < len(choices):
-        outcome = _of_several(own, context)
-        if outcome is not None and outcome.edtf:
-            return outcome
-    outcome = _of_several(choices, context)
-    if own and len(own) < len(choices) and outcome is not None and outcome.edtf and not outcome.ask:
-        return _of_another_language(outcome.edtf, context)
-    return outcome
-
-
-def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | None:
-    outcomes: dict[str, Outcome] = {}
-    none: Outcome | None = None
-    order = False
-    for senses in _with_all_operators(choices):
-        expression = _read(senses, context)
-        if expression is None:
-            continue
-        orders = {date.order for date in expression.leaves() if date.order}
-        if len(orders) > 1:
-            continue  # nobody changes the order of days and months within a phrase
-        outcome = _outcome(expression, context)
-        if outcome.edtf is None:
-            none = none or outcome
-            continue
-        order = order or bool(orders)
-        known = outcomes.get(outcome.edtf.text)
-        if known is None or (known.ask and not outcome.ask):
-            outcomes[outcome.edtf.text] = outcome
-    if len(outcomes) > 1:
-        outcomes = _most_doubtful(outcomes)
-    if len(outcomes) > 1:
-        return _several(list(outcomes), order, context)
-    return next(iter(outcomes.values()), none)
-
-
-def _of_another_language(edtf: Edtf, context: DateContext) -> Outcome:
-    """What is a date in another language only, though all words are of the collection's: “1938, no” (which is “in”
-    in Polish), “ago 1948”. It is asked about; a month may be none, so that the year alone is a choice too."""
-    year, month = edtf.text[:4], edtf.text[4:]
-    if not is_month_or_day(edtf) or len(month) != len("-08"):
-        return Outcome(edtf, is_meant(edtf, context))
-    ask = f"“{context.text}”: is {year} or {asked(edtf.text, context)} meant?"
-    return Outcome(None, ask, (year, edtf.text))
-
-
-def _with_all_operators(choices: list[list[Sense]]) -> list[list[Sense]]:
-    """The choices, but where a word may be “from” or add nothing and stands before a qualifier, those with “from”: the
-    qualifier is of the first date only (“von ca. 1917 bis 1919”)."""
-    first = {choice[0].kind for choice in choices}
-    if not {"from", "noise"} <= first:
-        return choices
-    ranges = [
-        choice
-        for choice in choices
-        if choice[0].kind == "from"
-        and len(choice) > 1
-        and choice[1].kind in QUALIFYING
-        and any(sense.kind in _RANGING for sense in choice)
-    ]
-    return ranges or choices
-
-
-def _most_doubtful(outcomes: dict[str, Outcome]) -> dict[str, Outcome]:
-    """Where readings differ only by qualifiers, the one with more of them: doubt is never lost."""
-    kept: dict[str, str] = {}
-    for text in outcomes:
-        bare = re.sub("[?~%]", "", text)
-        kept[bare] = max(kept.get(bare, ""), text, key=len)
-    return {text: outcomes[text] for text in kept.values()}
-
-
-def _read(senses: list[Sense], context: DateContext) -> Expression | None:
-    """One choice of senses by the grammar; None if they are no date."""
-    kinds = tuple([sense.kind for sense in senses])
-    if "correction" in kinds:
-        kinds = tuple([SHOULD_BE if sense.value in CORRECTING_OR_DOUBT else sense.kind for sense in senses])
-    row = arranged(kinds)
-    if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
-        return None
-    words = [senses[place] for place in row.places] if row.is_moved else senses
-    if row.has_unit and "feast" in kinds:
-        words = _with_weekends(words)
-    if row.doubted:
-        words = [_DOUBT, *words[1:]]
-    if row.may_be_short:
-        words = with_short_years(words, is_behind=kinds[0] == "noise")
-    if row.is_one_date and not (row.has_unit and outer_part(words)):  # no operator: one date, or none
-        date, at = Assembly(words).run(0)
-        if date is None or at < len(words) or not date.is_settled:
-            return None
-        date.season_alone = True
-        return Expression("one", [date])
-    try:
-        expression = Grammar(words).said()
-    except NoForm:
-        return None
-    if not expression.filled():
-        return None
-    dates = expression.leaves()
-    in_sets = expression.kind in ("any", "all") and expression.beside != "slash" and not any(map(_has_years, dates))
-    if expression.kind == "one" or (in_sets and len({date.season for date in dates}) == 1):
-        for date in dates:
-            date.season_alone = True
-    return expression
-
-
-def _has_years(date: Partial) -> bool:
-    return date.years is not None
-
-
-def _with_weekends(words: list[Sense]) -> list[Sense]:
-    """“Bank Holiday w/e”: behind a feast it is the weekend, and no week that ends then."""
-    return [
-        Sense("unit", "weekend", word.languages)
-        if at >= 0 and word.value == "week_to" and words[at].kind == "feast"
-        else word
-        for at, word in enumerate(words, -1)
-    ]
-
-
-def _is_of_another_order(sense: Sense, context: DateContext) -> bool:
-    """Whether a numeral is taken in an order that is not the collection's."""
-    return bool(context.order) and sense.kind == "dates" and sense.value.order not in ("", context.order)  # type: ignore[attr-defined]
-
-
-def _outcome(expression: Expression, context: DateContext) -> Outcome:
-    """What an expression comes to. Its other choices are worked out where it asks."""
-    if context.narrator or context.pictured:
-        for date in expression.leaves():
-            if date.short or (date.years and date.assumed):
-                settle_century(date, context)
-    try:
-        edtf = standard.parsed(expression.text(context))
-        ask = expression.question(context)
-    except NoSuchDate as none:
-        which_century = _with_years_of_wars(expression, context) if expression.kind == "within" else ""
-        choices = _by_other_wars(expression, context) if expression.kind == "within" else ()
-        if choices:  # “summer 1939, before the war”: one war fits
-            if len(choices) == 1:
-                return guarded(Outcome(standard.parsed(choices[0]), which_century or None), context)
-            return Outcome(None, which_century or expression.question(context) or none.ask, choices)
-        if whole := _of_each_war(expression, context):
-            return Outcome(None, expression.question(context) or none.ask, whole)
-        if whole := _with_each(expression, none, context):
-            return Outcome(None, none.ask, whole)
-        return Outcome(None, none.ask, none.choices)
-    except TextFault as fault:
-        if others := _by_other_wars(expression, context):  # “from 1925 until the war”: the next one
-            return Outcome(None, f"“{context.text}”: which of these is meant?", others)
-        return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
-    if not ask:
-        outcome = Outcome(edtf)
-        return guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
-    first = "" if to_come(edtf, context.this_year) else edtf.text
-    further = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
-    choices = tuple(dict.fromkeys(filter(None, [first, *further])))
-    if expression.kind != "known" and any(len(date.span) > 1 for date in expression.leaves()):
-        return Outcome(None, ask, choices)
-    return guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
-
-
-def _of_each_war(expression: Expression, context: DateContext) -> tuple[str, ...]:
-    """“Two summers before the war”: what may be meant by each of the wars; none where it lies beside no war."""
-    dates = expression.leaves()
-    of_any_year = expression.kind == "within" and not dates[0].year  # “one August before the war”
-    if not (of_any_year or expression.kind in ("near", "nth")) or not any(date.span for date in dates):
-        return ()
-    texts: dict[str, None] = {}
-    for pick in range(expression.choices(context)):
-        try:
-            texts[expression.text(context, pick)] = None
-        except NoSuchDate as none:
-            texts.update(dict.fromkeys(none.choices))
-    return tuple(texts)
-
-
-def _with_each(expression: Expression, none: NoSuchDate, context: DateContext) -> tuple[str, ...]:
-    """What the whole comes to by each of the days of which one of its dates has to be asked (“before war broke out”);
-    none where it is that date, or where something else is asked."""
-    for date in expression.leaves() if expression.kind != "one" and none.choices else ():
-        try:
-            Expression("one", [date]).text(context)
-        except (NoSuchDate, TextFault) as asked_of_it:
-            if getattr(asked_of_it, "choices", ()) != none.choices:
-                continue
-            told = date.copy()
-            whole: dict[str, None] = {}
-            for choice in none.choices:
-                date.become(Partial(event=choice, mark=told.mark))
-                whole[_choice(expression, context, 0)] = None
-            date.become(told)
-            return tuple(filter(None, whole))
-    return ()
-
-
-def _with_years_of_wars(expression: Expression, context: DateContext) -> str:
-    """“Summer ’41, before the war”: the question which century is meant, where one is not told beside a war; the years
-    are then those of the world wars' century."""
-    dates = expression.leaves()
-    short = [date for date in dates if date.short] if any(len(date.span) > 1 for date in dates) else []
-    ask = question(short[0], context) if short else ""
-    for date in short:
-        date.year, date.assumed = year_of(date, 0), False
-    return ask
-
-
-def _by_other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:
-    """What it comes to by other wars than the first that may be meant; none where something else is not known (“Easter
-    after the war”)."""
-    if not any(date.span for date in expression.leaves()):
-        return ()
-    picks = range(1, expression.choices(context))
-    return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
-
-
-def _choice(expression: Expression, context: DateContext, pick: int) -> str:
-    """What it is by another choice; empty if it is no date then, or one to come."""
-    try:
-        text = expression.text(context, pick)
-        edtf = standard.parsed(text)
-        of_a_century = pick > 0 and any(date.short or date.calendar == "turn" for date in expression.leaves())
-        too_early = of_a_century and context.first_year > 0 and is_before(edtf, FIRST_PORTRAITS)
-        return "" if too_early or to_come(edtf, context.this_year) else text
-    except (NoSuchDate, TextFault):
-        return ""
-
-
-def _running(expression: Expression, outcome: Outcome, context: DateContext) -> Outcome:
-    """“The summer before” a day in summer may be that summer or the one before it."""
-    distance, (anchor,), edtf = expression.distance, expression.leaves(), outcome.edtf
-    if distance is None or distance.unit != "season" or edtf is None:
-        return outcome
-    if not is_running(edtf.text, Expression("one", [anchor]).text(context)):
-        return outcome
-    year, code = edtf.text.split("-")
-    beside = f"{int(year) + distance.side}-{code}"
-    which = "before" if distance.side < 0 else "after"
-    return Outcome(edtf, f"“{context.text}”: the season of that day, or the one {which} it?", (beside,))
-
-
-def _several(texts: list[str], order: bool, context: DateContext) -> Outcome:
-    """Different dates from the same words: the choices, and all of them as one of a set where they are plain dates."""
-    dates = [standard.parsed(text) for text in sorted(texts)]
-    edtf = standard.parsed(texts[0])
-    if all(date.kind == "date" and not date.qualified for date in dates):
-        edtf = standard.parsed(f"[{','.join(date.text for date in dates)}]")
-    if order:
-        ask = "Day or month first?"
-    else:
-        shown = [asked(date.text, context) for date in dates]
-        ask = f"“{context.text}”: is {', '.join(shown[:-1])} or {shown[-1]} meant?"
-    return Outcome(edtf, ask, tuple(date.text for date in dates))

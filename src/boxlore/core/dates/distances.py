@@ -1,0 +1,224 @@
+"""What stands at a distance from a date or an event: “two years before the fire”, “the second Sunday after Easter”.
+
+outer part   = ( first | last ) [ count ] unit operand
+near         = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand
+"""
+
+from boxlore.core.dates.expressions import Expression
+from boxlore.core.dates.lexicon import RUSSIAN
+from boxlore.core.dates.operands import NoForm, Operands
+from boxlore.core.dates.outer_parts import outer_distance, outer_part
+from boxlore.core.dates.partial import ABOUT, Partial
+from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
+
+SIDES = {"before": -1, "after": 1}
+_SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
+_DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
+_BEGIN_NEAR = ("at_a_distance", "eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
+_OF_TWO_COUNTS = ("or", "dash", "comma", "slash")
+_COUNTED = ("day", "week", "month", "year")
+
+
+class Distances(Operands):
+    """The forms that tell how far away something is, and on which side."""
+
+    def _near(self) -> Expression | None:
+        """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""
+        begin, count = self.at, 0
+        exact = self.kinds[begin] == "to_the_day"  # “exactly a year before the wedding”
+        self.at += exact or self.kinds[begin] == "at_a_distance"  # `через год после свадьбы`
+        if self.kinds[self.at] not in _BEGIN_NEAR:
+            self.at = begin
+            return None
+        if some := self._some_away():
+            return some
+        if beside_day := _DAY_BESIDE.get(self.kinds[self.at]):
+            self.at += 1
+            return Expression("near", [self._operand()], distance=Distance(*beside_day))
+        if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
+            count = self.senses[self.at].value[0]  # type: ignore[index]
+            self.at += 1
+        elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] in ("unit", "season"):
+            count = A_COUPLE if self.senses[self.at].value == "couple" else A_FEW
+            self.at += 1
+        elif self.kinds[self.at] in ("ordinal", "day") and self.kinds[self.at + 1] in ("weekday", "season", "feast"):
+            sure = self.kinds[self.at] == "ordinal"
+            count = self._counted()  # the second Sunday after Easter, two summers before the fire
+            if self.kinds[self.at] == "feast":
+                return self._feasts_away(begin, count, sure=sure)
+        told_exactly = self.kinds[self.at + 1] == "to_the_day"
+        loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
+        beside = self.at + (2 if told_exactly or loose else 1)
+        sense, side = self.senses[self.at], self._side(beside)
+        if sense.kind == "unit" and count and not side:
+            return self._counted_behind(begin, beside, str(sense.value), count)
+        if not side or sense.kind not in ("unit", "season", "weekday"):
+            self.at = begin
+            return None
+        self.at = beside + 1
+        value = sense.value if isinstance(sense.value, int) else 0
+        if self.kinds[self.at] == "comma":
+            self.at += 1
+            if count or (sense.kind != "season" and sense.value != "year"):
+                raise NoForm
+            return self._told_apart(Partial(season=value), self._operand(), side)
+        anchor = self._operand()
+        unit = str(sense.value) if sense.kind == "unit" else sense.kind
+        if unit.startswith("one_"):
+            unit, count = unit.removeprefix("one_"), count or 1
+        if unit[0].isdigit():  # “a year and a half before the fire”
+            count, unit = int(unit.partition("_")[0]), "month"
+        if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
+            unit, count = unit[:-1], count or NEXT_TO_IT
+        if unit in ("week_from", "week_to") or (unit == "weekend" and count):
+            raise NoForm
+        if loose:
+            anchor.mark |= ABOUT
+        distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
+        return Expression("near", [anchor], distance=distance)
+
+    def _some_away(self) -> Expression | None:
+        """“Two or three years after the wedding”, “a year or two before it”: one of the days so far away."""
+        begin, kinds = self.at, self.kinds
+        if begin + 4 > self.count or kinds[begin + 2] != "day" or kinds[begin + 1] not in _OF_TWO_COUNTS:
+            return None
+        most = self.senses[begin + 2].value[0]  # type: ignore[index]  # a number and its count of digits
+        if kinds[begin] == "unit":
+            least, unit, beside = 1, self.senses[begin], begin + 3
+        elif kinds[begin] == "day" and kinds[begin + 3] == "unit":
+            least, unit, beside = self.senses[begin].value[0], self.senses[begin + 3], begin + 4  # type: ignore[index]
+        else:
+            return None
+        told = str(unit.value).removeprefix("one_").removesuffix("s")
+        side, side_behind = self._side(beside), 0
+        if beside + 1 < self.count and kinds[beside] in ("event", "feast", "span"):
+            side_behind = _SIDE_BEHIND.get(kinds[beside + 1], 0)
+        if told not in _COUNTED or not least < most or not (side or side_behind):
+            return None
+        self.at = beside if side_behind else beside + 1
+        anchor = self._operand()
+        self.at += 1 if side_behind else 0
+        side = side or side_behind
+        counts = (least, most) if side > 0 else (most, least)
+        away = [Distance(side, told, count, event=bool(anchor.event)) for count in counts]
+        return Expression("between", [Expression("near", [anchor.copy()], distance=distance) for distance in away])
+
+    def _counted_behind(self, begin: int, at: int, unit: str, count: int) -> Expression | None:
+        """`kaksi vuotta tulipalon jälkeen`, `két évvel a tűz után`: the side stands behind what it is beside."""
+        if self.kinds[at] in ("event", "feast", "span") and self.kinds[at + 1] in _SIDE_BEHIND:
+            self.at = at
+            anchor = self._operand()
+            side = _SIDE_BEHIND[self.kinds[self.at]]
+            self.at += 1
+            distance = Distance(side, unit.removesuffix("s"), count, event=bool(anchor.event))
+            return Expression("near", [anchor], distance=distance)
+        self.at = begin
+        return None
+
+    def _feasts_away(self, begin: int, count: int, *, sure: bool) -> Expression | None:
+        """“Two Christmases before the wedding”: whether the one next to it counts is asked; “the second Christmas after
+        it” says so."""
+        side = self.kinds[self.at + 1]
+        if side not in SIDES or count < 1:
+            self.at = begin
+            return None
+        feast = Partial(feast=str(self.senses[self.at].value))
+        self.at += 2
+        anchor = self._operand()
+        if not (anchor.event or anchor.span):
+            raise NoForm
+        parts: list[Partial | Expression] = [Expression("one", [feast]), Expression(side, [anchor])]
+        return Expression("within", parts, distance=Distance(SIDES[side], "feast", count, exact=sure))
+
+    def _away_behind(self, kind: str, limit: Expression) -> Expression | None:
+        """`po vestuvių kokie dveji metai`, “after the wedding, two years or so”: how far it is from an event or a war,
+        told behind it at the end; None where that is not told."""
+        begin, anchor = self.at, limit.leaves()[0]
+        if kind not in SIDES or not (anchor.event or anchor.span):
+            return None
+        self.at += self.kinds[self.at] == "comma"
+        mark = self._marks()
+        count = 0
+        if self.kinds[self.at] == "day":
+            count = self.senses[self.at].value[0]  # type: ignore[index]  # a number and its count of digits
+            self.at += 1
+        told = str(self.senses[self.at].value) if self.kinds[self.at] == "unit" else ""
+        unit = told.removeprefix("one_").removesuffix("s")
+        self.at += bool(told)
+        if self.kinds[self.at] == "about_behind":
+            mark |= ABOUT
+            self.at += 1
+        if unit not in _COUNTED or not (count or mark or told.startswith("one_")) or self.at < self.count:
+            self.at = begin
+            return None
+        anchor.mark |= mark
+        return Expression("near", [anchor], distance=Distance(SIDES[kind], unit, count, event=bool(anchor.event)))
+
+    def _in_year_beside(self, date: Partial) -> Expression | None:
+        """“Whitsun the year before the flood”: of the year beside an event; None where no such year follows."""
+        begin = self.at
+        self.at += self.kinds[self.at] == "comma"
+        is_year = self.kinds[self.at] == "unit" and self.senses[self.at].value == "year"
+        if is_year and self._side(self.at + 1) and date.within_a_year and not (date.year or date.event):
+            beside = self._near()
+            if beside is not None and beside.leaves()[0].event:
+                return Expression("in_year", [date, beside])
+        self.at = begin
+        return None
+
+    def _nth_of_stretch(self) -> Expression | None:
+        """`the first Christmas of the war`, `the last winter of the Boer War`; of what began with an event it is the
+        how-manieth after it (`our first Christmas [in Leeds]`)."""
+        begin = self.at
+        if self.kinds[begin] not in ("ordinal", "last") or self.kinds[begin + 1] not in ("feast", "season", "unit"):
+            return None
+        of, thing = self.kinds[begin + 2], self.senses[begin + 1]
+        if thing.kind == "unit" and (thing.value != "year" or of != "span"):
+            return None
+        if of not in ("span", "event") or (of == "event" and self.kinds[begin] == "last"):
+            return None
+        count = -1 if self.kinds[begin] == "last" else self._counted()
+        self.at = begin + 2
+        stretch = self._operand()
+        value = thing.value if isinstance(thing.value, int) else 0
+        if thing.kind == "unit":
+            date = Partial(unit="year")
+        else:
+            date = Partial(season=value) if value else Partial(feast=str(thing.value))
+        if of == "span":
+            return Expression("nth", [date, stretch], distance=Distance(1, thing.kind, count))
+        if value:
+            return Expression("near", [stretch], distance=Distance(1, "season", count, value, event=True))
+        after: list[Partial | Expression] = [Expression("one", [date]), Expression("after", [stretch])]
+        return Expression("within", after, distance=Distance(1, "feast", count, exact=True))
+
+    def _outer_part(self) -> Expression | None:
+        """`the first ten days of June 1940`, `the last fortnight of July`"""
+        length = outer_part(self.senses[self.at :])
+        if not length:
+            return None
+        distance = outer_distance(self.senses[self.at : self.at + length])
+        self.at += length
+        return Expression("outer", [self._operand()], distance=distance)
+
+    def _side(self, at: int) -> int:
+        """On which side a word stands, 0 for none; in Russian “until” is before behind a count (`за год до пожара`)."""
+        if self.kinds[at] == "until" and self.senses[at].languages == RUSSIAN:
+            return -1
+        return SIDES.get(self.kinds[at], 0)
+
+    def _counted(self) -> int:
+        """Go past an ordinal or a number. Returns it; less than 1 (“last”) has no form here."""
+        value = self.senses[self.at].value
+        self.at += 1
+        return value[0] if isinstance(value, tuple) else int(str(value))
+
+    @staticmethod
+    def _told_apart(date: Partial, told: Partial, side: int = 0) -> Expression:
+        """“The summer after, 1934”, where nothing is told after which it was: of that year, or beside it."""
+        if not told.whole_year or date.year or date.span or date.event:
+            raise NoForm
+        date.year, date.assumed, date.mark = told.year, told.assumed, date.mark | told.mark
+        unit = "season" if date.season else "year"
+        near = [Expression("near", [told], distance=Distance(side, unit, value=date.season))] if side else []
+        return Expression("apart", [date, *near])
