@@ -5,6 +5,7 @@ An age is one number beside words of age, in any order; whatever else is said mu
 """
 
 from collections.abc import Callable
+from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
@@ -50,42 +51,10 @@ AGE_WORDS = frozenset("when was genitive aged at_years years_old birthday posses
 
 def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     """The EDTF of an age, or None if none is told. Raises NoSuchDate where it is not known when the person was born."""
-    kinds: set[str] = set()
-    numbers: list[tuple[int, str]] = []
-    lives: list[Life] = []
-    unknown: list[Token] = []
-    units: list[str] = []
-    parts: list[str] = []
-    counted = -1  # the place behind the last number
-    for at, token in enumerate(tokens):
-        here = token.kinds
-        if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
-            unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
-            continue
-        number = next((sense for sense in token.senses if sense.kind in NUMBERS), None)
-        if number is not None:
-            value = number.value[0] if isinstance(number.value, tuple) else number.value
-            numbers.append((int(str(value)), number.kind))
-            counted = at + 1
-        elif token.senses[0].kind == "person":
-            lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
-        elif token.senses[0].kind == "unit" and (unit := _unit(token)) != "year":
-            if unit not in _OF_A_CHILD or units or (counted != at and (unit != "day" or not at)):
-                return None
-            if counted == at:
-                units.append(unit)
-            else:
-                kinds.add("birthday")  # “le jour de mes 20 ans”
-        elif text[token.start : token.end].casefold() in _TODAY:
-            kinds.add("today")
-        elif "part" in here and not here & _AGE and token.senses[0].value in DECADE_PARTS:
-            parts.append(str(token.senses[0].value))
-        elif here & _AGE:
-            kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
-        elif here == {"name"} or here <= STAGES:
-            unknown.append(token)  # “the baby is six months old”
-        else:
-            return None
+    words = _words_of_age(tokens, text)
+    if words is None:
+        return None
+    kinds, numbers, lives, unknown, units, parts = words
     if (
         not numbers
         or not all(0 < value <= (MOST_MONTHS if units == ["month"] else MOST_YEARS) for value, _ in numbers)
@@ -130,6 +99,59 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     if may_be_a_clock:
         raise NoSuchDate(f"“{text}”: is that an age, or a time of day?", (told,))
     return told
+
+
+class _WordsOfAge(NamedTuple):
+    """The kinds of words beside an age, its numbers with their kinds, whoever is known and whoever is not, the units of
+    a child's age, and the parts of ten years."""
+
+    kinds: set[str]
+    numbers: list[tuple[int, str]]
+    lives: list[Life]
+    unknown: list[Token]
+    units: list[str]
+    parts: list[str]
+
+
+def _words_of_age(tokens: list[Token], text: str) -> _WordsOfAge | None:
+    """The words as those of an age; None where one is no such word."""
+    kinds: set[str] = set()
+    numbers: list[tuple[int, str]] = []
+    lives: list[Life] = []
+    unknown: list[Token] = []
+    units: list[str] = []
+    parts: list[str] = []
+    counted = -1  # the place behind the last number
+    for at, token in enumerate(tokens):
+        here = token.kinds
+        if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
+            unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
+            continue
+        number = next((sense for sense in token.senses if sense.kind in NUMBERS), None)
+        if number is not None:
+            value = number.value[0] if isinstance(number.value, tuple) else number.value
+            numbers.append((int(str(value)), number.kind))
+            counted = at + 1
+        elif token.senses[0].kind == "person":
+            lives.append(token.senses[0].value)  # type: ignore[arg-type]  # a life, by its kind
+        elif token.senses[0].kind == "unit" and (unit := _unit(token)) != "year":
+            if unit not in _OF_A_CHILD or units or (counted != at and (unit != "day" or not at)):
+                return None
+            if counted == at:
+                units.append(unit)
+            else:
+                kinds.add("birthday")  # “le jour de mes 20 ans”
+        elif text[token.start : token.end].casefold() in _TODAY:
+            kinds.add("today")
+        elif "part" in here and not here & _AGE and token.senses[0].value in DECADE_PARTS:
+            parts.append(str(token.senses[0].value))
+        elif here & _AGE:
+            kinds |= (here & _AGE) | _said_more(token, tokens, kinds)
+        elif here == {"name"} or here <= STAGES:
+            unknown.append(token)  # “the baby is six months old”
+        else:
+            return None
+    return _WordsOfAge(kinds, numbers, lives, unknown, units, parts)
 
 
 def _of_one_language(tokens: list[Token]) -> bool:

@@ -77,10 +77,7 @@ def ages_told(tokens: list[Token], text: str, context: DateContext) -> str | Non
         return None
     if not count or not all(lives) or len(ages) != count or order not in ("pn" * count, "p" * count + "n" * count):
         return None
-    dates = [_at(born, *age) for born, age in zip(lives, ages, strict=True)]
-    whole = _in_all(dates)
-    if not whole:
-        raise NoSuchDate(f"“{text}”: these ages do not go together. Which is right?", tuple(dates))
+    whole = _together([_at(born, *age) for born, age in zip(lives, ages, strict=True)], text)
     if not of_age or tail or between:
         raise NoSuchDate(f"“{text}”: is {asked(whole, context)} meant?", (whole,))
     return whole
@@ -107,8 +104,8 @@ def _at(born: str, number: int, how: str) -> str:
     return {"nearly": year_of_age, "about": about_age}.get(how, at_age)(born, number)
 
 
-def _in_all(dates: list[str]) -> str:
-    """The days that all have; the date itself where there is one; empty for none."""
+def _together(dates: list[str], text: str) -> str:
+    """The days that all have; the date itself where there is one. Raises NoSuchDate where they have none."""
     if len(dates) == 1:
         return dates[0]
     read = [standard.parsed(text) for text in dates]
@@ -116,5 +113,5 @@ def _in_all(dates: list[str]) -> str:
     lasts = [edtf.latest for edtf in read if edtf.latest is not None]
     first, last = max(firsts), min(lasts)
     if first > last:
-        return ""
+        raise NoSuchDate(f"“{text}”: these ages do not go together. Which is right?", tuple(dates))
     return f"[{first}..{last}]" if first < last else str(first)

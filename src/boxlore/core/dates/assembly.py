@@ -105,67 +105,12 @@ class Assembly(Gathered):
         year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
         if kind in ("dash", "slash") and self.romans and (year_ahead or self._short_year_ahead(following)):
             return True  # VI-1938, XII/38
-        if kind == "slash" and date.within_a_year and not (self.numbers or self.ordinals or date.day):
-            return year_ahead or self._short_year_ahead(following)  # Xmas/35
-        if kind == "slash" and ahead == "day" and date.month and len(self.numbers) == 1 and not date.year:
-            value, digits = _number(following)  # “Aug 24/14”: no list of days goes back
-            return digits == 2 and (value > 31 or value < self.numbers[0][0]) and not beyond
         if kind == "slash":
-            return ahead in ("month", "roman") and self._is_only_a_year(beyond)
-        if kind == "comma" and ahead == "unit":
-            begun = self.numbers or self.ordinals or date.within_a_year or date.year
-            named = _NAMED_BY.get(following.value, ())  # type: ignore[call-overload]  # a unit's value is a word
-            if date.year and following.value == "year" and beyond and beyond[0].kind == "feast":
-                return bool(came_once(str(beyond[0].value)))  # “1953, the year of the Coronation”
-            return bool(begun and beyond and beyond[0].kind in named) and not (
-                date.year if named[0] == "year" else date.month
-            )
-        begins = bool(beyond) and beyond[0].kind in _IN_A_DAY
-        if kind == "comma" and ahead == "month" and date.part and self.units == ["month"] and not date.month:
-            return True  # “end of the month, October 1944”
-        if kind == "comma" and ahead == "day" and self.taken == ["month"]:
-            behind = [sense.kind for sense in beyond if sense.kind != "comma"][:1]  # “August, 12” asks as “August 12”
-            return behind in ([], ["year"]) or self._short_year(following)
-        if kind == "comma" and ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
-            return False  # “1921, 22 and 25”
-        if kind == "comma" and date.part and self._says_more(ahead):
-            date.part = ""  # “early in ’41, January”
-        if kind == "comma" and ahead == "month" and date.season and not self.numbers:
-            date.year_of_month = not date.year and bool(beyond) and beyond[0].kind in ("year", "short")
-            if date.year.isdigit() or date.year_of_month:
-                date.of_season, date.season, date.part = date.season, 0, ""  # “summer of ’55, August”
-                return True
-        if kind == "comma" and ahead == "season" and date.month and not (date.season or date.of_season):
-            date.year_of_month = bool(date.year)
-            return date.year_of_month or bool(beyond and beyond[0].kind in ("year", "short"))  # “August, summer 1938”
+            return self._over_a_stroke(following, beyond, year_ahead=year_ahead)
         if kind == "comma":
-            return (
-                ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
-                or (date.within_a_year and not date.year and self._is_decade_ahead(following, beyond))
-            ) or (self._after_comma(following) and not (date.year and self._short_year_ahead(following)))
-        if kind == "dash" and ahead == "no_year":
-            return True
+            return self._over_a_comma(following, beyond, year_ahead=year_ahead)
         if kind == "dash":
-            if self.taken[-1:] == ["part"] and not (date.year or self.numbers):
-                return ahead in SLOTS and ahead != "part"  # mid-June 1938, Christmas mid-1930s
-            if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
-                told = not beyond or beyond[0].kind in ("dash", "day", "or")  # 1938 - summer, 1938-June-12
-                date.part = "" if told and self._says_more(ahead) else date.part  # “early 1952 – January”
-                return told
-            if ahead == "month":
-                self.dashed = bool(self.numbers) and not date.year
-                return not date.month and bool(self.numbers or date.year) and not date.day
-            if ahead == "day":
-                if date.month and date.year and self.latest == "month" and not (self.numbers or date.day):
-                    return True  # 1938-June-12
-                if self.dashed and len(self.numbers) == 1 and _number(following)[1] == 2:
-                    return date.month > 0 and not date.year and not (beyond and beyond[0].kind in _GO_ON)  # 30-Jun-24
-                in_three = bool(beyond) and beyond[0].kind == "dash" and not (self.numbers or date.day)  # June-12-1938
-                self.dashed = in_three
-                return date.month > 0 and not date.year and (in_three or self._short_year(following))
-            return (year_ahead and bool(date.month or date.season)) or (
-                ahead in ("century", "decades", "decade", "hundreds")
-            )
+            return self._over_a_dash(following, beyond, year_ahead=year_ahead)
         if kind in _QUALIFIERS and (year_ahead or (ahead == "month" and not date.month)):
             self.pending |= _QUALIFIERS[kind]
             return bool(self.numbers or self.ordinals or date.within_a_year)
@@ -176,6 +121,76 @@ class Assembly(Gathered):
             setattr(self.date, f"{self.latest or 'day'}_mark", DOUBT)
             return self.latest in ("day", "month", "")
         return False
+
+    def _over_a_stroke(self, following: Sense, beyond: list[Sense], *, year_ahead: bool) -> bool:
+        """Whether the date goes on behind a stroke: `Xmas/35`, `1926/June`."""
+        date, ahead = self.date, following.kind
+        if date.within_a_year and not (self.numbers or self.ordinals or date.day):
+            return year_ahead or self._short_year_ahead(following)  # Xmas/35
+        if ahead == "day" and date.month and len(self.numbers) == 1 and not date.year:
+            value, digits = _number(following)  # “Aug 24/14”: no list of days goes back
+            return digits == 2 and (value > 31 or value < self.numbers[0][0]) and not beyond
+        return ahead in ("month", "roman") and self._is_only_a_year(beyond)
+
+    def _over_a_comma(self, following: Sense, beyond: list[Sense], *, year_ahead: bool) -> bool:
+        """Whether the date goes on behind a comma: “summer of ’55, August”, “1953, the year of the Coronation”."""
+        date, ahead = self.date, following.kind
+        if ahead == "unit":
+            begun = self.numbers or self.ordinals or date.within_a_year or date.year
+            named = _NAMED_BY.get(following.value, ())  # type: ignore[call-overload]  # a unit's value is a word
+            if date.year and following.value == "year" and beyond and beyond[0].kind == "feast":
+                return bool(came_once(str(beyond[0].value)))  # “1953, the year of the Coronation”
+            return bool(begun and beyond and beyond[0].kind in named) and not (
+                date.year if named[0] == "year" else date.month
+            )
+        begins = bool(beyond) and beyond[0].kind in _IN_A_DAY
+        if ahead == "month" and date.part and self.units == ["month"] and not date.month:
+            return True  # “end of the month, October 1944”
+        if ahead == "day" and self.taken == ["month"]:
+            behind = [sense.kind for sense in beyond if sense.kind != "comma"][:1]  # “August, 12” asks as “August 12”
+            return behind in ([], ["year"]) or self._short_year(following)
+        if ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
+            return False  # “1921, 22 and 25”
+        if date.part and self._says_more(ahead):
+            date.part = ""  # “early in ’41, January”
+        if ahead == "month" and date.season and not self.numbers:
+            date.year_of_month = not date.year and bool(beyond) and beyond[0].kind in ("year", "short")
+            if date.year.isdigit() or date.year_of_month:
+                date.of_season, date.season, date.part = date.season, 0, ""  # “summer of ’55, August”
+                return True
+        if ahead == "season" and date.month and not (date.season or date.of_season):
+            date.year_of_month = bool(date.year)
+            return date.year_of_month or bool(beyond and beyond[0].kind in ("year", "short"))  # “August, summer 1938”
+        return (
+            ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
+            or (date.within_a_year and not date.year and self._is_decade_ahead(following, beyond))
+        ) or (self._after_comma(following) and not (date.year and self._short_year_ahead(following)))
+
+    def _over_a_dash(self, following: Sense, beyond: list[Sense], *, year_ahead: bool) -> bool:
+        """Whether the date goes on behind a dash: `mid-June 1938`, `1938-June-12`, `30-Jun-24`."""
+        date, ahead = self.date, following.kind
+        if ahead == "no_year":
+            return True
+        if self.taken[-1:] == ["part"] and not (date.year or self.numbers):
+            return ahead in SLOTS and ahead != "part"  # mid-June 1938, Christmas mid-1930s
+        if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
+            told = not beyond or beyond[0].kind in ("dash", "day", "or")  # 1938 - summer, 1938-June-12
+            date.part = "" if told and self._says_more(ahead) else date.part  # “early 1952 – January”
+            return told
+        if ahead == "month":
+            self.dashed = bool(self.numbers) and not date.year
+            return not date.month and bool(self.numbers or date.year) and not date.day
+        if ahead == "day":
+            if date.month and date.year and self.latest == "month" and not (self.numbers or date.day):
+                return True  # 1938-June-12
+            if self.dashed and len(self.numbers) == 1 and _number(following)[1] == 2:
+                return date.month > 0 and not date.year and not (beyond and beyond[0].kind in _GO_ON)  # 30-Jun-24
+            in_three = bool(beyond) and beyond[0].kind == "dash" and not (self.numbers or date.day)  # June-12-1938
+            self.dashed = in_three
+            return date.month > 0 and not date.year and (in_three or self._short_year(following))
+        return (year_ahead and bool(date.month or date.season)) or (
+            ahead in ("century", "decades", "decade", "hundreds")
+        )
 
     def _is_only_a_year(self, beyond: list[Sense]) -> bool:
         """Whether a year stands alone before a stroke, and no other behind what follows it: 1926/June, 1926/VI/12."""

@@ -105,93 +105,115 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
     root, at, count = lexicon.trie(), 0, len(pieces)
     named = own.following if own is not None else ()
     while (at := _simple(tokens, pieces, at, root, named)) < count:
-        piece, group, start, end = pieces[at]
-        if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
-            tokens.append(Token(month, start, end))
-            at += 1
+        if (behind := _by_neighbours(tokens, pieces, at, text, words)) > at:
+            at = behind
             continue
-        if group == "digits" and piece in ("18", "19") and (end_of_year := _rest_of_year(tokens, pieces, at)):
-            tokens.append(Token((Sense("year", piece + end_of_year[0]),), start, end_of_year[3]))  # “8 Dec 19 38”
-            at += 2
-            continue
-        if group == "digits" and len(piece) == 4:
-            if piece[0] == "0" and _HOURS.fullmatch(piece):
-                tokens.append(Token(_CLOCK, start, end))  # a postmark's 0915; no picture is of the year 915
-                at += 1
-                continue
-            if at + 1 < count and pieces[at + 1][2] == end and (ending := year_ending(words, piece, end)):
-                said, last = ending  # before the year, as other languages have it
-                tokens += (Token(said, start, last), Token((Sense("year", piece),), start, last))
-                at += 1
-                while at < count and pieces[at][2] < last:
-                    at += 1
-                continue
-        if piece in ENGLISH_ORDINALS and tokens and (nth := _ordinal_before(tokens[-1], piece, words)):
-            tokens[-1] = Token((nth,), tokens[-1].start, end)  # “12 th June”
-            at += 1
-            continue
-        if (
-            piece == "no"
-            and (not tokens or tokens[-1].senses[0].kind not in _BEFORE_A_CORRECTION)
-            and [part[1] for part in pieces[at + 1 : at + 3]] == ["sign", "digits"]
-            and pieces[at + 1][0] == "."
-        ):
-            tokens.append(Token((Sense("numbered"),), start, end))  # “No. 1936”
-            at += 1
-            continue
-        if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
-            at += 1  # “Dez.º”
-            continue
+        piece, group, start, _ = told = pieces[at]
         entry, following = (_NOTHING, at) if own is None else _longest(own, pieces, at)
+        senses: Senses | None
         if entry.senses and not _is_month_here(pieces, at, text, following):
             senses, at = entry.senses, following
         elif group == "sign":
-            at += 1
-            signs = SIGNS.get(piece, _NAME)
-            if piece == "(" and tokens:
-                if _is_doubt(pieces, at, root) or _is_month_of_season(tokens, pieces, at, root):
-                    signs = SIGNS[","]  # “1938 (maybe 1939)”
-                elif _is_another_day(pieces, at) or _is_another_date(tokens, pieces, at, root):
-                    signs = SIGNS["/"]  # “11 (24) June 1912”, “10 April (23 April) 1905”
-            elif piece == "-" and (short := _short_year(pieces, at, words)):
-                signs, at = short, at + 1
-            if signs is None:
-                continue
-            senses = signs
+            senses, at = _sign(tokens, pieces, at, words, root)
         elif group == "numeral":
-            at += 1
-            if _between_months(tokens, pieces, at, root) and (apart := _YEAR_AND_DAY.fullmatch(piece)):
-                for part, kind in zip(apart.groups(), ("year", "sign", "day"), strict=True):
-                    value = (int(part), len(part)) if kind == "day" else part
-                    senses = SIGNS[part] or () if kind == "sign" else (Sense(kind, value),)
-                    tokens.append(Token(senses, start, end))
-                continue
-            if _is_of_month(tokens) and (days := _DAYS_AND_YEAR.fullmatch(piece)):
-                tokens += [Token(told, start, end) for told in _days_and_year(*days.groups())]
-                continue
-            senses = compound(piece)
+            senses, at = _numeral(tokens, pieces, at, root), at + 1
+        elif piece == "s" and words[start - 1 : start] == "'" and words[start - 2 : start - 1].isalpha():
+            senses, at = _GENITIVE, at + 1
         else:
-            if piece == "s" and words[start - 1 : start] == "'" and words[start - 2 : start - 1].isalpha():
-                senses, at = _GENITIVE, at + 1
-            else:
-                senses, at = _word_or_number(words, text, pieces, at, root)
-        if senses is _NAME and group == "word" and (parted := number_and_ending(piece)):
-            for sense in parted[:-1]:
-                tokens.append(Token((sense,), start, pieces[at - 1][3]))
-            senses = (parted[-1],)
-        elif senses is _NAME and group == "word" and (inflected := _inflected(piece, root)):
-            case, senses = inflected
-            if case.kind != "noise":  # “1938 januárjától”: the year is of the month
-                before = len(tokens) - (
-                    bool(tokens) and tokens[-1].senses[0].kind in _OF_THE_MONTH.get(case.kind, ("year",))
-                )
-                tokens.insert(before, Token((case,), start, end))
-        _append(tokens, senses, start, pieces[at - 1][3])
+            senses, at = _word_or_number(words, text, pieces, at, root)
+        if senses is None:
+            continue
+        end = pieces[at - 1][3]
+        if senses is _NAME and group == "word":
+            senses = _by_its_ending(tokens, told, end, root)
+        _append(tokens, senses, start, end)
     return tokens
 
 
 _SMALL_O = frozenset("ºª")
 _BEFORE_A_CORRECTION = frozenset(("comma", "dash", "query", "correction"))
+
+
+def _by_neighbours(tokens: list[Token], pieces: list[Piece], at: int, text: str, words: str) -> int:
+    """Add the tokens of a piece that is what it is by what stands beside it, whatever the family calls so. Returns the
+    place behind it; `at` for any other piece."""
+    piece, group, start, end = pieces[at]
+    if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
+        tokens.append(Token(month, start, end))
+        return at + 1
+    if group == "digits" and piece in ("18", "19") and (end_of_year := _rest_of_year(tokens, pieces, at)):
+        tokens.append(Token((Sense("year", piece + end_of_year[0]),), start, end_of_year[3]))  # “8 Dec 19 38”
+        return at + 2
+    if group == "digits" and len(piece) == 4:
+        if piece[0] == "0" and _HOURS.fullmatch(piece):
+            tokens.append(Token(_CLOCK, start, end))  # a postmark's 0915; no picture is of the year 915
+            return at + 1
+        if at + 1 < len(pieces) and pieces[at + 1][2] == end and (ending := year_ending(words, piece, end)):
+            said, last = ending  # before the year, as other languages have it
+            tokens += (Token(said, start, last), Token((Sense("year", piece),), start, last))
+            at += 1
+            while at < len(pieces) and pieces[at][2] < last:
+                at += 1
+            return at
+    if piece in ENGLISH_ORDINALS and tokens and (nth := _ordinal_before(tokens[-1], piece, words)):
+        tokens[-1] = Token((nth,), tokens[-1].start, end)  # “12 th June”
+        return at + 1
+    if (
+        piece == "no"
+        and (not tokens or tokens[-1].senses[0].kind not in _BEFORE_A_CORRECTION)
+        and [part[1] for part in pieces[at + 1 : at + 3]] == ["sign", "digits"]
+        and pieces[at + 1][0] == "."
+    ):
+        tokens.append(Token((Sense("numbered"),), start, end))  # “No. 1936”
+        return at + 1
+    if piece in _SMALL_O and tokens and tokens[-1].senses[0].kind == "month":
+        return at + 1  # “Dez.º”
+    return at
+
+
+def _sign(tokens: list[Token], pieces: list[Piece], at: int, words: str, root: Node) -> tuple[Senses | None, int]:
+    """What a sign says, None for one that is passed over, and the place behind it."""
+    piece = pieces[at][0]
+    at += 1
+    if piece == "(" and tokens:
+        if _is_doubt(pieces, at, root) or _is_month_of_season(tokens, pieces, at, root):
+            return SIGNS[","], at  # “1938 (maybe 1939)”
+        if _is_another_day(pieces, at) or _is_another_date(tokens, pieces, at, root):
+            return SIGNS["/"], at  # “11 (24) June 1912”, “10 April (23 April) 1905”
+    elif piece == "-" and (short := _short_year(pieces, at, words)):
+        return short, at + 1
+    return SIGNS.get(piece, _NAME), at
+
+
+def _numeral(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> Senses | None:
+    """What numbers written together say; None where the months beside them tell them apart, and tokens are added."""
+    piece, _, start, end = pieces[at]
+    if _between_months(tokens, pieces, at + 1, root) and (apart := _YEAR_AND_DAY.fullmatch(piece)):
+        year, sign, day = apart.groups()
+        told = [(Sense("year", year),), SIGNS[sign] or (), (Sense("day", (int(day), len(day))),)]
+    elif _is_of_month(tokens) and (days := _DAYS_AND_YEAR.fullmatch(piece)):
+        told = _days_and_year(*days.groups())
+    else:
+        return compound(piece)
+    tokens += [Token(senses, start, end) for senses in told]
+    return None
+
+
+def _by_its_ending(tokens: list[Token], word: Piece, last: int, root: Node) -> Senses:
+    """What a word in no table is by its ending: a number, or a month, a season or a feast, with a token more for what
+    the ending says (`1914-től`, `januárjától`); a name where it has none. `last` is where its token ends."""
+    piece, _, start, end = word
+    if parted := number_and_ending(piece):
+        tokens += [Token((sense,), start, last) for sense in parted[:-1]]
+        return (parted[-1],)
+    inflected = _inflected(piece, root)
+    if inflected is None:
+        return _NAME
+    case, senses = inflected
+    if case.kind != "noise":  # “1938 januárjától”: the year is of the month
+        is_of_month = bool(tokens) and tokens[-1].senses[0].kind in _OF_THE_MONTH.get(case.kind, ("year",))
+        tokens.insert(len(tokens) - is_of_month, Token((case,), start, end))
+    return senses
 
 
 def _rest_of_year(tokens: list[Token], pieces: list[Piece], at: int) -> Piece | None:
