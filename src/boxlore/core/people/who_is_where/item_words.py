@@ -44,33 +44,13 @@ def person_named(
 
     `surely`: whether a person must be told here: behind `with`.
     """
-    unsure = words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1
-    if unsure:
-        words = words[:-1]
-    if words[0].kind == "unsure" and len(words) > 1:
-        words, unsure = words[1:], True
-    if words[-1].kind == "unsure" and len(words) > 1:  # `Ivy I think`
-        words, unsure = words[:-1], True
-    if words[0].text == "?" and len(words) > 1 and all(word.is_large and word.kind == "word" for word in words[1:]):
-        told = between(words, text)
-        return Placed(told, 0, asks=f"Who is “{told}”?", is_person=False), False  # `? Barnes`
-    if words[0].kind == "unknown":
-        return Placed("", 0, note=between(words[1:], text)), False
-    if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
-        return Placed("", 0, note=between(words[:-1], text)), False  # `driver unknown`
+    words, unsure = _without_doubt(words)
+    if unknown := _unknown(words, text):
+        return unknown, False
     if len(words) == 2 and words[0].plain in _AM and words[1].plain in ME:
         words = words[1:]  # `ben ik`
-    group = group_of(words)
-    if group and group.led and group.end == len(words):
-        told, who = between(words, text), "Who is" if group.some and how_many(words) == 1 else "Who are"
-        return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False), False
-    if len(words) > 1 and all(_is_own_alone(word) for word in words):
-        told = between(words, text)
-        asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
-        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False  # `me mum dad`
-    if both := _families(words):
-        told, note = words[0].text, between(words[1:], text)
-        return Placed(told, 0, note=note, asks=f"Who are “{told}”: {both}?", is_person=False), False  # `Ивановы`
+    if many := _told_as_several(words, text, unsure=unsure):
+        return many, False
     several = _is_family_of_several(words, text) or _is_everyone_of(words)
     of_somebody = is_kin_of(words)
     words = words if several else without_article(words)
@@ -92,19 +72,9 @@ def person_named(
         return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
     is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
     is_one = is_one and words[0].plain not in ("half", "part")  # `half of Grandma`
-    if is_one:
-        if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
-            return Placed(told, 0, unsure=unsure), False
-        if words[0].kind == "me" and is_description(words[1:]) and not head:  # `moi bébé`
-            return Placed(words[0].text, 0, note=between(words[1:], text), unsure=unsure), False
-        if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
-            return Placed(told, 0, unsure=unsure), False
-        if (
-            not (head and (words[head].plain == "am" or words[0].plain in ME or is_somewhere(words)))
-            and not _is_row_of_small_names(words)
-            and (parts := read_name(told, known))
-        ):
-            return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
+    if is_one and (read := _one_by_all_words(words, text, known, head=head)):
+        person, is_name = read
+        return replace(person, unsure=unsure), is_name
     if head:
         note, is_name = between(words[head:], text), not (words[0].kind == "my" or is_me(words[0]))
         is_name = is_name and words[head - 1].plain not in KIN_ALONE
@@ -112,13 +82,77 @@ def person_named(
     tells_another = any(_may_be_another(word) for word in words[1:])
     if is_one and ("one" in nouns or relation(words[-1])) and not tells_another:
         return Placed(told, 0, unsure=unsure), False
+    asks = _question(words, text, known, are_many="many" in nouns)
+    return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
+
+
+def _without_doubt(words: Sequence[Element]) -> tuple[Sequence[Element], bool]:
+    """The words without `?`, `probably` and `I think` at their ends, and whether there are such."""
+    unsure = words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1
+    if unsure:
+        words = words[:-1]
+    if words[0].kind == "unsure" and len(words) > 1:
+        words, unsure = words[1:], True
+    if words[-1].kind == "unsure" and len(words) > 1:  # `Ivy I think`
+        words, unsure = words[:-1], True
+    return words, unsure
+
+
+def _unknown(words: Sequence[Element], text: str) -> Placed | None:
+    """Somebody whom nobody knows, or of whom a family name alone is known; None for all else."""
+    if words[0].text == "?" and len(words) > 1 and all(word.is_large and word.kind == "word" for word in words[1:]):
+        told = between(words, text)
+        return Placed(told, 0, asks=f"Who is “{told}”?", is_person=False)  # `? Barnes`
+    if words[0].kind == "unknown":
+        return Placed("", 0, note=between(words[1:], text))
+    if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
+        return Placed("", 0, note=between(words[:-1], text))  # `driver unknown`
+    return None
+
+
+def _told_as_several(words: Sequence[Element], text: str, *, unsure: bool) -> Placed | None:
+    """Several people told without a name of each, as a question; None for all else."""
+    told = between(words, text)
+    group = group_of(words)
+    if group and group.led and group.end == len(words):
+        who = "Who is" if group.some and how_many(words) == 1 else "Who are"
+        return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False)
+    if len(words) > 1 and all(_is_own_alone(word) for word in words):
+        asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
+        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False)  # `me mum dad`
+    if both := _families(words):
+        family, note = words[0].text, between(words[1:], text)
+        return Placed(family, 0, note=note, asks=f"Who are “{family}”: {both}?", is_person=False)  # `Ивановы`
+    return None
+
+
+def _one_by_all_words(
+    words: Sequence[Element], text: str, known: KnownNames, *, head: int
+) -> tuple[Placed, bool] | None:
+    """The one person whom the words name or describe as a whole, and whether by a name; None where none of them does,
+    or a remark follows the `head`."""
+    told = between(words, text)
+    if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
+        return Placed(told, 0), False
+    if words[0].kind == "me" and is_description(words[1:]) and not head:  # `moi bébé`
+        return Placed(words[0].text, 0, note=between(words[1:], text)), False
+    if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
+        return Placed(told, 0), False
+    is_remark = head and (words[head].plain == "am" or words[0].plain in ME or is_somewhere(words))
+    if is_remark or _is_row_of_small_names(words):
+        return None
+    parts = read_name(told, known)
+    return (Placed(told, 0), not own_relation(told) and parts.kin != told) if parts else None
+
+
+def _question(words: Sequence[Element], text: str, known: KnownNames, *, are_many: bool) -> str:
+    """What is asked of words that make nobody."""
+    told = between(words, text)
     if words[0].kind == "or" and len(words) > 1:
-        asks = f"Is it “{between(words[1:], text)}”, and not who is told before?"
-        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
+        return f"Is it “{between(words[1:], text)}”, and not who is told before?"
     if is_oblique_kin(words[0]) and (name := name_behind_with([token_of(word.text) for word in words], known)):
-        return Placed(told, 0, unsure=unsure, asks=f"Is “{told}” {name}?", is_person=False), False  # `тётей Валей`
-    question = f"Who are “{told}”{_both(words)}?" if "many" in nouns else f"Is “{told}” someone in the picture?"
-    return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+        return f"Is “{told}” {name}?"  # `тётей Валей`
+    return f"Who are “{told}”{_both(words)}?" if are_many else f"Is “{told}” someone in the picture?"
 
 
 def _families(words: Sequence[Element]) -> str:

@@ -215,39 +215,14 @@ def _take(reader: Reader, element: Element, further: Sequence[Element]) -> None:
 
 
 def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
-    following = further[0].kind if further else ""
     if kind in PLACES or kind in ("position", "from the right"):
         put_place(reader, replace(element, kind=kind), further)
-    elif kind == "position before":  # `Edna and Percy, third and fourth from the left`
-        end_item(reader)
-        if len(reader.items) > reader.part_begins + 1:
-            reader.items[-2].position, reader.behind, reader.placed = element.value, True, True
-        else:
-            reader.words.append(replace(element, kind="word"))
+    elif kind == "position before":
+        _position_before(reader, element)
     elif kind == "number":
-        counts = further[:1] and further[0].kind == "unknown" and not any(item.number for item in reader.items)
-        if counts and reader.items:
-            reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
-        elif reader.items and not reader.words and further and further[0].plain in OF_AGES:
-            reader.words.append(replace(element, kind="word"))  # `Doreen, 18 months`
-        else:
-            _number(reader, element, following)
+        _number(reader, element, further)
     elif kind in ("comma", "and", "with", "end"):
-        end_item(reader, before=kind, following=further)
-        if element.kind in BESIDE_SIDES:  # `Dot is to the left of Nora`
-            reader.items[-1].side, reader.placed = element.kind, True
-        reader.in_case = element.phrase in TAKE_A_CASE or (reader.in_case and element.kind == "and")
-        after_comma = kind == "and" and reader.previous == "comma"
-        reader.after_posture = False
-        if element.phrase in HOLDING:
-            reader.ahead.is_held = True
-        goes_on = reader.joined if kind == "comma" and reader.previous == "and" else ""  # `and, kneeling, his son`
-        reader.joined = "too" if after_comma else kind if kind in ("and", "with") else goes_on
-        if element.kind == "end":
-            reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
-            reader.part_begins, reader.part_absent = len(reader.items), False
-            if element.text in _SENTENCE_ENDS and not reader.row_heads:
-                reader.row = ""
+        _end(reader, element, kind, further)
     elif kind == "note":
         _note(reader, element)
     elif kind == "nextto":
@@ -255,14 +230,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "verb":
         _verb(reader, further)
     elif kind == "colon":
-        heads = further and (begins_person(further) or further[0].kind in (*PLACES, "number"))
-        if reader.words and heads and _is_header(reader):
-            _end_header(reader)
-        elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
-            end_item(reader)  # `the bride and groom: Anna and Joe`
-        elif reader.words and further and begins_person(further) and is_description(reader.words):
-            reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]  # `Flower girl: little Anna`
-            reader.words = []
+        _colon(reader, further)
     elif kind == "takes back":
         end_item(reader)
         _takes_back(reader)
@@ -299,6 +267,46 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
 _SENTENCE_ENDS = (".", "!", ";")
 
 
+def _position_before(reader: Reader, element: Element) -> None:
+    """The first of two places told behind two people: `Edna and Percy, third and fourth from the left`."""
+    end_item(reader)
+    if len(reader.items) > reader.part_begins + 1:
+        reader.items[-2].position, reader.behind, reader.placed = element.value, True, True
+    else:
+        reader.words.append(replace(element, kind="word"))
+
+
+def _end(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
+    """A mark or a small word that ends an item; a point, a semicolon and a new line end the part too."""
+    end_item(reader, before=kind, following=further)
+    if element.kind in BESIDE_SIDES:  # `Dot is to the left of Nora`
+        reader.items[-1].side, reader.placed = element.kind, True
+    reader.in_case = element.phrase in TAKE_A_CASE or (reader.in_case and element.kind == "and")
+    after_comma = kind == "and" and reader.previous == "comma"
+    reader.after_posture = False
+    if element.phrase in HOLDING:
+        reader.ahead.is_held = True
+    goes_on = reader.joined if kind == "comma" and reader.previous == "and" else ""  # `and, kneeling, his son`
+    reader.joined = "too" if after_comma else kind if kind in ("and", "with") else goes_on
+    if element.kind == "end":
+        reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
+        reader.part_begins, reader.part_absent = len(reader.items), False
+        if element.text in _SENTENCE_ENDS and not reader.row_heads:
+            reader.row = ""
+
+
+def _colon(reader: Reader, further: Sequence[Element]) -> None:
+    """A colon behind words that head a list, or describe whoever is named behind it."""
+    heads = further and (begins_person(further) or further[0].kind in (*PLACES, "number"))
+    if reader.words and heads and _is_header(reader):
+        _end_header(reader)
+    elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
+        end_item(reader)  # `the bride and groom: Anna and Joe`
+    elif reader.words and further and begins_person(further) and is_description(reader.words):
+        reader.ahead.note = between(reader.words, reader.text)  # `Flower girl: little Anna`
+        reader.words = []
+
+
 def _takes_back(reader: Reader) -> None:
     """`Hector, I mean Horace`: whoever was named before asks."""
     last = reader.items[-1] if len(reader.items) > reader.part_begins else None
@@ -313,7 +321,7 @@ def _is_header(reader: Reader) -> bool:
     opens = len(reader.items) == reader.part_begins and len(reader.words) == 1
     if opens and NOUNS.get(reader.words[0].plain) and not token_of(reader.words[0].text).is_given:
         return True  # `Bride: Anna`
-    told = reader.text[reader.words[0].start : reader.words[-1].end]
+    told = between(reader.words, reader.text)
     return not is_description(reader.words) and not surely_named(reader.words, told, reader.known)
 
 
@@ -364,7 +372,7 @@ def _end_header(reader: Reader) -> None:
         reader.words, reader.aside = [], []
         return
     if is_absent(reader.words) and not any(word.is_large for word in reader.words[1:]):  # `Missing from it: Tom`
-        reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]
+        reader.ahead.note = between(reader.words, reader.text)
         reader.words, reader.part_absent = [], True
         return
     already = len(reader.items)
@@ -396,7 +404,7 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
     if further and begins_person(further) and (describes_somebody(reader) or (with_whom and reader.words)):
         told_with = reader.text[: reader.words[0].start].split()[-1] if with_whom and reader.words else ""
         end_item(reader)
-        if with_whom:  # `the lady with the baby is Ruth`
+        if with_whom and len(reader.items) > 1:  # `the lady with the baby is Ruth`
             whom = reader.items.pop().person.words
             reader.items[-1].person = noted(reader.items[-1].person, f"{told_with} {whom}")
         reader.identifies = bool(reader.items)
@@ -428,9 +436,16 @@ def _beside_whom(reader: Reader, element: Element) -> None:
     reader.words, reader.joined, reader.behind = [], "", False
 
 
-def _number(reader: Reader, element: Element, following: str) -> None:
+def _number(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
+    following = further[0].kind if further else ""
     numbered = any(item.number for item in reader.items)
+    if following == "unknown" and not numbered and reader.items:
+        reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
+        return
+    if reader.items and not reader.words and further and further[0].plain in OF_AGES:
+        reader.words.append(replace(element, kind="word"))  # `Doreen, 18 months`
+        return
     if reader.words and not (numbered or reader.ahead.number):
         reader.words.append(replace(element, kind="word"))
         return
@@ -443,6 +458,12 @@ def _number(reader: Reader, element: Element, following: str) -> None:
     end_item(reader)
     reader.ahead = Ahead(number=element.value)
     reader.placed = True
+
+
+def _put_ahead(reader: Reader, places: Sequence[Element]) -> None:
+    """Places in brackets with nobody before them, of whoever is told behind them."""
+    for place in places:
+        put_place(reader, place, (COLON,))
 
 
 def _note(reader: Reader, element: Element) -> None:
@@ -478,8 +499,7 @@ def _note(reader: Reader, element: Element) -> None:
         if not is_ahead:
             end_item(reader)
         if is_ahead or not reader.items:  # `and (behind) Jack`: the words before it only lead to him
-            for place in places:
-                put_place(reader, place, (COLON,))
+            _put_ahead(reader, places)
             return
         reader.behind = True if reader.behind is None else reader.behind
         reader.placed = True
@@ -497,6 +517,10 @@ def _note(reader: Reader, element: Element) -> None:
         behind = element.text[inside[at].end - inside[0].start :].strip()  # `(second from left, in white)`
         reader.notes.append(replace(element, text=behind))
         end_item(reader)
+        if not reader.items:  # `and (behind, in white) Jack`
+            reader.ahead.add_note(behind)
+            _put_ahead(reader, inside[:at])
+            return
         reader.behind, reader.placed = True if reader.behind is None else reader.behind, True
         for place in inside[:at]:
             place_behind(reader, place, of_all=False)
