@@ -38,7 +38,24 @@ def test_a_proposal_has_its_reasons_and_what_cannot_all_be_so() -> None:
     assert len(disputed.circles) == 1 and disputed.edtf == "[1921..1925]"
     assert plain.display == "1930" and round(plain.years or 0) == 1 and len(plain.because) == 1 and not plain.circles
     assert plain.is_told("1930") and not plain.is_told("") and not disputed.is_told("1921")
+    assert not plain.is_told("193X") and not plain.is_told("[1928..]"), "the year is more than was told"
     assert nothing.because == () and nothing.edtf == "" == nothing.display and nothing.years is None
+
+
+@every_row(
+    ("words", "edtf", "is_told"),
+    (
+        ("the thirties", "193X", True),
+        ("1908 or 1909", "[1908,1909]", True),
+        ("about 1871", "1871~", True),
+        ("between 1921 and 1925", "[1922..1923]", True),  # what was worked out leaves more open
+        ("between 1921 and 1925", "192X", False),
+        ("before 1930", "[1921..1929]", True),  # it has no beginning
+    ),
+)
+def test_what_a_told_date_says_already_is_no_news(words: str, edtf: str, is_told: bool) -> None:
+    """Our own contract."""
+    assert proposal(worked_out([item("i", told("date", words))]), "item i").is_told(edtf) is is_told
 
 
 def test_what_the_keeper_has_settled_is_no_contradiction_any_more() -> None:

@@ -2,6 +2,9 @@
 
 from dataclasses import dataclass
 
+from boxlore.core.dates.against_a_life import possible
+from boxlore.core.dates.conflicts import is_narrower
+from boxlore.core.dates.edtf import parsed
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import Claim
@@ -31,11 +34,26 @@ class Proposal:
     @property
     def years(self) -> float | None:
         """How many years it leaves open, None for no end."""
-        return None if self.first is None or self.last is None else (self.last - self.first + 1) / YEAR
+        return _years(self.first, self.last)
 
     def is_told(self, edtf: str) -> bool:
-        """Whether a date is told (EDTF, '' for none) and this says no more than it, or no more than a year."""
-        return bool(edtf) and (self.years is None or self.years < 1.1 or self.edtf == edtf)
+        """Whether a date is told (EDTF, '' for none) and this says no more than it, or both say no more than a year."""
+        if not edtf or self.years is None or self.edtf == edtf:
+            return bool(edtf)
+        told, worked = parsed(edtf), parsed(self.edtf)
+        if self.years < UP_TO_A_YEAR:
+            told_years = _years(*[number_of(*day) if day else None for day in possible(told)])
+            return told_years is not None and told_years < UP_TO_A_YEAR
+        # the told date may be what is wrong where not all can be so
+        return not self.circles and (possible(told) == possible(worked) or is_narrower(told, worked))
+
+
+UP_TO_A_YEAR = 1.1
+"""Years that count as one: a winter, or a year of another calendar, ends in the next."""
+
+
+def _years(first: int | None, last: int | None) -> float | None:
+    return None if first is None or last is None else (last - first + 1) / YEAR
 
 
 FIRST_DAY, LAST_DAY = number_of(1, 1, 1), number_of(9999, 12, 31)
