@@ -27,6 +27,7 @@ from boxlore.tasks.archive.transfer_updates import WITHDRAW, originals_before
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.progress import Quiet
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of
 from boxlore.tasks.people import registry
 from boxlore.tasks.scans.package_check import verify_package
@@ -214,7 +215,24 @@ def test_an_update_is_of_a_transfer_that_is_as_it_was_handed_over(mine: Collecti
             hand_over(mine, tmp_path / "2", tmp_path / "1")
         assert "Name another copy of that transfer" in refused.value.what_to_do and not (tmp_path / "2").exists()
         path.write_bytes(whole)
+    stops = Stopping()
+    with pytest.raises(CouldNot, match="Stopped; nothing half-made is left"):
+        transfer(mine, tmp_path / "2", order=TransferOrder(archive=MUSEUM, earlier=tmp_path / "1"), progress=stops)
+    assert stops.begun == ["Verifying the earlier transfer"] and not (tmp_path / "2").exists()
     hand_over(mine, tmp_path / "2", tmp_path / "1")
+
+
+class Stopping(Quiet):
+    """Somebody who asks to stop as soon as the first stage begins."""
+
+    def __init__(self) -> None:
+        self.begun: list[str] = []
+
+    def begin(self, what: str, total: int) -> None:
+        self.begun.append(what)
+
+    def stopped(self) -> bool:
+        return bool(self.begun)
 
 
 def test_the_finding_aid_of_an_update_is_whole_and_says_that_it_was_revised(mine: Collection, tmp_path: Path) -> None:

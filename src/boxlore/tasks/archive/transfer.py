@@ -129,8 +129,7 @@ def transfer(
     if order.earlier is not None and order.selection == EVERYTHING:
         order = replace(order, selection=chosen_before(order.earlier))
     check_chosen(collection, order.selection)
-    given = order.earlier
-    earlier = {part: read_earlier(collection, given, part) for part in ("open", "closed")} if given else {}
+    earlier = _read_earlier(collection, order.earlier, progress) if order.earlier else {}
     outside = seen_by(collection, To.OUTSIDE)
     named = ask_of_settings(outside)
     items = order_of_containers(collection)
@@ -150,6 +149,20 @@ def transfer(
         parts = _take_their_places(parts, out)
     _note(collection, parts)
     return Transferred(tuple(parts), outside.withheld.count, tuple(dict.fromkeys(run.findings)))
+
+
+def _read_earlier(collection: Collection, folder: Path, progress: Progress) -> dict[str, Earlier]:
+    """What an earlier transfer had handed over of each part. Every file of it is read, which takes its time."""
+    earlier: dict[str, Earlier] = {}
+    progress.begin("Verifying the earlier transfer", len(_PARTS))
+    for part in _PARTS:
+        go_on(progress)
+        earlier[part] = read_earlier(collection, folder, part)
+        progress.step()
+    return earlier
+
+
+_PARTS = ("open", "closed")
 
 
 def _take_their_places(parts: list[TransferPart], out: Path) -> list[TransferPart]:
