@@ -33,6 +33,7 @@ from boxlore.disk.shipped import shipped
 from boxlore.exports.collection_description import folder_title
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect, language_code, language_name
 from boxlore.exports.finding_aid import FindingAid, side_words
+from boxlore.exports.inventory import COLUMNS, inventory_rows
 
 FACTS = CollectionFacts(
     id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25),
@@ -327,6 +328,31 @@ def test_a_recording_is_described_after_the_items(dialect: Dialect, day: str) ->
     broken = replace(FACTS, beside=(replace(sound, title=""),))
     (finding,) = written([Record(id="a", number="TRA-0001")], broken, dialect)[0]
     assert finding.message.startswith("recordings/a.wav cannot be written as a valid finding aid")
+
+
+@every_row("dialect", [EAD3, EAD2002])
+def test_a_folder_of_what_the_family_keeps_has_a_title_and_an_extent(dialect: Dialect) -> None:
+    """DACS 2.3 and 2.5, which every description has (from memory); valid by the published EAD3, and by our schemas."""
+    kept = Record(
+        id="k", number="TRA-0001", mark=Mark((("box", "1"), ("folder", "2")), 1), closed_scans=True, withheld=3
+    )
+    given_too = Record(id="g", number="TRA-0002", mark=Mark((("box", "2"),), 1))
+    facts = replace(FACTS, not_given=frozenset({"k"}))
+    for records in ([kept, given_too], [kept]):
+        holding, out = Extent(not_given=facts.not_given), io.BytesIO()
+        for record in records:
+            holding.add(record)
+        aid = FindingAid(facts, holding, dialect, schema(dialect))
+        aid.write(records, out)
+        root = etree.fromstring(out.getvalue())
+        ours = etree.RelaxNG(etree.fromstring(schema(dialect)))
+        assert not aid.findings and ours.validate(root), ours.error_log
+        assert dialect is EAD2002 or published.rng("ead3/ead3.rng").validate(root)
+        did = root.xpath("//*[@level='file']/*[local-name()='did']")[0]
+        assert did.findtext("{*}unittitle") == "1 item kept by the family"
+    listed = [dict(zip(COLUMNS, row, strict=True)) for row in inventory_rows([kept, given_too], facts, holding)]
+    (folder,) = (row for row in listed if row["Level of description"] == "folder")
+    assert folder["Extent"] == "1 item kept by the family" and folder["Location of originals"] == "with the family"
 
 
 def test_components_are_written_as_their_records_come() -> None:

@@ -153,6 +153,8 @@ def repository_of(facts: CollectionFacts) -> str:
 
 def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     """A devised title of what is in a container (DACS 2.3): what it is, of whom, where. The container stands beside."""
+    if not extent.kinds:
+        return extent.kept_words
     kinds = [kind for kind, _ in extent.kinds.most_common(2)]
     what = listed([counted_kind(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
     names = [person.name for person, _ in most_shown(facts, extent)[:2]]

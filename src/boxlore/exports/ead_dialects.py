@@ -240,7 +240,10 @@ class Dialect:
         self.add(self.add(self.add(did, "repository"), "corpname"), "part", repository_of(facts))
 
     def extents(self, did: etree._Element, extent: Extent) -> None:
-        """How many items of each kind the collection has (DACS 2.5)."""
+        """How many items of each kind the collection has (DACS 2.5); where none is given, how many are kept."""
+        if extent.kept and not extent.kinds:
+            quantity, _, unit = extent.kept_words.partition(" ")
+            self._counted(did, quantity, unit)
         if len(extent.kinds) > 1:
             self._counted(did, str(extent.given), "items")
         for kind, count in extent.kinds.most_common():

@@ -6,6 +6,7 @@ collection and each container have rows of their own.
 
 import codecs
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import groupby
 
 from boxlore.core.crosswalk import captions
@@ -78,7 +79,9 @@ def _container(path: tuple[tuple[str, str], ...], within: Extent | None, facts: 
     cells |= {"Box": labels.get("box", ""), "Folder": labels.get("folder", "")}
     cells["Reference code"] = container_code(path, facts)
     if within is not None:
-        cells |= {"Title": folder_title(within, facts), "Date": within.years, "Extent": within.kinds_words}
+        extent = within.kinds_words or within.kept_words
+        cells |= {"Title": folder_title(within, facts), "Date": within.years, "Extent": extent}
+        facts = facts if within.given else replace(facts, originals=False)
     return _upper(cells, facts)
 
 

@@ -44,6 +44,7 @@ def test_a_date_that_is_withheld_is_not_undated_and_what_the_family_keeps_is_not
     assert (extent.items, extent.given, extent.kept) == (3, 2, 1)
     assert extent.years == "1931; 1 item with a date that is not given here"
     assert extent.words == "2 photographs; besides 1 item that is kept by the family"
+    assert extent.kept_words == "1 item kept by the family"
     alone = Extent()
     alone.add(withheld)
     assert alone.years == withheld.formal_date == "date not given here"

@@ -105,6 +105,11 @@ class Extent:
         return self.items - self.kept
 
     @property
+    def kept_words(self) -> str:
+        """`2 items kept by the family`: what stands for title and extent where nothing else is there."""
+        return several(self.kept, "item kept by the family", "items kept by the family")
+
+    @property
     def scans(self) -> int:
         """How many scans there are that are not closed."""
         return len(self.scan_ids)
