@@ -28,6 +28,8 @@ def test_what_only_she_can_date_and_what_follows_for_the_keeper(demo: Path) -> N
         assert dated["TRA-0020"].worked == "between 7 April 1975 and 4 July 1975"
         assert dated["TRA-0020"].because == ("TRA-0020 is dated “7/4/75” (Leida Rourke)",)
         assert "TRA-0002" not in dated
+        assert (dated["TRA-0005"].told, dated["TRA-0005"].worked) == ("about 1926; 1927", "1927")  # told 1927 by two
+        assert "TRA-0021" not in dated  # “the thirties” are 1930 to 1939, which is no news
         for look in (
             lambda: more_to_ask(collection, "Liisi Kuusk", Stopped()),
             lambda: dates_worked_out(collection, Stopped()),

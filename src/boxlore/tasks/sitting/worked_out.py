@@ -65,7 +65,7 @@ def dates_worked_out(collection: Collection, progress: Progress = QUIET) -> list
     against, dated = [], []
     for record in found.records:
         worked = found.of_item(record.id)
-        told = "; ".join(view.words for view in record.all("date"))
+        told = "; ".join(dict.fromkeys(view.words for view in record.all("date")))
         if worked.circles:
             claims = dict.fromkeys(claim for circle in worked.circles for claim in circle.claims)
             reasons = tuple(f"{claim.words} ({claim.source})" for claim in claims)
