@@ -184,10 +184,6 @@ def family_first(tokens: Tokens) -> NameParts | None:
     first, last = tokens[0], tokens[-1]
     if len(tokens) != 2 or first.is_given or first.is_initial or last.plain not in lists.WOMEN - EVERYDAY:
         return None
-    if last.plain in lists.MEN or first.is_small or any(first.plain in names for names in GIVEN_ELSEWHERE):
+    if last.plain in lists.MEN or first.is_small or first.plain in lists.GIVEN_ELSEWHERE:
         return None
     return replace(with_particle(tokens[1:], tokens[:1]), asks=f"Is “{first.text}” the family name?")
-
-
-GIVEN_ELSEWHERE = (lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.ICELANDIC_GIVEN,
-                    lists.HUNGARIAN_GIVEN, lists.RUSSIAN_GIVEN)  # fmt: skip

@@ -24,14 +24,14 @@ _EPITHETS = frozenset("Mòr Mór mòr mór Bàn Bán bàn bán Ruadh ruadh Dubh 
 
 def dutch_son(tokens: Tokens) -> NameParts | None:
     """`Pieter Jansz. de Wit`: a father's name that is shortened, before the family's or instead of it."""
-    at = next((at for at, token in enumerate(tokens) if at and token.text.endswith(_SHORTENED_SON)), 0)
+    at = next((at for at, token in enumerate(tokens) if at and token.text.endswith(_FATHERS_NAME)), 0)
     if not at:
         return None
     parts = with_particle(tokens[:at], tokens[at + 1 :])
     return replace(parts, patronymic=tokens[at].text)
 
 
-_SHORTENED_SON = ("sz.", "sdr.", "zn.", "szoon", "sdochter")
+_FATHERS_NAME = (*words_of.SHORTENED_SON, "zn.", "szoon", "sdochter")
 """`-szoon` and `-sdochter`, in full and shortened."""
 
 

@@ -4,6 +4,8 @@ Common names of each tradition, from memory; no source. A name that stands here 
 nothing.
 """
 
+from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
+
 
 def _words(text: str) -> frozenset[str]:
     return frozenset(text.split())
@@ -377,3 +379,14 @@ GIVEN_IN_PICTURES = _words(
 ).union(ICELANDIC_SHORT, SHORTENED_GIVEN)
 """Further given names and short forms by which people are told in pictures: they make a word a name where it stands
 alone, and take no name apart."""
+
+MEN_ALONE, WOMEN_ALONE = MEN - WOMEN, WOMEN - MEN
+"""Given names of men that are none of women, and the other way."""
+
+FAMILY_TOO = frozenset(GIVEN_OR_FAMILY.split())
+"""Given names that are family names too."""
+
+GIVEN_ELSEWHERE = frozenset().union(
+    SPANISH_GIVEN, PORTUGUESE_GIVEN, ITALIAN_GIVEN, ICELANDIC_GIVEN, HUNGARIAN_GIVEN, RUSSIAN_GIVEN
+)
+"""Given names that are known by the lists of one people alone."""

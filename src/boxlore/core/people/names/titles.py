@@ -5,10 +5,8 @@ from collections.abc import Container, Sequence
 from dataclasses import replace
 
 from boxlore.core.people.names import words_table as words_of
-from boxlore.core.people.names.family_name_first import GIVEN_ELSEWHERE
 from boxlore.core.people.names.frame import Frame
-from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
-from boxlore.core.people.names.lists_table import GIVEN_IN_PICTURES, MEN, WOMEN
+from boxlore.core.people.names.lists_table import FAMILY_TOO, GIVEN_ELSEWHERE, GIVEN_IN_PICTURES, MEN, MEN_ALONE
 from boxlore.core.people.names.particles import with_particle
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.tokens import Token, token_of, written
@@ -142,7 +140,7 @@ def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
     first = read.given.split()[:1]
     if last in OF_WOMEN_IN_RELIGION and len(core) == 2 and core[0].plain in _MARY and read.family:
         return replace(read, asks=f"Is “{read.family}” a family name, or a part of the name in religion?")
-    if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN - WOMEN and read.family:
+    if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN_ALONE and read.family:
         frame.put("title", read.given)
         return replace(read, given="", family="", married_as=read.family)
     return read
@@ -159,7 +157,6 @@ _BY_GIVEN_NAME = ("abbot", "abbess", "prioress", "frater")
 """Titles in religion that no family name stands behind alone."""
 
 OF_WOMEN_IN_RELIGION = frozenset("sister sr schwester soeur suor sor hermana irma zuster siostra сестра".split())
-_GIVEN_OR_FAMILY = frozenset(GIVEN_OR_FAMILY.split())
 _MARY = frozenset("mary maria marie m".split())
 
 
@@ -168,8 +165,8 @@ def _may_be_secular(title: str, core: Sequence[Token]) -> bool:
     `Sister Mary Kelly`."""
     if title not in OF_WOMEN_IN_RELIGION or len(core) != 2:
         return False
-    is_of_a_man = core[1].plain in MEN - WOMEN and core[0].plain not in (*MEN, *_MARY)
-    return is_of_a_man or core[1].plain in _GIVEN_OR_FAMILY - words_of.MYSTERIES
+    is_of_a_man = core[1].plain in MEN_ALONE and core[0].plain not in (*MEN, *_MARY)
+    return is_of_a_man or core[1].plain in FAMILY_TOO - words_of.MYSTERIES
 
 
 def _title_inside(frame: Frame, core: Sequence[Token]) -> Sequence[Token]:
@@ -186,8 +183,8 @@ def _title_inside(frame: Frame, core: Sequence[Token]) -> Sequence[Token]:
 def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
     """Names behind a kin word. A parent and a grandparent go by the family name as well (`Grandma Lomax`)."""
     name = core[0]
-    is_given = name.is_given or known.is_given(name.plain) or name.plain in GIVEN_IN_PICTURES
-    is_given = is_given or any(name.plain in names for names in GIVEN_ELSEWHERE)
+    is_given = name.is_given or known.is_given(name.plain)
+    is_given = is_given or name.plain in GIVEN_IN_PICTURES or name.plain in GIVEN_ELSEWHERE
     if len(core) > 1 or is_given:
         return read_core(core, known)
     kin = kin.removeprefix("great-").removeprefix("ur")
@@ -212,7 +209,7 @@ def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an
         given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given
     elif title in words_of.RELIGIOUS_TITLES:
         given = given or name.is_given or of_an_order or title in _BY_GIVEN_NAME
-    is_of_both = not given and name.plain in _GIVEN_OR_FAMILY and title in OF_WOMEN_IN_RELIGION
+    is_of_both = not given and name.plain in FAMILY_TOO and title in OF_WOMEN_IN_RELIGION
     if is_of_both and not known.is_family(name.plain):  # `Sr. Clare`
         return NameParts(religious=written(core), asks=f"Is “{name.text}” a family name, or the name in religion?")
     if given and title in words_of.RELIGIOUS_TITLES and title not in words_of.PRIESTS:

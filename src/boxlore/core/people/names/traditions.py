@@ -29,7 +29,6 @@ from boxlore.core.people.names.fathers_names import (
     northern,
     slavic,
 )
-from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.particles import Tokens, particle_of, with_particle
 from boxlore.core.people.names.parts import NameParts, Tradition
 from boxlore.core.people.names.short_forms_table import EVERYDAY
@@ -73,8 +72,8 @@ def _given_alone(tokens: Tokens, known: KnownNames) -> NameParts | None:
     if last in lists.SHORTENED_GIVEN and tokens[-1].text.endswith("."):
         return NameParts(given=written(tokens))  # `John Wm.`
     either = last in EVERYDAY or last in _GIVEN_OR_FAMILY
-    of_a_man = tokens[0].plain in lists.MEN - lists.WOMEN and last not in ("maria", "marie")  # `Tom Rae`
-    if last in lists.WOMEN - lists.MEN and not (either or of_a_man):
+    of_a_man = tokens[0].plain in lists.MEN_ALONE and last not in ("maria", "marie")  # `Tom Rae`
+    if last in lists.WOMEN_ALONE and not (either or of_a_man):
         return NameParts(given=written(tokens))
     if either or tokens[0].plain not in _JOINED_TO or not all(token.plain in lists.MEN for token in tokens):
         return None
@@ -88,9 +87,7 @@ _JOINED_TO = frozenset(
 )
 """Given names of men that another one is often joined to."""
 
-_GIVEN_OR_FAMILY = frozenset(GIVEN_OR_FAMILY.split()) | frozenset(
-    "kay marion shirley leslie lesley tracy kerry hilary".split()
-)
+_GIVEN_OR_FAMILY = lists.FAMILY_TOO | frozenset("kay marion shirley leslie lesley tracy kerry hilary".split())
 
 
 def _told_apart(tokens: Tokens, at: int) -> NameParts:

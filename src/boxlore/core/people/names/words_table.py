@@ -233,6 +233,9 @@ BOUND = _words(
 )
 """Words that, written large before a family name, belong to it: `Kiri Te Kanawa`, `Martin Van Buren`."""
 
+SHORTENED_SON = ("sz.", "sdr.", "szn.")
+"""Ends of Dutch names of a father that are shortened: `Pietersz.`"""
+
 FILIATION = _words(
     "ibn bin b ben bint binti binte bnt bat bar ap ab ferch verch ach oglu ogly kyzy qizi uulu ould walad putra putri a/l a/p s/o d/o "
     "بن ابن بنت בן בת"

@@ -32,7 +32,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, AT_A_FEAST, NAMES_OF_ANIMALS
-from boxlore.core.people.who_is_where.surely_a_name import GIVEN_ELSEWHERE, is_part_of_names
+from boxlore.core.people.who_is_where.surely_a_name import GIVEN_SOMEWHERE, is_part_of_names
 from boxlore.core.statements import fold
 
 _FAMILY_FIRST = frozenset(
@@ -171,7 +171,7 @@ def _is_surely_known(item: Item, known: KnownNames) -> bool:
 def _is_known(token: Token, known: KnownNames) -> bool:
     """Whether a word is a part of names by knowledge or by the tables."""
     plain = token.plain
-    if is_part_of_names(token, known) or token.is_capitals or plain in GIVEN_ELSEWHERE or plain in _WORDS_OF_NAMES:
+    if is_part_of_names(token, known) or token.is_capitals or plain in GIVEN_SOMEWHERE or plain in _WORDS_OF_NAMES:
         return True
     if "-" in plain and plain.rsplit("-", 1)[1] in CALLED:  # `Klein-Erna`
         return True
@@ -184,7 +184,7 @@ def _is_pet_form(plain: str, ending: str) -> bool:
     """`Truusje` of Truus, `Rositha` of none."""
     stem = plain.removesuffix(ending)
     names = {stem, f"{stem}a", f"{stem}e", f"{stem}o"}
-    return len(stem) > 2 and not (names.isdisjoint(CALLED) and names.isdisjoint(GIVEN_ELSEWHERE))
+    return len(stem) > 2 and not (names.isdisjoint(CALLED) and names.isdisjoint(GIVEN_SOMEWHERE))
 
 
 _DIMINUTIVES = tuple("je tje pje ke chen lein inho inha ito ita ino ina uccia etta ette".split())

@@ -13,7 +13,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
 
-from boxlore.core.people.names.lists_table import MEN, WOMEN
+from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
@@ -155,7 +155,7 @@ def _turned(part: Sequence[Item]) -> Item | None:
 def _fit(described: Item, named: Item) -> bool:
     """Whether the name may be of the one described: no other sex, no other place."""
     given = {token.plain for token in tokens_of(named.person.words)}
-    other_sex = {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(described.definite, frozenset())
+    other_sex = {"woman": MEN_ALONE, "man": WOMEN_ALONE}.get(described.definite, frozenset())
     places = [(item.number, item.position, item.from_right, item.side) for item in (described, named)]
     fits = (0, 0, 0, "") in places or (places[0] == places[1] and described.side != "")  # `Centre: the bride, Joan`
     return not given & other_sex and fits and described.row in ("", named.row)

@@ -34,9 +34,9 @@ def is_before_a_thing(further: Sequence[Element]) -> bool:
 def _leads_to_a_thing(piece: Element, behind: Sequence[Element]) -> bool:
     if piece.text in _APOSTROPHES:
         return True
-    is_whose = piece.kind == "my" or piece.plain.endswith(("'s", "s'"))
+    is_whose = piece.kind == "my" or piece.is_genitive
     ends = next((at for at, word in enumerate(behind) if word.text.islower()), len(behind))
-    is_whose = is_whose or any(word.plain.endswith(("'s", "s'")) for word in behind[:ends])  # `St Mary's church`
+    is_whose = is_whose or any(word.is_genitive for word in behind[:ends])  # `St Mary's church`
     is_whose = is_whose or [following.text in _APOSTROPHES for following in behind[:1]] == [True]  # `the Martins'`
     says_how = piece.plain in table.BEFORE_A_NAME and [word.text.islower() for word in behind[:1]] == [True]
     return is_whose or says_how or piece.kind == "of" or piece.plain in ARTICLES | SIDE_OF | OF

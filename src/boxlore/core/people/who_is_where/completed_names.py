@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from boxlore.core.people.names.lists_table import MEN, WOMEN
+from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import tokens_of
@@ -46,8 +46,7 @@ def _goes_with(words: str, told: str, known: KnownNames) -> bool:
 def _is_another_sex(words: str, told: str) -> bool:
     """Whether a man's name and a woman's stand beside each other: `Tom (Anna Tamm)` are two people."""
     name, beside = ({token.plain for token in tokens_of(each)} for each in (words, told))
-    men, women = MEN - WOMEN, WOMEN - MEN
-    is_other = bool(name & men and beside & women) or bool(name & women and beside & men)
+    is_other = bool(name & MEN_ALONE and beside & WOMEN_ALONE) or bool(name & WOMEN_ALONE and beside & MEN_ALONE)
     return is_other and not any(token.plain in TITLES for token in tokens_of(words))  # `Mrs. John Beck (Florence)`
 
 

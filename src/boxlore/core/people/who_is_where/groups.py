@@ -78,7 +78,7 @@ def _leads(words: Sequence[Element]) -> int:
 
 def _says_whose(word: Element) -> bool:
     """`my`, also where it is `me` of another language (`Moi rodzice`), and `Mum's`."""
-    return word.kind in ("my", "me") or word.plain in table.MY_OWN or word.plain.endswith(("'s", "s'"))
+    return word.kind in ("my", "me") or word.plain in table.MY_OWN or word.is_genitive
 
 
 def _is_several(word: Element) -> bool:

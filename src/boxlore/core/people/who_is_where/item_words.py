@@ -10,6 +10,7 @@ words of which nothing is known ask, and name nobody.
 from collections.abc import Sequence
 from dataclasses import replace
 
+from boxlore.core.people.names.fathers_names import marks_child
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
@@ -192,7 +193,7 @@ def _said_by_another(words: Sequence[Element], text: str) -> str:
 def _may_be_another(word: Element) -> bool:
     """Whether a word of a description is a name: `der Junge neben Otto`; but not in `Otto's boy`."""
     is_name = word.is_large and token_of(word.text).is_given
-    return is_name and not _is_genitive(word) and word.plain not in _NOUNS
+    return is_name and not word.is_genitive and word.plain not in _NOUNS
 
 
 def is_kin_of(words: Sequence[Element]) -> bool:
@@ -364,7 +365,7 @@ def before_place(words: Sequence[Element]) -> list[Element]:
     is_name = is_name or (kept[:1] != [] and kept[0].text in ("Les", "Al"))  # given names, and articles
     if len(kept) == 1 and kept[0].kind != "me" and not is_name and (kept[0].plain in leads or kept[0].kind == "my"):
         return []
-    if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
+    if kept and kept[-1].is_large and kept[-1].is_genitive and kept[-1].plain.endswith("'s"):
         last = kept[-1]
         kept[-1] = replace(last, text=last.text[:-2], end=last.end - 2)
     return kept
@@ -397,7 +398,7 @@ def is_description(words: Sequence[Element]) -> bool:
 def _holds(word: Element, words: Sequence[Element]) -> bool:
     """Whether a word says whose arms or lap it is: `the baby in Mum's arms`."""
     behind = words[words.index(word) + 1 :]
-    return _is_genitive(word) and bool(behind) and behind[0].plain in small_words.HELD_ON
+    return word.is_genitive and bool(behind) and behind[0].plain in small_words.HELD_ON
 
 
 def is_noun_of_one(told: str) -> bool:
@@ -453,7 +454,7 @@ def begins_person(further: Sequence[Element]) -> bool:
     is_name = first.is_large and token_of(first.text).is_given  # `Una`
     if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and") and not is_name:
         behind = further[1]
-        if len(further) > 2 and _is_genitive(behind) and _NOUNS.get(behind.plain[:-2]) == "one":
+        if len(further) > 2 and behind.is_genitive and _NOUNS.get(behind.plain[:-2]) == "one":
             return _NOUNS.get(further[2].plain) == "one" or _kin(further[2])  # `a neighbour's boy`
         if behind.plain in table.BEFORE_A_NAME and len(further) > 2 and further[2].is_large:
             return True  # `le petit Émile`
@@ -547,7 +548,7 @@ def is_family(word: Element) -> bool:
 
 def share_kin(name: Element, further: Sequence[Element]) -> bool:
     """Whether `and` stands between two whose kin is told: `Betty and Reg's mother` (but not their wife)."""
-    if len(further) < 2 or not (name.is_large and _is_genitive(further[0]) and not _is_genitive(name)):
+    if len(further) < 2 or not (name.is_large and further[0].is_genitive and not name.is_genitive):
         return False
     kin = relation(further[1])
     return kin not in ("wife", "husband") and (bool(kin) or _NOUNS.get(further[1].plain) == "one")
@@ -555,11 +556,11 @@ def share_kin(name: Element, further: Sequence[Element]) -> bool:
 
 def is_of_somebody(words: Sequence[Element]) -> bool:
     """`Ruth's …`, `Betty and Reg's …`."""
-    if len(words) > 2 and _is_genitive(words[1]) and (relation(words[0]) or words[0].plain in TITLES):
+    if len(words) > 2 and words[1].is_genitive and (relation(words[0]) or words[0].plain in TITLES):
         return True  # `Aunt Ivy's boy Len`
     if len(words) > 1 and words[0].is_large and words[0].plain.endswith("n") and relation(words[1]):
         return token_of(words[0].text[:-1]).is_given and not words[1].is_large  # Finnish: `Liisan tytär Anna`
-    if len(words) > 2 and words[0].is_large and token_of(words[0].text).is_given and _is_genitive(words[1]):
+    if len(words) > 2 and words[0].is_large and token_of(words[0].text).is_given and words[1].is_genitive:
         return words[1].is_large  # `Jim Burns's wife`
     if len(words) > 1 and words[-1].plain in small_words.KIN_BEHIND_WHOSE and not words[-1].is_large:
         whose = words[:-1]
@@ -568,7 +569,7 @@ def is_of_somebody(words: Sequence[Element]) -> bool:
     opens = len(words) > 1 and words[0].is_large and token_of(words[0].text).is_given and not words[1].is_large
     if opens and words[1].plain in small_words.KIN_BEHIND_WHOSE and all(word.is_large for word in words[2:]):
         return True  # Estonian: `Salme õde Hilda`
-    return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
+    return words[0].is_genitive or (len(words) > 3 and words[1].kind == "and" and words[2].is_genitive)
 
 
 def _is_estonian_genitive(text: str) -> bool:
@@ -598,15 +599,11 @@ def definitely(words: Sequence[Element]) -> str:
     return small_words.SEX.get(relation(last) or last.plain, "person")
 
 
-def _is_genitive(word: Element) -> bool:
-    return word.plain.endswith(("'s", "s'"))
-
-
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
     if titled := _titles_and_family_name(words):
         return "", between(titled, text)
-    has_fathers_name = len(words) > 3 and words[2].text in ("poeg", "tütar") and words[1].is_large
+    has_fathers_name = len(words) > 3 and marks_child(token_of(words[2].text)) and words[1].is_large
     if _has_particles(words) or has_fathers_name:
         return "", ""  # `Kees van der Meulen`, `Leena Jaani tütar Saar`
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
@@ -730,5 +727,5 @@ def _is_kin(word: Element) -> bool:
         return bool(relation(word))
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     if word.is_large and token_of(word.text).is_given and (not relation(word) or is_given_too(word.text)):
-        return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French
-    return bool(relation(word)) or people or _is_genitive(word) or is_plural_of_kin(word)
+        return word.is_genitive  # `jeho žena Marie`, where `marie` is a bride in French
+    return bool(relation(word)) or people or word.is_genitive or is_plural_of_kin(word)

@@ -21,7 +21,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from boxlore.core.people.names.lists_table import MEN, WOMEN
+from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
@@ -418,7 +418,7 @@ def _is_another_sex(item: Item, words: Sequence[Element]) -> bool:
     kin = {small_words.SEX.get(KIN_WORDS.get(plain, ""), "") for plain in kin_words}
     if kin & {"woman", "man"} - {sex} and sex in ("woman", "man"):
         return True  # `zio Pino, mia madre`
-    return bool(given & {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(sex, frozenset()))
+    return bool(given & {"woman": MEN_ALONE, "man": WOMEN_ALONE}.get(sex, frozenset()))
 
 
 def _tells_of_others(note: str) -> bool:

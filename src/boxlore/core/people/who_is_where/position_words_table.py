@@ -118,7 +118,7 @@ it | row | fila
 it | ltr | poi verso destra|andando verso destra|e verso destra|da sinistra a destra|da sinistra|da sin a dx|da sx a dx|da sinistra verso destra
 it | rtl | poi verso sinistra|andando verso sinistra|e verso sinistra|da destra a sinistra|da destra|da dx a sx
 it | clockwise | in senso orario
-it | counterclockwise | in senso antiorario|antiorario
+it | counterclockwise | in senso antiorario
 it | left | a sinistra|sinistra|all'estrema sinistra|sulla sinistra|sulla sinistra|a sin|a sx
 it | right | a destra|destra|all'estrema destra|sulla destra|a dx
 it | centre | al centro|in mezzo|nel mezzo|centro

@@ -49,12 +49,12 @@ _OF_ONE_FAMILY = ("father", "mother", "son", "daughter", "brother", "sister")
 
 
 def _is_kin_of_another(item: Item) -> bool:
-    """Whether it is told whose brother or sister she is: `Jaan Oja, tema õde Anu ja Rein Saks`."""
+    """Whether it is told whose kin she is: `Jaan Oja, tema õde Anu ja Rein Saks`."""
     told = tokens_of(item.person.note)
-    return any(KIN_WORDS.get(token.plain) in _SIBLINGS for token in told) and len(told) > 1
+    return any(KIN_WORDS.get(token.plain) in _OF_SOMEBODY for token in told) and len(told) > 1
 
 
-_SIBLINGS = ("brother", "sister", "cousin", "mother", "father", "son", "daughter")
+_OF_SOMEBODY = ("brother", "sister", "cousin", "mother", "father", "son", "daughter")
 
 
 def _propose(item: Item, family: str, given: str) -> None:

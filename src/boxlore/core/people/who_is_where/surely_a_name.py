@@ -11,7 +11,6 @@ from dataclasses import replace
 from functools import cache
 
 from boxlore.core.people.names import lists_table as lists
-from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.tokens import CALLED, Token, token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, RELIGIOUS_TITLES, TITLES
@@ -26,12 +25,12 @@ from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
-GIVEN_ELSEWHERE = frozenset().union(
-    lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
-    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES,
-    {"les", "singh", "kaur", "begum", "bibi", "devi", "kumar"},
-    GIVEN_OR_FAMILY.split(),
-)  # fmt: skip
+GIVEN_SOMEWHERE = lists.GIVEN_ELSEWHERE.union(
+    lists.JAPANESE_GIVEN,
+    lists.GIVEN_IN_PICTURES,
+    lists.FAMILY_TOO,
+    ("les", "singh", "kaur", "begum", "bibi", "devi", "kumar"),
+)
 """Given names of some lands, and those that are family names too."""
 
 _NO_SIGN_OF_NAMES = re.compile(r"[~:=<>*_@{}\\^|%$€£\[\]]")
@@ -98,8 +97,13 @@ def _as_in_a_dictionary(name: str, known: KnownNames) -> str:
     token = token_of(name)
     if token.is_given or known.is_given(token.plain):
         return name
-    form = given_of(token, known) or name_of_form(token, known)
+    form = _given_by_itself(token, known)
     return name if not form or " or " in form else form
+
+
+def _given_by_itself(token: Token, known: KnownNames) -> str:
+    """The given name of which a word is the form behind `with`, or one or two of which it is another form."""
+    return given_of(token, known) or name_of_form(token, known)
 
 
 def name_behind_with(tokens: Sequence[Token], known: KnownNames) -> str:
@@ -107,7 +111,7 @@ def name_behind_with(tokens: Sequence[Token], known: KnownNames) -> str:
     name is found, or the words are that name."""
     led = next((at for at, token in enumerate(tokens) if not _leads_to_a_name(token)), 0)
     first, others = tokens[led], tokens[led + 1 :]
-    given = given_of(first, known) or name_of_form(first, known)
+    given = _given_by_itself(first, known)
     if not given or (" or " in given and others):
         return ""
     return " ".join([given, *(family_behind_with(token.text, given) for token in others)])
@@ -206,13 +210,12 @@ def _names_in_a_row(tokens: Sequence[Token]) -> list[str]:
 def _given_in_a_row(tokens: Sequence[Token], known: KnownNames) -> list[str]:
     """The given names of `Ron Les Vic`, of which each is called by; none where one may be a family name."""
     are_given = len(tokens) > 2 and all(
-        is_given_somewhere(token, known) and token.plain not in _FAMILY_TOO for token in tokens
+        is_given_somewhere(token, known) and token.plain not in lists.FAMILY_TOO for token in tokens
     )
     is_row = are_given and not any(known.is_family(token.plain) or token.plain in TITLES for token in tokens)
     return [token.text for token in tokens] if is_row and all(len(token.text) < _LONG for token in tokens) else []
 
 
-_FAMILY_TOO = frozenset(GIVEN_OR_FAMILY.split())
 _LONG = 4
 """Letters of a given name that is called by none shorter: `Anna Maria Luise` is one person's."""
 
@@ -239,7 +242,7 @@ def _is_no_part(token: Token, known: KnownNames) -> bool:
 
 def is_given_somewhere(token: Token, known: KnownNames) -> bool:
     """Whether a word is a given name of the family's, or of any people whose names stand in the tables."""
-    return token.is_given or known.is_given(token.plain) or token.plain in GIVEN_ELSEWHERE
+    return token.is_given or known.is_given(token.plain) or token.plain in GIVEN_SOMEWHERE
 
 
 def is_part_of_names(token: Token, known: KnownNames) -> bool:
@@ -327,11 +330,7 @@ def _may_be_told(token: Token, known: KnownNames) -> bool:
         return False
     if token.plain in small_words.TIMES_OF_THE_YEAR or token.plain in small_words.NAMES_OF_ANIMALS:
         return False
-    return (
-        is_given_somewhere(token, known)
-        or token.plain in KIN_WORDS
-        or bool(name_of_form(token, known) or given_of(token, known))
-    )
+    return is_given_somewhere(token, known) or token.plain in KIN_WORDS or bool(_given_by_itself(token, known))
 
 
 _LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")

@@ -21,14 +21,13 @@ from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import takers_table as table
 from boxlore.core.people.who_is_where.item_words import begins_person
 from boxlore.core.people.who_is_where.kin_words import own_relation
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, NOT_IN_IT, OF
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, DENY, NOT_IN_IT, OF
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 
 _IT = frozenset("it this one es dies das la le lo l' det den seda sen ego его это to".split())
 _BY = frozenset("by durch par por pelo pela da dal dalla door przez".split())
 _BY_OR_OF = frozenset("von vom de du del di do av af od van".split())
-_NOT = frozenset("not nicht ei pas no non nao niet ikke inte не nie ne".split())
 _MARKS = ("comma", "end", "dash", "colon")
 _MOST_SMALL_WORDS = 4
 
@@ -79,7 +78,7 @@ def without_takers(elements: Sequence[Element], text: str, known: KnownNames) ->
 def _says_not_in_it(part: Sequence[Element]) -> bool:
     told = {word for piece in part for word in piece.plain.split()}
     is_short = 0 < len(part) < 8 and not any(piece.is_large or piece.kind == "note" for piece in part)
-    return is_short and not told.isdisjoint(_NOT | NOT_IN_IT)
+    return is_short and not told.isdisjoint(DENY | NOT_IN_IT)
 
 
 def _is_note_of_a_taker(piece: Element, text: str, known: KnownNames, found: Takers) -> bool:
@@ -103,7 +102,7 @@ def _left_and_taker(
     part: Sequence[Element], text: str, known: KnownNames, found: Takers
 ) -> tuple[Sequence[Element], str]:
     """What of a part is no word of a taker, and the taker; all of it, and nobody, where none is told."""
-    if any(piece.plain in _NOT for piece in part):
+    if any(piece.plain in DENY for piece in part):
         return part, ""
     led = int(bool(part) and part[0].plain in ARTICLES)
     if part[led : led + 1] and part[led].plain in table.TAKER:

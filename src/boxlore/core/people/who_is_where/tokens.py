@@ -14,7 +14,15 @@ from itertools import pairwise
 
 from boxlore.core.people.names.lists_table import SHORTENED_GIVEN
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import FILIATION, KIN_WORDS, MARKERS, RELIGIOUS_TITLES, SUFFIXES, TITLES
+from boxlore.core.people.names.words_table import (
+    FILIATION,
+    KIN_WORDS,
+    MARKERS,
+    RELIGIOUS_TITLES,
+    SHORTENED_SON,
+    SUFFIXES,
+    TITLES,
+)
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
@@ -77,6 +85,11 @@ class Element:
     @property
     def plain(self) -> str:
         return _plain(self.text)
+
+    @property
+    def is_genitive(self) -> bool:
+        """Whether it says whose: `Ruth's`, `the Martins'`."""
+        return self.plain.endswith(("'s", "s'"))
 
 
 Word = tuple[str, int, int]
@@ -177,7 +190,7 @@ def _keeps_its_point(word: str) -> bool:
     marks_name = fold(word[:-1]) in MARKERS_OF_NAMES and len(word) < 6
     pieces = [piece for piece in re.split(r"[.-]+", fold(word)) if piece]
     joined = len(pieces) > 1 and all(piece in TITLES for piece in pieces)  # `Lieut.-Col.`
-    shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN or fold(word).endswith(_SHORTENED_SON)
+    shortens = marks_name or joined or fold(word[:-1]) in SHORTENED_GIVEN or fold(word).endswith(SHORTENED_SON)
     return shortens or bool(_TITLED.fullmatch(fold(word)) or _ABBREVIATED.fullmatch(word))
 
 
@@ -193,10 +206,6 @@ _GOES_ON = re.compile(r" ?[:;,)]| [^\W\dA-ZА-Я_]")
 def _shortens_a_place(word: str, behind: str) -> bool:
     """Whether a point shortens a word of a place, and the sentence goes on: `esq. para a dir.: …`."""
     return word.endswith(".") and fold(word[:-1]) in _SHORT_WORDS and _GOES_ON.match(behind) is not None
-
-
-_SHORTENED_SON = ("sz.", "sdr.", "szn.")
-"""Dutch names of a father, shortened: `Pietersz.`"""
 
 
 def _leads_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
+from boxlore.core.people.names.lists_table import FAMILY_TOO
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
@@ -21,7 +21,6 @@ from boxlore.core.people.who_is_where.tokens import PLACES, Element
 _PART = (*PLACES, "end", "number", "ordinal", "position", "from the right", "colon", "note", "dash", "hash")
 """What stands between two people of a list besides a comma."""
 
-_FAMILY_TOO = frozenset(GIVEN_OR_FAMILY.split())
 _LONGEST = 3
 """Words of a family name with its particles, and of given names."""
 
@@ -107,7 +106,7 @@ def _is_turned(family: Sequence[Element], given: Sequence[Element], known: Known
     if any(token_of(word.text).is_initial or word.plain in TITLES for word in family):
         return False  # `A. Dell, B. Fry`
     last = family[-1].plain
-    may_be_family = last in _FAMILY_TOO or known.is_family(last) or not _is_given(family[-1], known)
+    may_be_family = last in FAMILY_TOO or known.is_family(last) or not _is_given(family[-1], known)
     return family[-1].is_large and given[0].is_large and may_be_family and last not in KIN_WORDS
 
 

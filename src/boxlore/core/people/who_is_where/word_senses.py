@@ -166,7 +166,7 @@ def _is_the_side_of_another(reader: Reader) -> bool:
         return False
     whose = words[at + 1 :]
     is_whose = len(whose) == 1 and is_my(whose[0])
-    return is_whose or (whose[-1].plain.endswith(("'s", "s'")) and all(word.is_large for word in whose))
+    return is_whose or (whose[-1].is_genitive and all(word.is_large for word in whose))
 
 
 _AT = ("at", "on", "to", "by")
