@@ -1,199 +1,30 @@
-"""What the words of one item name: somebody by a name, kin and a name, a description, somebody unknown, or nobody.
+"""What the words of one item are, by themselves: whose they are, kin, a description of one, several, small words that
+only lead to a name.
 
-    item = ["probably"] ([kin] name / description / unknown) ["?"]
-    kin  = ("my" / "Ruth's") word of kin / a kind of person            ; “my sister Anna”, “baby Tom”, “the vicar Oakes”
-
-A description is of one person if a word of it is (“the tall man”). Words of several people, of animals and things, and
-words of which nothing is known ask, and name nobody.
+A description is of one person if a word of it is (“the tall man”). `somebody` asks all this to tell whom they name.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from boxlore.core.people.names.fathers_names import marks_child
-from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
+from boxlore.core.people.names.reader import NOTHING_KNOWN
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import GIVEN_TITLES, KIN_ALONE, KIN_WORDS, PARTICLES, TITLES, WIFE_TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.dictionary_forms import both_of_a_family, given_of
-from boxlore.core.people.who_is_where.groups import OF_A_FAMILY, group_of, is_plural_of_kin
+from boxlore.core.people.who_is_where.dictionary_forms import given_of
+from boxlore.core.people.who_is_where.groups import is_plural_of_kin
 from boxlore.core.people.who_is_where.kin_words import (
     ME,
-    is_given_too,
-    is_me,
-    is_oblique_kin,
-    own_relation,
-    owned_relation,
     relation,
 )
-from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent, is_somewhere
-from boxlore.core.people.who_is_where.surely_a_name import name_behind_with, name_of_form
+from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent
+from boxlore.core.people.who_is_where.surely_a_name import name_of_form
 from boxlore.core.people.who_is_where.tokens import Element
-from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
 _NOUNS = table.NOUNS
-
-
-def person_named(
-    words: Sequence[Element], text: str, known: KnownNames, *, surely: bool = False
-) -> tuple[Placed, bool]:
-    """Whom the words of one item name, without a place, and whether by a name. `text` is what they are words of.
-
-    `surely`: whether a person must be told here: behind `with`.
-    """
-    words, unsure = _without_doubt(words)
-    if unknown := _unknown(words, text):
-        return unknown, False
-    if len(words) == 2 and words[0].plain in _AM and words[1].plain in ME:
-        words = words[1:]  # `ben ik`
-    if many := _told_as_several(words, text, unsure=unsure):
-        return many, False
-    several = _is_family_of_several(words, text) or _is_everyone_of(words)
-    of_somebody = is_kin_of(words)
-    words = words if several else without_article(words)
-    if words[0].kind == "unknown":
-        return Placed("", 0, note=between(words[1:], text)), False
-    if words[0].plain in table.COUPLES and len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given:
-        return Placed(between(words[1:], text), 0, note=words[0].text, unsure=unsure), True  # `Brautpaar Anna`
-    told = between(words, text)
-    nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
-    if of_somebody:
-        return Placed(told, 0, unsure=unsure), False
-    is_choice = any(word.kind == "or" for word in words[1:])  # `Uncle Ken or Uncle Des`
-    kin, name = ("", "") if "," in told or is_choice else _kin_and_name(words, text)
-    if name and "thing" not in nouns and read_name(name, known):
-        return Placed(name, 0, note=kin, unsure=unsure), True
-    head = head_and_remark(words, text, known, surely=surely)
-    if said := _said_by_another(words, text):
-        asks = f"Is “{said}” in the picture, where “{told}” is told?"
-        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
-    is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
-    is_one = is_one and words[0].plain not in ("half", "part")  # `half of Grandma`
-    if is_one and (read := _one_by_all_words(words, text, known, head=head)):
-        person, is_name = read
-        return replace(person, unsure=unsure), is_name
-    if head:
-        note, is_name = between(words[head:], text), not (words[0].kind == "my" or is_me(words[0]))
-        is_name = is_name and words[head - 1].plain not in KIN_ALONE
-        return Placed(between(words[:head], text), 0, note=note, unsure=unsure), is_name
-    tells_another = any(_may_be_another(word) for word in words[1:])
-    if is_one and ("one" in nouns or relation(words[-1])) and not tells_another:
-        return Placed(told, 0, unsure=unsure), False
-    asks = _question(words, text, known, are_many="many" in nouns)
-    return Placed(told, 0, unsure=unsure, asks=asks, is_person=False), False
-
-
-def _without_doubt(words: Sequence[Element]) -> tuple[Sequence[Element], bool]:
-    """The words without `?`, `probably` and `I think` at their ends, and whether there are such."""
-    unsure = words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1
-    if unsure:
-        words = words[:-1]
-    if words[0].kind == "unsure" and len(words) > 1:
-        words, unsure = words[1:], True
-    if words[-1].kind == "unsure" and len(words) > 1:  # `Ivy I think`
-        words, unsure = words[:-1], True
-    return words, unsure
-
-
-def _unknown(words: Sequence[Element], text: str) -> Placed | None:
-    """Somebody whom nobody knows, or of whom a family name alone is known; None for all else."""
-    if words[0].text == "?" and len(words) > 1 and all(word.is_large and word.kind == "word" for word in words[1:]):
-        told = between(words, text)
-        return Placed(told, 0, asks=f"Who is “{told}”?", is_person=False)  # `? Barnes`
-    if words[0].kind == "unknown":
-        return Placed("", 0, note=between(words[1:], text))
-    if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
-        return Placed("", 0, note=between(words[:-1], text))  # `driver unknown`
-    return None
-
-
-def _told_as_several(words: Sequence[Element], text: str, *, unsure: bool) -> Placed | None:
-    """Several people told without a name of each, as a question; None for all else."""
-    told = between(words, text)
-    group = group_of(words)
-    if group and group.led and group.end == len(words):
-        who = "Who is" if group.some and how_many(words) == 1 else "Who are"
-        return Placed(told, 0, unsure=unsure, asks=f"{who} “{told}”{_both(words)}?", is_person=False)
-    if len(words) > 1 and all(_is_own_alone(word) for word in words):
-        asks = f"Are “{told}” several people: {'; '.join(word.text for word in words)}?"
-        return Placed(told, 0, unsure=unsure, asks=asks, is_person=False)  # `me mum dad`
-    if both := _families(words):
-        family, note = words[0].text, between(words[1:], text)
-        return Placed(family, 0, note=note, asks=f"Who are “{family}”: {both}?", is_person=False)  # `Ивановы`
-    return None
-
-
-def _one_by_all_words(
-    words: Sequence[Element], text: str, known: KnownNames, *, head: int
-) -> tuple[Placed, bool] | None:
-    """The one person whom the words name or describe as a whole, and whether by a name; None where none of them does,
-    or a remark follows the `head`."""
-    told = between(words, text)
-    if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
-        return Placed(told, 0), False
-    if words[0].kind == "me" and is_description(words[1:]) and not head:  # `moi bébé`
-        return Placed(words[0].text, 0, note=between(words[1:], text)), False
-    if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
-        return Placed(told, 0), False
-    is_remark = head and (words[head].plain == "am" or words[0].plain in ME or is_somewhere(words))
-    if is_remark or _is_row_of_small_names(words):
-        return None
-    parts = read_name(told, known)
-    return (Placed(told, 0), not own_relation(told) and parts.kin != told) if parts else None
-
-
-def _question(words: Sequence[Element], text: str, known: KnownNames, *, are_many: bool) -> str:
-    """What is asked of words that make nobody."""
-    told = between(words, text)
-    if words[0].kind == "or" and len(words) > 1:
-        return f"Is it “{between(words[1:], text)}”, and not who is told before?"
-    if is_oblique_kin(words[0]) and (name := name_behind_with([token_of(word.text) for word in words], known)):
-        return f"Is “{told}” {name}?"  # `тётей Валей`
-    return f"Who are “{told}”{_both(words)}?" if are_many else f"Is “{told}” someone in the picture?"
-
-
-def _families(words: Sequence[Element]) -> str:
-    """`Иванов; Иванова` of `Ивановы на даче`: a family by its name alone, and small words of where."""
-    first = words[0]
-    is_alone = first.is_large and all(word.text.islower() for word in words[1:]) and not token_of(first.text).is_given
-    return "; ".join(both_of_a_family(first.text)) if is_alone and not first.text.endswith(OF_A_FAMILY) else ""
-
-
-def _is_own_alone(word: Element) -> bool:
-    """`me`, `mum`: the teller or her own, by one word that is small."""
-    return word.text.islower() and (word.kind == "me" or word.plain in KIN_ALONE) and not is_my(word)
-
-
-def _both(words: Sequence[Element]) -> str:
-    """`: Dvořák; Dvořáková` of `Manželé Dvořákovi`: a couple told by the name of the family."""
-    names = both_of_a_family(words[-1].text) if words[0].plain in table.FAMILY and len(words) == 2 else ()
-    return f": {'; '.join(names)}" if names else ""
-
-
-_AM = frozenset("ben bin olen soy suis sono sou am ar er jestem esmu esu".split())
-
-
-def _said_by_another(words: Sequence[Element], text: str) -> str:
-    """`Wilf` of `Mum says Wilf` and of `Ethel thought that's Wilf`; empty for all else."""
-    says = next((at for at, word in enumerate(words) if at and word.plain in small_words.SAYING), 0)
-    said = [
-        word
-        for word in words[says + 1 :]
-        if not (word.kind == "verb" or word.plain in small_words.LEAD_TO_WHAT_IS_SAID)
-    ]
-    told_by = words[0].is_large or words[0].kind == "my"
-    is_name = says > 0 and told_by and bool(said) and said[0].is_large and token_of(said[0].text).is_given
-    return between(said, text) if is_name else ""
-
-
-def _may_be_another(word: Element) -> bool:
-    """Whether a word of a description is a name: `der Junge neben Otto`; but not in `Otto's boy`."""
-    is_name = word.is_large and token_of(word.text).is_given
-    return is_name and not word.is_genitive and word.plain not in _NOUNS
 
 
 def is_kin_of(words: Sequence[Element]) -> bool:
@@ -207,25 +38,6 @@ def is_kin_of(words: Sequence[Element]) -> bool:
     return words[2].plain in ("de", "di", "do", "da", "del", "van", "von", "of") and words[3].is_large
 
 
-def _is_row_of_small_names(words: Sequence[Element]) -> bool:
-    """`edna percy doreen`: three given names or more, typed small, may be so many people."""
-    given = sum(token_of(word.text).is_given for word in words)
-    return len(words) > 2 and given > len(words) - 2 and all(word.text.islower() for word in words)
-
-
-def _is_family_of_several(words: Sequence[Element], text: str) -> bool:
-    """`the Finches`, `die Brandts`, `les Dupont`: a family by its name, behind an article of several."""
-    article, names = words[0], words[1:]
-    if not names or any(not word.is_large or token_of(word.text).is_given for word in names):
-        return False
-    if words[1].plain in TITLES:
-        return False  # `the Rev. Moss`
-    if article.text == "Les" and text[: article.start].rstrip().endswith(","):
-        return False  # `Hec Todd, Les Todd`
-    ends = article.plain in small_words.THE and names[-1].plain.endswith("s") and article.plain in ("the", "die")
-    return ends or article.plain in ("les", "los", "las", "os", "gli")
-
-
 def _common(words: Sequence[Element]) -> list[Element]:
     """The words that are no names: written small, or a noun behind an article (`Der Junge`, `The Man`)."""
     opens = _is_noun_alone(words)
@@ -237,7 +49,7 @@ def _is_common(word: Element, before: Element | None) -> bool:
     return not word.is_large or behind_article
 
 
-def _nouns(words: Sequence[Element]) -> set[str]:
+def nouns_of(words: Sequence[Element]) -> set[str]:
     """The kinds of nouns among the words; `one` is a noun behind an article only."""
     common = _common(words[1:] if len(words) > 1 and is_my(words[0]) and relation(words[1]) else words)
     alone = words[0].plain not in small_words.ARTICLES
@@ -380,11 +192,6 @@ def how_many_in_all(words: Sequence[Element]) -> int:
     return how_many(words) if is_total and how_many(words) > 1 else 0
 
 
-def names_somebody(words: Sequence[Element], text: str) -> bool:
-    """Whether the words may be somebody's, so that what follows them may go on with the name."""
-    return person_named(words, text, NOTHING_KNOWN)[0].is_person
-
-
 def is_description(words: Sequence[Element]) -> bool:
     """Whether words describe one person and name nobody: `the girl`, `Der Junge`, `the one`."""
     if all(word.kind == "described" for word in words):
@@ -392,7 +199,7 @@ def is_description(words: Sequence[Element]) -> bool:
     names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS and not _holds(word, words))
     opens = not words[0].is_large or words[0].plain in small_words.ARTICLES or len(words) == 1
     opens = opens or not (token_of(words[0].text).is_given or any(word.is_large for word in words[1:]))
-    return opens and "one" in _nouns(words) and not any(names)
+    return opens and "one" in nouns_of(words) and not any(names)
 
 
 def _holds(word: Element, words: Sequence[Element]) -> bool:
@@ -406,7 +213,7 @@ def is_noun_of_one(told: str) -> bool:
     return _NOUNS.get(fold(told)) == "one"
 
 
-def _is_everyone_of(words: Sequence[Element]) -> bool:
+def is_everyone_of(words: Sequence[Element]) -> bool:
     """`all of us`, `alle von uns`."""
     opens = " ".join(word.plain for word in words[:2]).split()  # `all of us` is one element
     return len(opens) > 1 and opens[0] in small_words.EVERYONE and opens[1] in small_words.OF
@@ -417,9 +224,9 @@ def is_of_several(words: Sequence[Element]) -> bool:
     if any(word.is_large and word.plain not in _NOUNS for word in words[1:]):
         return False
     bare = words[1:] if words[0].plain in small_words.THE else words[:0]
-    if _is_everyone_of(words):
+    if is_everyone_of(words):
         return True
-    return "many" in _nouns(words) or small_words.CARDINALS.get(bare[0].plain if bare else "", 1) > 1
+    return "many" in nouns_of(words) or small_words.CARDINALS.get(bare[0].plain if bare else "", 1) > 1
 
 
 def how_many(words: Sequence[Element]) -> int:
@@ -597,135 +404,3 @@ def definitely(words: Sequence[Element]) -> str:
     if len(words) < 2 or not is_one or last is None:
         return ""
     return small_words.SEX.get(relation(last) or last.plain, "person")
-
-
-def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
-    """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
-    if titled := _titles_and_family_name(words):
-        return "", between(titled, text)
-    has_fathers_name = len(words) > 3 and marks_child(token_of(words[2].text)) and words[1].is_large
-    if _has_particles(words) or has_fathers_name:
-        return "", ""  # `Kees van der Meulen`, `Leena Jaani tütar Saar`
-    opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
-    opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
-    opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
-    opens = opens or _are_named_behind(words)
-    names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
-    opens = opens or (
-        _NOUNS.get(words[0].plain) in ("one", "many")
-        and names_follow
-        and not (_is_kin_of_one(words[0]) or token_of(words[0].text).is_given or words[0].plain in TITLES)
-    )  # `Aunties Una and Enid`
-    whose = _whose_kin(words)
-    at = whose
-    while not whose and opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
-        at += 1
-    if at > 2 and is_my(words[0]) and words[at - 1].plain in TITLES and _NOUNS.get(words[at - 2].plain) == "one":
-        at -= 1  # `su señora doña Ana`
-    before, name = words[:at], _without_remark(words[at:])
-    if len(before) > 1 and before[-1].plain in small_words.ARTICLES and not before[-1].is_large:
-        before = before[:-1]  # `o noivo o Zé Faria`
-    if not before or not name or (before[0].text == "Ma" and not token_of(name[0].text).is_given):
-        return "", ""  # `Ma Tull`, where `ma` is `my` in French
-    is_titled = before[-1].is_large and before[-1].plain in WIFE_TITLES and len(before) > 1 and not is_my(before[0])
-    if is_titled and len(name) == 1 and not token_of(name[0].text).is_given:
-        return between(before[:-1], text), between([before[-1], *name], text)  # `die alte Frau Kruse`
-    note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))
-    plains = {word.plain for word in before} - small_words.ARTICLES
-    small = bool(plains) and plains <= table.BEFORE_A_NAME
-    near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(owned_relation(before[0])))
-    if len(before) == 2 and relation(before[0]) and is_my(before[1]):  # Norwegian: `broren sin Nils`
-        return note, between(name, text)
-    if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
-        return note, between(name, text)
-    if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
-        return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
-    own = (
-        is_my(before[0])
-        or whose > 0
-        or is_of_somebody(before)
-        or is_plural_of_kin(before[-1])
-        or before[-1].plain in _NOUNS
-    )
-    return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
-
-
-def _has_particles(words: Sequence[Element]) -> bool:
-    """Whether a name is told with particles between its large words, and nothing else small."""
-    inside = words[1:-1]
-    is_name = len(inside) > 0 and words[0].is_large and words[-1].is_large and not words[1].is_large
-    is_name = is_name and not (words[0].plain in _NOUNS or relation(words[0]) or words[0].kind != "word")
-    return is_name and all(word.is_large or token_of(word.text).is_particle for word in inside)
-
-
-def _titles_and_family_name(words: Sequence[Element]) -> Sequence[Element]:
-    """`docteur Cottard` of `le docteur Cottard`, `härra õpetaja Kuusk`: titles, of which a noun may be one too, stay
-    with a family name; none for all else."""
-    at = next((at for at, word in enumerate(words) if word.plain not in small_words.ARTICLES), len(words))
-    between_titles = _TITLES_ALONE | {"le", "la"}
-    ends = next((end for end in range(at, len(words)) if words[end].plain not in between_titles), len(words))
-    name = words[ends:]
-    is_led = ends > at and words[ends - 1].plain in _TITLES_ALONE and (at > 0 or not words[ends - 1].is_large)
-    is_family = bool(name) and name[-1].is_large and not token_of(name[-1].text).is_given
-    is_family = is_family and all(token_of(word.text).plain in PARTICLES for word in name[:-1])
-    return words[at:] if is_led and is_family else ()
-
-
-_TITLES_ALONE = TITLES - KIN_WORDS.keys() - GIVEN_TITLES - WIFE_TITLES
-
-
-def _whose_kin(words: Sequence[Element]) -> int:
-    """How many words `Mihkel Tamme naine` of `Mihkel Tamme naine Leena` takes: in Estonian a whole name stands before a
-    word of kin, in a form that says whose."""
-    whose, behind = words[:3], words[3:]
-    is_kin = len(whose) == 3 and whose[2].plain in small_words.KIN_BEHIND_WHOSE and not whose[2].is_large
-    are_names = is_kin and all(word.is_large for word in (*whose[:2], *behind)) and bool(behind)
-    return 3 if are_names and token_of(whose[0].text).is_given else 0
-
-
-def _is_kin_of_one(word: Element) -> bool:
-    is_many = _NOUNS.get(word.plain) == "many" and word.text.lower() not in small_words.NO_NOUNS
-    return bool(relation(word)) and not is_many  # `Сёстры` are several
-
-
-def _are_named_behind(words: Sequence[Element]) -> bool:
-    """`The Misses Ada …`: an article, a word of several, and a given name."""
-    if len(words) < 3 or words[0].plain not in small_words.THE or _NOUNS.get(words[1].plain) != "many":
-        return False
-    return words[2].is_large and token_of(words[2].text).is_given
-
-
-_BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK
-
-
-def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
-    """`Reg on her knee` without what stands behind the name."""
-    small = next((at for at, word in enumerate(name) if at and word.text.islower()), 0)
-    behind = name[small:] if small and token_of(name[0].text).is_given else ()
-    if behind and all(word.text.islower() and not token_of(word.text).is_particle for word in behind):
-        return name[:small]  # `Olli mökin portailla`
-    follow = (word.plain in _BEGIN_WHAT_FOLLOWS or word.kind == "verb" for word in name)
-    at = next((at for at, follows in enumerate(follow) if at and follows and not name[at].is_large), 0)
-    is_remark = at and not any(word.is_large for word in name[at:])
-    return name[:at] if is_remark else name
-
-
-_NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", "granddaughter")
-"""Kin whom nobody calls by that word: before a name it tells how they are kin."""
-
-_CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
-"""Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
-
-
-_WIVES = ("fru", "frue", "rouva", "proua", "pani")
-"""Titles that are `wife` behind `his`."""
-
-
-def _is_kin(word: Element) -> bool:
-    """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
-    if word.text.lower() in small_words.NO_NOUNS:
-        return bool(relation(word))
-    people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
-    if word.is_large and token_of(word.text).is_given and (not relation(word) or is_given_too(word.text)):
-        return word.is_genitive  # `jeho žena Marie`, where `marie` is a bride in French
-    return bool(relation(word)) or people or word.is_genitive or is_plural_of_kin(word)

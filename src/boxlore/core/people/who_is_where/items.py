@@ -13,11 +13,11 @@ from boxlore.core.people.who_is_where.item_words import (
     how_many,
     is_description,
     is_of_several,
-    person_named,
 )
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.remarks import head_and_remark, is_absent
+from boxlore.core.people.who_is_where.somebody import person_named
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold

@@ -281,7 +281,7 @@ def _group(reader: Reader, phrase: _Phrase) -> bool:
 
 
 def _somebody(reader: Reader, phrase: _Phrase) -> bool:
-    """somebody (`item_words`): one person, the two of `Mr. and Mrs. Pell`, or words that ask"""
+    """somebody (`somebody`): one person, the two of `Mr. and Mrs. Pell`, or words that ask"""
     for person, is_name in people_named(reader, phrase.words, phrase.told):
         unsure = person.unsure or phrase.doubted
         add(

@@ -21,7 +21,7 @@ small words between names, and plain words. A reader with a little state walks o
   who cannot be seen (`unseen`), somebody described and named behind a verb (`described`), and somebody told by whom
   they stand beside (`beside`).
 - Plain words are gathered until an item ends, and are then a phrase (`phrases`, one production each): a remark on the
-  name before it (“Anna, my sister, …”), the rest of a name, a group (`groups`), or somebody (`item_words`): a name;
+  name before it (“Anna, my sister, …”), the rest of a name, a group (`groups`), or somebody (`somebody`): a name;
   kin and a name (“my sister Anna”: Anna, noted as “my sister”); a description of one person; somebody unknown. Words
   of which two readings are as likely, and anything else, ask, and make nobody.
 
@@ -55,7 +55,6 @@ from boxlore.core.people.who_is_where.item_words import (
     between,
     is_description,
     is_of_several,
-    names_somebody,
 )
 from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.kin_words import own_relation
@@ -79,6 +78,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     RELATIVES,
     TAKE_A_CASE,
 )
+from boxlore.core.people.who_is_where.somebody import names_somebody
 from boxlore.core.people.who_is_where.starting_points import with_starting_points
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.takers import without_takers
