@@ -17,9 +17,14 @@ from lxml import etree
 
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.consent import make_consent
+from boxlore.core.records.audience import To
+from boxlore.core.records.item_record import every_told
 from boxlore.core.statements import KEEPER, Kind, Said, Source
 from boxlore.tasks.archive.archive_settings import archive_of
+from boxlore.tasks.archive.name_answers import decide, undecided
+from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import COLUMNS, read_receipt
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
@@ -28,7 +33,7 @@ from boxlore.tasks.check import check
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Quiet
-from boxlore.tasks.collection.records_for_outputs import Selection, record_of
+from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
 from boxlore.tasks.people import registry
 from boxlore.tasks.scans.package_check import verify_package
 from boxlore.tasks.strike import strike_out
@@ -560,3 +565,31 @@ def test_what_is_to_be_replaced_is_named_by_its_field(mine: Collection, tmp_path
     rows = table(tmp_path / "2" / "open" / "data" / WITHDRAW)
     (row,) = [row for row in rows if row["Number"] == "TRA-0001"]
     assert (row["What to do"], row["Reason"], row["Field"]) == ("replace", "corrected", "process")
+
+
+def told_outside(collection: Collection) -> list[tuple[str, list[str], bool]]:
+    """What anyone may have of each item: its number, its words, whether its scans stay back."""
+    records = seen_by(collection, To.OUTSIDE).records()
+    return [(record.number, [view.words for view in every_told(record)], record.closed_scans) for record in records]
+
+
+def test_what_the_keeper_hides_stays_hidden_in_a_collection_made_again(mine: Collection, tmp_path: Path) -> None:
+    """The same answers, in a package: of words that stay with the family not even a digest goes along."""
+    mia = next(person for person in mine.people().values() if person.name == "Mia Rourke")
+    teller = Teller(mine)
+    teller.tell(find_item(mine, "TRA-0001"), "story", "Mia Rourke held the lamp.", Telling(audience="anyone"))
+    teller.tell(find_item(mine, "TRA-0002"), "story", "Mia Rourke wept there.", Telling(audience="family"))
+    places = [place for found in look_for_names(mine).namings for place in found.places if place.where == "story"]
+    assert {place.number for place in places} == {"TRA-0001", "TRA-0002"}
+    decide(mine, [(place, NamingAnswer.HIDE) for place in places])
+    registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-20"))
+    hand_over(mine, tmp_path / "1")
+    told = {part: (tmp_path / "1" / part / "data/metadata/records.nt").read_text("utf-8") for part in ("open", "closed")}
+    digests = {place.number: place.digest for place in places}
+    assert digests["TRA-0001"] in told["closed"] and digests["TRA-0002"] not in told["closed"]
+    assert not any(digest in told["open"] for digest in digests.values())
+    rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as again:
+        assert told_outside(again) == told_outside(mine)
+        assert not any("held the lamp" in words for _, said, _ in told_outside(again) for words in said)
+        assert undecided([place for found in look_for_names(again).namings for place in found.places]) == []

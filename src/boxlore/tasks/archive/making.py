@@ -122,7 +122,6 @@ def left_out_of(making: Making) -> list[str]:
     lines = [
         "What is kept to the family or to the keeper alone: words, owners, givers and lenders, items set apart.",
         "Where boxes stand, what they are made of, and how it was decided between two answers that disagreed.",
-        "What the keeper answered of names that were found: a collection made of it asks again.",
     ]
     if next(iter(making.collection.store.tombstones()), None) is not None:
         lines.append("Words that were struck. struck.csv in the closed part says of which fields, without the words.")
@@ -130,6 +129,7 @@ def left_out_of(making: Making) -> list[str]:
         lines.append("What an archive answered of the items that it does not want.")
     if making.seen.to.is_public:
         lines.append("All that names or shows people taken as living; consents, recordings and papers.")
+        lines.append("What the keeper answered of names that were found: the closed part has it.")
     elif not making.is_whole:
         lines.append("Recordings, papers and chapters: they go with a transfer of everything, and items were chosen.")
     if lacking := [words for name, words in TAKES.items() if name in USUALLY and not making.archive.wants(name)]:

@@ -1,11 +1,14 @@
 """What an archive must know beside what was told: who may see what and until when, consents, who stands where.
 
 These statements are the keeper's own, and no output for a reader has them. The closed part of a transfer does: the
-archive that holds it must know what it may do, and a collection made again from it must keep closed what was closed.
+archive that holds it must know what it may do, and a collection made again from it must keep closed what was closed. So the
+keeper's answers about names go too, which say by a digest where a name stands: what she hid stays hidden there.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
 
+from boxlore.core.fields.name_answers import NAMING_WORDS
 from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import StatementView
@@ -39,9 +42,24 @@ def _goes(seen: AudienceView, about: Subject, statement: Statement, by_id: Mappi
         stands = ROW_WORDS.or_none(statement.words)
         person = by_id.get(stands.statement) if stands else None
         return person is not None and seen.recipient.may_be_told(told_of(person, None, {}), about)
+    if statement.field == "naming":
+        return _is_answered_of_what_goes(seen, about, statement, by_id.values())
     if _stands_in_a_row(statement, by_id.values()):
         return seen.recipient.may_be_told(told_of(statement, None, {}), about)
     return statement.field in GOING.get(about.kind, ()) and seen.recipient.may_read(statement.words)
+
+
+def _is_answered_of_what_goes(
+    seen: AudienceView, about: Subject, statement: Statement, rows: Iterable[Statement]
+) -> bool:
+    """Whether an answer about a name goes: where the thing itself does, and all that is told in the field that the
+    answer is about. Of words that stay with the family no archive has a digest."""
+    decision = NAMING_WORDS.or_none(statement.words)
+    if decision is None:
+        return False
+    answer = replace(told_of(statement, None, {}), audience="anyone")  # the keeper's own, and it goes with the thing
+    views = [answer, *(told_of(row, None, {}) for row in rows if row.field == decision.where)]
+    return all(seen.recipient.may_be_told(view, about) for view in views)
 
 
 def _stands_in_a_row(statement: Statement, by_id: Iterable[Statement]) -> bool:
