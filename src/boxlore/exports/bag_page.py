@@ -24,8 +24,8 @@ _CHECKS = (
 class BagPage:
     """What the page of one bag says beyond the facts. `contents` is (path, what the file is) of its own files; `which`
     says which bag of the transfer it is; `updates` are the bags that it updates, `withdraws` says whether anything of
-    them is to be deleted or replaced, `left_out` what is not in it. Of a part in several bags, `others` is (path, bags)
-    of what lies in others, `receipt_in` the other bag that holds the receipt."""
+    them is to be deleted, replaced or returned, `left_out` what is not in it. Of a part in several bags, `others` is
+    (path, bags) of what lies in others, `receipt_in` the other bag that holds the receipt."""
 
     is_closed: bool
     contents: Sequence[tuple[str, str]]
@@ -88,8 +88,8 @@ def _to_whom(facts: CollectionFacts) -> str:
 
 
 _FIRST = """<strong>Please do first what
-<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted or replaced, and why."""
-_NOTHING = "Nothing that you have is to be deleted: <code>data/metadata/withdraw.csv</code> is empty."
+<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted, replaced or returned, and why."""
+_NOTHING = "Nothing that you have is to be deleted or returned: <code>data/metadata/withdraw.csv</code> is empty."
 
 
 def _updated(bags: Sequence[str], *, withdraws: bool) -> str:

@@ -96,6 +96,13 @@ def originals_words(facts: CollectionFacts) -> str:
     return "handed over with this package" if facts.originals else f"with {facts.held_by}"
 
 
+def _original_of(record: Record, facts: CollectionFacts) -> str:
+    """Where the original of an item is: what the family keeps may have been handed over before, and is asked back."""
+    if day := facts.asked_back(record.id):
+        return f"handed over on {day}, asked back by {facts.held_by}"
+    return f"with {facts.held_by}" if record.id in facts.not_given else originals_words(facts)
+
+
 def _item(record: Record, facts: CollectionFacts) -> list[str]:
     """The row of one item."""
     mark, place, closure = record.mark, record.place, facts.closure_of(record)
@@ -129,7 +136,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         " ".join(access_words(record, facts)),
         str(closure.until) if closure else "",
         rights_of(record, facts),
-        f"with {facts.held_by}" if record.id in facts.not_given else originals_words(facts),
+        _original_of(record, facts),
         references,
         "; ".join(packed_path(record, scan) for scan in record.open_scans),
     )

@@ -14,6 +14,7 @@ from pathlib import Path
 import bagit
 import pytest
 from lxml import etree
+from pypdf import PdfReader
 
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
@@ -23,6 +24,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import every_told
 from boxlore.core.statements import KEEPER, Kind, Said, Source
 from boxlore.tasks.archive.archive_settings import archive_of
+from boxlore.tasks.archive.item_states import read_item
 from boxlore.tasks.archive.name_answers import decide, undecided
 from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.rebuild import rebuild
@@ -584,7 +586,9 @@ def test_what_the_keeper_hides_stays_hidden_in_a_collection_made_again(mine: Col
     decide(mine, [(place, NamingAnswer.HIDE) for place in places])
     registry.consent(mine, mia, make_consent(["name", "picture"], "2026-11-20"))
     hand_over(mine, tmp_path / "1")
-    told = {part: (tmp_path / "1" / part / "data/metadata/records.nt").read_text("utf-8") for part in ("open", "closed")}
+    told = {
+        part: (tmp_path / "1" / part / "data/metadata/records.nt").read_text("utf-8") for part in ("open", "closed")
+    }
     digests = {place.number: place.digest for place in places}
     assert digests["TRA-0001"] in told["closed"] and digests["TRA-0002"] not in told["closed"]
     assert not any(digest in told["open"] for digest in digests.values())
@@ -593,3 +597,54 @@ def test_what_the_keeper_hides_stays_hidden_in_a_collection_made_again(mine: Col
         assert told_outside(again) == told_outside(mine)
         assert not any("held the lamp" in words for _, said, _ in told_outside(again) for words in said)
         assert undecided([place for found in look_for_names(again).namings for place in found.places]) == []
+
+
+def said_of(package: Path, number: str, part: str = "open") -> dict[str, str]:
+    """The row of an item in the inventory of a part."""
+    rows = table(package / part / "data/metadata/inventory.csv")
+    return next(row for row in rows if row["Number"] == number)
+
+
+def deed_of(package: Path) -> str:
+    return " ".join("".join(page.extract_text() for page in PdfReader(package / DEED).pages).split())
+
+
+DEED = "closed/data/forms/deed-of-gift.pdf"
+
+
+def test_an_original_that_was_given_and_is_kept_now_is_asked_back(mine: Collection, tmp_path: Path) -> None:
+    """Common practice, no source: what a signed deed has given goes back only by another word that both sign."""
+    every = replace(MUSEUM, takes=(*MUSEUM.takes, "inventory", "forms"))
+    order = TransferOrder(archive=every)
+    transfer(mine, tmp_path / "1", order=order)
+    registry.set_audience(mine, find_item(mine, "TRA-0002"), "family")
+    made = transfer(mine, tmp_path / "2", order=replace(order, earlier=tmp_path / "1"))
+    asked = [found.message for found in made.findings if found.rule == "original.asked_back"]
+    assert len(asked) == 1 and "TRA-0002 archive:2070-01-01" in asked[0]
+    for part in ("open", "closed"):
+        assert ("return", "kept", "TRA-0002", "") in why(tmp_path / "2", part)
+        said = said_of(tmp_path / "2", "TRA-0002", part)
+        assert said["Location of originals"].startswith(f"handed over on {ON}, asked back by ")
+        assert f"was handed over on {ON} and is asked back." in said["Conditions governing access"]
+        assert "not handed over" not in said["Conditions governing access"]
+        numbers = [row["Number"] for row in table(tmp_path / "2" / part / "data/metadata/receipt.csv")]
+        assert "TRA-0002" in numbers
+    assert "of TRA-0002, and the family keeps now, is the donor's again" in deed_of(tmp_path / "2")
+
+    # it is asked for once, and said for as long as it is so
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    made = transfer(mine, tmp_path / "3", order=replace(order, earlier=tmp_path / "2"))
+    assert not [found for found in made.findings if found.rule == "original.asked_back"]
+    assert not [row for row in why(tmp_path / "3") if row[0] == "return"]
+    assert "is asked back." in said_of(tmp_path / "3", "TRA-0002")["Conditions governing access"]
+
+    # what was never handed over, or scans alone, is nobody's to return; an older version did not note the day
+    transfer(mine, tmp_path / "4", order=order)
+    registry.set_audience(mine, find_item(mine, "TRA-0003"), "family")
+    transfer(mine, tmp_path / "scans", order=replace(order, earlier=tmp_path / "4", originals=False))
+    assert not [row for row in why(tmp_path / "scans") if row[0] == "return"]
+    transfer(mine, tmp_path / "5", order=replace(order, earlier=tmp_path / "4"))
+    assert {row[2] for row in why(tmp_path / "5") if row[0] == "return"} == {"TRA-0003"}
+    assert "not handed over" in said_of(tmp_path / "5", "TRA-0002")["Conditions governing access"]
+    row = {"Identifier": "x", "Number": "TRA-0003", "Told": "a b"}
+    assert read_item(row, "2026-11-25").given_on == "2026-11-25" and not read_item(row | {"Told": ""}, "2026").given_on

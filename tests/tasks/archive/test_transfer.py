@@ -36,13 +36,14 @@ from boxlore.exports.inventory import as_csv
 from boxlore.exports.rdf import field_of
 from boxlore.exports.rdf_terms import TERMS
 from boxlore.tasks.archive.archive_settings import as_toml, read_archive
+from boxlore.tasks.archive.item_states import STATE
 from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.names_asked import look_for_names
 from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
-from boxlore.tasks.archive.transfer_updates import STATE, read_earlier
+from boxlore.tasks.archive.transfer_updates import read_earlier
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, records, seen_by

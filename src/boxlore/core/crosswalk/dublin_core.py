@@ -101,7 +101,10 @@ class CollectionFacts:
     custody: tuple[str, ...] = ()
     people: Mapping[str, Person] = starts(default_factory=dict)
     not_given: frozenset[str] = frozenset()
-    """The ids of items that are kept by the family: nothing of them is handed over but their numbers."""
+    """The ids of items that are kept by the family: of them is told their number, where they lie, and what an archive
+    calls them."""
+    given_on: Mapping[str, str] = starts(default_factory=dict)
+    """Items, by their ids, whose originals an earlier transfer handed over, with its day (ISO 8601)."""
     closed_whole: Mapping[str, date] = starts(default_factory=dict)
     """Items, by their ids, that are closed as a whole until a day by those who gave them."""
     beside: tuple[Beside, ...] = ()
@@ -113,6 +116,10 @@ class CollectionFacts:
     def held_by(self) -> str:
         """Who has the originals as long as they are not handed over, as a sentence names them."""
         return self.holder or "the family"
+
+    def asked_back(self, item: str) -> str:
+        """The day on which the original of an item (id) was handed over that the family keeps now; else ''."""
+        return self.given_on.get(item, "") if self.originals and item in self.not_given else ""
 
 
 class DcValue(NamedTuple):
@@ -438,8 +445,10 @@ def access_words(record: Record, facts: CollectionFacts) -> list[str]:
 
 def _why_without_scans(record: Record, facts: CollectionFacts) -> Iterator[str]:
     """Why the scans of an item that has any are not in this part: one reason, of what may be said of it."""
-    if record.id in facts.not_given:
-        yield "The item is kept by the family and is not handed over: only its number is told here."
+    if day := facts.asked_back(record.id):
+        yield f"The item is kept by the family: its original was handed over on {day} and is asked back. {_OF_KEPT}"
+    elif record.id in facts.not_given:
+        yield f"The item is kept by the family and is not handed over. {_OF_KEPT}"
     elif is_number_alone(record) and (until := facts.closed_whole.get(record.id)):
         yield f"Closed until {until} by those who gave it: only its number is in this part."
     elif is_number_alone(record):
@@ -451,6 +460,7 @@ def _why_without_scans(record: Record, facts: CollectionFacts) -> Iterator[str]:
         yield f"The scans are not in this part: {why}. {_UNTIL_WHEN}"
 
 
+_OF_KEPT = "Nothing is told here but its number, where it lies and what an archive calls it."
 _UNTIL_WHEN = "The closed part says until when, and why."
 
 

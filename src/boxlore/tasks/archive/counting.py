@@ -4,6 +4,7 @@ from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.inventory import as_csv, as_table
+from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, state_row
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.scans_as_handed import missing_finding
 from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
@@ -11,15 +12,11 @@ from boxlore.tasks.archive.transfer_updates import (
     CHANGES,
     DESCRIBING,
     FILES,
-    HEADING,
-    STATE,
     WITHDRAW,
     Earlier,
     change_row,
     gone_rows,
     held_rows,
-    rest_row,
-    state_row,
 )
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
 from boxlore.tasks.archive.withdrawing import Withdrawing
@@ -32,7 +29,7 @@ COPIES_LISTED = f"copies/{CONTENTS}"
 def count_items(making: Making) -> None:
     """One pass over all: what there is, which scans go, how each item stands against an earlier transfer."""
     chosen = _choose(making, making.earlier) if making.earlier else set()
-    withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen)
+    withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen, making.facts)
     changes: list[list[str]] = []
     seen: set[str] = set()
     with making.open(STATE, "what this part says of each item, for a later update") as out:
@@ -137,7 +134,7 @@ def _say_update(
         "metadata/changes.csv", "what changed since the earlier transfer, and why", as_table([CHANGES, *changes])
     )
     making.put(FILES, "files of earlier transfers that still belong to it", as_table(held_rows(earlier, making.kept)))
-    words = "what of earlier transfers is to be deleted or replaced, and why"
+    words = "what of earlier transfers is to be deleted, replaced or returned, and why"
     making.put(WITHDRAW, words, as_table([WITHDRAW_HEADING, *withdrawn]))
 
 

@@ -60,7 +60,7 @@ class Making:
     """Of an update: whether anything is to be said or withdrawn."""
 
     withdraws: bool = False
-    """Of an update: whether anything of earlier transfers is to be deleted or replaced."""
+    """Of an update: whether anything of earlier transfers is to be deleted, replaced or returned."""
 
     @property
     def is_whole(self) -> bool:

@@ -1,8 +1,8 @@
 """What an archive must know beside what was told: who may see what and until when, consents, who stands where.
 
 These statements are the keeper's own, and no output for a reader has them. The closed part of a transfer does: the
-archive that holds it must know what it may do, and a collection made again from it must keep closed what was closed. So the
-keeper's answers about names go too, which say by a digest where a name stands: what she hid stays hidden there.
+archive that holds it must know what it may do, and a collection made again from it must keep closed what was closed.
+So the keeper's answers about names go too, which say by a digest where a name stands: what she hid stays hidden there.
 """
 
 from collections.abc import Iterable, Iterator, Mapping

@@ -26,6 +26,7 @@ from boxlore.tasks.archive.archive_settings import archive_before
 from boxlore.tasks.archive.further_formats import check_settings, make_further
 from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
+from boxlore.tasks.archive.originals_asked_back import asked_of_the_keeper
 from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.transfer_bags import (
     Packed,
@@ -183,7 +184,9 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=_closures(run.closing)) if closed else facts
     earlier = run.earlier.get(folder.name)
-    facts = replace(facts, is_closed=closed, transfers=_transfers(run, earlier))
+    given_on = earlier.given_on if earlier else {}
+    facts = replace(facts, is_closed=closed, transfers=_transfers(run, earlier), given_on=given_on)
+    run.findings += asked_of_the_keeper(earlier, facts) if earlier and closed else ()
     work = held.enter_context(unfinished_folder(folder.with_name(f"{folder.name}-files")))
     stage, cleaned = work / "made", work / "cleaned"
     stage.mkdir()

@@ -35,6 +35,7 @@ from boxlore.tasks.archive.archive_settings import as_toml as archive_as_toml
 from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, consents_words, rights_rows, rights_schema
 from boxlore.tasks.archive.counting import count_items
 from boxlore.tasks.archive.making import Making
+from boxlore.tasks.archive.originals_asked_back import asked_in_the_deed
 from boxlore.tasks.archive.receipt import IN_A_BAG as RECEIPT
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
@@ -108,7 +109,8 @@ def make_files(making: Making, closing: Closing) -> None:
         said = [archive_as_toml(making.archive).encode()]
         making.put(IN_A_BAG, "what the archive has said of itself, and what it takes", said)
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
-    given = (record for record in making.records() if record.id not in making.facts.not_given)
+    facts = making.facts
+    given = (rec for rec in making.records() if rec.id not in facts.not_given or facts.asked_back(rec.id))
     receipt = blank_rows(given, making.facts.reference, making.facts.accession)
     making.put(RECEIPT, "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
@@ -239,6 +241,7 @@ def _amends(making: Making) -> str:
     return (
         f"The deed for the transfer {first.transfer} of {first.made[:10]} stays in force. Once both have signed this "
         "one, it holds in the place of what that deed says of how much is given, of access and of consents."
+        f"{asked_in_the_deed(making.earlier, making.facts)}"
     )
 
 

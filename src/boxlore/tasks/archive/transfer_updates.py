@@ -1,8 +1,7 @@
 """An update to an earlier transfer: the whole description again, new and changed files, and what to withdraw.
 
-Every part carries `metadata/state.csv`: for each item a short digest of each of its fields as that part shows them, and
-the ids of the statements that it was made of. An update holds the items against the state that was handed over before.
-What of that is no longer to be shown stands in `metadata/withdraw.csv`, with the reason (`withdrawing`).
+An update holds the items against the state that was handed over before (`item_states`). What of that is no longer to
+be shown stands in `metadata/withdraw.csv`, with the reason (`withdrawing`).
 
 What always holds:
 
@@ -14,7 +13,6 @@ What always holds:
 """
 
 import csv
-import hashlib
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
@@ -22,22 +20,18 @@ from dataclasses import field as starts
 from pathlib import Path
 from typing import Any
 
-from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.fields.table import FIELDS as FIELDS_TOLD
-from boxlore.core.records.item_record import Record, every_told
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.bag_check import bag_info, payload_of, verify_bag
+from boxlore.tasks.archive.item_states import FIELDS, STATE, EarlierItem, read_item
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import Selection
 
 URN = "urn:uuid:"
-STATE = "metadata/state.csv"
 FILES = "metadata/files.csv"
 TRANSFERS = "metadata/transfers.csv"
-FIELDS = (*dict.fromkeys(row.field for row in ROWS), "statements")
-HEADING = ("Number", "Identifier", *FIELDS, "Told")
 CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
 FILES_HEADING = ("File", "SHA-256", "Transfer")
 TRANSFERS_HEADING = ("Transfer", "Bag", "Identifier", "Made", "What", "SHA-256 of its manifest-sha512.txt", "Chosen")
@@ -52,38 +46,6 @@ WHOLE, UPDATE = "whole", "update"
 FORMS = "forms/"
 DESCRIBING = ("metadata/", FORMS, "iiif/")
 """Folders of the payload whose files every update carries anew."""
-
-
-def state_row(record: Record, facts: CollectionFacts) -> list[str]:
-    """The item's number, id, a digest of each field, and the ids of its statements."""
-    digests = dict.fromkeys(FIELDS, "")
-    facts = replace(facts, accession="")  # it is told of the whole: no item has changed by it
-    for row in ROWS:
-        values = [*row.values(record, facts), *(row.detailed(record, facts) if row.detailed else ())]
-        digests[row.field] = _digest(digests[row.field], *(f"{value.words}\0{value.language}" for value in values))
-    told = list(every_told(record))
-    digests["statements"] = _digest("", *(f"{view.statement} {view.sure} {view.audience}" for view in told))
-    return [record.number, record.id, *digests.values(), " ".join(view.statement for view in told)]
-
-
-def rest_row(collection: str, statements: Sequence[str]) -> list[str]:
-    """The row of all that is told of people, events, places and sittings: it has no number."""
-    digests = dict.fromkeys(FIELDS, "")
-    digests["statements"] = _digest("", *sorted(statements))
-    return ["", collection, *digests.values(), " ".join(statements)]
-
-
-def _digest(*words: str) -> str:
-    return hashlib.sha256("\x1f".join(words).encode("utf-8", "replace")).hexdigest()[:12]
-
-
-@dataclass(frozen=True, slots=True)
-class EarlierItem:
-    """An item as it was handed over: its number, its digests by field, the ids of its statements."""
-
-    number: str
-    digests: Mapping[str, str]
-    told: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,12 +100,17 @@ class Earlier:
         """The bags of the transfer that is updated."""
         return [bag for bag in self.bags if bag.transfer == self.bags[-1].transfer]
 
+    @property
+    def given_on(self) -> dict[str, str]:
+        """The items, by their ids, whose originals were handed over, with the day."""
+        return {ident: item.given_on for ident, item in self.items.items() if item.given_on}
+
     def changed(self, row: list[str]) -> tuple[str, list[str]]:
         """`new`, `changed` with the names of the fields, or `same`."""
         before = self.items.get(row[1])
         if before is None:
             return "new", []
-        digests = zip(FIELDS, row[2:-1], strict=True)
+        digests = zip(FIELDS, row[2 : 2 + len(FIELDS)], strict=True)
         fields = [name for name, digest in digests if before.digests.get(name) != digest]
         if row[0] != before.number:
             fields.insert(0, "number")
@@ -165,8 +132,9 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
         raise CouldNot(
             f"{folder} holds no earlier {part} part with its state.", "Name the folder of an earlier transfer."
         )
-    items = {row["Identifier"]: _item(row) for path in states for row in table_of(path, "Identifier")}
     infos = [bag_info(bag) for bag in bags]
+    day = infos[0].get("Bagging-Date", "") if originals_before(folder) else ""
+    items = {row["Identifier"]: read_item(row, day) for path in states for row in table_of(path, "Identifier")}
     _check_ours(collection, folder, infos, items)
     _check_whole(bags)
     own = [_bag(bag, info) for bag, info in zip(bags, infos, strict=True)]
@@ -211,11 +179,6 @@ def table_of(path: Path, *columns: str) -> Iterator[dict[str, str]]:
     except (UnicodeDecodeError, csv.Error, KeyError) as error:
         why = f"{path} is not as it was written: {error}."
         raise CouldNot(why, "Name another copy of that transfer, or make a whole one.") from error
-
-
-def _item(row: Mapping[str, str]) -> EarlierItem:
-    digests = {name: row.get(name, "") for name in FIELDS}
-    return EarlierItem(row.get("Number", ""), digests, tuple(row.get("Told", "").split()))
 
 
 def _bag(bag: Path, info: Mapping[str, str]) -> EarlierBag:

@@ -6,6 +6,7 @@ A row says of a file, an item or a statement of an earlier transfer what to do w
     delete   closed      no longer in the open part: it names or shows somebody, or its teller or the family closed it
     delete   consent taken back    no longer in the open part: somebody in it took back a consent, of name or picture
     delete   kept        no longer in any part: the family or the keeper keeps it
+    return   kept        the original: it was handed over, and the family keeps it now
     replace  corrected   said otherwise now, or another file stands under that path
     delete   withdrawn   no longer in the collection
 
@@ -19,13 +20,22 @@ from enum import StrEnum
 from functools import cached_property
 from pathlib import Path
 
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.people.consent import Matter
 from boxlore.core.records.audience import WHO_SAYS
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind
 from boxlore.store.values import Struck
 from boxlore.tasks.archive.name_answers import took_consent_back
-from boxlore.tasks.archive.transfer_updates import DESCRIBING, FORMS, URN, WITHDRAW, Earlier, table_of
+from boxlore.tasks.archive.originals_asked_back import newly_asked_back
+from boxlore.tasks.archive.transfer_updates import (
+    DESCRIBING,
+    FORMS,
+    URN,
+    WITHDRAW,
+    Earlier,
+    table_of,
+)
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, kept_whole, record_of
 
@@ -43,7 +53,7 @@ class Reason(StrEnum):
     WITHDRAWN = "withdrawn"
 
 
-_DELETE, _REPLACE = "delete", "replace"
+_DELETE, _REPLACE, _RETURN = "delete", "replace", "return"
 _NOT_HERE = "", False
 """The field of a statement that the collection does not have, and that it is not in force."""
 _WORST_FIRST = (Reason.STRUCK, Reason.CONSENT, Reason.KEPT, Reason.CLOSED)
@@ -56,6 +66,7 @@ class Withdrawing:
     collection: Collection
     earlier: Earlier
     seen: AudienceView
+    facts: CollectionFacts
     lacking: dict[str, list[str]] = field(default_factory=dict)
     """Number of an item, '' for all else -> ids of the statements that were told of it and are not in this part now."""
     _why: dict[str | None, Reason] = field(default_factory=dict)
@@ -89,8 +100,14 @@ class Withdrawing:
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
                 shown = struck.field if struck and struck.subject not in hidden else field_name
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
+        rows += self._originals()
         rows += self._files(files)
         return [*self._descriptions(rows), *rows] if rows else []
+
+    def _originals(self) -> Iterator[Sequence[str]]:
+        """What is to be given back: what the family keeps since its original was handed over."""
+        for ident, item in newly_asked_back(self.earlier, self.facts):
+            yield _RETURN, Reason.KEPT, "", "", "", item.number, f"{URN}{ident}", ""
 
     def reasons(self, number: str) -> list[str]:
         """Why words of an item are no longer in this part, each reason once, corrections left out."""

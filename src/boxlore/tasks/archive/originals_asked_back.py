@@ -1,0 +1,42 @@
+"""Originals that were handed over and that the family has come to keep: what is asked of the keeper and of the archive.
+
+What a signed deed has given goes back only by another word that both sign: common practice, no source.
+"""
+
+from collections.abc import Iterator
+
+from boxlore.core.crosswalk.captions import listed
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
+from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.tasks.archive.item_states import EarlierItem
+from boxlore.tasks.archive.transfer_updates import Earlier
+
+
+def newly_asked_back(earlier: Earlier, facts: CollectionFacts) -> Iterator[tuple[str, EarlierItem]]:
+    """The items, each with its id, whose originals were handed over and which the family has come to keep since."""
+    for ident, item in earlier.items.items():
+        if facts.asked_back(ident) and not item.is_asked_back:
+            yield ident, item
+
+
+def asked_of_the_keeper(earlier: Earlier, facts: CollectionFacts) -> Iterator[Finding]:
+    """What the keeper must decide of each such original."""
+    for _, item in newly_asked_back(earlier, facts):
+        words = (
+            f"The original of {item.number} was handed over on {item.given_on}, and the family keeps it now: this "
+            "update asks the archive to return it, and the addendum to the deed says so. If it may stay there unseen, "
+            "close it instead, for example until 2070, and make the update again: "
+            f"boxlore people audience --item {item.number} archive:2070-01-01."
+        )
+        yield make_finding("original.asked_back", Severity.ASK, words, "common practice, no source")
+
+
+def asked_in_the_deed(earlier: Earlier, facts: CollectionFacts) -> str:
+    """What the addendum to a deed says of all that is asked back; '' for nothing."""
+    back = sorted(item.number for ident, item in earlier.items.items() if facts.asked_back(ident))
+    if not back:
+        return ""
+    return (
+        f" What was given before of {listed(back)}, and the family keeps now, is the donor's again from the day on "
+        "which both have signed, and the archive returns it."
+    )
