@@ -243,6 +243,17 @@ def test_what_words_mean_beside_what_was_told(
     assert kind in ("-", read.kind)
 
 
+AT_HOME = _rows(Path(__file__).parent / "at_home" / "places.txt")
+"""Countries of the family, words, year, the first choice and the kind; to add a case, add a line."""
+
+
+@every_row(("home", "words", "year", "name", "kind"), AT_HOME)
+def test_what_words_mean_at_home(home: str, words: str, year: str, name: str, kind: str, gazetteer: Gazetteer) -> None:
+    lands = frozenset(home.replace("-", "").split())
+    read = gazetteer.read(words, year=None if year == "-" else int(year), home=lands)
+    assert (full_name(read.choices[0]) if read.choices else "-", read.kind) == (name, kind)
+
+
 def test_how_many_rows_of_told_places_there_are() -> None:
     assert len([row for row in TOLD if row[0] in COLLECTIONS]) + len(COLLECTIONS) == len(TOLD)
 

@@ -15,7 +15,7 @@ from boxlore.core.places.former_countries_table import Former
 from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.places.taking_apart import Parts, fold_place
-from boxlore.gazetteer.larger_parts import LargerPart, features_of
+from boxlore.gazetteer.larger_parts import LargerPart, countries_of, features_of
 from boxlore.gazetteer.matching import (
     CITY,
     LARGE_NAMESAKE,
@@ -29,6 +29,7 @@ from boxlore.gazetteer.matching import (
     covers,
     exact,
     is_with_epithet,
+    is_written_elsewhere,
     place_of,
     renamed_of,
 )
@@ -69,6 +70,7 @@ def told_beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
 def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> PlaceReading:
     """The reading for ranked candidates. `names` are the told names of the place."""
     unsure = told.unsure or _is_small_abroad(ranked[0], told) or _has_great_namesake(ranked, told)
+    unsure = unsure or is_written_elsewhere(ranked[0], names, told.family)
     unsure = unsure or (ranked[0].id < 0 and not is_city_told(db, ranked[0], told.contexts))
     kind = _kind(ranked, told.contexts, unsure)
     shown = ranked[:1] if kind == "match" else _with_quarter(_likely(db, ranked, told, names), told)[:MOST_CHOICES]
@@ -202,9 +204,11 @@ def _narrowed(contexts: Sequence[LargerPart], family: Family) -> LargerPart:
     if smallest.country or smallest.former or smallest.box or len(smallest.areas) < 2:
         return smallest
     larger = [part for part in around if part.areas and not part.country]
-    inside = {code for code in smallest.areas if all(code.rpartition(".")[0] in part.areas for part in larger)}
+    lands = [countries_of(part) for part in around]
+    there = {code for code in smallest.areas if all(code[:2] in land for land in lands)} or smallest.areas
+    inside = {code for code in there if all(code.rpartition(".")[0] in part.areas for part in larger)}
     at_home = {code for code in inside if code[:2] in family.home}
-    areas = frozenset(at_home or inside or smallest.areas)
+    areas = frozenset(at_home or inside or there)
     return replace(smallest, areas=areas, countries=frozenset(code[:2] for code in areas))
 
 

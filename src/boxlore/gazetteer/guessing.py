@@ -13,7 +13,17 @@ from rapidfuzz.distance import OSA
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
-from boxlore.gazetteer.matching import Family, Ranked, Row, best_first, exactly_named, heard, rank, without_passing
+from boxlore.gazetteer.matching import (
+    MUCH_LARGER,
+    Family,
+    Ranked,
+    Row,
+    best_first,
+    exactly_named,
+    heard,
+    rank,
+    without_passing,
+)
 
 AT_HOME_BONUS = 0.1
 """Added to the score of a place of an inflected name that lies where its language is spoken."""
@@ -96,6 +106,32 @@ def inflected(
     for place in without_passing(found, family):
         best.setdefault(place.id, place)
     return list(best.values())
+
+
+def with_forms_at_home(
+    db: sqlite3.Connection,
+    places: list[Ranked],
+    names: Sequence[str],
+    contexts: Sequence[LargerPart],
+    year: int | None,
+    family: Family,
+) -> list[Ranked]:
+    """The places; where they lie abroad, after those of the family's own countries of whose names the told one may be a
+    form in a language spoken there (`Tartus`), unless these are much smaller.
+    """
+    if not (places and family.home) or family.is_theirs(places[0]):
+        return places
+    lands = frozenset[str]().union(*(spoken for name in names for spoken in uninflected(name).values()))
+    forms = [
+        place
+        for place in inflected(db, names, contexts, year, family)
+        if place.country in lands & family.home and place.population * MUCH_LARGER > places[0].population
+    ]
+    return [*forms[:FORMS_SHOWN], *places]
+
+
+FORMS_SHOWN = 2
+"""How many places are offered of whose names the told one may be a form, before the one that bears it."""
 
 
 def _shortened(db: sqlite3.Connection, folded: Iterable[str], *, alone: bool) -> dict[int, Row]:

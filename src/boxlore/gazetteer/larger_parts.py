@@ -19,7 +19,14 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.country_words_table import COUNTRY_WORDS
 from boxlore.core.places.former_countries_table import FORMER, Former
 from boxlore.core.places.historic_regions_table import REGIONS, Region
-from boxlore.core.places.nature import is_written_so, regions_by_bare_name, regions_by_name, without_kind_word
+from boxlore.core.places.nature import (
+    is_other_kind,
+    is_written_so,
+    regions_by_bare_name,
+    regions_by_name,
+    rivers_of_bare_name,
+    without_kind_word,
+)
 from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
 from boxlore.core.places.regions_isles_table import REGIONS_ISLES
 from boxlore.core.places.regions_overseas_table import REGIONS_OVERSEAS
@@ -87,6 +94,11 @@ class LargerPart:
         return south <= point[0] <= north and west <= point[1] <= east
 
 
+def countries_of(part: LargerPart) -> frozenset[str]:
+    """The countries of today (ISO 3166-1) that a part lies in."""
+    return part.countries or frozenset(code[:2] for code in part.areas)
+
+
 def _also_joined(form: str) -> set[str]:
     """A form and, if all its words have one or two letters, the same without blanks: `o f s`, `ofs` for O.F.S."""
     short = all(len(word) <= 2 for word in form.split())
@@ -113,7 +125,9 @@ for _region_row in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE
 def features_of(words: str) -> list[LargerPart]:
     """The mountains, lakes and the like of this name."""
     by_name = regions_by_name()
-    return _natural(words, by_name.get(fold_place(words)) or by_name.get(fold_place(_ARTICLE.sub("", words)), []))
+    folded, bare = fold_place(words), fold_place(_ARTICLE.sub("", words))
+    is_river = bare != folded and not {bare, folded} & _REGIONS_OF.keys()  # `the Murray`
+    return _natural(words, by_name.get(folded) or by_name.get(bare) or (rivers_of_bare_name(bare) if is_river else []))
 
 
 _ARTICLE = re.compile(r"^(?:the|a|az|die|der|das|la|le|les|il|lo|el|de|het)\s+", re.IGNORECASE)
@@ -125,7 +139,8 @@ def features_without_kind(words: str) -> list[LargerPart]:
     bare = without_kind_word(folded)
     if bare == folded:
         return []
-    return _natural(words, regions_by_name().get(bare) or regions_by_bare_name().get(bare, []))
+    rows = regions_by_name().get(bare) or regions_by_bare_name().get(bare, [])
+    return _natural(words, [row for row in rows if not is_other_kind(folded, (row.name, *row.aliases))])
 
 
 def _natural(words: str, rows: Iterable[Region]) -> list[LargerPart]:
@@ -162,7 +177,9 @@ _COUNTRY_OF = (
 
 
 def is_known_larger_part(folded: str) -> bool:
-    """Whether a folded name of more than four letters is one of a country or a region of our tables."""
+    """Whether a folded name is one of a country, of four letters at least, or a longer one of a region."""
+    if len(folded) == LONGEST_SHORT:
+        return folded in _COUNTRY_OF  # `Lätis`
     return len(folded) > LONGEST_SHORT and (folded in _COUNTRY_OF or folded in _REGIONS_OF or folded in _FORMER_OF)
 
 

@@ -22,6 +22,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.nearness import near_of
 from boxlore.core.places.reading import PlaceReading, distance_km
+from boxlore.core.places.streets import is_street
 from boxlore.core.places.taking_apart import (
     MOST_LETTERS,
     Parts,
@@ -32,15 +33,16 @@ from boxlore.core.places.taking_apart import (
     parted_at_in,
     spaced,
     take_apart,
+    with_epithets,
     without_district,
     without_way,
     written_out,
 )
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer, told_before, told_beside
 from boxlore.gazetteer.between_two import reading_between, reading_either
-from boxlore.gazetteer.guessing import guessed, inflected, longer_names
+from boxlore.gazetteer.guessing import FORMS_SHOWN, guessed, inflected, longer_names, with_forms_at_home
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
-from boxlore.gazetteer.larger_parts import LargerPart, features_like
+from boxlore.gazetteer.larger_parts import LargerPart, countries_of, features_like, features_of
 from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
     MUCH_LARGER,
@@ -61,12 +63,13 @@ from boxlore.gazetteer.matching import (
     named,
 )
 from boxlore.gazetteer.named_within import named_in_part, named_within
-from boxlore.gazetteer.town_or_region import SMALL, likeliest_feature, may_name_town, take_larger_parts
+from boxlore.gazetteer.order_of_parts import description_first, is_close, smaller_first
+from boxlore.gazetteer.town_or_region import SMALL, is_largest, likeliest_feature, may_name_town, take_larger_parts
 
 NEAR_KM = 60
 """How near a town told first must lie to the larger one told after it, to be the place meant."""
-FORMS_SHOWN = 2
-"""How many places are offered of whose names the told one may be a form, before the one that bears it."""
+LARGE_FEATURE = 0.25
+"""Degrees, north to south, of an island or a lake that is known far away (ours)."""
 READINGS_KEPT = 4096
 """How many readings are kept, so that words met again are not looked up again."""
 
@@ -161,8 +164,9 @@ class Gazetteer:
             return PlaceReading(text, "kept")
         read = self._read_words(text, year, used, home)
         beside = read.best is not None and bool(read.best.sublocation) and not read.best.near
+        beside = beside or (read.kind == "check" and read.best is not None and bool(read.best.box))
         if (read.kind in ("kept", "perhaps") or beside) and not is_ship(text):
-            joined = part_of_town(text)
+            joined = None if self._is_form(text) else part_of_town(text)
             for words in (*written_out(text), *([", ".join(joined)] if joined else [])):
                 again = self._read_words(words, year, used, home)
                 if _is_better(again, read):
@@ -170,6 +174,10 @@ class Gazetteer:
             if joined is not None and read.kind in ("kept", "perhaps"):
                 return self._town_of(joined, read, year, used, home)
         return read
+
+    def _is_form(self, text: str) -> bool:
+        """Whether the words are a form of one whole name (`Viru-Nigulas`)."""
+        return any(exact(self._db, form) or features_of(form.title()) for form in uninflected(text.partition(",")[0]))
 
     def _town_of(
         self, joined: tuple[str, str], read: PlaceReading, year: int | None, used: ToldPlaces, home: frozenset[str]
@@ -190,6 +198,7 @@ class Gazetteer:
         if not told_words.parts:
             return PlaceReading(text, "kept")
         family = self._family(used, home)
+        told_words = replace(told_words, parts=description_first(told_words.parts))
         parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
         if parts and (inside := parted_at_in(parts[-1])) is not None and not exact(self._db, parts[-1]):
             around = [context.words for context in reversed(contexts)]
@@ -197,8 +206,12 @@ class Gazetteer:
             told_words = replace(told_words, parts=(*parts[:-1], *inside, *around))
             parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
             told_words = replace(told_words, unsure=told_words.unsure or not contexts)  # `at Eden Park`: of many
+        if not told_words.names:
+            parts = smaller_first(self._db, parts, contexts)
         read = self._as_told(text, told_words, parts, contexts, year, family)
-        return self._or_longer(self._or_a_form(read, told_words, year, family), told_words, year, family)
+        for also in (self._or_a_form, self._or_longer, self._or_nature):
+            read = also(read, told_words, year, family)
+        return read
 
     def _as_told(
         self,
@@ -239,12 +252,23 @@ class Gazetteer:
             and family.is_theirs(place)
             and place.population * MUCH_LARGER > abroad[0].population
         ]
+        if not own and abroad and family.home:
+            own = self._misspelled_at_home(name, abroad[0], year, family)
         if not own:
             return read
         before = told_before(told_words, ())
         told = Told(text=read.text, contexts=(), year=year, before=before, near_km=told_words.near_km, unsure=True)
         first = place_answer(self._db, own[:FORMS_SHOWN], told, [name]).choices
         return replace(read, kind="choices", choices=(*first, *read.choices)[:MOST_CHOICES])
+
+    def _misspelled_at_home(self, name: str, abroad: Ranked, year: int | None, family: Family) -> list[Ranked]:
+        """Towns of the family's own countries whose names differ by one letter, where they are MUCH_LARGER than the one
+        abroad that bears the name (`Kimberly` is a village in Wisconsin)."""
+        return [
+            place
+            for place in guessed(self._db, [name], (), year, family)
+            if place.country in family.home and place.population > max(MUCH_LARGER * abroad.population, LARGE_NAMESAKE)
+        ]
 
     def _or_longer(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
         """The reading; beside a place abroad, or a much smaller one, with the large towns and parts of cities of the
@@ -275,6 +299,22 @@ class Gazetteer:
         choices = (read.choices[0], *also, *read.choices[1:])[:MOST_CHOICES]
         return replace(read, kind="area" if read.kind == "area" else "choices", choices=choices)
 
+    def _or_nature(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
+        """The reading; beside a town abroad, with the large island, lake or the like of its name that lies in another
+        country (`Pemba`).
+        """
+        best = read.best
+        is_town = best is not None and best.point is not None and read.kind != "perhaps"
+        if best is None or not is_town or len(told_words.parts) != 1 or family.is_own(best.country_code):
+            return read
+        large = [part for part in features_of(told_words.parts[0]) if part.box[2] - part.box[0] >= LARGE_FEATURE]
+        other = likeliest_feature([part for part in large if best.country_code not in countries_of(part)], (), family)
+        if other is None:
+            return read
+        told = Told(text=read.text, contexts=[other], year=year)
+        also = area_answer(self._db, told).choices[:1]
+        return replace(read, kind="choices", choices=(best, *also, *read.choices[1:])[:MOST_CHOICES])
+
     def _of_pair(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading | None:
         """The reading of words that tell of two places: between them, or one of them; None where they do not."""
 
@@ -300,6 +340,7 @@ class Gazetteer:
         text = spaced(text)
         by_river = at_river(text)
         text = by_river if by_river != text and any(exact(self._db, part) for part in by_river.split(",")) else text
+        text = next((form for form in with_epithets(text) if exact(self._db, form.partition(",")[0])), text)
         words = without_way(text)
         return text if words == text or near_of(text) or exact(self._db, text.split(",")[0]) else words
 
@@ -321,8 +362,13 @@ class Gazetteer:
             ranked[at] = [place for place in ranked[at] if fold_place(place.name) == fold_place(parts[at])]
         for at in filter(lambda at: is_somebodys(parts[at]), names):
             ranked[at] = [place for place in ranked[at] if has_apostrophe(place)]
+        if len(parts) > 1:
+            for at, places in ranked.items():
+                ranked[at] = with_forms_at_home(self._db, places, names[at], told.contexts, told.year, family)
         exactly = {at: places for at, places in ranked.items() if places}
         if not exactly:
+            may_be = [at for at in may_be if not is_street(parts[at])] or may_be
+            names = {at: names[at] for at in may_be}
             within = named_within(self._db, told_words, parts, may_be, told, family)
             if within is not None:
                 return within
@@ -334,12 +380,15 @@ class Gazetteer:
                     if part is not None:
                         return part
                     similar = [] if parts[at].islower() and all(place.slips for place in similar) else similar
+                if similar and at and (inside := self._inside(told_words, parts[:at], similar[0], told, family)):
+                    return inside
                 if similar:
                     told = told_beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])
             for at in names:
                 like = likeliest_feature(features_like(parts[at]), told.contexts, family)
-                if like is not None:
+                is_abroad = like is not None and bool(family.home) and not countries_of(like) & family.home
+                if like is not None and not is_abroad:  # `Lakes District` is not in England
                     told = told_beside(told, told_words, parts[:at])
                     return area_answer(self._db, replace(told, contexts=[*told.contexts, like]))
             return named_in_part(self._db, told_words, parts, may_be, told, family)
@@ -359,7 +408,22 @@ class Gazetteer:
         if at - 1 in exactly:
             before = told_beside(smaller, told_words, parts[: at - 1])
             return self._of_two(exactly[at - 1], exactly[at], (before, told), (names[at - 1], names[at]))
+        forms = inflected(self._db, names[at - 1], told.contexts, told.year, family) if at - 1 in names else []
+        if parts_of := [place for place in forms if is_close(place, exactly[at][0])]:
+            before = told_beside(replace(smaller, unsure=True), told_words, parts[: at - 1])
+            return place_answer(self._db, parts_of, before, names[at - 1])
         return place_answer(self._db, exactly[at], told, names[at])
+
+    def _inside(
+        self, told_words: Parts, parts: Sequence[str], town: Ranked, told: Told, family: Family
+    ) -> PlaceReading | None:
+        """The place that the parts before a town name, whose own name was told in another form (`Nõmmel, Tallinnas`);
+        None where they name none in it."""
+        read = self._among(told_words, [*parts, town.name], told, family)
+        if read is None or read.best is None or read.best.sublocation == told_before(told_words, parts):
+            return None
+        is_there = read.best.point and distance_km(read.best.point, (town.lat, town.lon)) <= NEAR_KM
+        return replace(read, kind="check" if read.kind == "match" else read.kind) if is_there else None
 
     def _itself(self, before: str, anchors: list[Ranked], told: Told, family: Family) -> PlaceReading | None:
         """The place that stands before “near” where the gazetteer has it there (`Portobello, near Dunedin`)."""
@@ -417,7 +481,9 @@ class Gazetteer:
         """The city that a larger area is called after, where a street in it is told (`Nevsky, St Petersburg`)."""
         smallest = told.contexts[-1]
         cities = exact(self._db, smallest.words, told.contexts, told.year) if smallest.areas and told.before else []
-        if not cities or not cities[0].fits or cities[0].population < SMALL:
+        if not cities or not cities[0].fits:
+            return None
+        if cities[0].population < SMALL and not is_largest(self._db, cities[0]):
             return None
         return place_answer(
             self._db, cities[:1], replace(told, contexts=told.contexts[:-1], unsure=True), [smallest.words]

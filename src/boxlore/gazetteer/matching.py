@@ -5,12 +5,13 @@ The score of a place is the sum of
     0.05 if the told name is its main name
     0.06 × log10 of its population
     for each larger part told with it, 0.6 if the place lies in that, or belonged to that country in the year of the
-        picture (Petsamo, Finland), less if not (`LargerPart.score`)
+        picture (Petsamo, Finland), less if not (`LargerPart.score`); IN_NAME_BONUS if its own name has the part in it
     IN_USE_BONUS if the place bore the told name in the year of the picture, unless that is the name of a larger city,
         or of one of CITY people
     USED_BONUS if this collection uses the place already; else NEAR_BONUS if it lies about a degree from one that it
         uses; else COUNTRY_BONUS if it lies in a country of the family's own, and a part of that in another country
         where a place was told, unless one of MUCH_LARGER bears the name too
+    less FOREIGN_LETTERS if the letters of the told name are those of other countries; OWN_LETTERS if it is written so
 The weights are ours, chosen by the cases in `tests/gazetteer`. No bonus for the family's whereabouts alone makes a
 match, but for a place used already. A place of the right name outside a told country or region is dropped.
 """
@@ -25,6 +26,7 @@ from dataclasses import dataclass, field, replace
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed import governed_by
 from boxlore.core.places.inflections import uninflected
+from boxlore.core.places.letters import lands_of_letters
 from boxlore.core.places.reading import Place, distance_km
 from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
 from boxlore.core.places.taking_apart import fold_place
@@ -37,6 +39,8 @@ OWN_SHARE = 0.2
 """The share of all that was told of places from which on a country is one of the family's own."""
 MUCH_LARGER = 5
 """A place of so many times the people is not outranked by one in a country where the family was only now and then."""
+IN_NAME_BONUS = 0.3
+"""Neustadt in Holstein, not that in Hamburg, is `Neustadt, Holstein`."""
 IN_USE_BONUS, CITY = 0.3, 100_000
 """Berlin in Ontario was called so until 1916, and yet who says Berlin means the other."""
 OLD_NAME_BONUS, OLD_NAMES_UNTIL = 0.15, 1950
@@ -168,9 +172,8 @@ def named(
     rows = heard(exactly_named(db, folded), family).values()
     ranked = [rank(row, 0, folded, contexts, year, family) for row in rows]
     plausible = [place for place in ranked if place.fits or not place.elsewhere]
-    plausible = _without_usurpers(
-        without_passing(_without_once_called(plausible, folded, family), family), folded, family
-    )
+    plausible = _at_home_then(without_passing(_without_once_called(plausible, folded, family), family), year, family)
+    plausible = _by_letters(_without_usurpers(plausible, folded, year, family), names, family)
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
     is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
@@ -210,19 +213,71 @@ def _without_once_called(ranked: Sequence[Ranked], folded: Sequence[str], family
     return [replace(place, score=place.score - COUNTRY_BONUS) if is_once_called(place) else place for place in ranked]
 
 
-def _without_usurpers(ranked: list[Ranked], folded: Sequence[str], family: Family) -> list[Ranked]:
-    """The places; one that bore the name of a larger city, of a city, or of a place at home, has no bonus for that."""
-    of_name = [place.population for place in ranked if fold_place(place.name) in folded]
-    largest = max(of_name, default=0)
-    bears_at_home = any(fold_place(place.name) in folded and place.country in family.home for place in ranked)
+def _without_usurpers(ranked: list[Ranked], folded: Sequence[str], year: int | None, family: Family) -> list[Ranked]:
+    """The places; one that bore the name of a larger city, of a city, or of a place at home, has no bonus for that.
+
+    Of two in one first-level area only one was called so: the other has its name of later (Palmerston was Darwin).
+    """
+    bearing = [place for place in ranked if fold_place(place.name) in folded]
+
+    def is_usurper(place: Ranked) -> bool:
+        if not place.in_use or fold_place(place.name) in folded:
+            return False
+        others = [other for other in bearing if (other.country, other.area1) != (place.country, place.area1)]
+        is_own = family.is_own(place.country) or _is_at_home_then(place, year, family)
+        bears_at_home = not is_own and any(other.country in family.home for other in others)
+        largest = max((other.population for other in others), default=0)
+        return bears_at_home or largest >= min(CITY, place.population)
+
     return best_first(
-        replace(place, score=place.score - IN_USE_BONUS, in_use="")
-        if place.in_use
-        and fold_place(place.name) not in folded
-        and (bears_at_home or largest >= min(CITY, place.population))
-        else place
-        for place in ranked
+        replace(place, score=place.score - IN_USE_BONUS, in_use="") if is_usurper(place) else place for place in ranked
     )
+
+
+def _at_home_then(ranked: Iterable[Ranked], year: int | None, family: Family) -> list[Ranked]:
+    """The places; one told by the name it bore then lay at home, if one of the family's countries governed it."""
+    return [
+        replace(place, score=place.score + COUNTRY_BONUS) if _is_at_home_then(place, year, family) else place
+        for place in ranked
+    ]
+
+
+def _is_at_home_then(place: Ranked, year: int | None, family: Family) -> bool:
+    """Whether it is abroad today, and was in one of the family's countries by its name of then (Stanisławów)."""
+    if not place.in_use or family.is_own(place.country):
+        return False
+    then = governed_by(place.country, year, area1=place.area1, area2=place.area2, point=(place.lat, place.lon))
+    return then in {COUNTRY_NAMES[country] for country in family.home if country in COUNTRY_NAMES}
+
+
+def _by_letters(ranked: Iterable[Ranked], names: Sequence[str], family: Family) -> list[Ranked]:
+    """The places; one that the letters of the told name do not fit stands back, one that is written with them comes
+    forward.
+    """
+    is_written = {name.casefold().translate(_ALIKE) for name in names if lands_of_letters([name])}
+
+    def by_letters(place: Ranked) -> float:
+        if place.name.casefold().translate(_ALIKE) in is_written:
+            return OWN_LETTERS
+        return -FOREIGN_LETTERS if is_written_elsewhere(place, names, family) else 0.0
+
+    return best_first(replace(place, score=place.score + by_letters(place)) for place in ranked)
+
+
+_ALIKE = str.maketrans("ţş", "țș")
+"""Romanian letters as they are often written, with a cedilla."""
+FOREIGN_LETTERS, OWN_LETTERS = 0.4, 0.15
+"""Taken from the score of a place in a country where no names are written with a letter of the told one; added to that
+of one whose name has the same letters (ours).
+"""
+
+
+def is_written_elsewhere(place: Ranked, names: Sequence[str], family: Family) -> bool:
+    """Whether the letters of a told name are those of other countries than the place's; a family that writes them at
+    home calls places abroad by them too.
+    """
+    lands = lands_of_letters(names[:1])
+    return bool(lands) and place.country not in lands and lands.isdisjoint(family.home)
 
 
 def _has_old_names(candidate: Ranked, year: int) -> bool:
@@ -289,6 +344,8 @@ def rank(
         ]
     called = main or (_has_epithet(name) and any(is_with_epithet(fold_place(name), told) for told in folded))
     score = 1 - 0.18 * slips + 0.05 * called + 0.06 * math.log10(population + 10) + sum(context_scores)
+    if any(f" {fold_place(context.words)} " in f"{fold_place(name)} " for context in contexts):
+        score += IN_NAME_BONUS
     renamed = _RENAMED.get((fold_place(name), country))
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:

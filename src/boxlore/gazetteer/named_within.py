@@ -13,8 +13,14 @@ from boxlore.core.places.reading import PlaceReading
 from boxlore.core.places.taking_apart import Parts
 from boxlore.core.places.within_words import Within, is_joined, names_within, pieces_of
 from boxlore.gazetteer.answering import Told, area_answer, place_answer, told_beside
-from boxlore.gazetteer.guessing import inflected
-from boxlore.gazetteer.larger_parts import features_of, features_without_kind, is_kind_of_area
+from boxlore.gazetteer.guessing import inflected, with_forms_at_home
+from boxlore.gazetteer.larger_parts import (
+    LargerPart,
+    countries_of,
+    features_of,
+    features_without_kind,
+    is_kind_of_area,
+)
 from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
     Family,
@@ -33,22 +39,47 @@ def named_within(
     db: sqlite3.Connection, told_words: Parts, parts: Sequence[str], may_be: Sequence[int], told: Told, family: Family
 ) -> PlaceReading | None:
     """The place whose name stands within the words of a part, as it is or inflected: always with a question."""
+    if len(may_be) > 1 and _is_form_at_home(db, parts[may_be[0]], told, family):
+        return None
     runs = [(at, run) for at in may_be for run in names_within(parts[at])]
     wholes = [(at, Within("", parts[at], "")) for at in may_be]
     for at, run in (*wholes, *runs):
-        told_in_forms = [form for form in uninflected(run.name) if not _is_town(db, form)]
-        forms = [features_of(name) for name in (run.name, *map(str.title, told_in_forms))]
+        in_forms = [pair for pair in uninflected(run.name).items() if not _is_town(db, pair[0])]
+        forms = [features_of(run.name), *(_of_form(form, lands, family) for form, lands in in_forms)]
         features = next(filter(None, [forms[0], features_without_kind(run.name), *forms[1:]]), [])
         if (feature := likeliest_feature(features, told.contexts, family)) is not None:
             beside = _beside_run(told, told_words, parts[:at], run)
-            return area_answer(db, replace(beside, contexts=[*told.contexts, feature]))
+            read = area_answer(db, replace(beside, contexts=[*told.contexts, feature]))
+            is_larger_unknown = any(right > at for right in may_be)
+            return replace(read, kind="check") if is_larger_unknown else read
     pieces = [(at, piece) for at, run in runs if not ends_as_kind(run.name) for piece in pieces_of(run)]
     return _one_of(db, runs, told_words, parts, told, family) or _one_of(db, pieces, told_words, parts, told, family)
+
+
+def _of_form(form: str, lands: frozenset[str], family: Family) -> list[LargerPart]:
+    """Those of a name that was told in a form of a language of these lands: in the family's own countries, if these are
+    known (`Hangossa` is not on Hankø), and told where the language is spoken, or by a family from there.
+    """
+    return [
+        part
+        for part in features_of(form.title())
+        if lands & (countries_of(part) | family.home) and (not family.home or countries_of(part) & family.home)
+    ]
+
+
+def _is_form_at_home(db: sqlite3.Connection, part: str, told: Told, family: Family) -> bool:
+    """Whether a part is a form of the name of a town at home: that is meant before what a part before it names."""
+    places = inflected(db, [part], told.contexts, told.year, family)
+    return any(place.country in family.home and place.fits for place in places)
 
 
 def _is_town(db: sqlite3.Connection, name: str) -> bool:
     """Whether a town that is known better than a mountain or a lake bears the name."""
     return any(town.population >= KNOWN for town in exact(db, name))
+
+
+SHORTEST_FIRST = 4
+"""Letters of a town's name that a longer name may begin with."""
 
 
 def named_in_part(
@@ -69,7 +100,26 @@ def named_in_part(
     if read is not None:
         return read
     houses.sort(key=best_score, reverse=True)
-    return _one_of(db, houses, told_words, parts, told, family, is_large_abroad=True)
+    read = _one_of(db, houses, told_words, parts, told, family, is_large_abroad=True)
+    if read is not None or not (family.home or told.contexts):
+        return read
+    first = [(at, run) for at in may_be for run in _first_words(parts[at])]
+    for at, run in first:
+        feature = likeliest_feature(features_of(run.name), told.contexts, family)
+        if feature is not None and countries_of(feature) & family.home:
+            beside = _beside_run(told, told_words, parts[:at], run)
+            return area_answer(db, replace(beside, contexts=[*told.contexts, feature]))
+    read = _one_of(db, first, told_words, parts, told, family, is_large_abroad=True)
+    is_theirs = read is not None and read.best is not None and family.is_own(read.best.country_code)
+    return read if is_theirs or told.contexts else None
+
+
+def _first_words(part: str) -> list[Within]:
+    """The names that a longer one begins with, the longest first: `Mosgiel` of `Mosgiel Woollen Mills`. All of it is
+    told before the place."""
+    tokens = part.split()
+    starts = [" ".join(tokens[:count]) for count in range(len(tokens) - 1, 0, -1)]
+    return [Within(part, start, "") for start in starts if len(start) >= SHORTEST_FIRST and start[0].isupper()]
 
 
 def _one_of(
@@ -93,6 +143,9 @@ def _one_of(
             places = find(db, names, told.contexts, told.year, family)
             if is_large_abroad and not told.contexts:
                 places = [place for place in places if family.is_theirs(place) or place.population >= LARGE_NAMESAKE]
+            places = (
+                with_forms_at_home(db, places, names, told.contexts, told.year, family) if find is named else places
+            )
             if fitting := [place for place in places if place.fits]:
                 return place_answer(db, fitting, _beside_run(told, told_words, parts[:at], run), names)
     return None

@@ -17,7 +17,9 @@ from boxlore.core.places.within_words import without_leading
 from boxlore.gazetteer.larger_parts import (
     LONGEST_SHORT,
     LargerPart,
+    countries_of,
     features_without_kind,
+    is_kind_of_area,
     is_known_larger_part,
     meanings_of,
 )
@@ -65,7 +67,7 @@ def take_larger_parts(
             meanings = [part for part in meanings if left[:-1] and exact(db, left[-2], [*contexts, part])]
         if len(left) > 1 and not contexts:
             meanings = [part for part in meanings if _bears(db, part) or exact(db, left[-2], [part], year)]
-        if not meanings:
+        if not meanings or (not contexts and _is_form_at_home(db, left[-1], meanings, family)):
             break
         if len(left) == 1:
             is_place = _names_a_place(db, left[0], contexts) if contexts else means_town(db, left[0], meanings[0])
@@ -87,7 +89,11 @@ def _meanings(db: sqlite3.Connection, words: str, year: int | None) -> list[Larg
     meanings = meanings_of(db, words, year)
     if meanings or exact(db, words):
         return meanings
-    name = next(filter(is_known_larger_part, uninflected(words)), None)
+    forms = uninflected(words)
+    if any(map(is_kind_of_area, (words.split()[-1], *uninflected(words.split()[-1])))):  # `Tomski oblastis`
+        of_forms = (meanings_of(db, form, year) for form in forms)
+        return [replace(part, words=words) for part in next(filter(None, of_forms), [])]
+    name = next(filter(is_known_larger_part, forms), None)
     return [replace(part, words=words) for part in meanings_of(db, name, year)] if name else []
 
 
@@ -95,7 +101,7 @@ def _agrees(part: LargerPart, contexts: Sequence[LargerPart]) -> bool:
     """Whether a larger part shares a country with one of those taken before, if there are any, and lies in each
     region among them (Londonderry does not lie in Tyrone).
     """
-    if contexts and not any(_countries(part) & _countries(taken) for taken in contexts):
+    if contexts and not any(countries_of(part) & countries_of(taken) for taken in contexts):
         return False
     return all(_lies_in(part.box, taken.box) for taken in contexts if part.box and taken.box)
 
@@ -108,15 +114,11 @@ def _lies_in(inner: tuple[float, ...], outer: tuple[float, ...]) -> bool:
     return shared >= 0.75 * (inner[2] - inner[0]) * (inner[3] - inner[1])
 
 
-def _countries(part: LargerPart) -> frozenset[str]:
-    return part.countries or frozenset(code[:2] for code in part.areas)
-
-
 def _is_known_better(db: sqlite3.Connection, words: str, features: Sequence[LargerPart], family: Family) -> bool:
     """Whether a town is known better than the mountain or lake of its name: it has KNOWN people, or lies at
     home where the other does not. Else that is meant rather than a suburb of its name.
     """
-    lands = frozenset[str]().union(*map(_countries, features))
+    lands = frozenset[str]().union(*map(countries_of, features))
     at_home = bool(lands & family.home)
     towns = exact(db, words)
     if is_written_so(words):  # `Rømø` is not Rome
@@ -130,7 +132,7 @@ def _is_known_better(db: sqlite3.Connection, words: str, features: Sequence[Larg
 
 def _is_quarter_at_home(db: sqlite3.Connection, words: str, meanings: Sequence[LargerPart], family: Family) -> bool:
     """Whether a quarter in the family's own countries bears the name, and no first-level area or region there does."""
-    at_home = [part for part in meanings if not _is_second_level(part) and _countries(part) & family.home]
+    at_home = [part for part in meanings if not _is_second_level(part) and countries_of(part) & family.home]
     rows = exactly_named(db, [fold_place(words)]).values() if not at_home else ()
     return any(row[0] < 0 and row[2] in family.home for row in rows)
 
@@ -145,7 +147,7 @@ def _is_far_city(db: sqlite3.Connection, parts: Sequence[str], meanings: Sequenc
     areas = {code for part in meanings for code in part.areas}
     if not cities or any(f"{town.country}.{town.area1}.{town.area2}" in areas for town in cities):
         return False
-    return not any(exact(db, parts[-2], [part]) or any(map(family.is_own, _countries(part))) for part in meanings)
+    return not any(exact(db, parts[-2], [part]) or any(map(family.is_own, countries_of(part))) for part in meanings)
 
 
 def _is_second_level(part: LargerPart) -> bool:
@@ -159,7 +161,7 @@ def likeliest_feature(
     told to; without a home there, the first.
     """
     agreeing = [part for part in features if _agrees(part, contexts)]
-    agreeing.sort(key=lambda part: (not _countries(part) & family.home, not _is_own(part, family)))
+    agreeing.sort(key=lambda part: (not countries_of(part) & family.home, not _is_own(part, family)))
     return agreeing[0] if agreeing else None
 
 
@@ -178,17 +180,17 @@ def _likeliest(
     """
     if len(meanings) == 1:
         return meanings[0]
-    at_home = sorted(meanings, key=lambda part: (not _countries(part) & family.home, not _is_own(part, family)))
+    at_home = sorted(meanings, key=lambda part: (not countries_of(part) & family.home, not _is_own(part, family)))
     towns = {part: exact(db, before[-1], [*contexts, part], year) for part in at_home} if before else {}
     fitting = [part for part in at_home if towns.get(part)]
     if len(fitting) > 1 and len(fold_place(meanings[0].words)) <= LONGEST_SHORT:
         largest = max(fitting, key=lambda part: towns[part][0].population)
         return replace(largest, doubtful=True)
-    return fitting[0] if fitting else min(meanings, key=lambda part: not _countries(part) & family.home)
+    return fitting[0] if fitting else min(meanings, key=lambda part: not countries_of(part) & family.home)
 
 
 def _is_own(part: LargerPart, family: Family) -> bool:
-    return any(map(family.is_own, _countries(part)))
+    return any(map(family.is_own, countries_of(part)))
 
 
 def _last_words(
@@ -204,11 +206,19 @@ def _last_words(
         is_name = is_generic(last) or is_description(last) or (goes_on and _has_name(tokens[:-count]))
         is_name = is_name or ends_as_kind(f"{start} {last}") or fold_place(start) in BEGINNING
         meanings = [] if is_name else [part for part in meanings_of(db, last, year) if _bears(db, part)]
-        if meanings:
+        if meanings and not _is_form_at_home(db, last, meanings, family):
             before = without_leading(_JOINING.sub("", " ".join(tokens[:-count])))
             left = [before] if before else []
             return left, [_likeliest(db, meanings, left, [], family, year)]
     return [words], []
+
+
+def _is_form_at_home(db: sqlite3.Connection, words: str, meanings: Sequence[LargerPart], family: Family) -> bool:
+    """Whether words that are areas abroad are a form of a town in the family's own countries (`Elvas`)."""
+    if not family.home or any(countries_of(part) & family.home or not part.areas for part in meanings):
+        return False
+    forms = uninflected(words)
+    return any(town.country in family.home & forms[form] for form in forms for town in exact(db, form))
 
 
 def _bears(db: sqlite3.Connection, part: LargerPart) -> bool:
@@ -246,10 +256,10 @@ def means_town(db: sqlite3.Connection, words: str, context: LargerPart) -> bool:
     if not large_area or (is_main_name and towns[0].population >= SMALL):
         return True
     code = f"{towns[0].country}.{towns[0].area1}"
-    return by_name == [(code,)] and area_name(db, code) == towns[0].name and _is_largest(db, towns[0])
+    return by_name == [(code,)] and area_name(db, code) == towns[0].name and is_largest(db, towns[0])
 
 
-def _is_largest(db: sqlite3.Connection, town: Ranked) -> bool:
+def is_largest(db: sqlite3.Connection, town: Ranked) -> bool:
     """Whether no place of its first-level area has more people."""
     query = "SELECT max(population) FROM place WHERE country = ? AND area1 = ?"
     return bool(town.population and db.execute(query, (town.country, town.area1)).fetchone() == (town.population,))

@@ -6,9 +6,11 @@ import pycountry
 
 from boxlore.core.places.nature import (
     features_of_lines,
+    is_other_kind,
     is_written_so,
     regions_by_bare_name,
     regions_by_name,
+    rivers_of_bare_name,
     without_kind_word,
 )
 from boxlore.core.places.nature_north_table import NATURE_NORTH
@@ -66,6 +68,20 @@ def test_a_word_for_the_kind_may_be_told_or_left_out() -> None:
     }  # fmt: skip
     assert {told: without_kind_word(told) for told in rows} == rows
     assert regions_by_bare_name()["peipus"][0].name == "Lake Peipus"
+
+
+def test_a_word_for_another_kind_tells_of_another_thing() -> None:
+    rows = {
+        ("gulf country", "Hill Country"): True, ("lake tisza", "River Tisza"): True, ("river tisza", "Tisza"): False,
+        ("yarra valley", "Yarra River"): False, ("tisza", "River Tisza"): False, ("tisza folyo", "River Tisza"): False,
+        ("", "River Tisza"): False,
+    }  # fmt: skip
+    assert {pair: is_other_kind(pair[0], [pair[1]]) for pair in rows} == rows
+
+
+def test_a_river_may_be_told_by_its_name_alone() -> None:
+    assert [row.name for row in rivers_of_bare_name("taieri")] == ["Taieri River"]
+    assert rivers_of_bare_name("cook") == []
 
 
 def test_a_name_of_two_countries_means_two_and_one_of_a_region_the_region() -> None:

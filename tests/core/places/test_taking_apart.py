@@ -12,6 +12,7 @@ from boxlore.core.places.taking_apart import (
     parted_at_in,
     spaced,
     take_apart,
+    with_epithets,
     without_district,
     without_way,
     written_out,
@@ -97,6 +98,16 @@ def test_a_stroke_before_the_letter_of_a_river() -> None:
         "Neisse O/S": "Neisse O/S", "Bad Ems/Lahn": "Bad Ems/Lahn", "Otago/N.Z.": "Otago/N.Z.",
     }  # fmt: skip
     assert {told: at_river(told) for told in rows} == rows
+
+
+def test_what_tells_a_town_from_others_behind_a_stroke() -> None:
+    assert "Frankfurt (Oder), Mark" in with_epithets("Frankfurt/Oder, Mark")
+    assert "Marburg an der Lahn" in with_epithets("Marburg/Lahn")
+    assert with_epithets("Danzig / Gdańsk") == with_epithets("s/s Polonia") == with_epithets("Reval") == ()
+
+
+def test_the_stroke_of_a_ship_parts_no_names() -> None:
+    assert take_apart("Hanko, s/s Arcturus").parts == ("Hanko", "s/s Arcturus")
 
 
 def test_nearness_in_a_name() -> None:

@@ -1,14 +1,15 @@
 """`boxlore place`: what is understood of a place, what it was called in the picture's year, and where it lies now."""
 
 from contextlib import ExitStack
-from itertools import tee
+from itertools import islice, tee
 
 import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.commands.date import lines
 from boxlore.core.errors import WrongUse
-from boxlore.core.places.reading import Place, full_name
+from boxlore.core.places.names_apart import names_apart
+from boxlore.core.places.reading import Place
 from boxlore.tasks.collection.opening import has_collection, open_collection
 from boxlore.tasks.collection.progress import counting
 from boxlore.tasks.telling.places import read_places
@@ -31,7 +32,8 @@ def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | 
             if as_json:
                 output.row(read.to_json())
             else:
-                names = [_then_and_now(choice, when) for choice in read.choices[:3]]
+                apart = zip(read.choices, names_apart(read.choices), strict=True)
+                names = [_then_and_now(choice, name, when) for choice, name in islice(apart, 3)]
                 asks = "".join(f" ({finding.message})" for finding in read.findings)
                 output.say(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)
@@ -47,14 +49,14 @@ def _split(line: str, year: int | None) -> tuple[str, int | None]:
     return words, int(when) if when.strip() else year
 
 
-def _then_and_now(place: Place, year: int | None) -> str:
+def _then_and_now(place: Place, name: str, year: int | None) -> str:
     """`Tartu, Estonia; then Dorpat, Russian Empire`; nothing of then where nothing was different, and a word where it
     is not known, or changed in that very year.
     """
     if year is not None and place.country and not place.country_then:
         called = f"; then {place.called_then}" if place.called_then else ""
-        return f"{full_name(place)}{called}; who governed it in {year} is not known here, or changed that year"
+        return f"{name}{called}; who governed it in {year} is not known here, or changed that year"
     then = ", ".join(part for part in (place.called_then, place.country_then) if part)
     if place.country_then == place.country and place.called_then in ("", place.city):
         then = ""
-    return full_name(place) + (f"; then {then}" if then else "")
+    return name + (f"; then {then}" if then else "")

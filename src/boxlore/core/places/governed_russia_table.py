@@ -210,6 +210,13 @@ GOVERNED_RUSSIA: tuple[Land, ...] = (
     ),
     Land(
         "LT",
+        "1795 Russian Empire; 1915 -; 1922 *; 1940 -; 1942 German-occupied Lithuania; 1944 -; 1945 Soviet Union; 1990 -; 1992 *",
+        "Third Partition 1795 (Courland); Lithuanian-Latvian convention of 14 May 1921 (Palanga)",
+        areas=("58.21",),
+        boxes=((55.88, 20.9, 56.1, 21.2),),
+    ),
+    Land(
+        "LT",
         "1815 Kingdom of Prussia; 1871 German Empire; 1919 -; 1920 Memel Territory (Allied administration); 1923 *; 1939 Germany; 1945 Soviet Union; 1990 -; 1992 *",
         "Treaty of Versailles 1919 art. 99; Memel Convention 1924",
         areas=("58.21", "58.23", "62.63", "58.88"),

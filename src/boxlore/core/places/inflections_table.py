@@ -28,7 +28,7 @@ INFLECTIONS: dict[str, Inflections] = {
     ),
     "fi": Inflections(
         "FI RU SE EE NO",
-        "= n ssa ssä sta stä lla llä lta ltä lle ksi seen hin",
+        "= n ssa ssä sta stä lla llä lta ltä lle ksi seen hin a ä ta tä tta ttä",
         "= e>i ee>e nge>nki ngi>nki ngo>nko nga>nka nna>nta nno>nto mme>mpi rra>rta lla>lta de>ti joe>joki mäe>mäki "
         "pi>ppi ti>tti ki>kki pa>ppa ta>tta ka>kka ku>kku ru>rku i> oi>a aa>a ää>ä ii>i oo>o uu>u",
     ),
@@ -56,7 +56,9 @@ INFLECTIONS: dict[str, Inflections] = {
         "ech>y ech>e ách>y ém>ý ém>é ém>á ím>í ových>ovy é>á ej>á ého>ý ých>é ým>ý om> em> em>o ou>a",
     ),
     "sh": Inflections(
-        "HR RS BA ME MK SI XK IT", "=", "u> u>o u>e i>a i> ci>ka zi>ga ma>mi ima>i om>i om>o a> a>o e>a em> em>o"
+        "HR RS BA ME MK SI XK IT",
+        "=",
+        "u> u>o u>e i>a i> ci>ka zi>ga ma>mi ima>i om>i om>o a> a>o e>a em> em>o oj>a ke>ka dru>dar ru>ar cu>ac lu>ao",
     ),
     "hu": Inflections(
         "HU RO SK RS UA HR AT SI",

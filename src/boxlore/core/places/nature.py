@@ -4,7 +4,7 @@ A line: `NO: lake Mjøsa=Mjösa 60.7 11.0 .4; Femunden 62.2 11.9`, as `nature_no
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cache
 
 from boxlore.core.places.features_table import FEATURES, Feature
@@ -44,31 +44,27 @@ def features_of_lines(lines: str) -> Iterator[Feature]:
 
 _BRACKET = re.compile(r"\s\([^)]*\)$")
 
-KIND_WORDS = frozenset(
-    # lakes
-    "lake lac lago see järv järvi sjö sjön sjø sjøen sø søen jezioro ezers ezeras ozero озеро jezero tó tava pleso "
-    "loch lough llyn meer vatn vatnet lagoa "
-    # rivers
-    "river rivière riviere rio río fleuve fluss jõgi joki älv älven elv elva å ån åen rzeka upe upė reka река řeka "
-    "rieka folyó fiume rivier afon râul rijeka річка рака "
-    # islands
-    "island islands isle isles insel inseln île ile îles isola isole isla islas ilha saar saared saari ö ön øy øya ø "
-    "øen wyspa sala ostrov остров острова sziget eiland otok insula nisi ada pulau ey eyja "
-    # mountains, ranges
-    "mount mt mountain mountains mtn mont monte berg berge gebirge hill hills peak range góra góry mägi mäed vuori "
-    "tunturi fjell fjellet fjäll fjället hegy hegység gora гора горы hora hory vrch kalns kalnas kalnai pico puy "
-    "piz ben planina munții muntele vârful szczyt glacier gletscher breen jökull pass col passo przełęcz "
-    # seas and bays
-    "bay gulf fjord fjorden laht lahti bukt bukta bucht baie golfe golfo baía bahía zatoka zaliv залив öböl sea mer "
-    "mar meri mere hav havet morze more море tenger sound harbour harbor strait "
-    # valleys, regions
-    "valley dal dalen dolina völgy долина vallée val valle tal org plain plains peninsula halbinsel półwysep poolsaar "
-    "félsziget полуостров region falls fall waterfall vodopad водопад foss fossen beach rand strand plage playa praia "
-    "strandja plaża".split()
-)  # fmt: skip
+_KINDS_TOLD: dict[str, str] = {
+    "lake": "lake lac lago see järv järvi sjö sjön sjø sjøen sø søen jezioro ezers ezeras ozero озеро jezero tó tava "
+    "pleso loch lough llyn meer vatn vatnet lagoa",
+    "river": "river rivière riviere rio río fleuve fluss jõgi joki älv älven elv elva å ån åen rzeka upe upė reka река "
+    "řeka rieka folyó fiume rivier afon râul rijeka річка рака",
+    "island": "island islands isle isles insel inseln île ile îles isola isole isla islas ilha saar saared saari ö ön "
+    "øy øya ø øen wyspa sala ostrov остров острова sziget eiland otok insula nisi ada pulau ey eyja",
+    "mountain": "mount mt mountain mountains mtn mont monte berg berge gebirge hill hills peak range góra góry mägi "
+    "mäed vuori tunturi fjell fjellet fjäll fjället hegy hegység gora гора горы hora hory vrch kalns kalnas kalnai "
+    "pico puy piz ben planina munții muntele vârful szczyt glacier gletscher breen jökull pass col passo "
+    "przełęcz",
+    "sea": "bay gulf fjord fjorden laht lahti bukt bukta bucht baie golfe golfo baía bahía zatoka zaliv залив öböl "
+    "sea mer mar meri mere hav havet morze more море tenger sound harbour harbor strait",
+    "land": "valley dal dalen dolina völgy долина vallée val valle tal org plain plains peninsula halbinsel półwysep "
+    "poolsaar félsziget полуостров region falls fall waterfall vodopad водопад foss fossen beach rand strand "
+    "plage playa praia strandja plaża",
+}  # fmt: skip
 """Words that say which kind of feature is meant, before or behind its name (common practice, no source)."""
 
-_FOLDED_KINDS = frozenset(map(fold_place, KIND_WORDS))
+_KIND_OF = {fold_place(word): kind for kind, words in _KINDS_TOLD.items() for word in words.split()}
+
 _SMALL = frozenset("of the de du des la le di do da del della delle dos der die das van von den".split())
 """Small words between a word for the kind and the name: `fleuve du Saint-Laurent`."""
 
@@ -78,14 +74,28 @@ def without_kind_word(folded: str) -> str:
     there is none, or nothing would be left.
     """
     words = folded.split()
-    if len(words) > 1 and words[-1] in _FOLDED_KINDS:
+    if len(words) > 1 and words[-1] in _KIND_OF:
         return fold_place(" ".join(words[:-1]))
-    if len(words) > 1 and words[0] in _FOLDED_KINDS:
+    if len(words) > 1 and words[0] in _KIND_OF:
         rest = words[1:]
         while len(rest) > 1 and rest[0] in _SMALL:
             rest = rest[1:]
         return fold_place(" ".join(rest))  # `saint` now stands first
     return folded
+
+
+def is_other_kind(told: str, names: Iterable[str]) -> bool:
+    """Whether words for kinds in folded names tell of another kind than that of the told one: what ends with `gulf` is
+    none of what is called `hill`; a valley may be told for its river.
+    """
+    kind = _kind_told(told)
+    kinds = {_kind_told(fold_place(name)) for name in names} - {""}
+    return bool(kind and kinds) and kind not in kinds and {kind, *kinds} != {"land", "river"}
+
+
+def _kind_told(folded: str) -> str:
+    first, *more = folded.split() or [""]
+    return (_KIND_OF.get(more[-1]) or _KIND_OF.get(first, "")) if more else ""
 
 
 @cache
@@ -138,3 +148,8 @@ def regions_by_bare_name() -> dict[str, list[Region]]:
         rows = by_name.setdefault(without_kind_word(folded), [])
         rows += [region for region in regions if region not in rows]
     return by_name
+
+
+def rivers_of_bare_name(bare: str) -> list[Region]:
+    """The rivers of a name without the word for their kind."""
+    return [row for row in regions_by_bare_name().get(bare, []) if _kind_told(fold_place(row.name)) == "river"]

@@ -252,7 +252,7 @@ AU: mountain Mount Macedon -37.37 144.58; Mount Buffalo -36.77 146.8; Mount Bull
  145.3; The Gap -33.843 151.28 .005; Watsons Bay -33.844 151.28 .01; Simpson Desert -25.0 137.0 1.5; Tanami=Gibson
  Desert -23.0 127.0 2
 AU: sea Botany Bay -33.98 151.2; Broken Bay=Pittwater -33.58 151.32; Jervis Bay -35.08 150.73; Twofold Bay -37.08
- 149.93; Bondi=Bondi Beach (beach)=Manly Beach=Coogee Beach=Bronte Beach -33.89 151.275 .02; Hervey Bay (bay) -25.1
+ 149.93; Bondi=Bondi Beach (beach)=Coogee Beach=Bronte Beach -33.9 151.27 .03; Manly Beach=Manly Beach (beach) -33.795 151.288 .02; Hervey Bay (bay) -25.1
  152.9; Western Port=Westernport -38.38 145.3; Corio Bay -38.1 144.4; Apollo Bay (bay) -38.76 143.67; Spencer Gulf
  -34.0 137.0 1; Gulf St Vincent=St Vincent Gulf -35.0 138.1 .5; Encounter Bay -35.6 138.7; Great Australian Bight=the
  Bight -33.0 131.0 3; Storm Bay=D'Entrecasteaux Channel -43.2 147.4; Macquarie Harbour -42.3 145.4; Wineglass

@@ -582,7 +582,14 @@ REGIONS_EUROPE: tuple[Region, ...] = (
     Region(
         "Karelia", ("karelia", "karjala", "karelien", "карелия"), ("FI", "RU"), (59.9, 28.0, 66.8, 38.1), (), _SOURCE_4
     ),
-    Region("Karelian Isthmus", ("karelian isthmus", "kannas"), ("RU",), (59.9, 28.0, 61.4, 31.2), (), _SOURCE_2),
+    Region(
+        "Karelian Isthmus",
+        ("karelian isthmus", "kannas", "karjalan kannas", "karelska näset"),
+        ("RU",),
+        (59.9, 28.0, 61.4, 31.2),
+        (),
+        _SOURCE_2,
+    ),
     Region(
         "Viipuri (province)",
         ("viipuri province", "wiborg government", "viipurin laani", "viborgs lan"),
@@ -816,6 +823,14 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         ("russisch polen", "russian poland", "russ polen"),
         ("PL", "LT"),
         (50.0, 17.6, 55.2, 24.3),
+        (),
+        _SOURCE_6,
+    ),
+    Region(
+        "East and West Prussia",
+        ("pr", "in pr", "i pr", "preuss", "provinz preussen", "altpreussen"),
+        ("RU", "PL", "LT"),
+        (52.5, 16.4, 55.95, 22.95),
         (),
         _SOURCE_6,
     ),

@@ -554,4 +554,14 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         (),
         _SOURCE_4,
     ),
+    Region(
+        "New England (New South Wales)",
+        ("new england", "new england tableland"),
+        ("AU",),
+        (-31.7, 150.7, -28.9, 152.7),
+        (),
+        _SOURCE_2,
+    ),
+    Region("Gulf Country", ("gulf country", "the gulf country"), ("AU",), (-19.5, 136.5, -15.5, 142.3), (), _SOURCE_2),
+    Region("Lakes District (Otago)", ("lakes district",), ("NZ",), (-45.5, 168.1, -44.2, 169.6), (), _SOURCE_2),
 )

@@ -37,6 +37,8 @@ _NOW = re.compile(
 )
 _BY_A_LETTER = re.compile(r"(?<=\b\w)/(?=\w)|/(?=\w\b)")
 """A stroke in an abbreviation, which parts no names: `Halle a/S`, `Neisse O/S`, `Frankfurt a/Main`."""
+_SHIP_STROKE = re.compile(r"(?:^|,\s*)[A-Za-z]/[A-Za-z]\.?\s")
+"""The letters before the name of a ship (`s/s Arcturus`), which part no names either."""
 _BRACKET = re.compile(r"^(?P<one>[^(]+?)\s*\((?P<two>[^)]+)\)(?P<rest>.*)$")
 MOST_LETTERS = 400
 
@@ -69,6 +71,8 @@ def _names(words: str) -> tuple[str, tuple[str, ...]]:
         rest = bracket["rest"].strip(" ,")
         joined = ", ".join(part for part in (bracket["one"], bracket["two"], rest) if part)
         return joined, ()
+    if _SHIP_STROKE.search(words):
+        return words, ()
     first, slash, second = _BY_A_LETTER.sub(". ", words).partition("/")
     words = first + slash + second
     if slash and first.strip() and second.strip():
@@ -96,7 +100,7 @@ _WRITTEN_OUT = {
     "mtns": ("Mountains",), "spgs": ("Springs",), "rds": ("Roads",), "vly": ("Valley",), "vall": ("Valley",),
     "bch": ("Beach",), "b": ("Bay",), "c": ("Cape",), "n": ("North",), "s": ("South",), "e": ("East",), "w": ("West",),
     "gr": ("Groß", "Great"), "kl": ("Klein",), "wlkp": ("Wielkopolski",), "maz": ("Mazowiecki",),
-    "nw": ("Nowy",), "co": ("County",),
+    "nw": ("Nowy",), "co": ("County",), "pr": ("Preußisch",),
 }  # fmt: skip
 """Words of names as they are shortened, in small letters, and what each may be (common practice, no source)."""
 _MOUNTAIN = re.compile(r"(?<=\w\s)Mt\.?(?=,|$)")
@@ -170,9 +174,23 @@ def at_river(words: str) -> str:
     return _BEFORE_RIVER.sub(" a. ", words)
 
 
+_STROKE = re.compile(r"^(?P<town>[^\W\d_][^,/()]*[^\s,/()])/(?P<behind>[^\W\d_][^,/()]+)(?P<rest>(?:,.*)?)$")
+
+
+def with_epithets(words: str) -> tuple[str, ...]:
+    """A town and what tells it from others behind a stroke, as such names are written out: `Frankfurt/Oder` →
+    `Frankfurt (Oder)`, `Frankfurt an der Oder` and more; none where the words have no stroke.
+    """
+    told = _STROKE.match(words)
+    if told is None:
+        return ()
+    joining = ("{} ({})", "{} an der {}", "{} am {}", "{} im {}", "{} in {}")
+    return tuple(form.format(told["town"], told["behind"]) + told["rest"] for form in joining)
+
+
 _ON_THE_WAY = re.compile(
     r"^(?:(?:way|right|just|back|away|somewhere|here|there)\s+)*"
-    r"(?:up|down|out|over|along|back|away|home|here|there)\s+"
+    r"(?:up|down|out|over|along|back|away|home|here|there|somewhere(?=\s+(?:in|at|on)\b))\s+"
     r"(?:(?P<small>(?:in|at|on|to|from|the)\b.*)|(?-i:(?P<name>[^\W\d_a-z].*)))$",
     re.IGNORECASE,
 )
@@ -187,7 +205,7 @@ def without_way(words: str) -> str:
 
 
 _IN = re.compile(
-    r"^(?:(?P<before>\S.*)\s)?(?:in|at|im|auf|am|à|dans|w|we|в|во|на|på|(?-i:na|i|te|em|en|a))\s+(?P<place>\S.*)$",
+    r"^(?:(?P<before>\S.*)\s)?(?:in|at|im|auf|am|à|dans|w|we|в|во|на|på|(?-i:na|i|te|em|en|a|u))\s+(?P<place>\S.*)$",
     re.IGNORECASE,
 )
 _OF = re.compile(r"^(?P<before>(?:the|our|my|his|her|their)\s+[a-z].*)\s+of\s+(?P<place>\S.*)$")

@@ -152,4 +152,73 @@ IN: village Mhow 22.55 75.76; Mahableshwar 17.92 73.66; Khandala=Lonavla hills 1
  27.06 88.47; Ghum=Ghoom 27.0 88.26; Coonoor hills 11.35 76.8; Yercaud 11.78 78.2; McCluskieganj 23.63 84.96;
  Jamalpur workshops 25.31 86.49; Kharagpur colony 22.34 87.33; Bhowali sanatorium 29.38 79.52;
  Santiniketan=Shantiniketan 23.68 87.68; Jallianwala Bagh=Golden Temple 31.62 74.88; Wagah=Attari 31.6 74.57
+IE: village Kilkee 52.68 -9.65; Kilmore (Wexford) 52.21 -6.55; Ventry 52.13 -10.37; Dunquin=Dún Chaoin 52.13 -10.46;
+ Ballyferriter 52.17 -10.41; Annascaul 52.15 -10.06; Castlegregory 52.26 -10.02; Portmagee 51.88 -10.37; Crookhaven
+ 51.47 -9.73; Goleen 51.5 -9.71; Union Hall 51.56 -9.14; Glandore 51.57 -9.12; Rosscarbery 51.58 -9.04; Timoleague
+ 51.64 -8.77; Ballycotton 51.83 -8.0; Bunmahon 52.14 -7.37; Duncannon 52.22 -6.93; Fethard-on-Sea 52.2 -6.82;
+ Curracloe 52.38 -6.37; Laragh 53.01 -6.3; Clonmacnoise 53.33 -7.99; Shannonbridge 53.28 -8.05; Letterfrack 53.55
+ -9.95; Renvyle 53.6 -10.0; Cleggan 53.56 -10.11; Louisburgh 53.76 -9.81; Keel 53.97 -10.07; Dugort 54.01 -10.02;
+ Mullaghmore 54.47 -8.45; Drumcliff 54.33 -8.49; Burtonport 54.98 -8.44; Bunbeg 55.06 -8.3; Dunfanaghy 55.18 -7.97;
+ Rathmullan 55.09 -7.54; Portsalon 55.21 -7.62; Malin 55.25 -7.26; Culdaff 55.29 -7.17; Downings 55.19 -7.84; Kilronan
+ 53.12 -9.67; Kilfenora 52.99 -9.22; Quilty 52.82 -9.44; Mountshannon 52.93 -8.43; Blacklion 54.29 -7.88; Swanlinbar
+ 54.19 -7.7
+GB: village Kilmore (Argyll) 56.38 -5.44; Shieldaig 57.52 -5.65; Poolewe 57.77 -5.6; Tongue 58.48 -4.42; Bettyhill
+ 58.53 -4.22; Tomintoul 57.25 -3.38; Braemar 57.0 -3.4; Crathie 57.04 -3.22; Kirk Yetholm 55.55 -2.28; Balquhidder
+ 56.36 -4.37; Kilmartin 56.13 -5.48; Fionnphort 56.33 -6.37; Lochboisdale 57.15 -7.31; Lochmaddy 57.6 -7.17; Castlebay
+ 56.95 -7.49; Leverburgh=Obbe 57.77 -7.02; Callanish 58.2 -6.74; Portmahomack 57.84 -3.83; Inversnaid 56.24 -4.68;
+ Acharacle 56.74 -5.8; Strontian 56.69 -5.57; Kinlochbervie 58.46 -5.05; Scourie 58.35 -5.15; Glamis 56.61 -3.0;
+ Auchmithie 56.59 -2.52; Pennan 57.68 -2.26; Port William 54.76 -4.58; Corrie 55.64 -5.14; Lochranza 55.7 -5.29;
+ Portballintrae 55.22 -6.55; Glenarm 54.97 -5.95; Waterfoot 55.06 -6.05; Killough 54.26 -5.65; Beddgelert 53.01 -4.1;
+ Aberdaron 52.8 -4.71; Capel Curig 53.1 -3.91; Dinas Mawddwy 52.72 -3.69; Goathland 54.4 -.72; Ravenglass 54.35 -3.41;
+ Craster 55.47 -1.59; Winchelsea 50.92 .71; Dunwich 52.28 1.63; Cley next the Sea=Cley 52.95 1.04; Lamorna 50.06
+ -5.56; Zennor 50.19 -5.57; Widecombe-in-the-Moor=Widecombe 50.58 -3.81; Branscombe 50.69 -3.14; Castle Combe 51.49
+ -2.23; Bibury 51.76 -1.83; Edale 53.37 -1.82; Tissington 53.07 -1.74; Dent 54.28 -2.46; Muker 54.38 -2.14
+EE: village Viru-Nigula=Maholm 59.45 26.69; Meriküla=Merreküll 59.41 27.9; Nissi=Riisipere=Nissi kirik 59.11 24.31;
+ Lais 58.8 26.53; Maarja-Magdaleena=Marien-Magdalenen (Tartu) 58.6 26.72; Paistu=Paistel 58.28 25.6; Werpel 58.43
+ 23.75; Kullamaa=Goldenbeck 58.88 24.08; Hanila=Hannehl 58.63 23.59; Martna=St. Martens 58.86 23.79; Harju-Madise=St.
+ Matthias 59.27 24.14; Simuna=St. Simonis 59.05 26.4; Vaivara=Waiwara 59.37 27.75; Lüganuse=Luggenhusen 59.38 27.04;
+ Reigi=Roicks 58.97 22.52; Pühalepa=Pühhalep 58.85 22.93; Mustel 58.47 22.24; Pöide=Peude 58.51 23.05; Laisberg 58.58
+ 22.68; Karula=Karolen 57.73 26.5; Hargla=Harjel 57.62 26.39; Wöso 59.58 25.97; Saggad 59.54 26.08; Jõelähtme=Jeglecht
+ 59.44 25.13; Saka 59.44 27.18; Kiltsi=Schloss Ass 59.08 26.17; Kaltenbrunn 59.03 25.71; Kuiwast 58.57 23.39; Rohuküla
+ 58.91 23.42; Dagerort 58.91 22.2; Filsand 58.38 21.86; Abro 58.16 22.5; Kabli 57.99 24.45; Treimani 57.93 24.39;
+ Helme=Helmet 58.02 25.87; Hummuli=Hummelshof 57.9 26.05; Kavastu=Kawast 58.39 27.09; Rathshof 58.4 26.74; Klein St.
+ Johannis 58.48 25.94
+LV: village Piebalga=Vecpiebalga=Pebalg 57.06 25.82; Klein Irben 57.68 22.32; Sece=Setzen 56.52 25.35;
+ Madliena=Sissegal 56.84 25.15
+FI: village Ylistaro 62.94 22.51; Nurmo 62.83 22.91; Munsala 63.45 22.4; Bromarv 59.99 23.0; Ahlainen=Vittisbofjärd
+ 61.67 21.65; Reposaari=Räfsö 61.62 21.45; Tyrvää 61.35 22.9; Karkku 61.42 23.01; Teisko 61.68 23.78; Aitolahti 61.53
+ 23.87; Sippola 60.73 27.0; Kuorevesi 61.9 24.7; Tenhola=Tenala 60.06 23.3; Snappertuna 60.0 23.66
+RU: village Melnikovo 60.91 29.8; Kondratyevo 60.62 28.12; Mohla 60.55 29.2; Kurkijoki=Kronoborg 61.3 29.89;
+ Jakimvaara 61.5 30.2; Impilax 61.65 31.1; Suistamo 61.9 31.1; Vuoksela 60.7 29.8; Kaukola 60.97 29.8; Metsäpirtti
+ 60.57 30.55; Kanneljärvi 60.35 29.35; Nykyrka 60.37 29.15; Perkjärvi=Perkjärvi asema 60.47 29.35; Vuokkiniemi 65.03
+ 30.5; Rominten=Gross Rominten 54.4 22.5; Gilge 55.02 21.25; Lavry=Laura 57.6 27.5; Yasnaya Polyana 54.07 37.53
+PL: village Stębark 53.49 20.13; Kreisau=Krzyżowa 50.79 16.52; Jurata 54.68 18.71; Kahlberg 54.38 19.45
+CA: village Battleford 52.74 -108.31; Harbour Grace 47.7 -53.22; Trepassey 46.74 -53.36; York Factory 57.0 -92.3;
+ Norway House 53.97 -97.83; Cumberland House 53.96 -102.27; Lytton 50.23 -121.58; Yale 49.57 -121.43; Sandon 49.98
+ -117.23; Annapolis Royal 44.74 -65.52; Hopewell Cape 45.85 -64.58; Fort Qu'Appelle 50.77 -103.8; Eganville 45.53
+ -77.1; Barry's Bay 45.49 -77.68; Placentia 47.25 -53.96; Ferryland 47.02 -52.88; Port Union 48.5
+ -53.08; Greenspond 49.07 -53.57; St. Anthony 51.37 -55.58; Red Bay 51.73 -56.43; Cupids 47.55 -53.23
+AU: village Burketown -17.74 139.55; Birdsville -25.9 139.35; Innamincka -27.75 140.74; Marree=Hergott Springs -29.65
+ 138.06; Oodnadatta -27.55 135.45; Gwalia -28.92 121.33; Cue -27.42 117.9; Ravenswood -20.1 146.89; Silverton -31.89
+ 141.22; Tibooburra -29.43 142.01; White Cliffs -30.85 143.09; Croydon (Queensland) -18.2 142.24; Omeo -37.1 147.6;
+ Mungerannie -28.02 138.66; Kanowna -30.6 121.6; Sandfire -19.77 121.09; Hartley -33.54 150.18; Sofala -33.08 149.69;
+ Steiglitz -37.88 144.18; Cossack -20.68 117.19; Torbay -35.03 117.62; Swansea -42.12 148.07; Richmond (Tasmania)
+ -42.73 147.44
+ZA: village Matjiesfontein -33.23 20.58; Genadendal -34.03 19.55; Colenso -28.74 29.82; Pilgrim's Rest -24.9 30.75;
+ Nieu-Bethesda -31.87 24.55; Wupperthal -32.28 19.22; Simonstown=Simon's Town -34.19 18.43; Kalk Bay -34.13 18.45;
+ Adams Mission -30.0 30.78; Lovedale -32.77 26.83; Healdtown -32.7 26.6; Hogsback -32.58 26.95
+IN: village Mahabaleshwar 17.92 73.66
+EE: village Karuse=Karusen 58.63 23.71; Kolgaküla 59.52 25.65
+NZ: mountain Signal Hill (Dunedin) -45.85 170.55 .03
+NZ: village Shag Point -45.47 170.82; Maheno -45.17 170.83; Kakanui -45.19 170.9; Livingstone -44.97 170.57; Tokarahi
+ -44.97 170.65; Kyeburn -45.15 170.25; Wedderburn -45.03 170.01; Oturehua -45.0 169.9; Lauder -45.05 169.66; Tarras
+ -44.84 169.42; Macetown -44.86 168.82; Millers Flat -45.66 169.41; Beaumont -45.82 169.53; Waikaka -45.92 169.02;
+ Waikaia -45.73 168.85; Colac Bay -46.36 167.88; Waikawa -46.63 169.12; Waitahuna -45.98 169.77; Gabriels
+ Gully=Gabriel's Gully -45.88 169.7; Half Moon Bay -46.9 168.13; Pukehiki -45.86 170.6; Goodwood -45.53 170.7;
+ Waynes=Waynestown -45.67 170.6; Woodside -45.87 170.17; Momona -45.91 170.2; Milburn -46.07 170.0; Lovells Flat
+ -46.15 169.83; Stirling -46.25 169.78; Port Molyneux -46.35 169.79; Tahakopa -46.51 169.38; Gore Bay -42.86 173.3;
+ Okains Bay -43.7 173.06; Le Bons Bay -43.74 173.1; Pigeon Bay -43.68 172.9; Arthur's Pass
+ village -42.94 171.56; Ikamatua -42.27 171.69; Waiuta -42.29 171.82; Brunner=Brunnerton -42.43 171.32;
+ Waipoua -35.65 173.55; Port Fitzroy -36.2 175.35; Kuaotunu -36.72 175.73; Whangara
+ -38.56 178.22; Kingston -45.34 168.72; Garston -45.47 168.68; Athol -45.51 168.58
 """

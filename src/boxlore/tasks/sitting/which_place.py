@@ -4,10 +4,10 @@ A choice is kept as the confirmed reading of the same statement, so the words st
 the question back. The choices are those of the stored reading: they have the same numbers whenever one comes back.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.own import OwnPlace
 from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, full_name
 from boxlore.core.places.taking_apart import take_apart
@@ -33,21 +33,6 @@ class OpenPlace:
     def names(self) -> list[str]:
         """The choices as one reads them, in their order: the first is number 1."""
         return names_apart(self.reading.choices)
-
-
-def names_apart(places: Sequence[Place]) -> list[str]:
-    """The names of places; those that read alike begin with where each lies, in degrees."""
-    names = [full_name(place) for place in places]
-    return [
-        f"{_where(place)} {name}" if names.count(name) > 1 and place.lat is not None else name
-        for place, name in zip(places, names, strict=True)
-    ]
-
-
-def _where(place: Place) -> str:
-    """“(52.1 N, 1.3 W)”."""
-    lat, lon = place.lat or 0.0, place.lon or 0.0
-    return f"({abs(lat):.1f} {'N' if lat >= 0 else 'S'}, {abs(lon):.1f} {'E' if lon >= 0 else 'W'})"
 
 
 def open_place(sitting: Sitting, record: Record, prompt: Prompt) -> OpenPlace | None:

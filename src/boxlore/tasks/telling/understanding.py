@@ -20,8 +20,9 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.people.who_is_meant import ByName, by_name, known_by, named_in, the_one
+from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.own import read_own
-from boxlore.core.places.reading import Place, PlaceReading, full_name, said_in_all
+from boxlore.core.places.reading import Place, PlaceReading, said_in_all
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.told_kin import kin_told, names_behind_kin
@@ -168,7 +169,7 @@ class Understanding:
         if read.kind == "match" and read.best and read.best.geonames:
             self._used = also_told(self.used, [read.best.geonames])
         reading = place_reading(read, around.year)
-        names = tuple(full_name(place) for place in read.choices)
+        names = tuple(names_apart(read.choices))
         first = names[0] if names else "kept as told"
         asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
         return Understood(reading, first, asks, names[1:])

@@ -6,9 +6,9 @@ from typing import Any
 from textual.app import App
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.reading import Place
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.which_place import names_apart
 from boxlore.tasks.sitting.words_told import places_called
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form

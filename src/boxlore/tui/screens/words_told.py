@@ -8,9 +8,9 @@ from functools import partial
 from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.reading import Place, full_name
 from boxlore.core.statements import fold
-from boxlore.tasks.sitting.which_place import names_apart
 from boxlore.tasks.sitting.words_told import (
     IN_QUESTION,
     WordsTold,

@@ -12,13 +12,13 @@ from boxlore.core.dates.event_question import asked_event
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import audience_shown
+from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Source, Sure, fold
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion
-from boxlore.tasks.sitting.which_place import names_apart
 from boxlore.tasks.telling.understanding import Understood
 from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words
