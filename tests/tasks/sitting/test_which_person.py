@@ -55,6 +55,12 @@ DOUBTFUL = [
         ["Somebody new: Зуев", "Somebody new: Зуева", "Somebody new: Супруги Зуевы", NOBODY],
     ),
     ("Looks like Ruth but it's her cousin Edna", ["Somebody new: Ruth", NOBODY]),
+    ("i døra står Zorb Lien", ["Somebody new: Zorb Lien", "Somebody new: i døra står Zorb Lien", NOBODY]),
+    (
+        "smallest is old Mr Sugden",
+        ["Somebody new: Mr Sugden", "Somebody new: smallest is old Mr Sugden", NOBODY],
+    ),
+    ("Ivy Pratt, or Olive Moss", ["Somebody new: Olive Moss", NOBODY]),
 ]
 
 

@@ -9,16 +9,18 @@ by the choice, in words of their own.
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import several
 from boxlore.core.people.kin import possessive
 from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
-from boxlore.core.people.names.words_table import KIN_ALONE
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
 from boxlore.core.people.who_is_where.kin_words import ME_ALONE, own_relation
+from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
@@ -155,22 +157,41 @@ def _new(words: str, teller: str, *offered: str) -> Iterator[Meant]:
 
 
 def _names_within(words: str) -> list[str]:
-    """The names that are not all of the words: a given name or a family's own word of kin, and what is written large
-    behind it (`Ruth Gower` of `Wedding of Ruth Gower`, `Fred Moss` of `Fred Moss Nell Moss`, `Mum` of `Mum's hand`)."""
+    """The names that are not all of the words: a given name, a title or a family's own word of kin, and what is written
+    large behind it (`Ruth Gower` of `Wedding of Ruth Gower`, `Fred Moss` of `Fred Moss Nell Moss`, `Mum` of `Mum's
+    hand`, `Mr Sugden` of `old Mr Sugden`), else the last words that are large (`Tormod Lien` of `i døra står Tormod
+    Lien`)."""
     names: list[list[Token]] = []
     goes_on = False
-    for token in tokens_of(words):
+    tokens = tokens_of(words)
+    for at, token in enumerate(tokens):
         bare = token_of(token.text.rstrip(",;").removesuffix("'s").removesuffix("’s"))
         is_large = bare.text[:1].isupper()
-        opens = (is_large and (bare.is_given or bare.plain in KIN_ALONE)) or bare.plain in ME_ALONE
+        behind = tokens[at + 1].text[:1].isupper() if at + 1 < len(tokens) else False
+        leads = behind and bare.plain in _LEADS and bare.text == token.text and not goes_on
+        opens = (is_large and (bare.is_given or bare.plain in KIN_ALONE)) or bare.plain in ME_ALONE or leads
         belongs = opens or (goes_on and is_large)
-        if opens and not (goes_on and names[-1][-1].is_given):
+        if opens and not (goes_on and (names[-1][-1].is_given or _leads(names[-1]))):
             names.append([bare])
         elif belongs:
             names[-1].append(bare)
         goes_on = belongs and bare.text == token.text
-    told = (written(name) for name in names)
-    return [name for name in dict.fromkeys(told) if name != words]
+    told = (written(name) for name in names or [_last_large(tokens)])
+    return [name for name in dict.fromkeys(told) if name and name != words]
+
+
+_LEADS = TITLES.union(KIN_WORDS) - BEFORE_A_NAME
+
+
+def _leads(name: Sequence[Token]) -> bool:
+    """Whether a name is only a title or a word of kin as yet, behind which the name itself follows."""
+    return len(name) == 1 and name[0].plain in _LEADS
+
+
+def _last_large(tokens: Sequence[Token]) -> list[Token]:
+    """The words at the end that are written large, behind one that is not."""
+    large = list(takewhile(lambda token: token.text[:1].isupper(), reversed(tokens)))
+    return large[::-1] if len(large) < len(tokens) else []
 
 
 def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: int) -> str:

@@ -360,7 +360,7 @@ class Teller:
             row = RowPosition(statement.id, person.row, person.position)
             act.state(statement.subject, "row", ROW_WORDS.write(row), sitting=statement.sitting)
         question = person.asks
-        if person.words and (relation := own_relation(person.words)):
+        if person.words and (relation := person.own or own_relation(person.words)):
             read = self.read_own(act, statement, person.words, relation)
             question = "" if read else f"Whose “{person.words}” is in the picture?"
         elif person.words and person.is_person and person.family:

@@ -22,7 +22,7 @@ TITLES = _words(
     justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
     princess king queen emperor empress tsar
     herr frau fraulein hr fr frk freiherr freifrau freiin graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
-    pastor pfarrer ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori witwe wwe hc cure abbe rovasti батюшка
+    pastor pfarrer meester ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori witwe wwe hc cure abbe rovasti батюшка
     m mme mlle monsieur madame mademoiselle maitre
     sr sra srta senor senora senorita don dona d da lic
     sig sra signor signora signorina dott dottssa avv cav

@@ -31,6 +31,9 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
         if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
             yield from (*pair, *part[size:])
             return
+    if len(part) == 2 and _says_who_is_unknown(part):
+        yield replace(part[0], person=replace(part[1].person, note=_all(part[1].person.note, part[0].person.note)))
+        return
     if names := _members(part):
         yield from names
         return
@@ -56,6 +59,21 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
                 part[at].person = replace(part[at].person, asks=asks, is_person=False)
             yield part[at]
             at += 1
+
+
+def _says_who_is_unknown(part: Sequence[Item]) -> bool:
+    """`Right: don't know, a friend of Olive's`: of one of whom no name is known it is told what she is."""
+    unknown, said = part
+    first = next((token.plain for token in tokens_of(said.person.words)), "")
+    is_unknown = not unknown.person.words and not unknown.person.note and unknown.person.is_person
+    return is_unknown and first in _ONE and said.person.is_person and not (said.is_name or said.joined or said.side)
+
+
+_ONE = frozenset("a an ein eine un une una um uma een en et uks".split())
+
+
+def _all(*notes: str) -> str:
+    return ", ".join(filter(None, notes))
 
 
 def _pair(part: Sequence[Item]) -> Sequence[Item]:

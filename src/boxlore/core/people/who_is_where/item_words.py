@@ -15,10 +15,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.dictionary_forms import given_of
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
-from boxlore.core.people.who_is_where.kin_words import (
-    ME,
-    relation,
-)
+from boxlore.core.people.who_is_where.kin_words import ME, relation, relation_by_its_article
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent
 from boxlore.core.people.who_is_where.surely_a_name import name_of_form
 from boxlore.core.people.who_is_where.tokens import Element
@@ -31,6 +28,8 @@ def is_kin_of(words: Sequence[Element]) -> bool:
     """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition; `муж
     Анны` by a name in the form that says whose."""
     is_with = bool(given_of(token_of(words[-1].text), NOTHING_KNOWN))  # `córką Ewą`: with her, and not of her
+    if len(words) == 2 and relation_by_its_article(words[0]) and is_my(words[1]):
+        return True  # `søsteren deres`
     if len(words) == 2 and words[0].plain in KIN_WORDS and words[1].is_large and not is_with:
         return bool(name_of_form(token_of(words[1].text), NOTHING_KNOWN, shortest=4))
     if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
@@ -97,6 +96,7 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     """Without words that only go on with the list: `then Ruth`, `but Ruth`, `and then we have Ruth`."""
     if all(word.plain in small_words.LEADS and not word.is_large for word in words):
         return ()
+    words = words[_only_known(words) :]
     at = 0
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
@@ -114,6 +114,14 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
 
 
 _BORN = frozenset("b born geb geboren ne nee ur sund synt f fodt fodd née né р род".split())
+
+
+def _only_known(words: Sequence[Element]) -> int:
+    """How many words `I only know` of `I only know the tall one` takes; 0 where no `only` and such a verb lead."""
+    at = next((at for at, word in enumerate(words) if not (word.kind == "me" or word.plain in small_words.LEADS)), 0)
+    leads = at > 0 and words[at].plain in small_words.KNOW and not words[at].is_large
+    told = words[at + 1 :]
+    return at + 1 if leads and told and (told[0].plain in small_words.ARTICLES or begins_person(told)) else 0
 
 
 def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]]:
@@ -210,7 +218,7 @@ def _holds(word: Element, words: Sequence[Element]) -> bool:
 
 def is_noun_of_one(told: str) -> bool:
     """Whether the words are one noun for a kind of people, alone: `groom`."""
-    return _NOUNS.get(fold(told)) == "one"
+    return _NOUNS.get(fold(told)) == "one" and told.lower() not in small_words.NO_NOUNS
 
 
 def is_everyone_of(words: Sequence[Element]) -> bool:
@@ -353,8 +361,11 @@ def is_family(word: Element) -> bool:
     return word.plain in table.FAMILY
 
 
-def share_kin(name: Element, further: Sequence[Element]) -> bool:
+def share_kin(words: Sequence[Element], further: Sequence[Element]) -> bool:
     """Whether `and` stands between two whose kin is told: `Betty and Reg's mother` (but not their wife)."""
+    name = words[-1]
+    if any(word.is_genitive for word in words):
+        return False  # `Jane's daughter Amy and Amy's baby Luke`
     if len(further) < 2 or not (name.is_large and further[0].is_genitive and not name.is_genitive):
         return False
     kin = relation(further[1])
@@ -386,6 +397,13 @@ def _is_estonian_genitive(text: str) -> bool:
     return is_form and plain.endswith(("i", "u", "e", "a")) and not token_of(text).is_given
 
 
+def _has_its_article(word: Element) -> bool:
+    """`læreren`, `søsteren`, `karlen`: in the languages of the North an article is the end of the word."""
+    stems = (word.plain.removesuffix(end) for end in ("en", "et", "n") if word.plain.endswith(end))
+    is_noun = _NOUNS.get(word.plain) == "one" and any(_NOUNS.get(stem) == "one" for stem in stems)
+    return word.text.islower() and (is_noun or bool(relation_by_its_article(word)))
+
+
 def _is_article_of_portuguese(words: Sequence[Element]) -> bool:
     """`a vizinha`, `o noivo`: behind `a` of Portuguese stands no English word."""
     return words[0].text in ("a", "o", "A", "O") and len(words) == 2 and words[1].plain not in english_words()
@@ -400,6 +418,10 @@ def definitely(words: Sequence[Element]) -> str:
         or is_of_somebody(words)
         or is_kin_of(words)
     )
+    if len(words) == 1 and _has_its_article(words[0]):
+        return small_words.SEX.get(relation_by_its_article(words[0]), "person")  # `læreren`
+    if len(words) == 2 and relation_by_its_article(words[0]) and is_my(words[1]):
+        return small_words.SEX.get(relation_by_its_article(words[0]), "person")  # `søsteren deres`
     last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
     if len(words) < 2 or not is_one or last is None:
         return ""

@@ -47,7 +47,8 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
     goes_on = reader.joined == "and" and len(reader.items) > reader.part_begins and reader.items[-1].is_beside
     item.is_beside = bool(reader.items) and (ahead.is_beside or goes_on)
     if item.is_held or item.is_beside:
-        item.row = reader.items[-1].row
+        is_elsewhere = fold(person.note.split(", ")[-1]).startswith(small_words.ABOVE_OR_BELOW)
+        item.row = "" if is_elsewhere else reader.items[-1].row  # `Top left Isa, below her Dod`
     item.of_group = reader.family_stays
     if is_name and reader.family_ahead[0]:
         note, item.of_group = reader.family_ahead

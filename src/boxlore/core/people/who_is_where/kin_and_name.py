@@ -41,6 +41,8 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         at += 1
     if at > 2 and is_my(words[0]) and words[at - 1].plain in TITLES and _NOUNS.get(words[at - 2].plain) == "one":
         at -= 1  # `su señora doña Ana`
+    if at > 1 and relation(words[at - 1]) in _CALLED_SO and _NOUNS.get(words[at - 2].plain) == "one":
+        at -= 1  # `lo sposo zio Totò`, `ihr Mann Onkel Otto`
     before, name = words[:at], _without_remark(words[at:])
     if len(before) > 1 and before[-1].plain in small_words.ARTICLES and not before[-1].is_large:
         before = before[:-1]  # `o noivo o Zé Faria`
@@ -59,6 +61,8 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
+    if _says_what_kin(before) and is_surely_called(name):
+        return note, between(name, text)
     own = (
         is_my(before[0])
         or whose > 0
@@ -67,6 +71,31 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         or before[-1].plain in _NOUNS
     )
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+def _says_what_kin(before: Sequence[Element]) -> bool:
+    """`proud dad`, `vanem vend`, `lo sposo`: small words before kin or a kind of people, none of which tells where."""
+    last, leads = before[-1], before[:-1]
+    is_somebody = bool(relation(last)) or _NOUNS.get(last.plain) == "one"
+    tell_how = all(word.kind == "word" and word.text.islower() and word.text.isalpha() for word in leads)
+    are_others = _BEGIN_WHAT_FOLLOWS | small_words.WITH | small_words.SAYING | small_words.NOT_IN_IT | small_words.BUT
+    return (
+        is_somebody
+        and last.text.islower()
+        and 0 < len(leads) < _MOST_SMALL
+        and tell_how
+        and not any(word.plain in are_others or word.plain.endswith("ing") for word in leads)
+    )
+
+
+_MOST_SMALL = 3
+
+
+def is_surely_called(name: Sequence[Element]) -> bool:
+    """Whether words are a name by a given name, or by a title or kin that leads it."""
+    first = name[0]
+    is_led = len(name) > 1 and (first.plain in TITLES or first.plain in KIN_WORDS)
+    return token_of(first.text).is_given or is_led
 
 
 def _has_particles(words: Sequence[Element]) -> bool:
@@ -132,6 +161,9 @@ def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
 _NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", "granddaughter")
 """Kin whom nobody calls by that word: before a name it tells how they are kin."""
 
+_CALLED_SO = ("uncle", "aunt", "grandmother", "grandfather")
+"""Kin by whose word somebody is called, so that it stays with the name."""
+
 _CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
 """Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
 
@@ -144,6 +176,8 @@ def _is_kin(word: Element) -> bool:
     """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
     if word.text.lower() in small_words.NO_NOUNS:
         return bool(relation(word))
+    if token_of(word.text.lower()).is_particle and word.text.lower() == word.plain:
+        return False  # `meester Van Dijk`, where `vän` is a friend in Swedish
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     if word.is_large and token_of(word.text).is_given and (not relation(word) or is_given_too(word.text)):
         return word.is_genitive  # `jeho žena Marie`, where `marie` is a bride in French

@@ -4,6 +4,7 @@ somebody told without a name is to the one who tells (`Mum`).
 The words themselves, and what relation each tells, are rows of `core.people.names.words_table`.
 """
 
+from dataclasses import replace
 from functools import cache, lru_cache
 
 from boxlore.core.people.names.tokens import token_of
@@ -64,6 +65,11 @@ def owned_relation(element: Element) -> str:
     return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
 
 
+def relation_by_its_article(word: Element) -> str:
+    """The relation of a word of kin that ends in its article, also at the beginning: `Søsteren`, `moren`."""
+    return owned_relation(replace(word, text=word.text.lower()))
+
+
 ME = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "me")
 """`me` of every language, also where the word is another one of another language (`ja`)."""
 
@@ -111,6 +117,8 @@ def own_relation(words: str) -> str:
         return "self"
     if len(elements) > 2 and elements[0].plain in small_words.ARTICLES and elements[1].plain in table.MY_OWN:
         elements = elements[1:]  # `O meu avô`
+    if len(elements) == 2 and elements[1].plain in table.MY_OWN and (own := relation_by_its_article(elements[0])):
+        return own  # `moren min`
     if elements and elements[0].plain in table.MY_OWN:
         elements = elements[1:]
     elif len(elements) == 2 and _is_own_behind_article(elements[0], elements[1]):

@@ -11,7 +11,7 @@ from boxlore.core.people.names.tokens import token_of
 ROMANS = {"I": 1, "II": 2, "III": 3, "IV": 4, "V": 5, "VI": 6, "VII": 7, "VIII": 8, "IX": 9, "X": 10}
 
 _LETTERED = re.compile(r"(?<![^\s,;:(])([a-zA-Z])\)(?=\s|$)|(?<=\()([a-zA-Z])(?=\)\s)")
-_MARKED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z]):(?=\s)")
+_MARKED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z])(?::| ?=| ?[–—-])(?=\s)")
 _POINTED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z])\.(?=\s)")
 """Three and more, for two may be initials."""
 

@@ -7,6 +7,7 @@ them. What holds in every picture is kept: the teller's own (`my mother`), a fam
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
@@ -27,6 +28,17 @@ def mark_nameless(items: Sequence[Item]) -> None:
         person = item.person
         if person.words and person.is_person and not item.is_name and _is_nameless(person.words):
             item.person = replace(person, is_nameless=True)
+
+
+def mark_parents(items: Sequence[Item]) -> None:
+    """Mark `Ma`, which alone is a family name and `I` of Estonian too, where `Pa` stands beside her."""
+    for first, second in pairwise(items):
+        told = {item.person.words: item for item in (first, second)}
+        if second.joined == "and" and told.keys() in _PARENTS:
+            told["Ma"].person = replace(told["Ma"].person, own="mother")
+
+
+_PARENTS = ({"Ma", "Pa"}, {"Ma", "Da"}, {"Ma", "Dad"})
 
 
 def _is_nameless(told: str) -> bool:

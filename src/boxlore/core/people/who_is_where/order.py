@@ -97,7 +97,8 @@ def in_order(
                 position[id(item)] = 0
                 _keep_side(item, 0)
                 continue
-            if item.position or (counted and not item.number) or not item.width:
+            alone = item.row and item.part and len(row) == 1 and not item.side
+            if item.position or (counted and not item.number and not alone) or not item.width:
                 position[id(item)] = max(item.position, 0) or -item.from_right
                 _keep_side(item, position[id(item)])
                 at = max(item.position, at)

@@ -48,6 +48,7 @@ from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
 from boxlore.core.people.who_is_where.tokens import Element
 from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,6 +157,9 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if last.is_several and all(word.kind == "unknown" for word in words):
         last.person = noted(last.person, phrase.told)  # `one of the Pratt girls, not sure which`
         return True
+    if _is_one_of_them(words):
+        last.person = noted(last.person, phrase.told, *phrase.notes)  # `Doris? Or Daisy, one of them`
+        return True
     said = words[1:] if len(words) == 2 and words[0].plain in small_words.THE else words
     if last.joined == "and" and len(said) == 1 and said[0].plain in small_words.SAID_OF_SEVERAL:
         last.person = noted(last.person, phrase.told, *phrase.notes)  # `Ella and Martha, twins`
@@ -170,6 +174,10 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     is_year = all(word.text.isdigit() for word in bare) and not reader.ahead.number
     if not (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
         return False
+    if _may_be_next_in_the_row(reader, phrase):
+        asks = f"Is “{phrase.told}” {last.person.words}, or somebody else?"
+        add(reader, noted(Placed(phrase.told, 0, asks=asks, is_person=False), *phrase.notes), words, is_name=False)
+        return True
     last.person = noted(last.person, phrase.told, *phrase.notes)
     whose = len(reader.items) == 1 and words[0].plain in small_words.OF_ANOTHER
     if (phrase.before == "and" or whose) and not last.person.asks:
@@ -238,7 +246,7 @@ def _is_participle(words: Sequence[Element]) -> bool:
 def _unknown_several(reader: Reader, phrase: _Phrase) -> bool:
     """unknown several = number unknown {small word}          ; `two I can't name`, `three unknown girls`"""
     number = _how_many_unknown(phrase.words)
-    said = between(_without_leads(phrase.words)[2:], reader.text)
+    said = between(_without_more(phrase.words)[2:], reader.text)
     for _ in range(number):
         add(reader, noted(Placed("", 0), said, *phrase.notes), (), is_name=False)
     if number:
@@ -248,10 +256,20 @@ def _unknown_several(reader: Reader, phrase: _Phrase) -> bool:
 
 def _total(reader: Reader, phrase: _Phrase) -> bool:
     """total = number "people"          ; `there are six of us`: how many stand in the row"""
-    total = how_many_in_all(phrase.words)
+    total = how_many_in_all(phrase.words) or _how_many_of_a_group(phrase.words)
     if total:
         reader.totals[reader.row] = total
     return total > 0
+
+
+def _how_many_of_a_group(words: Sequence[Element]) -> int:
+    """`group of seven`."""
+    is_group = len(words) == _GROUP_OF and words[0].plain in small_words.GROUP and words[1].plain in small_words.OF
+    last = words[-1]
+    return (last.value or small_words.CARDINALS.get(last.plain, 0)) if is_group else 0
+
+
+_GROUP_OF = 3
 
 
 def _family(reader: Reader, phrase: _Phrase) -> bool:
@@ -317,16 +335,17 @@ def _taken_back(item: Item) -> None:
 
 def _how_many_unknown(words: Sequence[Element]) -> int:
     """The number of `two I can't name` and of `three unknown girls`; 0 for any other words."""
-    bare = _without_leads(words)
+    bare = _without_more(words)
     if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
         return 0
     number = how_many(bare) if bare[0].kind == "number" or bare[0].plain in small_words.CARDINALS else 0
     return number if 0 < number <= MOST_UNKNOWN else 0
 
 
-def _without_leads(words: Sequence[Element]) -> Sequence[Element]:
-    at = next((at for at, word in enumerate(words) if word.plain not in small_words.LEADS), 0)
-    return words[at:]
+def _without_more(words: Sequence[Element]) -> Sequence[Element]:
+    """Without the words that lead, and without `more` of `two more unknown`."""
+    bare = words[next((at for at, word in enumerate(words) if word.plain not in small_words.LEADS), 0) :]
+    return [bare[0], *bare[2:]] if len(bare) > 2 and bare[1].plain in small_words.MORE else bare
 
 
 MOST_UNKNOWN = 40
@@ -336,12 +355,24 @@ MOST_UNKNOWN = 40
 def _goes_on_of_her(words: Sequence[Element]) -> bool:
     """`she was in hospital that day`, `so she isn't in it`: a sentence of whoever was named before."""
     at = int(words[0].plain in ("so", "because", "as", "and", "but")) if words else 0
-    return len(words) > at + 1 and words[at].text in ("she", "he", "they", "who") and not words[at + 1].is_large
+    if len(words) < at + 2 or words[at + 1].is_large:
+        return False
+    return words[at].text.replace("’", "'").partition("'")[0] in ("she", "he", "they", "who")  # `she'd be six`
 
 
 def _is_quoted(told: str) -> bool:
     """Whether it is a nickname alone: behind a comma it may be of whoever was named before, or of another."""
     return len(told) > 2 and told[0] in "“”\"„«»‘'" and told[-1] in "“”\"„«»’'"
+
+
+def _is_one_of_them(words: Sequence[Element]) -> bool:
+    """`one of them`, `einer von ihnen`: of whoever was told before."""
+    if len(words) != _ONE_OF_THEM or words[1].plain not in small_words.OF or words[1].is_large:
+        return False
+    return small_words.CARDINALS.get(words[0].plain, 1) == 1 and words[2].plain in small_words.OF_SEVERAL
+
+
+_ONE_OF_THEM = 3
 
 
 def _is_pronoun(words: Sequence[Element]) -> bool:
@@ -388,6 +419,8 @@ def _heads_a_list(following: Sequence[Element]) -> bool:
 def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     """Whether the words say something of the name before them: `Anna, my sister, …`, `Tom, aged 5`."""
     last = reader.items[-1]
+    if words and words[0].is_genitive and fold(words[0].plain[:-2]) == fold(last.person.words):
+        return False  # `Mabel, Mabel's sister`
     goes_on = last.person.is_person and words and begins_remark(words) and not words[0].is_large
     if (
         not (last.is_name or goes_on)
@@ -400,6 +433,14 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     if len(reader.items) <= reader.part_begins:
         return False
     return is_remark(words) and not (_is_another_sex(reader.items[-1], words) or _is_other_kin(reader.items[-1], words))
+
+
+def _may_be_next_in_the_row(reader: Reader, phrase: _Phrase) -> bool:
+    """`l. to r.: Anna Tamm, my mother, Tom`: behind a direction, and where commas alone part the people, kin of the one
+    who tells may be she who was named, or the next one."""
+    goes_on = phrase.before == "comma" and begins_person(phrase.following) and reader.group > 0
+    words = phrase.words
+    return goes_on and len(words) == 2 and words[0].plain in MY_OWN and bool(relation(words[1]))
 
 
 def _is_other_kin(item: Item, words: Sequence[Element]) -> bool:

@@ -59,7 +59,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
-from boxlore.core.people.who_is_where.nameless import mark_nameless
+from boxlore.core.people.who_is_where.nameless import mark_nameless, mark_parents
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import MOST_UNKNOWN, ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
@@ -70,6 +70,7 @@ from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_is_where.shared_family_name import share_family
 from boxlore.core.people.who_is_where.small_words_table import (
+    ARTICLES,
     BESIDE_BEHIND,
     CARDINALS,
     EVERYONE,
@@ -133,6 +134,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     share_family(items, known)
     complete_names(items, known)
     mark_nameless(items)
+    mark_parents(items)
     ask_of_own_sides(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals, directed=reader.is_directed))
     return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))
@@ -240,7 +242,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.items[-1].is_held, reader.ahead.is_held = True, False
     elif kind == "unseen":
         ask_of_unseen(reader, element)
-    elif kind == "says":
+    elif kind == "leads in":
         reader.words = []  # `Ethel wrote that this is`: the answer stays whole beside whom it names
     elif kind == "unknown" and not reader.words and reader.previous in PLACES and describes_last(reader):
         reader.identifies = True  # `the man on the right unknown`
@@ -486,6 +488,8 @@ def _note(reader: Reader, element: Element) -> None:
             reader.ahead = Ahead(number=element.inside[0].value)
         return
     inside = [piece for piece in element.inside if piece.plain not in EVERYONE]
+    if len(inside) > 1 and inside[0].plain in ARTICLES and inside[1].kind in ("position", "from the right"):
+        inside = inside[1:]  # `Vittorio (il secondo da destra)`
     if [piece.kind for piece in inside] == ["unknown"] and not reader.words:
         reader.words = inside
         return

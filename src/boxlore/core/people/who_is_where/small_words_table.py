@@ -28,6 +28,13 @@ INTERJECTIONS = frozenset(
 BUT = frozenset("but aber sondern aga vaid mais pero sino ma mas maar men mutta vaan но а ale lecz bet nego".split())
 """`but`, before whoever it is instead: `looks like Ruth but it's Edna`."""
 
+THESE = frozenset(
+    "this that these those das dies diese dit dat deze ce ceux-ci ca ci este esta estos estas ese esos aquel aquellos questo "
+    "questa questi queste quello quelli esse esses isto isso estes estas det dette disse detta dessa de need see nood tama "
+    "nama ne to ta te эти это tie sie tai tady toto tohle tyto ezek ez thetta".split()
+)
+"""`these`, before `are` and whoever is seen: `Das sind Mutti und Vati`."""
+
 DENY = frozenset("not nicht ei pas no non nao niet ikke inte не nie ne nav nera".split())
 """`not`, before somebody who is told not to be seen: `not Grandad but his brother`."""
 
@@ -135,6 +142,22 @@ CARDINALS: dict[str, int] = {
 }
 """Numbers in words, behind `number` and before several people."""
 
+KNOW = frozenset(
+    "know recognise recognize remember kenne erkenne tunnen tean connais reconnais conozco reconozco conosco riconosco "
+    "conheco reconheco ken herken kender genkender kjenner kanner tunnen знаю узнаю znam poznaje pazistu pazistu zinau "
+    "pazistu poznavam".split()
+)
+"""Verbs behind `only`: `I only know the tall one`."""
+
+GROUP = frozenset("group gruppe groupe grupo gruppo groep grupp ryhma группа grupa skupina".split())
+"""Before how many are in the picture: `group of seven`."""
+
+MORE = frozenset(
+    "more others other further weitere veel teist autres mas otros altri mais outros meer anderen flere andre fler till "
+    "andra muuta еще других innych kiti citi dalsi".split()
+)
+"""Words between a number and `unknown`: `two more unknown`."""
+
 PEOPLE_IN_ALL = frozenset("people persons of us in all personen inimest personnes personas persone pessoas".split())
 
 KIN_IN_A_CASE = {
@@ -164,7 +187,7 @@ WIDOWED = frozenset(
 )
 """Kin of somebody who is dead: `widow of Albert Mudge`."""
 
-NO_NOUNS = frozenset(("père", "bruder", "born"))
+NO_NOUNS = frozenset(("père", "bruder", "born", "pål"))
 """Words whose accents tell them from a noun of several people: `père` is no Estonian `pere`, `Bruder` is one."""
 
 FINNISH_KIN = frozenset(
@@ -387,6 +410,7 @@ BEFORE_EXACTLY = {
     "Áll": "standing",
     "áll": "standing",
     "én": "me",
+    "są": "verb",
     "är": "verb",
     "è": "verb",
     "é": "verb",

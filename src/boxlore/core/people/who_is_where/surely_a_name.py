@@ -229,6 +229,8 @@ def _names_nothing(tokens: Sequence[Token]) -> bool:
     stems = {first.plain, *(first.plain.removesuffix(end) for end in ("n", "en", "s"))}
     is_place = len(first.plain) > 3 and first.plain in _PLACE_WORDS
     is_small_word = is_place or (len(first.plain) > 2 and first.plain in _SMALL_WORDS)
+    if first.text.lower() in small_words.NO_NOUNS:
+        return False  # `Pål`
     return is_small_word or any(stem in table.NOUNS and stem not in KIN_WORDS for stem in stems)
 
 

@@ -46,7 +46,7 @@ def without_takers(elements: Sequence[Element], text: str, known: KnownNames) ->
     found = Takers()
     at = 0
     while at < len(elements):
-        end = next((n for n in range(at, len(elements)) if elements[n].kind in _MARKS), len(elements))
+        end = next((n for n in range(at, len(elements)) if _parts(elements, n, at)), len(elements))
         if found.people and _says_not_in_it(elements[at:end]):
             at = end + 1
             continue  # `Una took it, so she is not in it`
@@ -73,6 +73,12 @@ def without_takers(elements: Sequence[Element], text: str, known: KnownNames) ->
     while found.people and found.left and found.left[-1].kind in _MARKS:
         found.left.pop()
     return found
+
+
+def _parts(elements: Sequence[Element], at: int, begins: int) -> bool:
+    """Whether a mark stands here, or `so` before a verb: `Dad took it so it's just Mum`."""
+    goes_on = at > begins and elements[at].plain == "so" and at + 1 < len(elements) and elements[at + 1].kind == "verb"
+    return elements[at].kind in _MARKS or goes_on
 
 
 def _says_not_in_it(part: Sequence[Element]) -> bool:

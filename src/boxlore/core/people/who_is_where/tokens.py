@@ -50,6 +50,9 @@ _DESCRIBED = re.compile(
 )
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
 _SLASHED = re.compile(r"([^\W\d_]+)\.?/([^\W\d_]+)\.?")
+_ARROW = re.compile(r"(l(?:eft)?|r(?:ight)?)\.?\s*(?:/|→|->|=>|>)\s*(?!\1)(l(?:eft)?|r(?:ight)?)\b\.?", re.IGNORECASE)
+"""`L/R`, `left → right`: a direction."""
+
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
@@ -113,6 +116,10 @@ def _words(text: str) -> list[Word]:
         if slashed and (_is_slashed_title(slashed) or fold(slashed[0]) in FILIATION):  # `L/Cpl.`, `Ravi s/o Mohan`
             at = slashed.end()
             words.append((slashed[0], start, at))
+            continue
+        if arrow := _ARROW.match(text, start):
+            at = arrow.end()
+            words.append((fold(f"{arrow[1][0]}-{arrow[2][0]}"), start, at))
             continue
         if start in labels:
             at, number = labels[start]
@@ -487,6 +494,10 @@ def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
         touches = before is not None and before.kind == "number" and before.end == element.start
         if element.text == "." and touches and (listed or following in ("row", *PLACES)):
             continue
+        led = kept[-2].plain if len(kept) > 1 else ""
+        if element.text == "." and touches and led in small_words.GERMAN_ARTICLES and following == "word":
+            kept[-1] = replace(kept[-1], kind="word", text=f"{kept[-1].text}.", end=element.end)
+            continue  # `mit der 3. Klasse`
         if (element.plain in table.NUMBER_WORDS or element.kind == "hash") and following == "number":
             continue
         kept.append(element)

@@ -12,6 +12,7 @@ from dataclasses import replace
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.people.who_is_where.tokens import Element
 
 _OTHERS = frozenset(
@@ -48,7 +49,9 @@ KNOWING = frozenset(
 _STRANGERS = frozenset(
     "strangers stranger fremde fremd voorad inconnus inconnu desconocidos extranos sconosciuti estranei desconhecidos "
     "vreemden onbekend onbekenden fremmede ukendte ukjente frammande okanda tuntemattomia vieraita незнакомые чужие "
-    "неизвестные obcy nieznani svesi svesinieki nepazistami svetimi cizi neznami idegenek".split()
+    "неизвестные obcy nieznani svesi svesinieki nepazistami nezinami svetimi nezinomi "
+    "tundmatud inconnues desconocidas sconosciute "
+    "tuntematonta unbekannte cizi neznami idegenek".split()
 )
 """People whom nobody knows: `the rest are strangers`."""
 
@@ -64,16 +67,37 @@ _PARTS = ("comma", "end", "dash", "colon")
 def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
     """The elements without those who are told to be unknown and others; that a name is not known as a note."""
     kept: list[Element] = []
-    for part in _parts(elements):
+    parts = list(_parts(elements))
+    asked = [n for n, part in enumerate(parts[1:]) if _asks_who(parts[n], part)]
+    for part in (part for n, part in enumerate(parts) if n not in asked and n - 1 not in asked):
         at = _begins(part)
         said = part[at:]
-        if _tells_not_known(said, _OTHERS):
+        if _tells_not_known(said, _OTHERS) or _heads_others(part, elements):
             kept += part[:at]
         elif _is_a_remark(said, kept):
             kept.append(replace(said[1], kind="note", text=_text(said[1:]), end=said[-1].end, inside=()))
         else:
             kept += _with_notes(part)
     return kept
+
+
+def _asks_who(part: Sequence[Element], behind: Sequence[Element]) -> bool:
+    """`кто на снимке, не знаю`: a question, and behind a comma that nobody knows."""
+    words = [piece for piece in part if piece.kind not in _PARTS]
+    is_asked = bool(words) and words[0].plain in _WHO and not any(piece.is_large for piece in words[1:])
+    return is_asked and [piece.kind for piece in behind] == ["comma", "unknown"]
+
+
+_WHO = frozenset("who wer kes qui quien quienes chi quem wie hvem vem kuka keta kas кто kto kdo ki hver".split())
+
+
+def _heads_others(part: Sequence[Element], elements: Sequence[Element]) -> bool:
+    """`остальные —`, before those others are named."""
+    words = [piece for piece in part if piece.kind not in _PARTS and piece.plain not in ARTICLES]
+    if len(words) != 1 or words[0].plain not in _OTHERS or words[0].is_large:
+        return False
+    behind = next((element for element in elements if element.start >= words[0].end), None)
+    return behind is not None and behind.kind == "dash"
 
 
 def _parts(elements: Sequence[Element]) -> Iterator[list[Element]]:

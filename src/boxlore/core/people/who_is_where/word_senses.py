@@ -11,6 +11,7 @@ from boxlore.core.people.names.family_name_last import IBERIAN_GIVEN
 from boxlore.core.people.names.reader import is_family_in_polish
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import FILIATION, MARKERS, TITLES
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.before_things import is_before_a_thing
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES
@@ -44,6 +45,7 @@ from boxlore.core.people.who_is_where.small_words_table import (
     SAID_BY,
     SAYING,
     SIDE_OF,
+    THESE,
     WITH,
     WORN_OR_HELD,
 )
@@ -106,6 +108,16 @@ def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if element.kind != "from_back" or element.phrase not in ("from the top", "from top", "down"):
         return ""
     return "top to bottom" if further and further[0].kind == "colon" and not reader.words else ""
+
+
+def _shows(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`These are Mum and Dad`: what stands before the verb shows only that somebody follows."""
+    shows = len(reader.words) == 1 and reader.words[0].plain in THESE and element.plain in _ARE
+    opens = reader.words[:1] != [] and (reader.words[0].start == 0 or reader.words[0].is_large)
+    return "leads in" if shows and opens and begins_person(further) else ""
+
+
+_ARE = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "verb" and " " not in phrase) | {"zijn"}
 
 
 def _holder(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -209,7 +221,8 @@ def _of_kin(reader: Reader, element: Element, further: Sequence[Element]) -> str
     if not further:
         return ""
     is_somebody = bool(relation(further[0])) or table.NOUNS.get(further[0].plain) == "one"
-    if element.kind in ("and", "with", "verb") and not reader.words and is_my(element) and is_somebody:
+    is_whose = is_my(element) and element.text not in BEFORE_EXACTLY
+    if element.kind in ("and", "with", "verb") and not reader.words and is_whose and is_somebody:
         return "my"
     is_kin = element.kind == "verb" and relation(element) and further[0].is_large
     return "kin" if is_kin and not describes_somebody(reader) else ""
@@ -250,7 +263,7 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "verb"
     if further and further[0].plain in ("bar", "bars") and reader.words and reader.words[-1].text.isupper():
         return "word"  # `DFC and bar`
-    if reader.words and (_joins_family_names(reader, element, further) or share_kin(reader.words[-1], further)):
+    if reader.words and (_joins_family_names(reader, element, further) or share_kin(reader.words, further)):
         return "word"
     behind = (
         further[1:]
@@ -264,15 +277,27 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
         return "word"  # `me as a baby`
     doubtful = doubtful and not (len(reader.words) == 1 and reader.words[0].kind == "me" and not reader.notes)
+    led = next((at for at, piece in enumerate(further[:3]) if not (is_my(piece) or piece.plain in ARTICLES)), 0)
     several = (bool(further and reader.words) and not further[0].is_large and _is_of_many(further[0])) or (
-        len(further) > 1 and (is_my(further[0]) or further[0].plain in ARTICLES) and _is_of_many(further[1])
+        led > 0 and _is_of_many(further[led])
     )
     slavic = (
         element.text in ("i", "и", "y") and reader.previous == "comma"
     )  # `Mój ojciec, pierwszy z prawej, i jego brat`
-    may_join = bool(reader.words) or reader.previous in PLACES or slavic
-    sure = not doubtful or several or (may_join and begins_person(further))
+    may_join = bool(reader.words) or reader.previous in (*PLACES, "note") or slavic
+    sure = not doubtful or several or (may_join and (begins_person(further) or _begins_thing(further)))
     return "and" if joins and sure else "word"
+
+
+def _begins_thing(further: Sequence[Element]) -> bool:
+    """Whether an article and an animal or a thing follow: `el gato`, `il cane Fido`."""
+    led = int(bool(further) and (further[0].plain in ARTICLES or is_my(further[0])))
+    thing = further[led] if further[led:] and further[led].text.islower() else None
+    return (
+        thing is not None
+        and table.NOUNS.get(thing.plain) == "thing"
+        and (led > 0 or thing.plain not in english_words())  # `holding a doll`
+    )
 
 
 def _tells_another_name(words: Sequence[Element], further: Sequence[Element]) -> bool:
@@ -384,11 +409,11 @@ def _says(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         told = further[led:]
         by_somebody = all(word.is_large or word.kind == "my" or relation(word) for word in reader.words)
         describes = begins_person(told) and (led or not told[0].is_large)
-        return "says" if by_somebody and describes else ""
+        return "leads in" if by_somebody and describes else ""
     says = any(word.plain in SAYING for word in reader.words[1:]) or (
         len(reader.words) > 1 and reader.words[0].plain in SAID_BY
     )
-    return "says" if says and element.kind in ("verb", "colon") and begins_person(further) else ""
+    return "leads in" if says and element.kind in ("verb", "colon") and begins_person(further) else ""
 
 
 def _leads_to_what_is_said(element: Element) -> bool:
@@ -530,7 +555,7 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
 
 
 _RULES = (
-    _order, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal,
-    _says, _verb, _dash, _takes_back,
+    _order, _shows, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with,
+    _ordinal, _says, _verb, _dash, _takes_back,
 )  # fmt: skip
 """In the order in which they are asked."""

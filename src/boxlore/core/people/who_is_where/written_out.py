@@ -64,6 +64,8 @@ class Placed:
     is_person: bool = field(default=True, compare=False)
     family: str = field(default="", compare=False)
     is_nameless: bool = field(default=False, compare=False)
+    own: str = field(default="", compare=False)
+    """What she is to the one who tells, where those beside her say so: `mother` for `Ma` of `Ma and Pa`."""
 
 
 def note_of(words: str) -> str:
