@@ -197,6 +197,17 @@ NOBODYS = [
 ]  # fmt: skip
 
 
+OWN_BESIDE = [
+    ("Ma and Pa", ["mother", ""]), ("Pa and Ma, Tom", ["", "mother", ""]), ("Ma, Tom", ["", ""]),
+    ("Ma and Tom", ["", ""]),
+]  # fmt: skip
+
+
+@every_row(("words", "own"), OWN_BESIDE)
+def test_ma_is_the_tellers_mother_beside_pa(words: str, own: list[str]) -> None:
+    assert [person.own for person in read_who(words).people] == own
+
+
 NAMED = [("the cook", False), ("nobody I know", False), ("Anna, the cook", True), ("my mother", True), ("", True)]
 
 

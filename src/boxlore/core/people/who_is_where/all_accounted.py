@@ -29,10 +29,17 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import position_words_table as table
-from boxlore.core.people.who_is_where.item_words import is_noun_of_one
+from boxlore.core.people.who_is_where.item_words import is_my, is_noun_of_one
+from boxlore.core.people.who_is_where.kin_words import own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, AT_A_FEAST, NAMES_OF_ANIMALS
+from boxlore.core.people.who_is_where.small_words_table import (
+    ARTICLES,
+    AT_A_FEAST,
+    CARDINALS,
+    NAMES_OF_ANIMALS,
+)
 from boxlore.core.people.who_is_where.surely_a_name import GIVEN_SOMEWHERE, is_part_of_names
+from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.statements import fold
 
 _FAMILY_FIRST = frozenset(
@@ -65,6 +72,9 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
         if item.person.words.count("'s ") > 1 and not item.is_name:
             question = f"Who are “{item.person.words}”?"
             item.person = replace(item.person, asks=question, is_person=False)
+        if not item.is_name and item.person.is_person and _says_more(item.person.words):
+            asks = f"Who is meant by “{item.person.words}”?"
+            item.person = replace(item.person, asks=asks, is_person=False)
     for item in items:
         if item.is_name and fold(item.person.note) in AT_A_FEAST and not read_name(item.person.words, known).kin:
             doubted.add(id(item))  # `Jaani ja Mari pulmas`: at their wedding
@@ -89,6 +99,27 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
             if given := _may_be_family_of(item, items[at + 1 :]):
                 question = f"Is “{item.person.words}” somebody, or the family name of {given}?"
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
+
+
+def _says_more(words: str) -> bool:
+    """Whether words that describe somebody tell more than one description does: a verb or an `and` among them, or a
+    small word of where before them (`barnet er mig`, `Frau und Kindern`, `po pravici babička`)."""
+    elements = elements_of(words)
+    if len(elements) < 2 or own_relation(words):
+        return False
+    first, inside = elements[0], elements[1:-1]
+    joined = not any(piece.is_genitive for piece in elements)  # `Edna and Percy's boy`
+    joins = joined and any(
+        piece.kind in ("verb", "and") and not piece.is_large and not is_my(piece) for piece in inside
+    )
+    tells = any(piece.plain.endswith("'s") and after.plain == "the" for piece, after in pairwise(elements))
+    known = ARTICLES.union(table.BEFORE_A_NAME, table.NOUNS, CARDINALS, ("egy",))
+    leads = first.kind == "word" and first.text.islower() and len(first.plain) < _LONG and first.plain not in known
+    return joins or tells or (leads and not (relation(first) or is_my(first)))
+
+
+_LONG = 4
+"""Letters of a small word of where that may be none: shorter ones describe nobody."""
 
 
 def _is_plainly_a_name(item: Item, names: Sequence[Item], surely: Mapping[int, bool], *, listed: bool) -> bool:
@@ -137,8 +168,15 @@ def _is_an_animals(words: str, known: KnownNames) -> bool:
 
 def _tells_somebody(note: str) -> bool:
     """Whether a note tells that it is somebody, by a word of kin or of people: `hans kone`, `the vicar`."""
-    words = [fold(word.strip(",.")) for word in note.split()]
-    return any(word in KIN_WORDS or table.NOUNS.get(word) == "one" for word in words)
+    return any(_is_of_kin(part.split()) for part in note.split(", "))
+
+
+def _is_of_kin(words: Sequence[str]) -> bool:
+    """Whether a word of kin or of people stands behind words of whose and how alone: not in `on ema`."""
+    plain = [fold(word.strip(",.")) for word in words]
+    of_kin = [at for at, word in enumerate(plain) if word in KIN_WORDS or table.NOUNS.get(word) == "one"]
+    verbs = {phrase for kind, phrase in table.WORDS_BETWEEN if kind == "verb"}
+    return bool(of_kin) and not (plain[0] in verbs and of_kin[0] == 1)
 
 
 def _is_doubtful(item: Item, known: KnownNames) -> bool:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from boxlore.core.people.names.fathers_names import marks_child
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import GIVEN_TITLES, KIN_WORDS, PARTICLES, TITLES, WIFE_TITLES
+from boxlore.core.people.names.words_table import GIVEN_TITLES, KIN_WORDS, PARTICLES, SUFFIXES, TITLES, WIFE_TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
@@ -29,6 +29,8 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
     opens = opens or _are_named_behind(words)
+    if led := _kin_and_how(words):
+        return between(words[:led], text), between(words[led:], text)
     names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
     opens = opens or (
         _NOUNS.get(words[0].plain) in ("one", "many")
@@ -39,10 +41,8 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     at = whose
     while not whose and opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
-    if at > 2 and is_my(words[0]) and words[at - 1].plain in TITLES and _NOUNS.get(words[at - 2].plain) == "one":
-        at -= 1  # `su señora doña Ana`
-    if at > 1 and relation(words[at - 1]) in _CALLED_SO and _NOUNS.get(words[at - 2].plain) == "one":
-        at -= 1  # `lo sposo zio Totò`, `ihr Mann Onkel Otto`
+    if at > 1 and _NOUNS.get(words[at - 2].plain) == "one" and _is_called_so(words[at - 1]):
+        at -= 1  # `su señora doña Ana`, `lo sposo zio Totò`, `ihr Mann Onkel Otto`
     before, name = words[:at], _without_remark(words[at:])
     if len(before) > 1 and before[-1].plain in small_words.ARTICLES and not before[-1].is_large:
         before = before[:-1]  # `o noivo o Zé Faria`
@@ -71,6 +71,19 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         or before[-1].plain in _NOUNS
     )
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+def _kin_and_how(words: Sequence[Element]) -> int:
+    """How many words `son frère jumeau` of `son frère jumeau Paul` takes: whose, kin, and one small word of which."""
+    if len(words) < _KIN_AND_HOW or not (is_my(words[0]) and relation(words[1])):
+        return 0
+    how, name = words[2], words[3:]
+    is_how = how.kind == "word" and how.text.islower() and how.plain not in _BEGIN_WHAT_FOLLOWS | small_words.OF
+    is_how = is_how and not (relation(how) or how.plain in TITLES or token_of(how.text).is_particle)
+    return 3 if is_how and all(word.is_large for word in name) and token_of(name[0].text).is_given else 0
+
+
+_KIN_AND_HOW = 4
 
 
 def _says_what_kin(before: Sequence[Element]) -> bool:
@@ -148,10 +161,12 @@ _BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK
 
 def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
     """`Reg on her knee` without what stands behind the name."""
-    small = next((at for at, word in enumerate(name) if at and word.text.islower()), 0)
+    small = next((at for at, word in enumerate(name) if at and word.text.islower() and word.plain not in SUFFIXES), 0)
     behind = name[small:] if small and token_of(name[0].text).is_given else ()
     if behind and all(word.text.islower() and not token_of(word.text).is_particle for word in behind):
         return name[:small]  # `Olli mökin portailla`
+    if len(name) > 1 and name[-1].plain in SUFFIXES:
+        return name  # `his father Harry Voss sen.`
     follow = (word.plain in _BEGIN_WHAT_FOLLOWS or word.kind == "verb" for word in name)
     at = next((at for at, follows in enumerate(follow) if at and follows and not name[at].is_large), 0)
     is_remark = at and not any(word.is_large for word in name[at:])
@@ -160,6 +175,12 @@ def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
 
 _NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", "granddaughter")
 """Kin whom nobody calls by that word: before a name it tells how they are kin."""
+
+
+def _is_called_so(word: Element) -> bool:
+    """Whether somebody is called by a word that stands before her name."""
+    return relation(word) in _CALLED_SO or (word.plain in TITLES and word.text.islower())
+
 
 _CALLED_SO = ("uncle", "aunt", "grandmother", "grandfather")
 """Kin by whose word somebody is called, so that it stays with the name."""

@@ -61,6 +61,8 @@ def _end(elements: Sequence[Element]) -> tuple[int, int]:
             before = elements[at - 1].kind if at else ""
             ends = {"comma": at - 1, "dash": at - 1, "number": at}
             return ends.get(before, 0), at
+        if element.kind == "dash" and at > 1 and elements[at - 1].plain in HEADS:
+            return at, at + 1  # `Peter's christening - Peter, me`
         if element.kind in ("colon", "end"):
             return at, at + 1
     return 0, 0

@@ -33,6 +33,7 @@ from boxlore.core.people.who_is_where.item_words import (
     definitely,
     how_many,
     how_many_in_all,
+    is_noun_of_one,
     is_of_several,
     is_remark,
     leads_to_a_thing,
@@ -43,7 +44,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import add, noted, people_named
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.position_words_table import MY_OWN
+from boxlore.core.people.who_is_where.position_words_table import MY_OWN, NOUNS
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
 from boxlore.core.people.who_is_where.tokens import Element
@@ -192,6 +193,7 @@ def _with_small_words(reader: Reader, phrase: _Phrase) -> bool:
     """
     words = phrase.words
     begins = len(words) > 1 and words[0].plain in small_words.WITH and not words[0].is_large
+    begins = begins and words[0].kind != "my"  # `con | su marido`
     says_how = len(words) > 3 and words[1].kind == "my" and words[2].plain in small_words.HELD_ON
     small = not any(word.is_large or word.kind == "me" for word in words)
     says_how = says_how or (begins and small and is_of_several(words[1:]))  # `with his mates from the ship`
@@ -383,6 +385,8 @@ def _is_pronoun(words: Sequence[Element]) -> bool:
 
 def _are_titles_of_two(words: Sequence[Element], following: Sequence[Element]) -> bool:
     """`Mr. and Mrs. Pell`, `Ma and Pa Kettleby`: titles, or kin before kin and a family name."""
+    if NOUNS.get(following[0].plain) == "many":
+        return False  # `mit Frau und Kindern`
     if all(word.plain in TITLES for word in words):
         names = len(words) == 1 and token_of(words[0].text).is_given and not words[0].text.endswith(".")
         return not (names and (following[0].plain not in TITLES or token_of(following[0].text).is_given))  # `Phil`
@@ -440,7 +444,8 @@ def _may_be_next_in_the_row(reader: Reader, phrase: _Phrase) -> bool:
     who tells may be she who was named, or the next one."""
     goes_on = phrase.before == "comma" and begins_person(phrase.following) and reader.group > 0
     words = phrase.words
-    return goes_on and len(words) == 2 and words[0].plain in MY_OWN and bool(relation(words[1]))
+    is_whose = len(words) == 2 and words[0].kind == "my"
+    return goes_on and is_whose and (bool(relation(words[1])) or is_noun_of_one(words[1].text))
 
 
 def _is_other_kin(item: Item, words: Sequence[Element]) -> bool:

@@ -192,6 +192,8 @@ def ask_of_own_sides(items: Sequence[Item]) -> None:
 
 def _is_own_side(words: str) -> bool:
     told = fold(words).split()
+    if len(told) == 2 and told[0] == "po":
+        return told[1].startswith(_OWN_SIDES)  # `po levici`
     return len(told) == 3 and told[1] in OF_ANOTHER | _MY and told[0] in _AT and told[2].startswith(_OWN_SIDES)
 
 
@@ -199,7 +201,7 @@ _MY = frozenset("my ma mi mia minha mein meiner moej min".split())
 _AT = frozenset("alla a on to at a an zu till til pa op aan po z".split())
 _OWN_SIDES = tuple(
     "left right gauche droite izquierda derecha sinistra destra esquerda direita link recht venstre hojre hoyre "
-    "vanster hoger lew praw".split()
+    "vanster hoger lew praw levic pravic".split()
 )
 
 

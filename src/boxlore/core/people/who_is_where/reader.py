@@ -423,6 +423,10 @@ def _next_to(reader: Reader, element: Element, further: Sequence[Element]) -> No
     is_behind = bool(reader.words)
     if is_behind:
         end_item(reader)
+    ends = not further or (further[0].kind == "end" and reader.previous == "comma")
+    if ends and not is_behind and len(reader.items) > reader.part_begins:
+        reader.items[-1].person, reader.items[-1].is_beside = noted(reader.items[-1].person, element.text), True
+        return  # `Hetty, beside her; and Father`
     if is_behind and reader.items:  # none where the words only lead to it: `and beside her Greta`
         reader.items[-1].person = noted(reader.items[-1].person, element.text)
         reader.items[-1].is_beside, reader.identifies = True, describes  # `best man on his right Jim`

@@ -29,6 +29,7 @@ BUT = frozenset("but aber sondern aga vaid mais pero sino ma mas maar men mutta 
 """`but`, before whoever it is instead: `looks like Ruth but it's Edna`."""
 
 THESE = frozenset(
+    "here hier ici aqui qui siin har her tassa здесь тут tu tutaj tady zde seit cia "
     "this that these those das dies diese dit dat deze ce ceux-ci ca ci este esta estos estas ese esos aquel aquellos questo "
     "questa questi queste quello quelli esse esses isto isso estes estas det dette disse detta dessa de need see nood tama "
     "nama ne to ta te эти это tie sie tai tady toto tohle tyto ezek ez thetta".split()
@@ -92,6 +93,7 @@ PRONOUNS = tuple(
     (
         "of picture|of the picture|of photo|of the photo|of the photograph|of the group|des bildes|de la photo|de la foto|"
         "della foto|da foto|van de foto|"
+        "them both|both of them|"
         "of him|of her|her|us|sig|sich|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
         "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
         "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
@@ -332,7 +334,7 @@ WORN_OR_HELD = frozenset(
 """Things that somebody is told with, also written large in German: `Fritz mit Hut`."""
 
 OF_ANOTHER = frozenset(
-    "his her their sein seine ihr ihre son sa leur su suo sua seu zijn haar hans hennes hendes jego jej его ee".split()
+    "his her their sein seine ihr ihre son sa leur su suo sua seu zijn haar hans hennes hendes jego jej jeho jeji его ee".split()
 )
 """Words that say that kin is of somebody told before: of the first one told, `her mother` is no remark."""
 

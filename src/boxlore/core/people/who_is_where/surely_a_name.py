@@ -22,6 +22,7 @@ from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.dictionary_forms import family_behind_with, given_of
 from boxlore.core.people.who_is_where.kin_words import is_form_of_kin
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
@@ -87,9 +88,14 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
         ]
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
         too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
-        if any(token.text in _ME for token in tokens_of(note)):
+        if any(token.text in _ME for token in tokens_of(note)) and not _says_not_known(note):
             too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
     return too
+
+
+def _says_not_known(note: str) -> bool:
+    """`não me lembro do nome`, of the teller's memory."""
+    return any(token.plain in KNOWING for token in tokens_of(note))
 
 
 def _as_in_a_dictionary(name: str, known: KnownNames) -> str:

@@ -44,10 +44,7 @@ _AT_WORK = re.compile(
     r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
     r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
 )
-_DESCRIBED = re.compile(
-    r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b|"
-    + _AT_WORK.pattern
-)
+_DESCRIBED = re.compile(r"\s+(?:the|in the|at the|on the)\b|" + _AT_WORK.pattern)
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
 _SLASHED = re.compile(r"([^\W\d_]+)\.?/([^\W\d_]+)\.?")
 _ARROW = re.compile(r"(l(?:eft)?|r(?:ight)?)\.?\s*(?:/|→|->|=>|>)\s*(?!\1)(l(?:eft)?|r(?:ight)?)\b\.?", re.IGNORECASE)
@@ -293,7 +290,7 @@ def _phrases() -> dict[str, list[tuple[tuple[str, ...], str]]]:
 
 _BY_START = _phrases()
 _WHOLE = frozenset(" ".join(words) for rows in _BY_START.values() for words, _ in rows)
-_SHORT_WORDS = frozenset("esq dir izq izda der dcha dr fr vas oik sin sx dx".split())
+_SHORT_WORDS = frozenset("v h esq dir izq izda der dcha dr fr vas oik sin sx dx".split())
 """Words of places that are shortened with a point."""
 
 _POINTED = {"li.": "links", "re.": "rechts"}

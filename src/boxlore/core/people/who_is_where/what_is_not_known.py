@@ -117,7 +117,8 @@ def _with_notes(part: list[Element]) -> list[Element]:
     at = next((at for at, element in enumerate(part) if at and NOUNS.get(part[at - 1].plain) == "one"), len(part))
     said = part[at:]
     end = next((end for end, element in enumerate(said) if element.kind in ("and", "with")), len(said))
-    if not said[:end] or said[0].plain not in _WHOM or not _tells_not_known(said[:end], KNOWING):
+    of_whom = bool(said[:end]) and said[0].plain in _WHOM and _tells_not_known(said[:end], KNOWING)
+    if not of_whom and not (said[:end] and _tells_not_known(said[:end], _NAME)):  # `a noiva não me lembro do nome`
         return part
     note = replace(said[0], kind="note", text=_text(said[:end]), end=said[end - 1].end, inside=())
     return [*part[:at], note, *said[end:]]

@@ -277,7 +277,8 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
         return "word"  # `me as a baby`
     doubtful = doubtful and not (len(reader.words) == 1 and reader.words[0].kind == "me" and not reader.notes)
-    led = next((at for at, piece in enumerate(further[:3]) if not (is_my(piece) or piece.plain in ARTICLES)), 0)
+    leads = (at for at, piece in enumerate(further[:3]) if not (is_my(piece) or piece.plain in _BEFORE_SEVERAL))
+    led = next(leads, 0)
     several = (bool(further and reader.words) and not further[0].is_large and _is_of_many(further[0])) or (
         led > 0 and _is_of_many(further[led])
     )
@@ -287,6 +288,9 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     may_join = bool(reader.words) or reader.previous in (*PLACES, "note") or slavic
     sure = not doubtful or several or (may_join and (begins_person(further) or _begins_thing(further)))
     return "and" if joins and sure else "word"
+
+
+_BEFORE_SEVERAL = ARTICLES | CARDINALS.keys()
 
 
 def _begins_thing(further: Sequence[Element]) -> bool:
@@ -327,6 +331,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `Zofia Wrona z d. Maj`
     if reader.previous in _LEADS_TO_SOMEBODY and not reader.words and _says_what_of_whom(further):
         return "beside"  # `Second from the left with the hat is Walter`
+    if reader.previous == "comma" and not reader.words and reader.behind is False and _is_held_by_who_follows(further):
+        return "beside"  # `Trzecia z lewej, z warkoczem, to moja mama`
     if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
         return "beside"  # `с внуком`
     if (reader.words or reader.items) and _heads_names(further):
@@ -361,6 +367,14 @@ def _says_what_of_whom(further: Sequence[Element]) -> bool:
     verb = next((at for at, piece in enumerate(further[:5]) if piece.kind == "verb"), 0)
     small = all(piece.kind in ("word", "my") for piece in further[:verb])
     return verb > 0 and small and further[0].plain in ARTICLES and begins_person(further[verb + 1 :])
+
+
+def _is_held_by_who_follows(further: Sequence[Element]) -> bool:
+    """Whether small words, a comma, `is` and somebody follow."""
+    comma = next((at for at, piece in enumerate(further[:4]) if piece.kind == "comma"), 0)
+    small = all(piece.kind == "word" and piece.text.islower() for piece in further[:comma])
+    verb = further[comma + 1 : comma + 2]
+    return comma > 0 and small and [piece.kind for piece in verb] == ["verb"] and begins_person(further[comma + 2 :])
 
 
 def _heads_names(further: Sequence[Element]) -> bool:
