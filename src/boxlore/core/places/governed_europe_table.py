@@ -58,7 +58,11 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
         "Treaty of Fredrikshamn 1809; Declaration of 6 December 1917",
     ),
     Land("NL", "1815 *", "Congress of Vienna 1815"),
-    Land("LU", "1815 *; 1940 -; 1945 *", "Congress of Vienna 1815; Treaty of London 1867"),
+    Land(
+        "LU",
+        "1815 *; 1940 -; 1941 German-occupied Luxembourg; 1944 -; 1945 *",
+        "Congress of Vienna 1815; Treaty of London 1867; decree of 30 August 1942 (annexation in fact)",
+    ),
     Land(
         "BE",
         "1815 Kingdom of Prussia; 1871 German Empire; 1919 -; 1920 *; 1940 -; 1945 *",
@@ -73,8 +77,8 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
     Land("AD", "1815 *", "Paréage of 1278"),
     Land(
         "FR",
-        "1815 *; 1870 -; 1871 German Empire; 1919 *; 1940 -; 1945 *",
-        "Treaty of Frankfurt 1871; Treaty of Versailles 1919 art. 51",
+        "1815 *; 1870 -; 1871 German Empire; 1919 *; 1940 -; 1941 Germany (annexed in fact); 1944 -; 1945 *",
+        "Treaty of Frankfurt 1871; Treaty of Versailles 1919 art. 51; decrees of 2 August 1940 (chiefs of civil administration)",
         areas=("44.67", "44.68", "44.57"),
     ),
     Land(
@@ -490,13 +494,13 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
     ),
     Land(
         "PL",
-        "1815 Russian Empire; 1915 -; 1919 Poland; 1920 -; 1921 Poland; 1939 -; 1945 Poland",
-        "Treaty of Tilsit 1807; Treaty of Riga 1921",
+        "1815 Russian Empire; 1915 -; 1919 Poland; 1920 -; 1921 Poland; 1939 -; 1940 Soviet Union; 1941 -; 1942 German-occupied Poland; 1944 -; 1945 Poland",
+        "Treaty of Tilsit 1807; Treaty of Riga 1921; Soviet laws of 1 and 2 November 1939",
         areas=("81.2002", "81.2003", "81.2005", "81.2008", "81.2010", "81.2011", "81.2061"),
     ),
     Land(
         "PL",
-        "1815 Kingdom of Poland (Russian Empire); 1915 -; 1919 Poland; 1939 -; 1945 Poland",
+        "1815 Kingdom of Poland (Russian Empire); 1915 -; 1919 Poland; 1939 -; 1942 German-occupied Poland; 1944 -; 1945 Poland",
         "Congress of Vienna 1815",
         areas=("81",),
     ),
@@ -577,6 +581,18 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
             "L6",
             "P1",
         ),
+    ),
+    Land(
+        "SI",
+        "1815 Austrian Empire; 1867 Austria-Hungary; 1919 Kingdom of Serbs, Croats and Slovenes (Yugoslavia); 1929 Yugoslavia; 1941 -; 1942 Kingdom of Italy (Province of Ljubljana); 1943 -; 1945 Yugoslavia; 1992 *",
+        "Treaty of Saint-Germain 1919; Italian decree-law of 3 May 1941 (Ljubljana, Novo Mesto)",
+        areas=("61", "J7"),
+    ),
+    Land(
+        "SI",
+        "1815 Austrian Empire; 1867 Austria-Hungary; 1919 Kingdom of Serbs, Croats and Slovenes (Yugoslavia); 1929 Yugoslavia; 1941 -; 1942 German-occupied Slovenia; 1945 Yugoslavia; 1992 *",
+        "Treaty of Saint-Germain 1919; decrees of 14 April 1941 (Lower Styria, Upper Carniola)",
+        areas=("J2", "11", "52"),
     ),
     Land(
         "SI",
@@ -669,6 +685,12 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
         "XK",
         "1815 Ottoman Empire; 1912 -; 1913 Kingdom of Serbia; 1915 -; 1919 Kingdom of Serbs, Croats and Slovenes (Yugoslavia); 1929 Yugoslavia; 1941 -; 1945 Yugoslavia; 1992 Federal Republic of Yugoslavia; 1999 -; 2009 *",
         "Treaty of Bucharest 1913",
+    ),
+    Land(
+        "MK",
+        "1815 Ottoman Empire; 1912 -; 1914 Kingdom of Serbia; 1915 -; 1919 Kingdom of Serbs, Croats and Slovenes (Yugoslavia); 1929 Yugoslavia; 1941 -; 1942 Bulgarian-occupied Yugoslavia; 1944 -; 1945 Yugoslavia; 1992 *",
+        "Treaty of Bucharest 1913; Bulgarian occupation 1941-1944, from memory (all but Tetovo, Gostivar, Debar, Struga)",
+        boxes=((40.8, 21.2, 42.4, 23.1),),
     ),
     Land(
         "MK",
@@ -1113,6 +1135,13 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
         "Eutin (Oldenburg)",
         areas=("10",),
         boxes=((54.05, 10.45, 54.25, 10.75),),
+    ),
+    Land(
+        "DE",
+        "1815 Duchy of Holstein (in union with Denmark); 1848 -; 1851 Duchy of Holstein (in union with Denmark); 1864 -; 1867 Kingdom of Prussia; 1871 German Empire; 1919 Germany; 1945 -; 1946 Allied-occupied Germany; 1949 West Germany; 1990 -; 1991 *",
+        "Federal Act of Vienna 1815; Treaties of Vienna 1864 and Prague 1866 (south of the Eider)",
+        areas=("10",),
+        boxes=((53.3, 9.05, 54.36, 11.3),),
     ),
     Land(
         "DE",

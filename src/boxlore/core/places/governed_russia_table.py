@@ -14,8 +14,8 @@ GOVERNED_RUSSIA: tuple[Land, ...] = (
     ),
     Land(
         "RU",
-        "1812 Grand Duchy of Finland (Russian Empire); 1918 Finland; 1940 -; 1945 Soviet Union; 1992 *",
-        "Treaty of Tartu 1920; Moscow Peace Treaty 1940; Treaty of Paris 1947",
+        "1812 Grand Duchy of Finland (Russian Empire); 1918 Finland; 1940 -; 1942 Finland; 1944 -; 1945 Soviet Union; 1992 *",
+        "Treaty of Tartu 1920; Moscow Peace Treaty 1940; Finnish law of 6 December 1941; Treaty of Paris 1947",
         areas=("42", "66", "28"),
         outline=(
             (60.12, 27.0),
@@ -148,6 +148,32 @@ GOVERNED_RUSSIA: tuple[Land, ...] = (
         "1815 Russian Empire; 1917 Russia; 1918 -; 1923 Soviet Union; 1992 *",
         "Treaty of Nerchinsk 1689; treaty on the creation of the USSR 1922",
         areas=("05", "11", "15", "30", "44", "92", "93", "63"),
+    ),
+    Land(
+        "RU",
+        "1815 Russian Empire; 1917 Russia; 1918 -; 1921 Soviet Russia; 1923 Soviet Union; 1941 -; 1942 Finnish-occupied Soviet Karelia; 1944 -; 1945 Soviet Union; 1992 *",
+        "treaty on the creation of the USSR 1922 (civil war to 1920); Finnish occupation 1941-1944, from memory",
+        areas=("28",),
+        boxes=((60.9, 31.5, 62.9, 35.3),),
+    ),
+    Land(
+        "RU",
+        "1815 Russian Empire; 1917 Russia; 1918 Soviet Russia; 1923 Soviet Union; 1941 -; 1942 German-occupied Russia; 1944 -; 1945 Soviet Union; 1992 *",
+        "treaty on the creation of the USSR 1922; German occupation 1941-1944, from memory",
+        areas=("60",),
+    ),
+    Land(
+        "RU",
+        "1815 Russian Empire; 1917 Russia; 1918 Soviet Russia; 1923 Soviet Union; 1941 -; 1942 German-occupied Russia; 1944 -; 1945 Soviet Union; 1992 *",
+        "treaty on the creation of the USSR 1922; German occupation 1941-1944, from memory (Novgorod)",
+        areas=("52",),
+        boxes=((57.8, 30.0, 58.7, 31.6),),
+    ),
+    Land(
+        "RU",
+        "1815 Russian Empire; 1917 Russia; 1918 Soviet Russia; 1923 Soviet Union; 1941 -; 1942 German-occupied Russia; 1943 -; 1944 Soviet Union; 1992 *",
+        "treaty on the creation of the USSR 1922; German occupation 1941-1943, from memory (Smolensk, Bryansk, Orel, Kursk)",
+        areas=("69", "10", "56", "41"),
     ),
     Land(
         "RU",
@@ -291,7 +317,7 @@ GOVERNED_RUSSIA: tuple[Land, ...] = (
     ),
     Land(
         "UA",
-        "1815 Russian Empire; 1917 Russia; 1918 -; 1921 Soviet Russia; 1923 Soviet Union; 1942 -; 1945 Soviet Union; 1992 *; 2014 -",
+        "1815 Russian Empire; 1917 Russia; 1918 -; 1921 Soviet Russia; 1923 Soviet Union; 1942 -; 1943 German-occupied Crimea; 1944 -; 1945 Soviet Union; 1992 *; 2014 -",
         "manifesto of 1783; transfer of 1954",
         areas=("11", "20"),
     ),
@@ -336,6 +362,12 @@ GOVERNED_RUSSIA: tuple[Land, ...] = (
         "1815 Russian Empire; 1917 -; 1919 Romania; 1940 -; 1945 Soviet Union; 1992 *",
         "Treaty of Bucharest 1812",
         areas=("17.5104",),
+    ),
+    Land(
+        "UA",
+        "1815 Russian Empire; 1917 Russia; 1918 -; 1921 Soviet Ukraine; 1923 Soviet Union; 1941 -; 1942 Romanian-occupied Ukraine (Transnistria); 1944 -; 1945 Soviet Union; 1992 *",
+        "treaty on the creation of the USSR 1922; agreement of Tighina of 30 August 1941",
+        areas=("17",),
     ),
     Land(
         "UA",
