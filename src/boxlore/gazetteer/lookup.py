@@ -38,14 +38,13 @@ from boxlore.core.places.taking_apart import (
     without_way,
     written_out,
 )
+from boxlore.gazetteer.also_meant import with_also_meant
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer, told_before, told_beside
 from boxlore.gazetteer.between_two import reading_between, reading_either
-from boxlore.gazetteer.guessing import FORMS_SHOWN, guessed, inflected, longer_names, with_forms_at_home
+from boxlore.gazetteer.guessing import guessed, inflected, with_forms_at_home
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
 from boxlore.gazetteer.larger_parts import LargerPart, countries_of, features_like, features_of
 from boxlore.gazetteer.matching import (
-    LARGE_NAMESAKE,
-    MUCH_LARGER,
     Family,
     Ranked,
     ToldPlaces,
@@ -68,8 +67,6 @@ from boxlore.gazetteer.town_or_region import SMALL, is_largest, likeliest_featur
 
 NEAR_KM = 60
 """How near a town told first must lie to the larger one told after it, to be the place meant."""
-LARGE_FEATURE = 0.25
-"""Degrees, north to south, of an island or a lake that is known far away (ours)."""
 READINGS_KEPT = 4096
 """How many readings are kept, so that words met again are not looked up again."""
 
@@ -209,9 +206,7 @@ class Gazetteer:
         if not told_words.names:
             parts = smaller_first(self._db, parts, contexts)
         read = self._as_told(text, told_words, parts, contexts, year, family)
-        for also in (self._or_a_form, self._or_longer, self._or_nature):
-            read = also(read, told_words, year, family)
-        return read
+        return with_also_meant(self._db, read, told_words, year, family)
 
     def _as_told(
         self,
@@ -232,88 +227,6 @@ class Gazetteer:
             if reading is not None:
                 return reading
         return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
-
-    def _or_a_form(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
-        """The reading; where it lies abroad, with the places of the family's own countries, or told before, first of
-        whose names the told one may be a form in a language that is spoken there (`Tartus`), unless they are much
-        smaller.
-        """
-        if read.best is None or read.kind == "perhaps" or len(told_words.parts) != 1:
-            return read
-        name = told_words.parts[0]
-        abroad = exact(self._db, name) if not family.is_own(read.best.country_code) else []
-        forms = uninflected(name) if abroad else {}
-        spoken = frozenset[str]().union(*forms.values())
-        lands = {land for land in (*family.home, *family.shares) if land in spoken}
-        own = [
-            place
-            for place in (inflected(self._db, [name], (), year, family) if lands else [])
-            if place.country in lands
-            and family.is_theirs(place)
-            and place.population * MUCH_LARGER > abroad[0].population
-        ]
-        if not own and abroad and family.home:
-            own = self._misspelled_at_home(name, abroad[0], year, family)
-        if not own:
-            return read
-        before = told_before(told_words, ())
-        told = Told(text=read.text, contexts=(), year=year, before=before, near_km=told_words.near_km, unsure=True)
-        first = place_answer(self._db, own[:FORMS_SHOWN], told, [name]).choices
-        return replace(read, kind="choices", choices=(*first, *read.choices)[:MOST_CHOICES])
-
-    def _misspelled_at_home(self, name: str, abroad: Ranked, year: int | None, family: Family) -> list[Ranked]:
-        """Towns of the family's own countries whose names differ by one letter, where they are MUCH_LARGER than the one
-        abroad that bears the name (`Kimberly` is a village in Wisconsin)."""
-        return [
-            place
-            for place in guessed(self._db, [name], (), year, family)
-            if place.country in family.home and place.population > max(MUCH_LARGER * abroad.population, LARGE_NAMESAKE)
-        ]
-
-    def _or_longer(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
-        """The reading; beside a place abroad, or a much smaller one, with the large towns and parts of cities of the
-        settings' countries of whose names the told one is the first word (`Praga`, `Palmerston`).
-        """
-        best = read.best
-        if best is None or read.kind == "perhaps" or len(told_words.parts) != 1 or told_words.near_km:
-            return read
-        name, is_own = told_words.parts[0], family.is_own(best.country_code)
-        if is_own and read.kind == "match":
-            return read
-        bearing = exact(self._db, name)
-        least = LARGE_NAMESAKE if is_own else SMALL
-        longer = longer_names(self._db, name, family.home, least, year, family) if bearing else []
-        if is_own:
-            of_own = [
-                place.population
-                for place in bearing
-                if place.country == best.country_code and fold_place(place.name) == fold_place(name)
-            ]
-            longer = [place for place in longer if place.population > MUCH_LARGER * max(of_own, default=0)]
-        shown = {place.geonames for place in read.choices}
-        longer = [place for place in longer if place.id not in shown]
-        if not longer:
-            return read
-        told = Told(text=read.text, contexts=(), year=year, before=told_before(told_words, ()), unsure=True)
-        also = place_answer(self._db, longer[:FORMS_SHOWN], told, [name]).choices
-        choices = (read.choices[0], *also, *read.choices[1:])[:MOST_CHOICES]
-        return replace(read, kind="area" if read.kind == "area" else "choices", choices=choices)
-
-    def _or_nature(self, read: PlaceReading, told_words: Parts, year: int | None, family: Family) -> PlaceReading:
-        """The reading; beside a town abroad, with the large island, lake or the like of its name that lies in another
-        country (`Pemba`).
-        """
-        best = read.best
-        is_town = best is not None and best.point is not None and read.kind != "perhaps"
-        if best is None or not is_town or len(told_words.parts) != 1 or family.is_own(best.country_code):
-            return read
-        large = [part for part in features_of(told_words.parts[0]) if part.box[2] - part.box[0] >= LARGE_FEATURE]
-        other = likeliest_feature([part for part in large if best.country_code not in countries_of(part)], (), family)
-        if other is None:
-            return read
-        told = Told(text=read.text, contexts=[other], year=year)
-        also = area_answer(self._db, told).choices[:1]
-        return replace(read, kind="choices", choices=(best, *also, *read.choices[1:])[:MOST_CHOICES])
 
     def _of_pair(self, text: str, year: int | None, used: ToldPlaces, home: frozenset[str]) -> PlaceReading | None:
         """The reading of words that tell of two places: between them, or one of them; None where they do not."""

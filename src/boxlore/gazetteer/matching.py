@@ -172,7 +172,8 @@ def named(
     rows = heard(exactly_named(db, folded), family).values()
     ranked = [rank(row, 0, folded, contexts, year, family) for row in rows]
     plausible = [place for place in ranked if place.fits or not place.elsewhere]
-    plausible = _at_home_then(without_passing(_without_once_called(plausible, folded, family), family), year, family)
+    plausible = without_passing(_without_once_called(plausible, folded, family), family)
+    plausible = _at_home_then(plausible, folded, year, family)
     plausible = _by_letters(_without_usurpers(plausible, folded, year, family), names, family)
     if year is None or year >= OLD_NAMES_UNTIL:
         return plausible
@@ -224,7 +225,7 @@ def _without_usurpers(ranked: list[Ranked], folded: Sequence[str], year: int | N
         if not place.in_use or fold_place(place.name) in folded:
             return False
         others = [other for other in bearing if (other.country, other.area1) != (place.country, place.area1)]
-        is_own = family.is_own(place.country) or _is_at_home_then(place, year, family)
+        is_own = family.is_own(place.country) or _is_at_home_then(place, folded, year, family)
         bears_at_home = not is_own and any(other.country in family.home for other in others)
         largest = max((other.population for other in others), default=0)
         return bears_at_home or largest >= min(CITY, place.population)
@@ -234,20 +235,22 @@ def _without_usurpers(ranked: list[Ranked], folded: Sequence[str], year: int | N
     )
 
 
-def _at_home_then(ranked: Iterable[Ranked], year: int | None, family: Family) -> list[Ranked]:
-    """The places; one told by the name it bore then lay at home, if one of the family's countries governed it."""
+def _at_home_then(ranked: Iterable[Ranked], folded: Sequence[str], year: int | None, family: Family) -> list[Ranked]:
+    """The places; one told by a name of then lay at home, if one of the family's countries governed it."""
     return [
-        replace(place, score=place.score + COUNTRY_BONUS) if _is_at_home_then(place, year, family) else place
+        replace(place, score=place.score + COUNTRY_BONUS) if _is_at_home_then(place, folded, year, family) else place
         for place in ranked
     ]
 
 
-def _is_at_home_then(place: Ranked, year: int | None, family: Family) -> bool:
-    """Whether it is abroad today, and was in one of the family's countries by its name of then (Stanisławów)."""
-    if not place.in_use or family.is_own(place.country):
+def _is_at_home_then(place: Ranked, folded: Sequence[str], year: int | None, family: Family) -> bool:
+    """Whether it is abroad today, and was in one of the family's countries then, told by another name than today's
+    (Stanisławów; Viborg in the Grand Duchy of Finland).
+    """
+    if family.is_own(place.country) or year is None or fold_place(place.name) in folded:
         return False
     then = governed_by(place.country, year, area1=place.area1, area2=place.area2, point=(place.lat, place.lon))
-    return then in {COUNTRY_NAMES[country] for country in family.home if country in COUNTRY_NAMES}
+    return any(COUNTRY_NAMES.get(country, "-") in then for country in family.home)
 
 
 def _by_letters(ranked: Iterable[Ranked], names: Sequence[str], family: Family) -> list[Ranked]:

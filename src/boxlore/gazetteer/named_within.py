@@ -4,12 +4,14 @@ Sought only where no place bears the whole of the words. What stands beside the 
 and the reading always asks.
 """
 
+import math
 import sqlite3
 from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.reading import PlaceReading
+from boxlore.core.places.streets import is_street
 from boxlore.core.places.taking_apart import Parts
 from boxlore.core.places.within_words import Within, is_joined, names_within, pieces_of
 from boxlore.gazetteer.answering import Told, area_answer, place_answer, told_beside
@@ -79,7 +81,7 @@ def _is_town(db: sqlite3.Connection, name: str) -> bool:
 
 
 SHORTEST_FIRST = 4
-"""Letters of a town's name that a longer name may begin with."""
+"""Letters of a town's name that a longer name may begin or end with."""
 
 
 def named_in_part(
@@ -103,7 +105,7 @@ def named_in_part(
     read = _one_of(db, houses, told_words, parts, told, family, is_large_abroad=True)
     if read is not None or not (family.home or told.contexts):
         return read
-    first = [(at, run) for at in may_be for run in _first_words(parts[at])]
+    first = [(at, run) for at in may_be for run in _words_at_an_end(parts[at])]
     for at, run in first:
         feature = likeliest_feature(features_of(run.name), told.contexts, family)
         if feature is not None and countries_of(feature) & family.home:
@@ -114,12 +116,15 @@ def named_in_part(
     return read if is_theirs or told.contexts else None
 
 
-def _first_words(part: str) -> list[Within]:
-    """The names that a longer one begins with, the longest first: `Mosgiel` of `Mosgiel Woollen Mills`. All of it is
-    told before the place."""
+def _words_at_an_end(part: str) -> list[Within]:
+    """The names that a longer one begins with, the longest first, and those that it ends with: `Mosgiel` of `Mosgiel
+    Woollen Mills`, `Lossiemouth` of `RAF Lossiemouth`. All of it is told before the place.
+    """
     tokens = part.split()
-    starts = [" ".join(tokens[:count]) for count in range(len(tokens) - 1, 0, -1)]
-    return [Within(part, start, "") for start in starts if len(start) >= SHORTEST_FIRST and start[0].isupper()]
+    counts = range(len(tokens) - 1, 0, -1)
+    names = [*(" ".join(tokens[:count]) for count in counts), *(" ".join(tokens[-count:]) for count in counts)]
+    names = [name for name in names if len(name) >= SHORTEST_FIRST and name[0].isupper()]
+    return [Within(part, name, "") for name in names if not (is_street(f"a {name}") or ends_as_kind(f"a {name}"))]
 
 
 def _one_of(
@@ -134,15 +139,16 @@ def _one_of(
 ) -> PlaceReading | None:
     """The first of these names, each within the part of its number, that is one of a place; None if none is.
 
-    With `is_large_abroad` a place outside the family's own countries counts only if it is large, or a larger part is
-    told: `Trentham Camp` is in no village abroad.
+    With `is_large_abroad` a place outside the family's own countries counts only if it is large and these countries are
+    not in the settings, or a larger part is told: `Trentham Camp` is in no village abroad.
     """
     for find in (named, inflected):
         for at, run in runs:
             names = [] if is_generic(run.name) or is_ship(run.name) or is_somebodys(run.name) else [run.name]
             places = find(db, names, told.contexts, told.year, family)
             if is_large_abroad and not told.contexts:
-                places = [place for place in places if family.is_theirs(place) or place.population >= LARGE_NAMESAKE]
+                least = math.inf if family.home else LARGE_NAMESAKE  # `Rose Cottage` is not in Roses
+                places = [place for place in places if family.is_theirs(place) or place.population >= least]
             places = (
                 with_forms_at_home(db, places, names, told.contexts, told.year, family) if find is named else places
             )

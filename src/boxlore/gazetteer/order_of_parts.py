@@ -57,7 +57,9 @@ def _is_part_of(db: sqlite3.Connection, name: str, town: str, contexts: Sequence
     quarters = "SELECT 1 FROM quarter WHERE city = ? AND id = ?"
     if any(db.execute(quarters, (towns[0].id, ident)).fetchone() for ident in exactly_named(db, folded) if ident < 0):
         return True
-    return any(is_close(place, towns[0]) for place in exact(db, name, contexts))
+    named = exact(db, name, contexts)
+    is_larger = any(place.population > towns[0].population for place in named)  # `Islington, London`
+    return not is_larger and any(is_close(place, towns[0]) for place in named)
 
 
 def is_close(place: Ranked, town: Ranked) -> bool:
