@@ -27,7 +27,7 @@ def hungarian(tokens: Tokens) -> NameParts | None:
         own = with_particle(tokens[3:], tokens[2:3], Tradition.HUNGARIAN)  # her own name stands behind her husband's
         return replace(own, married_as=first.text, title=tokens[1].text)
     behind = [token.plain in lists.HUNGARIAN_GIVEN for token in tokens[1:]]
-    is_family = first.plain in lists.HUNGARIAN_FAMILY
+    is_family = any(part in lists.HUNGARIAN_FAMILY for part in first.plain.split("-"))  # `Szabó-Kiss`
     only_hungarian = last.plain in lists.HUNGARIAN_GIVEN and not last.is_given
     has_accent = not (first.text.isascii() and last.text.isascii())
     is_from_a_place = first.plain.endswith("i") and not first.is_given and has_accent

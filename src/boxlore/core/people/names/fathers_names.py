@@ -99,11 +99,32 @@ def northern(tokens: Tokens) -> NameParts | None:
     if ends_so and not marked and tokens[0].is_given:  # `Maren Nielsdatter`
         return NameParts(given=written(tokens[:-1]), patronymic=tokens[-1].text)
     if not marked and not inside:
-        return None
+        return _with_a_farm(tokens)
     begins, ends = (marked - 1, marked + 1) if marked else (inside, inside + 1)
     names_family = ends == len(tokens) and begins > 1 and not tokens[begins - 1].is_given  # `Heydər Əliyev Əlirza oğlu`
     parts = european(tokens[:begins]) if names_family else with_particle(tokens[:begins], tokens[ends:])
     return replace(parts, patronymic=written(tokens[begins:ends]))
+
+
+def _with_a_farm(tokens: Tokens) -> NameParts | None:
+    """`Ole Olsen Nordgård`: a father's name between one of the North and the family's, which often was a farm's."""
+    if len(tokens) < _FARM or tokens[0].plain not in lists.NORTHERN_GIVEN or tokens[-1].plain.endswith(_SONS):
+        return None
+    father = tokens[-2]
+    if not father.plain.endswith(_SONS) or father.is_small or tokens[-1].is_small:
+        return None
+    return replace(with_particle(tokens[:-2], tokens[-1:]), patronymic=father.text)
+
+
+_SONS = ("sen", "son")
+_FARM = 3
+
+
+def balinese(tokens: Tokens) -> NameParts | None:
+    """`Ni Wayan Sukerti`: whether a man or a woman, the how-manieth child, and a name of one's own; no family name."""
+    if len(tokens) < 2 or tokens[0].text not in ("Ni", "I") or tokens[1].plain not in lists.BALINESE_ORDER:
+        return None
+    return NameParts(given=written(tokens))
 
 
 def ethiopian(tokens: Tokens) -> NameParts | None:

@@ -380,6 +380,19 @@ GIVEN_IN_PICTURES = _words(
 """Further given names and short forms by which people are told in pictures: they make a word a name where it stands
 alone, and take no name apart."""
 
+NORTHERN_GIVEN = _words(
+    "anders anne arne asbjorn aslak berit birger birgitte bjorn borghild cecilie dorthe einar eivind elling embret erik erling "
+    "espen gjertrud guri gunnar gudbrand gudrun haakon hakon halvard halvor hans helge ingeborg ingrid iver ivar jens johan jorgen "
+    "jorgine kari karen kirsten kjell kjersti knud knut kristen kristian lars lisbet magnus maren margit marit marte mads mikkel "
+    "morten niels nils ola olaf olav ole oluf oline peder per peter ragnhild randi rasmus reidar sigrid signe sigurd simen sissel "
+    "siri sjur sofus soren sondre steinar sven svein sverre syver tarjei thora tollef tor torbjorn torgeir torgrim torkel torsten "
+    "trond ulrik aage aase asa"
+)
+"""Given names of Norway and Denmark behind which a father's name may stand before a farm's. From memory; no source."""
+
+BALINESE_ORDER = _words("wayan putu gede luh made kadek nengah nyoman komang ketut gusti dewa")
+"""Balinese names of the how-manieth child, and of rank."""
+
 MEN_ALONE, WOMEN_ALONE = MEN - WOMEN, WOMEN - MEN
 """Given names of men that are none of women, and the other way."""
 

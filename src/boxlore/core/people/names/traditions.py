@@ -22,6 +22,7 @@ from boxlore.core.people.names.family_name_first import (
 from boxlore.core.people.names.family_name_last import dutch_son, european, gaelic_epithet, iberian, italian
 from boxlore.core.people.names.fathers_names import (
     arabic,
+    balinese,
     ethiopian,
     icelandic,
     is_patronymic,
@@ -165,6 +166,7 @@ TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     slavic,
     icelandic,
     northern,
+    balinese,
     ethiopian,
     arabic,
     hungarian,

@@ -22,7 +22,7 @@ TITLES = _words(
     justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
     princess king queen emperor empress tsar
     herr frau fraulein hr fr frk freiherr freifrau freiin graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
-    pastor pfarrer meester ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori witwe wwe hc cure abbe rovasti батюшка
+    pastor pfarrer meester emer sub-lt sub-lieut sub-lieutenant gardejer direktor ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori witwe wwe hc cure abbe rovasti батюшка
     m mme mlle monsieur madame mademoiselle maitre
     sr sra srta senor senora senorita don dona d da lic
     sig sra signor signora signorina dott dottssa avv cav
@@ -129,7 +129,7 @@ KIN_WORDS: dict[str, str] = {
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "vanatadi great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "vanaonu great-uncle grand-uncle granduncle grossonkel grand-oncle"),
-        ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
+        ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine kusin faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
         ("sister", "lillasyster storasyster lillesoster storesoster pikkusisko isosisko deirfiur dheirfiur nover noverem huga hugom systir sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
         ("brother", "lillebror storebror pikkuveli isoveli dearthair dhearthair batya batyam ocs ocsem brodir tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),

@@ -71,7 +71,16 @@ def _end(elements: Sequence[Element]) -> tuple[int, int]:
 def _is_head(head: Sequence[Element]) -> bool:
     """Whether a word of a feast or a school stands in it, or a year."""
     has_year = any(element.kind == "number" and element.value >= _FIRST_YEAR for element in head)
-    return has_year or any(element.plain in HEADS for element in head)
+    return has_year or any(element.plain in HEADS or _is_of_a_picture(element.plain) for element in head)
+
+
+def _is_of_a_picture(plain: str) -> bool:
+    """`Klassenfoto`, but not `Foto` alone."""
+    return plain.endswith(_PICTURES) and plain not in _PICTURES
+
+
+_PICTURES = ("foto", "photo", "bild", "pilt", "photograph")
+"""Ends of words for a picture of some kind: `Klassenfoto`."""
 
 
 def _is_of_somebody(head: Sequence[Element]) -> bool:

@@ -173,7 +173,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
         return True
     bare = words[1:] if len(words) == 2 and words[1].text.isdigit() and len(words[1].text) > 3 else words  # `in 1890`
     is_year = all(word.text.isdigit() for word in bare) and not reader.ahead.number
-    if not (is_year or _goes_on_of_her(words) or _is_remark(reader, words)):
+    leads = phrase.whole.split(" ", 1)[0].lower() in small_words.NEXT
+    if not (is_year or _goes_on_of_her(words) or (not leads and _is_remark(reader, words))):
         return False
     if _may_be_next_in_the_row(reader, phrase):
         asks = f"Is “{phrase.told}” {last.person.words}, or somebody else?"

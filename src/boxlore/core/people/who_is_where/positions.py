@@ -26,6 +26,9 @@ COLON = Element("colon", ":", 0, 0)
 def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """A row, a direction, a side or a position: of the words before it, or of those behind it."""
     following = further[0].kind if further else ""
+    before = reader.text[: element.start].rstrip()[-1:]
+    if following == "dash" and before in ("-", "–", "—") and element.kind in ROW_KINDS:
+        following = "colon"  # `Bess - bottom row - Jim`
     reader.placed = True
     reader.is_directed = reader.is_directed or element.kind in (*table.DIRECTIONS, *table.ORDERS)
     if element.kind in table.SIDES and _is_whose_alone(reader):

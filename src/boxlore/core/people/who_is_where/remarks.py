@@ -25,6 +25,9 @@ def is_absent(words: Sequence[Element]) -> bool:
     opens = [word.plain for word in words[:2]]
     if len(words) > 2 and opens[0] in _ALL_OF_THEM and opens[1] in small_words.BUT:
         return True  # `Everyone but Dad`
+    plains = [word.plain for word in words]
+    if any(plains[at : at + 2] == ["out", "of"] and plains[at + 2] in _SHOTS for at in range(len(plains) - 2)):
+        return True  # `Sue just out of shot`
     for at, word in enumerate(words):
         if word.plain not in small_words.NOT_IN_IT or word.text == "néni" or word.kind == "my":
             continue  # a Hungarian aunt, where `není` is Czech
@@ -40,6 +43,8 @@ def _is_large_name(word: Element, at: int) -> bool:
     """Whether a word is written large where no sentence begins, or is a given name: `Ole`, of Finnish a `not`."""
     return word.is_large and (at > 0 or token_of(word.text).is_given)
 
+
+_SHOTS = ("shot", "frame", "picture", "view", "sight")
 
 _ALL_OF_THEM = small_words.EVERYONE | {"everyone", "everybody", "all of us", "all of them"}
 

@@ -11,6 +11,11 @@ LEADS = frozenset(
 )
 """Words before a name that go on with the list: `then Ruth`."""
 
+NEXT = frozenset(
+    "then dann danach siis ensuite puis luego despues poi depois dan daarna derefter sedan sitten затем потом".split()
+)
+"""Those of them behind which another one follows: `Ivy, then Stan's wife`."""
+
 SURE_LEADS = frozenset("ko only just nur".split())
 """Those of them that no name begins with, also where they are written large."""
 
@@ -174,7 +179,7 @@ KIN_IN_A_CASE = {
         ("mother", "matkou maminkou matka mama mati mammu motina emaga anyjaval"),
         ("father", "otcem tatinkem ojcem tata tevu isaga apjaval"),
         ("grandmother", "babickou babcia vecmaminu mociute vanaemaga nagymamajaval"),
-        ("grandfather", "dedeckem dziadkiem vectevu seneliu vanaisaga nagyapjaval"),
+        ("grandfather", "dedou dedeckem dziadkiem vectevu seneliu vanaisaga nagyapjaval"),
         ("aunt", "tetou ciocia ciotka tanti teta tadiga"),
         ("uncle", "strycem stryckem wujkiem wujem onkuli onuga"),
         ("grandson", "vnukem wnukiem mazdelu anuku"),
@@ -413,6 +418,7 @@ BEFORE_EXACTLY = {
     "áll": "standing",
     "én": "me",
     "są": "verb",
+    "já": "me",
     "är": "verb",
     "è": "verb",
     "é": "verb",

@@ -117,7 +117,10 @@ def _shows(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     return "leads in" if shows and opens and begins_person(further) else ""
 
 
-_ARE = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "verb" and " " not in phrase) | {"zijn"}
+_ARE = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "verb" and " " not in phrase) | {
+    "zijn",
+    "ben",
+}
 
 
 def _holder(reader: Reader, element: Element, further: Sequence[Element]) -> str:
