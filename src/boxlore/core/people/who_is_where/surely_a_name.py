@@ -320,7 +320,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             yield bare.text.rstrip(".,;")
         elif held_by and bare.plain in KIN_WORDS and at:
             yield f"{tokens[at - 1].text} {bare.text}"  # `in her mother's arms`
-        elif at and tokens[0].plain in ("с", "со") and is_form_of_kin(token.plain):
+        elif at and tokens[0].plain in small_words.TAKE_A_CASE and is_form_of_kin(token.plain):
             yield token.text  # `папа с мамой`
         elif is_held and token.text.islower() and token.text != "på" and (is_kin or is_form_of_kin(token.plain)):
             yield token.text  # `на руках у мамы`, `ao colo da mãe`

@@ -530,9 +530,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
             if phrase in _FROM["from_left"] or phrase in _FROM["from_right"]:
                 kind = "position" if phrase in _FROM["from_left"] else "from the right"
                 return replace(first, kind=kind, value=elements[count].value), 2
-    goes_on = kinds[2:] in (["word"], ["my"]) and (
-        elements[1].plain == "in" or elements[2].plain not in ("in", "on", "of")
-    )
+    leads = kinds[2:] == ["word"] and elements[1].plain != "in" and elements[2].plain in ("in", "on", "of")
+    goes_on = kinds[2:] in (["word"], ["my"]) and not leads  # but `third along | in the second row`
     if kinds[:2] == ["ordinal", "word"] and elements[1].plain in _ALONG and not goes_on:
         return replace(first, kind="position"), 2  # `fourth along - Kathleen`
     if kinds[:2] == ["ordinal", "from_end"]:  # `second to last`
