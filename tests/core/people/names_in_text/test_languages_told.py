@@ -10,10 +10,10 @@ from boxlore.core.people.names_in_text.languages_told import languages_told
 from boxlore.core.people.names_in_text.text_normalising import read_text
 
 TOLD = [
-    ("Stark bar korgen.", 0, "sv en et", ""),
+    ("Stark bar korgen.", 0, "sv", "en et"),
     ("Stark bar by the window.", 0, "en", "sv et"),
     ("Svart katt på trappan.", 0, "sv nb", "en et fi"),
-    ("Must auto kiriku ees.", 0, "et", "fi sv"),
+    ("Must auto kiriku ees.", 0, "et", "en sv"),
     ("We left. Stark bar på ryggen. The end.", 2, "sv", "en"),
 ]  # fmt: skip
 

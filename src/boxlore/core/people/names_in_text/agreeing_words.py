@@ -14,6 +14,7 @@ from functools import cache
 
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.people.names_in_text.agreeing_words_table import AGREEING
+from boxlore.core.people.names_in_text.known_words import is_noun_in
 from boxlore.core.people.names_in_text.languages_told import is_done_in, languages_told
 from boxlore.core.people.names_in_text.text_normalising import Word
 from boxlore.core.statements import fold
@@ -23,6 +24,14 @@ _SEASONS = ("spring", "summer", "autumn", "winter")
 _YEARS = range(1500, 2100)
 _CAPITAL_NOUNS = "de"
 """The language that writes its nouns large."""
+
+_WAS = frozenset("war ist waren sind".split())
+_THE = frozenset("der die das ein eine".split())
+_WHAT_SOMEBODY_IS = frozenset(
+    "ruhe seele stimme hoffnung liebe kraft sonne star kopf herz hand nummer chef ausnahme regel gluck grund schatz "
+    "engel name erste letzte einzige jugend stolz".split()
+)
+"""German things that somebody is said to be."""
 
 
 @cache
@@ -52,6 +61,8 @@ def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool)
     """Whether an adjective or a time begins a sentence here; `is_named_behind` says that a name may follow."""
     if not begins_a_sentence(words, at) or not _is_followed(words, at):
         return False
+    if _is_turned_about(words, at):
+        return True
     folded, behind = words[at].folded, words[at + 1]
     if behind.folded.isdigit() and int(behind.folded) in _YEARS:
         return folded in _times()
@@ -64,6 +75,24 @@ def is_told_of_a_thing(words: Sequence[Word], at: int, *, is_named_behind: bool)
         for language in told
         if language in possible and not is_done_in(behind.folded, possible - {language})
     )
+
+
+def _is_turned_about(words: Sequence[Word], at: int) -> bool:
+    """`Klein war die Stube`, `Frisch gestrichen war der Zaun`: what a thing is, before it. A goalkeeper is no thing."""
+    behind = [word.folded for word in words[at + 1 : at + 6]]
+    if not is_noun_in(words[at].folded, _CAPITAL_NOUNS):
+        return False
+    for was in (0, 1):
+        if behind[was : was + 1] and behind[was] in _WAS and behind[was + 1 : was + 2] and behind[was + 1] in _THE:
+            noun = next((word for word in words[at + 3 + was : at + 6] if word.spelled[0].isupper()), None)
+            is_told = noun is not None and not noun.folded.endswith("ste") and noun.folded not in _WHAT_SOMEBODY_IS
+            return noun is not None and is_told and is_thing_in(noun.folded, _CAPITAL_NOUNS)
+    return False
+
+
+def is_thing_in(folded: str, language: str) -> bool:
+    """Whether a word is a thing, and nobody, in one language."""
+    return folded in _agreeing()[language][1]
 
 
 def is_thing_told(words: Sequence[Word], at: int) -> bool:

@@ -1,7 +1,8 @@
 """Which languages a sentence may be of, so that a word of one decides nothing in a sentence of another.
 
-Rule kept: a language is told by small words (`on`, `på`, `les`), as many of which stand in a sentence as tell of it. It
-may be of each language that has more than half as many as the one that has most; where none stands, of every language.
+Rule kept: a language is told by the words that a dictionary of it has, and once more by its small ones (`on`, `på`,
+`les`). A sentence may be of each language that has more than half as many as the one that has most; where no word tells
+anything, of every language.
 Which words these are, and which things of one language are a verb or a small word in another, dictionaries say
 (`agreeing_words_table`).
 
@@ -13,6 +14,7 @@ from collections.abc import Collection, Sequence
 from functools import cache
 
 from boxlore.core.people.names_in_text.agreeing_words_table import DONE, SMALL
+from boxlore.core.people.names_in_text.known_words import is_noun_in
 from boxlore.core.people.names_in_text.text_normalising import Word
 
 _SENTENCE_ENDS = frozenset('.!?\n"“”„«»')
@@ -31,9 +33,17 @@ def _done() -> dict[str, frozenset[str]]:
 def languages_told(words: Sequence[Word], at: int) -> frozenset[str]:
     """By the sentence of a word, but for the word itself and the one behind it, which are in question."""
     others = [words[beside].folded for beside in _sentence_around(words, at) if beside not in (at, at + 1)]
-    counts = {language: sum(word in small for word in others) for language, small in _small().items()}
+    counts = {
+        language: sum((word in small) + is_noun_in(word, language) for word in others)
+        for language, small in _small().items()
+    }
     most = max(counts.values())
     return frozenset(language for language, count in counts.items() if 2 * count > most or not most)
+
+
+def is_language_told(words: Sequence[Word], at: int) -> bool:
+    """Whether anything but the word and the one behind it tells of a language."""
+    return len(languages_told(words, at)) < len(_small())
 
 
 def is_done_in(folded: str, languages: Collection[str]) -> bool:

@@ -10,9 +10,10 @@ from collections.abc import Sequence
 from functools import cache
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY, NUMBERED, TIMES
-from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS
 from boxlore.core.people.names_in_text.compounds_table import ENDS, THINGS, WORDS
-from boxlore.core.people.names_in_text.languages_told import joins_words_elsewhere
+from boxlore.core.people.names_in_text.languages_told import joins_words_elsewhere, languages_told
+from boxlore.core.people.names_in_text.place_names import is_of_a_place
 from boxlore.core.people.names_in_text.text_normalising import Word, plain
 from boxlore.core.people.names_in_text.word_classes_table import PEOPLE, VERBS
 
@@ -26,19 +27,16 @@ DOES = frozenset(
 """What stands behind `may` and `will` at the beginning of a sentence, where they are no names."""
 MAKES_A_VERB = frozenset("the a an her his its their my our your it them us me him this that".split())
 """Behind `Rose water …`, `Rose petals …` these make the second word what somebody does."""
-_PLACES_BEHIND = frozenset(
-    "river street road avenue terrace crescent quay wharf bay island islands land peninsula glacier strait railway "
-    "station hotel hospital college university theatre cathedral museum county shire harbour harbor basin airport "
-    "cemetery tanav maantee strasse rue".split()
-)
-_BEFORE_PLACES = frozenset(
-    "mount mt cape lake port fort loch st river san santa sao saint ss rms hms hmnzs tss mv".split()
-)
-
-_BEFORE_HOLY = frozenset("ave salve virgin blessed queen emperor tsar pope".split())
-"""Before `Maria`, `Mary` and `Victoria` nobody of the family is meant."""
-_ARTICLES = frozenset("a an the le la les un une der die das den dem ein eine einen einem el los las il lo gli".split())
-"""Before a word written small these make it no name, where the text writes names large."""
+_ARTICLES = {
+    "en": "a an the this that each every no some any two three", "fr": "le la les un une des chaque deux ce cette",
+    "de": "der die das den dem des ein eine einen einem eines kein keine", "nl": "de het een elke twee",
+    "es": "el la los las un una cada dos este esta", "it": "il lo la i gli le un una uno ogni due questo questa",
+    "pt": "o os as um uma cada dois duas", "sv": "en ett den det de varje ingen tva", "nb": "en ei et den det de to",
+    "da": "en et den det de to", "et": "iga uks kaks see need too mitu", "fi": "yksi kaksi joka se jokainen",
+    "hu": "a az egy ket",
+}  # fmt: skip
+"""By language, folded: before a word written small these make it no name, where the text writes names large. A language
+that the sentence may not be of has no say: `chiedi a chiara`."""
 
 _NEAR = re.compile(r"[\s./–\-]*")
 
@@ -47,6 +45,11 @@ _NEAR = re.compile(r"[\s./–\-]*")
 def _things() -> dict[str, frozenset[tuple[str, ...]]]:
     rows = (line.partition(": ") for line in THINGS.split("\n")[1:-1])
     return {first: frozenset(tuple(rest.split()) for rest in rests.split(", ")) for first, _, rests in rows}
+
+
+@cache
+def _articles() -> dict[str, frozenset[str]]:
+    return {language: frozenset(row.split()) for language, row in _ARTICLES.items()}
 
 
 @cache
@@ -109,7 +112,7 @@ def is_something_else(words: Sequence[Word], at: int) -> bool:
         return is_thing(words, at) or (
             at > 0 and words[at - 1].folded == "the" and plain(words[at].folded) in EVERYDAY | english_words()
         )
-    return is_thing(words, at) or _is_place(words, at) or _is_time(words, at) or _is_verb(words, at)
+    return is_thing(words, at) or is_of_a_place(words, at) or _is_time(words, at) or _is_verb(words, at)
 
 
 def behind_of(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
@@ -127,7 +130,9 @@ def is_behind_an_article(words: Sequence[Word], at: int) -> bool:
     hallam girl`."""
     before = words[at - 1].folded if at and words[at].before == " " else ""
     behind = behind_of(words, at)
-    return before in _ARTICLES and not (behind and (behind[0].folded in PEOPLE or behind[0].folded in FAMILY_WORDS))
+    possible = languages_told(words, at) if any(before in row for row in _articles().values()) else ()
+    is_article = any(before in _articles().get(language, ()) for language in possible)
+    return is_article and not (behind and (behind[0].folded in PEOPLE or behind[0].folded in FAMILY_WORDS))
 
 
 def is_thing(words: Sequence[Word], at: int) -> bool:
@@ -136,17 +141,6 @@ def is_thing(words: Sequence[Word], at: int) -> bool:
     rest = [plain(word.folded) for word in behind]
     long = max((len(thing) for thing in things if tuple(rest[: len(thing)]) == thing), default=0)
     return bool(long) and not (len(rest) > long and rest[long] in MAKES_A_VERB)
-
-
-def _is_place(words: Sequence[Word], at: int) -> bool:
-    behind = behind_of(words, at)
-    before = words[at - 1] if at and words[at].before in (" ", ". ") else None
-    if behind and behind[0].folded in _PLACES_BEHIND and behind[0].spelled[0].isupper():
-        return before is None or before.folded not in TITLES
-    if at and words[at - 1].folded in _BEFORE_HOLY and words[at].before == " ":
-        return True
-    is_ship = at > 1 and [word.spelled for word in words[at - 2 : at]] == ["S", "S"]
-    return is_ship or (before is not None and before.folded in _BEFORE_PLACES and before.spelled[0].isupper())
 
 
 def _is_time(words: Sequence[Word], at: int) -> bool:

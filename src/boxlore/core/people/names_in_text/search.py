@@ -34,6 +34,7 @@ from itertools import pairwise, product
 
 from boxlore.core.people.names.han_characters import plainest, read_as
 from boxlore.core.people.names.words_table import FAMILY_BEGINNINGS
+from boxlore.core.people.names_in_text.dictionary_words import are_words_written_small
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.kin_beside_names import kin_beside
 from boxlore.core.people.names_in_text.letters_otherwise import as_read, figures_in, marks_in, turned_in
@@ -138,8 +139,10 @@ def _names_alone(
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
     """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`, and
     families that begin with a word of their own, `Mc Garrigan`."""
-    for first, second in pairwise(text.words):
+    for at, (first, second) in enumerate(pairwise(text.words)):
         if not (second.before.isspace() or second.before == "-"):
+            continue
+        if not text.is_one_case and are_words_written_small(text.words, at, at + 1):
             continue
         is_beginning = first.folded in FAMILY_BEGINNINGS
         people: set[str] = set()

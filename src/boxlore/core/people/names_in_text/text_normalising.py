@@ -22,6 +22,8 @@ _SPACED = re.compile(r"(?<![^\W_])[^\W\d_]([ .·\-])(?:[^\W\d_]\1){2,}[^\W\d_](?
 """A word whose letters stand apart: `R u t h`, `R.u.t.h`."""
 _HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
+ELIDED = frozenset("l d un qu c j n s dell dall all nell sull coll quell".split())
+"""What French and Italian elide before a vowel, with an apostrophe."""
 _VARIATION = (*range(0xFE00, 0xFE10), *range(0x180B, 0x1810), *range(0xE0100, 0xE01F0))
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0" + "".join(map(chr, _VARIATION)))
 
@@ -56,6 +58,18 @@ class Word:
     start: int
     end: int
     before: str
+
+    @property
+    def unelided(self) -> str:
+        """The folded word without what is elided before it: `hiver` of `L’hiver`."""
+        elided, *rest = APOSTROPHES.split(self.folded)
+        return rest[0] if elided in ELIDED and len(rest) == 1 and len(rest[0]) > 1 else self.folded
+
+    @property
+    def is_small(self) -> bool:
+        """Whether the word, without what is elided before it, is written small."""
+        is_elided = self.unelided != self.folded
+        return (APOSTROPHES.split(self.spelled)[-1] if is_elided else self.spelled)[0].islower()
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,8 @@ The words are from memory of the school dictionaries of each language; no source
 from collections.abc import Sequence
 
 from boxlore.core.people.names.words_table import TITLES
-from boxlore.core.people.names_in_text.agreeing_words import is_thing_told
+from boxlore.core.people.names_in_text.agreeing_words import is_thing_in, is_thing_told
+from boxlore.core.people.names_in_text.known_words import is_noun_in, words_known
 from boxlore.core.people.names_in_text.text_normalising import Word
 
 _NATURE = frozenset(
@@ -35,14 +36,16 @@ _TRADES = frozenset(
 _ONE_OF_MANY = frozenset("ein eine einen einem einer eines kein keine keinen keinem im am".split())
 _A = frozenset("ein eine einen einem einer eines".split())
 _AGREES = ("er", "es", "en", "em")
+_TO_IT = frozenset("vom zum beim ins ans aufs".split())
+"""Of somebody with a trade for a name these may be told; of a thing for a name, nobody says them."""
+_NO_VERBS = frozenset(
+    "oben unten hinten neben morgen gegen zwischen drinnen innen aussen draussen ihren seinen deren eben wegen driven "
+    "drauben vorn rechten linken".split()
+)
+"""German words that end as what several do, and are none."""
 _THE = frozenset(("dem", "der"))
 _ON = frozenset("auf unter uber in".split())
 """Before `the` these tell where something is: nobody is told of so."""
-_GERMAN_NOUNS = frozenset(
-    "bar wolf fuchs vogel stein bach berg baum busch wald hahn hase adler falke krebs hecht koch konig kaiser herzog "
-    "graf ritter richter bauer jager fischer schneider weber becker muller schmied zimmermann maurer kellner brunnen "
-    "kessel linde birke eiche tanne sommer winter herbst sturm frost kranz stern kreuz stock hammer nagel".split()
-)
 _OF_WHAT = frozenset(("der", "des", "dieser", "seiner", "ihrer"))
 _THINGS_DO = frozenset(
     "oitses oitsesid oitseb oitsevad narbus kohises "
@@ -54,8 +57,19 @@ _THINGS_DO = frozenset(
 )
 """What plants, birds and waters do, and nobody does (folded). Of somebody called Rose it may be told in a figure."""
 _STOPS = frozenset(".,;:!?\n")
-_BESIDE_THINGS = frozenset("aares aarde aarest".split())
-"""At the edge of something, to and from it (Estonian): nobody has one."""
+_BESIDE_THINGS = frozenset(
+    "aares aarde aarest otsas otsa otsast tipus jalamil kaldal kaldale serval servas all alla sees sisse seest peal "
+    "rannal aarella aarelle rannalla karjessa huipulla juurella alla alta sisalla pohjalla".split()
+)
+"""At the edge of something, on top of it, at its foot, under and in it (Estonian, Finnish), behind its genitive: nobody
+has these. Behind, beside and before somebody people stand too."""
+_PEOPLE_DO = frozenset(
+    "tulid tuli kaisid elasid elab elavad kolisid naersid istuvad istusid tulivat kavivat asuivat asuvat muuttivat "
+    "istuvat nauroivat приехали пришли живут жили уехали сидят сидели".split()
+)
+"""What families are told to do (Estonian, Finnish, Russian, folded)."""
+_OF_PEOPLE = ("lt", "le", "ga", "lta", "lle")
+"""From somebody, to somebody, with somebody (Estonian, Finnish). On somebody (`Mäel`) is mostly on something."""
 _WAS = {"был": "m", "была": "f", "був": "m", "була": "f", "byl": "m", "byla": "f"}
 """`Was`, by the sex of whom it is told of (Russian, Ukrainian, Polish and Czech, folded)."""
 
@@ -71,22 +85,52 @@ def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> boo
         return not is_called and before not in TITLES and is_known
     if before in ("der", "den", "dem") and word.folded == "ernst":
         return behind in _OF_WHAT
-    if not is_called and word.folded in _GERMAN_NOUNS and _is_one_of_many(words, at, before):
+    if _is_german_noun(words, at, before, behind) if not is_called else _is_on_it(words, at, before):
         return True
     if word.folded.endswith(("ов", "ев")) and behind == "было":
         return True  # many of them: of a man it is `был`
-    if behind in _BESIDE_THINGS:
+    if behind in _BESIDE_THINGS and words[at + 1].is_small:
         return True
     is_all = at + 2 >= len(words) or words[at + 2].before[:1] in _STOPS
     return behind in _THINGS_DO and (is_all or not is_called)
 
 
+def _is_german_noun(words: Sequence[Word], at: int, before: str, behind: str) -> bool:
+    """`ein Stein`, `des Königs`, `vom Berg`, `Die Sommer waren`."""
+    folded = words[at].folded
+    if before == "des":
+        return any(is_noun_in(folded.removesuffix(end), "de") for end in ("es", "s", "en", "n"))
+    if not is_noun_in(folded, "de"):
+        return False
+    is_many = before == "die" and not folded.endswith("s") and _is_done_by_several(behind)
+    return is_many or (before in _TO_IT and is_thing_in(folded, "de")) or _is_one_of_many(words, at, before)
+
+
+def _is_done_by_several(behind: str) -> bool:
+    """`waren`, `trugen`: of one woman it would be `war`, `trug`."""
+    return behind.endswith("en") and behind not in _NO_VERBS and behind in words_known("de")
+
+
 def _is_one_of_many(words: Sequence[Word], at: int, before: str) -> bool:
     """`ein Stein`, `ein großer Stein`, `auf dem Berg`; not `der Berg`, `mit dem Berg`, as somebody may be called."""
-    before_that = words[at - 2].folded if at > 1 and words[at - 1].before.isspace() else ""
     is_small_between = at > 1 and words[at - 1].spelled[0].islower() and before.endswith(_AGREES)
-    on_it = before in _THE and before_that in _ON
-    return before in _ONE_OF_MANY or on_it or (is_small_between and before_that in _A)
+    is_between = is_small_between and _before_that(words, at) in _A
+    return before in _ONE_OF_MANY or is_between or _is_on_it(words, at, before)
+
+
+def _is_on_it(words: Sequence[Word], at: int, before: str) -> bool:
+    """`auf dem Berg`, `in der Heide`."""
+    return before in _THE and _before_that(words, at) in _ON and is_noun_in(words[at].folded, "de")
+
+
+def _before_that(words: Sequence[Word], at: int) -> str:
+    return words[at - 2].folded if at > 1 and words[at - 1].before.isspace() else ""
+
+
+def is_told_of_people(words: Sequence[Word], at: int) -> bool:
+    """`Kased tulid külla`, `Sepalt saadud`: what families do, and the cases in which people give and are given."""
+    behind = words[at + 1].folded if at + 1 < len(words) and words[at + 1].before == " " else ""
+    return behind in _PEOPLE_DO or words[at].folded.endswith(_OF_PEOPLE)
 
 
 def is_of_another_sex(words: Sequence[Word], at: int, sex: str) -> bool:

@@ -313,7 +313,7 @@ def _is_thing(folded: str, after: str, *, is_called: bool) -> bool:
     """Whether the word behind is a thing that the word tells more of."""
     if after in _NO_THINGS or after.removesuffix("s") in _KEPT_APART:
         return False
-    if folded in TIMES:
+    if folded in TIMES and is_called:
         return after in _OF_TIMES or _is_plural_thing(after)
     return _is_plural_thing(after) or (after in GROWN if is_called else _is_noun(after))
 
