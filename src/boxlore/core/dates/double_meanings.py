@@ -12,8 +12,9 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.lexer import lex, normal
+from boxlore.core.dates.lexer import lex
 from boxlore.core.dates.lexicon import trie
+from boxlore.core.dates.pieces import normal
 
 _MARCH = re.compile(
     r"\b(?:the|a|an|our|that|his|her|their)(?: (?!of\b|in\b|on\b|early\b|late\b|mid\b|first\b|last\b|\d)[a-z]+)? "
@@ -24,8 +25,12 @@ _NAMED = re.compile(r"(?:(?:Ott|Ago|Marta|Augusta|Maja|Helmi|Touko|Liepa)(?: |, 
 """`Ott 1931`: months of languages that write them small, as given names are written; and a feast whose name is that of
 something in a family too: Epiphany, and a baptism."""
 
+_BEGINS_A_NAME = frozenset("OAMHTLКк")
+"""The first letters of these: most words begin with another one, and are not looked at further."""
+
 _OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
 """`d. 1926`: a birth, a death, a marriage as genealogists write them."""
+_BEGINS_A_LIFE = frozenset("bdmfBDMF")
 _FOUNDED = re.compile(r"(?:Est|Estd|Estab|Established)\.? \d{4}\W*")
 """`Est. 1887`: of a firm; what is estimated is written small, or all in capitals in tree files."""
 _TEAM = re.compile(r"\b\d+(?:st|nd|rd|th) XI\b")
@@ -67,7 +72,7 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         return outcome
     told, text = context.text, edtf.text
     if len(text) <= 4:
-        if _OF_A_LIFE.fullmatch(told):
+        if told[0] in _BEGINS_A_LIFE and _OF_A_LIFE.fullmatch(told):
             return replace(outcome, ask=f"“{told}”: is that when the picture was taken?")
         return outcome
     if told[0] == "E" and _FOUNDED.fullmatch(told):
@@ -80,10 +85,10 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         everyday = _EVERYDAY.get(context.language) if len(text) == _A_MONTH else None
         if everyday and not everyday.isdisjoint(_WORDS.findall(told.casefold())):
             return _asked((text[:4], text), context)
-        if named := _NAMED.fullmatch(told):
+        if told[0] in _BEGINS_A_NAME and (named := _NAMED.fullmatch(told)):
             return _asked((text, named["year"]), context)
     year = text[:4]
-    clock = _CLOCK.search(told) if year in told and not told.endswith(year) else None
+    clock = _CLOCK.search(told) if not told.endswith(year) and year in told else None
     if clock and clock["time"] == year:
         return replace(outcome, ask=f"“{told}”: is the year {year} meant, or a time of day?")
     return outcome

@@ -1,9 +1,8 @@
 """Text → tokens, each with every sense that it may have: the first of the three steps of reading a date.
 
-The text is cut into pieces: numbers as people write them together (`7/4/52`, `1938.6.14`, `1932-33`), words, signs.
-Words walk the trie of `core.dates.lexicon`, the longest entry is taken; digits get the senses that their form allows;
-numbers told as words become numbers. What is in no table is a `name`: only a relative date (“the year after …”) has a
-use for it, so that no word is ever passed over.
+The text is cut into pieces (`core.dates.pieces`). Words walk the trie of `core.dates.lexicon`, the longest entry is
+taken; digits get the senses that their form allows; numbers told as words become numbers. What is in no table is a
+`name`: only a relative date (“the year after …”) has a use for it, so that no word is ever passed over.
 """
 
 import re
@@ -12,9 +11,8 @@ from collections.abc import Container
 from dataclasses import dataclass
 
 from boxlore.core.dates import lexicon
-from boxlore.core.dates.lexicon import ENGLISH_ORDINALS, POSTMARK_MONTHS, ROMAN, Node, Sense
+from boxlore.core.dates.lexicon import BY_NEIGHBOURS, ENGLISH_ORDINALS, POSTMARK_MONTHS, ROMAN, Node, Sense
 from boxlore.core.dates.numbers_in_digits import (
-    NUMERAL,
     PLAIN_NUMBERS,
     ROMAN_YEAR,
     compound,
@@ -23,10 +21,10 @@ from boxlore.core.dates.numbers_in_digits import (
     year_ending,
 )
 from boxlore.core.dates.numbers_in_words import number_and_ending, spoken
+from boxlore.core.dates.pieces import Piece, normal, pieces_of
 from boxlore.core.dates.wars_table import SPAN_NAMES
 
 Senses = tuple[Sense, ...]
-Piece = tuple[str, str | None, int, int]
 
 
 @dataclass(slots=True)
@@ -50,15 +48,6 @@ class Token:
                 return True
         return False
 
-
-_SPELLED_OTHERWISE = str.maketrans(
-    {"–": "-", "—": "-", "‒": "-", "−": "-", "‐": "-", "‑": "-", "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'",
-     "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " ", "½": " ",
-     "ѣ": "е", "і": "и", "ѳ": "ф", "ѵ": "и"}
-)  # fmt: skip
-"""Dashes, quotes and blanks as the one that the tables have, and letters of the Russian spelling before 1918."""
-
-PIECE = re.compile(rf"(?P<word>[^\W\d_]+)|(?P<numeral>(?=[\d'])(?:{NUMERAL}))|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)")
 
 SIGNS: dict[str, Senses | None] = {
     ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),
@@ -84,23 +73,10 @@ _GENITIVE = (Sense("genitive"),)
 _BRACKETS = {"(": ")", "[": "]"}
 
 
-_AND_A_HALF = re.compile(r"(?<=\d) 1/2(?= [^\W\d])")
-
-
-def normal(text: str) -> str:
-    """The working copy: small letters, one kind of dash and quote, one spelling; each letter stays where it is."""
-    if " 1/2 " in text:
-        text = _AND_A_HALF.sub("    ", text)  # “4 1/2 years” as “4½ years”
-    if text.isascii():
-        return text.lower().replace("`", "'")
-    lowered = text.lower()
-    return (lowered if len(lowered) == len(text) else text).translate(_SPELLED_OTHERWISE)
-
-
 def lex(text: str, own: Node | None = None) -> list[Token]:
     """The tokens of a text. `own` is a trie of names that the family has told dates for. Text must be in form NFC."""
     words = normal(text)
-    pieces = _plain_pieces(words) or [(match[0], match.lastgroup, *match.span()) for match in PIECE.finditer(words)]
+    pieces = pieces_of(words)
     tokens: list[Token] = []
     root, at, count = lexicon.trie(), 0, len(pieces)
     named = own.following if own is not None else ()
@@ -285,46 +261,6 @@ def _days_and_year(day: str, sign: str | None, last: str | None, year: str) -> l
     return [*told, (Sense("year" if len(whole) == 4 else "short", whole),)]
 
 
-_WITH_NUMBERS = frozenset("and am pm uhr h hr hrs xx stc ndc rdc thc".split())
-"""Words that belong to a number of one or two digits before them, with a blank between or none."""
-_DIGITS = "0123456789"
-
-
-def _plain_pieces(words: str) -> list[Piece] | None:
-    """The pieces of a text of words and numbers with single blanks between, as most are, and no number beside
-    another; letters may stand at a number, a comma behind both, and a full stop behind a word. None for any other text.
-    They are those of PIECE, found at a third of its cost."""
-    pieces: list[Piece] = []
-    at = digits = 0  # how many digits stand before
-    for piece in words.split(" "):
-        end = at + len(piece)
-        behind = ""
-        if not piece.isalpha():
-            if not piece.isalnum():
-                behind, piece = piece[-1:], piece[:-1]
-                end -= 1
-                if not (behind == "," and piece.isalnum()) and not (behind == "." and piece.isalpha()):
-                    return None
-            letters = piece.lstrip(_DIGITS)
-            if told := len(piece) - len(letters):
-                if digits or told > 4 or (letters and (told == 3 or not letters.isalpha())):
-                    return None
-                pieces.append((piece[:told], "digits", at, at + told))
-                digits, piece, at = told, letters, at + told
-            elif not letters.isalpha():
-                return None
-        if piece:
-            if 0 < digits < 3 and piece in _WITH_NUMBERS:
-                return None
-            pieces.append((piece, "word", at, end))
-            digits = 0
-        if behind:
-            pieces.append((behind, "sign", end, end + 1))
-            digits, end = 0, end + 1
-        at = end + 1
-    return pieces
-
-
 def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> bool:
     """Whether a month stands before and after a numeral."""
     if at >= len(pieces) or not tokens or all(sense.kind != "month" for sense in tokens[-1].senses):
@@ -386,26 +322,47 @@ def _short_year(pieces: list[Piece], at: int, words: str) -> Senses | None:
     return (Sense("short", piece),)
 
 
+_BY_WHAT_FOLLOWS = ("(", "-")
+"""Signs that say by what stands behind them what they are."""
+_NO_PIECE: Piece = ("", None, -1, -1)
+
+
 def _simple(tokens: list[Token], pieces: list[Piece], at: int, root: Node, named: Container[str]) -> int:
-    """Add the tokens of pieces from here on whose senses hang on nothing beside them, as those of most do: of a word
-    with which no longer entry begins, of a year and of a day or a short year with a blank or nothing behind them.
+    """Add the tokens of pieces from here on whose senses hang on nothing beside them, as those of most do: of words
+    and longer entries, of a year and of a day or a short year with a blank, a comma or nothing behind them, of signs.
     Returns the place of the first other piece; a piece that is `named` by the family is one."""
     count = len(pieces)
     while at < count:
         piece, group, start, end = pieces[at]
-        node = root.following.get(piece)
-        if at + 1 < count:
-            beside, _, begin, _ = pieces[at + 1]
-            if beside in _JOINTS or (node and beside in node.following) or (begin == end and group != "word"):
+        if piece in named:
+            break
+        if group == "sign":
+            if piece in _BY_WHAT_FOLLOWS:
                 break
+            if senses := SIGNS.get(piece, _NAME):
+                tokens.append(Token(senses, start, end))
+            at += 1
+            continue
+        beside, _, begin, _ = pieces[at + 1] if at + 1 < count else _NO_PIECE
+        node = root.following.get(piece)
+        following = at + 1
+        if beside in _JOINTS:
+            break
         if group == "word":
+            if node and beside in node.following:
+                node, following = _longest(root, pieces, at)
+                if piece in BY_NEIGHBOURS:
+                    break
+                end = pieces[following - 1][3]
             senses = node.senses if node and node.alone else None
+        elif (node and (node.senses or beside in node.following)) or (begin == end and beside != ","):
+            break
         else:
-            senses = None if node and node.senses else PLAIN_NUMBERS.get(piece)
-        if not senses or piece in named:
+            senses = PLAIN_NUMBERS.get(piece)
+        if not senses:
             break
         tokens.append(Token(senses, start, end))
-        at += 1
+        at = following
     return at
 
 

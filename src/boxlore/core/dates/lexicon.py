@@ -142,7 +142,7 @@ POSTMARK_MONTHS = dict(zip("ja fe mr ap my ju jy au sp oc no de".split(), range(
 ENGLISH_ORDINALS = frozenset(("st", "nd", "rd", "th"))
 """The English endings of numbers, which may stand apart: “12 th June”."""
 
-_BY_NEIGHBOURS = frozenset((*ROMAN, *POSTMARK_MONTHS, *ENGLISH_ORDINALS, "s"))
+BY_NEIGHBOURS = frozenset((*ROMAN, *POSTMARK_MONTHS, *ENGLISH_ORDINALS, "s"))
 """Words whose senses hang on what stands beside them, besides numbers and what is two tokens."""
 
 
@@ -180,7 +180,7 @@ def trie() -> Node:
         for piece in PIECE.findall(words):
             node = node.following.setdefault(piece, Node())
         node.senses = tuple(Sense(kind, value, languages) for (kind, value), languages in senses.items())
-        node.alone = words not in _BY_NEIGHBOURS and not any(kind in _BY_NEIGHBOURS_KINDS for kind, _ in senses)
+        node.alone = words not in BY_NEIGHBOURS and not any(kind in _BY_NEIGHBOURS_KINDS for kind, _ in senses)
     return root
 
 

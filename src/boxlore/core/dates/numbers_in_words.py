@@ -8,6 +8,7 @@ from functools import cache
 from typing import NamedTuple
 
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words, word_endings
+from boxlore.core.dates.pieces import Piece
 
 OLDEST = 120
 """No age is told that is greater (common practice, no source)."""
@@ -15,7 +16,6 @@ OLDEST = 120
 JOINS = frozenset(("and", "und", "en", "og", "och", "y", "e", "et", "ja", "-", "i", "mā"))
 _COMPOUND_JOINS = ("und", "en", "og", "ën", "a", "")
 _KINDS = ("number", "ordinal_word")
-Piece = tuple[str, str | None, int, int]
 
 
 def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...], int] | None:
