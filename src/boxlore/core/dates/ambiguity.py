@@ -120,8 +120,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return _not_known(understood(told, context, own), context)
     if len(tokens) > MOST_TOKENS or not balanced(words):
         return proposed(tokens, words, context, lambda stretch: decided(stretch, context))
-    if _is_surely_day_first(tokens, words, context):
-        context = context._replace(order="dmy")
+    if context.order != "dmy" and _is_surely_day_first(tokens, words, context):
+        context = replace(context, order="dmy")
     if not kinds.isdisjoint(_TOLD_OTHERWISE):
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
         if asks:
@@ -179,7 +179,7 @@ def _told_otherwise(
     """What words come to with which more than the grammar is asked: an age, a stage of a life, a count of years ago;
     else the words that are left to the grammar, and what they say of where they were told."""
     if "unit" in kinds and _is_stretch(tokens, words):
-        context = context._replace(whole=True)
+        context = replace(context, whole=True)
     if kinds & _OF_YEARS and kinds & _AGO and (ago := so_long_ago(tokens, context)):
         return ago, tokens, context
     if kinds & STAGES and (asks := _of_stage(tokens, words, context)):
@@ -198,7 +198,7 @@ def _told_otherwise(
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
     elif "season" in kinds and any(map(_is_maori, tokens)):
-        context = context._replace(hemisphere="south")
+        context = replace(context, hemisphere="south")
     return None, tokens, context
 
 
@@ -311,7 +311,7 @@ def _mistyped(words: str, meant: str, context: DateContext, own: Node | None) ->
 
 
 def _is_surely_day_first(tokens: list[Token], words: str, context: DateContext) -> bool:
-    """Whether figures are day first for all that the collection says of its order."""
+    """Whether figures are day first for all that the collection says of its order, which is another one or none."""
     if context.order == "mdy":
         return is_day_first(words) or _is_told_day_first(tokens)
     return not context.order and is_day_first_there(words, context.countries)
@@ -400,7 +400,7 @@ def _hemisphere(tokens: list[Token], context: DateContext) -> tuple[list[Token],
     """`the southern summer of 1962`: the words that say which half of the world is meant."""
     said = [token for token in tokens if token.senses[0].kind in _HEMISPHERES]
     rest = [token for token in tokens if token not in said]
-    return rest, context._replace(hemisphere=said[0].senses[0].kind if said else context.hemisphere)
+    return rest, replace(context, hemisphere=said[0].senses[0].kind if said else context.hemisphere)
 
 
 def _is_stretch(tokens: list[Token], words: str) -> bool:

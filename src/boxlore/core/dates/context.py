@@ -3,14 +3,15 @@ date."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from types import MappingProxyType
 from typing import NamedTuple
 
 from boxlore.core.dates.edtf_values import Edtf
 
 
-class DateContext(NamedTuple):
-    """The words as told; the collection's settings; and dates already told (folded name → EDTF).
+@dataclass(slots=True)
+class DateContext:
+    """The words as told; the collection's settings; and dates already told (folded name → EDTF). Nobody changes one; it
+    is not frozen for the reason that a token is not (`core.dates.lexer`).
 
     `this_year` is the year in which it is told: a later one is asked about, and so is one before `first_year`.
     `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
@@ -19,20 +20,20 @@ class DateContext(NamedTuple):
     `language`: the code of the collection's, empty where it is not known.
     """
 
-    text: str = ""
-    order: str | None = None
-    hemisphere: str = "north"
-    countries: tuple[str, ...] = ()
-    births: Mapping[str, str] = MappingProxyType({})
-    events: Mapping[str, str] = MappingProxyType({})
-    narrator: str = ""
-    pictured: Mapping[str, str] = MappingProxyType({})
-    this_year: int = 9999
-    first_year: int = 0
-    deaths: Mapping[str, str] = MappingProxyType({})
+    text: str
+    order: str | None
+    hemisphere: str
+    countries: tuple[str, ...]
+    births: Mapping[str, str]
+    events: Mapping[str, str]
+    narrator: str
+    pictured: Mapping[str, str]
+    this_year: int
+    first_year: int
+    deaths: Mapping[str, str]
+    language: str
     whole: bool = False
     perhaps: bool = False
-    language: str = ""
 
     def season_code(self, season: int) -> int:
         """EDTF's code of a season as it was said (21-24): one of the south is 29-32."""

@@ -5,7 +5,7 @@ Open slots are filled from the neighbours first (`core.dates.partial.fill`), the
 leave their date out, “by”, “since”, “not before” hold it, as BEF and AFT of FamilySearch GEDCOM 7.0.18 do.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.alternatives import in_two_calendars, of_two_years, turned_about, with_shared_day, with_years
@@ -528,7 +528,7 @@ def _in_year(whole: Expression, context: DateContext, pick: int) -> str:
     event = written(anchor, context)
     first, last = bounds(event)
     a_year = Distance(side, "year", 1, event=True)
-    months = standard.parsed(near(event, a_year, context._replace(whole=True)))
+    months = standard.parsed(near(event, a_year, replace(context, whole=True)))
     texts: dict[str, None] = {}
     of_calendar = {first.year + side, last.year + side}
     for year in sorted(of_calendar | {first.year, last.year}):

@@ -71,8 +71,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         return _no_date(text, "Too long for a date; kept as told.")
     context = DateContext(
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
-        known.narrator, known.pictured, known.this_year, known.first_year, known.deaths,
-        language=settings.language,
+        known.narrator, known.pictured, known.this_year, known.first_year, known.deaths, settings.language,
     )  # fmt: skip
     own = _own(known) if known.births or known.events else None
     outcome = understood(context.text, context, own)
@@ -104,7 +103,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     names: dict[str, str] = {}
     for name, edtf in known.perhaps[words]:
         events = MappingProxyType({**known.events, words: edtf})
-        leaning = context._replace(events=events, perhaps=True)
+        leaning = replace(context, events=events, perhaps=True)
         outcome = understood(context.text, leaning, _own(replace(known, events=events)))
         if outcome is not None and (outcome.edtf or not offered):
             for text in (*([outcome.edtf.text] if outcome.edtf else ()), *outcome.alternatives):

@@ -20,9 +20,10 @@ from boxlore.core.errors import TextFault
 NO_DATE = standard.Checked(standard.State.WRONG, 1, "These words are not read as a date; they are kept as told.")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True, unsafe_hash=True)
 class DateReading:
-    """What was understood of `text`. `edtf` is None where no date was, and only then `fault` says why and where.
+    """What was understood of `text`. `edtf` is None where no date was, and only then `fault` says why and where. Nobody
+    changes one; it is not frozen for the reason that a token is not (`core.dates.lexer`).
 
     `ask` is the question that the keeper must answer (which century, which order of day and month), or None;
     `alternatives` are the other dates that may be meant, as EDTF.
