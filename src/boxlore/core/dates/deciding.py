@@ -21,8 +21,9 @@ from boxlore.core.dates.operands import NoForm
 from boxlore.core.dates.outcomes import one_of_several, outcome_of
 from boxlore.core.dates.outer_parts import outer_part
 from boxlore.core.dates.partial import Partial
+from boxlore.core.dates.plain_dates import plain_date
 from boxlore.core.dates.short_years import with_short_years
-from boxlore.core.dates.word_order import CORRECTING_OR_DOUBT, PASSED_OVER, QUALIFYING, SHOULD_BE, arranged
+from boxlore.core.dates.word_order import CORRECTING_OR_DOUBT, PASSED_OVER, QUALIFYING, SHOULD_BE, Arranged, arranged
 
 MOST_READINGS = 96
 """So many choices of senses are tried; words with more are no date that anyone would say."""
@@ -173,13 +174,10 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     row = arranged(kinds)
     if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None
-    words = [senses[place] for place in row.places] if row.is_moved else senses
-    if row.has_unit and "feast" in kinds:
-        words = _with_weekends(words)
-    if row.doubted:
-        words = [_DOUBT, *words[1:]]
-    if row.may_be_short:
-        words = with_short_years(words, is_behind=kinds[0] == "noise")
+    words = senses if row.is_as_told else _arranged_words(senses, row, kinds)
+    if row.is_plain and (plain := plain_date(words)):
+        plain.season_alone = True
+        return Expression("one", [plain])
     if row.is_one_date and not (row.has_unit and outer_part(words)):  # no operator: one date, or none
         date, at = Assembly(words).run(0)
         if date is None or at < len(words) or not date.is_settled:
@@ -198,6 +196,16 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         for date in dates:
             date.season_alone = True
     return expression
+
+
+def _arranged_words(senses: list[Sense], row: Arranged, kinds: tuple[str, ...]) -> list[Sense]:
+    """The senses that stay, in the grammar's order, with what their neighbours make of them."""
+    words = [senses[place] for place in row.places]
+    if row.has_unit and "feast" in kinds:
+        words = _with_weekends(words)
+    if row.doubted:
+        words = [_DOUBT, *words[1:]]
+    return with_short_years(words, is_behind=kinds[0] == "noise") if row.may_be_short else words
 
 
 def _has_years(date: Partial) -> bool:

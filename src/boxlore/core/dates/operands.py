@@ -8,6 +8,7 @@ What changes the words behind it is made plain first (“can't have been later t
 from boxlore.core.dates.assembly import Assembly
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
+from boxlore.core.dates.plain_dates import GOING_ON, plain_date
 
 MARKING = ("about", "doubt", "query")
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
@@ -78,7 +79,10 @@ class Operands:
         kind = self.kinds[self.at]
         mark = self._marks() if kind in ("about", "doubt") else 0
         style = self._style()
-        date, at = Assembly(self.senses).run(self.at)
+        if self.kinds[self.at] == "year" and self.kinds[self.at + 1] not in GOING_ON:
+            date, at = plain_date(self.senses[self.at : self.at + 1]), self.at + 1  # most
+        else:
+            date, at = Assembly(self.senses).run(self.at)
         if date is None:
             raise NoForm
         self.at = at

@@ -10,6 +10,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.dates.assembly import SLOTS
+from boxlore.core.dates.plain_dates import PLAIN_ROWS
 from boxlore.core.dates.short_years import may_have_short_years
 
 _STYLES = frozenset(("old_style", "new_style"))
@@ -65,16 +66,17 @@ class PlacedKind(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Arranged:
-    """What is read of a row of words: the places of those that stay, in the grammar's order; whether a word is
-    left out or moved, whether the first of them is doubt, whether a number of them may be a year without its century,
-    whether a unit is among them, and whether they are all slots of one date."""
+    """What is read of a row of words: the places of those that stay, in the grammar's order; whether all stay as they
+    are told; whether the first of them is doubt, whether a number of them may be a year without its century, whether a
+    unit is among them, whether they are all slots of one date, and whether each of them fills its own."""
 
     places: tuple[int, ...]
-    is_moved: bool
+    is_as_told: bool
     doubted: bool
     may_be_short: bool
     has_unit: bool
     is_one_date: bool
+    is_plain: bool
 
 
 @lru_cache(4096)
@@ -88,18 +90,21 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
     told = {word.kind for word in words}
     if not words or ("at_years" in kinds and told.isdisjoint(_AT_WHICH)):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
-    places = tuple(word.place for word in words)
+    places, row = tuple(word.place for word in words), tuple(word.kind for word in words)
+    doubted = words[0].kind == "doubt" and kinds[words[0].place] == SHOULD_BE
+    may_be_short, has_unit = may_have_short_years(told, len(kinds)), "unit" in told
     return Arranged(
         places,
-        is_moved=places != tuple(range(len(kinds))),
-        doubted=words[0].kind == "doubt" and kinds[words[0].place] == SHOULD_BE,
-        may_be_short=may_have_short_years(told, len(kinds)),
-        has_unit="unit" in told,
+        is_as_told=places == tuple(range(len(kinds))) and not (doubted or may_be_short or has_unit),
+        doubted=doubted,
+        may_be_short=may_be_short,
+        has_unit=has_unit,
         is_one_date=len(words) <= MOST_OF_ONE_DATE
         and told <= SLOTS.keys()
         and ("event" not in told or len(words) == 1)
         and sum(word.kind == "part" for word in words) < 2
         and not ("span" in told and len(words) > 2),
+        is_plain=row in PLAIN_ROWS,
     )
 
 
