@@ -125,7 +125,7 @@ KIN_WORDS: dict[str, str] = {
                         "дед dziadek vectevs senelis dedecek koro dedushka"),
         ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
                  "ciotka teticka stryjna krustmate teta neni"),
-        ("uncle", "uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
+        ("uncle", "strejda strejcek uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "vanatadi great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "vanaonu great-uncle grand-uncle granduncle grossonkel grand-oncle"),
@@ -149,7 +149,7 @@ KIN_WORDS: dict[str, str] = {
         ("stepmother", "stepmother step-mother stepmum step-mum stiefmutter madrastra stiefmoeder stedmor stjufmor voorasema мачеха macocha"),
         ("stepfather", "stepfather step-father stepdad step-dad stiefvater padrastro stiefvader stedfar stjufar voorasisa отчим ojczym"),
         ("stepsister", "stepsister step-sister half-sister stiefschwester halbschwester"), ("stepbrother", "stepbrother step-brother half-brother stiefbruder halbbruder"),
-        ("godmother", "godmother patin taufpatin marraine madrina ristiema крестная"), ("godfather", "godfather pate taufpate krusttevs parrain padrino ristiisa крестный"),
+        ("godmother", "gudmor kummitati krustmate krikstamote kmotra godmother patin taufpatin marraine madrina ristiema крестная"), ("godfather", "gudfar kummiseta krikstatevis kmotr godfather pate taufpate krusttevs parrain padrino ristiisa крестный"),
         ("niece", "niece nichte sobrina sobrinha oetutar vennatutar племянница siostrzenica bratanica neter"),
         ("nephew", "nephew neffe neveu sobrino sobrinho oepoeg vennapoeg племянник siostrzeniec bratanek synovec"),
         ("brother or sister", "tuakana teina"), ("fiancee", "fiancee fiance verlobte verlobter kihlattu"),

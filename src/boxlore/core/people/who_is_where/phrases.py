@@ -88,7 +88,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if reader.aside:
         notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
     bare = words[1:] if len(words) > 1 and words[0].plain == "the" else words  # `The Reverend and Mrs Snell`
-    if before == "and" and bare and following and _are_titles_of_two(bare, following):
+    if before == "and" and bare and following and not reader.notes and _are_titles_of_two(bare, following):
         reader.words = [replace(word, kind="title") for word in bare]
         return
     brackets = reader.notes
@@ -360,7 +360,8 @@ def _goes_on_of_her(words: Sequence[Element]) -> bool:
     at = int(words[0].plain in ("so", "because", "as", "and", "but")) if words else 0
     if len(words) < at + 2 or words[at + 1].is_large:
         return False
-    return words[at].text.replace("’", "'").partition("'")[0] in ("she", "he", "they", "who")  # `she'd be six`
+    said = words[at].text.replace("’", "'")
+    return (said.lower() if "'" in said else said).partition("'")[0] in ("she", "he", "they", "who")  # `she'd be six`
 
 
 def _is_quoted(told: str) -> bool:

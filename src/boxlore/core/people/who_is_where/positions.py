@@ -195,7 +195,7 @@ def ask_of_own_sides(items: Sequence[Item]) -> None:
 
 def _is_own_side(words: str) -> bool:
     told = fold(words).split()
-    if len(told) == 2 and told[0] == "po":
+    if len(told) == 2 and told[0] in ("po", "her", "his", "my"):
         return told[1].startswith(_OWN_SIDES)  # `po levici`
     return len(told) == 3 and told[1] in OF_ANOTHER | _MY and told[0] in _AT and told[2].startswith(_OWN_SIDES)
 

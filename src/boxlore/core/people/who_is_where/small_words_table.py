@@ -344,7 +344,7 @@ OF_ANOTHER = frozenset(
 """Words that say that kin is of somebody told before: of the first one told, `her mother` is no remark."""
 
 BEHIND_ME = frozenset(
-    "als comme como da de jako kao kui kuin lapsena mint que som als kak как w na z v i en no".split()
+    "als comme como da de jako kao kui kuin vauvana nuorena pienena beebina lapsena mint que som als kak как w na z v i en no".split()
 )
 """Small words with which it goes on how the teller looked, or where she was: `yo de pequeña`, `ich als Kind`."""
 

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from boxlore.core.people.names.tokens import Token, tokens_of, written
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.statements import fold
 
@@ -23,6 +24,18 @@ def _ask_of_first_name(item: Item, wholes: Mapping[str, tuple[Token, ...]]) -> N
         item.person, item.is_name = replace(item.person, asks=asks, is_person=False), False
 
 
+def _teller_of(items: Sequence[Item]) -> Item | None:
+    return next((item for item in items if own_relation(item.person.words) == "self"), None)
+
+
+def _also_told(teller: Item, item: Item) -> None:
+    """`Me with my brothers - I'm the one in the middle`: the teller is one, and stands where either tells."""
+    for place in ("number", "position", "from_right", "right_words", "side", "side_words", "row"):
+        setattr(teller, place, getattr(teller, place) or getattr(item, place))
+    note = ", ".join(filter(None, (teller.person.note, item.person.note)))
+    teller.person = replace(teller.person, note=note)
+
+
 def told_once(items: Sequence[Item]) -> list[Item]:
     """The items, with nobody made of a name that was told before."""
     kept: list[Item] = []
@@ -32,6 +45,9 @@ def told_once(items: Sequence[Item]) -> list[Item]:
     names = (tokens_of(item.person.words) for item in reversed(items) if item.is_name)
     wholes = {name[0].plain: name for name in names if len(name) > 1}
     for item in items:
+        if (teller := _teller_of(kept)) and _teller_of([item]):
+            _also_told(teller, item)
+            continue
         _ask_of_first_name(item, wholes)
         person = item.person
         if note:

@@ -13,7 +13,7 @@ from dataclasses import replace
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES
-from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _OTHERS = frozenset(
     "otro otra others other rest remaining anderen andern andere ubrigen teised teisi ulejaanud ulejaanuid "
@@ -84,7 +84,8 @@ def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
 def _asks_who(part: Sequence[Element], behind: Sequence[Element]) -> bool:
     """`кто на снимке, не знаю`: a question, and behind a comma that nobody knows."""
     words = [piece for piece in part if piece.kind not in _PARTS]
-    is_asked = bool(words) and words[0].plain in _WHO and not any(piece.is_large for piece in words[1:])
+    is_asked = bool(words) and words[0].plain in _WHO
+    is_asked = is_asked and not any(piece.is_large or piece.kind in PLACES for piece in words[1:])
     return is_asked and [piece.kind for piece in behind] == ["comma", "unknown"]
 
 

@@ -205,6 +205,17 @@ def _is_family_name(reader: Reader, element: Element) -> bool:
     return last.end + 1 == element.start and (last.plain in TITLES or name.is_given or name.is_initial)
 
 
+def _own_side(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`Her left: Idris`: a side of somebody told before, which heads whoever stands there; `at his left` is none."""
+    if element.kind != "nextto" or element.phrase not in _SIDES_OF_ONES_OWN:
+        return ""
+    heads = not reader.words and bool(further) and further[0].kind in ("colon", "dash", "verb")
+    return "" if heads else "word"
+
+
+_SIDES_OF_ONES_OWN = tuple(f"{whose} {side}" for whose in ("her", "his", "my") for side in ("left", "right"))
+
+
 def _of_a_marker(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """A colon behind a marker within a name: `Elsie Crane nee: Tuttle`."""
     marks = element.kind == "colon" and len(reader.words) > 1 and reader.words[-1].plain in MARKERS_OF_NAMES
@@ -572,7 +583,7 @@ def _stands_there_to_somebody(words: Sequence[Element], further: Sequence[Elemen
 
 
 _RULES = (
-    _order, _shows, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with,
-    _ordinal, _says, _verb, _dash, _takes_back,
+    _order, _shows, _own_side, _holder, _of_a_marker, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and,
+    _with, _ordinal, _says, _verb, _dash, _takes_back,
 )  # fmt: skip
 """In the order in which they are asked."""
