@@ -12,8 +12,8 @@ words, and count only before a colon or a direction.
 from boxlore.core.statements import fold
 
 _ROWS = """
-en | front | up front|right at the front|front row|bottom row|in front|in the front|in the front row|at the front|at front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
-en | back | in back|right at the back|back row|rear row|last row|top row|at the back|at back|at rear|at the rear|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
+en | front | up front|front row|bottom row|in front|in the front|in the front row|at the front|at front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
+en | back | in back|back row|rear row|last row|top row|at the back|at back|at rear|at the rear|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
 en | middle | middle row|centre row|center row|in the middle row|middle
 en | seated | seated|sitting|seated row|sitting row|those seated
 en | standing | standing|standing row|those standing
