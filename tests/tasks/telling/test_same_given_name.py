@@ -2,11 +2,14 @@
 
 from pathlib import Path
 
+import pytest
+
 from boxlore.core.statements import Kind, Subject, read_source
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.which_person import open_person, take_person
+from boxlore.tasks.sitting.which_person import OpenPerson, open_person, take_person
+from boxlore.tasks.telling.same_given_name import whose, without_whose
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import tell_from
 
@@ -65,3 +68,50 @@ def test_of_one_table_too_but_not_of_one_voice_in_a_sitting(tmp_path: Path) -> N
         for item in items[2:]:
             sitting.keep(sitting.record(item.id), prompt, "Olive")
             assert open_person(sitting, sitting.record(item.id)) is None
+
+
+def test_whose_somebody_is_tells_two_of_one_name_apart(tmp_path: Path) -> None:
+    start(tmp_path / "ours", Settings())
+    with open_collection(tmp_path / "ours") as collection:
+        items = _items(collection, 8)
+        sitting = Sitting(collection, narrator="Leida Rourke")
+        sitting.begin()
+        prompt = next(prompt for prompt in sitting.prompts if prompt.field == "person")
+
+        def asked(item: Subject, words: str) -> OpenPerson | None:
+            sitting.keep(sitting.record(item.id), prompt, words)
+            return open_person(sitting, sitting.record(item.id))
+
+        assert asked(items[0], "Helmi Tamm") is None
+        ours = asked(items[1], "Mum and Dad, our Helmi as a baby")
+        assert ours is not None and ours.names == ["Helmi Tamm", "Somebody new: Helmi"]
+        take_person(sitting, sitting.record(items[1].id), ours, 1)
+        theirs = asked(items[2], "Aunt Salme, Uncle August, and their Helmi")
+        assert theirs is not None and theirs.names == ["Helmi Tamm", "Somebody new: Helmi"]
+        assert theirs.asks == "“Helmi (their)”: is that Helmi Tamm, told before, or somebody else?"
+        take_person(sitting, sitting.record(items[2].id), theirs, 2)
+        assert asked(items[3], "our Helmi") is None  # both are known by whose they are
+        assert asked(items[4], "my Helmi (waving)") is None
+        assert asked(items[5], "Tom and their Helmi") is None
+        who = [sitting.record(item.id).shown()[-1].person for item in items[1:6]]
+        assert who[0] == who[2] == who[3] and who[1] == who[4] != who[0]
+        grandfathers = asked(items[6], "his Helmi")
+        assert grandfathers is not None
+        assert grandfathers.asks == "“his Helmi” may be 2 people: who is meant?"
+        assert asked(items[7], "their Kristjan") is None
+
+
+@pytest.mark.parametrize(
+    ("told", "owner", "name"),
+    [
+        ("our Pauline", "our", "Pauline"),
+        ("Unsere Pauline", "our", "Pauline"),
+        ("Pauline (their, as a baby)", "their", "Pauline"),
+        ("Pauline (Bert's)", "bert's", "Pauline"),
+        ("Pauline (as a baby)", "", "Pauline"),
+        ("Little Pauline", "", "Little Pauline"),
+        ("Pauline", "", "Pauline"),
+    ],
+)
+def test_whose(told: str, owner: str, name: str) -> None:
+    assert (whose(told), without_whose(told)) == (owner, name)

@@ -24,11 +24,12 @@ from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, before_brackets, proposed
+from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, proposed
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.same_given_name import without_whose
 from boxlore.tasks.telling.understanding import person_reading
 
 MOST_KNOWN = 6
@@ -82,10 +83,11 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
             continue
         offered = proposed(note.words) if note else []
         if view.asks:
-            name = before_brackets(view.words)
+            name = without_whose(view.words)
             names = sitting.teller.understanding.known_names
-            known = named(people, view.words, names) or named(people, name, names)
+            known = named(people, view.words, names)
             name = view.words if known else name
+            known = known or named(people, name, names)
             asks = f"“{view.words}”: who is that?"
             if len(known) == 1:
                 asks = f"“{view.words}”: is that {known[0].name}, told before, or somebody else?"

@@ -16,7 +16,6 @@ from boxlore.core.fields.table import field_of
 from boxlore.core.fields.told import as_told
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.kin import Kin, possessive
-from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import READER_VERSION as NAMES
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.person import Person, build_person
@@ -26,10 +25,10 @@ from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.reader import WhoTold, read_who
 from boxlore.core.people.who_is_where.words_left import leaves_words
 from boxlore.core.people.who_is_where.written_out import Placed
-from boxlore.core.records.people_asked import before_brackets
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.allowed_words import check_kin, typed_words
+from boxlore.tasks.telling.same_given_name import SameGivenName, is_given_alone
 from boxlore.tasks.telling.understanding import REGISTRY, Around, Understanding, around, birth_of, person_reading
 
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
@@ -82,15 +81,6 @@ def _is_of_one_item(statement: Statement) -> bool:
     return statement.subject.kind is Kind.ITEM and statement.field == "person"
 
 
-def _is_given_alone(told: str) -> bool:
-    """Whether one word is a given name, and so may be anybody's of that name: `Jack`, but not `Mum`."""
-    name = before_brackets(told)
-    if " " in name:
-        return False
-    parts = read_name(name)
-    return parts == NameParts(given=name, tradition=parts.tradition) and not own_relation(name)
-
-
 class Teller:
     """Writes what is told about one collection. One is made for a sitting or a run of the command."""
 
@@ -104,8 +94,7 @@ class Teller:
         """What is worth saying of who was named: who is new here, and who was meant by a part of a name."""
         self.to_ask: list[str] = []
         """The questions that are open about who was told."""
-        self._met: tuple[str, dict[str, Statement | None]] = "", {}
-        """Of the act in hand: by the id of somebody, where she was told alone before."""
+        self._same_name = SameGivenName(collection)
         self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
         """(act, folded name) -> what it was told of, and the person made of it."""
         self._people_told: dict[str, Placed] = {}
@@ -298,40 +287,17 @@ class Teller:
         beside = self._around(act, statement) if reads in READ_TOGETHER else None
         understood = self.understanding.read(reads, words, beside)
         if understood is not None:
-            meant = id_meant(understood.reading) if reads == "person" else ""
-            another = bool(meant) and self._may_be_another(act, statement, words, meant)
-            act.readings.append((statement.id, replace(understood.reading, asks=understood.reading.asks or another)))
+            reading = understood.reading
+            if reads == "person":
+                reading = self._same_name.read_as(act, statement, words, self.understanding.called(words), reading)
+            act.readings.append((statement.id, reading))
             if reads in READ_TOGETHER and (understood.reading.usable or reads == "place"):
                 self.read_again(act, subject, READ_TOGETHER[reads])
         elif reads == "person" and (person := self._just_made(act, statement, words)):
-            another = _is_of_one_item(statement) and not statement.sitting and _is_given_alone(words)
+            another = _is_of_one_item(statement) and not statement.sitting and is_given_alone(words)
             act.readings.append((statement.id, Reading("person", PersonRef(person.id), REGISTRY, asks=another)))
         elif reads in MAKES and not (reads == "person" and is_firm(words)):
             self._make(act, statement, MAKES[reads], words)
-
-    def _may_be_another(self, act: Act, statement: Statement, words: str, ident: str) -> bool:
-        """Whether a given name alone may be another one's of that name: it was told in one other item so far, and not
-        in this sitting by the same voice. Once the keeper has said that both are one, nobody is asked again."""
-        if not (_is_of_one_item(statement) and _is_given_alone(words)):
-            return False
-        if self._met[0] != act.id:
-            self._met = act.id, {}
-        met = self._met[1]
-        if ident not in met:
-            met[ident] = self._told_alone(ident)
-        told = met[ident]
-        if told is None or told.subject == statement.subject or told.subject.kind is not Kind.ITEM:
-            return False
-        return not (told.sitting == statement.sitting != "" and told.source == statement.source)
-
-    def _told_alone(self, ident: str) -> Statement | None:
-        """The statement that somebody is in a picture, where there is one alone."""
-        shown = [
-            told
-            for told, reading in self._collection.store.meaning((ident,))
-            if told.field == "person" and reading is not None and reading.usable and id_meant(reading) == ident
-        ]
-        return shown[0] if len({told.subject for told in shown}) == 1 else None
 
     def _is_nameless(self, words: str) -> bool:
         """Whether the words tell of one person without a name, who is of this picture alone."""

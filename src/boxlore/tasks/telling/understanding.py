@@ -203,12 +203,19 @@ class Understanding:
             return None
         return Understood(Reading("name", parts, NAMES, asks=bool(parts.asks)), parts_words(parts), parts.asks)
 
-    def _meant(self, words: str) -> Understood | None:
-        """The one person of that name; none if nobody has it; a question if several have."""
+    def called(self, words: str) -> list[str]:
+        """The ids of everyone who has this name."""
+        return [person.id for person in self._namesakes(words)]
+
+    def _namesakes(self, words: str) -> list[Person]:
         people = self._collection.people()
         if self._by_name[0] is not people:
             self._by_name = people, by_name(people.values())
-        namesakes = named_in(self._by_name[1], words, self.known_names)
+        return named_in(self._by_name[1], words, self.known_names)
+
+    def _meant(self, words: str) -> Understood | None:
+        """The one person of that name; none if nobody has it; a question if several have."""
+        namesakes = self._namesakes(words)
         if not namesakes:
             return None
         value = PersonRef(namesakes[0].id)
