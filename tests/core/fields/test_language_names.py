@@ -7,7 +7,7 @@ import pytest
 from tests.every_row import every_row
 from tests.made_tables import check_table
 
-from boxlore.core.fields.language_names import language_named
+from boxlore.core.fields.language_names import ENGLISH_NAMES, language_name, language_named
 
 NAMES = [
     ("English", "en"), ("eesti", "et"), ("Deutsch", "de"), ("te reo Māori", "mi"), ("Māori", "mi"), ("français", "fr"),
@@ -19,6 +19,12 @@ NAMES = [
 @every_row(("words", "tag"), NAMES)
 def test_a_language_by_its_name(words: str, tag: str) -> None:
     assert language_named(words) == tag
+
+
+def test_what_a_language_is_called_is_its_name_in_the_standard_too() -> None:
+    named = {tag: language_named(name) for tag, name in ENGLISH_NAMES.items()}
+    assert named == {tag: tag for tag in ENGLISH_NAMES}
+    assert (language_name("et"), language_name("de-AT")) == ("Estonian", "de-AT")
 
 
 def test_the_names_of_the_standard_are_no_other_language() -> None:

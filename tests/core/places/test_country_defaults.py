@@ -8,18 +8,18 @@ from boxlore.core.places.country_defaults import UsualWays, usual_ways
 from boxlore.core.places.country_defaults_table import BOTH_ORDERS, LANGUAGES, MONTH_FIRST, SOUTH
 
 BY_COUNTRY = [
-    ("New Zealand", UsualWays("dmy", "south", "en")),
-    ("new zea", UsualWays("dmy", "south", "en")),
-    ("NZ", UsualWays("dmy", "south", "en")),
-    ("Estonia", UsualWays("dmy", "north", "et")),
-    ("United States", UsualWays("mdy", "north", "en")),
-    ("Canada", UsualWays("", "north", "en")),
-    ("Niger", UsualWays("dmy", "north", "en")),  # not Nigeria, though that begins so too
-    ("England", UsualWays("dmy")),  # ISO 3166-2:GB has it as a country of the United Kingdom
-    ("scotland", UsualWays("dmy")),
-    ("UK", UsualWays("dmy")),  # not Ukraine, though that begins so too
-    ("u.s.a.", UsualWays("mdy", "north", "en")),
-    ("Deutschland", UsualWays("dmy", "north", "de")),  # CLDR
+    ("New Zealand", UsualWays("dmy", "south", "en", "NZ")),
+    ("new zea", UsualWays("dmy", "south", "en", "NZ")),
+    ("NZ", UsualWays("dmy", "south", "en", "NZ")),
+    ("Estonia", UsualWays("dmy", "north", "et", "EE")),
+    ("United States", UsualWays("mdy", "north", "en", "US")),
+    ("Canada", UsualWays("", "north", "en", "CA")),
+    ("Niger", UsualWays("dmy", "north", "en", "NE")),  # not Nigeria, though that begins so too
+    ("England", UsualWays("dmy", country="GB")),  # ISO 3166-2:GB has it as a country of the United Kingdom
+    ("scotland", UsualWays("dmy", country="GB")),
+    ("UK", UsualWays("dmy", country="GB")),  # not Ukraine, though that begins so too
+    ("u.s.a.", UsualWays("mdy", "north", "en", "US")),
+    ("Deutschland", UsualWays("dmy", "north", "de", "DE")),  # CLDR
     ("", UsualWays()),
 ]
 

@@ -19,11 +19,13 @@ _CODES = (
 
 @dataclass(frozen=True, slots=True)
 class UsualWays:
-    """A suggestion: `day_order` dmy, mdy or '' (ask each time), `hemisphere` north or south, a language tag."""
+    """A suggestion: `day_order` dmy, mdy or '' (ask each time), `hemisphere` north or south, a language tag; and the
+    code of the country, '' where none is said."""
 
     day_order: str = ""
     hemisphere: str = "north"
     language: str = "en"
+    country: str = ""
 
 
 def usual_ways(country: str) -> UsualWays | None:
@@ -37,4 +39,4 @@ def usual_ways(country: str) -> UsualWays | None:
     if not code:
         return None
     order = "" if code in BOTH_ORDERS else "mdy" if code in MONTH_FIRST else "dmy"
-    return UsualWays(order, "south" if code in SOUTH else "north", LANGUAGES.get(code, "en"))
+    return UsualWays(order, "south" if code in SOUTH else "north", LANGUAGES.get(code, "en"), code)

@@ -1,7 +1,7 @@
 """A form's line for a language, by its tag or its name, and what is said of one that is neither."""
 
 from boxlore.core.fields.language import why_no_language
-from boxlore.core.fields.language_names import language_named
+from boxlore.core.fields.language_names import language_name, language_named
 from boxlore.tui.screens.forms import Blank
 
 
@@ -15,4 +15,5 @@ def language_read(words: str) -> tuple[str, str]:
 
 def language_blank(now: str) -> Blank:
     """The line of a form that asks for a language; `now` is the tag that it begins with."""
-    return Blank("tag", "Language", now, "Its name or its letters: English or en, Estonian or et, te reo Māori or mi.")
+    hint = "Its name or its letters: English or en, Estonian or et, te reo Māori or mi."
+    return Blank("tag", "Language", language_name(now), hint)
