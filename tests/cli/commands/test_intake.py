@@ -46,6 +46,11 @@ def test_fronts_and_backs_by_turns(run, home: Path, scans: Path) -> None:  # typ
     code, out, err = run("-c", home, "intake", scans, "--pairs", "alternating")
     assert (code, out) == (2, "")
     assert "5 files cannot be fronts and backs by turns. Pair them by --pairs suffix, or by a table." in err
+    (scans / "f_back.png").write_bytes(b"")
+    (scans / "e.png").rename(scans / "g_front.png")
+    code, out, err = run("-c", home, "intake", scans, "--pairs", "alternating")
+    assert (code, out) == (2, "")
+    assert "By turns f_back.png would be a front, and its name says that it is a back. Pair them by" in err
 
 
 def test_items_without_a_scan(run, home: Path) -> None:  # type: ignore[no-untyped-def]

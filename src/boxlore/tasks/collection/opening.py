@@ -233,6 +233,24 @@ def _check_untouched(folder: Path, settings: bytes) -> None:
             raise WrongUse(f"{folder / name} is a file.", "Move it out of the folder, or choose another folder.")
 
 
+def is_of_collection(folder: Path, path: Path) -> bool:
+    """Whether a file is one that the collection in `folder` makes for itself."""
+    try:
+        first = path.resolve().relative_to(folder.resolve()).parts[:1]
+    except ValueError:
+        return False
+    return any(part in (FILE_NAME, *FOLDERS) or part.startswith(DATABASE) for part in first)
+
+
+def files_beside(folder: Path) -> int:
+    """How many files lie in a folder where a collection is wanted, hidden ones aside; 0 for one that is not there."""
+    try:
+        with os.scandir(folder) as entries:
+            return sum(entry.is_file() and not entry.name.startswith(".") for entry in entries)
+    except OSError:
+        return 0
+
+
 def has_collection(folder: Path) -> bool:
     """Whether there is a collection in the folder."""
     return (folder / DATABASE).is_file()

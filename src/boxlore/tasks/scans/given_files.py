@@ -2,7 +2,7 @@
 
 import os
 import stat
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -43,6 +43,11 @@ class GivenFiles:
     def other_files(self) -> list[Path]:
         """The files that are no pictures."""
         return [path for paths in self.not_pictures.values() for path in paths]
+
+    def leave_out(self, is_ours: Callable[[Path], bool]) -> None:
+        """Name no file that is no picture where it is one of our own."""
+        kept = {what: [path for path in paths if not is_ours(path)] for what, paths in self.not_pictures.items()}
+        self.not_pictures = {what: paths for what, paths in kept.items() if paths}
 
     def pass_over(self, path: Path, what: str) -> None:
         """Note a file that is no picture; `what` it is, such as its suffix."""

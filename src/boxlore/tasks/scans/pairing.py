@@ -117,13 +117,22 @@ def _halves_of_one_name(sides: Mapping[str, Mapping[str, Path]]) -> list[tuple[s
 
 
 def alternating(files: Iterable[Path]) -> list[Planned]:
-    """Pair files in the order of their names: front, back, front, back. Raises WrongUse for an odd number of them."""
+    """Pair files in the order of their names: front, back, front, back. Raises WrongUse for an odd number of them, and
+    where a name says that the file is the other side."""
     ordered = sorted(files)
     if len(ordered) % 2:
         raise WrongUse(
             f"{several(len(ordered), 'file')} cannot be fronts and backs by turns.",
             "Pair them by --pairs suffix, or by a table.",
         )
+    for path, side in zip(ordered, (RECTO, VERSO) * (len(ordered) // 2), strict=True):
+        match = _SUFFIX.match(path.stem)
+        if match is not None and (VERSO if match[3] else RECTO) != side:
+            by_turns, named = ("front", "back") if side == RECTO else ("back", "front")
+            raise WrongUse(
+                f"By turns {path.name} would be a {by_turns}, and its name says that it is a {named}.",
+                "Pair them by --pairs suffix, or by a table.",
+            )
     return [
         Planned(key=str(front.with_suffix("")), sides=(ScanSide(front, RECTO), ScanSide(back, VERSO)))
         for front, back in zip(ordered[::2], ordered[1::2], strict=True)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.core.statements import KEEPER, typed_source
-from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.opening import Collection, is_of_collection
 from boxlore.tasks.collection.progress import Progress, counting
 from boxlore.tui.menu_tasks.task import YES_NO, FormAnswers, Group, Task, counted, file_blank, given_file, path_of
 from boxlore.tui.screens.forms import Blank
@@ -63,6 +63,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     unsure = [result.why for result in results if result.state == "unsure"]
     lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
     lines += [f"{number}: {finding.message}" for number, finding in damaged]
+    given.leave_out(lambda path: is_of_collection(collection.folder, path))
     lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
     return lines
 
@@ -168,7 +169,7 @@ TASKS = {
             Blank("path", "Folder or file with the scans", "", "Yours are never changed.", path="file"),
             *_where(collection),
             Blank("pairs", "How do fronts and backs belong together?", "suffix",
-                  choices=(("suffix", "by name: _f, _b"), ("alternating", "by turns: front, back"))),
+                  choices=(("suffix", "by name: _f, _b, _front, _back"), ("alternating", "by turns: front, back"))),
             Blank("backs", "Backs of photographs that are in already?", "ask", "Joined where it is sure.",
                   choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
             Blank("replace", "Better scans of sides that are in already?", "no", "A file written over, or so numbered.",
