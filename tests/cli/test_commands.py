@@ -258,4 +258,4 @@ def test_two_prints_of_one_picture_are_proposed(run, tmp_path: Path) -> None:  #
     run("new", home)
     run("-c", home, "intake", scans, "--yes")
     found = [one for one in rows(run("-c", home, "check", "--json")[1]) if one["rule"] == "scan.alike"]
-    assert [one["message"] for one in found] == ["FAMA-0001 and FAMA-0003 look alike: two prints of one picture?"]
+    assert [one["message"] for one in found] == ["Two prints of one picture? FAMA-0001 and FAMA-0003 look alike."]

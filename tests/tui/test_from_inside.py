@@ -48,7 +48,8 @@ SAID = [
     ("such as --box 7 --folder 1.", "such as 7 in “Box”, 1 in “Folder in that box”."),
     ("say --over to replace it.", "say --over (at the shell) to replace it."),
     ("or, at the shell, add --over.", "or, at the shell, add --over."),
-    (f"Which is so? {SETTLE}", "Which is so? To settle it: F4, then Enter on one of them."),
+    ("The recto scan has changed.", "The front scan has changed."),
+    (f"Which is so? {SETTLE}", "Which is so? To settle it: Ctrl+P at that question."),
     ("She said: boxlore is a box -- no more.", "She said: boxlore is a box -- no more."),
 ]
 

@@ -265,6 +265,9 @@ def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
         (folder / "backups").unlink()
         (folder / "gone").rename(folder / "backups")
     stick = folder.parent / "stick"
+    with pytest.raises(WrongUse, match=r"There is no folder .*stick\. Plug the disk in"):
+        start(folder, "copy_away", into=str(stick))
+    stick.mkdir()
     away = start(folder, "copy_away", into=str(stick))
     assert away[0].startswith(f"In {stick / folder.name}: all that is told, and ") and "same disk" in away[-2]
     (stick / folder.name / "earlier.txt").write_text("an older note", "utf-8")

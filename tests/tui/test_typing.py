@@ -357,7 +357,7 @@ def test_the_course_of_a_sitting(terminal: Opens, folder: Path) -> None:
         window.send(menu_key(text, wanted))
 
     step("Agreement")
-    window.wait_for("stop at any time")
+    window.wait_for("You may leave out anything")
     window.send("Leida Rourke⟨Enter⟩Mia⟨Enter⟩her home⟨Enter⟩2⟨Enter⟩Leida Rourke⟨Enter⟩yes⟨Enter⟩")
     window.wait_for("Leida Rourke tells. The agreement is noted")
     window.send("The regatta.⟨PgDn⟩")

@@ -101,7 +101,7 @@ def _alike(group: Alike) -> Finding:
     return Finding(
         rule="scan.alike",
         severity=Severity.ASK,
-        message=f"{', '.join(earlier)} and {last} look alike: {prints} of one picture?",
+        message=f"{prints.capitalize()} of one picture? {', '.join(earlier)} and {last} look alike.",
         because=(f"of 64 spots compared in them {group.apart} differ",),
         source="perceptual hashing: common practice, no source",
     )

@@ -35,6 +35,7 @@ from boxlore.tui.screens.backups import choose_backup
 from boxlore.tui.screens.cards import Card, Notice
 from boxlore.tui.screens.choose_collection import StartScreen
 from boxlore.tui.screens.empty_collection import BareScreen
+from boxlore.tui.screens.list_screen import ListScreen
 from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.screens.sitting_front import ASK, LIST, MENU, FrontScreen, Show
 from boxlore.tui.screens.sitting_keys import ItemScreen
@@ -284,7 +285,10 @@ class Boxlore(DrawingApp):
         self._opened.close()
 
     async def run_action(self, *action: Any, **named: Any) -> bool:
-        """Run the action of a key. A fault of the disk ends no program: it is said, and what is typed stays."""
+        """Run the action of a key: what was said of an earlier one is over then. A fault of the disk ends no program:
+        it is said, and what is typed stays."""
+        if isinstance(self.screen, ItemScreen | ListScreen):
+            self.screen.said_before()
         try:
             return await super().run_action(*action, **named)
         except BoxloreError as error:

@@ -41,14 +41,14 @@ PAPER = Theme(
 
 SHEET = """
 Screen { background: $background; color: $foreground; layout: vertical; }
-ModalScreen { background: $background 60%; align: center middle; }
+ModalScreen { background: $background; align: center middle; }
 #top, #bottom { width: 100%; height: 1; background: $panel; color: $foreground; padding: 0 1; }
 #note { width: 100%; height: auto; max-height: 3; padding: 0 1; color: $secondary; }
 #note.-bad { color: $error; text-style: bold; }
 * { scrollbar-background: $surface; scrollbar-background-hover: $surface; scrollbar-background-active: $surface;
     scrollbar-color: $rule; scrollbar-color-hover: $primary; scrollbar-color-active: $primary;
     scrollbar-corner-color: $surface; }
-.card { width: 76; max-width: 96%; height: auto; max-height: 100%; background: $surface; padding: 0 2;
+.card { width: 96; max-width: 96%; height: auto; max-height: 100%; background: $surface; padding: 0 2;
         border: round $primary; }
 .card .title { color: $primary; text-style: bold; margin-bottom: 1; }
 .faint { color: $faint; }

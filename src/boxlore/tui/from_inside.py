@@ -71,7 +71,7 @@ LINES: dict[str, str] = {
     "--replace": "“each takes its place”",
     "--unit": "“Celsius or Fahrenheit?”",
     "--longest": "“How large?”",
-    "--pairs suffix": "“by name: _f, _b”",
+    "--pairs suffix": "“by name: _f, _b, _front, _back”",
     "--pairs": "“How do fronts and backs belong together?”",
     "--update": "“An earlier transfer to update”",
     "--voice": "“What was told aloud too?”",
@@ -89,15 +89,19 @@ _COMMAND = re.compile(
     rf"(?:(?<=[A-Z\d]) (?:{_FIELD})\b| (?:{_FIELD})(?= --))?"
     r"(?: (?=--|[“\"])(?:“[^”]*”|\"[^\"]*\"|\.\w|[^.,;:()`“\"])*)?)`?"
 )
+SIDES = {"recto": "front", "verso": "back"}
+"""What the two sides are called on the screen."""
+_SIDE = re.compile(r"\b(recto|verso) scan\b")
 _OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?P<value> (?:[a-z]+|[A-Z]+|\d+)\b)?(?P<end>`?)")
 
 
 def from_inside(words: str) -> str:
-    """A sentence with each command, each option and each step of a sitting as it is called inside."""
+    """A sentence with each command, each option, each step of a sitting and each side as it is called inside."""
     if SETTLE in words:
-        words = words.replace(SETTLE, "To settle it: F4, then Enter on one of them.")
+        words = words.replace(SETTLE, "To settle it: Ctrl+P at that question.")
     if "boxlore " in words:
         words = _COMMAND.sub(_place, words)
+    words = _SIDE.sub(lambda side: f"{SIDES[side[1]]} scan", words)
     return _OPTION.sub(_line, words) if "--" in words else words
 
 

@@ -235,4 +235,5 @@ def test_what_looks_alike_is_one_finding_a_group_and_blank_pictures_none(
         assert look_closer(collection) == 40
         (finding,) = [found for found in check(collection) if found.finding.rule == "scan.alike"]
     assert finding.number == "TRA-0021"
-    assert finding.finding.message.endswith("TRA-0032 and 8 more look alike: 20 prints of one picture?")
+    assert finding.finding.message.startswith("20 prints of one picture? TRA-")
+    assert finding.finding.message.endswith("TRA-0032 and 8 more look alike.")

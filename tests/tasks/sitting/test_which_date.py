@@ -9,7 +9,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import PROMPTS
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.which_date import choose_date, open_date, read_date, say_date
+from boxlore.tasks.sitting.which_date import birth_asked, choose_date, open_date, read_date, say_date
 from boxlore.tasks.sitting.which_meant import choose_meant, open_question
 
 WHEN = next(prompt for prompt in PROMPTS if prompt.field == "date")
@@ -55,6 +55,20 @@ def test_the_question_and_its_choices(sitting: Sitting, told: str, asks: str | N
     assert (question.asks if question else None) == asks
     assert (question.choices if question else ()) == choices
     assert open_question(sitting, sitting.record(ident), WHERE) is None
+
+
+def test_whose_birth_an_age_asks_for(sitting: Sitting) -> None:
+    ident = item(sitting.collection)
+    sitting.start_with("Leida Rourke")
+    sitting.keep(sitting.record(ident), next(prompt for prompt in PROMPTS if prompt.field == "person"), "Joan Tamm")
+    for told, name in (
+        ("when I was six", "Leida Rourke"), ("when Joan Tamm was six", "Joan Tamm"), ("when Ruth Pell was six", ""),
+        ("the christening", ""),
+    ):  # fmt: skip
+        sitting.keep(sitting.record(ident), WHEN, told)
+        question = open_date(sitting, sitting.record(ident), WHEN)
+        person = birth_asked(sitting, question) if question else None
+        assert (told, person.name if person else "") == (told, name)
 
 
 def test_a_choice_is_kept_and_the_words_stay(sitting: Sitting) -> None:

@@ -56,6 +56,28 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
     assert 'language = "mi"' in written and 'hemisphere = "south"' in written and 'day_order = ""' in written
 
 
+def test_beside_the_scans_and_with_the_places_of_its_country(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "scans").mkdir()
+    (tmp_path / "scans" / "quay.jpg").write_bytes(b"\xff\xd8\xff")
+
+    async def begin() -> None:
+        async with hands_on(None, (120, 40)) as hands:
+            await hands.press("«s»")
+            await hands.fill("Our photographs", "Estonia", str(tmp_path / "scans"))
+            assert "1 file lies in" in hands.text and "Where shall the collection be?" in hands.text
+            await hands.press("escape")
+            assert "In which country does the family live?" in hands.text  # a step back, with all that was typed
+            await hands.press("ctrl+s")
+            await hands.choose("In a folder beside it")
+            assert "Estonian" in hands.text
+            await hands.press("ctrl+s")
+            hands.app.close_collections()
+
+    run(begin())
+    assert 'countries = "EE"' in (tmp_path / "scans_collection" / "boxlore.toml").read_text("utf-8")
+    assert [path.name for path in (tmp_path / "scans").iterdir()] == ["quay.jpg"]
+
+
 def test_a_collection_is_opened_by_its_folder(run: Run, folder: Path, tmp_path: Path) -> None:
     async def open_it() -> None:
         async with hands_on(None) as hands:

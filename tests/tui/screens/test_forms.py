@@ -55,7 +55,7 @@ COLOURS = (("r", "red"), ("g", "green"), ("b", "bluish"))
     ("keys", "value"),
     [
         ((), "g"), (("right",), "b"), (("left",), "r"), (("space", "space"), "r"), (("«b»",), "b"), (("«re»",), "r"),
-        (("«x»",), "g"), (("«xb»",), "b"),
+        (("«x»",), "g"), (("«xb»",), "g"), (("«red book»",), "g"),
     ],
 )  # fmt: skip
 def test_one_of_a_few_choices(run: Run, keys: tuple[str, ...], value: str) -> None:

@@ -52,6 +52,8 @@ def test_a_marker_in_hand_is_let_go_and_a_wrong_digit_takes_none(run: Run, pictu
                 await hands.press("«0»", "delete")
                 assert "Take a marker in hand first: its digit." in hands.text
                 await hands.press("-", "f2", "enter")
+                assert "The cross is in the middle: arrows move it, Enter sets a marker there." in hands.text
+                await hands.press("escape")
                 assert "▸" in hands.text and "1 of 2" in hands.text
 
     run(look())
@@ -63,7 +65,7 @@ def test_without_a_scan_nothing_is_marked(run: Run, pictured: Path) -> None:
             async with hands_on(collection) as hands:
                 await hands.press("pagedown", "f2")
                 assert "TRA-0002 · no scan" in hands.text and "No markers on this picture." in hands.text
-                await hands.press("f2", "left", "enter")
+                await hands.press("f2", "enter", "left", "enter")
                 assert "2 of 2" in hands.text
 
     run(look())

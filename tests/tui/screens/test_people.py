@@ -70,6 +70,8 @@ def test_a_person_shows_everything_and_is_called_something_else_everywhere(run: 
             assert "Taken back: Anna Berg is called Anna Bergmann." in hands.text
             await hands.press("ctrl+z")
             assert "Nothing of this sitting is left to take back." in hands.text
+            await hands.press("down")  # with the next key it is said no more
+            assert "left to take back" not in hands.text
             await hands.press("a")
             await hands.choose("Correct the name")
             await hands.fill("Anna Bergmann")
@@ -78,6 +80,46 @@ def test_a_person_shows_everything_and_is_called_something_else_everywhere(run: 
 
     run(right())
     assert names(collection) == ["Ann Berg", "Anna Berg", "Leida Rourke"]
+
+
+def test_a_new_name_is_the_tellers_at_once_and_that_of_her_kin(run: Run, collection: Collection) -> None:
+    async def right() -> None:
+        async with hands_on(collection, narrator="Leida Rourke") as hands:
+            await hands.press("tab", "«Mum and my brother»", "enter")
+            await hands.press("escape")
+            await hands.choose("Put right", "People")
+            await hands.press("«leida»", "enter", "a")  # before her kin in what is sought
+            await hands.choose("Correct the name")
+            await hands.fill("Leida Tamm")
+            await hands.press("escape", "escape")
+            assert "Leida Tamm tells" in hands.text and "Mum (= Leida Tamm's mother)" in hands.text
+            await hands.press("escape")
+            await hands.choose("Sit", "Who tells now")
+            assert "Leida Tamm tells. Who tells now?" in hands.text
+            await hands.press("escape", "escape", "escape", "ctrl+z")
+            assert "Leida Rourke tells" in hands.text
+            await hands.press("ctrl+y")
+
+    run(right())
+    assert {"Leida Tamm", "Leida Tamm's mother", "Leida Tamm's brother"} <= set(names(collection))
+
+
+def test_words_typed_into_a_list_choose_nothing(run: Run, collection: Collection) -> None:
+    async def typed() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("escape", "«The quay. 3 came at 4»", "enter")
+            assert "Menu" in hands.text and "“The quay. 3 came at 4” is typed into a list" in hands.text
+            await hands.press("down")
+            assert "typed into a list" not in hands.text
+            await hands.press("up", "z")
+            assert "“z” chooses nothing here. Esc goes back." in hands.text
+            await hands.press("down", "up", "enter")
+            assert "Take in" in hands.text and "Menu" not in hands.text
+            await hands.press("escape", "escape")
+            assert "▸ Tell me about this photograph." in hands.text
+        assert not read(collection)["TRA-0001"].words("story")
+
+    run(typed())
 
 
 def test_not_this_person_in_one_picture(run: Run, collection: Collection) -> None:
@@ -327,7 +369,7 @@ def test_check_leads_to_the_photograph_at_its_question(run: Run, collection: Col
                 await hands.press("down")
                 assert hands.text != shown, "the last line, and it was not among them"
             await hands.press("enter")
-            assert "Check · date.missing" in hands.text
+            assert "Check · When: nobody has said" in hands.text
             await hands.press("down", "enter")
             assert "TRA-0002" in hands.text and "▸ When was it?" in hands.text
             await hands.press("escape")

@@ -169,10 +169,10 @@ def test_the_language_is_of_this_answer_and_of_what_follows(run: Run, collection
             await hands.fill("no language!")
             assert "Write its name, such as Estonian, or its letters: en, et, mi, de-AT." in hands.text
             await hands.fill("et")
-            assert "“Regatt”: told in “et”, and so is what follows." in hands.text
+            assert "“Regatt”: told in Estonian, and so is what follows." in hands.text
             await hands.press("tab", "tab", "tab", "tab", "ctrl+l")
             await hands.fill("de")
-            assert "From now on the words are noted as told in “de”." in hands.text
+            assert "From now on the words are noted as told in German." in hands.text
             await hands.press("«Hochzeit»", "ctrl+s")
         first = record(collection, 1)
         assert (first.first("story").language, first.first("occasion").language) == ("et", "de")
@@ -458,13 +458,15 @@ def test_of_several_questions_it_is_asked_which(run: Run, collection: Collection
             assert "Which of these?" in hands.text
             await hands.choose("“1938” means something else")
             assert "“1938” stays as it was told, and is read as 1938." in hands.text
-            await hands.press("escape", "f9")
+            await hands.press("escape", "escape", "f9")
             await hands.fill("ask Joan")
             await hands.press("escape", "7", "w")
             assert "→ ask Joan" in hands.text and "2 Where was it? “Milton”" in hands.text
             await hands.press("2")
             assert "“Milton”: which place is meant?" in hands.text
-            await hands.press("escape", "shift+tab", "ctrl+p", "3")
+            await hands.press("escape")
+            assert "→ ask Joan" in hands.text  # back at all that is worth asking
+            await hands.press("escape", "escape", "escape", "shift+tab", "ctrl+p", "3")
         assert record(collection, 1).people[0].person == ""
 
     run(sit())

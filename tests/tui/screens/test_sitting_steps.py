@@ -136,8 +136,7 @@ def test_a_story_of_no_picture(run: Run, collection: Collection) -> None:
             await hands.choose("Of this sitting")
             await hands.fill("She sang.")
             assert "No sitting with a teller has begun." in hands.text
-            await hands.press("escape", "escape")
-            await step(hands, "A story of no picture")
+            await hands.press("escape", "escape")  # back at what it is about
             await hands.choose("Of a person")
             await hands.fill("", "He kept bees.")
             assert "It is not said about whom or what. Write a name." in hands.text

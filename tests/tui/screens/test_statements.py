@@ -99,14 +99,14 @@ def test_which_language_it_is_in(run: Run, collection: Collection) -> None:
             await hands.fill("!")
             assert "Write its name, such as Estonian, or its letters: en, et, mi, de-AT." in hands.text
             await hands.fill("mi")
-            assert "Noted as told in “mi”." in hands.text
+            assert "Noted as told in Māori." in hands.text
         assert first_record(collection).first("story").language == "mi"
 
     run(change())
 
 
 SETTLED = [
-    ("This one is right", ["1912", "1930"]),
+    ("“1912”", ["1912", "1930"]),
     ("Keep both", ["1930", "1912"]),
     ("Cannot be said", ["1930", "1912"]),
 ]
@@ -125,6 +125,30 @@ def test_a_dispute_is_settled_and_all_stays_on_record(
         record = first_record(collection)
         assert not record.conflicts
         assert [view.words for view in record.all("date")] == order
+
+    run(settle())
+
+
+def test_a_dispute_is_settled_at_its_question_and_from_check(run: Run, collection: Collection) -> None:
+    """Ctrl+P at the question, or Enter in Check, opens the same card; Ctrl+Z opens the dispute again."""
+
+    async def settle() -> None:
+        async with hands_on(collection) as hands:
+            assert "When was it? disputed: Ctrl+P" in hands.text
+            assert "Worth asking ? Sources disagree, these dates cannot both be so:" in hands.text
+            await hands.press("tab", "tab", "ctrl+p")
+            assert "When: which answer is used?" in hands.text
+            await hands.choose("“1912”")
+            assert "Settled." in hands.text and "disputed" not in hands.text
+            await hands.press("ctrl+z", "escape")
+            await hands.choose("Put right", "Check")
+            await hands.until("Esc back")
+            while not re.search(r"▸ ask TRA-0001 Sources disagree", shown := hands.text):
+                await hands.press("down")
+                assert hands.text != shown, "the last line, and it was not among them"
+            await hands.press("enter")
+            await hands.choose("“1930”")
+            assert "Settled." in hands.text and "▸ When was it?" in hands.text
 
     run(settle())
 
@@ -212,7 +236,7 @@ def test_words_are_corrected_and_given_to_who_said_them(run: Run, collection: Co
             await hands.choose("Correct the words")
             await hands.fill("")
             assert "There are no words. Write what it should say, or erase it." in hands.text
-            await hands.press("escape", "escape", "enter")
+            await hands.press("escape", "escape")  # back at what can be done with the answer
             await hands.choose("Somebody else said it")
             await hands.fill("Ellen Rourke")
             await hands.press("enter")

@@ -169,6 +169,6 @@ def verso_missing(sides: set[str], written: bool) -> list[Finding]:
     """A finding where writing on the back was noted (`written`) and only the front is scanned. `sides` are scanned."""
     if not written or "verso" in sides or "recto" not in sides:
         return []
-    message = "Writing on its back is noted, but the back is not scanned."
+    message = "Writing on it is noted, and only its front is scanned: does it stand on the back?"
     source = "scan the back whenever it bears writing: common practice, no source"
     return [make_finding("scan.no-verso", Severity.ASK, message, source)]

@@ -82,7 +82,7 @@ def _asking(record: Record, people: People) -> Iterator[Finding]:
             yield make_finding("person.asks", Severity.ASK, f"Which “{one_line(shown.told.words)}” is meant?", OURS)
 
 
-SETTLE = "To settle it: F4 in a sitting, then Enter on one of them; in a plain sitting .who, then .settle."
+SETTLE = "To settle it: Ctrl+P at that question in a sitting; in a plain sitting .who, then .settle."
 
 
 def _disagreeing(record: Record, people: People) -> Iterator[Finding]:

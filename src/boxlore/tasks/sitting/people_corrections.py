@@ -12,12 +12,13 @@ from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent
+from boxlore.core.people.kin import possessive
 from boxlore.core.people.names.forms import close
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by
 from boxlore.core.statements import KEEPER, Kind, Reading, Statement, Subject, Sure, fold
-from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.people import registry
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Telling
@@ -85,16 +86,30 @@ def told_of(collection: Collection, person: Person) -> list[tuple[Statement, Rea
 
 
 def rename(sitting: Sitting, person: Person, name: str, *, apart_from: Person | None = None) -> None:
-    """Call the person so everywhere, on the keeper's word; the name before stays in the history, and words told are as
-    they were. `apart_from` has the same name and is somebody else: the two are proposed as one no more."""
+    """Call the person so everywhere, on the keeper's word, and whoever is called by what they are to this person
+    (“Leida's mother”); the name before stays in the history, and words told are as they were. `apart_from` has the same
+    name and is somebody else: the two are proposed as one no more."""
     subject = Subject(Kind.PERSON, person.id)
-    names = [said for said, _ in sitting.collection.store.statements(subject) if said.field == "name"]
     act = sitting.collection.act(f"{person.name} is called {name.strip()[:40]}")
-    how = replace(sitting.telling, source=KEEPER)
-    sitting.teller.add(act, subject, "name", name, how, replaces=names[-1].id if names else "")
+    _call(sitting, act, subject, name)
+    whose = f"{possessive(person.name)} "
+    for relative in sitting.collection.people().values():
+        if relative.name.startswith(whose) and relative.name.removeprefix(whose).islower():
+            _call(
+                sitting,
+                act,
+                Subject(Kind.PERSON, relative.id),
+                f"{possessive(name.strip())} {relative.name.removeprefix(whose)}",
+            )
     if apart_from is not None:
         act.state(subject, "different", apart_from.id, audience="keeper")
     sitting.finish(act, "")
+
+
+def _call(sitting: Sitting, act: Act, subject: Subject, name: str) -> None:
+    names = [said for said, _ in sitting.collection.store.statements(subject) if said.field == "name"]
+    how = replace(sitting.telling, source=KEEPER)
+    sitting.teller.add(act, subject, "name", name, how, replaces=names[-1].id if names else "")
 
 
 def namesake(collection: Collection, person: Person, name: str) -> Person | None:
@@ -245,9 +260,16 @@ def _all_named(collection: Collection, name: str) -> list[Person]:
 
 
 def listed(collection: Collection, words: str = "") -> Iterator[Person]:
-    """Everyone whose name holds these words, in the order of a list."""
-    asked = fold(words).split()
+    """Everyone whose name holds these words, in the order of a list; where words are asked for, whoever is called by
+    what they are to somebody (“Leida's mother”) last."""
+    asked = fold(words).replace(",", " ").split()
+    kin: list[Person] = []
     for person in registry.in_list_order(collection):
         forms = fold(" ".join((person.name, *person.forms, *person.calls)))
-        if all(part in forms for part in asked):
+        if not all(part in forms for part in asked):
+            continue
+        if asked and possessive("") in person.name:
+            kin.append(person)
+        else:
             yield person
+    yield from kin

@@ -115,6 +115,8 @@ class Sitting:
     prompts_fault: str = ""
     """What is wrong with the collection's own prompts; the usual ones are asked then."""
     occasions: OccasionsTold = field(default_factory=OccasionsTold)
+    _called: str = ""
+    """What the narrator was called when she began to tell."""
     end_suggested: bool = False
     """Whether `course.suggest_end` has said that it has lasted long."""
 
@@ -179,6 +181,17 @@ class Sitting:
         if self.interviewer.strip():
             self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
         act.done()
+        self._called = self._name_now
+
+    @property
+    def teller_named(self) -> str:
+        """What the narrator is called now: a name that was put right since she began is hers here too."""
+        return self.narrator if self._name_now == self._called else self._name_now
+
+    @property
+    def _name_now(self) -> str:
+        person = self.collection.people().get(self.source.ref) if self.id else None
+        return person.name if person else self._called
 
     @property
     def moment(self) -> int | None:
@@ -466,10 +479,10 @@ class Sitting:
 
     def gentle_questions(self, record: Record, but: Iterable[str] = ()) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway, and without what is in
-        question of the fields `but`."""
+        question, and what is disputed, of the fields `but`."""
         people = self.collection.people()
         findings = [*look_over(record, people), *lives_in_question(record, people)]
-        shown = [f"{name}.asks" for name in but]
+        shown = [f"{name}.{kind}" for name in but for kind in ("asks", "conflict")]
         return [
             finding.message
             for finding in findings

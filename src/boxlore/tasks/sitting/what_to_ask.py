@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.people.person import Person
+from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_is_meant import known_by
-from boxlore.core.statements import Kind, Subject, fold
+from boxlore.core.statements import Kind, Reading, Subject, fold
 from boxlore.tasks.collection.opening import Collection
 
 
@@ -42,10 +43,15 @@ def for_others(collection: Collection, asked: Sequence[ToAsk]) -> int:
 def _for_next_time(collection: Collection, name: str, person: Person | None) -> Iterator[ToAsk]:
     calls = _calls(name, person)
     for _, rows in collection.store.subjects(Kind.SITTING):
-        if any(statement.field == "narrator" and fold(statement.words) in calls for statement, _ in rows):
+        told = [row for row in rows if row[0].field == "narrator"]
+        if any(fold(statement.words) in calls or _means(reading, person) for statement, reading in told):
             for statement, _ in rows:
                 if statement.field == "asked" and statement.words:
                     yield ToAsk(statement.words, statement=statement.id)
+
+
+def _means(reading: Reading | None, person: Person | None) -> bool:
+    return person is not None and reading is not None and id_meant(reading) in person.ids
 
 
 def _noted(collection: Collection, name: str, person: Person | None) -> Iterator[ToAsk]:

@@ -5,6 +5,7 @@ were told, the choices have the same numbers whenever one comes back, and undo b
 that the keeper says in other words, where the words told are read as none, or as another.
 """
 
+import re
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
@@ -12,6 +13,8 @@ from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
+from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_meant import named
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
@@ -87,6 +90,22 @@ def _sentence(read: DateReading) -> str:
     """The question with the words that it is about, once."""
     ask = str(read.ask)
     return ask if "“" in ask or not read.text else f"“{read.text}”: {ask[0].lower()}{ask[1:]}"
+
+
+_BORN = re.compile(r"When (?:were (you)|was (.+)) born\?")
+
+
+def birth_asked(sitting: Sitting, question: OpenDate) -> Person | None:
+    """Whose birth the question asks for, where that is one of the registry: the teller's own, or somebody's by name."""
+    value = question.reading.value
+    asked = _BORN.fullmatch(str(value.ask)) if isinstance(value, DateReading) and value.ask else None
+    if asked is None:
+        return None
+    people = sitting.collection.people()
+    if asked[1]:
+        return people.get(question.view.source.ref)
+    namesakes = named(people.values(), asked[2], sitting.teller.understanding.known_names)
+    return namesakes[0] if len(namesakes) == 1 else None
 
 
 def choose_date(sitting: Sitting, record: Record, question: OpenDate, number: int) -> str:

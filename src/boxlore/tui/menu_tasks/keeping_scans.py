@@ -5,9 +5,9 @@ from boxlore.core.findings import several
 from boxlore.tasks.collection.backups import is_kept
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.from_inside import SIDES
 from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, folder_blank, path_of, selection_of, which
 from boxlore.tui.screens.forms import Blank
-from boxlore.tui.widgets.prompt_block import SIDES
 
 
 def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -76,7 +76,10 @@ def _copy_away(collection: Collection, answers: FormAnswers, progress: Progress)
 
     if not answers["into"]:
         raise WrongUse("No folder is named.", "Plug the disk in, and look for it with F3.")
-    done = copy_away(collection, path_of(collection, answers["into"], ""), progress)
+    into = path_of(collection, answers["into"], "")
+    if not into.is_dir():  # one that is made would lie on this disk, where the other one is not plugged in
+        raise WrongUse(f"There is no folder {into}.", "Plug the disk in, and name its own folder, or one on it.")
+    done = copy_away(collection, into, progress)
     there = f"; {done.same} were there already" if done.same else ""
     lines = [f"In {done.folder}: all that is told, and {several(done.copied, 'file')} copied and proved{there}."]
     if done.stopped:
@@ -96,10 +99,6 @@ def _copy_away(collection: Collection, answers: FormAnswers, progress: Progress)
 
 
 TASKS = {
-    "backup": Task(
-        Group.KEEP_SAFE, "Make a backup now", "of all that is told, without scans", lambda collection: [], _backup,
-        writes=True,
-    ),
     "copy_away": Task(
         Group.KEEP_SAFE,
         "Copy all to another disk",
@@ -109,6 +108,10 @@ TASKS = {
                          f"{collection.folder.resolve().name} is made in it; later only what is new is copied."),
         ],
         _copy_away,
+    ),
+    "backup": Task(
+        Group.KEEP_SAFE, "Make a backup now", "of all that is told, without scans", lambda collection: [], _backup,
+        writes=True,
     ),
     "verify": Task(
         Group.KEEP_SAFE,

@@ -7,7 +7,7 @@ from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_name import open_name
-from boxlore.tasks.sitting.which_person import open_person
+from boxlore.tasks.sitting.which_person import open_people
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.widgets.plain_text import StyledText, short
@@ -38,14 +38,22 @@ def legend(record: Record, marked: Iterable[Marked]) -> list[StyledText]:
 
 
 def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) -> Iterator[Question]:
-    """The questions about an item that do not stand at one of these prompts, what was noted to ask last."""
+    """The questions about an item that do not stand at one of these prompts: what cannot all be so first, what was
+    noted to ask last."""
+    for conflict in record.conflicts:
+        yield f"? Sources disagree, {conflict.words}. ", ("Ctrl+P", "bold"), " settles it"
     if (name := open_name(sitting, record)) is not None:
         yield f"? {name.question} ", ("Ctrl+P", "bold")
     to_ask = sitting.to_ask(record.id)
-    if (person := open_person(sitting, record)) is not None:
+    if people := list(open_people(sitting, record)):
+        person = people[0]
         numbered = " · ".join(f"{number} {short(words, 34)}" for number, words in enumerate(person.names, 1))
         yield f"? {person.asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}"
-        to_ask = [words for words in to_ask if words != person.asks]
+        yield from ((f"? {question.asks}",) for question in people[1:])
+        asked = {question.asks for question in people}
+        to_ask = [words for words in to_ask if words not in asked]
     at_prompts = [prompt.field for prompt in prompts if prompt.reads in CHOSEN_AT_PROMPTS]
+    at_prompts += ["person"] * bool(people)
+    at_prompts += [conflict.field for conflict in record.conflicts]
     yield from ((f"? {from_inside(words)}",) for words in sitting.gentle_questions(record, but=at_prompts))
     yield from ((f"→ {words}",) for words in to_ask)

@@ -1,40 +1,58 @@
 """Small cards on top of a screen: a list to choose from, a notice to read.
 
-The function that is given the answer has finished before the next key is handled.
+The function that is given the answer has finished before the next key is handled. Words that are typed into a list by
+mistake choose nothing: from the first letter that is none of its keys on, until a pause or an arrow, the list only says
+that they are kept nowhere; and no letter leaves the program.
 """
 
-from collections.abc import Awaitable, Callable, Sequence
+import time
+from collections.abc import Awaitable, Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from inspect import isawaitable
+from textwrap import wrap
 
-from rich.console import RenderableType
+from textual import events
 from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
-from textual.renderables.background_screen import BackgroundScreen
 from textual.screen import ModalScreen
 
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.widgets.picture import Dimmed
-from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.plain_text import Line, plain, short
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
 """The keys of the lines of a list, in order; but for those that a line of it has for its own."""
+
+NO_KEY = " "
+
+PAUSE = 1.0
+"""Seconds after which what was typed into a list is over, and a letter chooses again."""
 
 OnAnswer = Callable[[str], Awaitable[None] | None]
 """Called with the `value` of the choice taken."""
 
 
+WIDEST = 96
+"""Columns of a card, as its style has it; on a screen of fewer it leaves a margin."""
+
+
+def inner_width(columns: int) -> int:
+    """How many columns there are within a card, on a screen of so many."""
+    return min(WIDEST, columns * 96 // 100) - 6
+
+
 class Card(ModalScreen[None]):
-    """The base of all cards: Esc closes it without an answer, F1 shows the guide over it, Ctrl+Q leaves the program."""
+    """The base of all cards: Esc closes it without an answer, F1 shows the guide over it, Ctrl+Q leaves the program.
+
+    It stands alone on the screen: what is below it would be seen in slivers only, and to dim that took longer than all
+    else that opens a card.
+    """
 
     AUTO_FOCUS = ""
+    _back: Callable[[], Awaitable[None]] | None = None
 
     BINDINGS = bound(("escape", "close"), ("f1", "guide"), ("ctrl+q", "leave"))
-
-    def render(self) -> RenderableType:
-        below = super().render()
-        return Dimmed(below.screen, below.color) if isinstance(below, BackgroundScreen) else below
 
     async def action_close(self) -> None:
         """Go back without an answer."""
@@ -43,6 +61,10 @@ class Card(ModalScreen[None]):
     async def action_guide(self) -> None:
         """Show the guide; what is on the card stays as it is."""
         await self.app.push_screen(GuideScreen())
+
+    def goes_back(self, back: Callable[[], Awaitable[None]]) -> None:
+        """Let Esc go there, where nothing else was said."""
+        self._back = self._back or back
 
     async def may_leave(self) -> bool:
         """Whether the program may be left while this card stands; where not, the card says why."""
@@ -57,7 +79,8 @@ class Card(ModalScreen[None]):
 class Choice:
     """One line of a list: the `value` that the answer gets, its name, and a few words about it.
 
-    `key` is a letter of its own, for a line that stands now here, now there: what a hand has learnt stays so.
+    `key` is a letter of its own, for a line that stands now here, now there: what a hand has learnt stays so. NO_KEY is
+    none at all: such a line is taken with the arrows.
     """
 
     value: str
@@ -96,6 +119,9 @@ class Choices(Card):
         self._back = back
         self._at = at
         self._lines = [Line() for _ in choices]
+        self._typed, self._typed_at = "", 0.0
+        """Words that were typed into the list and chose nothing, and when the last letter of them was."""
+        self._how = Line(classes="faint")
 
     def compose(self) -> ComposeResult:
         with Vertical(classes="card"):
@@ -104,40 +130,64 @@ class Choices(Card):
                 scroll.styles.height = "auto"
                 scroll.styles.max_height = "80vh"
                 yield from self._lines
-            hint = "A letter or digit chooses; ↑ ↓ and Enter too; Esc goes back."
-            yield Line(f"\n{self._below}\n{hint}" if self._below else hint, classes="faint")
+            if self._below:
+                yield Line(f"\n{self._below}", classes="faint")
+            yield self._how
 
     def on_mount(self) -> None:
         self._draw()
 
     def _draw(self) -> None:
-        width = max((len(choice.name) for choice in self._choices), default=0)
-        room = min(76, self.app.size.width * 96 // 100) - 6 - len("▸ 1  ") - len("   ")
+        room = max(inner_width(self.app.size.width) - len("▸ 1  "), 16)
+        width = max((len(choice.name) for choice in self._choices if choice.about), default=0)
         for at, (line, choice) in enumerate(zip(self._lines, self._choices, strict=True)):
             here = at == self._at
             style = "bold $primary" if here else "bold"
             line.say(
                 ("▸ " if here else "  ", "$primary"),
                 (f"{self._keys[at]}  ", "$primary"),
-                (choice.name.ljust(width), style),
-                (f"   {short(choice.about, max(room - width, 8))}" if choice.about else "", "$faint"),
+                *_laid_out(choice, width, room, style),
             )
+        if self._typed:
+            words = "is typed into a list: it is kept nowhere" if len(self._typed) > 1 else "chooses nothing here"
+            kept = short(f"“{self._typed.strip()}", room) + "”"
+            self._how.say((f"{kept} {words}. Esc goes back.", "bold $warning"))
+        else:
+            self._how.say("A letter or digit chooses; ↑ ↓ and Enter too; Esc goes back.")
         if self._lines:
             self._lines[self._at].scroll_visible(animate=False)
 
     def action_move(self, by: int) -> None:
         """Move the cursor to another line."""
+        self._typed = ""
         self._at = (self._at + by) % max(len(self._choices), 1)
         self._draw()
 
     async def action_press(self, key: str) -> None:
-        """Take the line of this letter or digit."""
-        if key in self._keys:
+        """Take the line of this letter or digit, unless it is one of words that are typed here by mistake."""
+        if key in self._keys and not self._is_typing():
             await self._take(self._keys.index(key))
+        else:
+            self._hear(key)
+
+    def on_key(self, event: events.Key) -> None:
+        """A letter that is no key of any list."""
+        if event.is_printable and event.character:
+            self._hear(event.character)
+
+    def _is_typing(self) -> bool:
+        return bool(self._typed) and time.monotonic() - self._typed_at < PAUSE
+
+    def _hear(self, letter: str) -> None:
+        self._typed = self._typed + letter if self._is_typing() else letter
+        self._typed_at = time.monotonic()
+        self._draw()
 
     async def action_take(self) -> None:
-        """Take the line at the cursor."""
-        if self._choices:
+        """Take the line at the cursor; behind words that were typed here, only end them."""
+        if self._is_typing():
+            self._typed_at = 0.0
+        elif self._choices:
             await self._take(self._at)
 
     async def action_close(self) -> None:
@@ -148,9 +198,46 @@ class Choices(Card):
 
     async def _take(self, at: int) -> None:
         self.app.pop_screen()
+        below = self.app.screen
         answered = self._answer(self._choices[at].value)
         if isawaitable(answered):
             await answered
+        above = self.app.screen
+        if isinstance(above, Card) and above is not below:
+            above.goes_back(partial(self._again, at))
+
+    async def _again(self, at: int) -> None:
+        """Show the list again, with the cursor where it was: Esc was pressed on what a line had opened."""
+        again = Choices(self._title, self._choices, self._answer, below=self._below, back=self._back, at=at)
+        await self.app.push_screen(again)
+
+
+APART = 3
+"""Columns between the name of a line and what is said about it."""
+NARROWEST = 24
+"""Columns that words about a line need beside it; in fewer they stand below its name."""
+
+
+def _in_lines(words: str, columns: int) -> list[str]:
+    return [words] if len(words) <= columns and "\n" not in words else wrap(" ".join(words.split()), columns)
+
+
+def _laid_out(choice: Choice, width: int, room: int, style: str) -> Iterator[tuple[str, str]]:
+    """The name of a line and what is said about it, whole: on further rows what has no room on the first. `width` are
+    the columns of the names that have words about them, `room` those of the whole."""
+    margin = "\n" + " " * len("▸ 1  ")
+    names = wrap(" ".join(plain(choice.name).split()), room) or [""]
+    if not choice.about:
+        yield margin.join(names), style
+        return
+    is_beside = len(names) == 1 and len(names[0]) <= width and room - width - APART >= NARROWEST
+    lines = _in_lines(plain(choice.about), room - width - APART if is_beside else room - APART)
+    if is_beside:
+        yield names[0].ljust(width + APART), style
+        yield (margin + " " * (width + APART)).join(lines), "$faint"
+    else:
+        yield margin.join(names), style
+        yield "".join(f"{margin}{' ' * APART}{line}" for line in lines), "$faint"
 
 
 class Notice(Card):

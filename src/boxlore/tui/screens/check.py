@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from functools import partial
 
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Severity
 from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
 from boxlore.tasks.collection.progress import Progress, go_on
@@ -48,7 +49,7 @@ class CheckScreen(LookingScreen):
     def _draw(self, at: int = 0) -> None:
         count = sum(len(group.findings) for group in self._groups)
         if self._open is not None:
-            self._top.tell(f"Check · {self._open.rule}", f"{len(self._open.findings)} of {count} · Esc all")
+            self._top.tell(f"Check · {_kind(self._open)}", f"{len(self._open.findings)} of {count} · Esc all")
             self._rows.show(len(self._open.findings), self._finding_cells, at)
         else:
             more = len(self._groups) - len(self._shown)
@@ -77,10 +78,10 @@ class CheckScreen(LookingScreen):
         if self._open is None:
             return ()
         located = self._open.findings[at]
-        return (
-            (f"{_where(located) or '-':<10} ", "strong"),
-            (short(from_inside(located.finding.message), max(width - 12, 8)), "plain"),
-        )
+        message = from_inside(located.finding.message)
+        if not any(map(_where, self._open.findings)):
+            return ((short(message, width), "plain"),)
+        return ((f"{_where(located):<10} ", "strong"), (short(message, max(width - 12, 8)), "plain"))
 
     def _here(self) -> ItemFinding | None:
         if self._open is not None:
@@ -115,7 +116,10 @@ class CheckScreen(LookingScreen):
         collection = self._host.sitting.collection
         item = collection.store.item_by_number(located.number) if located.number else None
         if item is not None:
-            self._host.show_item(item, located.finding.rule.partition(".")[0])
+            field, _, kind = located.finding.rule.partition(".")
+            self._host.show_item(item, field)
+            if kind == DISPUTED:
+                await self._host.settle(field)
         elif located.finding.about in collection.people():
             await self.app.push_screen(PersonScreen(self._host, located.finding.about))
         else:
@@ -131,6 +135,25 @@ class CheckScreen(LookingScreen):
         at = next((at for at, group in enumerate(self._shown) if group is self._open), 0)
         self._open = None
         self._draw(at)
+
+
+DISPUTED = "conflict"
+"""The kind of a finding about answers that cannot all be so: which of them is used is asked at once."""
+
+_KINDS = {"missing": "nobody has said", "asks": "which is meant", DISPUTED: "sources disagree"}
+_THINGS = {
+    "climate": "How warm and damp it is", "fixity": "Reading the scans again", "hazard": "Danger", "kept":
+    "Where it is kept", "housing": "Boxes and sleeves", "kin": "Kin", "life": "Lives", "loan": "Loans", "marriage":
+    "Marriages", "package": "Transfers", "scan": "Scans", "archive": "Remarks of archives", "words": "Words",
+}  # fmt: skip
+
+
+def _kind(group: FindingGroup) -> str:
+    """What the findings of a group are about, in words: a question, or a kind of thing; and what is found of it."""
+    label = FIELDS[group.field].label if group.field in FIELDS else group.field.capitalize()
+    about = _THINGS.get(group.field, label)
+    found = _KINDS.get(group.rule.rpartition(".")[2])
+    return f"{about}: {found}" if found else about
 
 
 def _where(located: ItemFinding) -> str:

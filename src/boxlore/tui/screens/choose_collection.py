@@ -9,10 +9,11 @@ from textual.containers import Vertical
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import several
 from boxlore.core.places.country_defaults import UsualWays, usual_ways
 from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
-from boxlore.tasks.collection.opening import DATABASE, check_new_folder, start
+from boxlore.tasks.collection.opening import DATABASE, check_new_folder, files_beside, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tui.from_inside import PLACES, from_inside
 from boxlore.tui.keys import bound
@@ -145,16 +146,49 @@ class StartScreen(Screen[None]):
             usual = usual_ways(answers["country"])
             if usual is None:
                 return f"“{answers['country'][:40]}” may be no country, or several. Write its whole English name."
-            await self._ask_ways(answers, usual, back=lambda: form.anew(answers, "").open(self.app))
+
+            async def back() -> None:
+                await form.anew(answers, "").open(self.app)
+
+            async def go_on(folder: str) -> None:
+                answers["folder"] = folder
+                await self._ask_ways(answers, usual, back=back)
+
+            await self._ask_apart(answers["folder"], go_on, back)
             return ""
 
         blanks = [
             Blank("title", "What is it called?", "Family photographs", "As an album or an archive shall call it."),
-            Blank("country", "In which country does the family live?", "", "In English. May stay empty."),
-            Blank("folder", "Folder", "~/photographs", "Made if it is not there.", path="folder"),
+            Blank(
+                "country",
+                "In which country does the family live?",
+                "",
+                "In English. Its places and holidays come first. May stay empty.",
+            ),
+            Blank(
+                "folder",
+                "Folder",
+                "~/photographs",
+                "A new one, apart from your scans; made if it is not there.",
+                path="folder",
+            ),
         ]
         form = Form("Start a collection", blanks, answer)
         await form.open(self.app)
+
+    async def _ask_apart(self, folder: str, go_on: Callable[[str], Awaitable[None]], back: Back) -> None:
+        """Where files lie in the folder already, such as the scans, ask whether the collection shall be apart."""
+        count = files_beside(typed_path(folder))
+        if not count:
+            await go_on(folder)
+            return
+        beside = f"{folder.rstrip('/')}_collection"
+        choices = [
+            Choice(beside, "In a folder beside it", f"{beside}; your files are taken in from where they are"),
+            Choice(folder, "In it, among them", "what Boxlore makes then lies between your files"),
+        ]
+        title = f"{several(count, 'file lies', 'files lie')} in {folder} already. Where shall the collection be?"
+        await self.app.push_screen(Choices(title, choices, go_on, back=back))
 
     async def _ask_ways(self, first: Answers, usual: UsualWays, back: Back) -> None:
         async def answer(answers: dict[str, str]) -> str:
@@ -168,6 +202,7 @@ class StartScreen(Screen[None]):
                 language=language,
                 day_order=answers["day_order"],
                 hemisphere=answers["hemisphere"],
+                countries=usual.country,
             )
             try:
                 start(folder, settings)

@@ -51,11 +51,19 @@ class FindScreen(Screen[None]):
     FindScreen Rows { margin: 0 1; }
     """
 
-    def __init__(self, sitting: Sitting, listing: Listing, position: int, opened: Callable[[int], None]) -> None:
+    def __init__(
+        self,
+        sitting: Sitting,
+        listing: Listing,
+        position: int,
+        opened: Callable[[int], None],
+        picked: dict[str, None] | None = None,
+    ) -> None:
+        """`picked` are the ids picked out before, which stay so."""
         super().__init__()
         self._sitting, self._listing, self._position, self._opened = sitting, listing, position, opened
         self._collection = sitting.collection
-        self._picked: dict[str, None] = {}
+        self._picked: dict[str, None] = {} if picked is None else picked
         """Ids of the items picked out, in that order; F8 says the same of all of them."""
         self._filter = self._from = 0
         self._in_rows = True
@@ -103,7 +111,7 @@ class FindScreen(Screen[None]):
         self._top.tell(meaning, f"{count} {counted}{after}")
         if self._picked:
             self._heading.say(
-                f"  {len(self._picked)} picked; F8 says the same of them. Space picks one more, or puts it back."
+                f"  {len(self._picked)} picked; F8 says one thing of them all. Space picks one more, or puts it back."
             )
         else:
             self._heading.say("  Type words, a number, or a mark (1/2/4). ↑ ↓ move, Space picks, Enter opens.")
@@ -273,11 +281,16 @@ class FindScreen(Screen[None]):
         await of_many(self, self._sitting, list(self._picked), current)
 
     def said_of_many(self, words: str) -> None:
-        """Show that something was told of the items that were picked; they are put back."""
+        """Show that something was told of the items that are picked; they stay so, for the next thing."""
+        self.rows.refresh()
+        self._say()
+        self._heading.say(f"  {words} Ctrl+Z takes it back. F8 says another thing of them.")
+
+    def put_back(self) -> None:
+        """Pick nothing any more."""
         self._picked.clear()
         self.rows.refresh()
         self._say()
-        self._heading.say(f"  {words} Ctrl+Z takes it back.")
 
     def refused(self, words: str) -> None:
         """Show why something could not be told of the items that are picked."""
@@ -341,10 +354,10 @@ class FindScreen(Screen[None]):
 def cells(row: ListRow, width: int, hit: str = "", *, picked: bool = False) -> Cells:
     """One line of the list: number, mark, state as a word; then the words found in it, or what the item is about."""
     to_ask = f"  → {row.to_ask}" if row.to_ask else ""
-    head = 10 + 1 + 10 + 1 + 6 + 1
+    head = 10 + 3 + 10 + 1 + 6 + 1
     about = short(f"“{hit}”" if hit else row.about + to_ask, max(width - head, 8))
     return (
-        (f"{row.number:<10}{'+' if picked else ' '}", "strong"),
+        (f"{row.number:<10} {'+' if picked else ' '} ", "strong"),
         (f"{short(row.mark or '-', 10):<10} ", "plain"),
         (f"{row.state:<6} ", "faint"),
         (about, "plain"),

@@ -19,7 +19,7 @@ from textual.containers import Vertical, VerticalScroll
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.browser import Browser
-from boxlore.tui.screens.cards import Card
+from boxlore.tui.screens.cards import Card, inner_width
 from boxlore.tui.widgets.form_lines import ChoiceLine, NameLine, PathLine, typed_path
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.text_input import Words
@@ -59,7 +59,11 @@ class Blank:
         words = "" if self.choices else answers[self.name].rstrip("/")
         if words and self.path and str(typed_path(words, self.base)) in fault:
             return len(words)
-        return len(words) if words and re.search(rf"(?<!\w){re.escape(words)}(?!\w)", fault, re.IGNORECASE) else 0
+        is_short = len(words) < SHORTEST
+        if not words or (is_short and words.islower() and f"“{words}”" not in fault):
+            return 0  # “a” stands in many a sentence
+        quoted = re.search(rf"(?<!\w){re.escape(words)}(?!\w)", fault, re.NOFLAG if is_short else re.IGNORECASE)
+        return len(words) if quoted else 0
 
 
 class Answers(dict[str, str]):
@@ -77,6 +81,9 @@ Filled = Callable[[Answers], Awaitable[str] | str]
 
 Back = Callable[[], Awaitable[None]]
 """Shows again what stood before a form."""
+
+SHORTEST = 3
+"""Letters of an answer that a fault may quote in other letters, large or small, and without marks around it."""
 
 BESIDE = 5
 """Rows of a form that are neither its lines nor sentences: its frame, its title, and what parts them."""
@@ -115,6 +122,7 @@ class Form(Card):
         self._first, self._asked_to_go = 0, ""
         self._hints = [Line(classes="faint") for _ in blanks]
         self._words = [self._line(at, blank) for at, blank in enumerate(blanks)]
+        self._labels = [Line(blank.label, classes="label") for blank in blanks]
         self._said, self._above, self._shown = "", above, ""
         self._begun = self._answers()
         """The answers before anything was typed; of a form that opens again, those of the first time."""
@@ -141,8 +149,8 @@ class Form(Card):
             with self._lines:
                 if self._above:
                     yield Line(self._above, classes="above")
-                for blank, words, hint in zip(self._blanks, self._words, self._hints, strict=True):
-                    yield Line(blank.label, classes="label")
+                for label, words, hint in zip(self._labels, self._words, self._hints, strict=True):
+                    yield label
                     yield words
                     yield hint
             yield Line(f"\n{self._how()}", classes="faint")
@@ -171,7 +179,7 @@ class Form(Card):
     def _fit(self) -> None:
         """Give the lines the height that the sentences above and below them leave; further ones are scrolled to."""
         columns, rows = self.app.size
-        wide = max(min(76, columns * 96 // 100) - 6, 10)
+        wide = max(inner_width(columns), 10)
         said = [*wrap(self._how(), wide), *wrap(self._shown, wide), *([""] if self._shown and rows >= LOW else [])]
         self._lines.styles.max_height = max(rows - len(said) - BESIDE, 3)
 
@@ -224,6 +232,7 @@ class Form(Card):
     def on_descendant_focus(self) -> None:
         for at in range(len(self._blanks)):
             self._show_hint(at)
+        self.call_after_refresh(self._labels[self._here()].scroll_visible, animate=False)
         if self._here() == 0:  # what stands above the first line is seen with it
             self.call_after_refresh(self._lines.scroll_home, animate=False)
 

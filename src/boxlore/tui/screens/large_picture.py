@@ -6,6 +6,7 @@ measure: the part that is shown.
 
 from collections.abc import Callable
 from dataclasses import replace
+from pathlib import PurePosixPath
 from typing import Any, Protocol
 
 from textual.app import App, ComposeResult
@@ -19,13 +20,13 @@ from boxlore.tasks.sitting.sharp_picture import SharpPictures
 from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
+from boxlore.tui.from_inside import SIDES
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
-from boxlore.tui.widgets.prompt_block import SIDES
 
 WHOLE = (0.0, 0.0, 1.0, 1.0)
 """The window that shows the whole picture."""
@@ -119,7 +120,7 @@ class LargeScreen(Screen[None]):
     def _draw(self) -> None:
         scan, scans = self.scan, self._host.record.scans
         side = f"{SIDES.get(scan.side, scan.side)} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
-        self._top.tell(f"{self._host.record.number} · {side}", "F2 next side · Esc back")
+        self._top.tell(f"{self._host.record.number} · {side}{self._file_name()}", "F2 next side · Esc back")
         self._say_names(scan)
         if scan is None:
             self._picture.show(NO_PICTURE)
@@ -131,6 +132,12 @@ class LargeScreen(Screen[None]):
         fetch = Fetch(self._host, part, (wide, high), self._picture.graphics)
         self._picture.show(fetch.glimpse, self._pins(scan), fetch.sharp)
         fetch.begin(self._picture, self._fetched)
+
+    def _file_name(self) -> str:
+        """“ · harbour_b.jpg”: what the file was called that is shown, where that is noted of every scan."""
+        record = self._host.record
+        told = [PurePosixPath(view.words).name for view in record.all("file_name")]
+        return f" · {told[self._at % len(told)]}" if told and len(told) == len(record.scans) else ""
 
     def _say_names(self, scan: ScanFile | None) -> None:
         markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
@@ -233,14 +240,17 @@ class LargeScreen(Screen[None]):
     # marking
 
     def action_enter(self) -> None:
-        """Set a marker at the cross, or put the one in hand there; without a cross, name the one in hand or go back."""
-        if self._aim is None:
-            hand = self._in_hand
-            self.action_close()
-            if hand is not None and self._host.sitting.writable:
-                self._host.name_marker(hand.id)
-        else:
+        """Set a marker at the cross, or put the one in hand there; without a cross, name the one in hand, or put the
+        cross into the middle."""
+        if self._aim is not None:
             self._set(*self._aim)
+        elif (hand := self._in_hand) is not None:
+            self.action_close()
+            if self._host.sitting.writable:
+                self._host.name_marker(hand.id)
+        elif self.scan is not None:
+            self.action_move(0, 0)
+            self._tell("The cross is in the middle: arrows move it, Enter sets a marker there.")
 
     def on_picture_touched(self, event: Picture.Touched) -> None:
         left, top, wide, high = self._window

@@ -29,6 +29,9 @@ class SittingHost(Protocol):
     def show_item(self, item: str, field: str = "") -> None:
         """Show the item of this id, above nothing else, with the cursor in the prompt of this field."""
 
+    async def settle(self, field: str) -> None:
+        """Ask which answer to this question is used, of the item that is out."""
+
 
 class ListScreen(Screen[None]):
     """Rows with a cursor. Enter and a click take the row; Esc goes back, Ctrl+Q leaves the program.
@@ -49,6 +52,11 @@ class ListScreen(Screen[None]):
         self._note.display = bool(words)
         self._note.set_class(bad, "-bad")
         self._note.say(from_inside(words))
+
+    def said_before(self) -> None:
+        """Another key was pressed: what the last one did is said no more."""
+        if self._note.display:
+            self.say("")
 
     def _at_row(self) -> None:
         """What is done when the cursor stands on another row: for a list that shows it whole."""

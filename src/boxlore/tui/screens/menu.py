@@ -5,11 +5,13 @@ from typing import Any, Protocol
 
 from textual.app import App
 
+from boxlore.core.fields.language_names import language_name
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.menu_tasks import keeping_scans
 from boxlore.tui.menu_tasks.table import TASKS, of_group
 from boxlore.tui.menu_tasks.task import Group
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import NO_KEY, Choice, Choices
 from boxlore.tui.screens.forms import Answers, Back, Form
 from boxlore.tui.screens.long_task import WorkingScreen
 
@@ -65,8 +67,8 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     ),
     Group.HAND_ON: (Choice(NAMES, "Names in question", "may the living found be named?", key="n"),),
     Group.KEEP_SAFE: (
-        Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
+        Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
     ),
     THIS: (
         Choice("picture", "Large picture", "F2  front and back, markers"),
@@ -83,11 +85,14 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
 }
 """What the screen below does itself, by group: the action of `tui.screens.sitting_keys`, its name and its key."""
 
+TASKS_FIRST: dict[str, int] = {Group.HAND_ON: len(of_group(Group.HAND_ON)), Group.KEEP_SAFE: len(keeping_scans.TASKS)}
+"""Of groups where what is made or kept stands first: how many tasks stand before what the screen does itself."""
+
 LAST = (
     Choice(THIS, "This photograph", "what the F-keys do"),
     Choice(GUIDE, "Guide", "F1"),
     Choice(COLOURS, "Light or dark colours"),
-    Choice(LEAVE, "Leave", "Ctrl+Q"),
+    Choice(LEAVE, "Leave", "Ctrl+Q", NO_KEY),
 )
 
 
@@ -110,14 +115,15 @@ async def open_group(screen: MenuHost, group: str) -> None:
     own = [_now(screen, choice) for choice in SCREEN.get(group, ())]
     tasks = of_group(Group(group)) if group != THIS else {}
     choices = [Choice(f"{TASK}{key}", task.name, task.about) for key, task in tasks.items()]
-    choices = choices + own if group == Group.HAND_ON else own + choices  # what is made stands first there
+    before = TASKS_FIRST.get(group, 0)
+    choices = [*choices[:before], *own, *choices[before:]]
     title = "This photograph" if group == THIS else group
     await screen.app.push_screen(Choices(title, choices, _doing(screen, group), back=lambda: open_menu(screen)))
 
 
 def _now(screen: MenuHost, choice: Choice) -> Choice:
     if choice.value == "language":
-        return Choice(choice.value, choice.name, f"{choice.about}  now “{screen.sitting.language}”")
+        return Choice(choice.value, choice.name, f"{choice.about}  now {language_name(screen.sitting.language)}")
     return choice
 
 

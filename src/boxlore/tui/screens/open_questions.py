@@ -8,6 +8,7 @@ from collections.abc import Awaitable, Callable, Iterator
 from dataclasses import dataclass
 from functools import partial
 
+from boxlore.core.fields.table import FIELDS
 from boxlore.tasks.sitting.which_date import read_date
 from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_person import open_person
@@ -48,6 +49,9 @@ def answerable(screen: ItemView) -> Iterator[Answerable]:
             if question is not None and question.view.asks:  # a date that was read as none asks too
                 words = f"{prompt.question} “{question.view.words}”"
                 yield Answerable(prompt.field, words, partial(ask_which, screen, question, prompt))
+        if any(conflict.field == prompt.field for conflict in record.conflicts):
+            label = FIELDS[prompt.field].label
+            yield Answerable(prompt.field, f"{label}: which answer is used?", partial(screen.settle, prompt.field))
 
 
 def _read_at(screen: ItemView, block: Block) -> Answerable | None:
@@ -94,5 +98,5 @@ async def _ask_one_of(screen: ItemView, title: str, questions: list[Answerable],
     async def answer(value: str) -> None:
         await questions[int(value)].ask()
 
-    choices = [Choice(str(at), short(question.words, 66)) for at, question in enumerate(questions)]
+    choices = [Choice(str(at), short(question.words, 200)) for at, question in enumerate(questions)]
     await screen.app.push_screen(Choices(title, choices, answer, below=below))

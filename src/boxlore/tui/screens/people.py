@@ -26,7 +26,7 @@ class PeopleScreen(ListScreen):
         super().__init__("People")
         self._host = host
         self._people: list[Person] = []
-        self._words = Words(heard=lambda _: self._load(), id="wanted")
+        self._words = Words(heard=lambda _: self._load(anew=True), id="wanted")
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -43,11 +43,14 @@ class PeopleScreen(ListScreen):
         self.call_after_refresh(self._load)
 
     def on_screen_resume(self) -> None:
+        """Back from a person: the list as it is now, and typing takes the place of the words sought."""
         if self._people:
             self._load()
+            self._words.select_all()
 
-    def _load(self) -> None:
-        at = self._people[self._rows.at].id if self._people else ""
+    def _load(self, *, anew: bool = False) -> None:
+        """Show those who are sought; `anew`, with the cursor at the first, else where it was."""
+        at = self._people[self._rows.at].id if self._people and not anew else ""
         self._people = list(listed(self._host.sitting.collection, self._words.text))
         position = next((place for place, person in enumerate(self._people) if person.id == at), 0)
         self._rows.show(len(self._people), self._cells, position)

@@ -5,6 +5,7 @@ from textual.app import ComposeResult
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
+from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Statement
 from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
@@ -35,6 +36,8 @@ class PersonScreen(ListScreen):
         super().__init__()
         self._host, self._ident = host, ident
         self._told: list[Statement] = []
+        self._meant: dict[str, str] = {}
+        """Who is meant by what is told, as the id of a statement and of a person."""
         self._namings: list[people_corrections.Naming] = []
         self._whole = Line(id="whole")
 
@@ -62,9 +65,9 @@ class PersonScreen(ListScreen):
             self.app.pop_screen()
             return
         person, collection = self.person, self.sitting.collection
-        self._told = [
-            said for said, _ in people_corrections.told_of(collection, person) if FIELDS[said.field].told or said.words
-        ]
+        rows = people_corrections.told_of(collection, person)
+        self._told = [said for said, _ in rows if FIELDS[said.field].told or said.words]
+        self._meant = {said.id: id_meant(reading) for said, reading in rows if reading is not None}
         self._namings = people_corrections.namings(collection, person)
         pictures = len({naming.item for naming in self._namings})
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
@@ -94,7 +97,8 @@ class PersonScreen(ListScreen):
 
     def _words(self, said: Statement) -> str:
         people = self.sitting.collection.people()
-        return people[said.words].name if said.words in people else said.words or "asked, not known"
+        ident = self._meant.get(said.id, "") or said.words
+        return people[ident].name if ident in people else said.words or "asked, not known"
 
     def _says(self, said: Statement) -> str:
         return source_words(said.source, self.sitting.collection.people().names().get(said.source.ref, ""))
@@ -203,7 +207,7 @@ class PersonScreen(ListScreen):
             return await ask_which_teller(self.app, self.sitting, answers["name"], take)
 
         known = names_known(self.sitting)
-        blank = Blank("name", "Name of the teller", self.sitting.narrator, "Empty: you.", known=known)
+        blank = Blank("name", "Name of the teller", self.sitting.teller_named, "Empty: you.", known=known)
         await Form("Who said it?", [blank], answer).open(self.app)
 
     async def action_about(self) -> None:

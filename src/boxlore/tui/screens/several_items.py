@@ -33,11 +33,13 @@ class ManyHost(Protocol):
 
     def refused(self, words: str) -> None: ...
 
+    def put_back(self) -> None: ...
+
 
 SAME_KEYS = dict(zip(SAME, "123456", strict=True))
 KEYS = {
     "occasion": "o", "date": "d", "place": "p", "person": "w", "photographer": "f", "process": "r", "enclosure": "e",
-    "care": "c", "note": "n", "audience": "a", "move": "m",
+    "care": "c", "note": "n", "audience": "a", "move": "m", "none": "0",
 }  # fmt: skip
 """The key of each line: it stays the same where the lines above it come and go."""
 
@@ -49,6 +51,7 @@ async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model:
     rest = [
         Choice("audience", "Who may see them", key=KEYS["audience"]),
         Choice("move", "Another box or folder", key=KEYS["move"]),
+        Choice("none", "Pick none", "nothing is told", key=KEYS["none"]),
     ]
 
     async def answer(value: str) -> None:
@@ -57,6 +60,8 @@ async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model:
             _same(host, sitting, items, model, name)
         elif kind == "say":
             await _say(host, sitting, items, name)
+        elif kind == "none":
+            host.put_back()
         elif kind == "audience":
             await _audience(host, sitting, items)
         else:
@@ -106,7 +111,13 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
     }
     known = completed.get(field)
     await Form(
-        f"{label} of {len(items)}", [Blank("words", label, "", "The same of all that are picked.", known=known)], answer
+        f"{label} of {len(items)}",
+        [
+            Blank(
+                "words", label, "", "The same of all that are picked; they stay picked for the next thing.", known=known
+            )
+        ],
+        answer,
     ).open(host.app)
 
 

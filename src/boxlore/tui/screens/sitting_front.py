@@ -68,7 +68,7 @@ class FrontScreen(Screen[None]):
         first = Choice("here", f"Where you stopped: {row.number}", _when(stopped.when)) if stopped else (
             Choice("here", f"The first: {row.number}", row.about)
         )  # fmt: skip
-        teller = self._sitting.narrator.split(" ")[0] if self._sitting.id else "a teller"
+        teller = self._sitting.teller_named.split(" ")[0] if self._sitting.id else "a teller"
         choices = [
             first,
             Choice("next", "The next with open questions", "after the one where you stopped" if stopped else ""),

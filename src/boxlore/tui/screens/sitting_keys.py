@@ -5,6 +5,7 @@ prompt, then keeps the prompt's words, then moves the focus at once. So no word 
 """
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.language_names import language_name
 from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import correcting
@@ -189,9 +190,11 @@ class ItemScreen(ItemOver):
                 return fault
             self.sitting.language = tag
             if own is not None and own.language != tag:
-                self._change(own, f"{_quoted(own)}: told in “{tag}”, and so is what follows.", language=tag)
+                self._change(
+                    own, f"{_quoted(own)}: told in {language_name(tag)}, and so is what follows.", language=tag
+                )
             else:
-                self.say(f"From now on the words are noted as told in “{tag}”.")
+                self.say(f"From now on the words are noted as told in {language_name(tag)}.")
             return ""
 
         await Form("Language told in", [language_blank(self.sitting.language)], answer).open(self.app)
@@ -309,7 +312,7 @@ class ItemScreen(ItemOver):
 
     async def action_find(self) -> None:
         if await self.settled():
-            await FindScreen(self.sitting, self.listing, self.position, self.open).show(self.app)
+            await FindScreen(self.sitting, self.listing, self.position, self.open, self.picked).show(self.app)
 
     async def action_said(self) -> None:
         """Show who says what. An answer that was emptied and may not be is put back first, for here it is taken

@@ -179,7 +179,7 @@ class ItemOver(ItemView):
 
     def _who_tells(self) -> str:
         if self.sitting.id:
-            return f"{self.sitting.narrator} tells. Times are noted."
+            return f"{self.sitting.teller_named} tells. Times are noted."
         return "You tell." if self.sitting.myself else "Nobody is named yet. Answers wait for a teller: Esc, “Sit”."
 
     async def _offer_waiting(self) -> None:
@@ -192,12 +192,12 @@ class ItemOver(ItemView):
                 given = give(self.sitting, self.record.id)
                 self.listing.reload()
                 self.refresh_record()
-                self.say(f"{given} now stand under {self.sitting.narrator}. Ctrl+Z takes it back.")
+                self.say(f"{given} now stand under {self.sitting.teller_named}. Ctrl+Z takes it back.")
             else:
                 self.sitting.waiting.clear()
 
         choices = [
-            Choice("hers", f"Yes, all are told by {self.sitting.narrator}"),
+            Choice("hers", f"Yes, all are told by {self.sitting.teller_named}"),
             Choice("mine", "No, they stay under the keeper"),
         ]
         title = f"{kept} kept before anybody was named. Who told them?"

@@ -68,7 +68,9 @@ async def open_course(host: StepsHost) -> None:
     if not sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
-    teller = f"{sitting.narrator} tells · {several(sitting.minutes, 'minute')}" if sitting.id else "nobody tells yet"
+    teller = (
+        f"{sitting.teller_named} tells · {several(sitting.minutes, 'minute')}" if sitting.id else "nobody tells yet"
+    )
     choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
     if sitting.id:
         choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
@@ -108,7 +110,7 @@ async def _prepare(host: StepsHost) -> None:
         except BoxloreError as error:
             return str(error)
         host.refresh_record()
-        host.say(f"{sitting.narrator} tells. The agreement is noted; the time log runs.")
+        host.say(f"{sitting.teller_named} tells. The agreement is noted; the time log runs.")
         if course.consent_due(sitting):
             await _consent(host)
         return ""
@@ -116,7 +118,10 @@ async def _prepare(host: StepsHost) -> None:
     terms = "; ".join(f"{key} {words}" for key, words in course.TERMS.items())
     blanks = [
         Blank(
-            "narrator", "Who tells?", sitting.narrator, "One at a time; another who is present changes what is said."
+            "narrator",
+            "Who tells?",
+            sitting.teller_named,
+            "One at a time; another who is present changes what is said.",
         ),
         Blank("interviewer", "Who asks?", sitting.interviewer),
         Blank("place", "Where?", "", "“The teller’s home” is enough; no street."),
@@ -217,7 +222,7 @@ async def _summary(host: StepsHost) -> None:
     after = (
         "\n\nCtrl+Q leaves. “This sitting”, then “Go on” opens it again." if host.sitting.stage is Stage.CLOSING else ""
     )
-    await host.app.push_screen(Notice(f"{host.sitting.narrator}: summary", lines + claps_line + after))
+    await host.app.push_screen(Notice(f"{host.sitting.teller_named}: summary", lines + claps_line + after))
 
 
 async def _started(host: StepsHost) -> None:

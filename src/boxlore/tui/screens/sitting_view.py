@@ -3,6 +3,8 @@
 It shows and it keeps; `tui.screens.sitting_keys` adds what each key does.
 """
 
+import gc
+
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.geometry import Size
@@ -24,6 +26,7 @@ from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.beside_prompts import legend, worth_asking
+from boxlore.tui.screens.settling import ask_settle
 from boxlore.tui.screens.sitting_markers import MarkingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.fetching import Fetch
@@ -34,6 +37,11 @@ from boxlore.tui.widgets.worth_asking import Question, WorthAsking
 
 WIDE, TALL = 100, 34
 """From so many columns on the picture stands beside the prompts; from so many rows on there is space between them."""
+
+
+SELDOM = (20_000, 20, 20)
+"""How many objects are made between two searches for garbage, of the young, the older and the old (gc.set_threshold).
+A search of all takes as long as a key may."""
 
 
 class ItemView(MarkingScreen):
@@ -62,6 +70,8 @@ class ItemView(MarkingScreen):
         self.sitting, self.listing, self.position = sitting, listing, position
         self.showing = showing
         self.marked: tuple[Marked, ...] = ()
+        self.picked: dict[str, None] = {}
+        """Ids of the items picked out in the list, for something that is so of all of them."""
         self.glimpses = Glimpses(sitting.collection)
         self.sharp_pictures = SharpPictures(sitting.collection)
         self.record: Record = sitting.record(listing.id_at(position))
@@ -108,6 +118,8 @@ class ItemView(MarkingScreen):
 
     def _begin_beside(self) -> None:
         """Start the slow parts in threads, once the first question is drawn: the list of places, the teller's page."""
+        gc.freeze()  # what was made until now stays; to look through it for garbage took 0.1 s, in the midst of a key
+        gc.set_threshold(*SELDOM)
         self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
         self.run_worker(self.serve_page, thread=True, group="page", exit_on_error=False)
 
@@ -224,6 +236,20 @@ class ItemView(MarkingScreen):
         self.note.display = bool(words) or not self.has_class("-low")
         self.note.set_class(bad, "-bad")
         self.note.say(from_inside(words))
+
+    def said_before(self) -> None:
+        """Another key was pressed: what the last one did is said no more; that nothing can be kept is."""
+        if self._note and self.sitting.writable and not self.unsaved:
+            self.say("")
+
+    async def settle(self, field: str) -> None:
+        """Ask which answer to this question is used."""
+
+        def done(words: str) -> None:
+            self.refresh_record()
+            self.say(words)
+
+        await ask_settle(self, self.record, field, done)
 
     def _say_asks(self) -> None:
         """Show what is worth asking below the picture, or on a narrow screen below the prompts, in a part of the room

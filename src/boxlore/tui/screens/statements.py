@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.language_names import language_name
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Conflict, Record, StatementView
 from boxlore.core.statements import Said
@@ -26,6 +27,7 @@ from boxlore.tui.screens.list_screen import ListScreen, taken_back
 from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.screens.not_this_person import NOT_THIS, put_right
 from boxlore.tui.screens.person_actions import names_known
+from boxlore.tui.screens.settling import ask_settle, to_settle
 from boxlore.tui.screens.which_teller import ask_which_teller
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import marks, source_words, who_says
@@ -127,7 +129,7 @@ class SaidScreen(ListScreen):
             return
         view = self._views[self._rows.at]
         when = view.recorded_at[:16].replace("T", " ")
-        language = f" · in “{view.language}”" if view.language else ""
+        language = f" · in {language_name(view.language)}" if view.language else ""
         extra = f" · {marks(view)}" if marks(view) else ""
         heard = cite(self._sitting.collection, view)
         extra += f" · heard in {heard}" if heard else ""
@@ -214,30 +216,22 @@ class SaidScreen(ListScreen):
             if fault:
                 return fault
             correcting.change(self._sitting, self._record, view, language=tag)
-            self.done(f"Noted as told in “{tag}”.")
+            self.done(f"Noted as told in {language_name(tag)}.")
             return ""
 
         blank = language_blank(view.language)
         await Form("Which language is it in?", [blank], answer).open(self.app)
 
     async def _settle(self, view: StatementView) -> None:
-        answers = self._record.all(view.field)
-        if len(answers) < 2 or FIELDS[view.field].many:
+        if not to_settle(self._record, view.field):
             self.say("Nothing else is said here, so there is nothing to settle.")
             return
-        choices = [
-            Choice(view.statement, "This one is right", "the others stay on record"),
-            Choice("both", "Keep both", "each may be so: two days, two names"),
-            Choice("", "Cannot be said", "all stay, marked doubtful"),
-        ]
 
-        def answer(value: str) -> None:
-            chosen, outcome = ("", value) if value == "both" else (value, "chosen" if value else "doubtful")
-            correcting.settle(self._sitting, self._record, view.field, answers, chosen, outcome=outcome)
+        def done(words: str) -> None:
             self._load()
-            self.say("Settled. What the others said stays on record; a later answer opens it again.")
+            self.say(words)
 
-        await self.app.push_screen(Choices(f"Which answer is used: {FIELDS[view.field].label}", choices, answer))
+        await ask_settle(self, self._record, view.field, done, view)
 
     async def _correct(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
@@ -265,7 +259,7 @@ class SaidScreen(ListScreen):
         async def answer(value: dict[str, str]) -> str:
             return await ask_which_teller(self.app, self._sitting, value["name"], take)
 
-        name = view.said_by if view.source.said is Said.NARRATOR else self._sitting.narrator
+        name = view.said_by if view.source.said is Said.NARRATOR else self._sitting.teller_named
         blank = Blank("name", "Name of the teller", name, "Empty: you.", known=names_known(self._sitting))
         await Form("Who said it?", [blank], answer).open(self.app)
 

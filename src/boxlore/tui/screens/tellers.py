@@ -55,7 +55,7 @@ async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice,
         elif chosen is not None:
             await chosen(value)
 
-    title = "Who tells today?" if not sitting.id else f"{sitting.narrator} tells. Who tells now?"
+    title = "Who tells today?" if not sitting.id else f"{sitting.teller_named} tells. Who tells now?"
     at = tellers.index(latest[0]) if latest else [choice.value for choice in _LAST].index(SOMEBODY)
     await app.push_screen(Choices(title, [*choices, *_LAST, *more], answer, back=back, at=at))
 

@@ -47,15 +47,15 @@ class AskScreen(LookingScreen):
 
     def look(self, progress: Progress) -> Callable[[], None]:
         """Work out what else to ask."""
-        return partial(self._found, more_to_ask(self._sitting.collection, self._sitting.narrator, progress))
+        return partial(self._found, more_to_ask(self._sitting.collection, self._sitting.teller_named, progress))
 
     def _found(self, more: list[ToAsk]) -> None:
         self._more = more
         self._load()
 
     def _load(self) -> None:
-        self._noted = to_ask(self._sitting.collection, self._sitting.narrator)
-        whom = self._sitting.narrator or "a teller"
+        self._noted = to_ask(self._sitting.collection, self._sitting.teller_named)
+        whom = self._sitting.teller_named or "a teller"
         self._top.tell(f"What to ask {whom}", "Enter opens it · Esc back to the photograph")
         others = for_others(self._sitting.collection, self._noted)
         notes = several(others, "photograph has", "photographs have")
@@ -75,7 +75,7 @@ class AskScreen(LookingScreen):
             asked = self._asked[self._rows.at]
             words, below = asked.words, [*([asked.why] if asked.why else []), *below]
         else:
-            whom = self._sitting.narrator or "a teller"
+            whom = self._sitting.teller_named or "a teller"
             words = (
                 f"Nothing is noted to ask {whom}, and no marker waits for a name. F9 at a photograph notes something."
             )

@@ -1,13 +1,16 @@
 """The card that asks which date or place is meant: the choices numbered; of a place somewhere near one, or our own."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from functools import partial
 
 from boxlore.core.dates.event_question import asked_event
 from boxlore.core.errors import BoxloreError
+from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, full_name
 from boxlore.tasks.collection.prompts import Prompt
-from boxlore.tasks.sitting.which_date import OpenDate, choose_date, say_date
+from boxlore.tasks.sitting.people_corrections import add
+from boxlore.tasks.sitting.which_date import OpenDate, birth_asked, choose_date, say_date
 from boxlore.tasks.sitting.which_meant import OpenQuestion
 from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, mean, no_place, own_parts
 from boxlore.tasks.telling.events import tell_event
@@ -71,9 +74,12 @@ async def _ask_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> Non
 
 
 async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) -> None:
-    """Ask in other words for the date that is meant."""
+    """Ask in other words for the date that is meant; where a birth is in question, for that or for the date."""
+    whose = birth_asked(screen.sitting, question)
 
     def answer(answers: dict[str, str]) -> str:
+        if whose is not None and answers["born"]:
+            return _birth_kept(screen, whose, answers["born"])
         if not answers["date"]:
             return "Write when it was, as near as anyone can say. Esc leaves it open."
         try:
@@ -86,9 +92,22 @@ async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) 
     told = f"“{short(question.view.words, 60)}” stays as it was told"
     read_as = f", and is read as {question.names[0]}" if question.names and not question.asks else ""
     above = question.asks or f"{told}{read_as}."
-    hint = "As near as anyone can say: 1952, about 1950, summer of 1953. A birth is told under Put right, People."
-    blank = Blank("date", "When was this photograph taken?", "", hint)
-    await Form("When was it?", [blank], answer, above=above).open(screen.app)
+    blanks = [Blank("date", "When was this photograph taken?", "", "As near as anyone can say: 1952, about 1950.")]
+    if whose is not None:
+        hint = "The day or the year. What is told by an age is worked out from it."
+        blanks.insert(0, Blank("born", f"When was {whose.name} born?", "", hint))
+        blanks[1] = replace(blanks[1], label="Or when was this photograph taken?")
+    await Form("When was it?", blanks, answer, above=above).open(screen.app)
+
+
+def _birth_kept(screen: ItemView, person: Person, words: str) -> str:
+    """Keep a birth, by which an age that was told is read. Returns '' or what is wrong with the words."""
+    try:
+        add(screen.sitting, person, "born", words)
+    except BoxloreError as error:
+        return str(error)
+    _done(screen, f"{person.name}, born {words}")
+    return ""
 
 
 async def _ask_place(screen: ItemView, question: OpenPlace) -> None:

@@ -1,6 +1,7 @@
 """The lines of a form that are more than free words: one of a few choices, and the path of a folder or file."""
 
 import os
+import time
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
@@ -12,22 +13,32 @@ MOST = 200
 """Names of one folder that are looked through for a completion; a folder of more is completed by more letters."""
 
 
+PAUSE = 1.0
+"""Seconds after which a letter begins another label."""
+
+
 class ChoiceLine(Words):
-    """Shows one of a few labels. Left, Right and Space change it; letters choose the label that begins with them."""
+    """Shows one of a few labels. Left, Right and Space change it; letters choose the label that begins with them. Words
+    typed here by mistake, with which no label begins, leave it as it was."""
 
     def __init__(self, labels: Sequence[str], text: str = "") -> None:
         super().__init__(text=text if text in labels else labels[0])
         self._labels = list(labels)
-        self._typed = ""
+        self._typed, self._typed_at, self._before = "", 0.0, self.text
 
     async def _on_key(self, event: events.Key) -> None:
         event.stop()
         event.prevent_default()
-        if event.key in ("left", "right", "space"):
+        now = time.monotonic()
+        if now - self._typed_at > PAUSE:
+            self._typed, self._before = "", self.text
+        if event.key in ("left", "right") or (event.key == "space" and not self._typed):
             self._typed = ""
             self._turn(-1 if event.key == "left" else 1)
-        elif (letter := event.character or "").isprintable() and not self._begin_with(self._typed + letter):
-            self._begin_with(letter)
+        elif (letter := event.character) and letter.isprintable():
+            self._typed, self._typed_at = self._typed + letter, now
+            if not self._begin_with(self._typed):
+                self.load(self._before)
 
     async def _on_paste(self, event: events.Paste) -> None:
         event.stop()
@@ -43,7 +54,6 @@ class ChoiceLine(Words):
         label = next((label for label in self._labels if label.casefold().startswith(typed.casefold())), None)
         if label is None:
             return False
-        self._typed = typed
         self.load(label)
         return True
 

@@ -3,9 +3,8 @@
 First it is in half blocks, two pixels to a cell one above the other; then, where the terminal can, it is sharp.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache, partial
 from itertools import groupby, zip_longest
 
 from rich.color import Color, ColorType
@@ -13,10 +12,8 @@ from rich.color_triplet import ColorTriplet
 from rich.segment import Segment
 from rich.style import Style
 from textual import events
-from textual.color import Color as Tint
 from textual.geometry import Region, Size
 from textual.message import Message
-from textual.renderables.background_screen import BackgroundScreen
 from textual.strip import Strip
 
 from boxlore.tasks.sitting.sharp_picture import Graphics, SharpPicture
@@ -191,51 +188,6 @@ class Picture(Painted):
                 start = max(0, min(int(pin.x * glimpse.width) - 1, glimpse.width - len(label)))
                 letters |= {start + at: letter for at, letter in enumerate(label)}
         return letters
-
-
-class Dimmed(BackgroundScreen):
-    """The screen below a card. The cells of a picture, each of its own colours, are dimmed quicker than Textual does,
-    for half of what a key takes that opens a card goes there: in steps of STEP, which nobody sees of what is dimmed,
-    and cells side by side that look alike then are one segment."""
-
-    @classmethod
-    def process_segments(cls, segments: Iterable[Segment], color: Tint) -> Iterable[Segment]:
-        for is_picture, alike in groupby(segments, _is_picture):
-            if not is_picture:
-                yield from super().process_segments(alike, color)
-                continue
-            for (over, under), cells in groupby(alike, partial(_tinted, tint=color)):
-                yield Segment("".join(cell.text for cell in cells), Style.from_color(over, under))
-
-
-STEP = 8
-"""The colours of a picture that is dimmed are rounded to so many of 256."""
-
-
-def _is_picture(segment: Segment) -> bool:
-    return segment.text[:1] == HALF and segment.style is not None
-
-
-def _tinted(cell: Segment, *, tint: Tint) -> tuple[Color | None, Color | None]:
-    style = cell.style or Style()
-    return _mixed(style.color, tint), _mixed(style.bgcolor, tint)
-
-
-def _mixed(cell: Color | None, tint: Tint) -> Color | None:
-    if cell is None or cell.triplet is None:
-        return cell
-    red, green, blue = cell.triplet
-    share = tint.a
-    return _stepped(
-        int(red + (tint.r - red) * share) // STEP,
-        int(green + (tint.g - green) * share) // STEP,
-        int(blue + (tint.b - blue) * share) // STEP,
-    )
-
-
-@lru_cache(4096)
-def _stepped(red: int, green: int, blue: int) -> Color:
-    return _color([part * STEP + STEP // 2 for part in (red, green, blue)])
 
 
 def _color(rgb: Sequence[int]) -> Color:

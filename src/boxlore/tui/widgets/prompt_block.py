@@ -12,6 +12,7 @@ from boxlore.core.dates.event_question import asked_event
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import audience_shown
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.places.names_apart import names_apart
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.records.item_record import Record, StatementView
@@ -20,6 +21,7 @@ from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion
 from boxlore.tasks.telling.understanding import Understood
+from boxlore.tui.from_inside import SIDES
 from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words
 
@@ -174,8 +176,6 @@ class Block(Vertical):
         self.draw()
 
 
-SIDES = {"recto": "front", "verso": "back"}
-"""What the two sides are called on the screen."""
 SURE_WORDS = {Sure.SURE: "", Sure.LIKELY: "likely", Sure.GUESS: "a guess", Sure.NOT_KNOWN: "not known"}
 
 
@@ -258,15 +258,20 @@ def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:
     """The choices of a place in question, numbered as the card of Ctrl+P has them."""
     if not names:
         return (("Ctrl+P", "bold"), " makes it our own; it is not in the list of places")
-    numbered = " · ".join(f"{number} {short(name, 34)}" for number, name in enumerate(names, 1))
+    numbered = " · ".join(f"{number} {short_place(name, 34)}" for number, name in enumerate(names, 1))
     return (("? ", "bold $warning"), ("Ctrl+P", "bold"), f" chooses: {numbered}")
+
+
+def short_place(name: str, width: int) -> str:
+    """The name of a place in so many letters: what lies between it and its country is left out first."""
+    place, *within, country = name.split(", ") if name.count(", ") > 1 else (name, "")
+    return short(f"{place}, … {country}" if within and len(name) > width else name, width)
 
 
 def _date_parts(date: DateReading | None, way: FamilyWay) -> tuple[StyledText, ...]:
     if date is None or date.edtf is None:
         return ()
-    shown = family_display(date.edtf, way)
-    return (f"= {shown}", f"   {date.edtf.text}" if date.edtf.text != shown else "")
+    return (f"= {family_display(date.edtf, way)}",)
 
 
 def _said(view: StatementView) -> str:
@@ -281,6 +286,11 @@ def _named(view: StatementView, meant: str) -> str:
 
 
 def _state(record: Record, prompt: Prompt, own: StatementView | None) -> str:
+    if any(conflict.field == prompt.field for conflict in record.conflicts):
+        return "disputed: Ctrl+P"
+    used = record.rests_on(prompt.field)
+    if own is not None and not (prompt.gathers or FIELDS[prompt.field].many) and used and own not in used:
+        return "another is used"
     if own is not None and marks(own):
         return marks(own)
     return "asked, not known" if prompt.field in record.not_known else ""
