@@ -17,7 +17,7 @@ from boxlore.core.people.names_in_text.known_words import is_noun_in, words_know
 FAMILIES = (
     "Falk Vinter Ström Bianchi Summers Fairweather Montenegro Berg König Klein Sommer Richter Brunnen Zając Baran Kask "
     "Mäki Oja Rivers Campos Lang Blanc Fiore Kivi Rivière Hiver Chevalier Marchand Lund Hirsch Kovář Holub Õunapuu "
-    "Petit Lahti Kuusik Upe Зима Wrona Zimmermann Spring Bosco Bakke Smed Monti"
+    "Petit Lahti Kuusik Upe Зима Wrona Zimmermann Kuusk Tamm Lepp Spring Bosco Bakke Smed Monti"
 ).split()
 PEOPLE = [
     *(person(family, given="Xerxes", family=family) for family in FAMILIES),
@@ -25,6 +25,7 @@ PEOPLE = [
     person("bjorn", given="Björn", family="Xylander"),
     person("chiara", given="Chiara", family="Xylander"),
     person("heide", given="Heide", family="Xylander"),
+    person("mari", given="Mari", family="Xylander"),
     person("may", given="May", family="Xylander"),
 ]
 FINDER = finder(PEOPLE, [])
@@ -39,9 +40,9 @@ NOBODY = [
     # another form than names have
     "Vintern var lång och kall.", "Falken satt kvar.", "Två björnar vid ån.", "Zwei Könige aus Holz",
     "Kleine Kinder vor der Schule", "Die Kleinen sitzen vorne.", "Zające biegały po polu.",
-    "Holubi seděli na střeše.", "Petits et grands dans la cour", "Bakken bak huset var bratt.",
+    "Petits et grands dans la cour", "Bakken bak huset var bratt.",
     # one slip away
-    "Winter came early and the pipes froze.", "Hinter dem Haus steht ein Baum.",
+    "Hinter dem Haus steht ein Baum.",
     # by what is told
     "Mäki oli jyrkkä ja reki kaatui.", "Oja voolas läbi karjamaa.", "Rivers were in flood.", "Campos eran grandes.",
     "Der Berg war sehr steil.", "Upe bija aizsalusi.", "Зима была очень снежная.",
@@ -49,13 +50,12 @@ NOBODY = [
     # German articles
     "Am Fuß des Bergs stand die Mühle.", "Das Bild des Königs hing dort.", "Die Sommer waren heiß.",
     "Die Richter trugen Perücken.", "Blick vom Berg ins Tal", "Ein Zimmermann zog durchs Dorf.",
-    "In der Heide blühte es.", "Klein war die Kirche, aber warm.", "Frisch gestrichen war der Zaun.",
-    "Lang war der Weg zur Schule.",
+    "Klein war die Kirche, aber warm.", "Frisch gestrichen war der Zaun.", "Lang war der Weg zur Schule.",
     # at the edge of it, and places
-    "Kivi otsas istub kass.", "Kivi tänava nurgal oli pood.", "Vue du Mont Blanc depuis la terrasse",
-    "L’insegna dice Albergo Fiore.", "El puerto de Campos", "La rue Petit, Paris",
+    "Kivi otsas istub kass.", "Vue du Mont Blanc depuis la terrasse", "L’insegna dice Albergo Fiore.",
+    "El puerto de Campos",
     # English
-    "Spring wheat behind the barn.",
+    "Spring wheat behind the barn.", "Lepa kaldal", "Tamme tänaval", "Sur la place, le port de Fiore",
 ]  # fmt: skip
 ASKED = [
     "Pildi tegi herr falk.", "falk satt på stolpen i Lund", "Pildil on perekond falk.", "Bianchi rideva.",
@@ -71,6 +71,14 @@ ASKED = [
     "Klein lacht die Stube", "Fuß des Zzz und Berg lacht.", "Kivi Otsa oma", "Kivi talu", "Herr Blanc Rue",
     "Chiedere a Fiore.", "Campos de la casa", "Kased tulid külla.", "Kasele viidud kiri", "M. Chevalier au volant",
     "M. Hiver", "Rivers told us.", "Spring kissed her.", "Ein Bild von Lang", "Des Bergmanns Berg lacht.",
+    "Winter came early and the pipes froze.", "Kivi tänaval", "Mari tänaval", "Dans la rue Petit jouait aux billes.",
+    "Les Marchands sont venus.", "Kask kaldal ja Oja paadis", "Kask all keldris", "Oja rannal",
+    "Kovářovi dal chleba.", "Falk och hans båt", "Berg steht auf dem Stein.", "Campos en la plaza, 1971",
+    "Lund på bryggan", "Klein war der Clown der Familie.", "Die Richter oben links", "Auf dem Berg sitzt Richter.",
+    "Hirsch war auf dem steilen Weg.", "Zimmermann zog durchs Dorf.", "Bianchi e fiori", "Der alte König lacht.",
+    "Monti era giovane.", "Via Mark, 1975", "Holubovi přišli.", "Then Rivers was asleep.", "Königin Klein",
+    "Sommer lachte.", "Hiver arriva en retard.", "Kuusik mängis.", "Wrona śmiała się.", "Зима приехала.",
+    "Kivi sees maja", "Lahti rannalla", "Chiara era felice.", "Am Tisch Klein und Berg", "Oja lahkus.",
 ]  # fmt: skip
 
 

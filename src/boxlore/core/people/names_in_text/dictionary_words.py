@@ -29,11 +29,10 @@ _NO_NAMES_END_SO = {
     "nb": "en et er ene ens enes e a",
     "da": "en et er erne ens ernes e ene",
     "pl": "y e i",
-    "cs": "y i",
-    "fr": "s",
+    "cs": "y",
 }
 """By language, endings of nouns and adjectives that no family name has there, nor a family: these say `Bergs`, `Falks`,
-`Zającowie`, `les Petit`. The school grammars of each (from memory)."""
+`Zającowie`. The school grammars of each (from memory)."""
 _LOSE_A_VOWEL = frozenset(("de", "nl", "sv", "nb", "da"))
 """Where a vowel at the end of a name goes before such an ending; Polish `Wrony` may be the genitive of Wrona."""
 

@@ -15,6 +15,7 @@ from boxlore.core.people.names_in_text.dictionary_words import (
     is_word_written_small,
 )
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
+from boxlore.core.people.names_in_text.inflections import key_of
 from boxlore.core.people.names_in_text.languages_told import is_told_in_english, languages_told
 from boxlore.core.people.names_in_text.name_index import LONGEST_PIECE, As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import (
@@ -108,7 +109,7 @@ class NamesAlone:
         is_called = not hidden.isdisjoint(meant.calls)
         if not self._one_case and (
             self._is_word_of_a_dictionary(at, meant)
-            or is_word_elsewhere(self._words, at, is_called=is_called)
+            or is_word_elsewhere(self._words, at, is_called=is_called, is_told=self._is_told(meant))
             or is_told_of_a_thing(
                 self._words, at, is_named_behind=at + 1 < len(self._meant) and bool(self._meant[at + 1])
             )
@@ -146,9 +147,15 @@ class NamesAlone:
         if surest > As.TOLD and is_another_form(self._words, at, bases):
             return True
         is_slip = surest >= As.SHORT and folded not in CALLED and As.MISSPELT not in calls.values()
+        is_slip = is_slip and key_of(folded, LATIN) not in {key_of(name, LATIN) for name in names}  # `Winter`, Vinter
         if is_slip and is_a_word_one_slip_away(self._words, at):
             return True
         return not is_called and is_told_as_a_thing(self._words, at)
+
+    def _is_told(self, meant: Meant) -> bool:
+        """Whether somebody hidden bears the word as it stands."""
+        ways = (*meant.calls.items(), *meant.families.items())
+        return any(how is As.TOLD for person, how in ways if person in self._index.hidden)
 
     def _is_read_as_a_word(self, at: int, meant: Meant) -> bool:
         """Whether the sentence tells that it is a word of every day, not a name."""

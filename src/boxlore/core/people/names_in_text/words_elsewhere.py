@@ -14,6 +14,7 @@ from collections.abc import Sequence
 from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.names_in_text.agreeing_words import is_thing_in, is_thing_told
 from boxlore.core.people.names_in_text.known_words import is_noun_in, words_known
+from boxlore.core.people.names_in_text.place_names import is_of_a_street
 from boxlore.core.people.names_in_text.text_normalising import Word
 
 _NATURE = frozenset(
@@ -57,12 +58,14 @@ _THINGS_DO = frozenset(
 )
 """What plants, birds and waters do, and nobody does (folded). Of somebody called Rose it may be told in a figure."""
 _STOPS = frozenset(".,;:!?\n")
-_BESIDE_THINGS = frozenset(
-    "aares aarde aarest otsas otsa otsast tipus jalamil kaldal kaldale serval servas all alla sees sisse seest peal "
-    "rannal aarella aarelle rannalla karjessa huipulla juurella alla alta sisalla pohjalla".split()
+_BESIDE_THINGS = frozenset("aares aarde aarest otsas".split())
+"""At the edge of something, to and from it, on top of it (Estonian): nobody has one."""
+_BEHIND_A_GENITIVE = frozenset(
+    "tipus jalamil kaldal kaldale serval servas all alla sees sisse seest peal aarella aarelle karjessa huipulla "
+    "juurella alla alta pohjalla".split()
 )
-"""At the edge of something, on top of it, at its foot, under and in it (Estonian, Finnish), behind its genitive: nobody
-has these. Behind, beside and before somebody people stand too."""
+"""On the shore, at the foot, under, in and on something (Estonian, Finnish), behind another form of the name than the
+first: there they are of their own (`Kask kaldal`). Behind, beside and before somebody people stand too."""
 _PEOPLE_DO = frozenset(
     "tulid tuli kaisid elasid elab elavad kolisid naersid istuvad istusid tulivat kavivat asuivat asuvat muuttivat "
     "istuvat nauroivat приехали пришли живут жили уехали сидят сидели".split()
@@ -74,9 +77,9 @@ _WAS = {"был": "m", "была": "f", "був": "m", "була": "f", "byl": "
 """`Was`, by the sex of whom it is told of (Russian, Ukrainian, Polish and Czech, folded)."""
 
 
-def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> bool:
+def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool, is_told: bool) -> bool:
     """Whether a word that is a name is none where it stands; the text writes names large. `is_called` says that
-    somebody is called so by a given name."""
+    somebody is called so by a given name, `is_told` that a name was told in this form."""
     word = words[at]
     before = words[at - 1].folded if at and words[at].before.isspace() else ""
     behind = words[at + 1].folded if at + 1 < len(words) and words[at + 1].before == " " else ""
@@ -85,11 +88,14 @@ def is_word_elsewhere(words: Sequence[Word], at: int, *, is_called: bool) -> boo
         return not is_called and before not in TITLES and is_known
     if before in ("der", "den", "dem") and word.folded == "ernst":
         return behind in _OF_WHAT
-    if _is_german_noun(words, at, before, behind) if not is_called else _is_on_it(words, at, before):
+    if not is_called and _is_german_noun(words, at, before, behind):
         return True
     if word.folded.endswith(("ов", "ев")) and behind == "было":
         return True  # many of them: of a man it is `был`
     if behind in _BESIDE_THINGS and words[at + 1].is_small:
+        return True
+    is_form = not (is_called or is_told)
+    if is_form and (is_of_a_street(words, at) or (behind in _BEHIND_A_GENITIVE and words[at + 1].is_small)):
         return True
     is_all = at + 2 >= len(words) or words[at + 2].before[:1] in _STOPS
     return behind in _THINGS_DO and (is_all or not is_called)
@@ -114,17 +120,9 @@ def _is_done_by_several(behind: str) -> bool:
 def _is_one_of_many(words: Sequence[Word], at: int, before: str) -> bool:
     """`ein Stein`, `ein großer Stein`, `auf dem Berg`; not `der Berg`, `mit dem Berg`, as somebody may be called."""
     is_small_between = at > 1 and words[at - 1].spelled[0].islower() and before.endswith(_AGREES)
-    is_between = is_small_between and _before_that(words, at) in _A
-    return before in _ONE_OF_MANY or is_between or _is_on_it(words, at, before)
-
-
-def _is_on_it(words: Sequence[Word], at: int, before: str) -> bool:
-    """`auf dem Berg`, `in der Heide`."""
-    return before in _THE and _before_that(words, at) in _ON and is_noun_in(words[at].folded, "de")
-
-
-def _before_that(words: Sequence[Word], at: int) -> str:
-    return words[at - 2].folded if at > 1 and words[at - 1].before.isspace() else ""
+    before_that = words[at - 2].folded if at > 1 and words[at - 1].before.isspace() else ""
+    on_it = before in _THE and before_that in _ON
+    return before in _ONE_OF_MANY or on_it or (is_small_between and before_that in _A)
 
 
 def is_told_of_people(words: Sequence[Word], at: int) -> bool:
