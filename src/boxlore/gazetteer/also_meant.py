@@ -97,8 +97,10 @@ def _or_longer(
         return read
     told = Told(text=read.text, contexts=(), year=year, before=told_before(told_words, ()), unsure=True)
     also = place_answer(db, longer[:FORMS_SHOWN], told, [name]).choices
-    choices = (read.choices[0], *also, *read.choices[1:])[:MOST_CHOICES]
-    return replace(read, kind="area" if read.kind == "area" else "choices", choices=choices)
+    choices = (read.choices[0], *also, *read.choices[1:])
+    if read.kind == "area" and fold_place(also[0].name) == f"{fold_place(name)} city":  # `Salt Lake` is not the county
+        choices = (also[0], read.choices[0], *also[1:], *read.choices[1:])
+    return replace(read, kind="area" if read.kind == "area" else "choices", choices=choices[:MOST_CHOICES])
 
 
 def _or_nature(

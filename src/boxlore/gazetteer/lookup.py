@@ -34,6 +34,7 @@ from boxlore.core.places.taking_apart import (
     spaced,
     take_apart,
     with_epithets,
+    with_qualifier,
     without_district,
     without_way,
     written_out,
@@ -51,6 +52,7 @@ from boxlore.gazetteer.matching import (
     also_told,
     city_among,
     exact,
+    exactly_named,
     family_of,
     has_apostrophe,
     is_description,
@@ -164,7 +166,11 @@ class Gazetteer:
         beside = beside or (read.kind == "check" and read.best is not None and bool(read.best.box))
         if (read.kind in ("kept", "perhaps") or beside) and not is_ship(text):
             joined = None if self._is_form(text) else part_of_town(text)
-            for words in (*written_out(text), *([", ".join(joined)] if joined else [])):
+            qualified = [
+                way for way in with_qualifier(text) if read.kind != "match" and exact(self._db, way.partition(",")[0])
+            ]
+            ways = (*qualified, *written_out(text), *([", ".join(joined)] if joined else []))
+            for words in ways:
                 again = self._read_words(words, year, used, home)
                 if _is_better(again, read):
                     return replace(again, text=text, kind="check" if again.kind == "match" else again.kind)
@@ -269,6 +275,8 @@ class Gazetteer:
     def _among(self, told_words: Parts, parts: Sequence[str], told: Told, family: Family) -> PlaceReading | None:
         """The place that the parts left name: exactly if any of them does, else at a guess; None if none does."""
         may_be = [at for at in reversed(range(len(parts))) if not (is_generic(parts[at]) or is_ship(parts[at]))]
+        if not may_be and len(parts) == 1 and self._is_name_at_home(parts[0], family):
+            may_be = [0]
         names = {at: _names(told_words, parts, at) for at in may_be}
         ranked = {at: named(self._db, names[at], told.contexts, told.year, family) for at in names}
         for at in filter(lambda at: is_description(parts[at]), names):
@@ -326,6 +334,11 @@ class Gazetteer:
             before = told_beside(replace(smaller, unsure=True), told_words, parts[: at - 1])
             return place_answer(self._db, parts_of, before, names[at - 1])
         return place_answer(self._db, exactly[at], told, names[at])
+
+    def _is_name_at_home(self, part: str, family: Family) -> bool:
+        """Whether words that may only describe a place are the name of one at home (`Sea Point`)."""
+        rows = exactly_named(self._db, [fold_place(part)]) if part.istitle() and " " in part else {}
+        return any(row[2] in family.home for row in rows.values())
 
     def _inside(
         self, told_words: Parts, parts: Sequence[str], town: Ranked, told: Told, family: Family

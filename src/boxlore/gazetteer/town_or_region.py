@@ -206,7 +206,8 @@ def _last_words(
         is_name = is_generic(last) or is_description(last) or (goes_on and _has_name(tokens[:-count]))
         is_name = is_name or ends_as_kind(f"{start} {last}") or fold_place(start) in BEGINNING
         meanings = [] if is_name else [part for part in meanings_of(db, last, year) if _bears(db, part)]
-        if meanings and not _is_form_at_home(db, last, meanings, family):
+        is_town = meanings and _is_far_city(db, [start, last], meanings, family)  # `bei Tante Ilse in Stettin`
+        if meanings and not is_town and not _is_form_at_home(db, last, meanings, family):
             before = without_leading(_JOINING.sub("", " ".join(tokens[:-count])))
             left = [before] if before else []
             return left, [_likeliest(db, meanings, left, [], family, year)]

@@ -13,6 +13,7 @@ from boxlore.core.places.taking_apart import (
     spaced,
     take_apart,
     with_epithets,
+    with_qualifier,
     without_district,
     without_way,
     written_out,
@@ -104,6 +105,15 @@ def test_what_tells_a_town_from_others_behind_a_stroke() -> None:
     assert "Frankfurt (Oder), Mark" in with_epithets("Frankfurt/Oder, Mark")
     assert "Marburg an der Lahn" in with_epithets("Marburg/Lahn")
     assert with_epithets("Danzig / Gdańsk") == with_epithets("s/s Polonia") == with_epithets("Reval") == ()
+
+
+def test_what_tells_a_german_town_from_others() -> None:
+    assert with_qualifier("Schwerin i. M.") == ("Schwerin, Mecklenburg",)
+    assert with_qualifier("Schwerin i.M., Schloßstraße") == ("Schwerin, Mecklenburg, Schloßstraße",)
+    assert with_qualifier("Schwerin i. Xyz.") == with_qualifier("Schwerin") == with_qualifier("Frankfurt am Main") == ()
+    assert "Landsberg an der Warthe" in with_qualifier("Landsberg a. W.")
+    assert "Zell (Mosel)" in with_qualifier("Zell a.d. Mosel")
+    assert with_qualifier("Rothenburg o. T.") == ("Rothenburg ob der Tauber",)
 
 
 def test_the_stroke_of_a_ship_parts_no_names() -> None:

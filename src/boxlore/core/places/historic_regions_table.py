@@ -37,14 +37,14 @@ REGIONS: tuple[Region, ...] = (
     ),
     Region(
         "East Prussia",
-        ("east prussia", "e prussia", "ostpreussen", "ost preussen", "east pr", "ostpr", "ostpreuss"),
+        ("east prussia", "e prussia", "ostpreussen", "ost preussen", "east pr", "ostpr", "ostpreuss", "opr"),
         ("RU", "PL", "LT"),
         (53.0, 19.2, 55.9, 22.9),
         ("RU-KGD", "PL-28"),
     ),
     Region(
         "West Prussia",
-        ("west prussia", "w prussia", "westpreussen", "westpr", "westpreuss"),
+        ("west prussia", "w prussia", "westpreussen", "westpr", "westpreuss", "wpr"),
         ("PL",),
         (52.9, 16.0, 54.9, 19.9),
         ("PL-22", "PL-04"),

@@ -5,6 +5,7 @@ Each row: today's main name in the gazetteer, ISO country, other names. They go 
 
 ALSO: tuple[tuple[str, str, tuple[str, ...]], ...] = (
     ("Tallinn", "EE", ("Ревель", "Rewal", "Räävel")),
+    ("Gatchina", "RU", ("Gatšina", "Gatschina")),
     ("Tartu", "EE", ("Юрьев", "Jurjew", "Yuryev", "Дерпт")),
     ("Rakvere", "EE", ("Wesenberg", "Везенберг")),
     ("Paide", "EE", ("Weissenstein", "Weißenstein", "Вейсенштейн")),

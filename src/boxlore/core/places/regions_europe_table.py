@@ -20,7 +20,7 @@ REGIONS_EUROPE: tuple[Region, ...] = (
         (),
         _SOURCE_7,
     ),
-    Region("Neumark", ("neumark",), ("PL", "DE"), (52.2, 14.2, 53.4, 16.3), (), _SOURCE_6),
+    Region("Neumark", ("neumark", "n m"), ("PL", "DE"), (52.2, 14.2, 53.4, 16.3), (), _SOURCE_6),
     Region("Uckermark", ("uckermark",), ("DE",), (52.8, 13.0, 53.6, 14.5), (), _SOURCE_7),
     Region("Altmark", ("altmark",), ("DE",), (52.3, 10.8, 53.1, 12.3), (), _SOURCE_7),
     Region(
@@ -189,7 +189,7 @@ REGIONS_EUROPE: tuple[Region, ...] = (
     ),
     Region(
         "Lusatia",
-        ("lusatia", "lausitz", "oberlausitz", "niederlausitz", "upper lusatia", "lower lusatia"),
+        ("lusatia", "lausitz", "oberlausitz", "niederlausitz", "upper lusatia", "lower lusatia", "n l", "o l"),
         ("DE", "PL"),
         (50.7, 13.3, 52.3, 15.6),
         (),

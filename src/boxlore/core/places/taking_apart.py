@@ -141,7 +141,7 @@ _DISTRICT = re.compile(
     r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.|(?:ritter)?gut|herrenhaus|majątek|имение|мыза|"
     r"(?:haupt)?bahnhof|kurhaus|rathaus|hafen|(?:dp-|durchgangs|flüchtlings)?lager|kloster|fliegerhorst|flugplatz|(?:ost|nord)?seebad|schlo(?:ss|ß)|pastorat|kirchspiel|dorf|stadt|flecken|gmina|wieś|okres|obec|vesnice|dworzec|stacja|"
     r"станция|ст\.|село|деревня|дер\.|город|гор\.|г\.|посёлок|пос\.)\s+(?P<after>\S.*)$"
-    r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish|mõis|manor)$",
+    r"|^(?P<before>.*\S)\s+(?:губерния|губернии|губ\.|область|области|обл\.|уезд|уезде|уезда|uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish|mõis|manor)$",
     re.IGNORECASE,
 )
 
@@ -186,6 +186,41 @@ def with_epithets(words: str) -> tuple[str, ...]:
         return ()
     joining = ("{} ({})", "{} an der {}", "{} am {}", "{} im {}", "{} in {}")
     return tuple(form.format(told["town"], told["behind"]) + told["rest"] for form in joining)
+
+
+_GERMAN_QUALIFIER = re.compile(
+    r"^(?P<town>[^\W\d_][^,/()]*?)\s+(?P<joining>[aio])\.\s?(?:d\.\s?)?(?P<short>[^\W\d_]+)\.?(?P<rest>(?:,.*)?)$"
+)
+_GERMAN_REGIONS = {
+    "w": ("Westfalen",), "h": ("Holstein",), "holst": ("Holstein",), "m": ("Mecklenburg",), "meckl": ("Mecklenburg",),
+    "th": ("Thüringen",), "thür": ("Thüringen",), "sa": ("Sachsen",), "v": ("Vogtland",), "vogtl": ("Vogtland",),
+    "b": ("Böhmen", "Bayern", "Baden"), "pom": ("Pommern",), "pomm": ("Pommern",), "pos": ("Posen",),
+    "schl": ("Schlesien",), "erzgeb": ("Sachsen",), "e": ("Elsass", "Sachsen"), "els": ("Elsass",), "o": ("Odenwald",),
+    "r": ("Riesengebirge", "Rheinland"), "rhld": ("Rheinland",), "westf": ("Westfalen",), "hann": ("Hannover",),
+    "württ": ("Württemberg",), "bad": ("Baden",), "bay": ("Bayern",), "fr": ("Franken",), "opf": ("Oberpfalz",),
+    "p": ("Pommern", "Pfalz"), "pr": ("Preußen",),
+}  # fmt: skip
+_GERMAN_RIVERS = {
+    "w": ("Warthe", "Weser"), "l": ("Lech", "Lahn"), "s": ("Saale",), "h": ("Havel",), "m": ("Main",), "o": ("Oder",),
+    "rh": ("Rhein",), "d": ("Donau",), "e": ("Elbe",), "n": ("Neckar", "Netze"), "t": ("Tauber",), "i": ("Inn",),
+    "r": ("Ruhr", "Rhein"), "a": ("Aller", "Aisch"), "rbge": ("Rübenberge",),
+}  # fmt: skip
+"""What German names have behind `i.` and `a.` to tell them from others (common practice, no source)."""
+
+
+def with_qualifier(words: str) -> tuple[str, ...]:
+    """A town with what tells it from others, shortened in the German way, as it may be written out: `Schwerin i. M.` →
+    `Schwerin, Mecklenburg`, `Landsberg a. W.` → `Landsberg an der Warthe`; none for other words.
+    """
+    told = _GERMAN_QUALIFIER.match(words)
+    if told is None:
+        return ()
+    town, short, rest = told["town"], told["short"].casefold(), told["rest"]
+    if told["joining"] == "i":
+        return tuple(f"{town}, {region}{rest}" for region in _GERMAN_REGIONS.get(short, ()))
+    forms = ("{} an der {}", "{} am {}", "{} ({})") if told["joining"] == "a" else ("{} ob der {}",)
+    rivers = _GERMAN_RIVERS.get(short, (told["short"],))
+    return tuple(form.format(town, river) + rest for river in rivers for form in forms)
 
 
 _ON_THE_WAY = re.compile(
