@@ -131,6 +131,35 @@ FAMILY = [
     ("when Aunt Aino was nobbut three", None),
     ("when Aunt Aino was nobbut 0", None),
     ("Christmas, the year before 1938", None),
+    ("een jaar of twee na the wedding", "1954~"),
+    ("autumn, after the wedding", None),
+    ("Aunt Aino i trettioårsåldern", "[1949~..1952~]"),
+    ("Aunt Aino i 30-årsåldern", "[1949~..1952~]"),
+    ("Aunt Aino is seventeen there", "[1937-05..1938-05]"),
+    ("een oder zwei na the wedding", None),
+    ("ein oder zwei Jahre nach the wedding", "[1953~..1954~]"),
+    ("ett eller två år efter the wedding", "[1953~..1954~]"),
+    ("rok dva po the wedding", "[1953~..1954~]"),
+    ("rok po dva the wedding", None),
+    ("ein oder zwei nach the wedding", None),
+    ("года через два после the wedding", "1954~"),
+    ("года два после the wedding", "1954~"),
+    ("после the wedding, года два", "1954~"),
+    ("года два the wedding", None),
+    ("dopo the wedding, un paio d'anni", "1954~"),
+    ("efter the wedding, ett par år", "1954~"),
+    ("after the wedding, that same autumn", "1952-23"),
+    ("after the wedding that same autumn", "1952-23"),
+    ("after the flood, that same autumn", None),
+    ("im Jahr, als Joe came home", "1946"),
+    ("when Aunt Aino was a year old", "[1921-05..1922-05]"),
+    ("als Aunt Aino ein Jahr alt war", "[1921-05..1922-05]"),
+    ("когда Aunt Aino был год", "[1921-05..1922-05]"),
+    ("Aunt Aino, roczek", "[1921-05..1922-05]"),
+    ("Aunt Aino, een jaar", None),
+    ("years old Aunt Aino", None),
+    ("Aunt Aino, aged 19, at the mill", None),
+    ("Aunt Aino, 19, before she wed", None),
     ("Aunt Aino 4 1/2 år", "[1924-05..1925-05]"),
 ]
 
@@ -140,6 +169,32 @@ def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
     """Reckoned from the person's or the event's own date, about (our convention);
     an age of somebody whose day of birth is known is the days from one birthday to the day before the next."""
     assert read(words, PhraseSettings(), KNOWN).to_json()["edtf"] == edtf
+
+
+IN_TENS = [
+    ("Aunt Aino, Mitte dreißig", "1954~/1957~"),
+    ("Aunt Aino Anfang 40", "1960~/1964~ 1940"),
+    ("Aunt Aino um die dreißig", "[1949~..1952~]"),
+    ("Aunt Aino in den Dreißigern", "1950/1960 193X"),
+    ("Aunt Aino i tyverne", "1940/1950 192X"),
+    ("Aunt Aino først i tyverne", "1940~/1944~ 1920~/1923~"),
+    ("Aunt Aino in the thirties", "193X 1950/1960"),
+    ("Aunt Aino avait une vingtaine d'années", "[1939~..1942~]"),
+    ("Aunt Aino, la trentaine", "1950/1960"),
+    ("Aunt Aino, thirty-something", "1950/1960"),
+    ("Aunt Aino Mitte dreißig Ende vierzig", ""),
+    ("Aunt Aino, la trentaine, Paris", ""),
+    ("Aunt Aino, twenty-something, thirty-something", ""),
+    ("les années trente, Aunt Aino", "193X"),
+    ("Aunt Aino 40", "[1960-05..1961-05]"),
+]
+
+
+@every_row(("words", "choices"), IN_TENS)
+def test_ages_in_tens_beside_a_name_are_asked_about(words: str, choices: str) -> None:
+    """An age, and ten years of a century where the word may tell them (our convention)."""
+    reading = read(words, PhraseSettings(), KNOWN)
+    assert reading.edtf is None and " ".join(reading.alternatives) == choices
 
 
 TWO_LIVES = KnownDates(

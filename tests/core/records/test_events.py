@@ -133,6 +133,7 @@ OWNED = [  # told as an event of its own, with whose it is in its name
     FamilyEvent(id="e8", kind="marriage", names=("Anna’s wedding",), when=day("1950-12-14")),
     FamilyEvent(id="e9", kind="move", names=("kolimine Tapale",), when=day("1952-04")),
     FamilyEvent(id="e11", kind="other", names=("the shop opening",), when=day("1934")),
+    FamilyEvent(id="e11", kind="other", names=("leeripäev",), when=day("1938-06-05")),
     FamilyEvent(id="e10", kind="school", names=("Joes studentexamen",), when=day("1944-06-05")),
 ]
 OWNERS = [
@@ -145,6 +146,7 @@ OWNERS = [
     ("after Anna got married", None, None),
     ("efter studentexamen", "[1944-06-05..]", "is Joes studentexamen meant?"),
     ("the year the shop opened", "1934", "is the shop opening meant?"),
+    ("aasta pärast leeripäeva", "1939~", "is leeripäev meant?"),
     ("suvi enne Tapale kolimist", "1951-22", "is kolimine Tapale meant?"),
 ]
 

@@ -124,6 +124,31 @@ def test_countries_that_are_none(tmp_path: Path) -> None:
         start(tmp_path / "other", Settings(countries="New Zealand"))
 
 
+PET_FORMS = [
+    ("Верочке 5 лет", "[1912-09-30..1913-09-29]", "“Верочке 5 лет”: is Вера meant?"),
+    ("верочке 5 лет", None, None),  # no name
+    ("Верочка, 1938", None, "“Верочка, 1938”: is 1938 meant? Not understood: “Верочка”."),
+    ("Верочка в школе", None, None),
+    ("Танечке 5 лет", None, None),  # Татьяна is nobody here
+]
+
+
+def test_an_age_with_a_pet_form_is_asked_about(tmp_path: Path) -> None:
+    start(tmp_path / "ours", Settings(language="ru"))
+    with open_collection(tmp_path / "ours") as opened:
+        teller, act = Teller(opened), opened.act("people")
+        person = act.new(Kind.PERSON)
+        teller.add(act, person, "name", "Вера", Telling())
+        teller.add(act, person, "born", "30 сентября 1907", Telling())
+        act.done()
+        for words, edtf, ask in PET_FORMS:
+            act = opened.act("an item")
+            item = act.new(Kind.ITEM)
+            teller.add(act, item, "date", words, Telling())
+            act.done()
+            assert date_of(opened, item) == (edtf, ask), words
+
+
 def test_an_age_with_the_name_in_the_dative(tmp_path: Path) -> None:
     start(tmp_path / "ours", Settings(language="ru"))
     with open_collection(tmp_path / "ours") as opened:

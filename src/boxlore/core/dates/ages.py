@@ -308,6 +308,8 @@ def _said_more(token: Token, tokens: list[Token], kinds: set[str]) -> set[str]:
     senses = token.senses
     if senses[0].value in ("nearly", "at_most", "just"):
         return {str(senses[0].value)}
+    if any(sense.kind == "years_old" and sense.value == "about" for sense in senses):
+        return {"about", "old"}
     if "years_old" in token.kinds and "unit" not in token.kinds:
         return {"old"}
     if senses[0].kind != "unit" or senses[0].value != "year":

@@ -9,10 +9,12 @@ from itertools import groupby
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast
 from boxlore.core.dates.ages_in_captions import ages_told
+from boxlore.core.dates.ages_in_tens import ask_of_tens
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.guards import guarded, is_meant
 from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.proposing import NOT_UNDERSTOOD, Decided
 
 
@@ -37,7 +39,7 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
     """“Grete mit 14, zur Konfirmation”, “Leida leeripäev, ta oli siis 18”: the question whether the one age is meant
     that is told between commas, of the one person who is named; None where another part is a date."""
     persons = [token for token in tokens if token.senses[0].kind == "person"]
-    parts = [list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma]
+    parts = _with_number_of_person([list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma])
     if len(persons) != 1 or len(parts) < 2:
         return None
     ages: list[Edtf] = []
@@ -46,8 +48,8 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
         if persons[0] not in part:
             part = [replace(token, senses=persons[0].senses) if token.is_any(_THEY) else token for token in part]
         outcome = of_age(part, words, context)
-        if outcome and outcome.edtf:
-            ages.append(outcome.edtf)
+        if outcome and (outcome.edtf or len(outcome.alternatives) == 1):
+            ages.append(outcome.edtf or standard.parsed(outcome.alternatives[0]))
         elif (told := decided(part)) and told.edtf:
             return None
         else:
@@ -56,6 +58,18 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
         return None
     unread = ", ".join(f"“{run}”" for run in left)
     return Outcome(None, f"{is_meant(ages[0], context)} {NOT_UNDERSTOOD}: {unread}.", (ages[0].text,))
+
+
+def _with_number_of_person(parts: list[list[Token]]) -> list[list[Token]]:
+    """“Ada, 19, before she wed”, “Ada, aged 19, at the mill”: an age that is all between two commas is of the person
+    that is all before them."""
+    for at in range(1, len(parts)):
+        if len(parts[at - 1]) == 1 and all(token.is_any(_OF_AN_AGE) for token in parts[at]):
+            return [*parts[: at - 1], [*parts[at - 1], *parts[at]], *parts[at + 1 :]]
+    return parts
+
+
+_OF_AN_AGE = NUMBERS | {"aged", "years_old", "about", "about_behind", "unit", "doubt"}
 
 
 def _is_comma(token: Token) -> bool:
@@ -67,9 +81,38 @@ _THEY = frozenset(("they",))
 
 def of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
     """What words come to that tell an age, the ages of several or a feast by its number; None for other words."""
-    tokens = in_months(tokens)
+    tokens = with_one_year(in_months(tokens))
     try:
         text = nth_feast(tokens, context) or age(tokens, words, context) or ages_told(tokens, words, context)
+        if not text:
+            ask_of_tens(tokens, words, context)
     except NoSuchDate as none:
         return Outcome(None, none.ask, none.choices)
     return guarded(Outcome(standard.parsed(text)), context) if text else None
+
+
+def with_one_year(tokens: list[Token]) -> list[Token]:
+    """The tokens with the number that an article or nothing tells: “when Tom was a year old”, “als Otto ein Jahr alt
+    war”, `когда Вере был год`."""
+    if any(token.is_any(NUMBERS) for token in tokens if token.senses[0].kind != "person"):
+        return tokens
+    ages = [at for at, token in enumerate(tokens) if token.is_any(_YEARS_OLD)]
+    if len(ages) != 1 or ages[0] == 0:
+        return tokens
+    (at,) = ages
+    before, year = tokens[at - 1], tokens[at]
+    is_unit = any(sense.kind == "unit" for sense in year.senses)
+    if before.is_any(_COMMA) and at > 1 and not is_unit:
+        before = tokens[at - 2]  # “Zosia, roczek”
+    led = is_unit and not any(token.is_any(_LEADS) for token in tokens)
+    several = any(sense.kind == "unit" and sense.value != "year" for sense in year.senses)
+    if led or several or not (before.is_any(_ARTICLE_OR_WAS) or before.senses[0].kind == "person"):
+        return tokens
+    one = Token((Sense("day", (1, 1)),), year.start, year.start)
+    return [*tokens[:at], one, *tokens[at:]]
+
+
+_YEARS_OLD = frozenset(("years_old",))
+_COMMA = frozenset(("comma",))
+_LEADS = frozenset(("was", "aged", "at_years"))
+_ARTICLE_OR_WAS = frozenset(("noise", "was", "at_years"))

@@ -29,6 +29,7 @@ from boxlore.core.dates.double_meanings import (
     doubted,
     give_or_take,
     is_month_or_day,
+    on_with_doubt,
     spread,
     without_letter_of_lab,
 )
@@ -76,6 +77,7 @@ _ASKED = {
 """Kinds of words with which nothing is read, and what is said then."""
 _WITH_YEAR = frozenset(("year", "dates"))
 
+_NUMBERED_AGES = NUMBERS | {"years_old", "tens"}
 _HEMISPHERES = frozenset(("south", "north"))
 _TOLD_OTHERWISE = AGE_WORDS | STAGES | _ASKED.keys() | _HEMISPHERES | _OF_YEARS | {"season", "person"}
 """Kinds of words with which more than the grammar has to be asked."""
@@ -163,6 +165,8 @@ def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | N
     begun = understood(date, context, own) if (date := before_on(words)) else None
     if begun and begun.edtf and begun.edtf.kind == "date":
         return understood(f"{date} onwards", context, own)
+    if onwards := on_with_doubt(words):
+        return understood(onwards, context, own)
     if date := without_letter_of_lab(words):
         stamped = understood(date, context, own)
         if stamped and is_month_or_day(stamped.edtf):
@@ -186,7 +190,7 @@ def _told_otherwise(
         return asks, tokens, context
     if "birthday" in kinds and "person" in kinds and (day := birthday_in_year(tokens)):
         return guarded(Outcome(standard.parsed(day)), context), tokens, context
-    may_be_age = kinds & NUMBERS and (kinds & AGE_WORDS or "person" in kinds)
+    may_be_age = (kinds & _NUMBERED_AGES) and (kinds & AGE_WORDS or "person" in kinds)
     if may_be_age and (outcome := of_age(tokens, words, context)):
         return outcome, tokens, context
     if "republican" in kinds and (day := republican_day(words)):

@@ -43,7 +43,7 @@ def _number(sense: Sense) -> tuple[int, int]:
     return sense.value
 
 
-def _only_year(text: str) -> str:
+def only_year(text: str) -> str:
     """The year that holds all of a date of EDTF which is told without doubt; empty where there are several."""
     edtf = standard.parsed(text)
     first, last = edtf.earliest, edtf.latest
@@ -395,7 +395,7 @@ class Assembly(Gathered):
 
     def _event(self, value: str) -> bool:
         date = self.date
-        if date.within_a_year and self.units[-1:] == ["year"] and (year := _only_year(value)):
+        if date.within_a_year and self.units[-1:] == ["year"] and (year := only_year(value)):
             self.units.pop()
             return self._year(year)  # “Bonfire Night, the year we were married”
         if date.event or date.year or date.month or date.day or date.feast or date.years or self.numbers:

@@ -174,6 +174,8 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     row = arranged(kinds)
     if row is None or ("dates" in kinds and any(_is_of_another_order(sense, context) for sense in senses)):
         return None
+    if row.last and senses[row.places[-1]].value:
+        return None  # “late Victorian, or just after” is not open
     words = senses if row.is_as_told else _arranged_words(senses, row, kinds)
     if row.is_plain and (plain := plain_date(words)):
         plain.season_alone = True
@@ -205,6 +207,8 @@ def _arranged_words(senses: list[Sense], row: Arranged, kinds: tuple[str, ...]) 
         words = _with_weekends(words)
     if row.doubted:
         words = [_DOUBT, *words[1:]]
+    if row.last:
+        words = [*words[:-1], Sense(row.last)]
     return with_short_years(words, is_behind=kinds[0] == "noise") if row.may_be_short else words
 
 

@@ -14,7 +14,7 @@ from boxlore.core.dates.relative import A_COUPLE, A_FEW, NEXT_TO_IT, Distance
 SIDES = {"before": -1, "after": 1}
 _SIDE_BEHIND = {"before_behind": -1, "after_behind": 1}
 _DAY_BESIDE = {"eve": (-1, "day"), "morrow": (1, "day"), "night_to": (-1, "night")}
-_BEGIN_NEAR = ("at_a_distance", "eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday")
+_BEGIN_NEAR = ("at_a_distance", "eve", "morrow", "night_to", "day", "ordinal", "few", "unit", "season", "weekday", "or")
 _OF_TWO_COUNTS = ("or", "dash", "comma", "slash")
 _COUNTED = ("day", "week", "month", "year")
 
@@ -27,6 +27,8 @@ class Distances(Operands):
         begin, count = self.at, 0
         exact = self.kinds[begin] == "to_the_day"  # “exactly a year before the wedding”
         self.at += exact or self.kinds[begin] == "at_a_distance"  # `через год после свадьбы`
+        if turned := self._count_behind():
+            return turned
         if self.kinds[self.at] not in _BEGIN_NEAR:
             self.at = begin
             return None
@@ -77,31 +79,64 @@ class Distances(Operands):
         distance = Distance(side, unit, count, value, bool(anchor.event), exact or told_exactly)
         return Expression("near", [anchor], distance=distance)
 
+    def _count_behind(self) -> Expression | None:
+        """`года через два после свадьбы`, `een jaar of twee na de bruiloft`: about so many years from it, where the
+        count stands behind its unit."""
+        at, unit = self.at, ""
+        if self.kinds[at] == "unit" and self.senses[at].languages == RUSSIAN:
+            unit = str(self.senses[at].value).removesuffix("s")
+            at += 2 if self.kinds[at + 1] == "at_a_distance" else 1
+        elif at and self.senses[at - 1].value == "years":
+            unit = "year" if self.senses[at - 1].kind == "about" else ""
+        if unit not in _COUNTED or self.kinds[at] != "day" or not (side := self._side(at + 1)):
+            return None
+        count = self.senses[at].value[0]  # type: ignore[index]  # a number and its count of digits
+        self.at = at + 2
+        anchor = self._operand()
+        anchor.mark |= ABOUT
+        return Expression("near", [anchor], distance=Distance(side, unit, count, event=bool(anchor.event)))
+
     def _some_away(self) -> Expression | None:
         """“Two or three years after the wedding”, “a year or two before it”: one of the days so far away."""
-        begin, kinds = self.at, self.kinds
-        if begin + 4 > self.count or kinds[begin + 2] != "day" or kinds[begin + 1] not in _OF_TWO_COUNTS:
+        if (counts := self._two_counts()) is None:
             return None
-        most = self.senses[begin + 2].value[0]  # type: ignore[index]  # a number and its count of digits
-        if kinds[begin] == "unit":
-            least, unit, beside = 1, self.senses[begin], begin + 3
-        elif kinds[begin] == "day" and kinds[begin + 3] == "unit":
-            least, unit, beside = self.senses[begin].value[0], self.senses[begin + 3], begin + 4  # type: ignore[index]
-        else:
-            return None
-        told = str(unit.value).removeprefix("one_").removesuffix("s")
+        least, most, unit, beside = counts
         side, side_behind = self._side(beside), 0
-        if beside + 1 < self.count and kinds[beside] in ("event", "feast", "span"):
-            side_behind = _SIDE_BEHIND.get(kinds[beside + 1], 0)
-        if told not in _COUNTED or not least < most or not (side or side_behind):
+        if beside + 1 < self.count and self.kinds[beside] in ("event", "feast", "span"):
+            side_behind = _SIDE_BEHIND.get(self.kinds[beside + 1], 0)
+        if unit not in _COUNTED or not least < most or not (side or side_behind):
             return None
         self.at = beside if side_behind else beside + 1
         anchor = self._operand()
         self.at += 1 if side_behind else 0
         side = side or side_behind
-        counts = (least, most) if side > 0 else (most, least)
-        away = [Distance(side, told, count, event=bool(anchor.event)) for count in counts]
+        away = [
+            Distance(side, unit, count, event=bool(anchor.event))
+            for count in ((least, most) if side > 0 else (most, least))
+        ]
         return Expression("between", [Expression("near", [anchor.copy()], distance=distance) for distance in away])
+
+    def _two_counts(self) -> tuple[int, int, str, int] | None:
+        """The fewer, the more, their unit, and the place behind them, where a row of words tells two counts; an article
+        for “one” adds nothing and is passed over before (`een of twee jaar`), and so may “or” be (`rok dva`)."""
+        begin, kinds, senses = self.at, self.kinds, self.senses
+        joined = kinds[begin + 1] in _OF_TWO_COUNTS
+        if kinds[begin] == "unit":
+            most_at = begin + (2 if joined else 1)
+            least, unit_at, behind = 1, begin, most_at + 1
+        elif kinds[begin] == "or":
+            most_at = begin + 1
+            least, unit_at, behind = 1, begin + 2, begin + 3
+        elif kinds[begin] == "day" and joined:
+            most_at = begin + 2
+            least, unit_at, behind = senses[begin].value[0], begin + 3, begin + 4  # type: ignore[index]
+        else:
+            return None
+        if behind > self.count or kinds[most_at] != "day" or kinds[unit_at] != "unit":
+            return None
+        most = senses[most_at].value[0]  # type: ignore[index]  # a number and its count of digits
+        unit = str(senses[unit_at].value).removeprefix("one_").removesuffix("s")
+        return least, most, unit, behind
 
     def _counted_behind(self, begin: int, at: int, unit: str, count: int) -> Expression | None:
         """`kaksi vuotta tulipalon jälkeen`, `két évvel a tűz után`: the side stands behind what it is beside."""
@@ -138,13 +173,13 @@ class Distances(Operands):
             return None
         self.at += self.kinds[self.at] == "comma"
         mark = self._marks()
-        count = 0
-        if self.kinds[self.at] == "day":
-            count = self.senses[self.at].value[0]  # type: ignore[index]  # a number and its count of digits
-            self.at += 1
+        self.at += self.kinds[self.at] == "at_a_distance"
+        count = self._count_ahead()
         told = str(self.senses[self.at].value) if self.kinds[self.at] == "unit" else ""
         unit = told.removeprefix("one_").removesuffix("s")
         self.at += bool(told)
+        if not count and self.kinds[self.at] == "day" and self.senses[self.at - 1].languages == RUSSIAN:
+            mark, count = mark | ABOUT, self._count_ahead()  # `года два`
         if self.kinds[self.at] == "about_behind":
             mark |= ABOUT
             self.at += 1
@@ -153,6 +188,16 @@ class Distances(Operands):
             return None
         anchor.mark |= mark
         return Expression("near", [anchor], distance=Distance(SIDES[kind], unit, count, event=bool(anchor.event)))
+
+    def _count_ahead(self) -> int:
+        """Go past a number, or a word for a few. Returns it; 0 for none."""
+        kind, count = self.kinds[self.at], 0
+        if kind == "day":
+            count = self.senses[self.at].value[0]  # type: ignore[index]  # a number and its count of digits
+        elif kind == "few":
+            count = A_COUPLE if self.senses[self.at].value == "couple" else A_FEW
+        self.at += bool(count)
+        return count
 
     def _in_year_beside(self, date: Partial) -> Expression | None:
         """“Whitsun the year before the flood”: of the year beside an event; None where no such year follows."""

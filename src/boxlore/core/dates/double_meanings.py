@@ -112,6 +112,21 @@ def before_on(words: str) -> str:
     return date if date != words and date[-1:].isdigit() else ""
 
 
+_ON_AND_MORE = re.compile(r"(?P<date>.*\d) on,? (?P<rest>[^\d]+)", re.ASCII | re.IGNORECASE)
+
+
+def on_with_doubt(words: str) -> str:
+    """“From about 1960 on I should think”: with “onwards” for “on”, where only words of doubt stand behind it; empty
+    for other words."""
+    match = _ON_AND_MORE.fullmatch(words) if " on" in words else None
+    if match is None or not all(token.is_any(_OF_DOUBT) for token in lex(match["rest"])):
+        return ""
+    return f"{match['date']} onwards {match['rest']}"
+
+
+_OF_DOUBT = frozenset(("doubt",))
+
+
 def without_letter_of_lab(words: str) -> str:
     """“SEP 62 M”: what stands before a capital letter at the end, as processing laboratories print it; empty for other
     words."""

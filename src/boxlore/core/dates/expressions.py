@@ -13,11 +13,11 @@ from boxlore.core.dates.before_and_after import beside, not_far
 from boxlore.core.dates.context import NOT_THEN, NOT_TOGETHER, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.partial import MARKS, Partial, fill
+from boxlore.core.dates.partial import MARKS, MOST_YEARS_BETWEEN, Partial, fill
 from boxlore.core.dates.relative import Distance, bounds, near, outermost, outermost_year
 from boxlore.core.dates.short_years import LAST_DAY
 from boxlore.core.dates.wars_table import OVER_BY_THEN
-from boxlore.core.dates.writing import choices_of, question, spans_of, written, year_of
+from boxlore.core.dates.writing import SEASON_NAMES, choices_of, question, spans_of, written, year_of
 
 
 @dataclass(slots=True)
@@ -30,7 +30,8 @@ class Expression:
     part, a feast or a season, in its second, a war; `apart` is the first part, or the second; `beside` says how two
     alternatives stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does
     (`slash`), or the second only doubted (`doubt`), the later ones behind a comma (`finer`), each with its own day and
-    month (`own`), or a number before a day (`row`); of a limit that it is not far away (`just`).
+    month (`own`), or a number before a day (`row`); of a limit that it is not far away (`just`), or that its
+    word stands behind (`behind`).
     """
 
     kind: str
@@ -145,6 +146,16 @@ class Expression:
             return False
         feast, side = self.leaves()[0], self.leaves()[-1]
         return bool(side.span and feast.feast) and not (feast.year or came_once(feast.feast))
+
+    @property
+    def may_be_up_to_a_limit(self) -> bool:
+        """Whether a limit that cuts nothing off may be another date that is meant: “summer 1955, 56 at the outside”."""
+        told, limit = self.leaves()[0], self.leaves()[-1]
+        is_behind = getattr(self.parts[1], "beside", "") == "behind"  # and not “taken 1936, printed 1938”
+        if self.distance or not is_behind or told.mark or not limit.whole_year:
+            return False
+        years = [date.year for date in (told, limit)]
+        return all(map(str.isdigit, years)) and 0 < abs(int(years[1]) - int(years[0])) <= MOST_YEARS_BETWEEN
 
     def _decades_or_years(self) -> bool:
         """`1900-1910s`: the first may be a year or a decade."""
@@ -431,6 +442,9 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     beside_event = whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast))
     if beside_event or whole.is_feast_beside_war:
         return _feast_beside(feast, standard.parsed(limit), whole.distance, context)
+    if feast.season and not (feast.year or feast.years or feast.feast or "XXXX" in limit):
+        there = _seasons_beside(context.season_code(feast.season), standard.parsed(limit))
+        raise NoSuchDate(f"In which year was that {SEASON_NAMES[feast.season]}?", there)
     text = _written(whole.parts[0], context, pick)
     if "XXXX" in limit:
         raise NoSuchDate("In which year?")
@@ -443,7 +457,14 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     if text.startswith("XXXX"):  # “the Christmas after we moved”
         raise NoSuchDate("In which year?", _nearest(text, edge))
     if (first, last) == (base.earliest, base.latest):
-        return text
+        if not whole.may_be_up_to_a_limit:
+            return text
+        latest, earliest = _short(edge.latest, start=False), _short(edge.earliest, start=True)
+        span = f"[{text}..{latest}]" if edge.latest else f"[{earliest}..{text}]"
+        if feast.within_a_year and not feast.feast:
+            of_each = sorted((text, f"{side.year}{text[len(side.year) :]}"))
+            span = f"[{','.join(of_each)}]"
+        raise NoSuchDate("Which of these is meant?", (span, text))
     begin, end = _short(first, start=True), _short(last, start=False)
     whole_months = first and last and first.day == 1 and last.day == month_length(last.year, last.month)
     if whole_months and len(begin) == len(end) == 10:
@@ -457,16 +478,17 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
 def _within_one(whole: Expression, side: Partial, years: list[str], context: DateContext, pick: int) -> str:
     """“Spring 1941, before the deportation”, which came twice: it is read where each leaves the same days."""
     texts: dict[str, None] = {}
+    asked: dict[str, None] = {}  # “the August before war was declared” is told without its year
     for year in years:
         side.year = year
         try:
             texts[_within(whole, context, pick)] = None
-        except NoSuchDate:
-            continue
+        except NoSuchDate as none:
+            asked |= dict.fromkeys(none.choices)
         finally:
             side.year = ""
     if len(texts) != 1:
-        raise NoSuchDate("Which of these is meant?", tuple(texts))
+        raise NoSuchDate("Which of these is meant?", tuple(texts | asked))
     return next(iter(texts))
 
 
@@ -502,6 +524,12 @@ def _nearest(text: str, limit: Edtf) -> tuple[str, ...]:
     """The first date after a limit that a day or month without its year may be, or the last before it."""
     dates = [f"{year:04d}{text[4:]}" for year in _years_beside(limit, 2)]
     return tuple(date for date in dates if _meet(standard.parsed(date), limit))[:1]
+
+
+def _seasons_beside(code: int, limit: Edtf) -> tuple[str, ...]:
+    """The two seasons next to a limit on one side: “autumn, after the fire”."""
+    texts = [f"{year:04d}-{code}" for year in _years_beside(limit, 3)]
+    return tuple(text for text in texts if _meet(standard.parsed(text), limit))[:2]
 
 
 def _short(day: Day | None, *, start: bool) -> str:
@@ -613,6 +641,9 @@ def _meet(one: Edtf, two: Edtf) -> bool:
 
 
 def _not(whole: Expression, context: DateContext, pick: int) -> str:
+    first = whole.parts[0]
+    if isinstance(first, Expression) and first.kind == "span":  # “not 1944 - ’45” may put the year right
+        raise NoSuchDate(NOT_THEN, (written(first.leaves()[-1], context, pick),))
     raise NoSuchDate(NOT_THEN)
 
 

@@ -13,6 +13,7 @@ that are told beside each other in `side_by_side`.
 A qualifier belongs to the dates it stands with: before the first of several to all of them, within to its own.
 """
 
+from boxlore.core.dates.assembly import only_year
 from boxlore.core.dates.distances import SIDES, Distances
 from boxlore.core.dates.expressions import SIDE_OF_LIMIT, Expression
 from boxlore.core.dates.holidays import came_once
@@ -44,6 +45,7 @@ _LIMIT_OF = {
 
 _LIMITING = BEFORE + AFTER
 _BEHIND = ("or_later", "before_behind", "after_behind", "since_behind", "or_earlier", "until_behind")
+_OR_BEYOND = ("or_later", "or_earlier")
 
 _TO = ("dash", "to", "to_open")
 """What stands between the ends of a span; “to” alone is a code of tree files, and English."""
@@ -73,6 +75,8 @@ class Grammar(Distances):
                 self.at += self.kinds[self.at] in ("comma", "dash")
             if self.at == self.count:
                 return said
+            if item.kind == "span" and all(map(is_year_alone, item.leaves())):
+                raise NoForm  # “not 1944 - ’45, after the wedding”: whether a span is denied, or one year put right
             begin, mark = self.at, self._marks()  # “not 1935, must be the year after”
             if years := self._year_beside_it():
                 beside = Expression("one", [a_year_on(item, years)])
@@ -180,6 +184,8 @@ class Grammar(Distances):
                     raise NoForm
                 items, marks = [known], marks[:1]
                 continue
+            if kind == "same":
+                return self._of_same_year(items)
             if (kind not in JOINS and kind != "comma") or following in ("correction", "not"):
                 break
             self.at += 1
@@ -290,7 +296,9 @@ class Grammar(Distances):
         once = came_once(told.feast) if told.feast else frozenset()
         if len(items) > 1 or date.year or items[0].kind not in ("one", *LIMITS):
             raise NoForm
-        date.year = told.year or (next(iter(once)) if len(once) == 1 else "")
+        date.year = (
+            told.year or (next(iter(once)) if len(once) == 1 else "") or (only_year(told.event) if told.event else "")
+        )
         date.assumed = told.assumed
         if not date.within_a_year or not date.year:
             raise NoForm
@@ -454,5 +462,8 @@ class Grammar(Distances):
             return item
         if kind in _BEHIND or (kind == "at_latest" and self.kinds[self.at + 1] == ""):  # “1938, postmark”
             self.at += 1
-            return Expression(_LIMIT_OF[kind], item.parts)
+            limit = Expression(_LIMIT_OF[kind], item.parts, beside="behind" if kind in _OR_BEYOND else "")
+            if self.kinds[self.at] == "doubt" and self.at + 1 == self.count:  # “from 1960 onwards, I should think”
+                limit.mark(self._marks())
+            return limit
         return item

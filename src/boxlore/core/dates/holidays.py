@@ -87,6 +87,14 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
         return _any_year(name, year, rows)
     days_by_country = _by_country(rows, int(year), hemisphere)
     if not days_by_country:
+        if years := sorted(came_once(name)):
+            days = (
+                day
+                for of in years
+                for rows_days in _by_country(rows, int(of), hemisphere).values()
+                for day in rows_days
+            )
+            return HolidayDate("", f"{titled(_called(name, rows))} was not in {year}. Which is right?", (*days, year))
         not_kept = f"{titled(name)} was not kept in {year}, as far as the table knows. Which year?"
         return HolidayDate("", not_kept, (year,))
     own = [days for country, days in days_by_country.items() if country and _is_in(country, countries)]
@@ -201,6 +209,15 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             return [
                 f"{easter(year) + timedelta(first)}/{easter(year) + timedelta(first + 6)}" for first in (after, before)
             ]
+        case ("hebrew", int(month), int(day), int(days)) if year >= HEBREW_YEARS:
+            start = date(*from_hebrew(year, month or (13 if hebrew_leap(year) else 12), day))
+            return _of_calendar([start], start.year, days, "")
+        case ("either islamic", int(month), int(day), int(other_month), int(other_day)):
+            return [
+                text
+                for of, on in ((month, day), (other_month, other_day))
+                for text in reckoned(("islamic", of, on, 1), year, hemisphere)
+            ]
         case ("hebrew", int(month), int(day), int(days)):
             return _of_calendar(
                 [
@@ -218,6 +235,9 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
             )
     return [str(day_of(rule, year))]
 
+
+HEBREW_YEARS = 5000
+"""A year so late is one of the Hebrew calendar, where a feast of it is told: “Yom Kippur 5699”."""
 
 TROOPED_ON_SATURDAYS = 1959
 """From this year on the sovereign's birthday is kept in Britain on a Saturday of June, mostly the second (from

@@ -61,7 +61,8 @@ OUTBREAK_OF_WAR = (
     "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",
 )  # fmt: skip
 END_OF_WAR = (
-    "end of war", "war ended", "war was over", "war had ended", "war finished", "war was finished", "war came to an end",
+    "end of war", "peace was declared", "peace came", "peace was signed", "freden kom", "fred kom", "rauha tuli", "rahu tuli",
+    "war ended", "war was over", "war had ended", "war finished", "war was finished", "war came to an end",
     "kriegsende", "kriegsendes", "krieg zu ende war", "krieg vorbei war", "krieg aus war", "guerre finit",
     "guerre fut finie", "guerre était finie", "guerre s'est terminée", "acabó la guerra", "terminó la guerra",
     "acabara la guerra", "finì la guerra", "finita la guerra", "acabou a guerra", "terminou a guerra",
@@ -580,6 +581,9 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("after trinity", "after trinity sunday"), "", 1583, 0, ("easter span", 57, 245), "the Sundays after Trinity, up to Advent"),
     (("whit week", "whitsun week"), "", 1583, 0, ("easter span", 49, 55), "from Whit Sunday"),
     (("turn of the year", "jahreswende", "jahreswechsel", "aastavahetus", "aastavahetusel", "årsskiftet", "årsskifte", "vuodenvaihde", "vuodenvaihteessa", "jaarwisseling"), "", 0, 0, ("span", 12, 31, 1, 1), "the two days"),
+    (("second seder", "second seder night", "second night of passover"), "", 1000, 0, ("hebrew", 1, 15, 1), "the evening of 15 Nisan"),
+    (("eid", "bairam", "bayram"), "", 1000, 0, ("either islamic", 10, 1, 12, 10), "1 Shawwal, 10 Dhu al-Hijja"),
+    (("flag day",), "US", 1916, 0, ("fixed", 6, 14), "Wilson's proclamation of 1916, from memory"),
     (("first night of hanukkah", "first night of chanukah"), "", 1000, 0, ("hebrew", 9, 24, 1), "the evening before 25 Kislev"),
     (("seder night", "first seder", "seder"), "", 1000, 0, ("hebrew", 1, 14, 1), "the evening before 15 Nisan"),
     ((*_holidays_of("easter"), "osterferien", "vacances de pâques", "paasvakantie", "påskeferien", "påsklovet"), "", 1583, 0, ("easter span", -7, 7), "a week before and after (common practice, no source)"),

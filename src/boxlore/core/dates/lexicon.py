@@ -101,7 +101,7 @@ KINDS = (
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
     "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to", "at_a_distance",
     "or_year_after", "or_year_before", "numbered", "measured", "street", "street_of", "same", "as",
-    "infant", "small", "alive", "occasion", "occasion_ahead",
+    "infant", "small", "alive", "occasion", "occasion_ahead", "beyond_earlier", "beyond_later",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""
@@ -111,7 +111,8 @@ PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
 
 FINER: dict[str, tuple[str, object]] = {
     "nearly": ("about", "nearly"), "at_most": ("not_yet", "at_most"), "should_be": ("correction", "should_be"),
-    "likelier": ("correction", "likelier"),
+    "likelier": ("correction", "likelier"), "about_years": ("about", "years"),
+    "about_years_old": ("years_old", "about"),
     "just_before": ("before", "just"), "just_after": ("after", "just"),
     "couple": ("few", "couple"), "following": ("after", "next"), "either_following": ("after", "perhaps"),
     "just_turned": ("birthday", "just"), "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
@@ -120,6 +121,9 @@ FINER: dict[str, tuple[str, object]] = {
 corrects what stands before it, and alone is doubt; “more like” corrects it with doubt; “just before” a date is not
 long before it, a couple of years are fewer than a few; a telephone's number may stand behind a name, and a car's
 behind letters."""
+
+BEYOND = {"or_earlier": "beyond_earlier", "or_later": "beyond_later"}
+"""Kinds of words for what is before a date or after it, and of the same without “or” (“earlier”)."""
 
 PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 """Rows of what is written before a season as one word with it: “Frühsommer”, “loppukesä”."""
@@ -296,6 +300,13 @@ def _entries(language: Language) -> Iterator[Entry]:
     for decade, words in language.decades.items():
         for form in words.split("|"):
             yield form, "decade", decade
+    for key, words in language.of_wars.items():
+        told, plain = _OF_A_WAR[key]
+        for form in words.split("|"):
+            yield form, "of_war", told
+            yield (form, *plain)
+    for decade, words in language.age_decades.items():
+        yield from ((form, "tens", decade) for form in words.split("|"))
     ordinals = {form: number for number, forms in language.ordinals.items() for form in forms.split("|")}
     with_number = {form for words in language.feast_days.values() for form in words.split("|")}
     for fraction, words in language.fractions.items():
@@ -321,6 +332,13 @@ def _entries(language: Language) -> Iterator[Entry]:
             yield form, "feast_day", feast
 
 
+_OF_A_WAR: Mapping[str, tuple[tuple[str, object], tuple[str, object]]] = {
+    "year": (("unit", "year"), ("noise", None)),
+    "christmas": (("feast", "christmas"), ("feast", "christmas")),
+} | {name: (("season", code), ("season", code)) for name, code in SEASONS.items()}
+"""The kind and the value of each of the words `of_wars` behind an ordinal, and of the same alone."""
+
+
 def _just_beside_a_verb(language: Language, side: str) -> Iterator[str]:
     """“Kurz bevor”, by “kurz vor”, “vor” and “bevor”."""
     words = language.words.get(side, "").split("|")
@@ -339,7 +357,8 @@ def _parts_of_seasons(language: Language) -> Iterator[tuple[str, tuple[str, int]
 
 
 def _perhaps_beyond(language: Language) -> Iterator[Entry]:
-    """“Maybe earlier”, as “or earlier” is said: each short word of doubt before what stands there behind “or”."""
+    """“Maybe earlier”, as “or earlier” is said: each short word of doubt before what stands there behind “or”; and that
+    alone, which other words may stand before (“möglicherweise auch früher”)."""
     joins = {form for form in language.words.get("or", "").split("|") if " " not in form}
     limits = {
         form for row in ("before", "after", "at_latest", "until") for form in language.words.get(row, "").split("|")
@@ -349,6 +368,8 @@ def _perhaps_beyond(language: Language) -> Iterator[Entry]:
         rows = (form.partition(" ") for form in language.words.get(kind, "").split("|"))
         sides = [side for join, _, side in rows if join in joins and side and side not in limits]
         yield from ((f"{doubt} {side}", kind, None) for doubt in doubts for side in sides)
+        if kind in BEYOND:
+            yield from ((side, BEYOND[kind], None) for side in sides)
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

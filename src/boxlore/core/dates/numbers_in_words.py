@@ -37,7 +37,10 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
     return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
 
 
-_SAID_OF_AN_AGE = {"aged_endings": "aged", "birthday_endings": "birthday", "age_endings": "years_old"}
+_SAID_OF_AN_AGE = {
+    "aged_endings": "aged", "birthday_endings": "birthday", "about_age_endings": "years_old",
+    "age_endings": "years_old",
+}  # fmt: skip
 """Endings and the kind of word that each stands for, those first that say more: “kuusivuotiaana” is “aged six” too."""
 
 
@@ -61,8 +64,9 @@ def number_and_ending(word: str) -> list[Sense]:
             for values, ordinal, languages in _taken_apart(word.removesuffix(ending), bits):
                 state = _added(0, 0, values, 0)
                 value = state[0] + state[1] if state and not ordinal else 0
+                about = "about" if which == "about_age_endings" else None
                 if which in _SAID_OF_AN_AGE and 0 < value <= OLDEST:
-                    return [Sense("day", (value, 0), languages), Sense(_SAID_OF_AN_AGE[which], None, languages)]
+                    return [Sense("day", (value, 0), languages), Sense(_SAID_OF_AN_AGE[which], about, languages)]
                 if which == "decade_word_endings" and value in range(10, 100, 10):
                     return [Sense("decade", value, languages)]
     return []

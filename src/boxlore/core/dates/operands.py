@@ -9,6 +9,7 @@ from boxlore.core.dates.assembly import Assembly
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.plain_dates import GOING_ON, plain_date
+from boxlore.core.dates.wars_table import UNNAMED
 
 MARKING = ("about", "doubt", "query")
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
@@ -23,6 +24,13 @@ def _normal(senses: list[Sense]) -> list[Sense]:
     for sense in _with_half_years(senses):
         if len(said) > 1 and said[-1].kind in _MAY_BE_NEXT and _is_next(said[-2], sense.kind):
             del said[-2]
+        if sense.kind == "of_war" and said and said[-1].kind in _WHICH:  # “im ersten Kriegswinter”
+            of_it: tuple[str, object] = sense.value  # type: ignore[assignment]  # the kind and the value of it alone
+            said += [Sense(*of_it, languages=sense.languages), Sense("span", UNNAMED, sense.languages)]
+            continue
+        if sense.kind in _PARTS_OF_A_WAR and len(said) > 1 and said[-1].kind in _WHICH and said[-2].kind == "span":
+            said[-2:] = [said[-1], sense, said[-2]]  # `krigens første vinter`
+            continue
         denied = bool(said) and said[-1].kind == "not" and sense.kind in DENIED
         if denied:
             said.pop()
@@ -30,6 +38,8 @@ def _normal(senses: list[Sense]) -> list[Sense]:
     return said
 
 
+_WHICH = ("ordinal", "last")
+_PARTS_OF_A_WAR = ("unit", "season", "feast")
 _AND_A_HALF = ["day", "and", "fraction", "unit"]
 
 

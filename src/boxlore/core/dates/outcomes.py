@@ -4,6 +4,8 @@ A question shows what the words may mean by each century, each war and each day 
 come, or was before there were photographs, is no choice.
 """
 
+import re
+
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.centuries import FIRST_PORTRAITS, settle_century
@@ -12,6 +14,7 @@ from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.guards import guarded, is_before, to_come
 from boxlore.core.dates.partial import Partial
 from boxlore.core.dates.relative import is_running
+from boxlore.core.dates.wars_table import DAYS_OF_A_LAND
 from boxlore.core.dates.writing import question, year_of
 from boxlore.core.errors import TextFault
 
@@ -46,10 +49,22 @@ def outcome_of(expression: Expression, context: DateContext) -> Outcome:
         return guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
     first = "" if to_come(edtf, context.this_year) else edtf.text
     further = [_choice(expression, context, pick) for pick in range(1, expression.choices(context))]
+    if "XXXX" in edtf.text:
+        further += _of_its_land(edtf.text, context)
     choices = tuple(dict.fromkeys(filter(None, [first, *further])))
     if expression.kind != "known" and any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
+
+
+def _of_its_land(text: str, context: DateContext) -> list[str]:
+    """What words with a day without a year may mean where a country calls a day of its history by the date."""
+    match = _DAY_WITHOUT_YEAR.search(text)
+    days = [DAYS_OF_A_LAND.get(country, {}) for country in context.countries] if match else []
+    return [text.replace("XXXX", of[match[1]]) for of in days if match and match[1] in of]
+
+
+_DAY_WITHOUT_YEAR = re.compile(r"XXXX-(\d\d-\d\d)")
 
 
 def _of_each_war(expression: Expression, context: DateContext) -> tuple[str, ...]:

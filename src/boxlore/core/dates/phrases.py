@@ -50,7 +50,8 @@ class KnownDates:
     """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
     people in the picture by name, with their births (empty where one is not known); the year in which it is
     told; by folded words the events that they may mean, which is asked about; the year before which there is no
-    date of a picture, 0 for dates of lives; and the deaths of those of `births`, where they are known."""
+    date of a picture, 0 for dates of lives; the deaths of those of `births`, where they are known; and by a pet form
+    who may be meant by it, which is asked about: the name and the birth."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
@@ -60,6 +61,7 @@ class KnownDates:
     perhaps: MappingProxyType[str, Meanings] = field(default_factory=lambda: MappingProxyType({}))
     first_year: int = FIRST_PHOTOGRAPH
     deaths: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    likely: MappingProxyType[str, tuple[str, str]] = field(default_factory=lambda: MappingProxyType({}))
 
 
 NOTHING_KNOWN = KnownDates()
@@ -77,6 +79,8 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     outcome = understood(context.text, context, own)
     if outcome is None or outcome.edtf is None:
         outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
+    if known.likely and (outcome is None or outcome.edtf is None):
+        outcome = _of_whom_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if outcome is None:
         return _no_date(text)
     if outcome.edtf is None:
@@ -115,6 +119,17 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     ask = f"“{context.text}”: is {which} meant?"
     first, *others = [*names, *(text for text in offered if text not in names)]
     return Outcome(None, ask, (first, *others)) if before else Outcome(standard.parsed(first), ask, tuple(others))
+
+
+def _of_whom_may_be_meant(context: DateContext, known: KnownDates, offered: tuple[str, ...]) -> Outcome | None:
+    """`Zosia, 3 latka`: the date by the one who may be called so, and the question whether that is who is meant; None
+    where dates are `offered` without it and none is read by it."""
+    births = MappingProxyType({**known.births, **{form: birth for form, (_, birth) in known.likely.items()}})
+    outcome = understood(context.text, replace(context, births=births), _own(replace(known, births=births)))
+    if outcome is None or not (outcome.edtf or (outcome.alternatives and not offered)):
+        return None
+    who = " and ".join(dict.fromkeys(name for name, _ in known.likely.values()))
+    return replace(outcome, ask=f"“{context.text}”: is {who} meant?")
 
 
 def _plain(words: str) -> str:

@@ -107,6 +107,8 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
     if not pieces and denied:
         return Outcome(None, NOT_THEN)
+    if not pieces and not counts and (spanned := _between_bare(tokens)):
+        pieces = [(spanned,)]
     if _is_of_names(tokens, pieces):
         return None
     if not pieces and not counts:
@@ -280,6 +282,27 @@ def _with_parts_as_names(tokens: list[Token]) -> list[Token]:
     ]
 
 
+def _between_bare(tokens: list[Token]) -> str:
+    """“Tra il 25 e il 28”: from one year of the last century to another, where only two numbers are told that may be
+    years, with a word for “between” or “from” before them; empty for other words."""
+    told = [token for token in tokens if not token.is_any(_PASSED_OVER) or token.is_any(_BETWEEN)]
+    if len(told) != len(_BETWEEN_TWO) or any(
+        not here.is_any(kinds) for here, kinds in zip(told, _BETWEEN_TWO, strict=True)
+    ):
+        return ""
+    first, last = (next(sense.value for sense in told[at].senses if sense.kind == "day") for at in (1, 3))
+    if not _MAY_BE_YEARS <= first[0] < last[0] or first[0] % 10 == last[0] % 10 == 0:  # type: ignore[index]
+        return ""  # “between 40 and 50” counts
+    return f"[19{first[0]}..19{last[0]}]"  # type: ignore[index]
+
+
+_MAY_BE_YEARS = 13
+_BETWEEN = frozenset(("between", "from"))
+_BETWEEN_TWO = (
+    _BETWEEN, frozenset(("day",)), frozenset(("and", "until", "to", "to_open", "dash")), frozenset(("day",)),
+)  # fmt: skip
+
+
 def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
     """“May was here with the twins”: months alone, told as names are, among words that nobody knows."""
     if not pieces or any(_YEARLESS_MONTH.fullmatch(text) is None for texts in pieces for text in texts):
@@ -295,7 +318,11 @@ def _listed(shown: list[str]) -> str:
 
 def _is_datable(token: Token) -> bool:
     """Whether a token is of a date by itself: “a” is a year or a century somewhere, but passed over elsewhere."""
-    return token.is_any(_NAMED) or (token.is_any(_YEARS) and not token.is_any(_PASSED_OVER))
+    return token.is_any(_NAMED_OR_DECADES) or (token.is_any(_YEARS) and not token.is_any(_PASSED_OVER))
+
+
+_NAMED_OR_DECADES = _NAMED | {"decades"}
+"""“Les années trente, Paris”: a word for decades, whose number is told as any other."""
 
 
 def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int], bool]:
@@ -318,12 +345,23 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
                     break
                 last -= 1
         if texts:
-            pieces.append(texts)
+            pieces.append((*texts, *_without_what_is_beside(tokens[first:last], texts, decided)))
             years.append(any(token.is_any(_YEARS) for token in tokens[first:last]))
         if texts or is_not:
             read.update(range(first, last))
         first, denied = (last if texts or is_not else first + 1), denied or is_not
     return _that_fit(pieces, years), read, denied
+
+
+def _without_what_is_beside(tokens: list[Token], texts: tuple[str, ...], decided: Decided) -> tuple[str, ...]:
+    """“June 1940, Dunkirk [time]”: the date itself, which a war or a day behind its comma makes a shorter one."""
+    comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind == "comma"), 0)
+    if not comma or any(token.is_any(_YEARS) for token in tokens[comma:]) or not tokens[-1].is_any(_BESIDE):
+        return ()
+    return tuple(text for text in _dates(tokens[:comma], decided) if text not in texts)
+
+
+_BESIDE = frozenset(("span", "feast", "event"))
 
 
 def _that_fit(pieces: list[tuple[str, ...]], years: list[bool]) -> list[tuple[str, ...]]:

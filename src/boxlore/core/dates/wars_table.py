@@ -88,6 +88,25 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("kaiserzeit|wilhelminische zeit", (("DE", "1871-01", "1918-11"),)),
     ("tsaariaeg|tsaariajal|zarenzeit|tsarist times|царское время|при царе|царские времена|cara laiki|cara laikos|caro laikai|caro laikais", (("", "1826-01", "1917-03"),)),
     ("ddr-zeit|zu ddr-zeiten|ddr-zeiten", (("DE", "1949-10", "1990-10"),)),
+    ("stalin's time|stalin's day|stalini ajal|stalini aeg|stalini aja|stalini aegne|при сталине|сталинские времена|сталинские годы|za stalina|staļina laikā|staļina laikos|stalino laikais|prie stalino|unter stalin|stalinzeit|stalinin aikana", (("", "1924-01", "1953-03"), ("EE LV LT", "1940-06", "1953-03"), ("PL CZ HU", "1945-05", "1953-03"))),
+    ("hruštšovi ajal|при хрущёве|хрущёвские времена|hruščova laikā|prie chruščiovo", (("", "1953-09", "1964-10"),)),
+    ("brežnevi ajal|брежневские времена|при брежневе|brežņeva laikā|prie brežnevo", (("", "1964-10", "1982-11"),)),
+    ("pätsi ajal|pätsi aeg|vaikiv ajastu|vaikival ajastul|vaikiva ajastu ajal", (("EE", "1934-03", "1940-06"),)),
+    ("za gomułki|czasy gomułki", (("PL", "1956-10", "1970-12"),)),
+    ("za gierka|czasy gierka|za edwarda gierka", (("PL", "1970-12", "1980-09"),)),
+    ("za masaryka|za prezidenta masaryka|za tatíčka masaryka", (("CZ", "1918-11", "1935-12"),)),
+    ("za beneše|za prezidenta beneše", (("CZ", "1935-12", "1938-10"),)),
+    ("za beneše|za prezidenta beneše", (("CZ", "1945-05", "1948-06"),)),
+    ("unter hitler|in der ns-zeit|ns-zeit|hitlerzeit|zu hitlers zeiten|in der nazizeit|unter den nazis", (("DE", "1933-01", "1945-05"),)),
+    ("weimarer zeit|zur weimarer zeit", (("DE", "1918-11", "1933-01"),)),
+    ("con franco|en tiempos de franco|tiempos de franco|época de franco|la época de franco|bajo franco|dictadura de franco|la dictadura de franco", (("ES", "1939-04", "1975-11"),)),
+    ("segunda república|la segunda república|en la república|durante la república|años de la república", (("ES", "1931-04", "1939-04"),)),
+    ("sotto mussolini|ai tempi di mussolini|tempi di mussolini|ai tempi del duce|tempi del duce|sotto il duce|tempi del fascismo|ai tempi del fascismo", (("IT", "1922-10", "1943-07"),)),
+    ("no tempo do salazar|tempo de salazar|tempo do salazar|época de salazar|época do salazar|sob salazar|no salazarismo|salazarismo", (("PT", "1932-07", "1968-09"),)),
+    ("primeira república|a primeira república", (("PT", "1910-10", "1926-05"),)),
+    ("sous vichy|régime de vichy|sous pétain|sous le maréchal", (("FR", "1940-07", "1944-08"),)),
+    ("second empire|sous napoléon iii", (("FR", "1852-12", "1870-09"),)),
+    ("kekkosen aikana|kekkosen aika|kekkosen kaudella", (("FI", "1956-03", "1982-01"),)),
     ("wirtschaftswunder", (("DE", "1950-01", "1966-12"),)),
     ("franquismo", (("ES", "1939-04", "1975-11"),)),
     ("ventennio|ventennio fascista|durante il fascismo|del fascismo|sotto il fascismo|epoca fascista|periodo fascista", (("IT", "1922-10", "1943-07"),)),
@@ -141,6 +160,18 @@ WARS_AT_HOME: dict[str, tuple[Theatres, ...]] = {"ES": (_CIVIL_WAR_OF_SPAIN,)}
 """By country the war that its families mean first by “the war”, because it was fought there and the world wars were
 not (common practice, no source)."""
 
+DAYS_OF_A_LAND = {
+    "PT": {"04-25": "1974", "10-05": "1910"}, "IT": {"04-25": "1945", "09-08": "1943"},
+    "ES": {"07-18": "1936", "04-14": "1931"}, "DK": {"04-09": "1940", "05-05": "1945"},
+    "NO": {"04-09": "1940", "05-08": "1945", "06-07": "1905"}, "PL": {"09-01": "1939", "09-17": "1939"},
+    "DE": {"07-20": "1944", "06-17": "1953", "11-09": "1989"}, "RU": {"06-22": "1941", "05-09": "1945"},
+    "EE": {"06-14": "1941", "03-25": "1949"}, "LV": {"06-14": "1941", "03-25": "1949"}, "LT": {"06-14": "1941"},
+    "CZ": {"08-21": "1968", "11-17": "1989", "03-15": "1939"}, "HU": {"10-23": "1956"}, "NL": {"05-10": "1940"},
+    "FR": {"06-06": "1944", "06-18": "1940"}, "FI": {"11-30": "1939"},
+}  # fmt: skip
+"""Days that a land calls by their date alone (“depois do 25 de Abril”), and their year; from memory. They are only ever
+choices of the question in which year it was."""
+
 NAMED_YEARS = {
     "1936": "year of the three kings|year of three kings",
     "1888": "year of the three emperors|year of three emperors|dreikaiserjahr",
@@ -169,7 +200,7 @@ WHICH_WAR = {
     "pt": "anos de guerra|anos da guerra|nos anos da guerra|nos anos de guerra|tempo da guerra|tempos de guerra",
     "nl": "oorlog|oorlogstijd|oorlogsjaren",
     "hu": "háború|háborúban|háborús évek|háborús években|a háború idején",
-    "da nb": "krig|krigen|krigens tid|krigsårene|krigstiden", "sv": "krig|kriget|krigsåren|krigstiden",
+    "da nb": "krig|krigen|krigens|krigens tid|krigsårene|krigstiden", "sv": "krig|kriget|krigets|krigsåren|krigstiden",
     "fi": "sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|sotavuosina|sotia|sotien|sotien aikana",
     "ru": "война|войны|войну|войной|военное время|военные годы",
     "pl": "wojna|wojny|wojną|wojnie|wojnę",

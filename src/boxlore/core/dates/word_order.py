@@ -39,6 +39,7 @@ _AT_WHICH = frozenset(("month", "season", "season_part", "feast", "feast_day", "
 
 QUALIFYING = ("about", "doubt", "query")
 YEARS_TOLD = frozenset(("year", "short", "years", "dates", "decade", "decade_digits", "dual"))
+_THE_SAME_BEHIND = ("comma", "event", "feast", "after_behind", "before_behind")
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _SIDES = ("before", "after")
 _BESIDE_A_DATE = ("unit", "season", "feast")
@@ -67,12 +68,14 @@ class PlacedKind(NamedTuple):
 @dataclass(frozen=True, slots=True)
 class Arranged:
     """What is read of a row of words: the places of those that stay, in the grammar's order; whether all stay as they
-    are told; whether the first of them is doubt, whether a number of them may be a year without its century, whether a
-    unit is among them, whether they are all slots of one date, and whether each of them fills its own."""
+    are told; whether the first of them is doubt, what the last of them is where its own kind is another one, whether a
+    number of them may be a year without its century, whether a unit is among them, whether they are all slots of one
+    date, and whether each of them fills its own."""
 
     places: tuple[int, ...]
     is_as_told: bool
     doubted: bool
+    last: str
     may_be_short: bool
     has_unit: bool
     is_one_date: bool
@@ -92,11 +95,13 @@ def arranged(kinds: tuple[str, ...]) -> Arranged | None:
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     places, row = tuple(word.place for word in words), tuple(word.kind for word in words)
     doubted = words[0].kind == "doubt" and kinds[words[0].place] == SHOULD_BE
+    last = row[-1] if row[-1] in _BEYOND.values() and kinds[words[-1].place] in _BEYOND else ""
     may_be_short, has_unit = may_have_short_years(told, len(kinds)), "unit" in told
     return Arranged(
         places,
-        is_as_told=places == tuple(range(len(kinds))) and not (doubted or may_be_short or has_unit),
+        is_as_told=places == tuple(range(len(kinds))) and not (doubted or last or may_be_short or has_unit),
         doubted=doubted,
+        last=last,
         may_be_short=may_be_short,
         has_unit=has_unit,
         is_one_date=len(words) <= MOST_OF_ONE_DATE
@@ -120,13 +125,15 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
         if kind in _OCCASIONS and words and words[-1].kind in _OF_WHAT_FOLLOWS:
             return []  # “before the holidays, 1950”, and not before 1950; “the end of the holidays”
         before = kind
+        if kind == "when" and len(words) > 1 and words[-1].kind == "comma" and words[-2].kind in _BESIDE_A_DATE:
+            words.pop()  # “im Jahr, als Otto geboren wurde”
         if kind in PASSED_OVER or kind == "at_years":
             continue
         if kind == "dash" and kinds[0] != "dash" and (not words or words[-1].kind == kind):
             continue
         if kind == "name":
             return []
-        if kind == "same" and (not words or words[-1].kind != "comma"):
+        if kind == "same" and (not words or words[-1].kind not in _THE_SAME_BEHIND):
             continue  # “the same summer as the wedding”
         if kind == "as" and "same" in kinds:
             continue
@@ -147,12 +154,38 @@ def _that_say_something(kinds: tuple[str, ...]) -> list[PlacedKind]:
         if kind == "either" and words and words[-1].kind == "comma" and not YEARS_TOLD & {word.kind for word in words}:
             words.pop()  # “New Year’s Day, either 1938 or 1939”
             continue
+        if kind in ("or_earlier", "or_later") and words and words[-1].kind == "or":
+            words.pop()  # “1935, o quizá antes”
         if kind == "about_behind" and words and words[-1].kind == "dash":
             words.pop()  # “June-ish”
         words.append(PlacedKind(kind, place))
     if words and words[-1].kind == "comma":
         words.pop()
-    return words
+    return _with_what_is_beyond(words) if words and words[-1].kind in _BEYOND else words
+
+
+_BEYOND = {
+    "beyond_earlier": "or_earlier", "before": "or_earlier", "beyond_later": "or_later", "after": "or_later",
+}  # fmt: skip
+_LEADING_BEYOND = ("doubt", "or", "either")
+
+
+def _with_what_is_beyond(words: list[PlacedKind]) -> list[PlacedKind]:
+    """“1935, könnte aber auch früher sein”, “1935, kanskje før”: a word for “earlier” behind a date and doubt is “or
+    earlier”; elsewhere it is none of a date."""
+    at = len(words) - 1
+    last = words[at]
+    while at and words[at - 1].kind in ("and", "correction", *_LEADING_BEYOND):
+        at -= 1
+    if (
+        at < 1
+        or not any(word.kind in _LEADING_BEYOND for word in words[at:-1])
+        or words[at - 1].kind in _OF_WHAT_FOLLOWS
+    ):
+        return [] if last.kind.startswith("beyond") else words
+    if words[at - 1].kind == "comma":
+        at -= 1
+    return [*words[:at], PlacedKind(_BEYOND[last.kind], last.place)]
 
 
 def without_times(words: list[PlacedKind]) -> list[PlacedKind]:

@@ -486,9 +486,12 @@ def _wars_named(wars: tuple[Theatres, ...], countries: tuple[str, ...]) -> str:
         names.append(CALLED.get(next(here), ""))
     if not all(names):
         return ""
-    shown = [
-        f"{name} from {span[0][:4]}" if names.count(name) > 1 else name for span, name in zip(spans, names, strict=True)
-    ]
+    shown = list(
+        dict.fromkeys(
+            f"{name} from {span[0][:4]}" if names.count(name) > 1 else name
+            for span, name in zip(spans, names, strict=True)
+        )
+    )
     return f" {shown[0][0].upper()}{', '.join(shown[:-1])[1:]} or {shown[-1]}."
 
 

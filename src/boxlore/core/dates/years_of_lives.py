@@ -25,7 +25,7 @@ _TURN = re.compile(rf"\b(?:(?P<born>{_BORN})|(?P<died>{_DIED}))\b")
 
 _DATE = frozenset(("year", "month", "day", "ordinal", "dates", "short", "feast", "season"))
 _BETWEEN = frozenset(("noise", "about", "from"))
-_YEAR = frozenset(("year", "dates"))
+_YEAR = frozenset(("year", "dates", "short"))
 _LEADING = frozenset("when since until at_latest at_earliest unit season feast".split())
 _AGO = frozenset(("today",))
 _UNIT = frozenset(("unit",))

@@ -25,6 +25,7 @@ _BIRTH = (
     "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
     "{} föddes|{} syntyi|{} sündis|{} sünd|{} sündi|{} sünni|{} sündimist|{} родился|{} родилась|{} się urodził|"
     "{} się urodziła|{} piedzima|{} gimė|{} se narodil|{} se narodila|"
+    "nacer {}|naciera {}|naciese {}|{} naciera|o {} nascer|a {} nascer|{} nascer|{} nascesse|"
     "nació {}|è nato {}|è nata {}|nacque {}|nascesse {}|nasceu {}|nasceu o {}|nasceu a {}|nascer o {}|nascer a {}|"
     "sündis {}|родился {}|родилась {}|urodził się {}|urodziła się {}|piedzima {}|gimė {}|se narodil {}|se narodila {}|"
     "narodil se {}|narodila se {}|{} született|{} megszületett|{} születése"

@@ -258,6 +258,19 @@ def _turned(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
             yield from (f"{rest} {way}", f"{way} {rest}")
 
 
+def _in_another_form(name: str, pieces: frozenset[str]) -> Iterator[str]:
+    """`brylluppet` for `bryllup`, `kolimisest` for `kolimine`: words that begin as an event's name of one word does,
+    and end otherwise."""
+    if not name.isalpha() or len(name) < _LONG_NAME:
+        return
+    stem = name[: max(len(name) - _ENDING, _LONG_NAME - 1)]
+    yield from (piece for piece in pieces if piece.startswith(stem) and abs(len(piece) - len(name)) <= _ENDING + 1)
+
+
+_LONG_NAME, _ENDING = 5, 2
+"""An event's name of so many letters has other forms; so many letters at its end may be another ending."""
+
+
 def _without_owner(name: str, people: Mapping[str, Person]) -> str:
     """`studentexamen` of `Gunnars studentexamen`: what is left behind a first name with its “s”; empty for another."""
     owner, _, rest = bare(name).partition(" ")
@@ -281,4 +294,5 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
             yield from as_clause(name)
             yield _without_owner(name, people)
             yield from called_otherwise(name)
+            yield from _in_another_form(bare(name), pieces)
     yield from _ways_told(ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ()), pieces)

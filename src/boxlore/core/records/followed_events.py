@@ -69,11 +69,19 @@ def followed(event: Happened, words: str) -> Iterator[Followed]:
         yield Followed(event.name, f"[..{event.edtf}]", ways, ())
         if carried := _carried(event, told):
             yield Followed(f"the months before {event.name}", _months_before(event.edtf), (carried,), ())
+    if event.kind == "birth" and _PLAIN.fullmatch(event.edtf) and any(word in told for word in _SCHOOL):
+        ways = (
+            *(_OWN_SCHOOL if event.is_own else ()),
+            *(way.format(name) for way in _SCHOOL_OF for name in event.people),
+        )
+        yield Followed("starting school at about six", f"{int(event.edtf[:4]) + _SCHOOL_AGE:04d}~", (), tuple(ways))
     if event.kind == "death" and event.people and _PLAIN.fullmatch(event.edtf):
         ways = tuple(way.format(name) for way in WAYS["funeral"] for name in event.people)
         yield Followed(f"the funeral, after {event.name}", f"{event.edtf}~", (), ways)
     if event.kind in WHITHER and any(_ordinals(told)) and (place := whither(event.name)):
         yield Followed(event.name, event.edtf, (), tuple(f"{way} {place}" for way in _THERE))
+    if event.kind == "move" and any(way in told for way in _IN_THE_NEW_HOUSE) and any(_ordinals(told)):
+        yield Followed(event.name, event.edtf, (), _IN_THE_NEW_HOUSE)
     owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
     is_wedding = event.kind == "marriage"
     for years, called in JUBILEES.items() if is_wedding else ():
@@ -105,6 +113,28 @@ def _carried(event: Happened, told: str) -> str:
 _ME = "me mich mir moi mí mim mij mig meg minua mind меня mani manęs mě".split()
 _THERE = ("in", "here in", "over in", "en", "à", "a", "i", "w", "v")
 """“Our first Christmas in Leeds” is the first after the move there."""
+_SCHOOL = "school schul école escuela colegio scuola escola skol koul kool школ szkoł mokykl škol".split()
+_SCHOOL_AGE = 6
+_OWN_SCHOOL = tuple(
+    "i started school|i began school|i went to school|ich in die schule kam|ich eingeschult wurde|ma kooli läksin|"
+    "ik naar school ging|jeg begyndte i skole|jeg begynte på skolen|jag började skolan|menin kouluun|"
+    "я пошла в школу|я пошёл в школу|poszłam do szkoły|poszedłem do szkoły|empecé la escuela".split("|")
+)
+_SCHOOL_OF = tuple(
+    "{} started school|{} began school|{} in die schule kam|{} eingeschult wurde|{} läks kooli|{} kooliminek|"
+    "{} naar school ging|{} begyndte i skole|{} begynte på skolen|{} började skolan|{} meni kouluun|"
+    "{} пошла в школу|{} пошёл в школу|{} poszła do szkoły|{} poszedł do szkoły".split("|")
+)
+"""Where nobody says when school began for somebody, it is asked about with the year in which they were about six
+(common practice, no source)."""
+_IN_THE_NEW_HOUSE = tuple(
+    "in the new house|in our new house|in the new flat|in the new place|im neuen haus|in der neuen wohnung|"
+    "dans la nouvelle maison|en la casa nueva|en la nueva casa|nella casa nuova|nella nuova casa|na casa nova|"
+    "in het nieuwe huis|i det nye hus|i det nye huset|i nya huset|uudessa talossa|uudessa kodissa|"
+    "uues majas|uues kodus|"
+    "в новом доме|на новой квартире|w nowym domu|jaunajā mājā|naujuose namuose|v novém domě".split("|")
+)
+"""“Our first Christmas in the new house” is the first after a move."""
 _NEAR_BY = 60
 _LED = re.compile(
     r"^\W*(?:(?:when|while|als|cuando|quand|quando|da|toen|kun|kui|когда|kiedy|kad|kai|když|before|after) )?"

@@ -3,6 +3,7 @@
 A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
 """
 
+import re
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
@@ -12,7 +13,8 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
-from boxlore.core.people.names.dative import dative
+from boxlore.core.people.names.dative import dative, told_in_dative
+from boxlore.core.people.names.diminutives import names_behind
 from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts
 from boxlore.core.people.names.reader import READER_VERSION as NAMES
 from boxlore.core.people.names.reader import read_name
@@ -35,6 +37,8 @@ from boxlore.tasks.telling.places import home_countries, own_gazetteer, own_plac
 from boxlore.tasks.telling.time_line import all_events
 
 REGISTRY = "registry 1"
+
+_WORD = re.compile(r"[^\W\d_]+")
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,10 +150,27 @@ class Understanding:
             for phrase, name in names_behind_kin(words, births).items():
                 births[phrase], deaths[phrase] = births[name], deaths[name]
         events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator, kin)
+        likely = self._by_pet_forms(words, births)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
-            self._this_year, perhaps, around.first_year, _single(deaths),
+            self._this_year, perhaps, around.first_year, _single(deaths), likely,
         )  # fmt: skip
+
+    def _by_pet_forms(self, words: str, births: Mapping[str, set[str]]) -> MappingProxyType[str, tuple[str, str]]:
+        """By each pet form among the words, in the dative too, the one known name behind it, and the birth."""
+        likely: dict[str, tuple[str, str]] = {}
+        language = self._collection.settings.language
+        for told in _WORD.findall(words):
+            form = told.casefold()
+            if form in births or not told[0].isupper():
+                continue
+            forms = {form, *told_in_dative(form, language)}
+            names = {name for short in forms for name in names_behind(short, language)}
+            meant = sorted(name for name in names if len(births.get(name, ())) == 1)
+            born = {birth for name in meant for birth in births[name]}
+            if len(born) == 1:
+                likely[form] = (min(meant, key=len).title(), born.pop())
+        return MappingProxyType(likely)
 
     @property
     def _this_year(self) -> int:

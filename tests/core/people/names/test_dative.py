@@ -2,7 +2,7 @@
 
 from tests.every_row import every_row
 
-from boxlore.core.people.names.dative import dative
+from boxlore.core.people.names.dative import dative, told_in_dative
 
 NAMES = [
     ("вера", "ru", "вере"),
@@ -38,3 +38,12 @@ NAMES = [
 @every_row(("name", "language", "form"), NAMES)
 def test_dative(name: str, language: str, form: str) -> None:
     assert dative(name, language) == form
+
+
+@every_row(("name", "language", "form"), [row for row in NAMES if row[2]])
+def test_what_a_dative_may_be_of(name: str, language: str, form: str) -> None:
+    assert name in told_in_dative(form, language)
+
+
+def test_no_dative() -> None:
+    assert told_in_dative("zosi", "et") == set() and told_in_dative("i", "pl") == set()

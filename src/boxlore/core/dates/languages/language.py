@@ -23,7 +23,9 @@ class Language:
     feast that is numbered (`[zweiter] Pfingsttag`); `age_endings` words of age written as one
     with their number (`seitsmeaastane`), `aged_endings` those that also say that somebody was of that age
     (`kuusivuotiaana`), `birthday_endings` those of a birthday (`tioårsdag`), `decade_word_endings` words of decades
-    (`viisikymmentäluvun`).
+    (`viisikymmentäluvun`), `about_age_endings` those of an age that is told about (`trettioårsåldern`). `age_decades`
+    are words for ten years of a life that are none of a century's (`trentaine`), `of_wars` those for a year, a season or
+    Christmas of a war in one (`Kriegswinter`).
     `month_names` are further names of a month by its number, of several words or without the endings of `months`: old
     ones (`küünlakuu`), and two for one month. `number_endings` are what may follow a year's digits at once, by the kind
     of word that it stands for (`1914-től 1918-ig`; `noise` where it says no more than “in”: `1938:ssa`). `case_endings`
@@ -53,5 +55,8 @@ class Language:
     aged_endings: str = ""
     birthday_endings: str = ""
     decade_word_endings: str = ""
+    about_age_endings: str = ""
+    age_decades: Mapping[int, str] = field(default_factory=dict)
+    of_wars: Mapping[str, str] = field(default_factory=dict)
     feasts: Mapping[str, str] = field(default_factory=dict)
     feast_days: Mapping[str, str] = field(default_factory=dict)

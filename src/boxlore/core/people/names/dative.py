@@ -23,6 +23,18 @@ ENDINGS: Mapping[str, str] = {
 }
 """By language, in this order."""
 
+
+def told_in_dative(form: str, language: str) -> set[str]:
+    """The names in small letters of which a word may be the dative: `zosi` is of `zosia`, `верочке` of `верочка`."""
+    names = set()
+    for row in ENDINGS.get(language, "").split("|"):
+        ending, _, instead = row.partition(" ")
+        instead = instead.removeprefix("*")
+        if instead and form.endswith(instead) and len(form) > len(instead) + 1:
+            names.add(form.removesuffix(instead) + ending.removeprefix("*"))
+    return names
+
+
 _VOWELS = frozenset("aeiouyáéěíóúůýąęāēīūėįųõäöüаеёиоуыэюяьй")
 
 
