@@ -17,7 +17,7 @@ from boxlore.core.people.names_in_text.known_words import is_noun_in, words_know
 FAMILIES = (
     "Falk Vinter Ström Bianchi Summers Fairweather Montenegro Berg König Klein Sommer Richter Brunnen Zając Baran Kask "
     "Mäki Oja Rivers Campos Lang Blanc Fiore Kivi Rivière Hiver Chevalier Marchand Lund Hirsch Kovář Holub Õunapuu "
-    "Petit Lahti Kuusik Upe Зима Wrona Zimmermann Kuusk Tamm Lepp Spring Bosco Bakke Smed Monti"
+    "Petit Lahti Kuusik Upe Зима Wrona Zimmermann Kuusk Tamm Lepp Susi Spring Bosco Bakke Smed Monti"
 ).split()
 PEOPLE = [
     *(person(family, given="Xerxes", family=family) for family in FAMILIES),
@@ -69,16 +69,17 @@ ASKED = [
     "Der König lacht.", "Mit dem König", "Die Richter lacht.", "Die Richters waren da.", "Vom Zimmermann geliehen",
     "Mit der Heide", "Heide blüht.", "Klein war der Beste.", "Klein war die Ruhe.", "Klein war", "Klein war die",
     "Klein lacht die Stube", "Fuß des Zzz und Berg lacht.", "Kivi Otsa oma", "Kivi talu", "Herr Blanc Rue",
-    "Chiedere a Fiore.", "Campos de la casa", "Kased tulid külla.", "Kasele viidud kiri", "M. Chevalier au volant",
-    "M. Hiver", "Rivers told us.", "Spring kissed her.", "Ein Bild von Lang", "Des Bergmanns Berg lacht.",
-    "Winter came early and the pipes froze.", "Kivi tänaval", "Mari tänaval", "Dans la rue Petit jouait aux billes.",
-    "Les Marchands sont venus.", "Kask kaldal ja Oja paadis", "Kask all keldris", "Oja rannal",
-    "Kovářovi dal chleba.", "Falk och hans båt", "Berg steht auf dem Stein.", "Campos en la plaza, 1971",
-    "Lund på bryggan", "Klein war der Clown der Familie.", "Die Richter oben links", "Auf dem Berg sitzt Richter.",
-    "Hirsch war auf dem steilen Weg.", "Zimmermann zog durchs Dorf.", "Bianchi e fiori", "Der alte König lacht.",
-    "Monti era giovane.", "Via Mark, 1975", "Holubovi přišli.", "Then Rivers was asleep.", "Königin Klein",
-    "Sommer lachte.", "Hiver arriva en retard.", "Kuusik mängis.", "Wrona śmiała się.", "Зима приехала.",
-    "Kivi sees maja", "Lahti rannalla", "Chiara era felice.", "Am Tisch Klein und Berg", "Oja lahkus.",
+    "Chiedere a Fiore.", "Campos de la casa", "Kased tulid külla.", "Lepa tütar on arst.", "Suden veli", "Kase auto läks katki.",
+    "Kasele viidud kiri", "M. Chevalier au volant", "M. Hiver", "Rivers told us.", "Spring kissed her.",
+    "Ein Bild von Lang", "Des Bergmanns Berg lacht.", "Winter came early and the pipes froze.", "Kivi tänaval",
+    "Mari tänaval", "Dans la rue Petit jouait aux billes.", "Les Marchands sont venus.", "Kask kaldal ja Oja paadis",
+    "Kask all keldris", "Oja rannal", "Kovářovi dal chleba.", "Falk och hans båt", "Berg steht auf dem Stein.",
+    "Campos en la plaza, 1971", "Lund på bryggan", "Klein war der Clown der Familie.", "Die Richter oben links",
+    "Auf dem Berg sitzt Richter.", "Hirsch war auf dem steilen Weg.", "Zimmermann zog durchs Dorf.",
+    "Bianchi e fiori", "Der alte König lacht.", "Monti era giovane.", "Via Mark, 1975", "Holubovi přišli.",
+    "Then Rivers was asleep.", "Königin Klein", "Sommer lachte.", "Hiver arriva en retard.", "Kuusik mängis.",
+    "Wrona śmiała się.", "Зима приехала.", "Kivi sees maja", "Lahti rannalla", "Chiara era felice.",
+    "Am Tisch Klein und Berg", "Oja lahkus.",
 ]  # fmt: skip
 
 

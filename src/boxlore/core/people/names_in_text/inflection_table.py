@@ -40,7 +40,7 @@ _FINNISH_WEAKENED = (
       for strong, weak in (("nk", "ng"), ("nt", "nn"), ("mp", "mm"), ("lt", "ll"), ("rt", "rr"), ("ht", "hd"))
       for vowel in "aeiou"),
     *((f"t{vowel}", f"d{vowel}") for vowel in "aiou"),
-    ("lahti", "lahde"), ("maki", "mae"), ("joki", "joe"), ("lampi", "lamme"),
+    ("lahti", "lahde"), ("susi", "sude"), ("vesi", "vede"), ("uusi", "uude"), ("maki", "mae"), ("joki", "joe"), ("lampi", "lamme"),
     *((f"{nature}i", f"{nature}e") for nature in "niem jarv saar kosk kiv salm suom numm tamm lehd virr".split()),
     ("ngas", "nkaa"), ("mmas", "mpaa"), ("nnas", "ntaa"), ("llas", "ltaa"), ("rras", "rtaa"), ("rvas", "rpaa"),
     ("as", "aa"), ("kas", "kkaa"), ("is", "ii"), ("es", "ee"),

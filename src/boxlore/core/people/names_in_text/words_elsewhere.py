@@ -11,7 +11,7 @@ The words are from memory of the school dictionaries of each language; no source
 
 from collections.abc import Sequence
 
-from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.names_in_text.agreeing_words import is_thing_in, is_thing_told
 from boxlore.core.people.names_in_text.known_words import is_noun_in, words_known
 from boxlore.core.people.names_in_text.place_names import is_of_a_street
@@ -71,6 +71,11 @@ _PEOPLE_DO = frozenset(
     "istuvat nauroivat приехали пришли живут жили уехали сидят сидели".split()
 )
 """What families are told to do (Estonian, Finnish, Russian, folded)."""
+_PEOPLE_HAVE = frozenset(
+    "maja auto talu aed ratas jalgratas koer kass pulm pulmad sunnipaev suvila garaaz paat kodu hoov nukk poiss tudruk "
+    "talo tila polkupyora koira haat mokki vene koti piha nukke".split()
+)
+"""What families have (Estonian, Finnish, folded)."""
 _OF_PEOPLE = ("lt", "le", "ga", "lta", "lle")
 """From somebody, to somebody, with somebody (Estonian, Finnish). On somebody (`Mäel`) is mostly on something."""
 _WAS = {"был": "m", "была": "f", "був": "m", "була": "f", "byl": "m", "byla": "f"}
@@ -126,9 +131,11 @@ def _is_one_of_many(words: Sequence[Word], at: int, before: str) -> bool:
 
 
 def is_told_of_people(words: Sequence[Word], at: int) -> bool:
-    """`Kased tulid külla`, `Sepalt saadud`: what families do, and the cases in which people give and are given."""
+    """`Kased tulid külla`, `Lepa tütar`, `Kase auto`, `Sepalt saadud`: what families do, whom and what they have, and
+    the cases in which people give and are given."""
     behind = words[at + 1].folded if at + 1 < len(words) and words[at + 1].before == " " else ""
-    return behind in _PEOPLE_DO or words[at].folded.endswith(_OF_PEOPLE)
+    is_of_theirs = behind in _PEOPLE_DO or behind in KIN_WORDS or behind in _PEOPLE_HAVE
+    return is_of_theirs or words[at].folded.endswith(_OF_PEOPLE)
 
 
 def is_of_another_sex(words: Sequence[Word], at: int, sex: str) -> bool:
