@@ -444,10 +444,11 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
 def _may_be_next_in_the_row(reader: Reader, phrase: _Phrase) -> bool:
     """`l. to r.: Anna Tamm, my mother, Tom`: behind a direction, and where commas alone part the people, kin of the one
     who tells may be she who was named, or the next one."""
-    goes_on = phrase.before == "comma" and begins_person(phrase.following) and reader.group > 0
+    is_last = phrase.before in ("", "end") and len(reader.items) > reader.part_begins + 1
+    goes_on = (phrase.before == "comma" and begins_person(phrase.following)) or is_last
     words = phrase.words
     is_whose = len(words) == 2 and words[0].kind == "my"
-    return goes_on and is_whose and (bool(relation(words[1])) or is_noun_of_one(words[1].text))
+    return reader.group > 0 and goes_on and is_whose and (bool(relation(words[1])) or is_noun_of_one(words[1].text))
 
 
 def _is_other_kin(item: Item, words: Sequence[Element]) -> bool:

@@ -153,8 +153,8 @@ nl | standing | staand|staande|staan|staand zijn
 nl | kneeling | knielend|geknield|gehurkt
 nl | lying | liggend
 nl | row | rij
-nl | ltr | dan naar rechts|daarna naar rechts|verder naar rechts|van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
-nl | rtl | dan naar links|daarna naar links|verder naar links|van rechts naar links|v r n l|vrnl|vanaf rechts
+nl | ltr | van links af|vanaf links|dan naar rechts|daarna naar rechts|verder naar rechts|van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
+nl | rtl | van rechts af|vanaf rechts|dan naar links|daarna naar links|verder naar links|van rechts naar links|v r n l|vrnl|vanaf rechts
 nl | clockwise | met de klok mee|met de wijzers van de klok mee
 nl | counterclockwise | tegen de klok in
 nl | left | links|uiterst links|helemaal links|aan de linkerkant

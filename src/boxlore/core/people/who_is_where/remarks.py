@@ -128,6 +128,8 @@ def _says_whose(words: Sequence[Element]) -> bool:
 def is_somewhere(words: Sequence[Element]) -> bool:
     """`ema Haapsalu rannas`, `äiti Turun satamassa`: in Estonian and Finnish a place stands before its small word,
     which has an ending, and no such word of kin stands before a family name."""
+    if words[0].kind == "my":
+        return False  # `ma grand-mère`, where `ma` is a mother of another language
     is_kin = words[0].plain in small_words.KIN_BEFORE_A_PLACE or words[0].plain in ME
     if KIN_WORDS.get(words[0].plain) in FOREBEARS and not any(_is_name_like(word) for word in words[1:]):
         return len(words) > 1  # `isä häissään`

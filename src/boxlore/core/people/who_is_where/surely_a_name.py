@@ -174,8 +174,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     first = tokens[0] if tokens else None
     if first is None or _NO_SIGN_OF_NAMES.search(words) or (len(tokens) == 1 and words in _LETTERS):
         return f"Is “{words}” someone in the picture?"
-    if _is_a_house(tokens, known):
-        return f"Is “{words}” someone in the picture?"
+    if _is_a_house(tokens, known) or (len(tokens) > 1 and first.plain in table.HEADS and not first.is_given):
+        return f"Is “{words}” someone in the picture?"  # `Hochzeit von Anna`
     in_case = item.in_case or (not tokens[-1].is_given and tokens[-1].text.endswith(_WITH_ENDING))
     if in_case and (name := name_behind_with(tokens, known)):
         return f"Is “{words}” {name}?"
@@ -285,7 +285,19 @@ def _names_in(note: str, known: KnownNames) -> Sequence[str]:
     if all(word[:1].isupper() or not word[:1].isalpha() for word in note.split()):
         return ()
     parts = (part for part in note.split(", ") if fold(part) not in KIN_WORDS)  # `Enkelin, auf dem Schoß`
-    return [name for part in parts for name in _names_in_part(part, known)]
+    return [name for part in parts for name in _told_whole(list(_names_in_part(part, known)), part)]
+
+
+def _told_whole(names: Sequence[str], part: str) -> Iterator[str]:
+    """The names, those that stand side by side as one: `Carol Dunn`."""
+    whole = ""
+    for name in (*names, ""):
+        if whole and name and f"{whole} {name}" in part:
+            whole = f"{whole} {name}"
+            continue
+        if whole:
+            yield whole
+        whole = name
 
 
 def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
