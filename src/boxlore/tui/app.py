@@ -381,6 +381,9 @@ def run(
         )
         app.read_ahead(reader)
         code = app.run()
+    if app.collection is not None and not app.lost and not app.return_code:
+        where = app.collection.folder.resolve()
+        print(f"All that was told is kept in {where}; boxlore opens it again.", file=sys.stderr)
     for words in app.lost:
         print(f"NOT KEPT, for the disk refused: {words}", file=sys.stderr)
     return 3 if app.return_code else code or 0

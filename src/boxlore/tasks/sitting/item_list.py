@@ -9,12 +9,13 @@ from bisect import bisect_left
 from collections import OrderedDict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from pathlib import PurePosixPath
 
 from boxlore.core.crosswalk.captions import named_by_file, own_lines
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Said, Statement
+from boxlore.core.statements import Said, Statement, fold
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import family_way
 
@@ -143,17 +144,22 @@ def about(record: Record, way: FamilyWay) -> str:
     if not parts:
         own = next(iter(own_lines(record)), "")
         parts = [
-            record.words("story")
-            or record.words("inscription")
-            or record.words("place")
-            or own
-            or named_by_file(record)
+            record.words("story") or record.words("inscription") or record.words("place") or own or _by_file(record)
         ]
     if record.words("date"):
         first = record.first("date")
         edtf = first.date.edtf if first is not None and first.date is not None else None
         parts.append(family_display(edtf, way) if edtf else record.date_display)
     return _line(" · ".join(part for part in parts if part))
+
+
+def _by_file(record: Record) -> str:
+    """What its file's name says; where that says nothing (`scan_005.jpg`), what its folder's says, and the name."""
+    named = named_by_file(record)
+    file = record.first("file_name")
+    name = PurePosixPath(file.words).name if file is not None else ""
+    says = any(word in fold(name) for word in fold(named).split())
+    return named if says or not name else " · ".join(part for part in (named, name) if part)
 
 
 def _line(words: str) -> str:

@@ -90,9 +90,10 @@ def no_place(sitting: Sitting, record: Record, question: OpenPlace) -> None:
 
 
 def own_parts(question: OpenPlace) -> tuple[str, str]:
-    """What a place of the family's own would be called by the words told, and what they say it lies in."""
+    """What a place of the family's own would be called by the words told, and what they say it lies in: a name, and no
+    words such as “in the market square”."""
     name, *around = take_apart(question.view.words).parts or (question.view.words,)
-    return name, ", ".join(around)
+    return name, ", ".join(part for part in around if not part[:1].islower())
 
 
 def make_own(

@@ -36,7 +36,7 @@ class ManyHost(Protocol):
     def put_back(self) -> None: ...
 
 
-SAME_KEYS = dict(zip(SAME, "123456", strict=True))
+SAME_KEYS = dict(zip(SAME, "12345s", strict=True))
 KEYS = {
     "occasion": "o", "date": "d", "place": "p", "person": "w", "photographer": "f", "process": "r", "enclosure": "e",
     "care": "c", "note": "n", "audience": "a", "move": "m", "none": "0",
@@ -47,7 +47,8 @@ KEYS = {
 async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model: Record) -> None:
     """Ask what is so of all these items (ids); `model` is the one that is out."""
     same = same_choices(model, "same:")
-    said = [Choice(f"say:{field}", FIELDS[field].label, "in words", KEYS[field]) for field in OF_ALL]
+    asked = {prompt.field: prompt.question for prompt in sitting.prompts}
+    said = [Choice(f"say:{field}", FIELDS[field].label, asked.get(field, "in words"), KEYS[field]) for field in OF_ALL]
     rest = [
         Choice("audience", "Who may see them", key=KEYS["audience"]),
         Choice("move", "Another box or folder", key=KEYS["move"]),

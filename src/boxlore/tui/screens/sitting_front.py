@@ -11,9 +11,9 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.screens.tellers import ask_teller
+from boxlore.tui.screens.tellers import ask_teller, on_day
 from boxlore.tui.widgets.bars import Top
-from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.plain_text import Line, short
 
 Show = Callable[[int, Way | None, str], Awaitable[None]]
 """Shows the sitting's screen at a position of the list, along a way, with one of THEN opened above it."""
@@ -65,10 +65,11 @@ class FrontScreen(Screen[None]):
         stopped = where_stopped(self._sitting.collection, listing)
         at = stopped.position if stopped else 0
         row = listing.row_at(at)
-        first = Choice("here", f"Where you stopped: {row.number}", _when(stopped.when)) if stopped else (
-            Choice("here", f"The first: {row.number}", row.about)
-        )  # fmt: skip
-        teller = self._sitting.teller_named.split(" ")[0] if self._sitting.id else "a teller"
+        first = Choice("here", f"The first: {row.number}", row.about)
+        if stopped:
+            when = on_day(self._sitting, stopped.when)
+            first = Choice("here", f"Where you stopped: {row.number}", when)
+        teller = short(self._sitting.teller_named, 24) if self._sitting.id else "a teller"
         choices = [
             first,
             Choice("next", "The next with open questions", "after the one where you stopped" if stopped else ""),
@@ -100,8 +101,3 @@ class FrontScreen(Screen[None]):
     async def action_leave(self) -> None:
         """Leave the program."""
         await self.app.run_action("leave")
-
-
-def _when(when: str) -> str:
-    """“2026-11-25, 14:10”, of a time in the log."""
-    return f"on {when[:10]}" if when else ""

@@ -5,7 +5,10 @@ from typing import Any
 
 from textual.app import App
 
+from boxlore.core.dates.edtf import parsed
+from boxlore.core.dates.family_display import family_display
 from boxlore.core.errors import BoxloreError
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
 from boxlore.tasks.sitting.session import Sitting
@@ -39,7 +42,7 @@ async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice,
     latest = known_tellers(sitting.collection)[:MOST]
     tellers = sorted(latest, key=lambda teller: teller.place)
     known = {f"teller:{at}": teller for at, teller in enumerate(tellers)}
-    choices = [Choice(value, teller.name, _about(teller)) for value, teller in known.items()]
+    choices = [Choice(value, teller.name, _about(sitting, teller)) for value, teller in known.items()]
 
     async def again() -> None:
         await ask_teller(app, sitting, then, *more, back=back, chosen=chosen)
@@ -60,9 +63,14 @@ async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice,
     await app.push_screen(Choices(title, [*choices, *_LAST, *more], answer, back=back, at=at))
 
 
-def _about(teller: KnownTeller) -> str:
+def _about(sitting: Sitting, teller: KnownTeller) -> str:
     often = "one sitting" if teller.sittings == 1 else f"{teller.sittings} sittings"
-    return f"{often}, last on {teller.last}" if teller.last else often
+    return f"{often}, last {on_day(sitting, teller.last)}" if teller.last else often
+
+
+def on_day(sitting: Sitting, when: str) -> str:
+    """“on 25 November 2026”, as the family writes its dates, of a day or a time in the log; '' for none."""
+    return f"on {family_display(parsed(when[:10]), family_way(sitting.collection.settings))}" if when else ""
 
 
 async def _ask_name(app: App[Any], sitting: Sitting, then: Then, back: Then) -> None:
