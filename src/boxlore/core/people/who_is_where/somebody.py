@@ -136,6 +136,9 @@ def _unknown(item: _Item) -> Named | None:
     if words[0].text == "?" and len(words) > 1 and all(word.is_large and word.kind == "word" for word in words[1:]):
         told = between(words, text)
         return Placed(told, 0, asks=f"Who is “{told}”?", is_person=False), False  # `? Barnes`
+    if words[0].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[1].plain) == "many":
+        told = between(words, text)
+        return Placed(told, 0, asks=f"Who are “{told}”?", is_person=False), False  # `unknown girls`, of no number
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     if words[-1].kind == "unknown" and len(words) > 1 and _NOUNS.get(words[-2].plain) == "one":
