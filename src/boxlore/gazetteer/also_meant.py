@@ -79,6 +79,8 @@ def _or_longer(
     if best is None or read.kind == "perhaps" or len(told_words.parts) != 1 or told_words.near_km:
         return read
     name, is_own = told_words.parts[0], family.is_own(best.country_code)
+    if read.kind == "match" and fold_place(best.name).startswith(f"{fold_place(name)} "):
+        return _or_as_long(db, read, name, year, family)
     if is_own and read.kind == "match":
         return read
     bearing = exact(db, name)
@@ -101,6 +103,23 @@ def _or_longer(
     if read.kind == "area" and fold_place(also[0].name) == f"{fold_place(name)} city":  # `Salt Lake` is not the county
         choices = (also[0], read.choices[0], *also[1:], *read.choices[1:])
     return replace(read, kind="area" if read.kind == "area" else "choices", choices=choices[:MOST_CHOICES])
+
+
+def _or_as_long(
+    db: sqlite3.Connection, read: PlaceReading, name: str, year: int | None, family: Family
+) -> PlaceReading:
+    """The reading of a name told short; with the other places of its country whose names go on behind it too, the
+    largest first (`Nykøbing`, on Falster and on Mors), but for the much smaller ones.
+    """
+    best = exact(db, name)[0]
+    others = longer_names(db, name, frozenset({best.country}), max(best.population // MUCH_LARGER, 1), year, family)
+    places = [best, *(place for place in others if place.id != best.id)]
+    if len(places) == 1:
+        return read
+    places.sort(key=lambda place: -place.population)
+    told = Told(text=read.text, contexts=(), year=year, unsure=True)
+    shown = place_answer(db, places, told, [name]).choices
+    return replace(read, kind="choices", choices=shown)
 
 
 def _or_nature(

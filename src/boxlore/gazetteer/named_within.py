@@ -124,7 +124,8 @@ def _words_at_an_end(part: str) -> list[Within]:
     counts = range(len(tokens) - 1, 0, -1)
     names = [*(" ".join(tokens[:count]) for count in counts), *(" ".join(tokens[-count:]) for count in counts)]
     names = [name for name in names if len(name) >= SHORTEST_FIRST and name[0].isupper()]
-    return [Within(part, name, "") for name in names if not (is_street(f"a {name}") or ends_as_kind(f"a {name}"))]
+    told = [name for name in names if " " in name or not (is_street(f"a {name}") or ends_as_kind(f"a {name}"))]
+    return [Within(part, name, "") for name in told]
 
 
 def _one_of(

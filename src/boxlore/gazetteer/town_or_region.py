@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.places.inflections import uninflected
+from boxlore.core.places.letters import lands_of_letters
 from boxlore.core.places.nature import is_written_so
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.places.within_words import without_leading
@@ -75,7 +76,7 @@ def take_larger_parts(
                 is_place = (is_place or not contexts) and _is_known_better(db, left[0], meanings, family)
             if is_place or (not contexts and _is_quarter_at_home(db, left[0], meanings, family)):
                 break
-        elif _is_far_city(db, left, meanings, family):
+        elif _is_far_city(db, left, meanings, family) or _is_far_district(db, left, meanings, family):
             break
         contexts.append(_likeliest(db, meanings, left[:-1], contexts, family, year))
         left.pop()
@@ -86,7 +87,12 @@ def take_larger_parts(
 
 def _meanings(db: sqlite3.Connection, words: str, year: int | None) -> list[LargerPart]:
     """What a part may mean; where it means nothing and is no town, what it is an inflected form of (`Kanadassa`)."""
-    meanings = meanings_of(db, words, year)
+    lands = lands_of_letters([words])
+    meanings = [
+        part
+        for part in meanings_of(db, words, year)
+        if not lands or not part.areas or part.country or countries_of(part) & lands  # `Ełk` is in no Elk County
+    ]
     if meanings or exact(db, words):
         return meanings
     forms = uninflected(words)
@@ -148,6 +154,19 @@ def _is_far_city(db: sqlite3.Connection, parts: Sequence[str], meanings: Sequenc
     if not cities or any(f"{town.country}.{town.area1}.{town.area2}" in areas for town in cities):
         return False
     return not any(exact(db, parts[-2], [part]) or any(map(family.is_own, countries_of(part))) for part in meanings)
+
+
+def _is_far_district(
+    db: sqlite3.Connection, parts: Sequence[str], meanings: Sequence[LargerPart], family: Family
+) -> bool:
+    """Whether the last of several parts is a second-level area abroad, which does not have the part told before it,
+    while a place at home bears that name: `Arrowtown, Lake County` is in a county that we do not know.
+    """
+    is_abroad = not any(countries_of(part) & family.home for part in meanings)
+    if not (family.home and is_abroad and all(map(_is_second_level, meanings))):
+        return False
+    at_home = any(town.country in family.home for town in exact(db, parts[-2]))
+    return at_home and not any(exact(db, parts[-2], [part]) for part in meanings)
 
 
 def _is_second_level(part: LargerPart) -> bool:

@@ -644,6 +644,13 @@ GOVERNED_EUROPE: tuple[Land, ...] = (
     ),
     Land(
         "RS",
+        "1815 Austrian Empire; 1867 Austria-Hungary; 1919 Kingdom of Serbs, Croats and Slovenes (Yugoslavia); 1929 Yugoslavia; 1941 -; 1942 Hungary; 1944 -; 1945 Yugoslavia; 1992 Federal Republic of Yugoslavia; 2003 Serbia and Montenegro; 2006 -; 2007 *",
+        "Treaty of Trianon 1920; Hungarian act XX of 1941 (Bačka)",
+        areas=("VO",),
+        boxes=((45.24, 18.8, 46.2, 20.05),),
+    ),
+    Land(
+        "RS",
         "1815 Austrian Empire; 1867 Austria-Hungary; 1919 Kingdom of Serbs, Croats and Slovenes (Yugoslavia); 1929 Yugoslavia; 1941 -; 1945 Yugoslavia; 1992 Federal Republic of Yugoslavia; 2003 Serbia and Montenegro; 2006 -; 2007 *",
         "Treaty of Trianon 1920",
         areas=("VO",),
