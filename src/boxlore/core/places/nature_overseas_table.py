@@ -326,7 +326,8 @@ NZ: sea Hawke Bay=Hawke's Bay (bay) -39.3 177.4 .4; Bay of Plenty (bay) -37.6 17
  Queen Charlotte Sound (NZ) -41.15 174.2; Tory Channel -41.2 174.3; Cloudy Bay -41.45 174.1; Blueskin Bay=Blueskin
  -45.72 170.6; Aramoana=Aramoana Spit=the Spit=the Mole -45.78 170.71 .02; Hoopers Inlet=Papanui Inlet -45.86 170.67;
  Oriental Bay -41.29 174.79 .01; Mission Bay -36.85 174.83 .01; Long Beach (Otago)=Murdering Beach=Whareakeake -45.76
- 170.65; Deborah Bay=Careys Bay=Sawyers Bay=Carey's Bay=Sawyer's Bay -45.81 170.63 .03; Palliser Bay -41.45 175.1;
+ 170.65; Careys Bay=Carey's Bay -45.81 170.63 .02;
+ Sawyers Bay=Sawyer's Bay -45.82 170.6 .02; Deborah Bay -45.8 170.63 .02; Palliser Bay -41.45 175.1;
  Great Exhibition Bay=Doubtless Bay -34.9 173.5
 ZA: river Tugela=Tugela River=Thukela -28.7 30.2 .8; Limpopo=Limpopo River -22.5 29.5 1.5; Great Fish River=Fish
  River -33.0 26.5; Kei River=Great Kei River -32.4 28.0; Sundays River -33.3 25.4; Breede River=Breede River Valley
