@@ -88,7 +88,8 @@ def _to_whom(facts: CollectionFacts) -> str:
 
 
 _FIRST = """<strong>Please do first what
-<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted, replaced or returned, and why."""
+<code>data/metadata/withdraw.csv</code> asks:</strong> it names what is to be deleted, replaced or returned, and why;
+a path with <code>../</code> is of the bag itself, beside its <code>data</code>."""
 _NOTHING = "Nothing that you have is to be deleted or returned: <code>data/metadata/withdraw.csv</code> is empty."
 
 

@@ -24,6 +24,7 @@ from boxlore.core.crosswalk.dublin_core import (
     heading_of,
     headings,
     other_names,
+    rights_notes,
     rights_of,
     who_said,
 )
@@ -247,7 +248,9 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     """Add access, rights, scope, physical state and custody."""
     if access := access_words(record, facts):
         item.append(dialect.paragraphs("accessrestrict", access))
-    item.append(dialect.paragraphs("userestrict", [rights_label(rights_of(record, facts)), *_rights_holders(record)]))
+    item.append(
+        dialect.paragraphs("userestrict", [rights_label(rights_of(record, facts)), *rights_notes(record, facts)])
+    )
     caption = captions.caption(record, "sheet")
     said_already = {f"{said}.".casefold() for said in (record.date_display, record.words("date"))}
     words: list[str | DcValue] = [] if caption.casefold() in said_already else [caption]
@@ -283,10 +286,6 @@ def side_words(scan: ScanFile) -> str:
     sides = (scan.width, scan.height) * 2
     pixels = ", ".join(str(round(part * side)) for part, side in zip(scan.area, sides, strict=True))
     return f"{scan.side}; the part {pixels} (x, y, width, height in pixels)"
-
-
-def _rights_holders(record: Record) -> list[str]:
-    return [f"Rights holder: {statement.words}" for statement in record.all("rights_holder")]
 
 
 def _fault(subject: str, check: etree.RelaxNG, about: str = "") -> Finding:

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_notes, rights_of
 from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, rights_label, rights_name
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
@@ -68,7 +68,7 @@ def _in(language: str, *words: str) -> dict[str, list[str]]:
 
 def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, base: str) -> dict[str, Any]:
     ident = f"{base}/iiif/{record.number}.json"
-    rights = rights_of(record, facts)
+    rights, notes = rights_of(record, facts), rights_notes(record, facts)
     title = record.first("title")
     page: dict[str, Any] = {
         "@context": CONTEXT,
@@ -77,7 +77,7 @@ def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, bas
         "label": _in(title.language if title else facts.language, captions.title(record, brackets=facts.brackets)),
         "metadata": _metadata(record, facts),
         "summary": _in(facts.language, captions.caption(record, "sheet")),
-        "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", _said(rights))},
+        "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", _said(rights), *notes)},
         **_provider(facts),
         "items": [_canvas(record, scan, base, ident, at) for at, scan in enumerate(scans, 1)],
     }

@@ -16,6 +16,7 @@ from boxlore.core.crosswalk.dublin_core import (
     headings,
     of_the_whole,
     own_provenance,
+    rights_notes,
     rights_of,
     size_words,
 )
@@ -135,7 +136,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         " ".join(map(captions.sentence, own_provenance(record, facts))),
         " ".join(access_words(record, facts)),
         str(closure.until) if closure else "",
-        rights_of(record, facts),
+        "; ".join((rights_of(record, facts), *rights_notes(record, facts))),
         _original_of(record, facts),
         references,
         "; ".join(packed_path(record, scan) for scan in record.open_scans),

@@ -16,7 +16,7 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_of
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_notes, rights_of
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.records.item_record import Record, ScanFile
@@ -55,7 +55,7 @@ class MetsSource:
         """The scans of a record that are in the package."""
         for scan in record.open_scans:
             if self.goes(path := packed_path(record, scan)):
-                yield _Packed(scan, path, record.id, rights_label(rights_of(record, self.facts)))
+                yield _Packed(scan, path, record.id, _rights_words(record, self.facts))
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +66,10 @@ class _Packed:
     path: str
     item: str
     rights: str
+
+
+def _rights_words(record: Record, facts: CollectionFacts) -> str:
+    return "; ".join((rights_label(rights_of(record, facts)), *rights_notes(record, facts)))
 
 
 def write_mets(source: MetsSource, out: BinaryIO) -> None:

@@ -112,11 +112,11 @@ def record_triples(
     lines += _place(node, record)
     for index, person in enumerate(record.people):
         lines += _person(node, person, index)
-    rights = next((value for name, value in described if name == "rights"), None)
+    rights = [value for name, value in described if name == "rights"]
     for scan in record.open_scans:
         title = f"{record.number}, {scan.side}"
         lines += scan_triples(record.id, scan, packed_path(record, scan), title)
-        lines += [f"{urn(scan.id)} {prefixed('dcterms:rights')} {_rights(rights)} ."] if rights else []
+        lines += [f"{urn(scan.id)} {prefixed('dcterms:rights')} {_rights(value)} ." for value in rights]
     lines += [f"{node} {prefixed('bx:asked')} {literal(name)} ." for name in sorted(record.not_known)]
     lines += [
         f"{node} {prefixed('bx:related')} {literal(f'{relation.kind} {relation.number}')} ."

@@ -3,7 +3,15 @@
 from dataclasses import replace
 from datetime import date
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, dcterms, oai_dc, one_date, other_names
+from boxlore.core.crosswalk.dublin_core import (
+    CNE,
+    CollectionFacts,
+    access_words,
+    dcterms,
+    oai_dc,
+    one_date,
+    other_names,
+)
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
@@ -82,6 +90,17 @@ def test_a_heading_is_a_name_without_how_sure_it_is() -> None:
     values = [(name, value.words) for name, value in oai_dc(record, facts) if name in ("subject", "creator")]
     assert values == [("creator", "Zealandia Portraits"), ("creator", "Anna Lind"), ("subject", "Tamm, Liisi")]
     assert other_names(record, facts.people) == ["Liisi Kuusk is Tamm, Liisi."]
+
+
+def test_rights_that_are_known_and_not_told_are_said_to_be_there() -> None:
+    """DACS 4.4, ISO 15836 `rights` (from memory): a neutral statement alone says that nobody is known to hold them."""
+    facts = CollectionFacts(id="c", title="T", on_day=date(2026, 11, 25))
+    hidden = Record(id="a", number="TRA-0001", hidden=frozenset({"rights", "rights_holder", "date"}))
+    kept = replace(facts, not_given=frozenset("a"))
+    for named in (oai_dc, dcterms):
+        values = [value.words for name, value in named(hidden, facts) if name == "rights"]
+        assert values[0] == CNE and len(values) == 3 and "A rights holder is known" in values[2]
+        assert not any("rights holder is known" in value.words for _, value in named(hidden, kept))
 
 
 def test_an_item_without_its_scans_says_one_reason() -> None:

@@ -38,7 +38,7 @@ def dated(edtf: str) -> Record:
 def test_a_date_that_is_withheld_is_not_undated_and_what_the_family_keeps_is_not_given() -> None:
     """DACS 2.4: “undated” is a statement of its own (from memory)."""
     extent = Extent(not_given=frozenset({"kept"}))
-    withheld = Record(id="w", number="TRA-0002", date_withheld=True)
+    withheld = Record(id="w", number="TRA-0002", hidden=frozenset({"date"}))
     for record in (withheld, dated("1931"), Record(id="kept", number="TRA-0003")):
         extent.add(record)
     assert (extent.items, extent.given, extent.kept) == (3, 2, 1)

@@ -295,6 +295,16 @@ def test_a_date_that_outside_may_not_have_is_not_called_undated() -> None:
     assert OUTSIDE.seen(record(audiences=(LATER,), told=stories(said()))).formal_date == "undated"
 
 
+def test_a_rights_holder_whom_outside_may_not_know_is_known_to_be_there() -> None:
+    """DACS 4.4: what is known of rights is said (from memory); who holds them may be somebody living."""
+    holder = said("Mia Rourke", "rights_holder")
+    whole = record(told={"rights_holder": (holder,), **stories(said("Tom rowed."))})
+    assert ARCHIVE.seen(whole).hidden == frozenset()
+    later = replace(holder, audience=LATER)
+    outside = OUTSIDE.seen(replace(whole, told={**whole.told, "rights_holder": (later,)}))
+    assert outside.hidden == {"rights_holder"} and outside.told.keys() == {"story"}
+
+
 def test_who_took_a_consent_back_is_a_reason_that_says_so() -> None:
     back = [make_consent(["picture", "name"], "2026-11-20"), make_consent(["picture"], "2026-11-24", given=False)]
     mia = person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"), consents=tuple(back))

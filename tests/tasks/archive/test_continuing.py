@@ -421,7 +421,8 @@ def test_the_descriptions_to_replace_are_those_that_there_were(mine: Collection,
         order = TransferOrder(archive=Archive(takes=takes), earlier=tmp_path / name)
         transfer(mine, tmp_path / f"{name}-update", order=order)
     folders = [{row[2] for row in why(tmp_path / f"{name}-update") if row[2].endswith("/")} for name in ("1", "2")]
-    assert folders == [{"metadata/"}, {"metadata/"}]  # nobody replaces a deed that was signed
+    assert folders == [{"metadata/", "forms/"}, {"metadata/"}]  # the extract of the deed
+    assert not any(row[2] == "forms/" for row in why(tmp_path / "1-update", "closed"))  # nobody replaces a signed one
     registry.set_audience(mine, find_item(mine, "TRA-0003"), "archive:2060-01-01")
     order = TransferOrder(archive=Archive(takes=("dublin-core", "rdf")), earlier=tmp_path / "2-update")
     transfer(mine, tmp_path / "2-again", order=order)  # also of the transfer before the one that is updated
@@ -648,3 +649,42 @@ def test_an_original_that_was_given_and_is_kept_now_is_asked_back(mine: Collecti
     assert "not handed over" in said_of(tmp_path / "5", "TRA-0002")["Conditions governing access"]
     row = {"Identifier": "x", "Number": "TRA-0003", "Told": "a b"}
     assert read_item(row, "2026-11-25").given_on == "2026-11-25" and not read_item(row | {"Told": ""}, "2026").given_on
+
+
+def words_in(file: Path) -> str:
+    if file.suffix == ".pdf":
+        return "".join(page.extract_text() for page in PdfReader(file).pages)
+    return file.read_bytes().decode("utf-8", "replace")
+
+
+def test_a_donor_who_takes_the_consent_back_is_named_in_no_open_file_of_any_transfer(
+    mine: Collection, tmp_path: Path
+) -> None:
+    """The signed deed stays, in the closed part; its extract, the page and bag-info.txt of each open bag go."""
+    mia = next(person for person in mine.people().values() if person.name == "Mia Rourke")
+    mine.settings = replace(mine.settings, holder="Mia Rourke")
+    registry.consent(mine, mia, make_consent(["name", "picture", "voice"], "2026-11-20"))
+    order = TransferOrder(archive=replace(MUSEUM, takes=(*MUSEUM.takes, "forms")))
+    transfer(mine, tmp_path / "1", order=order)
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    transfer(mine, tmp_path / "2", order=replace(order, earlier=tmp_path / "1"))
+    assert not any(row[2].startswith(("../", "forms")) for row in why(tmp_path / "2"))
+    registry.consent(mine, mia, make_consent(["name", "picture", "voice"], "2026-11-24", given=False))
+    transfer(mine, tmp_path / "3", order=replace(order, earlier=tmp_path / "2"))
+    rows = [row for row in table(tmp_path / "3/open/data" / WITHDRAW) if row["Transfer"] and row["File"]]
+    asked = {(row["Transfer"], row["File"]) for row in rows if row["What to do"] == "delete"}
+    for name in ("1", "2"):
+        opened = tmp_path / name / "open"
+        group = bagit.Bag(str(opened)).info["Bag-Group-Identifier"]
+        gone = {path for transferred, path in asked if transferred == group}
+        gone |= {row[2] for row in why(tmp_path / "2") if row[2].endswith("/")} if name == "1" else set()
+        left = {
+            f"../{path.relative_to(opened).as_posix()}".replace("../data/", ""): path for path in opened.rglob("*.*")
+        }
+        named = [path for path, file in left.items() if "Mia" in words_in(file)]
+        assert named and [path for path in named if not path.startswith(tuple(gone))] == []
+    assert {row["Reason"] for row in rows if row["File"].startswith("../")} == {"consent taken back"}
+    assert not any(row[2].startswith(("forms", "../")) for row in why(tmp_path / "3", "closed"))
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told again.", Telling(audience="anyone"))
+    transfer(mine, tmp_path / "4", order=replace(order, earlier=tmp_path / "3"))
+    assert not any(row[2].startswith("../") for row in why(tmp_path / "4"))  # asked for once

@@ -12,6 +12,7 @@ import json
 import re
 import shutil
 from copy import deepcopy
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -51,6 +52,26 @@ def package(small_family: Path, tmp_path_factory: pytest.TempPathFactory) -> Pat
     with open_collection(home, on_day=ON) as collection:
         transfer(collection, home / "transfer", order=TransferOrder(archive=MUSEUM))
     return home / "transfer"
+
+
+def test_no_format_calls_rights_unknown_that_somebody_withheld_holds(small_family: Path, tmp_path: Path) -> None:
+    """DACS 4.4 (from memory). Whose rights somebody living holds goes out with a warning, not a name."""
+    shutil.copytree(small_family, tmp_path / "home")
+    with open_collection(tmp_path / "home", on_day=ON) as collection:
+        item = find_item(collection, "TRA-0001")
+        Teller(collection).tell(item, "rights_holder", "Mia Rourke, who took it", Telling(audience="anyone"))
+        takes = replace(MUSEUM, takes=(*WANTS, "ead3", "ead2002", "inventory"))
+        transfer(collection, tmp_path / "out", order=TransferOrder(archive=takes))
+    names = ("oai_dc.xml", "dcterms.xml", "finding-aid.ead3.xml", "finding-aid.ead2002.xml", "records.nt",
+             "inventory.csv", "dc.csv", "mets.xml", "../iiif/TRA-0001.json")  # fmt: skip
+    for part, words in (
+        ("open", "A rights holder is known, and is not named here"),
+        ("closed", "Mia Rourke, who took"),
+    ):
+        for name in names:
+            if part == "closed" and "iiif" in name:
+                continue  # what is closed has no manifest
+            assert words in (tmp_path / "out" / part / "data/metadata" / name).read_text("utf-8"), (part, name)
 
 
 def test_the_table_for_ingest_says_what_simple_dublin_core_says(package: Path) -> None:

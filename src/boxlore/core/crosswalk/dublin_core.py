@@ -407,8 +407,29 @@ def rights_of(record: Record, facts: CollectionFacts) -> str:
     return rights_address(record.words("rights") or facts.rights)
 
 
+def rights_notes(record: Record, facts: CollectionFacts) -> list[str]:
+    """What must be known beside the words about rights: who holds them, or that this is known and not told here. A
+    neutral statement alone would let somebody publish what another holds the rights in."""
+    return [f"Rights holder: {view.words}" for view in record.all("rights_holder")] + _untold_rights(record, facts)
+
+
+def _untold_rights(record: Record, facts: CollectionFacts) -> list[str]:
+    if record.id in facts.not_given:
+        return []
+    return [words for field, words in _UNTOLD.items() if field in record.hidden]
+
+
+_UNTOLD = {
+    "rights": "It has a statement of rights of its own, which is not told here: the closed part of a transfer may have "
+    "it, and it goes before this one.",
+    "rights_holder": "A rights holder is known, and is not named here: the closed part of a transfer may say who. Ask "
+    "before it is used.",
+}
+
+
 def _rights(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue(rights_of(record, facts))]
+    notes = (DcValue(words, "en") for words in rights_notes(record, facts))
+    return [DcValue(rights_of(record, facts)), *notes]
 
 
 _URI = re.compile(
@@ -420,7 +441,8 @@ _URI = re.compile(
 
 def _rights_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
     words = rights_of(record, facts)
-    return [DcValue(words, scheme="dcterms:URI" if _URI.fullmatch(words) else "")]
+    untold = (DcValue(note, "en") for note in _untold_rights(record, facts))
+    return [DcValue(words, scheme="dcterms:URI" if _URI.fullmatch(words) else ""), *untold]
 
 
 def _rights_holder(record: Record, facts: CollectionFacts) -> list[DcValue]:

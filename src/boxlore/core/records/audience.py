@@ -253,7 +253,7 @@ class Recipient:
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
             mark=record.mark if self._may_have(record, "kept", _labels(record), MARK) else None,
             closed_scans=record.closed_scans or self._closes_scans(record),
-            date_withheld=record.date_withheld or bool(record.all("date") and not views_by_field["date"]),
+            hidden=record.hidden.union(name for name, views in views_by_field.items() if not views),
         )
         return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
 
@@ -418,7 +418,7 @@ class Recipient:
             told={REFERENCE: references} if references else {},
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
             closed_scans=True,
-            date_withheld=record.date_withheld or bool(record.all("date")),
+            hidden=record.hidden.union(record.told) - ({REFERENCE} if references else set()),
         )
 
 

@@ -267,8 +267,8 @@ class Record:
     """Whether the scans themselves may not go to this audience."""
     on_closed_sheet: bool = False
     """Whether they do not go since they are of a sheet that shows another item too, of which they may not."""
-    date_withheld: bool = False
-    """Whether a date is told that the audience may not see: then it is not undated."""
+    hidden: frozenset[str] = frozenset()
+    """Fields in which something is told, and nothing that the audience may see: it is known, and not told here."""
 
     @property
     def container_path(self) -> tuple[tuple[str, str], ...]:
@@ -333,6 +333,11 @@ class Record:
         first = self.first("date")
         shown = first.date.display if first and first.date else ""
         return shown or (first.words if first else UNDATED)
+
+    @property
+    def date_withheld(self) -> bool:
+        """Whether a date is told that the audience may not see: then it is not undated."""
+        return "date" in self.hidden
 
     @property
     def formal_date(self) -> str:

@@ -46,6 +46,8 @@ WHOLE, UPDATE = "whole", "update"
 FORMS = "forms/"
 DESCRIBING = ("metadata/", FORMS, "iiif/")
 """Folders of the payload whose files every update carries anew."""
+OF_THE_BAG = ("../README.html", "../bag-info.txt")
+"""Files beside the payload, from `data/` on, that say whose collection it is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +86,8 @@ class Earlier:
     files: dict[str, HeldFile] = starts(default_factory=dict)
     bags: tuple[EarlierBag, ...] = ()
     described: Mapping[str, Sequence[str]] = starts(default_factory=dict)
-    """The folders of DESCRIBING that a transfer has, by its identifier; an older version did not note it."""
+    """The folders of DESCRIBING that a transfer has, and those OF_THE_BAG that name whose it is, by its identifier; an
+    older version did not note it."""
 
     @property
     def has_scans(self) -> bool:
@@ -145,12 +148,13 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     ]
     known = {row["Transfer"]: row[_DESCRIBED].split() for row in rows if row.get(_DESCRIBED)}
     for row in (row for bag in bags for row in table_of(bag / "data" / WITHDRAW, "File", "Transfer")):
-        if row["File"] in DESCRIBING:
+        if row["File"] in (*DESCRIBING, *OF_THE_BAG):
             there = known.get(row["Transfer"], DESCRIBING)
             known[row["Transfer"]] = [folder for folder in there if folder != row["File"]]
     known = {transfer: [folder for folder in there if folder != _NONE] for transfer, there in known.items()}
     is_update = UPDATE if before else WHOLE
     described = [folder for folder in DESCRIBING if any((bag / "data" / folder).is_dir() for bag in bags)]
+    described += OF_THE_BAG if any(info.get("Contact-Name") for info in infos) else ()
     return Earlier(
         items,
         _files(bags, own),

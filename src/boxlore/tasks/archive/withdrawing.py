@@ -10,6 +10,9 @@ A row says of a file, an item or a statement of an earlier transfer what to do w
     replace  corrected   said otherwise now, or another file stands under that path
     delete   withdrawn   no longer in the collection
 
+A file is told by its path below `data/`; one that begins with `../` is of the bag itself: where it named whoever holds
+the collection, who may be named there no more. A signed deed stays; its extract in the open part is a description.
+
 It holds no words that were told: only numbers, identifiers, names of fields and paths that the archive has already.
 """
 
@@ -31,6 +34,7 @@ from boxlore.tasks.archive.originals_asked_back import newly_asked_back
 from boxlore.tasks.archive.transfer_updates import (
     DESCRIBING,
     FORMS,
+    OF_THE_BAG,
     URN,
     WITHDRAW,
     Earlier,
@@ -102,7 +106,7 @@ class Withdrawing:
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
         rows += self._originals()
         rows += self._files(files)
-        return [*self._descriptions(rows), *rows] if rows else []
+        return [*self._descriptions(rows), *rows]
 
     def _originals(self) -> Iterator[Sequence[str]]:
         """What is to be given back: what the family keeps since its original was handed over."""
@@ -143,6 +147,11 @@ class Withdrawing:
     @cached_property
     def _tombs(self) -> Mapping[str, Struck]:
         return {struck.statement: struck for struck in self.collection.store.tombstones()}
+
+    @property
+    def _names_the_holder(self) -> bool:
+        """Whether a bag that the archive has still names whose collection it is."""
+        return any(path in OF_THE_BAG for described in self.earlier.described.values() for path in described)
 
     def _of_item(self, ident: str, struck: Sized[str]) -> Reason:
         """Why an item is no longer in this part."""
@@ -188,16 +197,25 @@ class Withdrawing:
 
     def _descriptions(self, rows: Sequence[Sequence[str]]) -> Iterator[Sequence[str]]:
         """The description of every earlier transfer that no update has withdrawn yet: to be deleted if words of it may
-        no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them."""
+        no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them; the
+        extract of a deed goes as the rest does."""
         reasons = {row[1] for row in rows if not row[2]}
+        is_public, holder = self.seen.to.is_public, self.collection.settings.holder
+        is_holder_hidden = bool(is_public and holder and not self.seen.holder) and self._names_the_holder
+        if is_holder_hidden:
+            reasons.add(Reason.CLOSED)
+        elif not rows:
+            return
         worst = next((reason for reason in _WORST_FIRST if reason in reasons), Reason.CORRECTED)
         what = _REPLACE if worst is Reason.CORRECTED else _DELETE
         gone = (name for names in self.lacking.values() for name in names)
         in_forms = any(self._tombs[name].kind == Kind.SITTING for name in gone if name in self._tombs)
+        stays = {FORMS: not in_forms and not (is_public and what is _DELETE)}
+        stays |= dict.fromkeys(OF_THE_BAG, not is_holder_hidden)
         for transfer in dict.fromkeys(bag.transfer for bag in self.earlier.bags):
-            for folder in self.earlier.described.get(transfer, DESCRIBING):
-                if folder != FORMS or in_forms:  # a deed that was signed is nobody's to replace
-                    yield what, worst, folder, "", transfer, "", "", ""
+            for path in self.earlier.described.get(transfer, DESCRIBING):
+                if not stays.get(path):
+                    yield what, worst, path, "", transfer, "", "", ""
 
 
 def _number_in(path: str) -> str:
