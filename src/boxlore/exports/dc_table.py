@@ -7,9 +7,13 @@ its name, so no sign parts values in a cell.
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
+from functools import partial
+from itertools import chain
 
+from boxlore.core.crosswalk.beside_dublin_core import simple_beside
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.records.item_record import Record
 
 ELEMENTS = (
@@ -27,10 +31,12 @@ def dc_rows(
     most: Counter[str] = Counter()
     for record in records():
         most |= Counter({name: len(values) for name, values in _values(record, facts, goes).items()})
+    for held in facts.beside:
+        most |= Counter({name: len(values) for name, values in _beside(facts, held).items()})
     columns = [name for name in (*ELEMENTS, FILES) for _ in range(most[name])]
     yield columns
-    for record in records():
-        values = _values(record, facts, goes)
+    every = chain((_values(record, facts, goes) for record in records()), map(partial(_beside, facts), facts.beside))
+    for values in every:
         yield [cell for name in dict.fromkeys(columns) for cell in _filled(values.get(name, []), most[name])]
 
 
@@ -41,6 +47,13 @@ def _values(record: Record, facts: CollectionFacts, goes: Callable[[str], bool])
     paths = [packed_path(record, scan) for scan in record.open_scans]
     if files := [path for path in paths if goes(path)]:
         values[FILES] = files
+    return values
+
+
+def _beside(facts: CollectionFacts, held: Beside) -> dict[str, list[str]]:
+    values: dict[str, list[str]] = {FILES: [held.path]}
+    for name, value in simple_beside(held, facts):
+        values.setdefault(name, []).append(value.words)
     return values
 
 

@@ -6,14 +6,16 @@ NG), in batches. A record that is not valid is left out, and a finding says what
 """
 
 import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass, field
 from typing import BinaryIO
 
 from lxml import etree
 
+from boxlore.core.crosswalk.beside_dublin_core import full_beside, simple_beside
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, dcterms, oai_dc
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import Record
@@ -29,6 +31,7 @@ BATCH = 100
 """How many records are checked at a time."""
 
 Elements = Callable[[Record, CollectionFacts], Iterator[tuple[str, DcValue]]]
+ElementsBeside = Callable[[Beside, CollectionFacts], Iterator[tuple[str, DcValue]]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,19 +39,30 @@ class Flavour:
     """One way of writing Dublin Core.
 
     `record` is the name of a record's element, `prefix` that of its fields, `namespaces` the declarations at the top,
-    `elements` the crosswalk.
+    `elements` the crosswalk of items, `beside` that of what lies beside them.
     """
 
     record: str
     prefix: str
     namespaces: str
     elements: Elements
+    beside: ElementsBeside
     output: str
     """Its name in the table of required fields."""
 
 
-SIMPLE = Flavour("oai_dc:dc", "dc", f'xmlns:oai_dc="{OAI_DC}" xmlns:dc="{DC}"', oai_dc, "oai_dc")
-FULL = Flavour("record", "dcterms", f'xmlns:dcterms="{DCTERMS}" xmlns:xsi="{XSI}"', dcterms, "dcterms")
+SIMPLE = Flavour("oai_dc:dc", "dc", f'xmlns:oai_dc="{OAI_DC}" xmlns:dc="{DC}"', oai_dc, simple_beside, "oai_dc")
+FULL = Flavour("record", "dcterms", f'xmlns:dcterms="{DCTERMS}" xmlns:xsi="{XSI}"', dcterms, full_beside, "dcterms")
+
+
+@dataclass(frozen=True, slots=True)
+class _Written:
+    """A record as it will stand in the file: what it is called in a finding, its id, its elements, its text."""
+
+    called: str
+    ident: str
+    elements: Sequence[tuple[str, DcValue]]
+    text: str
 
 
 @dataclass(slots=True)
@@ -65,7 +79,7 @@ class RecordsWriter:
     flavour: Flavour
     table: Required = ()
     findings: list[Finding] = field(default_factory=list)
-    _batch: list[tuple[Record, str]] = field(default_factory=list)
+    _batch: list[_Written] = field(default_factory=list)
     _validator: etree.RelaxNG = field(init=False)
     _parser: etree.XMLParser = field(init=False)
     _executor: ThreadPoolExecutor = field(init=False)
@@ -82,8 +96,15 @@ class RecordsWriter:
         return f'<records xmlns="{RECORDS}" {self.flavour.namespaces}>\n'
 
     def add(self, record: Record) -> None:
-        """Take one record. It is checked and written with its batch."""
-        self._batch.append((record, record_text(record, self.facts, self.flavour)))
+        """Take the record of one item. It is checked and written with its batch."""
+        self._take(record.number, record.id, list(self.flavour.elements(record, self.facts)))
+
+    def add_beside(self, held: Beside) -> None:
+        """Take one recording or paper, in the same way."""
+        self._take(held.path, held.sitting, list(self.flavour.beside(held, self.facts)))
+
+    def _take(self, called: str, ident: str, elements: Sequence[tuple[str, DcValue]]) -> None:
+        self._batch.append(_Written(called, ident, elements, record_text(elements, self.flavour)))
         if len(self._batch) == BATCH:
             self._flush()
 
@@ -106,22 +127,22 @@ class RecordsWriter:
             self.out.write(valid)
             self.findings += findings
 
-    def _checked(self, batch: list[tuple[Record, str]]) -> tuple[bytes, list[Finding]]:
+    def _checked(self, batch: list[_Written]) -> tuple[bytes, list[Finding]]:
         """The valid records of a batch as bytes, and a finding for each of the others.
 
         The whole batch is checked at once; only if it has a fault is each record checked alone.
         """
-        texts = [text for _, text in batch]
+        texts = [written.text for written in batch]
         if not texts or not self._fault(texts):
             return "".join(texts).encode(), []
         faults = [self._fault([text]) for text in texts]
-        invalid = [(record, why) for (record, _), why in zip(batch, faults, strict=True) if why]
-        findings = [_invalid(record, self._lacking(record) or why) for record, why in invalid]
+        invalid = [(written, why) for written, why in zip(batch, faults, strict=True) if why]
+        findings = [_invalid(written, self._lacking(written) or why) for written, why in invalid]
         return "".join(text for text, why in zip(texts, faults, strict=True) if not why).encode(), findings
 
-    def _lacking(self, record: Record) -> str:
+    def _lacking(self, written: _Written) -> str:
         """The required fields that a record lacks, in words; empty if it lacks none."""
-        elements = [(name, value.words) for name, value in self.flavour.elements(record, self.facts)]
+        elements = [(name, value.words) for name, value in written.elements]
         lacks = missing(elements, self.flavour.output, self.table)
         return f"it lacks {' and '.join(lacks)}" if lacks else ""
 
@@ -141,10 +162,13 @@ def write_records(
     flavour: Flavour,
     table: Required = (),
 ) -> list[Finding]:
-    """Write every valid record. Returns a finding for each that is not valid; see `RecordsWriter`."""
+    """Write every valid record, those of what lies beside the items last. Returns a finding for each that is not valid;
+    see `RecordsWriter`."""
     writer = RecordsWriter(out, facts, schema, flavour, table)
     for record in records:
         writer.add(record)
+    for held in facts.beside:
+        writer.add_beside(held)
     writer.close()
     return writer.findings
 
@@ -162,11 +186,11 @@ def dc_element(values: Iterable[tuple[str, DcValue]]) -> etree._Element:
     return element
 
 
-def record_text(record: Record, facts: CollectionFacts, flavour: Flavour) -> str:
+def record_text(elements: Iterable[tuple[str, DcValue]], flavour: Flavour) -> str:
     """One record as XML on one line."""
     parts = [f"<{flavour.record}>"]
     prefix = flavour.prefix
-    for name, (words, language, scheme) in flavour.elements(record, facts):
+    for name, (words, language, scheme) in elements:
         if scheme:
             attribute = f' xsi:type="{scheme}"'
         elif tag := language_tag(language):
@@ -183,6 +207,8 @@ def plain_fault(message: str) -> str:
     return re.sub(r"\{[^}]*\}", "", message).rstrip(".")
 
 
-def _invalid(record: Record, why: str) -> Finding:
-    message = f"{record.number} cannot be written as a valid record: {why}."
-    return make_finding("export.invalid", Severity.ERROR, message, "required fields of our own schema", about=record.id)
+def _invalid(written: _Written, why: str) -> Finding:
+    message = f"{written.called} cannot be written as a valid record: {why}."
+    return make_finding(
+        "export.invalid", Severity.ERROR, message, "required fields of our own schema", about=written.ident
+    )

@@ -16,6 +16,7 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.beside_dublin_core import beside_identifier
 from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     DcValue,
@@ -232,7 +233,10 @@ def beside_component(held: Beside, facts: CollectionFacts, dialect: Dialect) -> 
     """The component of one recording or paper of a sitting, without parent."""
     item = dialect.element("c", level="item", id=f"id-{uuid.uuid5(uuid.UUID(facts.id), held.path)}")
     did = dialect.add(item, "did")
+    if held.reference:
+        dialect.add(did, "unitid", held.reference, **codes_of(facts), **dialect.label(THE_ARCHIVES))
     dialect.add(did, "unitid", held.path, **dialect.label("its path in the closed part"))
+    dialect.add(did, "unitid", beside_identifier(held, facts), **dialect.label("identifier"))
     dialect.add(did, "unittitle", held.title)
     dialect.day(did, held.day)
     dialect.one_extent(did, held.kind)

@@ -10,6 +10,7 @@ from dataclasses import replace
 from itertools import groupby
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.beside_dublin_core import beside_identifier
 from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     access_words,
@@ -59,13 +60,14 @@ def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Ex
                 written.add(part)
                 yield _container(part, within if depth == len(path) else None, facts)
         yield from items
-    yield from map(_beside, facts.beside)
+    yield from (_beside(held, facts) for held in facts.beside)
 
 
-def _beside(held: Beside) -> list[str]:
+def _beside(held: Beside, facts: CollectionFacts) -> list[str]:
     """The row of a recording or paper."""
     cells = {
-        "Level of description": "item", "Title": held.title, "Date": held.day,
+        "Level of description": "item", "Reference code": held.reference or held.path, "Title": held.title,
+        "Date": held.day, "Identifier": beside_identifier(held, facts), "The archive's reference": held.reference,
         "Extent": ", ".join(filter(None, (f"1 {held.kind}", held.length_words))), "Names": "; ".join(held.speakers),
         "Conditions governing access": held.access,
         "Closed until": str(held.closure.until) if held.closure else "", "Files": held.path,

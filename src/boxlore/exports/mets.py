@@ -1,14 +1,15 @@
 """The bag's pictures as METS with PREMIS: what describes each, what it is, what happened to it, and where it lies.
 
 METS 1.12 (Library of Congress): header, descriptive and administrative sections, files, a physical structure of boxes,
-folders, items and sides. PREMIS Data Dictionary 3.0: an object of category file for each scan, and its fixity events.
+folders, items and sides. PREMIS Data Dictionary 3.0: an object of category file for each scan, and its fixity events;
+recordings and papers follow, each with its file.
 The dictionaries are from memory but for what their schemas say; a MIX section for pixels is not made. A file's address
 leads out of `metadata/` to `scans/`; where a transfer was split, into the bag beside it that holds the file
 (`tasks.archive.transfer_bags`). Of an update it may lie in an earlier bag: there the address leads to it once the
 folders `data` of both are laid into one.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from typing import BinaryIO
@@ -16,9 +17,11 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_notes, rights_of
+from boxlore.core.crosswalk.beside_dublin_core import simple_beside
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, oai_dc, rights_notes, rights_of
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.marks import Mark
 from boxlore.exports.dublin_core import DC, OAI_DC, XSI, dc_element
@@ -50,6 +53,8 @@ class MetsSource:
     facts: CollectionFacts
     goes: Callable[[str], bool]
     events: Mapping[str, list[FileEvent]]
+    beside: Sequence[tuple[Beside, ScanFile]] = ()
+    """Recordings and papers, each with its file."""
 
     def packed(self, record: Record) -> Iterator["_Packed"]:
         """The scans of a record that are in the package."""
@@ -90,6 +95,11 @@ def write_mets(source: MetsSource, out: BinaryIO) -> None:
                     _item(container, record, scans, source.facts)
                     for held in scans:  # one that shows several items stands once, by the first of them
                         packed.setdefault(held.scan.id, held)
+            for lying, scan in source.beside:
+                file.write("\n", _described_as(scan.id, simple_beside(lying, source.facts)))
+                packed[scan.id] = _Packed(scan, lying.path, scan.id, rights_label(source.facts.rights))
+                div = _add(whole, "div", TYPE=lying.kind, LABEL=clean(lying.title), DMDID=f"D-{scan.id}")
+                _add(div, "fptr", FILEID=f"F-{scan.id}")
             for held in packed.values():
                 file.write("\n", _administration(held, source.events.get(held.scan.id, ())))
             if packed:
@@ -125,8 +135,12 @@ def _header(source: MetsSource) -> etree._Element:
 
 
 def _description(record: Record, facts: CollectionFacts) -> etree._Element:
-    section = _element("dmdSec", ID=f"D-{record.id}")
-    _data_in(section, "DC").append(dc_element(oai_dc(record, facts)))
+    return _described_as(record.id, oai_dc(record, facts))
+
+
+def _described_as(ident: str, values: Iterable[tuple[str, DcValue]]) -> etree._Element:
+    section = _element("dmdSec", ID=f"D-{ident}")
+    _data_in(section, "DC").append(dc_element(values))
     return section
 
 
@@ -179,9 +193,10 @@ def _event(parent: etree._Element, scan: ScanFile, event: FileEvent, at: int) ->
 
 def _files(packed: Iterable[_Packed]) -> etree._Element:
     section = _element("fileSec")
-    group = _add(section, "fileGrp", USE="scans")
+    groups: dict[str, etree._Element] = {}
     for held in packed:
-        scan = held.scan
+        scan, use = held.scan, held.path.partition("/")[0]
+        group = groups[use] if use in groups else groups.setdefault(use, _add(section, "fileGrp", USE=use))
         file = _add(
             group, "file", ID=f"F-{scan.id}", ADMID=f"A-{scan.id}", MIMETYPE=scan.media_type, SIZE=str(scan.bytes),
             CHECKSUM=scan.sha256, CHECKSUMTYPE="SHA-256",

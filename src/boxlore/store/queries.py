@@ -284,7 +284,8 @@ def kept_before(db: sqlite3.Connection) -> list[tuple[str, Kept, str]]:
 
 def wanted(db: sqlite3.Connection) -> list[str]:
     """Ids of the items that an archive has said it wants."""
-    query = "SELECT subject FROM in_force WHERE field = 'wanted' AND words = ? ORDER BY row"
+    query = """
+        SELECT subject FROM in_force WHERE field = 'wanted' AND words = ? AND subject_kind = 'item' ORDER BY row"""
     return [str(subject) for (subject,) in db.execute(query, (YES_NO_WORDS.write(True),))]
 
 

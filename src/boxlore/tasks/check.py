@@ -82,10 +82,14 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
 
 
 def _remarks_on_the_whole(collection: Collection) -> Iterator[Finding]:
-    """What archives have remarked of the collection itself, and not of an item."""
-    told = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
-    views = (told_of(statement, reading, {}) for statement, reading in told if statement.field == "archive_remark")
-    return remarks_of_archives(views, " of the whole")
+    """What archives have remarked of the collection itself and of its sittings, and not of an item."""
+    of_the_whole = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
+    remarked = [("whole", of_the_whole)]
+    for _, rows in collection.store.subjects(Kind.SITTING):
+        remarked.append((f"sitting of {min(statement.recorded_at for statement, _ in rows)[:10]}", rows))
+    for called, told in remarked:
+        views = (told_of(statement, reading, {}) for statement, reading in told if statement.field == "archive_remark")
+        yield from remarks_of_archives(views, f" of the {called}")
 
 
 NAMED_ALIKE = 12

@@ -6,6 +6,7 @@ bagit (PyPI); a finding aid's maintenance is EAD3 1.1.1 (Society of American Arc
 
 import csv
 import shutil
+import wave
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date
@@ -22,13 +23,15 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import every_told
-from boxlore.core.statements import KEEPER, Kind, Said, Source
+from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.item_states import read_item
 from boxlore.tasks.archive.name_answers import decide, undecided
 from boxlore.tasks.archive.names_asked import look_for_names
+from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import COLUMNS, read_receipt
+from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
 from boxlore.tasks.archive.transfer_updates import WITHDRAW, originals_before
 from boxlore.tasks.check import check
@@ -38,6 +41,7 @@ from boxlore.tasks.collection.progress import Quiet
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
 from boxlore.tasks.people import registry
 from boxlore.tasks.scans.package_check import verify_package
+from boxlore.tasks.sitting.recordings import keep_recording
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -688,3 +692,93 @@ def test_a_donor_who_takes_the_consent_back_is_named_in_no_open_file_of_any_tran
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told again.", Telling(audience="anyone"))
     transfer(mine, tmp_path / "4", order=replace(order, earlier=tmp_path / "3"))
     assert not any(row[2].startswith("../") for row in why(tmp_path / "4"))  # asked for once
+
+
+def a_sitting(collection: Collection, folder: Path) -> str:
+    """A sitting with Mia Rourke, of which a recording of three seconds is kept; its id."""
+    folder.mkdir()
+    with wave.open(str(folder / "told.wav"), "wb") as sound:
+        sound.setparams((1, 2, 8000, 0, "NONE", ""))
+        sound.writeframes(bytes(2) * 24000)
+    act = collection.act("a sitting")
+    sitting = act.new(Kind.SITTING)
+    Teller(collection).add(act, sitting, "narrator", "Mia Rourke", Telling())
+    act.done()
+    keep_recording(collection, sitting.id, folder / "told.wav")
+    return sitting.id
+
+
+def filled(path: Path, **cells: str) -> Path:
+    """The table of a package, filled in by an archive in the one line of a sitting."""
+    rows = table(path)
+    with open(path.with_name("filled.csv"), "w", encoding="utf-8", newline="") as file:
+        out = csv.DictWriter(file, rows[0].keys())
+        out.writeheader()
+        out.writerows(row | (cells if not row["Number"] and row["Identifier"] else {}) for row in rows)
+    return path.with_name("filled.csv")
+
+
+def test_a_sitting_is_offered_answered_received_and_made_again_as_one_thing(mine: Collection, tmp_path: Path) -> None:
+    """DACS 2.1 and 5.2 (from memory): a recording has its reference code and its accession as the pictures have."""
+    sitting = a_sitting(mine, tmp_path / "in")
+    offer(mine, tmp_path / "offer")
+    offered = [row for row in table(tmp_path / "offer/offer.csv") if not row["Number"]]
+    assert [(row["Identifier"], row["Kind"]) for row in offered] == [(f"urn:uuid:{sitting}", "1 sound recording (3 s)")]
+    page = (tmp_path / "offer/offer.html").read_text("utf-8")
+    assert "1 sound recording (3 s)" in page and "Mia" not in page
+    no = tmp_path / "no.csv"
+    no.write_text("Number,Wanted\nTRA-0002,no\nTRA-0001,yes\n", "utf-8")
+    read_answer(mine, no)
+
+    # one “no” to a picture keeps no recording back
+    takes = replace(MUSEUM, takes=(*MUSEUM.takes, "mets", "dc-csv", "inventory"))
+    order = TransferOrder(archive=takes, selection=Selection(wanted=True))
+    made = transfer(mine, tmp_path / "1", order=order)
+    assert not any(found.rule == "sound.stays" for found in made.findings)
+    data = tmp_path / "1/closed/data"
+    (sound,) = (data / "recordings").iterdir()
+    assert not (tmp_path / "1/open/data/recordings").exists()
+    for name in (
+        "finding-aid.ead3.xml",
+        "oai_dc.xml",
+        "dcterms.xml",
+        "dc.csv",
+        "inventory.csv",
+        "records.nt",
+        "mets.xml",
+    ):
+        told = (data / "metadata" / name).read_text("utf-8-sig")
+        assert f"urn:uuid:{sitting}" in told and f"recordings/{sound.name}" in told, name
+        assert "recordings/" not in (tmp_path / "1/open/data/metadata" / name).read_text("utf-8-sig"), name
+    assert not any(row["Identifier"].endswith(sitting) for row in table(tmp_path / "1/open/data/metadata/receipt.csv"))
+
+    # its reference and a remark come back, and go on into the update and a collection made again
+    receipt = filled(
+        data / "metadata/receipt.csv", **{"The archive's reference": "P-1/R1", "Remarks": "Clipping at 2 s"}
+    )
+    received = read_receipt(mine, receipt, archive="Port Chalmers Museum")
+    assert (received.references, received.remarks, received.refused) == (1, 1, ())
+    assert any(
+        "of the sitting of" in found.finding.message and "Clipping" in found.finding.message for found in check(mine)
+    )
+    receipt.unlink()
+    transfer(mine, tmp_path / "2", order=replace(order, earlier=tmp_path / "1"))
+    for name in ("finding-aid.ead3.xml", "dc.csv", "inventory.csv", "receipt.csv"):
+        assert "P-1/R1" in (tmp_path / "2/closed/data/metadata" / name).read_text("utf-8-sig"), name
+    assert "P-1/R1" not in (tmp_path / "2/open/data/metadata/records.nt").read_text("utf-8")
+    rebuild(tmp_path / "again", tmp_path / "2", also=[tmp_path / "1"], on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as again:
+        said = {row.field: row.words for row, _ in again.store.statements(Subject(Kind.SITTING, sitting))}
+        assert said["archive_reference"] == "P-1/R1" and said["archive_remark"] == "Clipping at 2 s"
+        assert [held.id for held in sittings_held(again)] == [sitting]
+
+    # a “no” to the sitting keeps it here
+    (tmp_path / "offer/offer.csv").replace(tmp_path / "offer.csv")
+    assert read_answer(mine, filled(tmp_path / "offer.csv", Wanted="no")).refused == ()
+    transfer(mine, tmp_path / "3", order=order)
+    assert not (tmp_path / "3/closed/data/recordings").exists()
+    assert sitting not in (tmp_path / "3/closed/data/metadata/records.nt").read_text("utf-8")
+    (tmp_path / "no.csv").write_text(
+        "Number,Identifier,Wanted\n,urn:uuid:00000000-0000-7000-8000-000000000000,no\n", "utf-8"
+    )
+    assert "there is no sitting urn:uuid:0" in read_answer(mine, no).refused[0]

@@ -211,6 +211,8 @@ def test_the_same_identifier_stands_everywhere(demo: Path) -> None:
     texts = {name: (home / name).read_text(encoding="utf-8") for name in names}
     for row in rows:
         for name, text in texts.items():
+            if row["Title"].startswith("Climate log") and name == "records.nt":
+                continue  # it tells of a room, and of nothing that linked data has
             assert row["Identifier"] in text, (row["Reference code"], name)
             assert row["Reference code"] in text
 

@@ -440,9 +440,13 @@ _URI = re.compile(
 
 
 def _rights_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    words = rights_of(record, facts)
     untold = (DcValue(note, "en") for note in _untold_rights(record, facts))
-    return [DcValue(words, scheme="dcterms:URI" if _URI.fullmatch(words) else ""), *untold]
+    return [typed_rights(rights_of(record, facts)), *untold]
+
+
+def typed_rights(words: str) -> DcValue:
+    """Words about rights, typed as an address where they are one."""
+    return DcValue(words, scheme="dcterms:URI" if _URI.fullmatch(words) else "")
 
 
 def _rights_holder(record: Record, facts: CollectionFacts) -> list[DcValue]:

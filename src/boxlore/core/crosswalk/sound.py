@@ -24,6 +24,10 @@ class Beside:
     speakers: tuple[str, ...] = ()
     length: int = 0
     closure: Closure | None = None
+    sitting: str = ""
+    """The id of its sitting; empty for what belongs to none."""
+    reference: str = ""
+    """What the archive calls the sitting, once it has said so."""
 
     @property
     def access(self) -> str:
@@ -33,8 +37,13 @@ class Beside:
     @property
     def length_words(self) -> str:
         """`12 min 30 s`; '' where it is not known."""
-        minutes, seconds = divmod(round(self.length / 1000), 60)
-        return " ".join(f"{count} {unit}" for count, unit in ((minutes, "min"), (seconds, "s")) if count)
+        return in_words(self.length)
+
+
+def in_words(length: int) -> str:
+    """`12 min 30 s` for so many milliseconds; '' for none."""
+    minutes, seconds = divmod(round(length / 1000), 60)
+    return " ".join(f"{count} {unit}" for count, unit in ((minutes, "min"), (seconds, "s")) if count)
 
 
 def counted(beside: Iterable[Beside]) -> str:

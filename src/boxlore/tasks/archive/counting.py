@@ -44,8 +44,7 @@ def count_items(making: Making) -> None:
             making.holding.add(record)
             making.people |= {shown.person for shown in record.people if shown.person}
             making.people |= tellers_of(every_told(record))
-        people = None if making.is_whole else making.people
-        things = thing_views(making.collection, making.seen, people)
+        things = thing_views(making.collection, making.seen, making.told_people, making.sittings)
         rest = rest_row(making.collection.id, [view.statement for _, _, views in things for view in views])
         out.writelines(as_csv([rest]))
         withdrawing.compare("", rest[1], rest[-1].split())
@@ -100,7 +99,7 @@ def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
     `copies` (names without what tells the format). The list of copies stays only where all of them do. Of a scan whose
     file here was damaged, its own is the good one.
     """
-    has_sound = making.is_whole and making.archive.wants("recordings")
+    has_sound = making.has_sittings and making.archive.wants("recordings")
     held = [path for path in earlier.files if path.startswith("copies/") and path != COPIES_LISTED]
     stay = [path for path in held if path.rpartition("/")[2].partition(".")[0] in copies]
     if len(stay) == len(held) and COPIES_LISTED in earlier.files and not making.archive.wants("copies"):

@@ -1,9 +1,15 @@
 """Files of a transfer that an archive may ask for besides: a table for ingest, METS with PREMIS, OAI-PMH, IIIF."""
 
+import uuid
 from collections import defaultdict
+from collections.abc import Iterator
+from mimetypes import guess_type
 
+from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank
+from boxlore.core.records.item_record import ScanFile
+from boxlore.disk.digests import sha256_of
 from boxlore.exports.dc_table import dc_rows
 from boxlore.exports.iiif import iiif_pages, page_bytes
 from boxlore.exports.inventory import as_table
@@ -57,4 +63,24 @@ def _mets(making: Making) -> MetsSource:
             events[row["scan"]].append(FileEvent(row["Event"], row["When"], f"{row['Outcome']}{of_what}"))
     for scan, otherwise in handed_otherwise.items():
         events[scan].append(FileEvent(otherwise.event, making.made, otherwise.outcome))
-    return MetsSource(making.ident, making.made, making.records(), making.facts, making.goes, events)
+    beside = list(_files_beside(making))
+    return MetsSource(making.ident, making.made, making.records(), making.facts, making.goes, events, beside)
+
+
+def _files_beside(making: Making) -> Iterator[tuple[Beside, ScanFile]]:
+    """Recordings and papers with their files: those that go, and those that the archive has already."""
+    for held in making.facts.beside:
+        source = making.beside.get(held.path, making.collection.folder / held.path)
+        known = making.earlier.files.get(held.path) if making.earlier and held.path in making.kept else None
+        yield (
+            held,
+            ScanFile(
+                id=str(uuid.uuid5(uuid.UUID(making.collection.id), held.path)),
+                path=held.path,
+                sha256=known.sha256 if known else sha256_of(source),
+                bytes=known.bytes if known else source.stat().st_size,
+                width=0,
+                height=0,
+                media_type=guess_type(held.path)[0] or "application/octet-stream",
+            ),
+        )

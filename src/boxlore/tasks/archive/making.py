@@ -10,10 +10,13 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import TAKES, USUALLY, Archive
 from boxlore.core.fields.pictures import SHOWS_WORDS
+from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Kind
 from boxlore.exports.bag import Staged
 from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
+from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_updates import Earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -22,6 +25,8 @@ from boxlore.tasks.collection.records_for_outputs import (
     AudienceView,
     Selection,
 )
+
+ALL_WANTED = Selection(wanted=True)
 
 
 @dataclass(slots=True)
@@ -66,6 +71,25 @@ class Making:
     def is_whole(self) -> bool:
         """Whether it is of everything, and so has the recordings, and everybody of the registry."""
         return self.selection == EVERYTHING
+
+    @property
+    def has_sittings(self) -> bool:
+        """Whether recordings and papers go, as far as the archive takes them: with the closed part of everything, or of
+        all that an archive wants, since voices and papers name the living, and tell of more than of a choice."""
+        return self.seen.to.is_closed_part and self.selection in (EVERYTHING, ALL_WANTED)
+
+    @property
+    def told_people(self) -> set[str] | None:
+        """Those of the registry who are told of; None for everybody."""
+        return None if self.is_whole else self.people
+
+    @property
+    def sittings(self) -> frozenset[str]:
+        """The ids of the sittings that are told of: all that the archive has not declined."""
+        if not self.has_sittings:
+            return frozenset()
+        declined = {held.id for held in sittings_held(self.collection) if held.is_declined}
+        return frozenset(ident for ident, _ in self.collection.store.subjects(Kind.SITTING)) - declined
 
     def goes(self, path: str) -> bool:
         """Whether a scan is in this part, or in an earlier transfer that it updates."""
@@ -125,13 +149,15 @@ def left_out_of(making: Making) -> list[str]:
     ]
     if next(iter(making.collection.store.tombstones()), None) is not None:
         lines.append("Words that were struck. struck.csv in the closed part says of which fields, without the words.")
-    if any(words == "no" for _, _, words in making.collection.store.words_of(["wanted"])):
-        lines.append("What an archive answered of the items that it does not want.")
+    if any(words == YES_NO_WORDS.write(False) for _, _, words in making.collection.store.words_of(["wanted"])):
+        lines.append("What an archive answered of the items and sittings that it does not want.")
     if making.seen.to.is_public:
         lines.append("All that names or shows people taken as living; consents, recordings and papers.")
         lines.append("What the keeper answered of names that were found: the closed part has it.")
-    elif not making.is_whole:
-        lines.append("Recordings, papers and chapters: they go with a transfer of everything, and items were chosen.")
+    elif not making.has_sittings:
+        lines.append(
+            "Recordings, papers and chapters: they go with everything, or all that is wanted, and items were chosen."
+        )
     if lacking := [words for name, words in TAKES.items() if name in USUALLY and not making.archive.wants(name)]:
         lines.append(f"What the archive has not asked for: {'; '.join(lacking)}.")
     if making.earlier:

@@ -1,6 +1,7 @@
 """The offer list: what an archive is shown before anything is handed over, and its answer read back.
 
 Thumbnails, titles, dates and extent as anyone may see them: no name of anyone living, no picture that shows one.
+Sittings of which recordings or papers are kept stand in the list too, as one thing each, under their identifiers.
 The answer is the same table with yes or no in the column “Wanted”. An empty `archive.toml` goes with the list: what the
 archive writes there makes the transfer suit it.
 """
@@ -31,6 +32,7 @@ from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.receipt import state_once
+from boxlore.tasks.archive.sittings_held import SittingHeld, sittings_held
 from boxlore.tasks.archive.transfer_context import facts_of, order_of_containers
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Act, Collection
@@ -101,8 +103,10 @@ def _make(
         hidden += record.closed_scans
         rows.append(_row(record, facts, thumbnail))
         progress.step()
-    write_whole(out / OFFER_LIST, b"".join(as_table([COLUMNS, *map(_cells, records)])))
-    write_whole(out / "offer.html", _page(facts, holding, rows))
+    sittings = list(sittings_held(collection))
+    table = as_table([COLUMNS, *map(_cells, records), *map(_cells_of_sitting, sittings)])
+    write_whole(out / OFFER_LIST, b"".join(table))
+    write_whole(out / "offer.html", _page(facts, holding, rows, sittings))
     write_whole(out / FILE_NAME, as_toml().encode())
     return Offered(len(records), pictures, hidden, (*check.findings, *damaged))
 
@@ -126,6 +130,15 @@ def _cells(record: Record) -> tuple[str, ...]:
     return (record.number, _identifier(record.id), captions.title(record), record.formal_date, kind, "", "")
 
 
+def _cells_of_sitting(held: SittingHeld) -> tuple[str, ...]:
+    return ("", _identifier(held.id), _title_of_sitting(held), held.day, held.words, "", "")
+
+
+def _title_of_sitting(held: SittingHeld) -> str:
+    """Without who told in it: they may live."""
+    return f"Sitting noted on {held.day}"
+
+
 def _identifier(item: str) -> str:
     """What an answer is known by: a number is an item of every collection that has the prefix."""
     return f"urn:uuid:{item}"
@@ -139,7 +152,18 @@ def _row(record: Record, facts: CollectionFacts, thumbnail: str) -> str:
     return f"<figure>{picture}<figcaption>{record.number}<br>{title}<br>{date}</figcaption></figure>"
 
 
-def _page(facts: CollectionFacts, holding: Extent, rows: list[str]) -> bytes:
+def _sound(sittings: Sequence[SittingHeld]) -> str:
+    """What lies beside the pictures, as a paragraph."""
+    if not sittings:
+        return ""
+    lines = "".join(f"<li>{escape(f'{_title_of_sitting(held)}: {held.words}')}</li>" for held in sittings)
+    return f"""<p>Beside them lie recordings and papers of what was told. They name the living, or let them be heard,
+and would come in the closed part; each sitting has a line of its own at the end of <code>offer.csv</code>:</p>
+<ul>{lines}</ul>
+"""
+
+
+def _page(facts: CollectionFacts, holding: Extent, rows: list[str], sittings: Sequence[SittingHeld]) -> bytes:
     title = escape(clean(facts.title))
     whom = escape(clean(", ".join(part for part in (facts.holder, facts.contact) if part)))
     languages = [language_name(tag) for tag, _ in holding.languages.most_common()] or [language_name(facts.language)]
@@ -153,7 +177,7 @@ figure{{margin:0}}img{{max-width:100%}}</style></head><body>
 {escape(listed(languages))}. Names of people taken as living, pictures that show them, and what those who offer it have
 closed until a day are left out of this list; a transfer has them in a closed part, with a day and a reason for each.
 Whether the originals come too, or scans only, is agreed before the transfer.</p>
-<p>Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back{
+{_sound(sittings)}<p>Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back{
         f" to {whom}" if whom else ""
     }; the transfer will suit what you write in <code>archive.toml</code>.</p>
 <main>{"".join(rows)}</main></body></html>
@@ -212,8 +236,13 @@ def _answer(said: str) -> str:
 
 
 def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
-    """The item that a line is about. Raises WrongUse for one that is not here."""
-    number = cells.get("Number", "").strip().upper()
+    """The item, or the sitting, that a line is about. Raises WrongUse for one that is not here."""
+    number, named = cells.get("Number", "").strip().upper(), cells.get("Identifier", "").strip()
+    if not number and named:
+        sitting = next((held.id for held in sittings_held(collection) if _identifier(held.id) == named), "")
+        if not sitting:
+            raise WrongUse(f"there is no sitting {named[:50]} here.")
+        return Subject(Kind.SITTING, sitting)
     ident = collection.store.item_by_number(number) if looks_like_number(number) else None
     if ident is None:
         raise WrongUse(f"there is no item {number[:20]} here.")

@@ -2,9 +2,10 @@
 
 A CSV with the columns of `COLUMNS`; a line without a number or identifier is of the whole: its accession number, the
 archive's reference of the collection. The archive is the source of what it says, so everyone can see from whom a
-reference comes. An item is known by its number, or by its identifier alone. What an archive calls an item now takes
-the place of what the same archive called it before; what another archive calls it stands beside. A receipt of another
-collection is refused before anything of it is stated, and of a line that is refused nothing is taken.
+reference comes. An item is known by its number, or by its identifier alone, a sitting by its identifier. What an
+archive calls a thing now takes the place of what the same archive called it before; what another archive calls it
+stands beside. A receipt of another collection is refused before anything of it is stated, and of a line that is refused
+nothing is taken.
 """
 
 from collections import Counter
@@ -15,6 +16,7 @@ from pathlib import Path
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import ACCESSIONS_JOINED
+from boxlore.core.crosswalk.sound import SOUND, Beside
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
@@ -34,14 +36,20 @@ _RECEIPT, _OF = "receipt ", " of "
 """What stands in a source: `receipt NAME.csv of ARCHIVE`."""
 
 
-def blank_rows(records: Iterable[Record], reference: str = "", accession: str = "") -> Iterator[tuple[str, ...]]:
-    """The receipt as it goes out: a line for the whole, then one for each item, with room for the archive's words.
-    `reference` and `accession` are the archive's own of the collection, where it has given them."""
+def blank_rows(
+    records: Iterable[Record], reference: str = "", accession: str = "", beside: Iterable[Beside] = ()
+) -> Iterator[tuple[str, ...]]:
+    """The receipt as it goes out: a line for the whole, then one for each item and each sitting of which anything lies
+    `beside` them, with room for the archive's words. `reference` and `accession` are the archive's own of the
+    collection, where it has given them."""
     yield COLUMNS
     yield ("", "", WHOLE, accession, reference, "")
     for record in records:
         given = "; ".join(view.words for view in record.all("archive_reference"))
         yield (record.number, f"{URN}{record.id}", captions.title(record), "", given, "")
+    sittings = {held.sitting: held for held in sorted(beside, key=lambda held: held.kind == SOUND) if held.sitting}
+    for ident, held in sittings.items():
+        yield ("", f"{URN}{ident}", held.title, "", held.reference, "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,6 +212,8 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongU
     number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
     if not number and ident in ("", collection.id):
         return Subject(Kind.COLLECTION, collection.id)
+    if not number and ident in dict(collection.store.subjects(Kind.SITTING)):
+        return Subject(Kind.SITTING, ident)
     if not number:
         if not collection.store.number_of(ident):
             return WrongUse(f"There is no item {cells['Identifier'][:50]} here.")

@@ -24,6 +24,7 @@ GOING: Mapping[Kind, frozenset[str]] = {
     Kind.COLLECTION: frozenset({"archive_remark"}),
     Kind.PERSON: frozenset({"audience", "consent", "merged_into", "different"}),
     Kind.PLACE: frozenset({"inside"}),
+    Kind.SITTING: frozenset({"archive_remark"}),
 }
 """Fields that go with the closed part, by kind of thing."""
 

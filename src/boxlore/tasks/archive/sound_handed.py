@@ -9,6 +9,7 @@ from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Kind
 from boxlore.tasks.archive.making import Making
+from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_context import things_told
 from boxlore.tasks.originals.climate import FOLDER as CLIMATE_LOGS
 from boxlore.tasks.sitting.recordings import of_sitting
@@ -18,20 +19,27 @@ def sound_of(making: Making, closing: Closing) -> tuple[Beside, ...]:
     """Those that go with this part, and those of earlier transfers that the archive keeps, by their paths."""
     paths = sorted(path for path in {*making.beside, *making.kept} if path.startswith(("recordings/", "papers/")))
     told = dict(_told(making)) if paths else {}
-    return tuple(_beside(making, closing, path, told.get(path)) for path in paths)
+    return tuple(_beside(making, closing, path, told.get(path, _OF_NONE)) for path in paths)
 
 
-def _told(making: Making) -> Iterator[tuple[str, tuple[list[StatementView], int]]]:
-    """Path of a recording -> what is told of its sitting, and how long it is (milliseconds)."""
-    for sitting, views in things_told(making.collection, making.seen, Kind.SITTING).items():
-        for recording in of_sitting(making.collection, sitting):
-            yield recording.path, (views, recording.length)
+_Told = tuple[str, list[StatementView], int]
+"""The id of a sitting, what is told of it, and how long a recording of it is (milliseconds)."""
+_OF_NONE: _Told = "", [], 0
 
 
-def _beside(making: Making, closing: Closing, path: str, told: tuple[list[StatementView], int] | None) -> Beside:
+def _told(making: Making) -> Iterator[tuple[str, _Told]]:
+    """Path of a recording or paper -> its sitting."""
+    told = things_told(making.collection, making.seen, Kind.SITTING)
+    for held in sittings_held(making.collection):
+        lengths = {recording.path: recording.length for recording in of_sitting(making.collection, held.id)}
+        for path in held.paths:
+            yield path, (held.id, told.get(held.id, []), lengths.get(path, 0))
+
+
+def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
     if path.startswith(f"{CLIMATE_LOGS}/"):
         return Beside(path=path, kind=CLIMATE, title=f"Climate log: {path.rpartition('/')[2]}", day="")
-    views, length = told or ([], 0)
+    sitting, views, length = told
     narrators = [view for view in views if view.field == "narrator"]
     people = speakers(making, views)
     day = next((view.words for view in views if view.field == "date"), "")
@@ -47,6 +55,8 @@ def _beside(making: Making, closing: Closing, path: str, told: tuple[list[Statem
         speakers=names,
         length=length,
         closure=closing.of_sound(people, is_heard=is_heard),
+        sitting=sitting,
+        reference="; ".join(view.words for view in views if view.field == "archive_reference"),
     )
 
 

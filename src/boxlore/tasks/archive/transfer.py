@@ -28,6 +28,7 @@ from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.originals_asked_back import asked_of_the_keeper
 from boxlore.tasks.archive.scans_as_handed import HandedScans
+from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_bags import (
     Packed,
     PlannedBag,
@@ -196,7 +197,8 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making.ident, making.made = run.ident, run.made
     making.holding.not_given = facts.not_given
     making.beside = dict(_sound(run, making))
-    if closed and not making.is_whole and run.order.archive.wants("recordings") and any(_sound_files(run.collection)):
+    stays = closed and not making.has_sittings and run.order.archive.wants("recordings")
+    if stays and any(_sound_files(run.collection)):
         run.findings.append(make_finding("sound.stays", Severity.NOTE, _SOUND_STAYS, "our own rule"))
     making.scans_kept_back = scans_kept_back(run.collection, seen) if closed else run.closing.kept_back
     if run.order.archive.wants("scans") or (earlier and earlier.has_scans):
@@ -338,12 +340,14 @@ def _packed(run: _TransferRun, count: int) -> None:
 
 
 def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
-    """Recordings and papers: with the closed part of a whole transfer, since voices and papers name the living."""
-    whole = run.order.selection == EVERYTHING and run.order.archive.wants("recordings")
-    if not making.seen.to.is_closed_part or not whole:
+    """Recordings and papers, but for those of sittings that the archive has declined."""
+    if not making.has_sittings or not run.order.archive.wants("recordings"):
         return
+    declined = {path for held in sittings_held(run.collection) if held.is_declined for path in held.paths}
     for path in _sound_files(run.collection):
         inside = path.relative_to(run.collection.folder).as_posix()
+        if inside in declined:
+            continue
         inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
         yield inside, path
 
@@ -356,7 +360,8 @@ def _sound_files(collection: Collection) -> Iterator[Path]:
 
 
 _SOUND_STAYS = (
-    "Recordings and papers of sittings stay here: they go with a transfer of everything, and items were chosen."
+    "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or of "
+    "all that the archive wants (--wanted and no other choice)."
 )
 
 

@@ -95,8 +95,8 @@ def _rows(held: Iterable[tuple[str, str]]) -> Iterator[tuple[str, ...]]:
     yield from sorted(held)
 
 
-_LINK = re.compile(r'(?<=")\.\./(scans/[^"]+)(?=")')
-"""An address of a scan in a description in XML, from `metadata/` on."""
+_LINK = re.compile(r'(?<=")\.\./((?:scans|recordings|papers)/[^"]+)(?=")')
+"""An address of a file in a description in XML, from `metadata/` on."""
 
 
 def _links(source: Path) -> int:

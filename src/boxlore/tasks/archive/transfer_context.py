@@ -126,10 +126,10 @@ def tellers_of(views: Iterable[StatementView]) -> set[str]:
 
 
 def thing_views(
-    collection: Collection, seen: AudienceView, people: Iterable[str] | None
+    collection: Collection, seen: AudienceView, people: Iterable[str] | None, sittings: Container[str] = ()
 ) -> Iterator[tuple[Kind, str, list[StatementView]]]:
     """What is told of people (all, or those with these ids, under every entry of theirs, and whoever told what goes),
-    events, places and the collection, as kind, id and views; of sittings in the closed part of all."""
+    events, places, the collection, and these `sittings` (ids), as kind, id and views."""
     registry, told = seen.people(), things_told(collection, seen, Kind.PERSON)
     others = [
         (kind, ident, views)
@@ -137,17 +137,20 @@ def thing_views(
         for ident, views in things_told(collection, seen, kind).items()
         if views
     ]
+    told_in = {
+        ident: views for ident, views in things_told(collection, seen, Kind.SITTING).items() if ident in sittings
+    }
     wanted = set(told)
     if people is not None:
         tellers = tellers_of(view for _, _, views in others for view in views)
-        wanted = _with_tellers({*people, *tellers}, told, registry)
+        spoke = {view.meant for views in told_in.values() for view in views if view.meant}
+        wanted = _with_tellers({*people, *tellers, *spoke}, told, registry)
     for ident, views in told.items():
         if ident in registry and ident in wanted and seen.recipient.may_name(ident, registry[ident].name):
             yield Kind.PERSON, ident, views
     yield from others
-    if seen.to.is_closed_part and people is None:
-        for ident, views in things_told(collection, seen, Kind.SITTING).items():
-            yield Kind.SITTING, ident, views
+    for ident, views in told_in.items():
+        yield Kind.SITTING, ident, views
 
 
 def _with_tellers(
@@ -164,10 +167,12 @@ def _with_tellers(
     return wanted
 
 
-def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
+def thing_lines(
+    collection: Collection, seen: AudienceView, people: Iterable[str] | None, sittings: Container[str] = ()
+) -> Iterator[str]:
     """The triples of what `thing_views` gives; of a sitting, its recordings and what was shown too."""
     registry, kept = seen.people(), keepers_alone(collection)
-    for kind, ident, views in thing_views(collection, seen, people):
+    for kind, ident, views in thing_views(collection, seen, people, sittings):
         if kind is Kind.PERSON:
             yield from person_triples(registry[ident])
         recordings, shown = _sitting_facts(collection, seen, ident, kept) if kind is Kind.SITTING else ([], [])

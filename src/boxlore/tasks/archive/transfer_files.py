@@ -111,7 +111,7 @@ def make_files(making: Making, closing: Closing) -> None:
     making.put(TRANSFERS, "this transfer, and those before it", as_table(chosen))
     facts = making.facts
     given = (rec for rec in making.records() if rec.id not in facts.not_given or facts.asked_back(rec.id))
-    receipt = blank_rows(given, making.facts.reference, making.facts.accession)
+    receipt = blank_rows(given, facts.reference, facts.accession, facts.beside)
     making.put(RECEIPT, "to fill in and send back", as_table(receipt))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_table(_fixity(making)))
 
@@ -156,7 +156,7 @@ def _linked_data(making: Making) -> None:
         making.findings += write_triples(_noted(making.records(), items), making.facts, out, table)
         for line in restriction_lines(making.collection, making.seen, items):
             out.write(f"{line}\n".encode())
-        for line in thing_lines(making.collection, making.seen, None if making.is_whole else making.people):
+        for line in thing_lines(making.collection, making.seen, making.told_people, making.sittings):
             out.write(f"{line}\n".encode())
     if making.holding.items <= MOST_FOR_TURTLE:
         with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
@@ -290,8 +290,8 @@ def _restrictions(making: Making) -> list[str]:
 
 
 def _chapters(making: Making) -> None:
-    """Chapters of the recordings, where the recordings are: in the closed part of a whole transfer."""
-    if not making.is_whole or not making.seen.to.is_closed_part:
+    """Chapters of the recordings, where the recordings are."""
+    if not making.has_sittings:
         return
     for name, text in chapter_files(making.collection, making.seen):
         if not making.seen.recipient.may_read(f"{name} {text}"):

@@ -1,0 +1,62 @@
+"""Sittings as an archive is told of them: each is one thing with its recordings and papers, under its identifier.
+
+An archive says of a sitting, as of an item, whether it wants it, what it calls it and what it remarks of it. That holds
+for every file of the sitting.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from boxlore.core.crosswalk.sound import PAPER, SOUND, in_words
+from boxlore.core.fields.plain_values import YES_NO_WORDS
+from boxlore.core.fields.sittings import PAPER_WORDS, recording_in
+from boxlore.core.findings import several
+from boxlore.core.statements import Kind, Statement
+from boxlore.tasks.collection.opening import Collection
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SittingHeld:
+    """A sitting that has recordings or papers: `paths` in the collection's folder, `length` of all sound in
+    milliseconds; `day` is when it was noted (ISO 8601)."""
+
+    id: str
+    day: str
+    recordings: tuple[str, ...] = ()
+    papers: tuple[str, ...] = ()
+    length: int = 0
+    is_declined: bool = False
+    """Whether an archive has said that it does not want it."""
+
+    @property
+    def paths(self) -> tuple[str, ...]:
+        return (*self.recordings, *self.papers)
+
+    @property
+    def words(self) -> str:
+        """`2 sound recordings (1 min 5 s), 1 paper of a sitting`: for anyone, it names nobody."""
+        sound = several(len(self.recordings), SOUND) if self.recordings else ""
+        sound += f" ({in_words(self.length)})" if sound and self.length else ""
+        return ", ".join(
+            filter(None, (sound, several(len(self.papers), PAPER, "papers of a sitting") if self.papers else ""))
+        )
+
+
+def sittings_held(collection: Collection) -> Iterator[SittingHeld]:
+    """Every sitting of which a recording or paper is kept, in the order in which they were noted."""
+    held = (_held(ident, [row for row, _ in rows]) for ident, rows in collection.store.subjects(Kind.SITTING))
+    yield from sorted((sitting for sitting in held if sitting.paths), key=lambda sitting: (sitting.day, sitting.id))
+
+
+def _held(ident: str, told: list[Statement]) -> SittingHeld:
+    recordings = [recording_in(row) for row in told if row.field == "recording"]
+    papers = [paper for row in told if row.field == "paper" and (paper := PAPER_WORDS.or_none(row.words))]
+    answers = [row.words for row in told if row.field == "wanted"]
+    return SittingHeld(
+        id=ident,
+        day=min(row.recorded_at for row in told)[:10],
+        recordings=tuple(recording.path for recording in recordings),
+        papers=tuple(paper.path for paper in papers),
+        length=sum(recording.length for recording in recordings),
+        is_declined=YES_NO_WORDS.write(False) in answers,
+    )
