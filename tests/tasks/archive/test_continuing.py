@@ -782,3 +782,30 @@ def test_a_sitting_is_offered_answered_received_and_made_again_as_one_thing(mine
         "Number,Identifier,Wanted\n,urn:uuid:00000000-0000-7000-8000-000000000000,no\n", "utf-8"
     )
     assert "there is no sitting urn:uuid:0" in read_answer(mine, no).refused[0]
+
+
+def test_an_update_is_of_every_bag_of_a_transfer_that_was_split(mine: Collection, tmp_path: Path) -> None:
+    """RFC 8493, 2.2.2, Bag-Count: what lies in a bag that is missing would be called gone, or be sent again."""
+    hand_over(mine, tmp_path / "1", split=200_000)
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))
+    split = sorted(path for path in (tmp_path / "1").glob("closed-*"))
+    assert len(split) > 1
+    split[-1].rename(tmp_path / "elsewhere")
+    with pytest.raises(CouldNot, match=r"Bag \d+ of the \d+ of the transfer .* is not there\. No update was made"):
+        hand_over(mine, tmp_path / "2", tmp_path / "1")
+    (tmp_path / "elsewhere").rename(split[-1])
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+
+
+def test_the_archives_own_name_is_nobodys_of_the_family(mine: Collection, tmp_path: Path) -> None:
+    """A town taken for a given name stops no transfer to the archive of that town; in the title, it does."""
+    act = mine.act("a photographer whose name was read amiss")
+    person = act.new(Kind.PERSON)
+    for name, words in (("given", "Chalmers"), ("family", "Museum"), ("born", "1990")):
+        Teller(mine).add(act, person, name, words, Telling())
+    act.done()
+    hand_over(mine, tmp_path / "1")
+    assert "Port Chalmers Museum" in (tmp_path / "1/open/README.html").read_text("utf-8")
+    mine.settings = replace(mine.settings, title="Seen by Chalmers Museum")
+    with pytest.raises(CouldNot, match="names someone living"):
+        hand_over(mine, tmp_path / "2")

@@ -98,6 +98,9 @@ OF_SCANS = (SHOWN, EMBEDDED, MADE_BY, FILE_NAME)
 WHAT_IT_SHOWS = ("title", "occasion", "keyword")
 """Fields that say what is on the picture: whom they name may be on it, though nobody told who is."""
 
+KNOWN_OF = ("date", "rights", "rights_holder")
+"""Fields of which an output says that they are told and kept back: without them it would say that nothing is known."""
+
 STORY = "story"
 """It tells of people who are elsewhere, but where it says that they are seen."""
 
@@ -253,7 +256,7 @@ class Recipient:
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
             mark=record.mark if self._may_have(record, "kept", _labels(record), MARK) else None,
             closed_scans=record.closed_scans or self._closes_scans(record),
-            hidden=record.hidden.union(name for name, views in views_by_field.items() if not views),
+            hidden=record.hidden.union(name for name in KNOWN_OF if record.all(name) and not views_by_field[name]),
         )
         return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
 
@@ -418,7 +421,7 @@ class Recipient:
             told={REFERENCE: references} if references else {},
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
             closed_scans=True,
-            hidden=record.hidden.union(record.told) - ({REFERENCE} if references else set()),
+            hidden=record.hidden.union(name for name in KNOWN_OF if record.all(name)),
         )
 
 

@@ -268,7 +268,7 @@ class Record:
     on_closed_sheet: bool = False
     """Whether they do not go since they are of a sheet that shows another item too, of which they may not."""
     hidden: frozenset[str] = frozenset()
-    """Fields in which something is told, and nothing that the audience may see: it is known, and not told here."""
+    """Those of `audience.KNOWN_OF` in which something is told, and nothing that the audience may see."""
 
     @property
     def container_path(self) -> tuple[tuple[str, str], ...]:

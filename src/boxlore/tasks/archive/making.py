@@ -18,6 +18,7 @@ from boxlore.exports.bag import Staged
 from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
 from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_updates import Earlier
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import (
@@ -77,6 +78,11 @@ class Making:
         """Whether recordings and papers go, as far as the archive takes them: with the closed part of everything, or of
         all that an archive wants, since voices and papers name the living, and tell of more than of a choice."""
         return self.seen.to.is_closed_part and self.selection in (EVERYTHING, ALL_WANTED)
+
+    @property
+    def gate(self) -> Gate:
+        """The gate of the part: the archive's own name is nobody's of the family."""
+        return Gate(self.seen, (self.archive.repository,))
 
     @property
     def told_people(self) -> set[str] | None:

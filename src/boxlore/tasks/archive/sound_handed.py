@@ -1,8 +1,10 @@
 """The recordings and papers of the closed part: what each is, who speaks, until when it is closed and why."""
 
 from collections.abc import Iterable, Iterator
+from pathlib import Path
 
 from boxlore.core.crosswalk.sound import CLIMATE, PAPER, SOUND, Beside
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.consent import Matter, is_taken_back
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
@@ -11,8 +13,41 @@ from boxlore.core.statements import Kind
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_context import things_told
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.climate import FOLDER as CLIMATE_LOGS
 from boxlore.tasks.sitting.recordings import of_sitting
+
+
+def sound_going(making: Making) -> Iterator[tuple[str, Path]]:
+    """Recordings and papers that go, by their paths in the part, but for those of sittings that the archive has
+    declined."""
+    if not making.has_sittings or not making.archive.wants("recordings"):
+        return
+    declined = {path for held in sittings_held(making.collection) if held.is_declined for path in held.paths}
+    for path in _kept(making.collection):
+        inside = path.relative_to(making.collection.folder).as_posix()
+        if inside not in declined:
+            yield f"metadata/{path.name}" if path.suffix == ".vtt" else inside, path
+
+
+def sound_staying(making: Making) -> Iterator[Finding]:
+    """A sentence for the keeper, where items were chosen and so no recording goes."""
+    stays = making.seen.to.is_closed_part and not making.has_sittings and making.archive.wants("recordings")
+    if stays and any(_kept(making.collection)):
+        yield make_finding("sound.stays", Severity.NOTE, _STAYS, "our own rule")
+
+
+_STAYS = (
+    "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or of "
+    "all that the archive wants (--wanted and no other choice)."
+)
+
+
+def _kept(collection: Collection) -> Iterator[Path]:
+    for name in ("recordings", "papers"):
+        for path in sorted((collection.folder / name).rglob("*")):
+            if path.is_file() and not path.name.startswith("."):
+                yield path
 
 
 def sound_of(making: Making, closing: Closing) -> tuple[Beside, ...]:

@@ -15,7 +15,7 @@ from boxlore.core.crosswalk.dublin_core import Handed
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.fixity import FixityEvent
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
 from boxlore.core.records.closing_dates import Closing, Closure
 from boxlore.core.records.item_record import Record
@@ -28,7 +28,7 @@ from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.originals_asked_back import asked_of_the_keeper
 from boxlore.tasks.archive.scans_as_handed import HandedScans
-from boxlore.tasks.archive.sittings_held import sittings_held
+from boxlore.tasks.archive.sound_handed import sound_going, sound_staying
 from boxlore.tasks.archive.transfer_bags import (
     Packed,
     PlannedBag,
@@ -40,7 +40,7 @@ from boxlore.tasks.archive.transfer_bags import (
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.transfer_files import make_files
 from boxlore.tasks.archive.transfer_updates import Earlier, chosen_before, originals_before, read_earlier
-from boxlore.tasks.collection.gate import Gate, ask_of_settings
+from boxlore.tasks.collection.gate import ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -196,10 +196,8 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
     making.ident, making.made = run.ident, run.made
     making.holding.not_given = facts.not_given
-    making.beside = dict(_sound(run, making))
-    stays = closed and not making.has_sittings and run.order.archive.wants("recordings")
-    if stays and any(_sound_files(run.collection)):
-        run.findings.append(make_finding("sound.stays", Severity.NOTE, _SOUND_STAYS, "our own rule"))
+    making.beside = dict(sound_going(making))
+    run.findings += sound_staying(making)
     making.scans_kept_back = scans_kept_back(run.collection, seen) if closed else run.closing.kept_back
     if run.order.archive.wants("scans") or (earlier and earlier.has_scans):
         making.handed_scans = HandedScans(
@@ -290,12 +288,12 @@ def _bag(run: _TransferRun, makings: Mapping[str, Making], work: Path) -> list[T
         files = _files(making)
         run.findings += _too_large(files)
         bags = plan_bags(name, making, files, run.order.split)
-        gate, packed = Gate(making.seen), [file for bag in bags for file in bag.files]
+        gate, packed = making.gate, [file for bag in bags for file in bag.files]
         gate.check_all((path, source.path if isinstance(source, Staged) else source) for path, source in packed)
         planned += bags
     described = [described_bag(bag, planned) for bag in planned]
     for bag, (info, page) in zip(planned, described, strict=True):
-        gate = Gate(bag.making.seen)
+        gate = bag.making.gate
         gate.check_bytes("README.html", page)
         gate.check_bytes("bag-info.json", json.dumps(info).encode())
     return [_written(run, work, bag, *texts) for bag, texts in zip(planned, described, strict=True)]
@@ -337,32 +335,6 @@ def _packed(run: _TransferRun, count: int) -> None:
     """So many bytes more are packed. Raises CouldNot if the person asked to stop."""
     go_on(run.progress)
     run.progress.step(count)
-
-
-def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
-    """Recordings and papers, but for those of sittings that the archive has declined."""
-    if not making.has_sittings or not run.order.archive.wants("recordings"):
-        return
-    declined = {path for held in sittings_held(run.collection) if held.is_declined for path in held.paths}
-    for path in _sound_files(run.collection):
-        inside = path.relative_to(run.collection.folder).as_posix()
-        if inside in declined:
-            continue
-        inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
-        yield inside, path
-
-
-def _sound_files(collection: Collection) -> Iterator[Path]:
-    for name in ("recordings", "papers"):
-        for path in sorted((collection.folder / name).rglob("*")):
-            if path.is_file() and not path.name.startswith("."):
-                yield path
-
-
-_SOUND_STAYS = (
-    "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or of "
-    "all that the archive wants (--wanted and no other choice)."
-)
 
 
 def _too_large(files: list[Packed]) -> Iterator[Finding]:

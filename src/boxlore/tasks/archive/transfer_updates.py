@@ -28,6 +28,7 @@ from boxlore.exports.bag_check import bag_info, payload_of, verify_bag
 from boxlore.tasks.archive.item_states import FIELDS, STATE, EarlierItem, read_item
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import Selection
+from boxlore.tasks.scans.package_check import lacking_of_sets
 
 URN = "urn:uuid:"
 FILES = "metadata/files.csv"
@@ -140,6 +141,7 @@ def read_earlier(collection: Collection, folder: Path, part: str) -> Earlier:
     items = {row["Identifier"]: read_item(row, day) for path in states for row in table_of(path, "Identifier")}
     _check_ours(collection, folder, infos, items)
     _check_whole(bags)
+    _check_set(folder)
     own = [_bag(bag, info) for bag, info in zip(bags, infos, strict=True)]
     rows = [row for bag in bags for row in table_of(bag / "data" / TRANSFERS, *TRANSFERS_HEADING) if row["Identifier"]]
     before = [
@@ -235,6 +237,15 @@ def _check_whole(bags: Iterable[Path]) -> None:
                 f"boxlore verify {bag} lists each fault. Name another copy of that transfer (the archive has one), or "
                 "leave --update away for a whole transfer.",
             )
+
+
+def _check_set(folder: Path) -> None:
+    """Raises CouldNot where a bag of the transfer is not there: what it holds would be missed, or be sent again."""
+    for lacking in lacking_of_sets(bags_of(folder)):
+        raise CouldNot(
+            f"{lacking.message} No update was made.",
+            "Put every bag of that transfer side by side, or name another copy of it (the archive has one).",
+        )
 
 
 _OTHERWISE = {

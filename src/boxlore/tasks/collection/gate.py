@@ -32,7 +32,8 @@ from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 WHAT_TO_DO = (
     "Nothing was written. Change those words or keep them to the family (boxlore people audience --item ITEM family "
-    "--field FIELD), or note that the person may be named: boxlore people consent."
+    "--field FIELD), or note that the person may be named: boxlore people consent. Where a word was taken for part of "
+    "a name and is none, put right how the name is taken apart: boxlore people names."
 )
 MOST_WORDS = 60
 MOST_PLACES = 20
@@ -71,9 +72,11 @@ class Leak:
 
 @dataclass(slots=True)
 class Gate:
-    """The gate for one audience; whatever is not for outside passes unread."""
+    """The gate for one audience; whatever is not for outside passes unread. `public` are names that anyone may know
+    whatever stands in them, such as that of the archive to which a transfer goes: nobody in a family told them."""
 
     seen: AudienceView
+    public: tuple[str, ...] = ()
     _answers: Decided | None = None
     """What the keeper has answered about finished files; read at the first name that is found."""
     _settings: tuple[re.Pattern[str], ...] | None = None
@@ -155,7 +158,7 @@ class Gate:
     def _without_ours(self, words: str) -> str:
         """The words without our own wording and without settings that may go out whole, which were judged alone."""
         if self._settings is None:
-            self._settings = tuple(_open_settings(self.seen))
+            self._settings = (*_open_settings(self.seen), *filter(None, map(_finds, self.public)))
         for setting in self._settings:
             words = setting.sub(lambda match: BLANK * len(match[0]), words)
         return without_wording(words, [self.seen.collection.settings.prefix])
@@ -221,8 +224,14 @@ def ask_of_settings(seen: AudienceView) -> list[Finding]:
 def _open_settings(seen: AudienceView) -> Iterator[re.Pattern[str]]:
     """What finds, in finished words, each setting that names nobody who is withheld."""
     for name in SETTINGS:
-        if (own := getattr(seen.collection.settings, name).split()) and not seen.named_in_setting(name):
-            yield re.compile(r"(?<!\w)" + r"\s+".join(map(re.escape, own)) + r"(?!\w)")
+        if (pattern := _finds(getattr(seen.collection.settings, name))) and not seen.named_in_setting(name):
+            yield pattern
+
+
+def _finds(words: str) -> re.Pattern[str] | None:
+    """What finds words in a finished text, however its lines are broken; None for none."""
+    own = words.split()
+    return re.compile(r"(?<!\w)" + r"\s+".join(map(re.escape, own)) + r"(?!\w)") if own else None
 
 
 def files_in(folder: Path) -> Iterator[tuple[str, Path]]:

@@ -29,7 +29,7 @@ def verify_package(package: Path) -> list[Finding]:
     """Every finding about a package: a bag, or a folder of several bags, whose sets are then looked at too."""
     bags = bags_in(package)
     findings = [finding for bag in bags or [package] for finding in _part(bag)]
-    return findings if bags in ([], [package]) else [*findings, *_sets(bags)]
+    return findings if bags in ([], [package]) else [*findings, *lacking_of_sets(bags)]
 
 
 def _part(folder: Path) -> Iterator[Finding]:
@@ -38,7 +38,7 @@ def _part(folder: Path) -> Iterator[Finding]:
         yield from faults_of(path)
 
 
-def _sets(bags: Sequence[Path]) -> Iterator[Finding]:
+def lacking_of_sets(bags: Sequence[Path]) -> Iterator[Finding]:
     """What is missing of each transfer: bags by their count, and one of its two parts."""
     groups: dict[str, list[dict[str, str]]] = defaultdict(list)
     for bag in bags:
