@@ -123,8 +123,8 @@ class Dialect:
             self.add(did, "unitdate", extent.years, **self.inclusive)
             return
         self._range(did, extent)
-        if extent.not_dated:
-            self.add(did, "unitdate", extent.not_dated, **self.inclusive)
+        if extent.undated:
+            self.add(did, "unitdate", UNDATED, **self.inclusive)
 
     def _range(self, did: etree._Element, extent: Extent) -> None:
         """The dates of what is dated, from the first to the last."""

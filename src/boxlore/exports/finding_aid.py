@@ -162,6 +162,7 @@ class FindingAid:
         self.dialect.date_range(did, extent)
         self.dialect.extents(did, extent)
         words = [_ORDER[component.get("level") == "series"]] * (extent.items > 1)
+        words += [f"Of the dates: {extent.not_dated}."] if extent.not_dated and extent.range_words else []
         if extent.found_in:
             words.append(f"Before rehousing they were found in: {'; '.join(extent.found_in)}.")
         if words:

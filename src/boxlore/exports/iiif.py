@@ -51,6 +51,11 @@ def iiif_pages(
         )
 
 
+def has_manifest(record: Record, goes: Callable[[str], bool]) -> bool:
+    """Whether there is anything of an item that a viewer can show."""
+    return any(_is_shown(record, scan, goes) for scan in record.open_scans)
+
+
 def page_bytes(page: dict[str, Any]) -> bytes:
     """The page as JSON in UTF-8."""
     return json.dumps(page, ensure_ascii=False, indent=1).encode("utf-8", "replace")

@@ -31,6 +31,9 @@ from boxlore.core.records.marks import Mark
 from boxlore.exports.collection_description import container_code, folder_title, reference_code
 from boxlore.exports.escaping import clean
 
+ContainerPath = tuple[tuple[str, str], ...]
+"""(kind, label) of each container, from the box inwards."""
+
 COLUMNS = (
     "Level of description", "Reference code", "Number", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box",
     "Folder", "Item", "Where it lies", "Scope and content", "Name of creator", "Names", "Place",
@@ -48,18 +51,24 @@ def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Ex
     yield list(COLUMNS)
     whole = {"Level of description": "collection", "Reference code": reference_code(facts), "Title": facts.title}
     whole |= {"Custodial history": " ".join(map(captions.sentence, of_the_whole(facts)))}
-    yield _upper(whole | {"Identifier": f"urn:uuid:{facts.id}", "Date": extent.years, "Extent": extent.words}, facts)
-    written: set[tuple[tuple[str, str], ...]] = set()
-    for path, inside in groupby(records, key=lambda record: record.container_path):
-        within, items = Extent(not_given=facts.not_given), []
+    yield _upper(
+        whole | {"Identifier": f"urn:uuid:{facts.id}", "Date": extent.date_words, "Extent": extent.words}, facts
+    )
+    written: set[ContainerPath] = set()
+    for _, inside in groupby(records, key=lambda record: record.container_path[:1]):
+        counted: dict[ContainerPath, Extent] = {}
+        items: list[tuple[ContainerPath, list[str]]] = []
         for record in inside:
-            within.add(record)
-            items.append(_item(record, facts))
-        for depth in range(1, len(path) + 1):
-            if (part := path[:depth]) not in written:
-                written.add(part)
-                yield _container(part, within if depth == len(path) else None, facts)
-        yield from items
+            path = record.container_path
+            items.append((path, _item(record, facts)))
+            for depth in range(1, len(path) + 1):
+                counted.setdefault(path[:depth], Extent(not_given=facts.not_given)).add(record)
+        for path, row in items:
+            for depth in range(1, len(path) + 1):
+                if (part := path[:depth]) not in written:
+                    written.add(part)
+                    yield _container(part, counted[part], facts)
+            yield row
     yield from (_beside(held, facts) for held in facts.beside)
 
 
@@ -75,16 +84,15 @@ def _beside(held: Beside, facts: CollectionFacts) -> list[str]:
     return [cells.get(name, "") for name in COLUMNS]
 
 
-def _container(path: tuple[tuple[str, str], ...], within: Extent | None, facts: CollectionFacts) -> list[str]:
-    """The row of a container; `within` counts the items that lie in it and in no other inside it."""
+def _container(path: ContainerPath, within: Extent, facts: CollectionFacts) -> list[str]:
+    """The row of a container; `within` counts the items that lie in it, also in another inside it."""
     kind, labels = path[-1][0], dict(path)
-    cells = {"Level of description": kind, "Title": Mark(path).long, "Where it lies": Mark(path).long}
+    cells = {"Level of description": kind, "Where it lies": Mark(path).long}
     cells |= {"Box": labels.get("box", ""), "Folder": labels.get("folder", "")}
     cells["Reference code"] = container_code(path, facts)
-    if within is not None:
-        extent = within.kinds_words or within.kept_words
-        cells |= {"Title": folder_title(within, facts), "Date": within.years, "Extent": extent}
-        facts = facts if within.given else replace(facts, originals=False)
+    extent = within.kinds_words or within.kept_words
+    cells |= {"Title": folder_title(within, facts), "Date": within.date_words, "Extent": extent}
+    facts = facts if within.given else replace(facts, originals=False)
     return _upper(cells, facts)
 
 

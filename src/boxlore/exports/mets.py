@@ -126,7 +126,9 @@ def _premis(parent: etree._Element, name: str, words: str = "") -> etree._Elemen
 
 def _header(source: MetsSource) -> etree._Element:
     header = _element("metsHdr", CREATEDATE=source.made, LASTMODDATE=source.made)
-    agent = _add(header, "agent", ROLE="CREATOR", TYPE="ORGANIZATION")
+    facts = source.facts
+    is_person = any(person.name == facts.holder for person in facts.people.values())
+    agent = _add(header, "agent", ROLE="CREATOR", TYPE="INDIVIDUAL" if is_person else "ORGANIZATION")
     _add(agent, "name", source.facts.holder or source.facts.title)
     if source.facts.archive.repository:
         archive = _add(header, "agent", ROLE="CUSTODIAN", TYPE="ORGANIZATION")

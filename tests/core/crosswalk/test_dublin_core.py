@@ -3,6 +3,8 @@
 from dataclasses import replace
 from datetime import date
 
+from tests.every_row import every_row
+
 from boxlore.core.crosswalk.dublin_core import (
     CNE,
     CollectionFacts,
@@ -119,3 +121,22 @@ def test_an_item_without_its_scans_says_one_reason() -> None:
     assert "of a sheet" in access_words(replace(item, on_closed_sheet=True), facts)[0]
     assert "taken as living" in access_words(replace(item, scans=(scan,)), facts)[0]
     assert access_words(replace(item, scans=(scan,), closed_scans=False), facts) == []
+
+
+ONE_DATES = [
+    ("1936-02", "1936-02"),
+    ("1930/1935", "1930-01-01/1935-12-31"),
+    ("[1953,1954]", "[1953,1954]"),
+    ("{1953,1954}", "{1953,1954}"),
+    ("[1938-06-14,1938-06-15]", "[1938-06-14,1938-06-15]"),
+]
+"""EDTF -> what simple Dublin Core has (ISO 15836, date; EDTF level 2 sets: “one of” and “all of”)."""
+
+
+@every_row(("edtf", "words"), ONE_DATES)
+def test_a_choice_of_dates_is_no_range(edtf: str, words: str) -> None:
+    view = StatementView(
+        statement="s", field="date", words=edtf, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
+        audience="anyone", recorded_at="", value=DateReading.from_edtf(edtf),
+    )  # fmt: skip
+    assert one_date(Record(id="a", number="TRA-0001", told={"date": (view,)})) == words

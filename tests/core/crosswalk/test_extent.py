@@ -42,7 +42,7 @@ def test_a_date_that_is_withheld_is_not_undated_and_what_the_family_keeps_is_not
     for record in (withheld, dated("1931"), Record(id="kept", number="TRA-0003")):
         extent.add(record)
     assert (extent.items, extent.given, extent.kept) == (3, 2, 1)
-    assert extent.years == "1931; 1 item with a date that is not given here"
+    assert extent.years == "1931; 1 item with a date that is not given here" and extent.date_words == "1931"
     assert extent.words == "2 photographs; besides 1 item that is kept by the family"
     assert extent.kept_words == "1 item kept by the family"
     alone = Extent()
@@ -57,6 +57,7 @@ def test_the_dates_of_a_unit(name: str) -> None:
     for edtf in dates:
         extent.add(dated(edtf))
     assert extent.years == words
+    assert extent.date_words == words.replace(f"; {ASKED}", ", undated")
 
 
 def test_who_is_counted_first_is_who_is_told_first() -> None:

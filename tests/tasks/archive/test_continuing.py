@@ -809,3 +809,25 @@ def test_the_archives_own_name_is_nobodys_of_the_family(mine: Collection, tmp_pa
     mine.settings = replace(mine.settings, title="Seen by Chalmers Museum")
     with pytest.raises(CouldNot, match="names someone living"):
         hand_over(mine, tmp_path / "2")
+
+
+def test_the_closed_bag_says_how_to_reach_the_donor(mine: Collection, tmp_path: Path) -> None:
+    """RFC 8493, 2.2.2: Contact-Phone in international form, Contact-Email."""
+    contact = "the Rourkes, 4 Quay Lane, 9023 Port Chalmers, +64 (3) 472-8000, photos@rourke.example."
+    mine.settings = replace(mine.settings, holder="the Rourkes", contact=contact)
+    hand_over(mine, tmp_path / "1")
+    told = {part: bagit.Bag(str(tmp_path / "1" / part)).info for part in ("open", "closed")}
+    reached = [told["closed"][f"Contact-{name}"] for name in ("Name", "Phone", "Email")]
+    assert reached == ["the Rourkes", "+64 (3) 472-8000", "photos@rourke.example"]
+    assert "Contact-Phone" not in told["open"] and "Contact-Email" not in told["open"]
+
+
+def test_a_scan_with_other_bytes_than_described_is_said_to_be_that(mine: Collection, tmp_path: Path) -> None:
+    """The manifests were made anew over it, so that the bag is whole by itself (RFC 8493, 3)."""
+    hand_over(mine, tmp_path / "1")
+    for part in ("open", "closed"):
+        path = tmp_path / "1" / part / "data/scans/TRA-0001_f.jpg"
+        path.write_bytes(path.read_bytes() + b"x")
+        bagit.Bag(str(tmp_path / "1" / part)).save(manifests=True)
+    made = rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    assert made.missing == ("scans/TRA-0001_f.jpg as it is described: the file that lies there has other bytes",)

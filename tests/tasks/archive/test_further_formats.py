@@ -18,6 +18,7 @@ from pathlib import Path
 
 import pytest
 from lxml import etree
+from PIL import Image
 from tests.every_row import every_row
 from tests.exports import published
 
@@ -29,6 +30,8 @@ from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import by_table
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
@@ -72,6 +75,22 @@ def test_no_format_calls_rights_unknown_that_somebody_withheld_holds(small_famil
             if part == "closed" and "iiif" in name:
                 continue  # what is closed has no manifest
             assert words in (tmp_path / "out" / part / "data/metadata" / name).read_text("utf-8"), (part, name)
+
+
+def test_what_no_viewer_can_show_is_said(small_family: Path, tmp_path: Path) -> None:
+    """IIIF Presentation 3.0, painting annotations: a picture as it lies there is shown where browsers show its kind."""
+    shutil.copytree(small_family, tmp_path / "home")
+    with open_collection(tmp_path / "home", on_day=ON) as collection:
+        with Image.open(next((tmp_path / "home/scans").rglob("*_f.jpg"))) as picture:
+            picture.resize((30, 20)).save(tmp_path / "new.tif")
+        take_in(
+            collection,
+            by_table([(2, {"item": "new", "file": "new.tif", "side": "recto"})], tmp_path),
+            IntakeOptions(copy=True),
+        )
+        made = transfer(collection, tmp_path / "out", order=TransferOrder(archive=MUSEUM))
+    (said,) = [found.message for found in made.findings if found.rule == "iiif.not_shown"]
+    assert said.startswith("IIIF shows nothing of TRA-0004: browsers show no TIFF.")
 
 
 def test_the_table_for_ingest_says_what_simple_dublin_core_says(package: Path) -> None:

@@ -7,13 +7,14 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, RecordingFacts
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.names_asked import look_for_names
-from boxlore.tasks.archive.transfer_context import moves_of, thing_lines, things_told
+from boxlore.tasks.archive.transfer_context import moves_of, thing_lines, things_told, with_contact
 from boxlore.tasks.collection.opening import Act, Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, records, seen_by
 from boxlore.tasks.people.registry import set_audience
@@ -60,7 +61,8 @@ def tell(collection: Collection, about: Subject, field: str, words: str, **more:
 
 
 def lines(collection: Collection, to: To) -> str:
-    return "\n".join(thing_lines(collection, seen_by(collection, to), None))
+    sittings = [ident for ident, _ in collection.store.subjects(Kind.SITTING)] if to is To.ARCHIVE else ()
+    return "\n".join(thing_lines(collection, seen_by(collection, to), None, sittings))
 
 
 def test_a_box_with_a_withheld_name_is_in_no_line_of_moves_outside(collection: Collection) -> None:
@@ -120,3 +122,18 @@ def test_the_name_search_of_what_shows_someone_withheld(collection: Collection) 
     act.readings.append((told.id, person_reading(Subject(Kind.PERSON, mia))))
     act.done()
     assert [hit.words for hit in look_for_names(collection, Selection(person="Mia")).namings] == ["my niece"]
+
+
+CONTACTS = [
+    ("Ann Lind", "4 Quay Lane", "Ann Lind, 4 Quay Lane"),
+    ("Ann Lind", "ANN LIND, 4 Quay Lane", "ANN LIND, 4 Quay Lane"),
+    ("Quay Museum", "E. Lind, archivist, Quay Museum", "E. Lind, archivist, Quay Museum"),
+    ("", "4 Quay Lane", "4 Quay Lane"),
+    ("Ann Lind", "", "Ann Lind"),
+]
+
+
+@every_row(("name", "contact", "words"), CONTACTS)
+def test_nobody_is_named_twice_on_a_form(name: str, contact: str, words: str) -> None:
+    """Common practice, no source."""
+    assert with_contact(name, contact) == words

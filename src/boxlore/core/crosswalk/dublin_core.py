@@ -270,10 +270,11 @@ def _sayer_name(name: str, kind: Said, ref: str) -> str:
 def one_date(record: Record) -> str:
     """One date for simple Dublin Core: a plain date, an ISO range, else the EDTF.
 
-    Dates that cannot all be so are no range: nobody says that it was between them.
+    Dates that cannot all be so are no range, nor is a choice of several (`1953 or 1954`): nobody says that it was
+    between them.
     """
     taken = record.date
-    if taken and record.disputed("date"):
+    if taken and (record.disputed("date") or len(taken.parts) > 1):
         return taken.text
     return plain_iso(taken) or iso_range(taken) or taken.text if taken else ""
 

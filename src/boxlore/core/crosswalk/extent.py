@@ -144,6 +144,13 @@ class Extent:
         return "; ".join(words for words, count in ((undated, self.undated), (withheld, self.date_withheld)) if count)
 
     @property
+    def date_words(self) -> str:
+        """`1898-1975, undated`: the date of a unit, which counts nothing (DACS 2.4, from memory)."""
+        if not (self.earliest or self.latest):
+            return self.years
+        return f"{self.range_words}, {UNDATED}" if self.undated else self.range_words
+
+    @property
     def years(self) -> str:
         """`1898-1975`, `1912; 2 items undated …` or `undated`."""
         if not (self.earliest or self.latest):

@@ -5,13 +5,16 @@ from collections import defaultdict
 from collections.abc import Iterator
 from mimetypes import guess_type
 
+from boxlore.core.crosswalk.captions import listed
+from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import ScanFile
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.dc_table import dc_rows
-from boxlore.exports.iiif import iiif_pages, page_bytes
+from boxlore.exports.iiif import has_manifest, iiif_pages, page_bytes
 from boxlore.exports.inventory import as_table
 from boxlore.exports.mets import FileEvent, MetsSource, write_mets
 from boxlore.exports.oai_static import write_static_repository
@@ -48,9 +51,22 @@ def make_further(making: Making) -> None:
         with making.open(OAI_FILE, "an OAI-PMH static repository, for a gateway") as out:
             write_static_repository(making.records, making.facts, out, OAI_FILE)
     if making.archive.wants(IIIF):
+        making.findings += _not_shown(making)
         for path, page in iiif_pages(making.records, making.facts, making.goes):
             words = "the pictures for viewers on the web (IIIF)" if path.endswith("collection.json") else ""
             making.put(path, words, [page_bytes(page)])
+
+
+def _not_shown(making: Making) -> Iterator[Finding]:
+    """The items whose scans go, and of which no viewer on the web can show any as it is."""
+    without = [record.number for record in making.records() if not has_manifest(record, making.goes)
+               and any(making.goes(packed_path(record, scan)) for scan in record.open_scans)]  # fmt: skip
+    if without:
+        words = (
+            f"IIIF shows nothing of {listed(without)}: browsers show no TIFF. The archive can make pictures of them, "
+            "which its own image service shows."
+        )
+        yield make_finding("iiif.not_shown", Severity.NOTE, words, "IIIF Presentation 3.0, Image")
 
 
 def _mets(making: Making) -> MetsSource:

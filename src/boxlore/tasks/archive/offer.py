@@ -33,7 +33,7 @@ from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.receipt import state_once
 from boxlore.tasks.archive.sittings_held import SittingHeld, sittings_held
-from boxlore.tasks.archive.transfer_context import facts_of, order_of_containers
+from boxlore.tasks.archive.transfer_context import facts_of, order_of_containers, with_contact
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
@@ -165,7 +165,7 @@ and would come in the closed part; each sitting has a line of its own at the end
 
 def _page(facts: CollectionFacts, holding: Extent, rows: list[str], sittings: Sequence[SittingHeld]) -> bytes:
     title = escape(clean(facts.title))
-    whom = escape(clean(", ".join(part for part in (facts.holder, facts.contact) if part)))
+    whom = escape(clean(with_contact(facts.holder, facts.contact)))
     languages = [language_name(tag) for tag, _ in holding.languages.most_common()] or [language_name(facts.language)]
     return f"""<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>{title}: an offer</title>

@@ -271,7 +271,7 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
         facts = scan_file(thing)
         path = _bring(making, facts)
         if not path:
-            making.missing[facts.path] = None
+            making.missing[facts.path + (_OTHER_BYTES if making.files.get(facts.path) else "")] = None
             return
         making.scans[ident] = path
         making.state(Kind.SCAN, ident, "file", FILE_WORDS.write(replace(facts, path=path)))
@@ -284,6 +284,9 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
             )
     for shows in shows_item(making.things, name, item):
         making.state(Kind.SCAN, ident, "shows", SHOWS_WORDS.write(shows))
+
+
+_OTHER_BYTES = " as it is described: the file that lies there has other bytes"
 
 
 def _bring(making: _Rebuilding, facts: FileFacts) -> str:

@@ -156,6 +156,7 @@ def _info(bag: PlannedBag, planned: Sequence[PlannedBag]) -> dict[str, str]:
     return {
         "Source-Organization": making.seen.holder or making.facts.family,
         "Contact-Name": making.seen.holder,
+        **(_reached(making.facts.contact) if making.seen.to.is_closed_part else {}),
         "External-Identifier": bag.identifier,
         "External-Description": f"{settings.title}: photographs with what was told of them ({part})",
         "Internal-Sender-Description": f"for {archive.repository}" if archive.repository else "",
@@ -172,6 +173,14 @@ def _info(bag: PlannedBag, planned: Sequence[PlannedBag]) -> dict[str, str]:
     }
 
 
+def _reached(contact: str) -> dict[str, str]:
+    """The telephone number, in international form, and the mailbox that stand in the words of a contact."""
+    phone, email = _PHONE.search(contact), _EMAIL.search(contact)
+    return {"Contact-Phone": phone[0] if phone else "", "Contact-Email": email[0] if email else ""}
+
+
+_PHONE = re.compile(r"\+\d[\d ()/.-]{5,}\d")
+_EMAIL = re.compile(r"[^\s,;:<>()]+@[^\s,;:<>()]+\.[^\s,;:<>().]+")
 _FOLDERS = {
     "iiif": "a manifest for each item that has a picture (IIIF)",
     "scans": "the scans",

@@ -13,7 +13,7 @@ from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark, label_key
-from boxlore.core.statements import Kind, Said, Statement, Subject
+from boxlore.core.statements import Kind, Said, Statement, Subject, fold
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
@@ -49,6 +49,11 @@ def facts_of(
     facts = replace(facts, not_given=not_given, closed_whole=closed_whole)
     rights = _last(about, "rights")
     return replace(facts, rights=rights) if rights else facts
+
+
+def with_contact(name: str, contact: str) -> str:
+    """A name and how to reach whose it is; the contact alone where that has the name already."""
+    return contact if name and fold(name) in fold(contact) else ", ".join(filter(None, (name, contact)))
 
 
 def _last(about: Iterable[StatementView], field: str) -> str:

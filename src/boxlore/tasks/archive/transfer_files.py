@@ -43,7 +43,7 @@ from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.sound_handed import consents_since, sound_of, speakers
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
-from boxlore.tasks.archive.transfer_context import thing_lines, things_told
+from boxlore.tasks.archive.transfer_context import thing_lines, things_told, with_contact
 from boxlore.tasks.archive.transfer_updates import (
     TRANSFERS,
     transfer_rows,
@@ -202,8 +202,8 @@ def _forms(making: Making) -> None:
     """A deed of gift; a consent form for each interview in the closed part, since it names the narrator."""
     facts, settings = making.facts, making.collection.settings
     deed = Deed(
-        donor=", ".join(part for part in (facts.holder, facts.contact) if part),
-        recipient=", ".join(part for part in (making.archive.repository, making.archive.contact) if part),
+        donor=with_contact(facts.holder, facts.contact),
+        recipient=with_contact(making.archive.repository, making.archive.contact),
         title=f"{facts.title} ({reference_code(facts)})",
         description=f"{_given(making)}. Transfer {making.ident} of {facts.on_day}.",
         originals=facts.originals,

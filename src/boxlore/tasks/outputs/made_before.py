@@ -31,7 +31,10 @@ from boxlore.tasks.scans.own_outputs import OwnOutputs
 SHOWS_PICTURES = frozenset((".pdf", ".html", ".jpg", ".jpeg", ".png", ".webp", ".tif", ".tiff"))
 DEEPEST_ALONE = 2
 """Parts of a path down to which a PDF is an output of its own, `print/album.pdf`; deeper it is part of one."""
-HANDED_ON = "What you made elsewhere, or handed on, Boxlore cannot see: ask for it back."
+HANDED_ON = (
+    "What you made elsewhere, or handed on, Boxlore cannot see: ask for it back. An archive is asked by an update of "
+    "the transfer (boxlore transfer --update EARLIER)."
+)
 
 
 @dataclass(frozen=True, slots=True)
