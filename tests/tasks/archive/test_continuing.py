@@ -730,9 +730,16 @@ def test_a_sitting_is_offered_answered_received_and_made_again_as_one_thing(mine
     no.write_text("Number,Wanted\nTRA-0002,no\nTRA-0001,yes\n", "utf-8")
     read_answer(mine, no)
 
-    # one “no” to a picture keeps no recording back
+    # one “no” to a picture keeps no recording back, of which the archive says yes or no by itself
     takes = replace(MUSEUM, takes=(*MUSEUM.takes, "mets", "dc-csv", "inventory"))
     order = TransferOrder(archive=takes, selection=Selection(wanted=True))
+    made = transfer(mine, tmp_path / "0", order=order)
+    (stays,) = [found.message for found in made.findings if found.rule == "sound.stays"]
+    assert stays.startswith("The recordings and papers of 1 sitting stay here: the archive has not said")
+    assert not (tmp_path / "0/closed/data/recordings").exists()
+    yes = filled(tmp_path / "offer/offer.csv", Wanted="yes")
+    assert read_answer(mine, yes).refused == ()
+    yes.unlink()
     made = transfer(mine, tmp_path / "1", order=order)
     assert not any(found.rule == "sound.stays" for found in made.findings)
     data = tmp_path / "1/closed/data"

@@ -7,6 +7,7 @@ from boxlore.exports.inventory import as_csv, as_table
 from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, state_row
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.scans_as_handed import missing_finding
+from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
 from boxlore.tasks.archive.transfer_updates import (
     CHANGES,
@@ -99,14 +100,15 @@ def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
     `copies` (names without what tells the format). The list of copies stays only where all of them do. Of a scan whose
     file here was damaged, its own is the good one.
     """
-    has_sound = making.has_sittings and making.archive.wants("recordings")
     held = [path for path in earlier.files if path.startswith("copies/") and path != COPIES_LISTED]
     stay = [path for path in held if path.rpartition("/")[2].partition(".")[0] in copies]
     if len(stay) == len(held) and COPIES_LISTED in earlier.files and not making.archive.wants("copies"):
         stay.append(COPIES_LISTED)
-    for path in earlier.files if not has_sound else ():
+    declined = {path for held in sittings_held(making.collection) if held.is_wanted is False for path in held.paths}
+    for path in earlier.files:
         own = making.collection.folder / path
-        if path.startswith(("recordings/", "papers/")) and own.is_file() and earlier.holds(path, sha256_of(own)):
+        is_sound = path.startswith(("recordings/", "papers/")) and path not in {*declined, *making.beside}
+        if is_sound and own.is_file() and earlier.holds(path, sha256_of(own)):
             stay.append(path)
     stay += [path for path in (making.handed_scans.damaged if making.handed_scans else ()) if path in earlier.files]
     making.kept |= {path: earlier.files[path].sha256 for path in stay}

@@ -75,8 +75,8 @@ class Making:
 
     @property
     def has_sittings(self) -> bool:
-        """Whether recordings and papers go, as far as the archive takes them: with the closed part of everything, or of
-        all that an archive wants, since voices and papers name the living, and tell of more than of a choice."""
+        """Whether recordings and papers may go: with the closed part of everything, or of all that an archive wants,
+        since voices and papers name the living, and tell of more than of a choice."""
         return self.seen.to.is_closed_part and self.selection in (EVERYTHING, ALL_WANTED)
 
     @property
@@ -91,11 +91,13 @@ class Making:
 
     @property
     def sittings(self) -> frozenset[str]:
-        """The ids of the sittings that are told of: all that the archive has not declined."""
+        """The ids of the sittings that go: of everything all that no archive has declined, else those it wants."""
         if not self.has_sittings:
             return frozenset()
-        declined = {held.id for held in sittings_held(self.collection) if held.is_declined}
-        return frozenset(ident for ident, _ in self.collection.store.subjects(Kind.SITTING)) - declined
+        answers = {held.id: held.is_wanted for held in sittings_held(self.collection)}
+        every = (ident for ident, _ in self.collection.store.subjects(Kind.SITTING))
+        going = (None, True) if self.is_whole else (True,)
+        return frozenset(ident for ident in every if answers.get(ident) in going)
 
     def goes(self, path: str) -> bool:
         """Whether a scan is in this part, or in an earlier transfer that it updates."""

@@ -80,16 +80,22 @@ def offer(
             raise CouldNot(*withheld_choice(selection))
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
     with work_folder(collection.folder, out / "offer" if out.exists() else out) as work:
-        offered = _make(collection, facts, records, work, progress)
+        offered = _make(collection, facts, records, work, progress, is_whole=selection == EVERYTHING)
         Gate(seen).check_folder(work)
         put_in_place(work, out)
     return offered
 
 
 def _make(
-    collection: Collection, facts: CollectionFacts, records: list[Record], out: Path, progress: Progress
+    collection: Collection,
+    facts: CollectionFacts,
+    records: list[Record],
+    out: Path,
+    progress: Progress,
+    *,
+    is_whole: bool,
 ) -> Offered:
-    """Write the list into the folder in which it is made."""
+    """Write the list into the folder in which it is made; `is_whole` for one of everything."""
     progress.begin("Making thumbnails", len(records))
     holding, rows, pictures, hidden = Extent(), [], 0, 0
     check, damaged = ScanCheck(collection.folder), []
@@ -103,7 +109,7 @@ def _make(
         hidden += record.closed_scans
         rows.append(_row(record, facts, thumbnail))
         progress.step()
-    sittings = list(sittings_held(collection))
+    sittings = list(sittings_held(collection)) if is_whole else []  # they tell of more than of a choice
     table = as_table([COLUMNS, *map(_cells, records), *map(_cells_of_sitting, sittings)])
     write_whole(out / OFFER_LIST, b"".join(table))
     write_whole(out / "offer.html", _page(facts, holding, rows, sittings))

@@ -4,7 +4,7 @@ W3C WebVTT, chapter cues: one to each item that was out. An item that is kept ba
 alone; words that hold a name that is withheld from it leave the whole file out.
 """
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from pathlib import Path
 
 from boxlore.core.records.item_record import Record
@@ -16,12 +16,13 @@ from boxlore.tasks.sitting.recordings import of_sitting, sittings
 from boxlore.tasks.sitting.time_log import SittingLog, chapters_of, read_log
 
 
-def chapter_files(collection: Collection, seen: AudienceView) -> Iterator[tuple[str, str]]:
-    """(name of the file, its text) for each recording of each sitting in which an item was out."""
+def chapter_files(collection: Collection, seen: AudienceView, going: Container[str]) -> Iterator[tuple[str, str]]:
+    """(name of the file, its text) for each recording of each sitting (ids) that is `going`, in which an item was
+    out."""
     numbers = {ident: number for number, ident in collection.store.items()}
     taken: set[str] = set()
     for sitting, _ in sittings(collection):
-        if not of_sitting(collection, sitting):
+        if sitting not in going or not of_sitting(collection, sitting):
             continue
         log = read_log(collection, sitting)
         records = _shown(seen, log, numbers)

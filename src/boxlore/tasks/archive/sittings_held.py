@@ -25,8 +25,8 @@ class SittingHeld:
     recordings: tuple[str, ...] = ()
     papers: tuple[str, ...] = ()
     length: int = 0
-    is_declined: bool = False
-    """Whether an archive has said that it does not want it."""
+    is_wanted: bool | None = None
+    """What an archive has said: that it wants it, or not; None for nothing."""
 
     @property
     def paths(self) -> tuple[str, ...]:
@@ -51,12 +51,12 @@ def sittings_held(collection: Collection) -> Iterator[SittingHeld]:
 def _held(ident: str, told: list[Statement]) -> SittingHeld:
     recordings = [recording_in(row) for row in told if row.field == "recording"]
     papers = [paper for row in told if row.field == "paper" and (paper := PAPER_WORDS.or_none(row.words))]
-    answers = [row.words for row in told if row.field == "wanted"]
+    answer = next((YES_NO_WORDS.read(row.words) for row in told if row.field == "wanted"), None)
     return SittingHeld(
         id=ident,
         day=min(row.recorded_at for row in told)[:10],
         recordings=tuple(recording.path for recording in recordings),
         papers=tuple(paper.path for paper in papers),
         length=sum(recording.length for recording in recordings),
-        is_declined=YES_NO_WORDS.write(False) in answers,
+        is_wanted=answer,
     )

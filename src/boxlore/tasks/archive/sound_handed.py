@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from boxlore.core.crosswalk.sound import CLIMATE, PAPER, SOUND, Beside
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.people.consent import Matter, is_taken_back
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
@@ -19,27 +19,35 @@ from boxlore.tasks.sitting.recordings import of_sitting
 
 
 def sound_going(making: Making) -> Iterator[tuple[str, Path]]:
-    """Recordings and papers that go, by their paths in the part, but for those of sittings that the archive has
-    declined."""
+    """Recordings and papers that go, by their paths in the part: those of sittings that go, and with everything those
+    of none."""
     if not making.has_sittings or not making.archive.wants("recordings"):
         return
-    declined = {path for held in sittings_held(making.collection) if held.is_declined for path in held.paths}
+    goes = {path: held.id in making.sittings for held in sittings_held(making.collection) for path in held.paths}
     for path in _kept(making.collection):
         inside = path.relative_to(making.collection.folder).as_posix()
-        if inside not in declined:
+        if goes.get(inside, making.is_whole):
             yield f"metadata/{path.name}" if path.suffix == ".vtt" else inside, path
 
 
 def sound_staying(making: Making) -> Iterator[Finding]:
-    """A sentence for the keeper, where items were chosen and so no recording goes."""
-    stays = making.seen.to.is_closed_part and not making.has_sittings and making.archive.wants("recordings")
-    if stays and any(_kept(making.collection)):
+    """A sentence for the keeper, where recordings stay since items were chosen, or the archive has not said yes."""
+    if making.seen.to.is_public or making.is_whole or not making.archive.wants("recordings"):
+        return
+    if not making.has_sittings and any(_kept(making.collection)):
         yield make_finding("sound.stays", Severity.NOTE, _STAYS, "our own rule")
+    silent = [held.day for held in sittings_held(making.collection) if held.is_wanted is None]
+    if making.has_sittings and silent:
+        words = f"The recordings and papers of {several(len(silent), 'sitting')} stay here: {_UNASKED}"
+        yield make_finding("sound.stays", Severity.NOTE, words, "our own rule")
 
 
 _STAYS = (
-    "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or of "
-    "all that the archive wants (--wanted and no other choice)."
+    "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or, "
+    "where the archive wants them, with all that it wants (--wanted and no other choice)."
+)
+_UNASKED = (
+    "the archive has not said whether it wants them. They stand at the end of offer.csv: ask it, and read its answer."
 )
 
 

@@ -293,7 +293,7 @@ def _chapters(making: Making) -> None:
     """Chapters of the recordings, where the recordings are."""
     if not making.has_sittings:
         return
-    for name, text in chapter_files(making.collection, making.seen):
+    for name, text in chapter_files(making.collection, making.seen, making.sittings):
         if not making.seen.recipient.may_read(f"{name} {text}"):
             words = f"The chapters {name} were left out: they name someone who is withheld from this part."
             making.findings.append(
