@@ -89,7 +89,7 @@ def test_somebody_new_and_the_agreement_read_out(run: Run, collection: Collectio
 def test_nobody_else_tells(run: Run, collection: Collection, name: str, says: str) -> None:
     async def enter() -> None:
         async with hands_on(collection, door=True) as hands:
-            await hands.choose(name, "The next with open questions")
+            await hands.choose(name, "The next with an answer missing")
             assert f"{says} · 1 of 8" in hands.text
 
     run(enter())
@@ -113,7 +113,7 @@ def test_the_same_box_on(run: Run, collection: Collection) -> None:
             await hands.press("pagedown")
             assert "TRA-0006" in hands.text and "Box 2, 2 of 3" in hands.text
             await hands.press("pagedown", "pagedown")
-            assert "That was the last in Box 2; Ctrl+N shows the next with open questions." in hands.text
+            assert "That was the last in Box 2; Ctrl+N shows the next with an answer missing." in hands.text
             await hands.press("pageup", "pageup", "pageup")
             assert "This is the first in Box 2" in hands.text
             await hands.press("ctrl+n")

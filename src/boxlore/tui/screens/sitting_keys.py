@@ -49,7 +49,7 @@ class ItemScreen(ItemOver):
         self.refresh_record()
         if settled:
             self.set_focus(self.blocks[0].words)
-            where = f" in {self.way.name}; Ctrl+N shows the next with open questions" if self.way else " item"
+            where = f" in {self.way.name}; Ctrl+N shows the next with an answer missing" if self.way else " item"
             self.say(f"That was the last{where}." if by > 0 else f"This is the first{where}.")
 
     def _following(self, by: int) -> int | None:
@@ -60,13 +60,13 @@ class ItemScreen(ItemOver):
         return position if 0 <= position < len(self.listing) else None
 
     async def action_next_open(self) -> None:
-        """Show the next photograph with an open question; from there PgDn goes through all of them again."""
+        """Show the next photograph with an answer missing; from there PgDn goes through all of them again."""
         if not await self.settled(turning=True):
             return
         position = next_open(self.listing, self.position + 1)
         if position is None or position == self.position:
             self.refresh_record()
-            self.say("No further photograph with an open question was found. F3 and Tab list them by what is told.")
+            self.say("No further photograph with an answer missing was found. F3 and Tab list them by what is told.")
             return
         self.way = None
         self.open(position)
