@@ -6,6 +6,7 @@ from datetime import date
 import pytest
 from tests.core.records.cast import LIVES, MIA, PEOPLE, SEEN_ONLY, TODAY, record, said, scan, shown, stories
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.people.consent import make_consent
 from boxlore.core.people.names_in_text.finder import name_finder
@@ -79,6 +80,10 @@ def test_what_is_hidden_in_a_place_stays_hidden_when_the_person_may_be_named() -
             closing = Closing(outside=held, people=people, lives=LIVES, latest={})
             why = "names someone whom the keeper has answered to hide there, 100 years from this transfer"
             assert closing.of(whole) == Closure((Reason(date(2126, 11, 25), why, Closes.WORDS),))
+            for birth, until in (("1966-03-03", "2066-03-03"), ("1890-01-01", "2126-11-25")):
+                born = [replace(one, born=DateReading.from_edtf(birth)) if one.id == ident else one for one in PEOPLE]
+                closure = replace(closing, people=Registry(born)).of(whole)
+                assert closure and str(closure.until) == until, "no longer than if no consent were given"
             changed = outside(("item", NamingDecision(NamingAnswer.MAY, ident, "story", keys)))
             assert changed.seen(whole).told
     withheld = withhold([PEOPLE[1]], LIVES, To.OUTSIDE, TODAY, decided([("item", decision(NamingAnswer.HIDE))]))

@@ -170,7 +170,7 @@ class Closing:
         kept_for = (person.audience, *person.also_audiences)
         kept_until = max(filter(None, (closed_until(kept, self.outside.on_day) for kept in kept_for)), default=None)
         if verb == HIDDEN:
-            yield self._from_transfer("names someone whom the keeper has answered to hide there")
+            yield self._for_hidden(person)
             return
         if kept_until:
             yield Reason(kept_until, f"{verb} someone whom the keeper keeps closed")
@@ -189,6 +189,15 @@ class Closing:
         if ident in naming.doubtful:
             return "may name"
         return _SHOWS if naming.where == _PERSON else "names"
+
+    def _for_hidden(self, person: Person) -> Reason:
+        """For somebody who may be named elsewhere: no longer than if that were not allowed."""
+        why = "names someone whom the keeper has answered to hide there"
+        born = person.born.latest_day if person.born else None
+        until = years_on(born, self.years) if born else None
+        if until is None or until <= self.outside.on_day:
+            return self._from_transfer(why)
+        return Reason(until, f"{why}, {self.years} years from that person's birth")
 
     def _for_life(self, person: Person, verb: str) -> Reason:
         told_birth, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
