@@ -1,28 +1,16 @@
-"""Figures, faces and clothes for the demo's pictures: soft shapes of light and shade, drawn large and made small.
+"""What stands in the demo's pictures, drawn large and made small: people (`bodies.py`), skies, hills, backdrops.
 
 Everything is drawn in greys on an `L` image at twice its size; toning and ageing come after (`aging.py`).
 """
 
 import math
 import random
-from dataclasses import dataclass
 
+import numpy as np
+from bodies import Person
+from heads import Look
 from PIL import Image, ImageChops, ImageDraw, ImageFilter
-
-
-@dataclass(frozen=True)
-class Look:
-    """How one person looks: sizes are parts of the head's height."""
-
-    skin: int = 196
-    hair: int = 60
-    cloth: int = 70
-    collar: int = 220
-    style: str = "suit"  # suit, dress, blouse, uniform, child, baby, shawl
-    hairdo: str = "short"  # short, bun, bob, long, cap, veil, bald, plaits
-    beard: bool = False
-    turn: float = 0.0
-    old: bool = False
+from sculpting import FLESH, HAIR, look_at
 
 
 def soft(image: Image.Image, draw, box, shade: int, blur: float) -> None:
@@ -63,407 +51,44 @@ def _curve(*points, steps: int = 12):
     return found
 
 
-def head(image: Image.Image, x: float, y: float, h: float, look: Look, light: float = -0.35) -> None:
-    """A head whose middle is at x, y and whose height is h; light from the left for a negative `light`."""
-    w = h * 0.74
-    turn = look.turn * w * 0.16
-    crop = (int(x - h * 1.2), int(y - h * 1.2), int(x + h * 1.2), int(y + h * 1.4))
-    patch = image.crop(crop)
-    ox, oy = x - crop[0], y - crop[1]
-    if look.hairdo in ("bun", "long", "bob", "plaits"):
-        back = {"bun": 0.60, "long": 0.72, "bob": 0.66, "plaits": 0.62}[look.hairdo]
-        low = {"bun": 0.18, "long": 0.95, "bob": 0.42, "plaits": 0.30}[look.hairdo]
-        _shape(
-            patch,
-            _curve(
-                (ox - h * back * 0.78, oy),
-                (ox, oy - h * 0.62),
-                (ox + h * back * 0.78, oy),
-                (ox + h * 0.42, oy + h * low),
-                (ox - h * 0.42, oy + h * low),
-            ),
-            look.hair,
-            h * 0.03,
-        )
-    _shape(
-        patch,
-        [
-            (ox - w * 0.26, oy + h * 0.25),
-            (ox + w * 0.26, oy + h * 0.25),
-            (ox + w * 0.34, oy + h * 0.78),
-            (ox - w * 0.34, oy + h * 0.78),
-        ],
-        int(look.skin * 0.78),
-        h * 0.03,
+def person(image: Image.Image, x: float, y: float, h: float, look: Look, length: float = 6.4):
+    """Somebody in the picture: the head's middle at x, y, its height h, the feet at y + length × h. Returns the head's
+    box."""
+    low, high = (-1.45, -0.95), (1.45, min(length + 0.2, (image.height - y) / h + 0.02))
+    scene = Person(look, length, seed=int(x * 7 + y)).scene
+    grey, cover, kinds = look_at(scene, low, high, h * 0.75)
+    size = (round((high[0] - low[0]) * h), round((high[1] - low[1]) * h))
+    corner = (round(x + low[0] * h), round(y + low[1] * h))
+    _shadow(image, x, y + length * h, h)
+    greys, mask, flesh, hair = (
+        Image.fromarray((part * 255).astype("uint8")).resize(size, Image.Resampling.BICUBIC)
+        for part in (grey, cover, kinds == FLESH, kinds == HAIR)
     )
-    face = _curve(
-        (ox - w * 0.48, oy - h * 0.10),
-        (ox - w * 0.36, oy - h * 0.42),
-        (ox, oy - h * 0.50),
-        (ox + w * 0.36, oy - h * 0.42),
-        (ox + w * 0.48, oy - h * 0.10),
-        (ox + w * 0.40, oy + h * 0.24),
-        (ox + w * 0.16, oy + h * 0.47),
-        (ox, oy + h * 0.50),
-        (ox - w * 0.16, oy + h * 0.47),
-        (ox - w * 0.40, oy + h * 0.24),
-    )
-    for side in (-1, 1):
-        _oval(
-            patch,
-            (ox + side * w * 0.50 - w * 0.08, oy - h * 0.08, ox + side * w * 0.50 + w * 0.08, oy + h * 0.14),
-            int(look.skin * 0.80),
-            h * 0.015,
-        )
-    mask = Image.new("L", patch.size, 0)
-    ImageDraw.Draw(mask).polygon(face, fill=255)
-    mask = mask.filter(ImageFilter.GaussianBlur(h * 0.012))
-    shade = Image.new("L", patch.size, look.skin)
-    _oval(
-        shade,
-        (ox + (0.05 - light) * w, oy - h * 0.65, ox + (1.3 - light) * w, oy + h * 0.75),
-        int(look.skin * 0.62),
-        h * 0.13,
-    )
-    _oval(
-        shade,
-        (ox + (light - 0.28) * w, oy - h * 0.40, ox + (light + 0.42) * w, oy - h * 0.02),
-        min(255, int(look.skin * 1.16)),
-        h * 0.10,
-    )
-    _oval(shade, (ox - w * 0.30, oy + h * 0.36, ox + w * 0.30, oy + h * 0.62), int(look.skin * 0.72), h * 0.07)
-    _features(shade, ox + turn, oy, w, h, look)
-    patch.paste(shade, (0, 0), mask)
-    _hair(patch, ox, oy, w, h, look)
-    image.paste(patch, crop[:2])
-
-
-def _features(shade: Image.Image, x: float, y: float, w: float, h: float, look: Look) -> None:
-    dark = int(look.skin * 0.30)
-    for side in (-1, 1):
-        ex = x + side * w * 0.205
-        _oval(shade, (ex - w * 0.135, y - h * 0.085, ex + w * 0.135, y + h * 0.045), int(look.skin * 0.72), h * 0.022)
-        _oval(
-            shade, (ex - w * 0.085, y - h * 0.040, ex + w * 0.085, y + h * 0.022), min(250, look.skin + 22), h * 0.006
-        )
-        _oval(shade, (ex - w * 0.042, y - h * 0.040, ex + w * 0.042, y + h * 0.024), 34, h * 0.006)
-        _shape(
-            shade,
-            [(ex - w * 0.10, y - h * 0.030), (ex, y - h * 0.058), (ex + w * 0.10, y - h * 0.030), (ex, y - h * 0.044)],
-            46,
-            h * 0.006,
-        )
-        brow = min(look.hair + 20, 120) if not look.old else 150
-        _shape(
-            shade,
-            [(ex - w * 0.13, y - h * 0.112), (ex, y - h * 0.138), (ex + w * 0.13, y - h * 0.112), (ex, y - h * 0.118)],
-            brow,
-            h * 0.009,
-        )
-    _shape(
-        shade,
-        [(x + w * 0.015, y - h * 0.04), (x + w * 0.085, y + h * 0.135), (x + w * 0.01, y + h * 0.150)],
-        int(look.skin * 0.74),
-        h * 0.016,
-    )
-    _oval(shade, (x - w * 0.035, y - h * 0.02, x + w * 0.010, y + h * 0.13), min(255, int(look.skin * 1.10)), h * 0.014)
-    _oval(shade, (x - w * 0.075, y + h * 0.130, x + w * 0.085, y + h * 0.162), int(look.skin * 0.62), h * 0.011)
-    _shape(
-        shade,
-        _curve(
-            (x - w * 0.165, y + h * 0.262),
-            (x - w * 0.05, y + h * 0.244),
-            (x, y + h * 0.250),
-            (x + w * 0.05, y + h * 0.244),
-            (x + w * 0.165, y + h * 0.262),
-            (x, y + h * 0.298),
-        ),
-        int(look.skin * 0.56),
-        h * 0.008,
-    )
-    _shape(
-        shade,
-        [(x - w * 0.165, y + h * 0.262), (x, y + h * 0.270), (x + w * 0.165, y + h * 0.262), (x, y + h * 0.264)],
-        dark,
-        h * 0.005,
-    )
-    if look.old:
-        for side in (-1, 1):
-            _shape(
-                shade,
-                [
-                    (x + side * w * 0.16, y + h * 0.13),
-                    (x + side * w * 0.25, y + h * 0.27),
-                    (x + side * w * 0.22, y + h * 0.28),
-                ],
-                int(look.skin * 0.70),
-                h * 0.010,
-            )
-    if look.beard:
-        _shape(
-            shade,
-            _curve(
-                (x - w * 0.42, y + h * 0.10),
-                (x - w * 0.20, y + h * 0.20),
-                (x, y + h * 0.185),
-                (x + w * 0.20, y + h * 0.20),
-                (x + w * 0.42, y + h * 0.10),
-                (x + w * 0.36, y + h * 0.42),
-                (x, y + h * 0.58),
-                (x - w * 0.36, y + h * 0.42),
-            ),
-            min(look.hair + 22, 190),
-            h * 0.02,
-        )
-        _oval(shade, (x - w * 0.10, y + h * 0.245, x + w * 0.10, y + h * 0.282), int(look.skin * 0.60), h * 0.008)
-
-
-def _hair(patch: Image.Image, x: float, y: float, w: float, h: float, look: Look) -> None:
-    hair = 205 if look.old and look.hairdo != "cap" else look.hair
-    if look.hairdo == "bald":
-        for side in (-1, 1):
-            _oval(
-                patch,
-                (x + side * w * 0.46 - w * 0.10, y - h * 0.22, x + side * w * 0.46 + w * 0.10, y + h * 0.06),
-                hair,
-                h * 0.02,
-            )
-        return
-    if look.hairdo == "cap":
-        _shape(
-            patch,
-            _curve(
-                (x - w * 0.60, y - h * 0.24),
-                (x - w * 0.50, y - h * 0.55),
-                (x, y - h * 0.66),
-                (x + w * 0.50, y - h * 0.55),
-                (x + w * 0.60, y - h * 0.24),
-                (x, y - h * 0.31),
-            ),
-            44,
-            h * 0.015,
-        )
-        _shape(
-            patch,
-            _curve((x - w * 0.48, y - h * 0.25), (x, y - h * 0.30), (x + w * 0.48, y - h * 0.25), (x, y - h * 0.19)),
-            22,
-            h * 0.01,
-        )
-        return
-    top = _curve(
-        (x - w * 0.54, y + h * 0.02),
-        (x - w * 0.52, y - h * 0.34),
-        (x - w * 0.18, y - h * 0.58),
-        (x + w * 0.22, y - h * 0.58),
-        (x + w * 0.53, y - h * 0.33),
-        (x + w * 0.54, y + h * 0.02),
-        (x + w * 0.44, y - h * 0.20),
-        (x + w * 0.12, y - h * 0.36),
-        (x - w * 0.20, y - h * 0.33),
-        (x - w * 0.44, y - h * 0.20),
-    )
-    _shape(patch, top, hair, h * 0.014)
-    _shape(
-        patch,
-        _curve(
-            (x - w * 0.36, y - h * 0.44),
-            (x - w * 0.10, y - h * 0.53),
-            (x + w * 0.05, y - h * 0.49),
-            (x - w * 0.18, y - h * 0.41),
-        ),
-        min(255, hair + 46),
-        h * 0.03,
-    )
-    if look.hairdo == "bun":
-        _oval(patch, (x - w * 0.24, y - h * 0.76, x + w * 0.24, y - h * 0.46), hair, h * 0.015)
-        _oval(patch, (x - w * 0.16, y - h * 0.73, x + w * 0.02, y - h * 0.60), min(255, hair + 40), h * 0.03)
-    if look.hairdo == "plaits":
-        for side in (-1, 1):
-            for step in range(4):
-                cy = y + h * (0.22 + 0.17 * step)
-                cx = x + side * w * (0.50 + 0.03 * step)
-                _oval(
-                    patch,
-                    (cx - w * 0.09, cy - h * 0.10, cx + w * 0.09, cy + h * 0.10),
-                    hair + 10 * (step % 2),
-                    h * 0.012,
-                )
-    if look.hairdo == "veil":
-        _shape(
-            patch,
-            _curve(
-                (x - w * 0.62, y - h * 0.15),
-                (x, y - h * 0.70),
-                (x + w * 0.62, y - h * 0.15),
-                (x + w * 0.80, y + h * 1.1),
-                (x + w * 0.58, y + h * 0.7),
-                (x + w * 0.5, y - h * 0.1),
-                (x, y - h * 0.46),
-                (x - w * 0.5, y - h * 0.1),
-                (x - w * 0.58, y + h * 0.7),
-                (x - w * 0.80, y + h * 1.1),
-            ),
-            226,
-            h * 0.03,
-        )
-
-
-def person(image: Image.Image, x: float, y: float, h: float, look: Look, length: float = 6.4, spread: float = 1.0):
-    """A figure: head's middle at x, y, its height h, the body to y + length × h. Returns the head's box."""
-    wide = {"suit": 1.12, "uniform": 1.15, "dress": 0.92, "blouse": 0.92, "child": 0.86, "baby": 0.8, "shawl": 1.1}[
-        look.style
-    ] * spread
-    top, base = y + h * 0.62, y + h * length
-    skirt = look.style in ("dress", "blouse", "shawl", "child")
-    hem = wide * (1.18 if skirt else 0.94)
-    body = _curve(
-        (x - h * 0.30, top),
-        (x - h * wide * 0.86, top + h * 0.30),
-        (x - h * wide, top + h * 1.25),
-        (x - h * wide * 0.86, top + h * 2.3),
-        (x - h * hem, base),
-        (x + h * hem, base),
-        (x + h * wide * 0.86, top + h * 2.3),
-        (x + h * wide, top + h * 1.25),
-        (x + h * wide * 0.86, top + h * 0.30),
-        (x + h * 0.30, top),
-    )
-    mask = Image.new("L", image.size, 0)
-    ImageDraw.Draw(mask).polygon(body, fill=255)
-    mask = mask.filter(ImageFilter.GaussianBlur(h * 0.03))
-    cloth = Image.new("L", image.size, look.cloth)
-    _folds(cloth, x, top, base, h, wide, look)
-    image.paste(cloth, (0, 0), mask)
-    _collar(image, x, top, h, look)
-    head(image, x, y, h, look)
+    greys = _spread(greys, mask, h)
+    image.paste(greys, corner, mask.filter(ImageFilter.GaussianBlur(max(0.8, h * 0.008))))
+    image.info.setdefault("people", []).append((corner, mask, flesh, hair))
     return (x - h * 0.42, y - h * 0.60, x + h * 0.42, y + h * 0.56)
 
 
-def _folds(cloth: Image.Image, x, top, base, h, wide, look: Look) -> None:
-    rng = random.Random(int(x * 7 + top))
-    lighter, darker = min(255, look.cloth + 34), max(0, look.cloth - 26)
-    _shape(
-        cloth,
-        [
-            (x - h * wide * 0.95, top),
-            (x - h * wide * 0.35, top),
-            (x - h * wide * 0.5, base),
-            (x - h * wide * 1.1, base),
-        ],
-        lighter,
-        h * 0.28,
-    )
-    _shape(
-        cloth,
-        [(x + h * wide * 0.45, top), (x + h * wide, top), (x + h * wide * 1.2, base), (x + h * wide * 0.6, base)],
-        darker,
-        h * 0.28,
-    )
-    for side in (-1, 1):
-        arm = x + side * h * wide * 0.62
-        _shape(
-            cloth,
-            [
-                (arm - h * 0.02, top + h * 0.8),
-                (arm + h * 0.03, top + h * 0.8),
-                (arm + side * h * 0.05, top + h * 2.5),
-                (arm, top + h * 2.5),
-            ],
-            darker,
-            h * 0.035,
+def _spread(greys: Image.Image, mask: Image.Image, h: float) -> Image.Image:
+    """The greys carried over their edge, so that no dark line stands around a person."""
+    near = ImageFilter.GaussianBlur(max(1.5, h * 0.03))
+    sums, weights = greys.filter(near), mask.filter(near)
+    filled = Image.fromarray(
+        np.clip(np.asarray(sums, np.float32) * 255 / np.maximum(np.asarray(weights, np.float32), 1), 0, 255).astype(
+            "uint8"
         )
-    count = 7 if look.style in ("dress", "blouse", "shawl") else 3
-    for _ in range(count):
-        fx = x + rng.uniform(-0.7, 0.7) * h * wide
-        _shape(
-            cloth,
-            [
-                (fx, top + h * 2.0),
-                (fx + h * 0.07, top + h * 2.0),
-                (fx + h * rng.uniform(-0.1, 0.3), base),
-                (fx - h * 0.05, base),
-            ],
-            rng.choice((lighter, darker)),
-            h * 0.05,
-        )
+    )
+    return Image.composite(greys, filled, mask.point(lambda v: 255 if v > 250 else 0))
 
 
-def _collar(image: Image.Image, x, top, h, look: Look) -> None:
-    if look.style == "suit":
-        _shape(
-            image,
-            [(x - h * 0.22, top - h * 0.02), (x + h * 0.22, top - h * 0.02), (x, top + h * 0.95)],
-            look.collar,
-            h * 0.012,
-        )
-        _shape(
-            image,
-            [
-                (x - h * 0.06, top + h * 0.12),
-                (x + h * 0.06, top + h * 0.12),
-                (x + h * 0.09, top + h * 0.80),
-                (x, top + h * 0.92),
-                (x - h * 0.09, top + h * 0.80),
-            ],
-            max(20, look.cloth - 30),
-            h * 0.012,
-        )
-        for side in (-1, 1):
-            _shape(
-                image,
-                [
-                    (x + side * h * 0.22, top),
-                    (x + side * h * 0.40, top + h * 0.24),
-                    (x + side * h * 0.10, top + h * 0.98),
-                    (x + side * h * 0.02, top + h * 0.95),
-                ],
-                min(255, look.cloth + 22),
-                h * 0.014,
-            )
-    elif look.style == "uniform":
-        _shape(
-            image,
-            [
-                (x - h * 0.26, top - h * 0.06),
-                (x + h * 0.26, top - h * 0.06),
-                (x + h * 0.28, top + h * 0.14),
-                (x - h * 0.28, top + h * 0.14),
-            ],
-            max(15, look.cloth - 25),
-            h * 0.012,
-        )
-        for step in range(5):
-            cy = top + h * (0.35 + 0.38 * step)
-            _oval(image, (x - h * 0.045, cy, x + h * 0.045, cy + h * 0.09), 212, h * 0.008)
-    elif look.style in ("blouse", "dress"):
-        _shape(
-            image,
-            _curve(
-                (x - h * 0.30, top),
-                (x, top + h * 0.16),
-                (x + h * 0.30, top),
-                (x + h * 0.34, top + h * 0.16),
-                (x, top + h * 0.36),
-                (x - h * 0.34, top + h * 0.16),
-            ),
-            look.collar,
-            h * 0.02,
-        )
-        _oval(image, (x - h * 0.06, top + h * 0.24, x + h * 0.06, top + h * 0.36), 90, h * 0.008)
-    elif look.style == "child":
-        _shape(
-            image,
-            _curve(
-                (x - h * 0.46, top + h * 0.04),
-                (x, top + h * 0.02),
-                (x + h * 0.46, top + h * 0.04),
-                (x + h * 0.38, top + h * 0.38),
-                (x, top + h * 0.44),
-                (x - h * 0.38, top + h * 0.38),
-            ),
-            look.collar,
-            h * 0.02,
-        )
+def _shadow(image: Image.Image, x: float, ground: float, h: float) -> None:
+    """The shadow on the ground, to the right of who stands in the light from the left."""
+    if ground > image.height + h:
+        return
+    mask = Image.new("L", image.size, 0)
+    ImageDraw.Draw(mask).ellipse((x - h * 0.9, ground - h * 0.20, x + h * 1.5, ground + h * 0.14), fill=120)
+    image.paste(30, (0, 0), mask.filter(ImageFilter.GaussianBlur(h * 0.10)))
 
 
 def hills(image: Image.Image, base: float, height: float, shade: int, seed: int, blur: float = 6) -> None:

@@ -7,11 +7,14 @@ FONTS is a folder with a handwriting and a book face; the pictures, not the font
 import json
 import random
 import sys
+from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 
 from aging import mount, paper, tone, white_border
-from figures import Look, backdrop, head, hills, person, sky, soft
-from PIL import Image, ImageDraw, ImageFilter, ImageFont, TiffImagePlugin
+from figures import backdrop, hills, person, sky, soft
+from heads import Look
+from PIL import Image, ImageChops, ImageDraw, ImageFont, TiffImagePlugin
 
 OUT = Path(sys.argv[1] if len(sys.argv) > 1 else "../scans")
 FONTS = Path(sys.argv[2] if len(sys.argv) > 2 else "/usr/share/fonts/opentype/urw-base35")
@@ -86,11 +89,13 @@ def back(size, lines, seed, ink=(58, 52, 70), extra=None):
 
 MAN = Look(style="suit", cloth=58, hair=50)
 OLD_MAN = Look(style="suit", cloth=64, hair=120, beard=True, old=True)
+SITTING_OLD_MAN = replace(OLD_MAN, seated=True)
 WOMAN = Look(style="blouse", cloth=150, hair=56, hairdo="bun")
-BRIDE = Look(style="dress", cloth=226, hair=58, hairdo="veil", collar=240)
+BRIDE = Look(style="dress", cloth=226, hair=58, hairdo="veil", collar=240, holds="flowers")
 OLD_WOMAN = Look(style="shawl", cloth=52, hair=150, hairdo="bun", old=True)
+SITTING_OLD_WOMAN = replace(OLD_WOMAN, seated=True)
 GIRL = Look(style="child", cloth=178, hair=110, hairdo="plaits", skin=206)
-BOY = Look(style="child", cloth=88, hair=70, skin=204, collar=230)
+BOY = Look(style="child", cloth=88, hair=70, skin=204, collar=230, boy=True)
 SOLDIER = Look(style="uniform", cloth=104, hair=54, hairdo="cap")
 GIRL_BOB = Look(style="child", cloth=200, hair=150, hairdo="bob", skin=210)
 
@@ -148,46 +153,132 @@ def ship(image, x, y, size, shade=60, sails=True):
     draw.line([(x + size * 0.92, y - size * 0.18), (x + size * 1.25, y - size * 0.42)], fill=shade, width=5)
 
 
-def house(image, x, y, w, h, wall, roof, seed=3):
+def house(image, x, y, w, h, wall, roof, seed=3, kind="farm"):
+    """A house whose left foot is at x, y; `kind` is farm, verandah, school or barrack."""
     rng = random.Random(seed)
     draw = ImageDraw.Draw(image)
     soft(image, lambda d: d.rectangle((x, y - h, x + w, y), fill=255), None, wall, 2)
-    soft(
-        image,
-        lambda d: d.polygon(
-            [(x - w * 0.06, y - h), (x + w * 0.14, y - h * 1.75), (x + w * 0.86, y - h * 1.75), (x + w * 1.06, y - h)],
-            fill=255,
-        ),
-        None,
-        roof,
-        2,
-    )
+    rise, inset = {"farm": (0.75, 0.14), "verandah": (0.42, 0.10), "school": (0.34, 0.16), "barrack": (0.22, 0.01)}[
+        kind
+    ]
+    ridge = y - h * (1 + rise)
+    eaves = w * 0.03
+    slope = [(x - eaves, y - h), (x + w * inset, ridge), (x + w * (1 - inset), ridge), (x + w + eaves, y - h)]
+    soft(image, lambda d: d.polygon(slope, fill=255), None, roof, 2)
+    for k in range(1, 9):  # courses of shingles or iron
+        ry = ridge + (y - h - ridge) * k / 9
+        part = (ry - ridge) / (y - h - ridge)
+        reach = x + w * inset - (w * inset + eaves) * part, x + w * (1 - inset) + (w * inset + eaves) * part
+        draw.line([(reach[0] + 4, ry), (reach[1] - 4, ry)], fill=roof + rng.randint(-12, 10), width=2)
+    soft(image, lambda d: d.rectangle((x, y - h, x + w, y - h * 0.93), fill=150), None, max(0, wall - 70), 8)
     for k in range(int(w // 14)):
         draw.line([(x + k * 14, y - h), (x + k * 14, y)], fill=wall - rng.randint(4, 16), width=2)
-    for part in (0.16, 0.44, 0.72):
-        wx = x + w * part
-        draw.rectangle((wx, y - h * 0.72, wx + w * 0.11, y - h * 0.32), fill=50, outline=wall + 30, width=5)
-        draw.line([(wx + w * 0.055, y - h * 0.72), (wx + w * 0.055, y - h * 0.32)], fill=wall + 30, width=3)
+    rows, count = {"farm": (1, 3), "verandah": (1, 4), "school": (2, 7), "barrack": (1, 9)}[kind]
+    wide, high = w * 0.36 / count, h * (0.40 if rows == 1 else 0.27)
+    for row in range(rows):
+        top = y - h * (0.72 if rows == 1 else (0.86, 0.42)[row])
+        for k in range(count):
+            wx = x + w * (k + 0.5) / count - wide / 2
+            if (kind, k) in (("verandah", 1), ("school", 3), ("farm", 1)) and row == rows - 1:
+                draw.rectangle((wx, top, wx + wide, y), fill=64, outline=wall + 26, width=5)
+                continue
+            draw.rectangle((wx, top, wx + wide, top + high), fill=50, outline=min(255, wall + 30), width=5)
+            soft(
+                image,
+                lambda d, a=wx, b=top: d.polygon(
+                    [(a + 6, b + 6), (a + wide * 0.55, b + 6), (a + 6, b + high * 0.6)], fill=110
+                ),
+                None,
+                130,
+                3,
+            )
+            draw.line([(wx + wide / 2, top), (wx + wide / 2, top + high)], fill=wall + 30, width=3)
+            draw.line([(wx, top + high / 2), (wx + wide, top + high / 2)], fill=wall + 30, width=3)
+    if kind in ("farm", "school"):
+        for part in (0.32, 0.68):
+            cx = x + w * part
+            draw.rectangle((cx, ridge - h * 0.16, cx + w * 0.035, ridge + h * 0.04), fill=roof + 24)
+    if kind == "verandah":
+        soft(
+            image,
+            lambda d: d.polygon(
+                [
+                    (x - w * 0.02, y - h * 0.93),
+                    (x + w * 1.02, y - h * 0.93),
+                    (x + w * 1.05, y - h * 0.76),
+                    (x - w * 0.05, y - h * 0.76),
+                ],
+                fill=255,
+            ),
+            None,
+            roof + 18,
+            2,
+        )
+        for k in range(7):
+            px = x - w * 0.04 + w * 1.08 * k / 6
+            draw.rectangle((px - 8, y - h * 0.76, px + 8, y + h * 0.06), fill=min(255, wall + 26))
+            for side in (-1, 1):  # the brackets of a post
+                draw.arc(
+                    (px + side * 34 - 34, y - h * 0.76, px + side * 34 + 34, y - h * 0.76 + 68),
+                    180 if side > 0 else 270,
+                    270 if side > 0 else 360,
+                    fill=min(255, wall + 26),
+                    width=6,
+                )
+        draw.rectangle((x - w * 0.06, y, x + w * 1.06, y + h * 0.07), fill=wall - 50)
 
 
 def tree(image, x, y, size, shade, seed):
+    """A tree in leaf: small bunches, the nearer and higher ones lighter."""
     rng = random.Random(seed)
-    ImageDraw.Draw(image).line([(x, y), (x + 4, y - size * 0.5)], fill=shade - 16, width=int(size * 0.05))
-    for _ in range(34):
-        cx, cy, r = (
-            x + rng.gauss(0, size * 0.20),
-            y - size * 0.68 + rng.gauss(0, size * 0.17),
-            rng.uniform(0.05, 0.12) * size,
-        )
-        soft_oval = (cx - r, cy - r, cx + r, cy + r)
-        patch = image.crop(tuple(int(v) for v in (cx - 2 * r, cy - 2 * r, cx + 2 * r, cy + 2 * r)))
-        mask = Image.new("L", patch.size, 0)
-        ImageDraw.Draw(mask).ellipse((r, r, 3 * r, 3 * r), fill=200)
-        patch.paste(
-            max(10, min(255, shade + rng.randint(-22, 30))), (0, 0), mask.filter(ImageFilter.GaussianBlur(r * 0.3))
-        )
-        image.paste(patch, (int(cx - 2 * r), int(cy - 2 * r)))
-        del soft_oval
+    draw = ImageDraw.Draw(image)
+    trunk = [
+        (x - size * 0.035, y),
+        (x - size * 0.018, y - size * 0.55),
+        (x + size * 0.018, y - size * 0.55),
+        (x + size * 0.04, y),
+    ]
+    soft(image, lambda d: d.polygon(trunk, fill=255), None, max(10, shade - 30), 2)
+    for _ in range(7):
+        bx, by = x + rng.gauss(0, size * 0.15), y - size * rng.uniform(0.6, 0.85)
+        draw.line([(x, y - size * rng.uniform(0.30, 0.5)), (bx, by)], fill=max(10, shade - 26), width=int(size * 0.016))
+    lobes = [(rng.gauss(0, 0.15), rng.uniform(0.56, 0.94), rng.uniform(0.10, 0.17)) for _ in range(11)]
+    bunches = []
+    for lx, ly, lr in lobes:
+        for _ in range(120):
+            dx, dy = rng.gauss(0, lr * 0.55), rng.gauss(0, lr * 0.5)
+            light = (-dx * 0.5 + dy) / lr
+            bunches.append((rng.random() + light, x + (lx + dx) * size, y - (ly + dy) * size, light))
+    for _, cx, cy, light in sorted(bunches):
+        r = size * rng.uniform(0.008, 0.020)
+        grey = max(8, min(235, int(shade - 14 + 34 * light + rng.gauss(0, 9))))
+        draw.ellipse((cx - r * 1.3, cy - r, cx + r * 1.3, cy + r), fill=grey)
+
+
+def bonfire(image, x, y, size):
+    """A fire of logs in the evening: tongues of flame, sparks, and its light on the ground."""
+    rng = random.Random(12)
+    glow = (x - size * 1.5, y - size * 0.16, x + size * 1.5, y + size * 0.3)
+    soft(image, lambda d: d.ellipse(glow, fill=150), None, 205, size * 0.16)
+    draw = ImageDraw.Draw(image)
+    for k in range(7):
+        lx = x + size * (k - 3) * 0.13
+        draw.line([(lx, y + size * 0.06), (x - (lx - x) * 0.4, y - size * 0.30)], fill=36, width=int(size * 0.06))
+    for k in range(26):
+        fx = x + rng.gauss(0, size * 0.17)
+        tall = size * max(0.15, 0.95 - abs(fx - x) / size * 1.9) * rng.uniform(0.55, 1.15)
+        lean, wide = rng.uniform(-0.10, 0.14) * size, size * rng.uniform(0.03, 0.075)
+        tongue = [
+            (fx - wide, y),
+            (fx - wide * 0.8, y - tall * 0.35),
+            (fx + lean, y - tall),
+            (fx + wide, y - tall * 0.3),
+            (fx + wide, y),
+        ]
+        soft(image, lambda d, t=tongue: d.polygon(t, fill=190), None, 200 + k * 2, size * 0.018)
+    for _ in range(60):
+        sx, sy = x + rng.gauss(0, size * 0.22), y - size * rng.uniform(0.7, 1.7)
+        draw.ellipse((sx, sy, sx + 4, sy + 4), fill=240)
 
 
 def water(image, top, light, dark, seed):
@@ -204,6 +295,24 @@ def water(image, top, light, dark, seed):
         ImageDraw.Draw(image).line(
             (x, y, x + length, y), fill=max(0, min(255, soft_shade)), width=2 + int(3 * (y / h - top))
         )
+
+
+def colours(image, seed, layers, clothes):
+    """A colour print that has faded: `layers` are (part of the height, colour), `clothes` the colour of each."""
+    w, h = image.size
+    tint = Image.new("RGB", image.size)
+    draw = ImageDraw.Draw(tint)
+    for (top, colour), (low, below) in pairwise((*layers, (1.0, layers[-1][1]))):
+        for y in range(int(h * top), int(h * low)):
+            part = (y / h - top) / (low - top)
+            draw.line((0, y, w, y), fill=tuple(int(a + (b - a) * part) for a, b in zip(colour, below, strict=True)))
+    for (corner, mask, flesh, hair), colour in zip(image.info["people"], clothes, strict=True):
+        tint.paste(colour, corner, mask)
+        tint.paste((246, 196, 166), corner, flesh)
+        tint.paste((134, 116, 100), corner, hair)
+    print_ = tone(small(image), "silver", seed, 7, 0.10)
+    tinted = ImageChops.overlay(print_, small(tint))
+    return ImageChops.multiply(Image.blend(print_, tinted, 0.75), Image.new("RGB", print_.size, (255, 238, 222)))
 
 
 def harbour(seed, town=True):
@@ -287,7 +396,7 @@ def main():  # one picture after the other; there is nothing to share
         (70, 62, 70, 120),
         (226, 210, 176),
         3,
-        "C. Borchardt & Poeg · Reval".replace("C. Borchardt", "J. Lind"),
+        "J. Lind & Poeg · Reval",
         write,
         (120, 84, 40),
     )
@@ -318,9 +427,9 @@ def main():  # one picture after the other; there is nothing to share
             148,
             6.6,
             [
-                (560, MAN),
+                (560, replace(MAN, moustache=True)),
                 (930, Look(style="suit", cloth=50, hair=44, beard=True)),
-                (1420, Look(style="suit", cloth=64, hair=70)),
+                (1420, Look(style="suit", cloth=64, hair=96, moustache=True)),
                 (1800, WOMAN),
             ],
         ),
@@ -329,11 +438,11 @@ def main():  # one picture after the other; there is nothing to share
             156,
             5.6,
             [
-                (390, OLD_WOMAN),
-                (770, OLD_MAN),
-                (1180, BRIDE),
-                (1590, Look(style="suit", cloth=36, hair=48)),
-                (1990, Look(style="dress", cloth=96, hair=52, hairdo="bun")),
+                (390, SITTING_OLD_WOMAN),
+                (770, SITTING_OLD_MAN),
+                (1180, replace(BRIDE, seated=True)),
+                (1590, Look(style="suit", cloth=36, hair=48, seated=True)),
+                (1990, Look(style="dress", cloth=96, hair=52, hairdo="bun", seated=True)),
             ],
         ),
     ]
@@ -363,7 +472,7 @@ def main():  # one picture after the other; there is nothing to share
 
     image = canvas(1200, 800)
     sky(image, 196, 220, 0.4, 5)
-    house(image, 160, 1010, 2080, 470, 172, 92, 5)
+    house(image, 160, 1010, 2080, 620, 172, 92, 5, "school")
     ground(image, 0.62, 158, 104, 5)
     kids = [GIRL, BOY, GIRL_BOB, BOY, GIRL, BOY, GIRL_BOB, BOY]
     rows = [
@@ -410,7 +519,7 @@ def main():  # one picture after the other; there is nothing to share
     for k in range(5):
         tree(image, 200 + k * 430, 1120 - k * 62, 420 - k * 40, 92, k)
     heads = [
-        person(image, 900, 880, 62, Look(style="dress", cloth=206, hair=60, hairdo="bob"), 6.4),
+        person(image, 900, 880, 62, Look(style="frock", cloth=206, hair=60, hairdo="bob"), 6.4),
         person(image, 1010, 868, 64, Look(style="suit", cloth=74, hair=50), 6.6),
     ]
     write(image.convert("L"), 0, 0, " ", 20, 0)
@@ -468,7 +577,7 @@ def main():  # one picture after the other; there is nothing to share
 
     image = canvas(1160, 820)
     sky(image, 178, 214, 0.35, 51)
-    house(image, 120, 1080, 2080, 560, 196, 110, 51)
+    house(image, 200, 1060, 1920, 620, 186, 104, 51, "verandah")
     ground(image, 0.64, 150, 96, 51)
     heads = group(
         image,
@@ -480,7 +589,7 @@ def main():  # one picture after the other; there is nothing to share
                 [
                     (480, MAN),
                     (820, WOMAN),
-                    (1200, Look(style="suit", cloth=54, hair=70)),
+                    (1200, Look(style="suit", cloth=54, hair=70, moustache=True)),
                     (1580, Look(style="dress", cloth=120, hair=66, hairdo="bun")),
                 ],
             ),
@@ -489,10 +598,10 @@ def main():  # one picture after the other; there is nothing to share
                 112,
                 5.6,
                 [
-                    (360, OLD_WOMAN),
+                    (360, SITTING_OLD_WOMAN),
                     (760, BOY),
-                    (1060, Look(style="baby", cloth=226, hair=150, skin=212, collar=236)),
-                    (1400, OLD_MAN),
+                    (1060, Look(style="baby", cloth=226, hair=150, skin=212, collar=236, seated=True)),
+                    (1400, SITTING_OLD_MAN),
                     (1800, GIRL),
                 ],
             ),
@@ -541,30 +650,35 @@ def main():  # one picture after the other; there is nothing to share
     tree(image, 260, 980, 760, 60, 7)
     tree(image, 2150, 960, 700, 66, 8)
     ground(image, 0.58, 150, 84, 71)
-    fire = [(1140, 1160), (1220, 880), (1280, 1010), (1340, 840), (1420, 1160)]
-    soft(image, lambda d: d.polygon(fire, fill=255), None, 244, 16)
-    tall = Look(style="suit", cloth=60, hair=50)
+    bonfire(image, 1270, 1180, 330)
+    tall = Look(style="suit", cloth=60, hair=50, holds="accordion")
     heads = [
         person(image, 700, 560, 104, tall, 7.6),
-        person(image, 930, 760, 92, Look(style="dress", cloth=190, hair=60, hairdo="plaits"), 6.2),
+        person(image, 930, 760, 92, Look(style="frock", cloth=190, hair=60, hairdo="plaits"), 6.2),
         person(image, 1620, 740, 94, MAN, 6.4),
-        person(image, 1850, 790, 90, WOMAN, 6.0),
+        person(image, 1850, 790, 90, Look(style="frock", cloth=140, hair=56, hairdo="bun"), 6.2),
         person(image, 480, 960, 70, BOY, 5.2),
     ]
-    bellows = [(590, 850), (810, 850), (820, 960), (580, 960)]
-    soft(image, lambda d: d.polygon(bellows, fill=255), None, 34, 3)
-    for k in range(8):
-        ImageDraw.Draw(image).line([(606 + k * 28, 852), (602 + k * 29, 958)], fill=150, width=5)
     keep("jaanipaev_1937.jpg", white_border(tone(small(image), "silver", 71, 13), 30, 71, True), heads, (44, 44))
 
     image = canvas(1100, 760)
     sky(image, 206, 232, 0.5, 81)
     water(image, 0.42, 180, 140, 81)
+    funnel = [(1730, 900), (1760, 120), (2020, 100), (2060, 930)]
+    soft(image, lambda d: d.polygon(funnel, fill=255), None, 120, 5)
+    soft(image, lambda d: d.polygon([(1752, 240), (1760, 120), (2020, 100), (2030, 226)], fill=255), None, 50, 3)
+    boat = [(90, 620), (640, 600), (590, 730), (160, 745)]
+    soft(image, lambda d: d.polygon(boat, fill=255), None, 238, 3)
+    ImageDraw.Draw(image).line([*boat, boat[0]], fill=150, width=4)
+    for bx in (170, 570):
+        ImageDraw.Draw(image).line([(bx, 900), (bx - 20, 560), (bx + 60, 520)], fill=80, width=12, joint="curve")
     soft(image, lambda d: d.polygon([(0, 1520), (0, 980), (2200, 1100), (2200, 1520)], fill=255), None, 152, 3)
     for k in range(5):
         ImageDraw.Draw(image).line([(0, 780 + k * 46), (2200, 870 + k * 50)], fill=226, width=7)
+    for k in range(9):
+        ImageDraw.Draw(image).line([(120 + k * 250, 780 + k * 11), (112 + k * 250, 1020 + k * 12)], fill=232, width=12)
     heads = [
-        person(image, 760, 760, 104, Look(style="dress", cloth=110, hair=70, hairdo="bob"), 6.4),
+        person(image, 760, 760, 104, Look(style="frock", cloth=110, hair=70, hairdo="bob"), 6.4),
         person(image, 1010, 930, 84, GIRL, 5.0),
         person(image, 1320, 740, 106, Look(style="suit", cloth=86, hair=60), 6.4),
     ]
@@ -572,7 +686,8 @@ def main():  # one picture after the other; there is nothing to share
 
     image = canvas(1000, 700)
     sky(image, 190, 216, 0.4, 91)
-    house(image, 100, 860, 1800, 380, 150, 88, 91)
+    house(image, 1380, 740, 900, 170, 138, 84, 92, "barrack")
+    house(image, -60, 850, 1900, 290, 158, 88, 91, "barrack")
     ground(image, 0.60, 164, 120, 91)
     heads = [
         person(image, 420 + 270 * k, 760 + (k % 2) * 40, 92, (GIRL, BOY, GIRL_BOB, BOY, GIRL)[k], 5.4) for k in range(5)
@@ -583,7 +698,6 @@ def main():  # one picture after the other; there is nothing to share
     backdrop(image, 196, 110, 95)
     groom = Look(style="suit", cloth=44, hair=66)
     heads = [person(image, 830, 560, 190, BRIDE, 6.2), person(image, 1270, 520, 196, groom, 6.4)]
-    soft(image, lambda d: d.ellipse((760, 1080, 960, 1270), fill=255), None, 236, 10)
     keep("wedding_1964_f.jpg", white_border(tone(small(image), "selenium", 95, 6, 0.03), 30, 95), heads, (44, 44))
     keep(
         "wedding_1964_b.jpg",
@@ -592,38 +706,44 @@ def main():  # one picture after the other; there is nothing to share
         ),
     )
 
-    def colours(image, seed, sea):
-        base = tone(small(image), "silver", seed, 7, 0.10)
-        tint = Image.linear_gradient("L").resize(base.size)
-        warm = Image.merge(
-            "RGB",
-            (
-                tint.point(lambda v: 236 - v // 9),
-                tint.point(lambda v: 206 + v // 14),
-                tint.point(lambda v: (218 if sea else 176) - v // 3),
-            ),
-        )
-        from PIL import ImageChops  # noqa: PLC0415  # used for the two colour prints only
-
-        return ImageChops.multiply(base, warm)
-
     image = canvas(900, 900)
     sky(image, 214, 240, 0.42, 101)
     hills(image, 0.43, 0.12, 150, 101)
     water(image, 0.42, 200, 168, 101)
     soft(image, lambda d: d.rectangle((0, 1180, 1800, 1800), fill=255), None, 214, 20)
     heads = [
-        person(image, 480, 900, 128, Look(style="dress", cloth=190, hair=120, hairdo="bob"), 5.6),
+        person(image, 480, 900, 128, Look(style="frock", cloth=190, hair=120, hairdo="bob"), 5.6),
         person(image, 800, 860, 130, Look(style="suit", cloth=150, hair=90, collar=232), 6.2),
         person(image, 1130, 1080, 104, GIRL_BOB, 4.6),
-        person(image, 1390, 1110, 100, BOY, 4.6),
+        person(image, 1390, 1110, 100, replace(BOY, cloth=160, collar=170), 4.6),
     ]
     exif = Image.Exif()
     exif[0x010F], exif[0x0132] = "Flatbed", "2026:02:14 10:12:00"
     exif.get_ifd(0x8769)[0x9003] = "2026:02:14 10:12:00"
     exif.get_ifd(0x8825)[1], exif.get_ifd(0x8825)[2] = "S", (45.0, 49.0, 0.0)
     exif.get_ifd(0x8825)[3], exif.get_ifd(0x8825)[4] = "E", (170.0, 37.0, 12.0)
-    keep("christmas_beach_1968.jpg", white_border(colours(image, 101, True), 26, 101), heads, (40, 40), exif=exif)
+    keep(
+        "christmas_beach_1968.jpg",
+        white_border(
+            colours(
+                image,
+                101,
+                (
+                    (0, (120, 168, 214)),
+                    (0.40, (176, 200, 220)),
+                    (0.42, (70, 140, 168)),
+                    (0.63, (120, 176, 180)),
+                    (0.67, (226, 196, 140)),
+                ),
+                ((196, 90, 84), (90, 104, 140), (236, 196, 92), (120, 170, 200)),
+            ),
+            26,
+            101,
+        ),
+        heads,
+        (40, 40),
+        exif=exif,
+    )
 
     image = canvas(1000, 720)
     sky(image, 200, 224, 0.4, 111)
@@ -631,12 +751,33 @@ def main():  # one picture after the other; there is nothing to share
     ground(image, 0.48, 170, 118, 111)
     heads = [
         person(image, 420, 620, 108, Look(style="suit", cloth=150, hair=150, old=True), 5.8),
-        person(image, 700, 640, 104, Look(style="dress", cloth=170, hair=130, hairdo="bob"), 5.8),
+        person(image, 700, 640, 104, Look(style="frock", cloth=170, hair=130, hairdo="bob"), 5.8),
         person(image, 980, 800, 86, GIRL_BOB, 5.0),
         person(image, 1240, 640, 108, Look(style="suit", cloth=120, hair=60), 5.8),
-        person(image, 1500, 830, 84, BOY, 5.0),
+        person(image, 1500, 830, 84, replace(BOY, cloth=130, collar=140), 5.0),
     ]
-    keep("picnic_1975.jpg", white_border(colours(image, 111, False), 24, 111), heads, (38, 38))
+    keep(
+        "picnic_1975.jpg",
+        white_border(
+            colours(
+                image,
+                111,
+                (
+                    (0, (150, 184, 220)),
+                    (0.34, (200, 206, 214)),
+                    (0.36, (92, 128, 104)),
+                    (0.47, (104, 140, 92)),
+                    (0.49, (134, 164, 74)),
+                    (0.8, (96, 128, 52)),
+                ),
+                ((150, 120, 84), (210, 120, 110), (236, 210, 110), (84, 108, 150), (190, 92, 70)),
+            ),
+            24,
+            111,
+        ),
+        heads,
+        (38, 38),
+    )
 
     bed = Image.new("RGB", (1500, 1000), (40, 39, 42))
     heads = []
@@ -674,7 +815,6 @@ def main():  # one picture after the other; there is nothing to share
     for at, words in enumerate(("Vasakult: tundmatu laps? –", "ei, see on Liisi tütar.", "Küsi Leidalt.")):
         write(note, 60, 90 + at * 104, words, 44, (90, 60, 60), centre=False, angle=-1.0)
     keep("clipped_note.png", note)
-    head(Image.new("L", (10, 10)), 5, 5, 4, MAN)
     print(json.dumps(HEADS, indent=1))
 
 
