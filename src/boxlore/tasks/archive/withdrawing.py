@@ -199,7 +199,7 @@ class Withdrawing:
         """The description of every earlier transfer that no update has withdrawn yet: to be deleted if words of it may
         no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them; the
         extract of a deed goes as the rest does."""
-        reasons = {row[1] for row in rows if not row[2]}
+        reasons = {row[1] for row in rows if not row[2] and row[0] != _RETURN}
         is_public, holder = self.seen.to.is_public, self.collection.settings.holder
         is_holder_hidden = bool(is_public and holder and not self.seen.holder) and self._names_the_holder
         if is_holder_hidden:
