@@ -113,6 +113,7 @@ FAMILY = [
     ("the year of the flood", None),
     ("when Con was five", None),
     ("when Con was little", None),
+    ("Con's birthday 1920", None),
     ("the wedding Joe came home", None),
     ("Whitsun the year before the wedding", None),
     ("autumn the year before the wedding", "1951-23"),

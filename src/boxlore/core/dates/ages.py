@@ -250,7 +250,10 @@ def birthday_in_year(tokens: list[Token]) -> str | None:
             return None
     if not said or len(lives) != 1 or len(years) != 1 or not years[0].isdigit():
         return None
-    first, last = bounds(lives[0].born)
+    try:
+        first, last = bounds(lives[0].born)
+    except NoSuchDate:
+        return None
     year = int(years[0])
     is_one = first == last and first.year <= year and first.day <= month_length(year, first.month)
     return f"{year:04d}-{first.month:02d}-{first.day:02d}" if is_one else None

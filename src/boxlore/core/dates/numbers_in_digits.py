@@ -166,7 +166,7 @@ def _three(parts: list[str]) -> tuple[Sense, ...]:
         return _dates([_day(parts[2], parts[1], parts[0]) or _of_no_month(parts[2], parts[1], parts[0])])
     day_first, month_first = _day(parts[2], parts[1], parts[0]), _day(parts[2], parts[0], parts[1])
     if day_first is None and month_first is None:
-        of_camera = _of_camera(parts) if len(parts[0]) == 2 else None  # 48-12-25
+        of_camera = _of_camera(parts) if len(parts[0]) == 2 and parts[2] else None  # 48-12-25
         last = _of_no_month(parts[2], parts[1], parts[0]) or _of_no_month(parts[2], parts[0], parts[1])
         return _dates([of_camera or last])
     if day_first is None or month_first is None or parts[0] == parts[1]:
