@@ -8,7 +8,7 @@ from boxlore.core.dates.pieces import PIECE, plain_pieces
 
 PIECES = (
     "june 1938 12 3 and am h 12th c1920 19380612 été июня o'clock 7/4/52 '38 12. 05 １２ x vi by "
-    "1950s 30er 8h 19xx 193x 21stc 1949, 12² s., d-day,"
+    "1950s 30er 8h 19xx 193x 21stc 1949, 12² s., d-day, 24. 1922. 3. 30. ix ix. x, s. 20. 1930. 12th. vicar"
 ).split()
 
 

@@ -79,7 +79,7 @@ _WITH_YEAR = frozenset(("year", "dates"))
 
 _NUMBERED_AGES = NUMBERS | {"years_old", "tens"}
 _HEMISPHERES = frozenset(("south", "north"))
-_TOLD_OTHERWISE = AGE_WORDS | STAGES | _ASKED.keys() | _HEMISPHERES | _OF_YEARS | {"season", "person"}
+_TOLD_OTHERWISE = AGE_WORDS | STAGES | _ASKED.keys() | _HEMISPHERES | _OF_YEARS | {"person"}
 """Kinds of words with which more than the grammar has to be asked."""
 
 _SURE_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])-\d\d")
@@ -128,6 +128,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         asks, tokens, context = _told_otherwise(tokens, kinds, words, context)
         if asks:
             return asks
+    if "season" in kinds and kinds.isdisjoint(_HEMISPHERES) and any(map(_is_maori, tokens)):
+        context = replace(context, hemisphere="south")
     outcome = decided(tokens, context)
     if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
         return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”
@@ -201,8 +203,6 @@ def _told_otherwise(
             return Outcome(None, ask.format(words)), tokens, context
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
-    elif "season" in kinds and any(map(_is_maori, tokens)):
-        context = replace(context, hemisphere="south")
     return None, tokens, context
 
 
@@ -331,7 +331,9 @@ def _is_told_day_first(tokens: list[Token]) -> bool:
 
 def _is_maori(token: Token) -> bool:
     """Whether a token is a season in Māori only: its seasons are those of the south, wherever the words are read."""
-    return all(sense.kind == "season" and sense.languages == ONLY_MAORI for sense in token.senses)
+    return token.senses[0].languages == ONLY_MAORI and all(
+        sense.kind == "season" and sense.languages == ONLY_MAORI for sense in token.senses
+    )
 
 
 def _stamped(words: str, context: DateContext, own: Node | None) -> Outcome | None:

@@ -329,7 +329,7 @@ _NO_PIECE: Piece = ("", None, -1, -1)
 
 def _simple(tokens: list[Token], pieces: list[Piece], at: int, root: Node, named: Container[str]) -> int:
     """Add the tokens of pieces from here on whose senses hang on nothing beside them, as those of most do: of words
-    and longer entries, of a year and of a day or a short year with a blank, a comma or nothing behind them, of signs.
+    and longer entries, of a year and of a day or a short year with no ending, of signs.
     Returns the place of the first other piece; a piece that is `named` by the family is one."""
     count = len(pieces)
     while at < count:
@@ -346,7 +346,7 @@ def _simple(tokens: list[Token], pieces: list[Piece], at: int, root: Node, named
         beside, _, begin, _ = pieces[at + 1] if at + 1 < count else _NO_PIECE
         node = root.following.get(piece)
         following = at + 1
-        if beside in _JOINTS:
+        if node and beside in _JOINTS:
             break
         if group == "word":
             if node and beside in node.following:
@@ -355,8 +355,10 @@ def _simple(tokens: list[Token], pieces: list[Piece], at: int, root: Node, named
                     break
                 end = pieces[following - 1][3]
             senses = node.senses if node and node.alone else None
-        elif (node and (node.senses or beside in node.following)) or (begin == end and beside != ","):
+        elif node and (node.senses or beside in node.following):
             break
+        elif begin == end and beside != "," and (beside != "." or piece[-1] == "0"):
+            break  # an ending may follow, of decades also behind a full stop
         else:
             senses = PLAIN_NUMBERS.get(piece)
         if not senses:

@@ -126,8 +126,8 @@ def _choice(expression: Expression, context: DateContext, pick: int) -> str:
     try:
         text = expression.text(context, pick)
         edtf = standard.parsed(text)
-        of_a_century = pick > 0 and any(date.short or date.calendar == "turn" for date in expression.leaves())
-        too_early = of_a_century and context.first_year > 0 and is_before(edtf, FIRST_PORTRAITS)
+        early = pick > 0 and context.first_year > 0 and is_before(edtf, FIRST_PORTRAITS)
+        too_early = early and any(date.short or date.calendar == "turn" for date in expression.leaves())
         return "" if too_early or to_come(edtf, context.this_year) else text
     except (NoSuchDate, TextFault):
         return ""

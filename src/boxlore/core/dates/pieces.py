@@ -36,23 +36,26 @@ def pieces_of(words: str) -> list[Piece]:
 
 _WITH_NUMBERS = frozenset("and am pm uhr h hr hrs xx stc ndc rdc thc".split())
 """Words that belong to a number of one or two digits before them, with a blank between or none."""
-_DIGITS = "0123456789"
+_DIGITS, _ROMAN = "0123456789", "ivx"
 
 
 def plain_pieces(words: str) -> list[Piece] | None:
     """The pieces of a text of words and numbers with single blanks between, as most are, and no number beside
-    another; letters may stand at a number, a comma behind both, and a full stop behind a word. None for any other text.
-    They are those of PIECE, found at a third of its cost."""
+    another; letters may stand at a number, a comma or a full stop behind both. None for any other text, and where a
+    full stop stands between a number and no plain word. They are those of PIECE, found at a third of its cost."""
     pieces: list[Piece] = []
     at = digits = 0  # how many digits stand before
+    behind = ""
     for piece in words.split(" "):
         end = at + len(piece)
+        if behind == "." and not (piece.isalpha() and piece.strip(_ROMAN)) and pieces[-2][1] == "digits":
+            return None  # “24. ix 1936” is one piece
         behind = ""
         if not piece.isalpha():
             if not piece.isalnum():
                 behind, piece = piece[-1:], piece[:-1]
                 end -= 1
-                if not (behind == "," and piece.isalnum()) and not (behind == "." and piece.isalpha()):
+                if behind not in (",", ".") or not piece.isalnum():
                     return None
             letters = piece.lstrip(_DIGITS)
             if told := len(piece) - len(letters):

@@ -57,7 +57,7 @@ def written(date: Partial, context: DateContext, pick: int = 0) -> str:
             text = qualified(text, MARKS[part_marks])
     if date.old_style:
         text = _from_julian(date, text)
-    if date.unit in OF_A_DAY and not (date.event or date.nth or date.part_of_decade):
+    if date.unit and date.unit in OF_A_DAY and not (date.event or date.nth or date.part_of_decade):
         text = qualified(stretch_of(text, date.unit, feast=bool(date.feast)), MARKS[part_marks])
     return qualified(text, MARKS[date.mark]) if date.mark else text
 
