@@ -180,3 +180,9 @@ def test_what_may_be_meant_and_gives_no_date_is_kept() -> None:
     assert read("the year after the fire", known=known).edtf is None
     assert read("the year after the strike", known=known).edtf is None
     assert read("a fire in the mill yard", known=known).edtf is None
+
+
+def test_a_move_of_which_no_place_is_told_may_be_that_to_any_place() -> None:
+    moved = FamilyEvent(id="e12", kind="move", names=("kolimine",), when=day("1957-08"))
+    alone, perhaps = meant_by("kui me Tartusse kolisime", [moved], {}, "")
+    assert not alone and ("kolimine", "1957-08") in {event for events in perhaps.values() for event in events}

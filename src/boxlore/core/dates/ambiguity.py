@@ -23,6 +23,7 @@ from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year
 from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.deciding import decided
 from boxlore.core.dates.double_meanings import (
     before_on,
@@ -140,7 +141,11 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
     if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(tokens, words, context)):
-        outcome = decided(leaning, context) or outcome
+        outcome = (
+            dated_at_an_age(leaning, context, lambda stretch: decided(stretch, context))
+            or decided(leaning, context)
+            or outcome
+        )
         if outcome and (outcome.edtf or outcome.alternatives):
             return outcome
     if reign := regnal_year(words):

@@ -581,6 +581,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("after trinity", "after trinity sunday"), "", 1583, 0, ("easter span", 57, 245), "the Sundays after Trinity, up to Advent"),
     (("whit week", "whitsun week"), "", 1583, 0, ("easter span", 49, 55), "from Whit Sunday"),
     (("turn of the year", "jahreswende", "jahreswechsel", "aastavahetus", "aastavahetusel", "årsskiftet", "årsskifte", "vuodenvaihde", "vuodenvaihteessa", "jaarwisseling"), "", 0, 0, ("span", 12, 31, 1, 1), "the two days"),
+    (("summer holidays from july",), "", 0, 0, ("months", 7, 8, 12, 1), "Czech schools (common practice, no source)"),
     (("second seder", "second seder night", "second night of passover"), "", 1000, 0, ("hebrew", 1, 15, 1), "the evening of 15 Nisan"),
     (("eid", "bairam", "bayram"), "", 1000, 0, ("either islamic", 10, 1, 12, 10), "1 Shawwal, 10 Dhu al-Hijja"),
     (("flag day",), "US", 1916, 0, ("fixed", 6, 14), "Wilson's proclamation of 1916, from memory"),

@@ -38,9 +38,11 @@ SCHOOL: Mapping[str, Mapping[str, str]] = {
         "pl": "wakacje|wakacji|wakacjach|wakacje letnie|letnie wakacje|ferie letnie|letnich wakacji",
         "lv": "vasaras brīvdienas|vasaras brīvdienās|vasaras brīvlaiks|vasaras brīvlaikā",
         "lt": "vasaros atostogos|vasaros atostogų|vasaros atostogas|vasaros atostogomis",
-        "cs": "letní prázdniny|letních prázdnin|letních prázdninách|prázdniny|prázdnin|prázdninách|hlavní prázdniny",
-        "hu": "nyári szünet|nyári szünetben|nyári vakáció|nyári szünidő|nyári szünidőben|vakáció|nyaralás",
+                "hu": "nyári szünet|nyári szünetben|nyári vakáció|nyári szünidő|nyári szünidőben|vakáció|nyaralás",
         "mi": "hararei raumati",
+    },
+    "summer holidays from july": {
+        "cs": "letní prázdniny|letních prázdnin|letních prázdninách|prázdniny|prázdnin|prázdninách|hlavní prázdniny",
     },
     "christmas holidays": {
         "et": "jõuluvaheaeg|jõuluvaheajal|talvevaheaeg|talvevaheajal|talvine vaheaeg",

@@ -66,16 +66,30 @@ def _short(sense: Sense, *, named: bool, behind: bool, dated: bool) -> Sense:
 
 
 _BEFORE_A_YEAR = frozenset(("doubt", "about"))
+_DATED = frozenset(("span", "season", "feast", "month", "event"))
+_YEAR_TOLD = frozenset(("year", "short", "dates", "years", "decade_digits"))
+_BEFORE_DIGITS = frozenset(("doubt", "about", "at_a_distance", "noise", "comma", "or", "correction"))
 _OF_ANOTHER_NUMBER = frozenset(("unit", "measured", "years_old", "numbered", "decades"))
+
+
+def _ends_a_part(tokens: list[Token], at: int) -> bool:
+    """Whether two digits are the last of their part of the words: “nach dem Krieg, so 47, 48”."""
+    return at + 1 == len(tokens) or tokens[at + 1].senses[0].kind in ("comma", "dash", "or", "query")
 
 
 def with_spoken_years(tokens: list[Token]) -> list[Token]:
     """“It must have been fifty-two, the King had just died”: the tokens with a short year for a spoken number that can
-    be no day, behind a word of doubt or “about”, among words that nobody knows; the same list where there is none."""
+    be no day, behind a word of doubt or “about”, among words that nobody knows, or for two digits at the end of a part
+    beside a season, a feast or a war (“nach dem Krieg, so 47, 48”); the same list where there is none."""
+    beside = any(token.is_any(_DATED) for token in tokens) and not any(token.is_any(_YEAR_TOLD) for token in tokens)
     for at in range(1, len(tokens)):
         values = [sense.value for sense in tokens[at].senses if sense.kind == "day" and isinstance(sense.value, tuple)]
         value, digits = values[0] if values else (0, 1)
         followed = at + 1 < len(tokens) and tokens[at + 1].is_any(_OF_ANOTHER_NUMBER)
-        if not digits and LAST_DAY < value < 100 and tokens[at - 1].is_any(_BEFORE_A_YEAR) and not followed:
+        may_be = not digits and tokens[at - 1].is_any(_BEFORE_A_YEAR)
+        may_be = may_be or (
+            beside and digits == len("46") and tokens[at - 1].is_any(_BEFORE_DIGITS) and _ends_a_part(tokens, at)
+        )
+        if LAST_DAY < value < 100 and may_be and not followed:
             return [*tokens[:at], replace(tokens[at], senses=(Sense("short", f"{value:02d}"),)), *tokens[at + 1 :]]
     return tokens

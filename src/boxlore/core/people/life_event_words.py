@@ -197,6 +197,7 @@ WHITHER: Mapping[str, tuple[str, ...]] = {
         "nous avons déménagé à {}|nos mudamos a {}|mudarnos a {}|mudarse a {}|"
         "ci siamo trasferiti a {}|nos mudámos para {}|we naar {} verhuisden|"
         "vi flyttede til {}|vi flyttet til {}|vi flyttade till {}|muutimme {}|me kolisime {}|kolisime {}|"
+        "me {} kolisime|{} kolisime|kolimine {}|"
         "мы переехали в {}|"
         "przeprowadziliśmy się do {}|pārcēlāmies uz {}|persikraustėme į {}|jsme se přestěhovali do {}|"
         "költöztünk {}".split("|")

@@ -286,6 +286,11 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
         ways = _ways_told(WHITHER[event.kind], pieces)
         for told in {piece for piece in pieces if piece.startswith(stem)} | {place}:
             yield from (way.format(told) for way in ways)
+    elif (
+        event.own and event.kind in WHITHER and bare(event.name) in ALONE[event.kind]
+    ):  # “kui me Tartusse kolisime” of `kolimine`
+        ways = _ways_told(WHITHER[event.kind], pieces)
+        yield from (way.format(piece) for way in ways for piece in pieces)
     if event.own:
         yield from _turned(event, pieces)
         yield from map(bare, event.names[:-1])
