@@ -45,7 +45,7 @@ THIRD_PARTY = {
 
 WINGS = {
     "core": (
-        ("errors", "findings"),
+        ("errors", "findings", "wording"),
         ("dates", "statements"),
         ("fields", "people", "places"),
         ("records", "sitting"),

@@ -18,7 +18,7 @@ from tests.drawn import some
 from tests.sheets.conftest import record, shown
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.captions import Style
+from boxlore.core.crosswalk.captions import PLAIN, Style
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import Mark
 from boxlore.sheets.album import left_out_words, make_sheet
@@ -178,8 +178,8 @@ def test_large_print(hard, pictures, printing: Printing, text_of, tmp_path: Path
 
 def test_what_is_left_out_is_counted(hard: list[Record], printing: Printing) -> None:
     kept = [replace(hard[0], withheld=2), hard[1]]
-    assert left_out_words(kept, replace(printing, left_out=1)) == "2 statements and 1 item are left out of this copy."
-    assert left_out_words([replace(hard[0], withheld=1)], printing) == "1 statement is left out of this copy."
+    assert left_out_words(kept, replace(printing, left_out=1)) == "Left out of this copy: 2 statements and 1 item."
+    assert left_out_words([replace(hard[0], withheld=1)], printing) == "Left out of this copy: 1 statement."
     assert left_out_words(hard, printing) == ""
 
 
@@ -288,4 +288,4 @@ def test_the_outline_key_is_measured_as_it_is_drawn(hard, tmp_path: Path) -> Non
     picture = tmp_path / "upright.jpg"
     Image.new("RGB", (300, 400)).save(picture)
     shelf = Shelf({"scan0": picture}, tmp_path, [])
-    assert outline_key(hard[0], shelf, 11.0)["shape"] == figure(hard[0], shelf, Room(90.0, 120.0))["shape"]
+    assert outline_key(hard[0], shelf, 11.0)["shape"] == figure(hard[0], shelf, Room(90.0, 120.0), PLAIN)["shape"]

@@ -1,5 +1,7 @@
 """Chapters of the album (common practice, no source)."""
 
+from datetime import date
+
 import pytest
 from tests.sheets.conftest import record, shown, told
 
@@ -7,6 +9,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.statements import Sure
 from boxlore.sheets.album_chapters import BY, chapters
+from boxlore.sheets.print_run import Printing
 
 
 def dated(at: int, edtf: str, **words):  # type: ignore[no-untyped-def]
@@ -14,7 +17,8 @@ def dated(at: int, edtf: str, **words):  # type: ignore[no-untyped-def]
 
 
 def names(records, by, sort_names=None, language="en"):  # type: ignore[no-untyped-def]
-    parts = chapters(records, by, sort_names or {}, language)
+    printing = Printing(title="x", printed_on=date(2026, 11, 25), sort_names=sort_names or {}, language=language)
+    parts = chapters(records, by, printing)
     return [(part.title, [one.number for one in part.records]) for part in parts]
 
 
@@ -88,8 +92,8 @@ def test_boxes_and_occasions(by: str, title: str) -> None:
 
 
 @pytest.mark.parametrize("by", BY)
-def test_nothing_is_lost_by_any_key(by: str, hard) -> None:  # type: ignore[no-untyped-def]
-    kept = [one.number for part in chapters(hard, by, {}, "en") for one in part.records]
+def test_nothing_is_lost_by_any_key(by: str, hard, printing) -> None:  # type: ignore[no-untyped-def]
+    kept = [one.number for part in chapters(hard, by, printing) for one in part.records]
     assert sorted(kept) == sorted(one.number for one in hard)
 
 

@@ -8,6 +8,7 @@ from tests.sheets.conftest import record, shown
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Sure
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.sheets.album_indexes import other_sort_names, people_index, places_index, years_of
 from boxlore.sheets.print_run import Printing
 
@@ -31,7 +32,7 @@ def person(born: str = "", died: str = "", **more) -> Person:  # type: ignore[no
     ],
 )
 def test_years_of_a_life(born: str, died: str, years: str) -> None:
-    assert years_of(person(born, died)) == years
+    assert years_of(person(born, died), ENGLISH) == years
 
 
 def test_further_surnames_refer_to_the_one_used() -> None:

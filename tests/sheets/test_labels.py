@@ -8,6 +8,7 @@ from pathlib import Path
 import pikepdf
 import pytest
 
+from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import Mark
@@ -23,10 +24,10 @@ def test_sizes() -> None:
 
 def test_every_container_once_boxes_before_their_folders(hard: list[Record]) -> None:
     moved = replace(hard[0], mark=Mark((("box", "10"),), 1))
-    assert [[label for _, label in one.path] for one in enclosures([moved, *hard[1:]])] == [
+    assert [[label for _, label in one.path] for one in enclosures([moved, *hard[1:]], PLAIN)] == [
         ["1"], ["1", "1"], ["1", "2"], ["10"],
     ]  # fmt: skip
-    box, folder, *_ = enclosures(hard)
+    box, folder, *_ = enclosures(hard, PLAIN)
     assert box.lines == ["Folder 1 · 6 items · 1912", "Folder 2 · 3 items"]
     assert folder.lines[0] == "1  The whole family"
 

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
+from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.picture_on_paper import Room, Shelf, figure, front_of, heads_of, jpeg_size, numbers_of
 
@@ -57,17 +58,17 @@ def test_a_cut_item_has_its_numbers_in_its_own_part(hard: list[Record]) -> None:
 
 def test_only_a_group_over_eight_has_an_outline(hard: list[Record], pictures: dict[str, Path], tmp_path: Path) -> None:
     shelf = Shelf(pictures, tmp_path, [])
-    nine = figure(hard[0], shelf, Room(80, 44))
+    nine = figure(hard[0], shelf, Room(80, 44), PLAIN)
     assert sorted(one["number"] for one in nine["outline"]) == list(range(1, 10))
     assert all(0 <= one["x"] <= 1 and 0 <= one["y"] <= 1 for one in nine["outline"])
-    assert figure(hard[1], shelf, Room(80, 44))["outline"] == []
+    assert figure(hard[1], shelf, Room(80, 44), PLAIN)["outline"] == []
     assert (nine["width"], nine["height"]) == pytest.approx((44 * 4 / 3, 44))
     assert shelf.findings == []
 
 
 def test_a_damaged_picture_is_replaced_and_named(hard: list[Record], pictures: dict[str, Path], tmp_path: Path) -> None:
     shelf = Shelf(pictures, tmp_path, [])
-    assert figure(hard[8], shelf, Room(80, 44))["picture"] is None
+    assert figure(hard[8], shelf, Room(80, 44), PLAIN)["picture"] is None
     assert [one.message for one in shelf.findings] == ["The picture of TRA-0009 cannot be shown."]
 
 

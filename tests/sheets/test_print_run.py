@@ -4,14 +4,20 @@ from datetime import date
 
 import pytest
 
+from boxlore.core.crosswalk.captions import Style
+from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.print_run import Printing, day_in_words, shared
 
 
 @pytest.mark.parametrize(
-    ("day", "words"), [(date(2026, 11, 25), "25 November 2026"), (date(2027, 1, 1), "1 January 2027")]
-)
-def test_days(day: date, words: str) -> None:
-    assert day_in_words(day) == words
+    ("day", "language", "words"),
+    [
+        (date(2026, 11, 25), "en", "25 November 2026"), (date(2027, 1, 1), "de", "1. Januar 2027"),
+        (date(2026, 11, 25), "es", "25 de noviembre de 2026"),
+    ],
+)  # fmt: skip
+def test_days(day: date, language: str, words: str) -> None:
+    assert day_in_words(Printing(title="x", printed_on=day, style=Style(say=Say(language)))) == words
 
 
 def test_rooms_fit_the_paper() -> None:

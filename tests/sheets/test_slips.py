@@ -72,7 +72,7 @@ def test_tagged_and_the_same_twice(hard: list[Record], printing: Printing) -> No
 def test_the_heading_names_the_unit(size: str, unit: str, hard: list[Record], printing: Printing) -> None:
     data, _ = make_slips(hard[:1], printing, size)
     with pikepdf.open(io.BytesIO(data)) as pdf:
-        assert pdf.open_outline().root[0].title == f"Caption slips for {size.replace('x', ' × ')} {unit} prints"
+        assert pdf.open_outline().root[0].title == f"Caption slips for prints of {size.replace('x', ' × ')} {unit}"
 
 
 def test_no_other_sizes(hard: list[Record], printing: Printing) -> None:

@@ -5,9 +5,12 @@ from dataclasses import replace
 
 from tests.sheets.conftest import record, shown, told
 
+from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.wording.catalogue import ENGLISH
+from boxlore.sheets.album_chapters import span_of
 from boxlore.sheets.web_pages import ON_A_PAGE, Site, in_parts, make_pages
-from boxlore.sheets.web_pages_home import LONGEST_TELLING, span_of, story_of
+from boxlore.sheets.web_pages_home import LONGEST_TELLING, story_of
 from boxlore.sheets.web_pages_search import IN_A_PART, parts_of, search_files
 
 
@@ -27,7 +30,7 @@ def test_photographs_are_found_by_year_decade_and_kin() -> None:
     records = [dated(0, "1938-06"), dated(1, "1938/1941"), dated(2, "1900/1950"), record(3)]
     person = {"href": "person/1.html", "name": "Leida", "life": "", "count": "", "other_names": ["Tamm, Leida"],
               "kin_words": ["grandmother of Mia"]}  # fmt: skip
-    files = dict(search_files(records, {each.id: card() for each in records}, [person], {}))
+    files = dict(search_files(records, {each.id: card() for each in records}, [person], {}, PLAIN))
     words = [row["f"] for row in rows_of(files["search-data.js"])]
     assert "1938 1930s" in words[0] and "1938 1939 1940 1941 1930s 1940s" in words[1]
     assert not any("1925" in line for line in words[2])
@@ -73,17 +76,17 @@ def test_a_subject_of_many_photographs_is_several_pages_and_loses_none() -> None
     assert [row for _, part in parts for group in part["groups"] for row in group["shown"]] == cards
 
 
-def test_the_story_of_the_first_page() -> None:
+def test_the_story_of_the_first_page(printing) -> None:  # type: ignore[no-untyped-def]
     short, long = record(0, story="It was cold."), record(1, story="It was very cold. " * 60)
     careful = record(2, story="x" * 2000, care="A funeral.")
     cards = {each.id: card(large="x") for each in (short, long, careful)}
-    story = story_of([short, long, careful], cards, "en")
+    story = story_of([short, long, careful], cards, printing)
     assert story is not None and story["by"] == "Leida Rourke"
     assert len(story["paragraphs"][0]) <= LONGEST_TELLING + 2 and story["paragraphs"][0].endswith(" …")
-    assert story_of([short], {short.id: card(large="")}, "en") is None
+    assert story_of([short], {short.id: card(large="")}, printing) is None
 
 
 def test_what_stands_under_the_title() -> None:
-    assert span_of([dated(0, "1938-06"), dated(1, "1871")]) == "2 photographs, 1871 to 1938"
-    assert span_of([dated(0, "1938-06")]) == "1 photograph, 1938"
-    assert span_of([record(0)]) == "1 photograph"
+    assert span_of([dated(0, "1938-06"), dated(1, "1871")], ENGLISH) == "2 photographs, 1871 to 1938"
+    assert span_of([dated(0, "1938-06")], ENGLISH) == "1 photograph, 1938"
+    assert span_of([record(0)], ENGLISH) == "1 photograph"

@@ -8,6 +8,7 @@ import pikepdf
 import pytest
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
 from boxlore.core.statements import Sure
@@ -53,7 +54,7 @@ def test_a_number_without_a_name_is_asked_for_and_stands_on_the_picture(
     lines = questions_of(bare, "TR")
     assert [(one.asks, one.known) for one in lines[:2]] == [("Who is number 1?", ""), ("Who is number 2?", "")]
     shelf = Shelf(pictures, tmp_path, [])
-    assert [one["number"] for one in figure(with_unnamed(bare), shelf, Room(80, 44))["numbers"]] == [2, 1]
+    assert [one["number"] for one in figure(with_unnamed(bare), shelf, Room(80, 44), PLAIN)["numbers"]] == [2, 1]
     data, _ = make_worksheet([bare], pictures, printing, "TR")
     (tmp_path / "w.pdf").write_bytes(data)
     assert lines[0].code in " ".join(text_of(tmp_path / "w.pdf"))

@@ -11,6 +11,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import is_blank
 from boxlore.core.statements import KEEPER, Source, typed_source
+from boxlore.core.wording.catalogue import LANGUAGES
 from boxlore.tasks.collection.records_for_outputs import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
@@ -155,9 +156,16 @@ kin_of: Decorator = click.option(
 )
 
 
+output_language: Decorator = click.option(
+    "--language",
+    type=click.Choice(LANGUAGES),
+    help="The language of our own words; else the collection's setting.",
+)
+
+
 def printing_on(papers: Iterable[str]) -> Decorator:
     """The decorator with the options of a printed output: for whom, which items, which of these papers, theme, kin,
-    over and day.
+    language, over and day.
     """
 
     def decorator(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -172,6 +180,7 @@ def printing_on(papers: Iterable[str]) -> Decorator:
                 help="plain, large-print, linen, slate, or a file of your own (.toml).",
             ),
             kin_of,
+            output_language,
             over,
             on_day,
         ):

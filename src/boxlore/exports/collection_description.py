@@ -8,13 +8,13 @@ the description); the numbers are from memory. Nothing is said that is not known
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
 from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.sound import counted
 from boxlore.core.findings import several
 from boxlore.core.people.person import Person
+from boxlore.core.wording.catalogue import ENGLISH
 
 MOST_NAMED = 8
 """People, places and occasions that a note of the whole names; the index has them all."""
@@ -156,9 +156,9 @@ def folder_title(extent: Extent, facts: CollectionFacts) -> str:
     if not extent.kinds:
         return extent.kept_words
     kinds = [kind for kind, _ in extent.kinds.most_common(2)]
-    what = listed([counted_kind(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
+    what = ENGLISH.listed([counted_kind(kind, extent.kinds[kind]) for kind in kinds]).capitalize()
     names = [person.name for person, _ in most_shown(facts, extent)[:2]]
-    whom = f" of {listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
+    whom = f" of {ENGLISH.listed(names)}{' and others' if len(extent.people) > len(names) else ''}" if names else ""
     return f"{what}{whom}{_of_most(extent.places, extent.given)}"
 
 

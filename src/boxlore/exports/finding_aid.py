@@ -216,7 +216,7 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     for reference in references:
         dialect.add(did, "unitid", reference.words, **codes_of(facts), **dialect.label(THE_ARCHIVES))
     dialect.unitid(did, record.number, record.id, facts if not references else replace(facts, archive=NOT_SAID))
-    told_title, title = record.first("title"), captions.title(record, brackets=facts.brackets)
+    told_title, title = record.first("title"), captions.title(record, captions.Style(brackets=facts.brackets))
     dialect.add(did, "unittitle", title, **dialect.marks(title, told_title.language if told_title else ""))
     dialect.date(did, record)
     dialect.extent(did, record)

@@ -79,7 +79,9 @@ def _manifest(record: Record, scans: list[ScanFile], facts: CollectionFacts, bas
         "@context": CONTEXT,
         "id": ident,
         "type": "Manifest",
-        "label": _in(title.language if title else facts.language, captions.title(record, brackets=facts.brackets)),
+        "label": _in(
+            title.language if title else facts.language, captions.title(record, captions.Style(brackets=facts.brackets))
+        ),
         "metadata": _metadata(record, facts),
         "summary": _in(facts.language, captions.caption(record, "sheet")),
         "requiredStatement": {"label": _in("en", "Rights"), "value": _in("en", _said(rights), *notes)},

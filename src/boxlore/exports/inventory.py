@@ -124,7 +124,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         references or record.number,
         record.number,
         f"urn:uuid:{record.id}",
-        captions.title(record, brackets=facts.brackets),
+        captions.title(record, captions.Style(brackets=facts.brackets)),
         record.formal_date,
         record.edtf,
         f"1 {captions.nature_of(record)}",

@@ -210,7 +210,7 @@ def _files(packed: Iterable[_Packed]) -> etree._Element:
 
 def _item(container: etree._Element, record: Record, scans: Iterable[_Packed], facts: CollectionFacts) -> None:
     """An item in its place, and its sides."""
-    title = clean(captions.title(record, brackets=facts.brackets))
+    title = clean(captions.title(record, captions.Style(brackets=facts.brackets)))
     item = _add(container, "div", TYPE="item", LABEL=f"{record.number}: {title}", DMDID=f"D-{record.id}")
     for held in scans:
         side = _add(item, "div", TYPE="front" if held.scan.side == "recto" else "back")

@@ -12,15 +12,16 @@ from pathlib import Path
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.findings import Finding, several
+from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import label_key
-from boxlore.sheets.album_chapters import Chapter, chapters
+from boxlore.core.wording.catalogue import Say, to_say
+from boxlore.sheets.album_chapters import Chapter, chapters, span_of
 from boxlore.sheets.album_indexes import people_index, places_index, sources
 from boxlore.sheets.album_layout import Area, Piece, Slot, compose
 from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, folder_of, has_numbers, outline_key, shape_of
-from boxlore.sheets.print_run import Printing, in_language, shared
-from boxlore.sheets.printable_words import isolated, language_of, paragraphs
+from boxlore.sheets.print_run import Printing, in_language, shared, told_language
+from boxlore.sheets.printable_words import isolated, paragraphs
 from boxlore.sheets.typesetting import make_pdf, measured, texts, without_glyph
 
 MOST_STORY = 420
@@ -36,13 +37,13 @@ HEAD_SPACE = 5.0
 """Millimetres between a chapter's title and its first picture."""
 
 WORDS = {
-    "contents": "Contents",
-    "stories": "Stories",
-    "goes_on": "The story is on page",
-    "family": "The family",
-    "sources": "Where the words come from",
-    "see": "see",
-    "unsure": "A ? behind a page: it is not sure that this is who is shown.",
+    "contents": to_say("Contents"),
+    "stories": to_say("Stories"),
+    "goes_on": to_say("The story is on page"),
+    "family": to_say("The family"),
+    "sources": to_say("Where the words come from"),
+    "see": to_say("see"),
+    "unsure": to_say("A ? behind a page: it is not sure that this is who is shown."),
 }
 
 
@@ -55,7 +56,7 @@ def make_sheet(
     """
     with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
         shelf = Shelf(pictures, Path(folder), [])
-        parts = chapters(records, by, printing.sort_names, printing.language)
+        parts = chapters(records, by, printing)
         ordered = [record for part in parts for record in part.records]
         area = area_of(printing)
         data = _whole(parts, ordered, shelf, printing)
@@ -65,8 +66,11 @@ def make_sheet(
         pages = compose(pieces, area)
         slots = [slot for page in pages for slot in page]
         for photo, record, piece, slot in zip(data["photos"], ordered, pieces, slots, strict=True):
-            photo |= {**_with_picture(photo, record, slot, shelf), "opening_high": piece.head}
-        data |= {"pages": [[asdict(slot) for slot in page] for page in pages], "cover": _cover(ordered, shelf, area)}
+            photo |= {**_with_picture(photo, record, slot, shelf, printing), "opening_high": piece.head}
+        data |= {
+            "pages": [[asdict(slot) for slot in page] for page in pages],
+            "cover": _cover(ordered, shelf, area, printing),
+        }
         pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on, bad)
     return pdf, [*shelf.findings, *findings]
 
@@ -90,18 +94,18 @@ def _whole(parts: Sequence[Chapter], records: Sequence[Record], shelf: Shelf, pr
     return {
         **shared(printing),
         "measuring": False,
-        "under_title": [isolated(words) for words in _under_title(records) if words],
+        "under_title": [isolated(words) for words in _under_title(records, printing.say) if words],
         "photos": [{**_words(record, shelf, printing), "chapter": begins.get(record.number, "")} for record in records],
         "widths": [area.width(count) for count in area.columns],
         "columns": 2 if area.width(3) >= area.narrowest * 1.3 else 1,
         "gutter": area.gutter,
         "gap": area.gap,
         "stories": [_long(record, printing) for record in records if _goes_on(record)],
-        "words": WORDS,
+        "words": {name: printing.say(words) for name, words in WORDS.items()},
         "family": [{"depth": depth, "words": isolated(words)} for depth, words in printing.family],
         "indexes": [
-            {"title": "People", "groups": people_index(records, printing)},
-            {"title": "Places", "groups": places_index(records, printing)},
+            {"title": printing.say("People"), "groups": people_index(records, printing)},
+            {"title": printing.say("Places"), "groups": places_index(records, printing)},
         ],
         "sources": sources(records, printing),
         "left_out": left_out_words(records, printing),
@@ -130,59 +134,61 @@ def _pieces(
     ]
 
 
-def _with_picture(photo: Mapping[str, Any], record: Record, slot: Slot, shelf: Shelf) -> dict[str, Any]:
+def _with_picture(
+    photo: Mapping[str, Any], record: Record, slot: Slot, shelf: Shelf, printing: Printing
+) -> dict[str, Any]:
     """The photograph's picture, and its back where it has one to show, in the size of its slot."""
     back = back_of(record)
     path = shelf.taken(back) if back is not None else None
     if path is None or shelf.front(record) is None:
-        return {**figure(record, shelf, Room(slot.wide, slot.high, photo["number_wide"])), "back": {"picture": None}}
+        room = Room(slot.wide, slot.high, photo["number_wide"])
+        return {**figure(record, shelf, room, printing.style), "back": {"picture": None}}
     high = slot.high * (slot.wide - BESIDE_BACK) / slot.wide
-    shown = figure(record, shelf, Room(slot.wide, high, photo["number_wide"]))
-    alt = isolated(f"{captions.alt_text(record)} Beside it is its back.")
+    shown = figure(record, shelf, Room(slot.wide, high, photo["number_wide"]), printing.style)
+    alt = isolated(f"{captions.alt_text(record, printing.style)} {printing.say('Beside it is its back.')}")
     return {**shown, "alt": alt, "back": shelf.fitted(path, Room(slot.wide, high))}
 
 
-def _cover(ordered: Sequence[Record], shelf: Shelf, area: Area) -> dict[str, Any]:
+def _cover(ordered: Sequence[Record], shelf: Shelf, area: Area, printing: Printing) -> dict[str, Any]:
     """The picture of the title page: that with the most people."""
     for record in sorted(ordered, key=lambda record: -len(record.shown())):
         path = shelf.front(record)
         if path is not None:
             fitted = shelf.fitted(path, Room(area.wide * 0.62, area.high * 0.42))
-            return {**fitted, "alt": isolated(captions.alt_text(record))}
+            return {**fitted, "alt": isolated(captions.alt_text(record, printing.style))}
     return {"picture": None}
 
 
 def left_out_words(records: Sequence[Record], printing: Printing) -> str:
     """A sentence saying how many statements and items are not for this audience; empty if there are none."""
-    withheld = sum(record.withheld for record in records)
-    parts = [several(count, noun) for count, noun in ((withheld, "statement"), (printing.left_out, "item")) if count]
-    verb = "is" if withheld + printing.left_out == 1 else "are"
-    return f"{' and '.join(parts)} {verb} left out of this copy." if parts else ""
+    say, withheld = printing.say, sum(record.withheld for record in records)
+    parts = [say.counted(withheld, "{count} statement", "{count} statements")] if withheld else []
+    parts += [say.counted(printing.left_out, "{count} item", "{count} items")] if printing.left_out else []
+    return say("Left out of this copy: {things}.", things=say.listed(parts)) if parts else ""
 
 
-def _under_title(records: Sequence[Record]) -> list[str]:
+def _under_title(records: Sequence[Record], say: Say) -> list[str]:
     """What stands under the title: how many photographs, of which years, and where the prints are kept."""
-    dates = [view.date for record in records if (view := record.first("date")) and view.date]
-    years = sorted(day.year for date in dates for day in (date.earliest, date.latest) if day)
-    span = f", {years[0]} to {years[-1]}" if years and years[0] != years[-1] else f", {years[0]}" if years else ""
     boxes = sorted({label for record in records if record.mark and (label := record.mark.label("box"))}, key=label_key)
-    box_names = f"{'box' if len(boxes) == 1 else 'boxes'} {captions.listed(boxes)}"
-    return [
-        f"{several(len(records), 'photograph')}{span}",
-        f"The prints are kept in {box_names}" if 0 < len(boxes) < 5 else "",
-    ]
+    kept = say.counted(
+        len(boxes),
+        "The prints are kept in box {boxes}",
+        "The prints are kept in boxes {boxes}",
+        boxes=say.listed(boxes),
+    )
+    return [span_of(records, say), kept if 0 < len(boxes) < 5 else ""]
 
 
 def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     """The words of one photograph as the template takes them."""
     theme = printing.theme
     lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
-    endings = [*captions.own_lines(record), captions.sentence(captions.inscription_line(record))]
+    endings = [*captions.own_lines(record), captions.sentence(captions.inscription_line(record, printing.style))]
     people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
     return {
         "number": record.number,
-        "reference": isolated(captions.reference(record)),
-        "title": isolated(captions.title(record, brackets=printing.style.brackets)),
+        "reference": isolated(captions.reference(record, printing.style)),
+        "title": isolated(captions.title(record, printing.style)),
         "occasion": isolated(lines.get("occasion", "")),
         "people": isolated(people),
         "place_date": isolated(lines.get("where_when", "")),
@@ -213,12 +219,12 @@ def _long(record: Record, printing: Printing) -> dict[str, Any]:
     """The stories of one photograph for the end of the album, whole."""
     return {
         "number": record.number,
-        "title": isolated(captions.title(record, brackets=printing.style.brackets)),
-        "reference": isolated(captions.reference(record)),
+        "title": isolated(captions.title(record, printing.style)),
+        "reference": isolated(captions.reference(record, printing.style)),
         "stories": [
             {
                 "paragraphs": paragraphs(story.words),
-                "language": language_of(story.language) or language_of(printing.language) or "en",
+                "language": told_language(story.language, printing),
                 "by": isolated(story.said_by),
             }
             for story in record.all("story")

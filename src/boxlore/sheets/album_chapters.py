@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from boxlore.core.crosswalk import captions
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.records.item_record import Record
+from boxlore.core.wording.catalogue import Say, to_say
 from boxlore.sheets.album_indexes import is_doubted, is_name
+from boxlore.sheets.print_run import Printing
 
 BY = {
     "decade": "decades", "box": "boxes", "place": "places", "person": "people", "family": "families",
@@ -22,35 +24,63 @@ class Chapter:
 
     title: str
     records: tuple[Record, ...]
-    has_date: bool = True
-    """Whether a chapter of decades is one; false for what has no date."""
+    decade: int = 0
+    """The first year of a chapter that is a decade; 0 for any other."""
 
 
-def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str], language: str) -> list[Chapter]:
+def chapters(records: Sequence[Record], by: str, printing: Printing) -> list[Chapter]:
     """The chapters of an album by a key of BY; whatever the key says nothing of stands in a last chapter.
 
-    `sort_names` gives the name under which a person is indexed, by id; titles that are names follow the alphabet of the
-    `language`. A single chapter has no title.
+    People stand under the name by which they are indexed; titles that are names follow the alphabet of the printing's
+    language. A single chapter has no title.
     """
-    if by in ("decade", "person"):
+    made = decades(records, printing.say) if by == "decade" else _by_title(records, by, printing)
+    return [Chapter("", made[0].records)] if len(made) == 1 else made
+
+
+def _by_title(records: Sequence[Record], by: str, printing: Printing) -> list[Chapter]:
+    if by == "person":
         records = sorted(records, key=_first_day)
     groups: dict[str, list[Record]] = {}
     for record in records:
-        groups.setdefault(_TITLES[by](record, sort_names), []).append(record)
+        groups.setdefault(_TITLES[by](record, printing), []).append(record)
     last = groups.pop("", [])
-    in_order = by in ("decade", "box", "none")
-    names = list(groups) if in_order else sorted(groups, key=lambda name: list_key(name, language))
-    chapters = [Chapter(name, tuple(groups[name])) for name in names]
-    chapters += [Chapter(_LAST[by], tuple(last))] if last else []
-    return [Chapter("", chapters[0].records)] if len(chapters) == 1 else chapters
+    names = (
+        list(groups) if by in ("box", "none") else sorted(groups, key=lambda name: list_key(name, printing.language))
+    )
+    made = [Chapter(name, tuple(groups[name])) for name in names]
+    return [*made, Chapter(printing.say(_LAST[by]) if _LAST[by] else "", tuple(last))] if last else made
 
 
-def decades(records: Sequence[Record]) -> list[Chapter]:
+def decades(records: Sequence[Record], say: Say) -> list[Chapter]:
     """Photographs by decade in order, those without a date last; a single decade has its title too."""
-    groups: dict[str, list[Record]] = {}
+    groups: dict[int, list[Record]] = {}
     for record in sorted(records, key=_first_day):
-        groups.setdefault(_decade(record, {}), []).append(record)
-    return [Chapter(title or _LAST["decade"], tuple(rows), bool(title)) for title, rows in groups.items()]
+        groups.setdefault(_decade(record), []).append(record)
+    return [
+        Chapter(say("The {decade}s", decade=first) if first else say(_LAST["decade"]), tuple(rows), first)
+        for first, rows in groups.items()
+    ]
+
+
+def decade_in_short(first: int, say: Say) -> str:
+    """`1920s`."""
+    return say("{decade}s", decade=first)
+
+
+def photographs(count: int, say: Say) -> str:
+    """`3 photographs`."""
+    return say.counted(count, "{count} photograph", "{count} photographs")
+
+
+def span_of(records: Sequence[Record], say: Say) -> str:
+    """`23 photographs, 1871 to 1968`."""
+    years = [year for record in records for year in years_told(record) or ()]
+    count = photographs(len(records), say)
+    if not years:
+        return count
+    first, last = min(years), max(years)
+    return f"{count}, {say('{first} to {last}', first=first, last=last) if first != last else first}"
 
 
 def years_told(record: Record) -> tuple[int, int] | None:
@@ -76,57 +106,56 @@ def _first_day(record: Record) -> tuple[int, int, int, int]:
     return (sum(years) // 2 // 10, *((day.year, day.month, day.day) if day else (years[0], 0, 0)))
 
 
-def _decade(record: Record, sort_names: Mapping[str, str]) -> str:
-    """`The 1920s`, by the middle of what its date may mean."""
+def _decade(record: Record) -> int:
+    """1920, by the middle of what its date may mean; 0 without a date."""
     years = years_told(record)
-    return f"The {sum(years) // 2 // 10 * 10}s" if years else ""
+    return sum(years) // 2 // 10 * 10 if years else 0
 
 
-def _box(record: Record, sort_names: Mapping[str, str]) -> str:
+def _box(record: Record, printing: Printing) -> str:
     label = record.mark.label("box") if record.mark else ""
-    return f"Box {label}" if label else ""
+    return captions.container("box", label, printing.say) if label else ""
 
 
-def _place(record: Record, sort_names: Mapping[str, str]) -> str:
+def _place(record: Record, printing: Printing) -> str:
     """The town of today where the place was matched, else the place as told."""
     place = record.place
     return place.city if place and place.city else captions.capital(captions.bare(record.words("place")))
 
 
-def _family(record: Record, sort_names: Mapping[str, str]) -> str:
+def _family(record: Record, printing: Printing) -> str:
     """The surname that most of those shown bear; the first of them where several are as frequent."""
-    names = (sort_names.get(person.person, "") for person in record.shown())
+    names = (printing.sort_names.get(person.person, "") for person in record.shown())
     surnames = Counter(name.split(",")[0] for name in names if "," in name)
     return surnames.most_common(1)[0][0] if surnames else ""
 
 
-def _person(record: Record, sort_names: Mapping[str, str]) -> str:
+def _person(record: Record, printing: Printing) -> str:
     """The one person surely shown, as an index lists them; of several, in doubt, and without a name nothing."""
     shown = record.shown()
     if len(shown) != 1 or is_doubted(shown[0]) or not is_name(shown[0].name):
         return ""
-    return sort_names.get(shown[0].person, shown[0].name)
+    return printing.sort_names.get(shown[0].person, shown[0].name)
 
 
-def _occasion(record: Record, sort_names: Mapping[str, str]) -> str:
+def _occasion(record: Record, printing: Printing) -> str:
     return captions.capital(captions.bare(record.words("occasion")))
 
 
-_TITLES: Mapping[str, Callable[[Record, Mapping[str, str]], str]] = {
-    "decade": _decade,
+_TITLES: Mapping[str, Callable[[Record, Printing], str]] = {
     "box": _box,
     "place": _place,
     "person": _person,
     "family": _family,
     "occasion": _occasion,
-    "none": lambda record, sort_names: "",
+    "none": lambda record, printing: "",
 }
 _LAST = {
-    "decade": "Without a date",
-    "box": "In no box",
-    "place": "Without a place",
-    "person": "Others",
-    "family": "Others",
-    "occasion": "Without an occasion",
+    "decade": to_say("Without a date"),
+    "box": to_say("In no box"),
+    "place": to_say("Without a place"),
+    "person": to_say("Others"),
+    "family": to_say("Others"),
+    "occasion": to_say("Without an occasion"),
     "none": "",
 }

@@ -9,6 +9,7 @@ from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import Sure
+from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import isolated
 
@@ -37,7 +38,7 @@ def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str
     rows += [_row(further, {}, see=name) for further, name in others.items() if further not in names]
     with_name = [row for row in rows if is_name(row["name"])]
     without = [row for row in rows if row not in with_name]
-    return _groups([("", with_name), ("Without a name", without)], printing)
+    return _groups([("", with_name), (printing.say("Without a name"), without)], printing)
 
 
 def _sorted_name(person: PersonShown, printing: Printing) -> str:
@@ -50,19 +51,19 @@ def is_name(words: str) -> bool:
     return not first_letter.islower() and "?" not in words
 
 
-def years_of(person: Person) -> str:
+def years_of(person: Person, say: Say) -> str:
     """The years of a life as an index gives them: `1888–1962`, `born about 1924`, `died 1943`; empty if not told."""
-    born, died = _year(person.born), _year(person.died)
+    born, died = _year(person.born, say), _year(person.died, say)
     if born and died:
         return f"{born}–{died}"
-    return f"born {born}" if born else f"died {died}" if died else ""
+    return say("born {year}", year=born) if born else say("died {year}", year=died) if died else ""
 
 
-def _year(date: DateReading | None) -> str:
+def _year(date: DateReading | None, say: Say) -> str:
     if date is None or date.edtf is None or date.first_year is None:
         return ""
     unsure = date.edtf.text[-1] in "~?%" or date.first_year != (date.latest.year if date.latest else None)
-    return f"{'about ' if unsure else ''}{date.first_year}"
+    return say("about {year}", year=date.first_year) if unsure else str(date.first_year)
 
 
 def other_sort_names(person: Person) -> tuple[str, ...]:
@@ -75,7 +76,7 @@ def places_index(records: Sequence[Record], printing: Printing) -> list[dict[str
     """The index of places, as they are called in the captions."""
     places: dict[str, dict[str, str]] = {}
     for record in records:
-        if place := captions.place_line(record):
+        if place := captions.place_line(record, printing.style):
             _add(places, captions.capital(place), record.number)
     return _groups([("", [_row(name, items) for name, items in places.items()])], printing)
 
@@ -85,11 +86,11 @@ def sources(records: Iterable[Record], printing: Printing) -> list[dict[str, str
     return [
         {
             "number": record.number,
-            "title": isolated(f"{record.number} · {captions.title(record, brackets=printing.style.brackets)}"),
+            "title": isolated(f"{record.number} · {captions.title(record, printing.style)}"),
             "words": isolated(words),
         }
         for record in records
-        if (words := captions.sentence(captions.source_line(record)))
+        if (words := captions.sentence(captions.source_line(record, printing.style)))
     ]
 
 

@@ -12,10 +12,12 @@ from pathlib import Path
 from typing import Any
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import WrongUse
-from boxlore.core.findings import Finding, several
+from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import label_key
+from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.printable_words import isolated
 from boxlore.sheets.typesetting import make_pdf
@@ -57,21 +59,21 @@ def make_labels(
         raise WrongUse(f"“{size}” is no size of a label.", f"Use one of {', '.join(SIZES)}.")
     wide, high = SIZES[size]
     across = max(int((printing.room() + BETWEEN) // (wide + BETWEEN)), 1)
-    labels = [_label(enclosure, size, holder) for enclosure in enclosures(records)]
+    labels = [_label(enclosure, size, holder, printing.style) for enclosure in enclosures(records, printing.style)]
     data = {
         **shared(printing, "labels"),
-        "heading": "Labels for boxes and folders",
+        "heading": printing.say("Labels for boxes and folders"),
         "wide": wide,
         "high": high,
         "between": BETWEEN,
         "rows": [labels[at : at + across] for at in range(0, len(labels), across)],
-        "words": {"advice": "Printing and using these labels"},
+        "words": {"advice": printing.say("Printing and using these labels")},
     }
     with tempfile.TemporaryDirectory() as folder:
         return make_pdf("labels.typ", data, printing.theme, Path(folder), printing.printed_on)
 
 
-def enclosures(records: Iterable[Record]) -> list[Enclosure]:
+def enclosures(records: Iterable[Record], style: Style) -> list[Enclosure]:
     """Every container that holds any of these items, in the order of marks: each is followed by those inside it."""
     by_path: dict[tuple[tuple[str, str], ...], Enclosure] = {}
     for record in records:
@@ -82,24 +84,27 @@ def enclosures(records: Iterable[Record]) -> list[Enclosure]:
         inside = [inner for inner in by_path.values() if len(inner.path) == len(path) + 1 and inner.path[:-1] == path]
         directly_inside = [record for record in enclosure.records if record.mark and record.mark.path == path]
         directly_inside.sort(key=lambda record: record.mark.item if record.mark else 0)
-        enclosure.lines = [*(_inside(inner) for inner in inside), *(_item(record) for record in directly_inside)]
+        enclosure.lines = [
+            *(_inside(inner, style.say) for inner in inside),
+            *(_item(record, style) for record in directly_inside),
+        ]
     return [by_path[path] for path in sorted(by_path, key=lambda path: [label_key(label) for _, label in path])]
 
 
-def _inside(enclosure: Enclosure) -> str:
+def _inside(enclosure: Enclosure, say: Say) -> str:
     """The line for an enclosure on the label of the one around it."""
     kind, label = enclosure.path[-1]
-    parts = (f"{kind.capitalize()} {label}", _count(enclosure.records), years_of(enclosure.records))
+    parts = (captions.container(kind, label, say), _count(enclosure.records, say), years_of(enclosure.records))
     return " · ".join(part for part in parts if part)
 
 
-def _item(record: Record) -> str:
+def _item(record: Record, style: Style) -> str:
     item = f"{record.mark.item}  " if record.mark and record.mark.item else ""
-    return f"{item}{captions.title(record)}"
+    return f"{item}{captions.title(record, style)}"
 
 
-def _count(records: Sequence[Record]) -> str:
-    return several(len(records), "item")
+def _count(records: Sequence[Record], say: Say) -> str:
+    return say.counted(len(records), "{count} item", "{count} items")
 
 
 def years_of(records: Iterable[Record]) -> str:
@@ -109,7 +114,7 @@ def years_of(records: Iterable[Record]) -> str:
     return "–".join(dict.fromkeys(f"{year:04d}" for year in (min(years), max(years)))) if years else ""
 
 
-def _label(enclosure: Enclosure, size: str, holder: str) -> dict[str, Any]:
+def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[str, Any]:
     """One label as the template takes it; lines that do not fit are counted in the last one."""
     wide, high = SIZES[size]
     most_lines, most_letters = int((high - _HEAD) // _LINE), int((wide - 10) // _LETTER)
@@ -117,20 +122,22 @@ def _label(enclosure: Enclosure, size: str, holder: str) -> dict[str, Any]:
     not_listed = len(enclosure.lines) - len(lines)
     numbers = sorted(record.number for record in enclosure.records)
     return {
-        "mark": isolated(" · ".join(f"{kind.capitalize()} {label}" for kind, label in enclosure.path)),
-        "numbers": _numbers(numbers, enclosure.records),
-        "about": " · ".join(part for part in (_count(enclosure.records), years_of(enclosure.records)) if part),
+        "mark": isolated(" · ".join(captions.container(kind, label, style.say) for kind, label in enclosure.path)),
+        "numbers": _numbers(numbers, enclosure.records, style),
+        "about": " · ".join(
+            part for part in (_count(enclosure.records, style.say), years_of(enclosure.records)) if part
+        ),
         "lines": [isolated(_short(line, most_letters)) for line in lines],
-        "more": f"and {not_listed} more" if not_listed else "",
+        "more": style.say.counted(not_listed, "and {count} more", "and {count} more") if not_listed else "",
         "holder": isolated(holder),
     }
 
 
-def _numbers(numbers: Sequence[str], records: Sequence[Record]) -> str:
+def _numbers(numbers: Sequence[str], records: Sequence[Record], style: Style) -> str:
     """`TRA-0042 · archive P-991` for one item, `TRA-0042 to TRA-0056` for several."""
     if len(numbers) > 1:
-        return f"{numbers[0]} to {numbers[-1]}"
-    return isolated(" · ".join(part for part in (numbers[0], captions.archives_own(records[0])) if part))
+        return style.say("{first} to {last}", first=numbers[0], last=numbers[-1])
+    return isolated(" · ".join(part for part in (numbers[0], captions.archives_own(records[0], style)) if part))
 
 
 def _short(line: str, letters: int) -> str:

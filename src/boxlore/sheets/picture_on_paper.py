@@ -13,6 +13,7 @@ from statistics import median
 from typing import Any
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, every_told
 from boxlore.core.records.people_key import MOST_UNKEYED
@@ -113,16 +114,16 @@ def outline_key(record: Record, shelf: Shelf, size: float) -> dict[str, Any]:
     return {**_outline(heads, high / wide), "key_wide": size * min(3.6 + max(0, len(heads) - 9) * 0.12, 6.0)}
 
 
-def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
+def figure(record: Record, shelf: Shelf, room: Room, style: Style) -> dict[str, Any]:
     """The picture as the templates take it, scaled into the room.
 
     For a picture that cannot be shown there is a sentence instead, and a finding is added to the shelf.
     """
     scan, path = front_of(record), shelf.front(record)
-    alt = isolated(captions.alt_text(record))
+    alt = isolated(captions.alt_text(record, style))
     if scan is None or path is None:
         shelf.findings.append(note("sheet.picture", f"The picture of {record.number} cannot be shown."))
-        missing = "This picture cannot be shown: the file is damaged or missing."
+        missing = style.say("This picture cannot be shown: the file is damaged or missing.")
         return {"picture": None, "missing": missing, "alt": alt, "numbers": [], "outline": []}
     pixels_wide, pixels_high = shelf.size(path)
     scale = min(room.wide / pixels_wide, room.high / pixels_high)

@@ -6,7 +6,10 @@ from datetime import date
 from typing import Any
 
 from boxlore.core.crosswalk.captions import Style
+from boxlore.core.dates.edtf import parse
+from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.records.item_record import StatementView
+from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.printable_words import isolated, language_of, printable
 from boxlore.sheets.theme import Theme
@@ -16,10 +19,6 @@ PAPERS = {"a4": ("a4", 210.0, 297.0), "letter": ("us-letter", 215.9, 279.4)}
 
 BOOK_SIZES = {name: paper[1:] for name, paper in PAPERS.items()} | {"a5": (148.0, 210.0), "square": (210.0, 210.0)}
 """Size of an album's page -> its width and height in millimetres (A5: ISO 216; square: common practice, no source)."""
-
-_MONTHS = (
-    "January February March April May June July August September October November December".split()
-)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,6 +31,9 @@ class Printing:
     author: str = ""
     """Who holds the originals, as this audience may know: the author that a PDF names."""
     language: str = "en"
+    """Of our own words, of lists and dates: a BCP 47 tag. Where there is no catalogue for it our words are English."""
+    told_in: str = ""
+    """The language of told words that have none of their own; else that of our own words."""
     paper: str = "a4"
     theme: Theme = field(default_factory=Theme)
     style: Style = field(default_factory=Style)
@@ -46,6 +48,11 @@ class Printing:
     """How many items were asked for but are not shown."""
     held: int = 0
     """How many of these have a picture that this audience may not see."""
+
+    @property
+    def say(self) -> Say:
+        """Says our own words."""
+        return self.style.say
 
     @property
     def page(self) -> tuple[float, float]:
@@ -65,17 +72,22 @@ def shared(printing: Printing, output: str = "") -> dict[str, Any]:
         "language": language_of(printing.language) or "en",
         "page": printing.page,
         "audience": isolated(printing.audience),
-        "printed": f"Printed {day_in_words(printing.printed_on)}",
-        "advice": advice_for(output) if output else [],
+        "printed": printing.say("Printed {day}", day=day_in_words(printing)),
+        "advice": advice_for(output, printing.say) if output else [],
     }
 
 
-def day_in_words(day: date) -> str:
-    """The day as `25 November 2026`."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+def day_in_words(printing: Printing) -> str:
+    """The day of printing as the family writes a date: `25 November 2026`."""
+    way = printing.style.dates or FamilyWay(printing.say.language)
+    return family_display(parse(printing.printed_on.isoformat()), way)
+
+
+def told_language(tag: str, printing: Printing) -> str:
+    """The language of told words, as two or three letters, by its tag, which may be empty."""
+    return language_of(tag) or language_of(printing.told_in or printing.language) or "en"
 
 
 def in_language(statement: StatementView, words: str, printing: Printing) -> dict[str, str]:
     """These words, made safe to print, with the language of the statement they come from."""
-    language = language_of(statement.language) or language_of(printing.language) or "en"
-    return {"words": isolated(words), "language": language}
+    return {"words": isolated(words), "language": told_language(statement.language, printing)}

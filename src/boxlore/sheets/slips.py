@@ -53,10 +53,10 @@ def make_slips(
         by_width.setdefault(slip_width(record, size), []).append(_slip(record, printing, length))
     data = {
         **shared(printing, "slips"),
-        "heading": f"Caption slips for {size.replace('x', ' × ')} {_unit(size)} prints",
+        "heading": printing.say("Caption slips for prints of {size}", size=f"{size.replace('x', ' × ')} {_unit(size)}"),
         "groups": [_group(width, slips, printing) for width, slips in sorted(by_width.items())],
         "left_out": left_out_words(records, printing),
-        "words": {"advice": "Printing and mounting these slips"},
+        "words": {"advice": printing.say("Printing and mounting these slips")},
     }
     with tempfile.TemporaryDirectory() as folder:
         return make_pdf("slips.typ", data, printing.theme, Path(folder), printing.printed_on)
@@ -84,14 +84,20 @@ def _group(width: float, slips: Sequence[Mapping[str, Any]], printing: Printing)
     room = (high if lying else wide) - 2 * printing.theme.margin_side
     columns = max(int((room + BESIDE) // (width + BESIDE)), 1)
     rows = [list(slips[at : at + columns]) for at in range(0, len(slips), columns)]
-    return {"width": width, "lying": lying, "beside": BESIDE, "rows": rows, "name": f"{width:.0f} mm wide"}
+    return {
+        "width": width,
+        "lying": lying,
+        "beside": BESIDE,
+        "rows": rows,
+        "name": printing.say("{wide} mm wide", wide=f"{width:.0f}"),
+    }
 
 
 def _slip(record: Record, printing: Printing, length: str) -> dict[str, Any]:
     style = replace(printing.style, numbers=False)
     return {
         "number": record.number,
-        "reference": isolated(captions.reference(record)),
-        "title": isolated(captions.title(record, brackets=style.brackets)),
+        "reference": isolated(captions.reference(record, style)),
+        "title": isolated(captions.title(record, style)),
         "lines": [isolated(line) for line in captions.lines(record, length, style).values()],
     }

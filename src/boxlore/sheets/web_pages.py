@@ -14,21 +14,23 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.findings import several
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
+from boxlore.core.wording.catalogue import Say
 from boxlore.sheets.album import left_out_words
+from boxlore.sheets.album_chapters import span_of
 from boxlore.sheets.album_indexes import is_name
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.picture_on_paper import front_of, has_numbers, heads_of, numbers_of
-from boxlore.sheets.print_run import Printing, day_in_words
+from boxlore.sheets.print_run import Printing, day_in_words, told_language
 from boxlore.sheets.printable_words import clean, language_of, plain_paragraphs
-from boxlore.sheets.web_pages_home import MOST_PLACES, decade_subjects, faces_shown, span_of, story_of
+from boxlore.sheets.web_pages_home import MOST_PLACES, decade_subjects, faces_shown, story_of
 from boxlore.sheets.web_pages_linked_data import linked
 from boxlore.sheets.web_pages_map import Town, maps_of
 from boxlore.sheets.web_pages_people import once, people_subjects, person_href
 from boxlore.sheets.web_pages_places import place_of, place_subjects
 from boxlore.sheets.web_pages_search import parts_of, search_files
+from boxlore.sheets.web_pages_words import words_file
 
 ON_A_PAGE = 120
 """The most photographs on one page of the gallery."""
@@ -93,25 +95,26 @@ def environment() -> Environment:
 
 def make_pages(site: Site) -> Iterator[tuple[str, str]]:
     """(path below the folder, text) of every text file."""
-    printing = site.printing
+    printing, say = site.printing, site.printing.say
     env = environment()
     shared = {
         "title": clean(printing.title),
         "language": language_of(printing.language) or "en",
         "outside": site.outside,
-        "audience": "For anyone." if site.outside else "For the family: please do not pass on.",
-        "made": day_in_words(printing.printed_on),
+        "audience": say("For anyone.") if site.outside else say("For the family: please do not pass on."),
+        "made": say("Made {day}.", day=day_in_words(printing)),
     }
 
     def page(path: str, template: str, /, *, here: str = "", up: str = "", **data: Any) -> tuple[str, str]:
-        return path, env.get_template(template).render(site=shared, here=here, up=up, **data)
+        return path, env.get_template(template).render(site=shared, say=say, here=here, up=up, **data)
 
     cards = {record.id: _card(record, site) for record in site.records}
     people = people_subjects(site.records, cards, printing, site.known)
-    places, decades = place_subjects(site.records, cards, printing.language), decade_subjects(site.records, cards)
+    places, decades = place_subjects(site.records, cards, printing), decade_subjects(site.records, cards, say)
     yield "style.css", env.get_template("style.css").render(theme=printing.theme)
     yield "pages.js", env.get_template("pages.js").render()
-    yield from search_files(site.records, cards, people, site.faces)
+    yield "words.js", words_file(say)
+    yield from search_files(site.records, cards, people, site.faces, printing.style)
     yield page("index.html", "index.html", here="index.html", **_home(site, cards, people, places, decades))
     yield page("time.html", "time.html", here="time.html", decades=decades)
     yield from _gallery(site, cards, page)
@@ -131,9 +134,9 @@ def make_pages(site: Site) -> Iterator[tuple[str, str]]:
         for href, part in in_parts(subject):
             yield page(href, "subject.html", up="../", subject=part, face=face)
     yield from _lists(site, people, places, page)
-    count = f"{_photographs(len(cards))} {'are' if len(cards) != 1 else 'is'} shown here."
+    count = say.counted(len(cards), "{count} photograph is shown here.", "{count} photographs are shown here.")
     left_out = left_out_words(site.records, printing)
-    advice = advice_for("pages")
+    advice = advice_for("pages", say)
     yield page("about.html", "about.html", here="about.html", count=count, left_out=left_out, advice=advice)
 
 
@@ -147,8 +150,8 @@ def _home(
     """What the first page shows."""
     by_photographs = sorted(places, key=lambda place: -place["photographs"])
     return {
-        "under_title": span_of(site.records),
-        "story": story_of(site.records, cards, site.printing.language),
+        "under_title": span_of(site.records, site.printing.say),
+        "story": story_of(site.records, cards, site.printing),
         "faces": [(subject, site.faces[subject["href"]]) for subject in faces_shown(people, site.faces)],
         "decades": decades,
         "places": by_photographs[:MOST_PLACES],
@@ -162,8 +165,9 @@ def _lists(
     site: Site, people: Sequence[Mapping[str, Any]], places: Sequence[Mapping[str, Any]], page: Any
 ) -> Iterator[tuple[str, str]]:
     """The lists of everybody and of all places; a long one goes on on further pages."""
+    say = site.printing.say
     named = [("", subject) for subject in people if is_name(subject["name"])]
-    described = [("Without a name", subject) for subject in people if not is_name(subject["name"])]
+    described = [(say("Without a name"), subject) for subject in people if not is_name(subject["name"])]
     rows = [(title, subject, site.faces.get(subject["href"])) for title, subject in (*named, *described)]
     chunks = _chunked(rows, IN_A_LIST) or [[]]
     for number, chunk in enumerate(chunks, 1):
@@ -171,9 +175,9 @@ def _lists(
         for title, subject, face in chunk:
             groups.setdefault(title, []).append((subject, face))
         name = _part_name("people.html", number)
-        data = {"heading": "People", "groups": groups, "page": number, "pages": len(chunks), "name": "people.html"}
+        data = {"heading": say("People"), "groups": groups, "page": number, "pages": len(chunks), "name": "people.html"}
         yield page(name, "list.html", here="people.html", **data)
-    maps = maps_of(places, site.towns)
+    maps = maps_of(places, site.towns, say)
     yield page("places.html", "places.html", here="places.html", places=places, maps=maps)
 
 
@@ -203,12 +207,17 @@ def _part_name(name: str, number: int) -> str:
 
 def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[str, str]]:
     """All photographs as they are kept, grouped by their containers."""
+    say = site.printing.say
     chunks = _chunked(site.records, ON_A_PAGE)
     for number, chunk in enumerate(chunks, 1):
         groups: dict[str, list[Any]] = {}
         for record in chunk:
-            box = " · ".join(f"{kind.capitalize()} {label}" for kind, label in record.mark.path) if record.mark else ""
-            groups.setdefault(box or "Not in a box yet", []).append(cards[record.id])
+            box = (
+                " · ".join(captions.container(kind, label, say) for kind, label in record.mark.path)
+                if record.mark
+                else ""
+            )
+            groups.setdefault(box or say("Not in a box yet"), []).append(cards[record.id])
         shown = [{"name": box, "shown": rows} for box, rows in groups.items()]
         data = {"groups": shown, "page": number, "pages": len(chunks), "name": "photographs.html"}
         yield page(_part_name("photographs.html", number), "photographs.html", here="photographs.html", **data)
@@ -219,7 +228,7 @@ def _card(record: Record, site: Site) -> dict[str, Any]:
     front = site.fronts.get(record.id)
     return {
         "number": record.number,
-        "title": clean(captions.title(record, brackets=site.printing.style.brackets)),
+        "title": clean(captions.title(record, site.printing.style)),
         "where_when": clean(captions.where_when(record, site.printing.style)),
         "small": front.small if front else "",
         "small_size": front.small_size if front else (0, 0),
@@ -233,7 +242,7 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
     """A photograph as its own page shows it."""
     style = site.printing.style
     lines = captions.lines(record, "sheet", _numbered(record, style))
-    place = place_of(record)
+    place = place_of(record, style.say)
     public = site.public.get(record.id)
     return {
         **card,
@@ -244,24 +253,24 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
         "stories": [
             {
                 "paragraphs": plain_paragraphs(statement.words),
-                "language": language_of(statement.language) or language_of(site.printing.language) or "en",
+                "language": told_language(statement.language, site.printing),
                 "by": clean(statement.said_by),
             }
             for statement in record.all("story")
         ],
         "voices": site.voices.get(record.id, ()),
-        "written": [clean(f"“{captions.one_line(statement.words)}”") for statement in record.all("inscription")],
-        "people": [_named(person) for person in once(record.people)],
+        "written": [clean(captions.quoted(statement.words, style.say)) for statement in record.all("inscription")],
+        "people": [_named(person, style.say) for person in once(record.people)],
         "places": [(clean(place.name), place.href)] if place else [],
-        "source": clean(captions.sentence(captions.source_line(record))),
-        "reference": clean(captions.reference(record)),
+        "source": clean(captions.sentence(captions.source_line(record, style))),
+        "reference": clean(captions.reference(record, style)),
         "linked": Markup(linked(public, site.printing)) if public else "",  # json with < escaped
     }
 
 
-def _named(person: PersonShown) -> tuple[str, str]:
+def _named(person: PersonShown, say: Say) -> tuple[str, str]:
     """The name with its doubt, and the path of the person's page."""
-    return clean(captions.name_of(person, among=True)), person_href(person)
+    return clean(captions.name_of(person, captions.Style(say=say), among=True)), person_href(person)
 
 
 def _numbered(record: Record, style: captions.Style) -> captions.Style:
@@ -291,18 +300,18 @@ def _front(record: Record, site: Site) -> dict[str, Any]:
         "size": side.size,
         "alt": clean(captions.alt_text(record, site.printing.style)),
         "numbers": numbers,
-        "heads": _heads(record, scan, side),
-        "enlarge": "Enlarge the picture",
+        "heads": _heads(record, scan, side, site.printing.say),
+        "enlarge": site.printing.say("Enlarge the picture"),
     }
 
 
-def _heads(record: Record, scan: ScanFile, side: PageSide) -> list[dict[str, Any]]:
+def _heads(record: Record, scan: ScanFile, side: PageSide, say: Say) -> list[dict[str, Any]]:
     """The heads of those who are marked, in pixels of the large picture, each with a name and the path of a page."""
     wide, high = side.size
     by_number = {person.number: person for person in record.shown()}
     heads = []
     for number, (x, y, w, h) in heads_of(record.shown(), scan):
-        name, href = _named(by_number[number])
+        name, href = _named(by_number[number], say)
         middle = x + w / 2
         anchor = "start" if middle < SIDE else "end" if middle > 1 - SIDE else "middle"
         at = {"start": x, "middle": middle, "end": x + w}[anchor] * wide
@@ -321,19 +330,15 @@ def _heads(record: Record, scan: ScanFile, side: PageSide) -> list[dict[str, Any
 
 
 def _back(record: Record, site: Site) -> dict[str, Any]:
-    side = site.backs.get(record.id)
+    say, side = site.printing.say, site.backs.get(record.id)
     if side is None:
         return {"large": ""}
-    written = captions.sentence(captions.inscription_line(record))
+    written = captions.sentence(captions.inscription_line(record, site.printing.style))
     return {
         "large": side.large,
         "size": side.size,
-        "alt": clean(" ".join(part for part in ("The back.", written) if part)),
+        "alt": clean(" ".join(part for part in (say("The back."), written) if part)),
         "numbers": [],
         "heads": [],
-        "enlarge": "Enlarge the back",
+        "enlarge": say("Enlarge the back"),
     }
-
-
-def _photographs(count: int) -> str:
-    return several(count, "photograph")

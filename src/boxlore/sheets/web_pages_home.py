@@ -4,11 +4,12 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.findings import several
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.sheets.album_chapters import Chapter, decades, years_told
+from boxlore.core.wording.catalogue import Say
+from boxlore.sheets.album_chapters import Chapter, decade_in_short, decades, photographs, years_told
 from boxlore.sheets.album_indexes import is_name
-from boxlore.sheets.printable_words import clean, language_of, plain_paragraphs
+from boxlore.sheets.print_run import Printing, told_language
+from boxlore.sheets.printable_words import clean, plain_paragraphs
 
 MOST_FACES, MOST_PLACES = 12, 12
 
@@ -16,7 +17,7 @@ LONGEST_TELLING = 420
 """How many letters of the story on the first page are shown at most."""
 
 
-def story_of(records: Sequence[Record], cards: Mapping[str, Any], language: str) -> dict[str, Any] | None:
+def story_of(records: Sequence[Record], cards: Mapping[str, Any], printing: Printing) -> dict[str, Any] | None:
     """The story of the first page: of those with a picture the one that tells most, cut if it is long; None if there
     is none. Of those that are as long, the first in the order of the boxes.
     """
@@ -31,9 +32,9 @@ def story_of(records: Sequence[Record], cards: Mapping[str, Any], language: str)
     *_, record, story = max(told, key=lambda row: row[:2])
     return {
         "card": cards[record.id],
-        "alt": clean(captions.alt_text(record)),
+        "alt": clean(captions.alt_text(record, printing.style)),
         "paragraphs": _beginning(story),
-        "language": language_of(story.language) or language_of(language) or "en",
+        "language": told_language(story.language, printing),
         "by": clean(story.said_by),
     }
 
@@ -50,26 +51,26 @@ def faces_shown(people: Sequence[Mapping[str, Any]], faces: Mapping[str, Any]) -
     return sorted(with_face, key=lambda subject: -subject["photographs"])[:MOST_FACES]
 
 
-def decade_subjects(records: Sequence[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:
+def decade_subjects(records: Sequence[Record], cards: Mapping[str, Any], say: Say) -> list[dict[str, Any]]:
     """A page for each decade, its photographs by year; those without a date last."""
-    return [_decade(chapter, cards) for chapter in decades(records)]
+    return [_decade(chapter, cards, say) for chapter in decades(records, say)]
 
 
-def _decade(chapter: Chapter, cards: Mapping[str, Any]) -> dict[str, Any]:
+def _decade(chapter: Chapter, cards: Mapping[str, Any], say: Say) -> dict[str, Any]:
     groups: dict[str, list[Any]] = {}
     for record in chapter.records:
-        groups.setdefault(_year(record), []).append(cards[record.id])
+        groups.setdefault(_year(record, say), []).append(cards[record.id])
     unsure = groups.pop("", [])
     rows = [{"name": year, "shown": shown} for year, shown in groups.items()]
     if unsure:
-        rows.append({"name": "The year is not sure" if chapter.has_date else "Photographs", "shown": unsure})
+        rows.append({"name": say("The year is not sure") if chapter.decade else say("Photographs"), "shown": unsure})
     with_picture = [cards[record.id] for record in chapter.records if cards[record.id]["small"]]
     return {
-        "href": f"time/{chapter.title.split()[-1] if chapter.has_date else 'undated'}.html",
+        "href": f"time/{f'{chapter.decade}s' if chapter.decade else 'undated'}.html",
         "name": chapter.title,
-        "short": chapter.title.removeprefix("The "),
+        "short": decade_in_short(chapter.decade, say) if chapter.decade else chapter.title,
         "lines": [],
-        "count": several(len(chapter.records), "photograph"),
+        "count": photographs(len(chapter.records), say),
         "photographs": len(chapter.records),
         "numbers": [record.number for record in chapter.records],
         "life": "",
@@ -79,19 +80,9 @@ def _decade(chapter: Chapter, cards: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _year(record: Record) -> str:
+def _year(record: Record, say: Say) -> str:
     """The year, where the date says one alone; `About 1910` where it is not sure."""
     years = years_told(record)
     if not years or years[0] != years[1]:
         return ""
-    return f"About {years[0]}" if record.edtf[-1:] in ("~", "?", "%") else str(years[0])
-
-
-def span_of(records: Sequence[Record]) -> str:
-    """`23 photographs, 1871 to 1968`."""
-    years = [year for record in records for year in years_told(record) or ()]
-    count = several(len(records), "photograph")
-    if not years:
-        return count
-    first, last = min(years), max(years)
-    return f"{count}, {first} to {last}" if first != last else f"{count}, {first}"
+    return say("About {year}", year=years[0]) if record.edtf[-1:] in ("~", "?", "%") else str(years[0])

@@ -24,7 +24,7 @@ def linked(record: Record, printing: Printing) -> str:
         "@context": "https://schema.org",
         "@type": "Photograph" if record.kind in ("print", "negative", "slide", "postcard", "card") else "CreativeWork",
         "identifier": record.number,
-        "name": captions.title(record, brackets=printing.style.brackets),
+        "name": captions.title(record, printing.style),
         "inLanguage": printing.language,
     }
     if _ISO.match(record.edtf):

@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from math import cos, radians
 from typing import Any
 
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.places.reading import distance_km
+from boxlore.core.wording.catalogue import Say
 
 Point = tuple[float, float]
 """Latitude and longitude in degrees (WGS 84)."""
@@ -74,7 +74,7 @@ def frame_of(points: Sequence[Point]) -> Frame:
     return Frame(middle[0] - tall / 2, middle[1] - broad / 2, middle[0] + tall / 2, middle[1] + broad / 2, across, up)
 
 
-def maps_of(places: Sequence[Mapping[str, Any]], towns: Callable[[], Sequence[Town]]) -> list[dict[str, Any]]:
+def maps_of(places: Sequence[Mapping[str, Any]], towns: Callable[[], Sequence[Town]], say: Say) -> list[dict[str, Any]]:
     """The maps as the template draws them: all places; then, where they lie far apart, each region that has several.
 
     None where no place has coordinates.
@@ -85,7 +85,7 @@ def maps_of(places: Sequence[Mapping[str, Any]], towns: Callable[[], Sequence[To
     regions = _regions(placed)
     closer = [region for region in regions if len(region) > 1] if len(regions) > 1 else []
     ground = towns()
-    return [_map_of(shown, ground) for shown in (placed, *closer)]
+    return [_map_of(shown, ground, say) for shown in (placed, *closer)]
 
 
 def _regions(placed: Sequence[Mapping[str, Any]]) -> list[list[Mapping[str, Any]]]:
@@ -102,7 +102,7 @@ def _is_near(place: Mapping[str, Any], member: Mapping[str, Any]) -> bool:
     return distance_km(place["point"], member["point"]) < FAR_KM
 
 
-def _map_of(placed: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> dict[str, Any]:
+def _map_of(placed: Sequence[Mapping[str, Any]], towns: Sequence[Town], say: Say) -> dict[str, Any]:
     frame = frame_of([place["point"] for place in placed])
     south, west, north, east = frame.south, frame.west, frame.north, frame.east
     inside = [town for town in towns if south < town[0] < north and west < town[1] < east]
@@ -116,9 +116,10 @@ def _map_of(placed: Sequence[Mapping[str, Any]], towns: Sequence[Town]) -> dict[
         beside = _name_beside(x, y, place["name"], taken)
         marks.append({"x": x, "y": y, "r": radius, "href": place["href"], "name": place["name"], **beside})
     dotted = "".join(f"M{x} {y}h0" for x, y in sorted(dots))
-    names = listed([mark["name"] for mark in marks[:MOST_NAMED]])
-    further = f" and {len(marks) - MOST_NAMED} more" if len(marks) > MOST_NAMED else ""
-    label = f"Map of {names}{further}; each is in the list below too"
+    names = [mark["name"] for mark in marks[:MOST_NAMED]]
+    if further := len(marks) - len(names):
+        names.append(say.counted(further, "{count} more", "{count} more"))
+    label = say("Map of {names}; each is in the list below too", names=say.listed(names))
     return {
         "high": frame.high,
         "dots": dotted,

@@ -9,24 +9,25 @@ from dataclasses import dataclass
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.findings import several
-from boxlore.core.people.kin import Kin, called
+from boxlore.core.people.kin import Kin, called, said_kin
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
+from boxlore.core.wording.catalogue import Say, to_say
+from boxlore.sheets.album_chapters import photographs as count_of
 from boxlore.sheets.album_indexes import is_doubted, is_name
 from boxlore.sheets.picture_on_paper import Box, front_of, heads_of
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import clean
 
 _ROLES = {
-    ("person", False): "Shown",
-    ("person", True): "Perhaps shown",
-    ("named", False): "Named, not shown",
-    ("named", True): "Perhaps named, not shown",
-    ("photographer", False): "Photographs by them",
-    ("photographer", True): "Photographs perhaps by them",
+    ("person", False): to_say("Shown"),
+    ("person", True): to_say("Perhaps shown"),
+    ("named", False): to_say("Named, not shown"),
+    ("named", True): to_say("Perhaps named, not shown"),
+    ("photographer", False): to_say("Photographs by them"),
+    ("photographer", True): to_say("Photographs perhaps by them"),
 }
 """(role in a photograph, whether it is in doubt) -> the heading over these photographs."""
 
@@ -113,15 +114,16 @@ def people_subjects(
             subject = by_href.setdefault(person_href(person), start)
             rows = subject["by_role"].setdefault((person.role, is_doubted(person)), {})
             rows[record.id] = cards[record.id]
-    kin = _KinLines(known, {entry["person"]: href for href, entry in by_href.items() if entry["person"]})
+    kin = _KinLines(known, {entry["person"]: href for href, entry in by_href.items() if entry["person"]}, printing.say)
     subjects = [_subject(href, entry, printing, kin) for href, entry in by_href.items()]
     return sorted(subjects, key=lambda subject: (list_key(subject["sort"], printing.language), subject["href"]))
 
 
 def _subject(href: str, entry: Mapping[str, Any], printing: Printing, kin: "_KinLines") -> dict[str, Any]:
+    say = printing.say
     by_role: Mapping[tuple[str, bool], dict[str, Any]] = entry["by_role"]
     photographs = {ident for rows in by_role.values() for ident in rows}
-    doubt = "" if any(not unsure for _, unsure in by_role) else ", not sure"
+    doubt = "" if any(not unsure for _, unsure in by_role) else f", {say('not sure')}"
     return {
         "href": href,
         "name": entry["name"],
@@ -130,10 +132,12 @@ def _subject(href: str, entry: Mapping[str, Any], printing: Printing, kin: "_Kin
         "kin": kin.rows(entry["person"]),
         "kin_words": kin.words(entry["person"]),
         "other_names": [clean(name) for name in printing.other_names.get(entry["person"], ())],
-        "count": f"{several(len(photographs), 'photograph')}{doubt}",
+        "count": f"{count_of(len(photographs), say)}{doubt}",
         "photographs": len(photographs),
         "groups": [
-            {"name": words, "shown": list(by_role[key].values())} for key, words in _ROLES.items() if key in by_role
+            {"name": say(words), "shown": list(by_role[key].values())}
+            for key, words in _ROLES.items()
+            if key in by_role
         ],
         "sort": printing.sort_names.get(entry["person"], entry["name"]),
     }
@@ -142,15 +146,15 @@ def _subject(href: str, entry: Mapping[str, Any], printing: Printing, kin: "_Kin
 class _KinLines:
     """The kin of everybody, as rows with links to those who have a page, and as words to search by."""
 
-    def __init__(self, known: Mapping[str, Person], hrefs: Mapping[str, str]) -> None:
-        self._known, self._hrefs = known, hrefs
+    def __init__(self, known: Mapping[str, Person], hrefs: Mapping[str, str], say: Say) -> None:
+        self._known, self._hrefs, self._say = known, hrefs, say
         self._kin = Kin(known)
         self._words: dict[str, dict[str, list[str]]] = {}
         for ego in hrefs:
             for relative in self._near(ego):
                 kinship = self._kin.between(ego, relative)
-                if kinship is not None:
-                    egos = self._words.setdefault(relative, {}).setdefault(kinship.words, [])
+                if kinship is not None and (term := said_kin(kinship, say)):
+                    egos = self._words.setdefault(relative, {}).setdefault(term, [])
                     egos.append(called(known[ego]))
 
     def _near(self, ego: str) -> list[str]:
@@ -165,16 +169,19 @@ class _KinLines:
         if ident not in self._known:
             return []
         kinds = (
-            ("Parents", self._kin.parents(ident)),
-            ("Brothers and sisters", self._kin.siblings(ident)),
-            ("Married to", self._kin.spouses(ident)),
-            ("Children", self._kin.children(ident)),
+            (to_say("Parents"), self._kin.parents(ident)),
+            (to_say("Brothers and sisters"), self._kin.siblings(ident)),
+            (to_say("Married to"), self._kin.spouses(ident)),
+            (to_say("Children"), self._kin.children(ident)),
         )
-        return [(words, [self._named(each) for each in idents]) for words, idents in kinds if idents]
+        return [(self._say(words), [self._named(each) for each in idents]) for words, idents in kinds if idents]
 
     def _named(self, ident: str) -> tuple[str, str]:
         return clean(self._known[ident].name), self._hrefs.get(ident, "")
 
     def words(self, ident: str) -> list[str]:
         """`grandmother of Mia and Daniel`: what somebody is to others who have a page."""
-        return [clean(f"{term} of {captions.listed(egos)}") for term, egos in self._words.get(ident, {}).items()]
+        said = self._words.get(ident, {})
+        return [
+            clean(self._say("{kin} of {names}", kin=term, names=self._say.listed(egos))) for term, egos in said.items()
+        ]

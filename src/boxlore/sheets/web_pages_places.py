@@ -10,11 +10,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.findings import several
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.places.reading import coordinates
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
+from boxlore.core.wording.catalogue import Say
+from boxlore.sheets.album_chapters import photographs
+from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import clean
 
 
@@ -28,7 +30,7 @@ class PlaceOf:
     point: tuple[float, float] | None = None
 
 
-def place_of(record: Record) -> PlaceOf | None:
+def place_of(record: Record, say: Say) -> PlaceOf | None:
     """The place told of a record, or None. Words that were not found as a town have a page for each wording."""
     told_place = record.first("place")
     if told_place is None:
@@ -38,32 +40,35 @@ def place_of(record: Record) -> PlaceOf | None:
     if place is None or not place.geonames or not place.city:
         key = hashlib.sha256(fold(words).encode()).hexdigest()[:16]
         return PlaceOf(f"place/w{key}.html", captions.capital(words), ())
-    lines = [", ".join(part for part in (place.admin1, place.country) if part and part != place.city)]
+    country = say.country(place.country_code, place.country)
+    lines = [", ".join(part for part in (place.admin1, country) if part and part != place.city)]
     if coordinates_words := coordinates(place):
-        within = f", to within about {place.radius_km:g} km" if place.radius_km else ""
-        lines.append(f"{coordinates_words}{within}")
+        far = f"{place.radius_km:g}" if place.radius_km else ""
+        lines.append(
+            say("{place}, to within about {km} km", place=coordinates_words, km=far) if far else coordinates_words
+        )
     return PlaceOf(f"place/g{place.geonames}.html", place.city, tuple(line for line in lines if line), place.point)
 
 
-def place_subjects(records: Iterable[Record], cards: Mapping[str, Any], language: str) -> list[dict[str, Any]]:
+def place_subjects(records: Iterable[Record], cards: Mapping[str, Any], printing: Printing) -> list[dict[str, Any]]:
     """A page for each place, with all the names it was told by and the photographs from there; sorted by name, in the
-    alphabet of the `language`."""
+    alphabet of the printing's language."""
     by_href: dict[str, dict[str, Any]] = {}
     for record in records:
-        place = place_of(record)
+        place = place_of(record, printing.say)
         if place is None:
             continue
         subject = by_href.setdefault(place.href, {"place": place, "called": {}, "shown": []})
         subject["called"][captions.bare(record.words("place"))] = None
         subject["shown"].append(cards[record.id])
-    subjects = (_subject(href, entry) for href, entry in by_href.items())
-    return sorted(subjects, key=lambda subject: (list_key(subject["name"], language), subject["href"]))
+    subjects = (_subject(href, entry, printing.say) for href, entry in by_href.items())
+    return sorted(subjects, key=lambda subject: (list_key(subject["name"], printing.language), subject["href"]))
 
 
-def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:
+def _subject(href: str, entry: Mapping[str, Any], say: Say) -> dict[str, Any]:
     place, count = entry["place"], len(entry["shown"])
     other_names = [words for words in entry["called"] if words.casefold() != place.name.casefold()]
-    lines = [*place.lines, f"Told as: {'; '.join(other_names)}" if other_names else ""]
+    lines = [*place.lines, say("Told as: {names}", names="; ".join(other_names)) if other_names else ""]
     return {
         "href": href,
         "name": clean(place.name),
@@ -72,6 +77,6 @@ def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:
         "kin": [],
         "point": place.point,
         "photographs": count,
-        "count": several(count, "photograph"),
-        "groups": [{"name": "Photographs from here", "shown": entry["shown"]}],
+        "count": photographs(count, say),
+        "groups": [{"name": say("Photographs from here"), "shown": entry["shown"]}],
     }

@@ -11,8 +11,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
-from boxlore.sheets.album_chapters import years_told
+from boxlore.core.wording.catalogue import Say
+from boxlore.sheets.album_chapters import decade_in_short, years_told
 
 IN_A_PART = 300
 """Photographs, or people, in one file; further files are loaded when somebody searches."""
@@ -26,10 +28,11 @@ def search_files(
     cards: Mapping[str, Any],
     people: Sequence[Mapping[str, Any]],
     faces: Mapping[str, Any],
+    style: Style,
 ) -> Iterator[tuple[str, str]]:
     """(name of a file, its text). The first is loaded with the page, and says how many further ones there are."""
     terms = {subject["href"]: subject["kin_words"] for subject in people}
-    rows = [_photograph(record, cards[record.id], terms) for record in records]
+    rows = [_photograph(record, cards[record.id], terms, style) for record in records]
     yield from _parts("search-people", "boxlorePeople", [_person(subject, faces) for subject in people])
     yield from _parts("search-data", "boxlorePages", rows)
 
@@ -46,21 +49,24 @@ def parts_of(count: int) -> int:
     return max(1, -(-count // IN_A_PART))
 
 
-def _photograph(record: Record, card: Mapping[str, Any], terms: Mapping[str, Sequence[str]]) -> dict[str, Any]:
-    words = [captions.title(record), captions.caption(record, "full"), captions.reference(record)]
+def _photograph(
+    record: Record, card: Mapping[str, Any], terms: Mapping[str, Sequence[str]], style: Style
+) -> dict[str, Any]:
+    said = Style(say=style.say, dates=style.dates)
+    words = [captions.title(record, said), captions.caption(record, "full", said), captions.reference(record, said)]
     words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
     words += [term for href in card["people"] for term in terms.get(href, ())]
     row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
-    return row | {"f": [line for line in (*words, _years(record)) if line]}
+    return row | {"f": [line for line in (*words, _years(record, style.say)) if line]}
 
 
-def _years(record: Record) -> str:
+def _years(record: Record, say: Say) -> str:
     """`1938 1930s`: the years that the date may mean, and their decade."""
     years = years_told(record)
     if years is None or years[1] - years[0] > MOST_YEARS:
         return ""
     spelled = [str(year) for year in range(years[0], years[1] + 1)]
-    return " ".join([*spelled, *dict.fromkeys(f"{year[:-1]}0s" for year in spelled)])
+    return " ".join([*spelled, *dict.fromkeys(decade_in_short(int(year) // 10 * 10, say) for year in spelled)])
 
 
 def _person(subject: Mapping[str, Any], faces: Mapping[str, Any]) -> dict[str, Any]:

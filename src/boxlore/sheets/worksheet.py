@@ -14,11 +14,13 @@ from pathlib import Path
 from typing import Any
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.sitting.worksheet_origin import NAME
 from boxlore.core.statements import KEEPER, Sure
+from boxlore.core.wording.catalogue import Say, to_say
 from boxlore.sheets.picture_on_paper import Room, Shelf, figure, folder_of, front_of
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.printable_words import isolated
@@ -132,6 +134,7 @@ def make_worksheet(
 
     `pictures` maps `picture_key` to a JPEG; `prefix` is that of the collection's numbers, `own` its own questions.
     """
+    say = printing.say
     theme, layout = worksheet_theme(printing.theme, form.per_page), PAGE_FORMS[form.per_page]
     large = replace(printing, theme=theme)
     with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
@@ -144,19 +147,32 @@ def make_worksheet(
             "line": layout.line,
             "least_picture": layout.picture,
             "words": {
-                "heading": "What do you remember?",
-                "how": "Write on the lines, as much or as little as you like. “I do not know” helps too: "
-                "put a question mark. Nothing has to be right.",
-                "known": "We have:",
-                "by": "Told by",
-                "on": "on",
-                "advice": "For whoever types the answers in",
-                "typing": f"Type each answer after its code into the file {form.answers}, such as A42-W3-B: the quay, "
-                f"and take them in with “Take in”, “Answers on paper”, or with the command below.{_begin(form)}",
+                "heading": say("What do you remember?"),
+                "how": say(
+                    "Write on the lines, as much or as little as you like. “I do not know” helps too: "
+                    "put a question mark. Nothing has to be right."
+                ),
+                "known": say("We have:"),
+                "by": say("Told by"),
+                "on": say("on"),
+                "advice": say("For whoever types the answers in"),
+                "typing": say(
+                    "Type each answer after its code into the file {file}, such as A42-W3-B: the quay, "
+                    "and take them in with “Take in”, “Answers on paper”, or with the command below.",
+                    file=form.answers,
+                )
+                + _begin(form, say),
                 "order": form.order,
             },
             "sheets": [
-                _sheet(record, shelf, room, questions_of(record, prefix, own, only_open=form.only_open), form.names)
+                _sheet(
+                    record,
+                    shelf,
+                    room,
+                    questions_of(record, prefix, own, only_open=form.only_open, style=printing.style),
+                    form.names,
+                    printing.style,
+                )
                 for record in records
             ],
         }
@@ -164,15 +180,19 @@ def make_worksheet(
     return pdf, [*shelf.findings, *findings]
 
 
-def _begin(form: WorksheetForm) -> str:
-    return f" A file of your own begins with the line {form.first_line}" if form.first_line else ""
+def _begin(form: WorksheetForm, say: Say) -> str:
+    if not form.first_line:
+        return ""
+    return " " + say("A file of your own begins with the line {line}", line=form.first_line)
 
 
-def _sheet(record: Record, shelf: Shelf, room: Room, questions: Sequence[WorksheetLine], names: bool) -> dict[str, Any]:
+def _sheet(
+    record: Record, shelf: Shelf, room: Room, questions: Sequence[WorksheetLine], names: bool, style: Style
+) -> dict[str, Any]:
     """One item as the template takes it. Without `names` nobody is named, also not for whom the picture is read out."""
     return {
         "number": record.number,
-        "reference": isolated(captions.reference(record)),
+        "reference": isolated(captions.reference(record, style)),
         "asked": [
             {
                 "code": line.code,
@@ -183,8 +203,8 @@ def _sheet(record: Record, shelf: Shelf, room: Room, questions: Sequence[Workshe
             }
             for line in questions
         ],
-        **figure(with_unnamed(record), shelf, room),
-        "alt": isolated(captions.alt_text(record if names else replace(record, people=()))),
+        **figure(with_unnamed(record), shelf, room, style),
+        "alt": isolated(captions.alt_text(record if names else replace(record, people=()), style)),
     }
 
 
@@ -202,68 +222,86 @@ def with_unnamed(record: Record) -> Record:
     return replace(record, people=(*record.people, *nameless))
 
 
-_QUESTIONS = (("date", "When was it?"), ("place", "Where was it?"), ("occasion", "What was going on?"))
+_QUESTIONS = (
+    ("date", to_say("When was it?")),
+    ("place", to_say("Where was it?")),
+    ("occasion", to_say("What was going on?")),
+)
 
 
 def questions_of(
-    record: Record, prefix: str, own: Sequence[OwnQuestion] = (), *, only_open: bool = False
+    record: Record,
+    prefix: str,
+    own: Sequence[OwnQuestion] = (),
+    *,
+    only_open: bool = False,
+    style: Style = captions.PLAIN,
 ) -> list[WorksheetLine]:
     """The questions for one item: people by number, then when, where, what was going on, the collection's own, and
     room for a story. `only_open` leaves out what is answered."""
-    lines = _all_questions(record, prefix, own)
+    lines = _all_questions(record, prefix, own, style)
     return [line for line in lines if line.is_open] if only_open else lines
 
 
-def _all_questions(record: Record, prefix: str, own: Sequence[OwnQuestion]) -> list[WorksheetLine]:
+def _all_questions(record: Record, prefix: str, own: Sequence[OwnQuestion], style: Style) -> list[WorksheetLine]:
     def line(field: str, asks: str, known: str = "", lines: int = 1, marker: int = 0) -> WorksheetLine:
         code = write_code(CodedLine(record.number, field, marker), prefix)
         return WorksheetLine(code, asks, known, lines, field, not record.words(field))
 
+    say, plain = style.say, Style(say=style.say)
     front = front_of(record)
     everyone = with_unnamed(record).shown()
     marked = [person for person in everyone if person.number and front is not None and person.scan == front.id]
     others = [person for person in record.shown() if person not in marked]
-    unmarked = captions.listed(captions.names_of(others))
+    unmarked = say.listed(captions.names_of(others, plain))
     lines = [
         replace(
-            line("person", _who(person, len(everyone) > 1), captions.name_of(person), marker=person.number),
+            line("person", _who(person, len(everyone) > 1, say), captions.name_of(person, plain), marker=person.number),
             is_open=not person.name or person.unsure,
         )
         for person in sorted(marked, key=lambda person: person.number)
     ]
-    asks = "Who else is in it?" if marked else "Who is in it, from left to right?"
+    asks = say("Who else is in it?") if marked else say("Who is in it, from left to right?")
     who = line("person", asks, unmarked, lines=len(others) or (1 if marked else SPARE))
     lines.append(replace(who, is_open=not everyone or any(person.unsure for person in others)))
     for name, asks in _QUESTIONS:
-        known = {"date": captions.date_line, "place": captions.place_line}.get(name, captions.occasion_line)(record)
-        lines.append(line(name, asks, known or captions.bare(record.words(name))))
+        known = {"date": captions.date_line, "place": captions.place_line}.get(name, _occasion)(record, style)
+        lines.append(line(name, say(asks), known or captions.bare(record.words(name))))
     for question in own:
         known = captions.bare(record.words(question.field))
         lines.append(line(question.field, question.asks, known, question.lines))
-    lines.append(line("story", "What else do you remember?", lines=STORY_LINES))
+    lines.append(line("story", say("What else do you remember?"), lines=STORY_LINES))
     return lines
 
 
-def _who(person: PersonShown, numbered: bool) -> str:
-    return f"Who is number {person.number}?" if person.number and numbered else "Who is it?"
+def _occasion(record: Record, style: Style) -> str:
+    return captions.occasion_line(record)
+
+
+def _who(person: PersonShown, numbered: bool, say: Say) -> str:
+    return say("Who is number {number}?", number=person.number) if person.number and numbered else say("Who is it?")
 
 
 def blank_answers(
-    records: Sequence[Record], prefix: str, own: Sequence[OwnQuestion] = (), form: WorksheetForm = USUAL
+    records: Sequence[Record],
+    prefix: str,
+    own: Sequence[OwnQuestion] = (),
+    form: WorksheetForm = USUAL,
+    style: Style = captions.PLAIN,
 ) -> str:
     """The text of a file to type the answers into: every code of the worksheet, with its question as a comment."""
+    say = style.say
     lines = [
-        "# Type each answer after its code; leave blank what was left blank. A question mark alone: not known.",
-        "# An answer of several lines: begin each further line with a blank.",
-        f"# Then: {form.order}",
-        *(
-            [f"# The next line says of which photographs these are: leave it.\n{form.first_line}"]
-            if form.origin
-            else ()
-        ),
+        "# "
+        + say("Type each answer after its code; leave blank what was left blank. A question mark alone: not known."),
+        "# " + say("An answer of several lines: begin each further line with a blank."),
+        "# " + say("Then: {command}", command=form.order),
     ]
+    if form.origin:
+        lines += ["# " + say("The next line says of which photographs these are: leave it."), form.first_line]
     for record in records:
-        lines += ["", f"# {captions.reference(record)}"]
-        for line in questions_of(record, prefix, own, only_open=form.only_open):
-            lines += [f"# {line.asks}{f' We have: {line.known}' if line.known else ''}", f"{line.code}:"]
+        lines += ["", f"# {captions.reference(record, style)}"]
+        for line in questions_of(record, prefix, own, only_open=form.only_open, style=style):
+            known = f" {say('We have:')} {line.known}" if line.known else ""
+            lines += [f"# {line.asks}{known}", f"{line.code}:"]
     return "\n".join(lines) + "\n"

@@ -6,7 +6,6 @@ from collections.abc import Callable, Container, Iterable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS
 from boxlore.core.fields.table import FIELDS
@@ -14,6 +13,7 @@ from boxlore.core.findings import several
 from boxlore.core.people.names_in_text.text_normalising import as_seen
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Subject, fold
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.store.backups import FOLDER
 from boxlore.store.queries import every_words
 from boxlore.store.strike import StrikeReport as StrikeReport
@@ -308,7 +308,7 @@ def _still_in_backups(collection: Collection, standing: Standing) -> str:
     """Where the words stand in backups alone, and how they go from there."""
     names = [f"{FOLDER}/{name}" for name in standing.backups[:BACKUPS_NAMED]]
     more = len(standing.backups) - len(names)
-    files = listed([*names, *([several(more, "more backup")] if more else ())])
+    files = ENGLISH.listed([*names, *([several(more, "more backup")] if more else ())])
     text = f"“{standing.text[:80]}”"
     delete = f"delete {'it' if len(standing.backups) == 1 else 'them'} if the words must go."
     if standing.place in (Place.BY, Place.ACT) or standing.field not in FIELDS:

@@ -12,11 +12,13 @@ The page hears of each new picture by Server-Sent Events (HTML, 9.2).
 """
 
 import json
+import re
 import socket
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import asdict
+from html import escape
 from http import HTTPStatus
 from http.cookies import CookieError, SimpleCookie
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
@@ -26,6 +28,7 @@ from typing import Any
 from urllib.parse import parse_qs, urlsplit
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.wording.catalogue import Say
 from boxlore.tasks.sitting.tellers_page import Showing, View
 from boxlore.viewing.addresses import LOOPBACK, Address, of_this_machine
 from boxlore.viewing.connections import Connections
@@ -50,6 +53,17 @@ HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Cache-Control": "no-store",
 }
+
+
+_MESSAGE = re.compile(r"\{\{say: (.*?)\}\}")
+
+
+def page_file(name: str, say: Say) -> str:
+    """A file of the page in the language of whoever looks. Its messages stand in it as `{{say: Show the picture}}`, in
+    HTML and in the strings of the script alike: so no translation holds a mark that would end either."""
+    text = resources.files("boxlore.viewing").joinpath("page", name).read_text(encoding="utf-8")
+    said = _MESSAGE.sub(lambda message: escape(say(message[1]).replace("\\", "")), text)
+    return said.replace("{{language}}", say.language)
 
 
 class Server(ThreadingHTTPServer):
@@ -137,7 +151,7 @@ class Handler(BaseHTTPRequestHandler):
             return
         if path.path in FILES:
             name, kind = FILES[path.path]
-            self._answer(resources.files("boxlore.viewing").joinpath("page", name).read_bytes(), kind)
+            self._answer(page_file(name, self.server.showing.words).encode(), kind)
         elif path.path == "/events":
             self._follow()
         else:

@@ -16,6 +16,7 @@ from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, Said, Source, Sure
+from boxlore.core.wording.catalogue import ENGLISH
 
 LEIDA = Source(Said.NARRATOR, "leida")
 
@@ -98,7 +99,7 @@ TITLES = [
 @every_row(("made", "title"), TITLES)
 def test_titles(made: Record, title: str) -> None:
     assert captions.title(made) == title
-    assert captions.title(made, brackets=True) == (title if made.words("title") else f"[{title}]")
+    assert captions.title(made, Style(brackets=True)) == (title if made.words("title") else f"[{title}]")
 
 
 NAMES = [
@@ -135,7 +136,7 @@ LISTS = [
 
 @pytest.mark.parametrize(("names", "wanted"), LISTS)
 def test_lists(names: list[str], wanted: str) -> None:
-    assert captions.listed(names) == wanted
+    assert ENGLISH.listed(names) == wanted
 
 
 def back_and_front(*others: PersonShown) -> Record:

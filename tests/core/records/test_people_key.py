@@ -33,19 +33,19 @@ CASES = [
     (
         "nine in two rows",
         line(0.5, "23456", "ABCDE") + line(0.3, "2357", "WXYZ"),
-        [("Back row", "W X Y Z"), ("Front row", "A B C D E")],
+        [("back row", "W X Y Z"), ("front row", "A B C D E")],
     ),
     (
         "three rows",
         line(0.2, "345", "ABC") + line(0.4, "246", "DEF") + line(0.6, "35", "GH"),
-        [("Back row", "A B C"), ("Middle row", "D E F"), ("Front row", "G H")],
+        [("back row", "A B C"), ("middle row", "D E F"), ("front row", "G H")],
     ),
     (
         "four rows",
         line(0.1, "34", "AB") + line(0.3, "34", "CD") + line(0.5, "34", "EF") + line(0.7, "34", "GH"),
         [
-            ("Back row", "A B"), ("Second row from the back", "C D"), ("Third row from the back", "E F"),
-            ("Front row", "G H"),
+            ("back row", "A B"), ("second row from the back", "C D"), ("third row from the back", "E F"),
+            ("front row", "G H"),
         ],
     ),
     ("children beside them are no front row", line(0.4, "23", "AB") + line(0.55, "67", "CD"), [("", "A B C D")]),
@@ -53,7 +53,7 @@ CASES = [
     (
         "one child in front of four is one",
         line(0.4, "2468", "ABCD") + line(0.6, "5", "E"),
-        [("Back row", "A B C D"), ("Front row", "E")],
+        [("back row", "A B C D"), ("front row", "E")],
     ),
     ("heads of many heights in one line", line(0.40, "246", "ACE") + line(0.44, "357", "BDF"), [("", "A B C D E F")]),
     (
@@ -64,12 +64,12 @@ CASES = [
     (
         "nine tenths of a head lower is a row in front",
         line(0.40, "2468", "ABCD", size=0.1) + line(0.49, "357", "EFG", size=0.1),
-        [("Back row", "A B C D"), ("Front row", "E F G")],
+        [("back row", "A B C D"), ("front row", "E F G")],
     ),
     (
         "points instead of boxes",
         [shown("A", 0.2, 0.3), shown("B", 0.4, 0.31), shown("C", 0.25, 0.6), shown("D", 0.45, 0.6)],
-        [("Back row", "A B"), ("Front row", "C D")],
+        [("back row", "A B"), ("front row", "C D")],
     ),
 ]  # fmt: skip
 

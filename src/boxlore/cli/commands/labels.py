@@ -29,6 +29,7 @@ def labels(
     paper: str | None,
     theme: str,
     kin_of: str,
+    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -37,7 +38,14 @@ def labels(
 
     Plain paper with crop marks: A6, A7, or cards of 3 by 5 inches.
     """
-    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    order = PrintOrder(
+        to=To(to),
+        selection=options.selected(chosen),
+        paper=paper or "",
+        theme=theme,
+        kin_of=kin_of,
+        language=language or "",
+    )
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
         say_left_out(collection, order.to, order.selection)

@@ -28,6 +28,7 @@ from boxlore.tasks.sitting.voices import heard
     help="plain, large-print, linen, slate, or a file of your own (.toml): colours.",
 )
 @options.kin_of
+@options.output_language
 @click.option(
     "--voice",
     is_flag=True,
@@ -43,6 +44,7 @@ def pages(
     to: str,
     theme: str,
     kin_of: str,
+    language: str | None,
     voice: bool,
     over: bool,
     on_day: date | None,
@@ -53,7 +55,9 @@ def pages(
     They need no network and no script, and can be copied to a stick. With --for family they hold what only the
     family may see: do not put those on the web.
     """
-    order = PrintOrder(to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of)
+    order = PrintOrder(
+        to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of, language=language or ""
+    )
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, order.to, order.selection)

@@ -35,13 +35,20 @@ def sheet(
     paper: str | None,
     theme: str,
     kin_of: str,
+    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
     """Write the album to OUT (a .pdf): a title page, chapters of captioned photographs, who is who, places."""
     order = PrintOrder(
-        to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of, by=by
+        to=To(to),
+        selection=options.selected(chosen),
+        paper=paper or "",
+        theme=theme,
+        kin_of=kin_of,
+        language=language or "",
+        by=by,
     )
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over

@@ -44,6 +44,7 @@ def slips(
     paper: str | None,
     theme: str,
     kin_of: str,
+    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -53,7 +54,14 @@ def slips(
     A slip is as wide as its copy print lies or stands. The print size is in inches (4x6, 5x7, 8x10) or in
     centimetres (10x15, 13x18).
     """
-    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    order = PrintOrder(
+        to=To(to),
+        selection=options.selected(chosen),
+        paper=paper or "",
+        theme=theme,
+        kin_of=kin_of,
+        language=language or "",
+    )
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
         say_left_out(collection, order.to, order.selection)

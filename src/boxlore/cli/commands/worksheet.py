@@ -49,6 +49,7 @@ def worksheet(
     paper: str | None,
     theme: str,
     kin_of: str,
+    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -58,7 +59,14 @@ def worksheet(
     A photograph and its lines stand together on a page, in type of 20 points; two or four a page have smaller type.
     Beside it goes a text file with every code, to type the answers into; boxlore tell --from takes it in.
     """
-    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    order = PrintOrder(
+        to=To(to),
+        selection=options.selected(chosen),
+        paper=paper or "",
+        theme=theme,
+        kin_of=kin_of,
+        language=language or "",
+    )
     if teller:
         options.refuse_given(ctx, "with --ask", *options.SELECTION)
     else:

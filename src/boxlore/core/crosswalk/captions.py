@@ -10,6 +10,7 @@
 5. A title made by us follows DACS 2.3.3 (name, nature and topic, no brackets), or stands in brackets if the collection
    asks for it.
 6. LENGTHS says what each length of caption holds.
+7. Our own words are said in the language of the style (`core/wording/catalogue`); what is told stays as it was told.
 """
 
 import re
@@ -22,10 +23,11 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.file_names import title_of_paths, words_of_paths
 from boxlore.core.fields.letters import is_blank, isolated
 from boxlore.core.fields.table import FIELDS, OWN
-from boxlore.core.people.who_is_where.written_out import AROUND, counted_place
+from boxlore.core.people.who_is_where.written_out import AROUND, said_place
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import KeyRow, key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
+from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
 
 LENGTHS: dict[str, tuple[str, ...]] = {
     "slip": ("who", "where_when"),
@@ -35,19 +37,17 @@ LENGTHS: dict[str, tuple[str, ...]] = {
 """Length -> its parts in order, by the names of _PARTS."""
 
 NATURE = {
-    "print": "photograph",
-    "negative": "negative",
-    "slide": "slide",
-    "postcard": "postcard",
-    "album-page": "album page",
-    "letter": "letter",
-    "note": "note",
-    "card": "mounted photograph",
+    "print": to_say("photograph"),
+    "negative": to_say("negative"),
+    "slide": to_say("slide"),
+    "postcard": to_say("postcard"),
+    "album-page": to_say("album page"),
+    "letter": to_say("letter"),
+    "note": to_say("note"),
+    "card": to_say("mounted photograph"),
 }
 MOST_NAMED = 3
 """How many people a devised title names (DACS 2.3.7)."""
-
-_COUNTS = "no one two three four five six seven eight nine".split()
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +60,8 @@ class Style:
     """Person id -> what the person is to the one whose album it is: `Leida’s grandmother`."""
     dates: FamilyWay | None = None
     """How the family writes its dates; None for the form of archives (DACS)."""
+    say: Say = ENGLISH
+    """In which language our own words are; archives have English."""
 
 
 PLAIN = Style()
@@ -68,8 +70,8 @@ PLAIN = Style()
 # titles
 
 
-def title(record: Record, *, brackets: bool = False) -> str:
-    """The title as told; else one devised from people, occasion and place, in brackets with `brackets`.
+def title(record: Record, style: Style = PLAIN) -> str:
+    """The title as told; else one devised from people, occasion and place, in brackets if the style has them.
 
     Where none of them is known, the words of the file's name, if they are a phrase: they are often the only caption
     that there is. Beside what is no phrase (`CON`, `Odd f`) the title is the nature alone (DACS 2.3.3).
@@ -78,8 +80,8 @@ def title(record: Record, *, brackets: bool = False) -> str:
         return view
     if not (record.shown() or record.words("occasion") or record.words("place")) and (words := title_by_file(record)):
         return capital(words)
-    devised = capital(_devised(record))
-    return f"[{devised}]" if brackets else devised
+    devised = capital(_devised(record, style))
+    return f"[{devised}]" if style.brackets else devised
 
 
 def title_by_file(record: Record) -> str:
@@ -92,20 +94,34 @@ def named_by_file(record: Record) -> str:
     return words_of_paths([view.words for view in record.all("file_name")])
 
 
-def _devised(record: Record) -> str:
+def _devised(record: Record, style: Style) -> str:
     """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
-    nature, occasion, place = nature_of(record), bare(record.words("occasion")), _place_words(record)
+    occasion, place = bare(record.words("occasion")), _place_words(record, style)
     people = [shown for shown in record.named_people if shown.role == "person"]
-    names = names_of(people, most=MOST_NAMED)
-    further = len(people) - len(names)
-    others = "other" if further == 1 else "others"
-    who = listed([*names, f"{_count(further)} {others}"] if further else names)
     if not occasion:
-        subject = _of(nature, who) if names else nature
-        return _joined(subject, place)
-    if not names or _names_someone(occasion, people):
-        return _joined(occasion, "" if names else place)
-    return f"{who}, {occasion}"
+        return _joined(_shows(record, people, style.say, MOST_NAMED), place)
+    if not people or _names_someone(occasion, people):
+        return _joined(occasion, "" if people else place)
+    return f"{_who(people, style.say, MOST_NAMED)}, {occasion}"
+
+
+def _who(people: Sequence[PersonShown], say: Say, most: int | None) -> str:
+    """The first so many of these people, or all, and how many others there are."""
+    names = names_of(people, Style(say=say), most)
+    further = len(people) - len(names)
+    others = [say.counted(further, "{number} other", "{number} others", number=_count(further, say))] if further else []
+    return say.listed([*names, *others])
+
+
+def _shows(record: Record, people: Sequence[PersonShown], say: Say, most: int | None = None) -> str:
+    """`photograph of Anna`; `photograph, perhaps of Anna`; of nobody only the nature."""
+    nature = nature_of(record, say)
+    if not people:
+        return nature
+    hedge, name = _doubt_and_name(people[0], say)
+    if hedge and len(people) == 1:
+        return say("{nature}, {doubt} of {name}", nature=nature, doubt=hedge.lower(), name=isolated(name))
+    return say("{nature} of {names}", nature=nature, names=_who(people, say, most))
 
 
 def _names_someone(words: str, people: Sequence[PersonShown]) -> bool:
@@ -135,22 +151,28 @@ def _plain(words: str) -> list[str]:
     return re.findall(r"\w+", fold(words))
 
 
-def _count(number: int) -> str:
-    return _COUNTS[number] if number < len(_COUNTS) else str(number)
+_COUNTS = (
+    "", to_say("one"), to_say("two"), to_say("three"), to_say("four"), to_say("five"), to_say("six"), to_say("seven"),
+    to_say("eight"), to_say("nine"),
+)  # fmt: skip
 
 
-def nature_of(record: Record) -> str:
+def _count(number: int, say: Say) -> str:
+    return say(_COUNTS[number]) if 0 < number < len(_COUNTS) else say.number(number)
+
+
+def nature_of(record: Record, say: Say = ENGLISH) -> str:
     """What kind of thing the item is, in one or two words (NATURE)."""
-    return NATURE.get(record.kind, record.kind)
+    return say(NATURE[record.kind]) if record.kind in NATURE else record.kind
 
 
 # names
 
-NOT_KNOWN = "someone not known"
-NOT_NAMED = "someone not named here"
+NOT_KNOWN = to_say("someone not known")
+NOT_NAMED = to_say("someone not named here")
 """A place between others of which nothing is told, or may not be."""
 
-_HEDGES = {Sure.GUESS: "perhaps", Sure.LIKELY: "probably"}
+_HEDGES = {Sure.GUESS: to_say("perhaps"), Sure.LIKELY: to_say("probably")}
 _DOUBTS = frozenset("perhaps probably maybe possibly likely".split())
 _HEDGED = frozenset("perhaps probably maybe possibly likely unsure not".split())
 
@@ -160,12 +182,12 @@ def name_of(shown: PersonShown, style: Style = PLAIN, *, among: bool = False) ->
 
     `among` others the doubt stands behind the name, in brackets, unless a number stands before it.
     """
-    return _with_doubt(shown, _doubt_and_name(shown), style, among=among)
+    return _with_doubt(shown, _doubt_and_name(shown, style.say), style, among=among)
 
 
 def _name_in_a_sentence(shown: PersonShown, style: Style, *, among: bool) -> str:
     """The same, with the name itself in an isolate where it is written from right to left."""
-    hedge, name = _doubt_and_name(shown)
+    hedge, name = _doubt_and_name(shown, style.say)
     return _with_doubt(shown, (hedge, isolated(name)), style, among=among)
 
 
@@ -182,15 +204,16 @@ def _with_doubt(shown: PersonShown, doubt_and_name: tuple[str, str], style: Styl
     return f"{shown.number}\u00a0{name}" if numbered else name
 
 
-def _doubt_and_name(shown: PersonShown) -> tuple[str, str]:
+def _doubt_and_name(shown: PersonShown, say: Say) -> tuple[str, str]:
     """The word of doubt, as told in the name or by how sure it is, and the name without it."""
     name = one_line(shown.name)
     first, _, rest = name.partition(" ")
     if rest and fold(first) in _DOUBTS:
         return first, rest
     words = _plain(name)
-    hedge = "" if "?" in name or not words or words[0] in _HEDGED else _HEDGES.get(shown.sure, "")
-    return hedge, name
+    if "?" in name or not words or words[0] in _HEDGED or shown.sure not in _HEDGES:
+        return "", name
+    return say(_HEDGES[shown.sure]), name
 
 
 def names_of(people: Sequence[PersonShown], style: Style = PLAIN, most: int | None = None) -> list[str]:
@@ -198,39 +221,26 @@ def names_of(people: Sequence[PersonShown], style: Style = PLAIN, most: int | No
     return [_name_in_a_sentence(person, style, among=len(people) > 1) for person in people[:most]]
 
 
-def _of(nature: str, who: str) -> str:
-    """`photograph of Anna`; `photograph, perhaps of Anna`."""
-    first, _, rest = who.partition(" ")
-    return f"{nature}, {first.lower()} of {rest}" if rest and fold(first) in _DOUBTS else f"{nature} of {who}"
-
-
-def listed(names: Sequence[str]) -> str:
-    """`A, B and C`; with semicolons if a name itself holds a comma."""
-    if len(names) < 2:
-        return "".join(names)
-    mark = ";" if any("," in name for name in names) else ","
-    last = f"{mark} and" if mark == ";" else " and"
-    return f"{f'{mark} '.join(names[:-1])}{last} {names[-1]}"
-
-
 # the parts of a caption: each a sentence without its stop, or empty
 
 
 def who_line(record: Record, style: Style = PLAIN) -> str:
     """Who is in it, row by row, from left to right; '' if nobody is told. Nobody has the words that are in question."""
-    people = _in_the_picture(record)
+    people, say = _in_the_picture(record), style.say
     rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
         among = len(people) > 1
-        names = listed([_placed_name(row, at, style, among=among) for at in range(len(row.people))])
-        if len(row.people) == 1 or row.places or row.name in AROUND:
-            clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
+        names = say.listed([_placed_name(row, at, style, among=among) for at in range(len(row.people))])
+        is_order = len(row.people) > 1 and not row.places and row.name not in AROUND
+        if row.name:
+            pattern = to_say("{row}, left to right: {names}") if is_order else to_say("{row}: {names}")
+            clauses.append(say(pattern, row=capital(say(row.name)), names=names))
         else:
-            clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
-    others = listed([_name_in_a_sentence(person, style, among=len(people) > 1) for person in unplaced(people)])
+            clauses.append(say("left to right: {names}", names=names) if is_order else names)
+    others = say.listed([_name_in_a_sentence(person, style, among=len(people) > 1) for person in unplaced(people)])
     if others:
-        clauses.append(f"with {others}" if clauses else others)
+        clauses.append(say("with {names}", names=others) if clauses else others)
     line = clauses[0] if clauses else ""
     for clause in clauses[1:]:
         line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}"
@@ -244,23 +254,24 @@ def _in_the_picture(record: Record) -> list[PersonShown]:
 def _placed_name(row: KeyRow, at: int, style: Style, *, among: bool) -> str:
     person = row.people[at]
     if person is None and at in row.gaps:
-        return NOT_NAMED
-    name = _name_in_a_sentence(person, style, among=among) if person else NOT_KNOWN
-    return f"{name} ({counted_place(row.places[at])})" if row.places else name
+        return style.say(NOT_NAMED)
+    name = _name_in_a_sentence(person, style, among=among) if person else style.say(NOT_KNOWN)
+    return f"{name} ({said_place(row.places[at], style.say)})" if row.places else name
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:
     """Who is named and not shown."""
-    names = listed(names_of(record.shown("named"), style))
+    names = style.say.listed(names_of(record.shown("named"), style))
     if not names:
         return ""
-    return f"named, not shown: {names}" if record.shown() else f"names {names}"
+    pattern = to_say("named, not shown: {names}") if record.shown() else to_say("names {names}")
+    return style.say(pattern, names=names)
 
 
 def taker_line(record: Record, style: Style = PLAIN) -> str:
     """Who took the picture."""
-    names = listed(names_of(record.shown("photographer"), style))
-    return f"photograph by {names}" if names else ""
+    names = style.say.listed(names_of(record.shown("photographer"), style))
+    return style.say("photograph by {names}", names=names) if names else ""
 
 
 def date_line(record: Record, style: Style = PLAIN) -> str:
@@ -268,10 +279,10 @@ def date_line(record: Record, style: Style = PLAIN) -> str:
 
     Of dates that cannot all be so, each, with who says it.
     """
-    return _each(record, "date", lambda view: _date_told(view, style))
+    return _each(record, "date", lambda view: _date_told(view, style), style.say)
 
 
-def _each(record: Record, name: str, line: Callable[[StatementView], str]) -> str:
+def _each(record: Record, name: str, line: Callable[[StatementView], str], say: Say) -> str:
     """The line of the statement in force; of those that cannot all be so each line, with who says it."""
     conflict = record.disputed(name)
     if conflict is None:
@@ -280,9 +291,9 @@ def _each(record: Record, name: str, line: Callable[[StatementView], str]) -> st
     speakers: dict[str, list[str]] = {}
     for view in conflict.told:
         speakers.setdefault(line(view), []).append(view.speaker)
-    doubt = ["disputed"] * bool(conflict.hidden)
-    return " or ".join(
-        _with_note(words, "; ".join([", ".join(dict.fromkeys(names)), *doubt])) for words, names in speakers.items()
+    doubt = [say("disputed")] * bool(conflict.hidden)
+    return say.either(
+        [_with_note(words, "; ".join([", ".join(dict.fromkeys(names)), *doubt])) for words, names in speakers.items()]
     )
 
 
@@ -318,32 +329,33 @@ def _says(words: str, shown: str) -> bool:
     return not (numeric and sum(len(number) < 3 and 1 <= int(number) <= 12 for number in numbers_told) == 2)
 
 
-def _place_words(record: Record) -> str:
+def _place_words(record: Record, style: Style) -> str:
     """The place in few words; of places that cannot all be so each, without who says it."""
-    places = " or ".join(dict.fromkeys(isolated(bare(view.words)) for view in record.rests_on("place")))
+    places = style.say.either(list(dict.fromkeys(isolated(bare(view.words)) for view in record.rests_on("place"))))
     conflict = record.disputed("place")
-    return f"{places} (disputed)" if conflict and conflict.hidden else places
+    return f"{places} ({style.say('disputed')})" if conflict and conflict.hidden else places
 
 
-def place_line(record: Record) -> str:
+def place_line(record: Record, style: Style = PLAIN) -> str:
     """The place as told, and behind it the place of today, if that has another name; '' if none is told.
 
     Of places that cannot all be so, each, with who says it.
     """
-    return _each(record, "place", _place_told)
+    return _each(record, "place", lambda view: _place_told(view, style.say), style.say)
 
 
-def _place_told(view: StatementView) -> str:
+def _place_told(view: StatementView, say: Say) -> str:
     words = bare(view.words)
     place = view.place.best if view.place else None
     if place is None or not place.city or _within(_plain(place.city), _plain(words)):
         return words
-    return f"{words} (now {', '.join(part for part in (place.city, place.country) if part)})"
+    now = ", ".join(part for part in (place.city, say.country(place.country_code, place.country)) if part)
+    return f"{words} ({say('now {place}', place=now)})"
 
 
 def where_when(record: Record, style: Style = PLAIN) -> str:
     """Place and date, with a comma between."""
-    return ", ".join(part for part in (isolated(place_line(record)), date_line(record, style)) if part)
+    return ", ".join(part for part in (isolated(place_line(record, style)), date_line(record, style)) if part)
 
 
 def occasion_line(record: Record) -> str:
@@ -353,36 +365,40 @@ def occasion_line(record: Record) -> str:
     return "" if in_title else occasion
 
 
-_SIDES = {"recto": "as written on the front", "verso": "as written on the back"}
-_BOTH_SIDES = "as written on the front and the back"
+_SIDES = {"recto": to_say("as written on the front"), "verso": to_say("as written on the back")}
+_BOTH_SIDES = to_say("as written on the front and the back")
 
 
-def source_line(record: Record) -> str:
+def source_line(record: Record, style: Style = PLAIN) -> str:
     """Who says so: the sources of the date, place, occasion, people, stories and own questions, each once."""
     rests_on = [view for name in ("date", "place", "occasion") for view in record.rests_on(name)]
     rests_on += [*record.all("story"), *own_views(record), *(person.told for person in record.people)]
-    tellers = dict.fromkeys(_teller(view) for view in rests_on if view.source.said is Said.NARRATOR)
-    clauses = [f"told by {listed(list(tellers))}"] if tellers else []
-    written = dict.fromkeys(filter(None, map(_written, rests_on)))
-    if all(side in written for side in _SIDES.values()):
-        written = {_BOTH_SIDES: None} | {words: None for words in written if words not in _SIDES.values()}
+    say = style.say
+    tellers = dict.fromkeys(view.said_by or say("a narrator") for view in rests_on if view.source.said is Said.NARRATOR)
+    clauses = [say("told by {names}", names=say.listed(list(tellers)))] if tellers else []
+    written = dict.fromkeys(filter(None, (_written(view, say) for view in rests_on)))
+    sides = [say(side) for side in _SIDES.values()]
+    if all(side in written for side in sides):
+        written = {say(_BOTH_SIDES): None} | {words: None for words in written if words not in sides}
     return "; ".join([*clauses, *written])
 
 
-def _teller(view: StatementView) -> str:
-    return view.said_by or "a narrator"
-
-
-def _written(view: StatementView) -> str:
+def _written(view: StatementView, say: Say) -> str:
     if view.source.said is Said.INSCRIPTION:
-        return _SIDES.get(view.source.ref, "as written on it")
-    return f"after {bare(view.source.ref)}" if view.source.said is Said.DOCUMENT and view.source.ref else ""
+        return say(_SIDES.get(view.source.ref, to_say("as written on it")))
+    is_named = view.source.said is Said.DOCUMENT and view.source.ref
+    return say("after {document}", document=bare(view.source.ref)) if is_named else ""
 
 
-def inscription_line(record: Record) -> str:
+def inscription_line(record: Record, style: Style = PLAIN) -> str:
     """What is written on the item, in quotation marks; '' if nothing is."""
-    written = [f"“{one_line(view.words)}”" for view in record.all("inscription")]
-    return f"Written on it: {'; '.join(written)}" if written else ""
+    written = [quoted(view.words, style.say) for view in record.all("inscription")]
+    return style.say("Written on it: {words}", words="; ".join(written)) if written else ""
+
+
+def quoted(words: str, say: Say) -> str:
+    """The words on one line, in the quotation marks of the language."""
+    return say("“{words}”", words=one_line(words))
 
 
 def stories_line(record: Record) -> str:
@@ -413,7 +429,7 @@ _PARTS: dict[str, Callable[[Record, Style], str]] = {
     "where_when": where_when,
     "stories": lambda record, style: stories_line(record),
     "own": lambda record, style: " ".join(own_lines(record)),
-    "source": lambda record, style: source_line(record),
+    "source": source_line,
 }
 
 
@@ -463,26 +479,47 @@ def sentence(words: str) -> str:
 
 def alt_text(record: Record, style: Style = PLAIN) -> str:
     """What the picture shows, for someone who cannot see it: nature, people, occasion, place and date."""
-    nature = capital(nature_of(record))
-    who = listed(names_of(_in_the_picture(record)))
-    subject = bare(record.words("title")) or bare(record.words("occasion"))
-    shows = _of(nature, who) if who else f"{nature}: {subject}" if subject else f"{nature}, not yet described"
-    also = (
-        bare(record.words("occasion")) if who and not _names_someone(record.words("occasion"), record.shown()) else ""
-    )
+    say, people = style.say, _in_the_picture(record)
+    occasion = bare(record.words("occasion"))
+    if people:
+        shows = capital(_shows(record, people, say))
+    elif subject := bare(record.words("title")) or occasion:
+        shows = say("{nature}: {subject}", nature=capital(nature_of(record, say)), subject=subject)
+    else:
+        shows = say("{nature}, not yet described", nature=capital(nature_of(record, say)))
+    also = occasion if people and not _names_someone(occasion, record.shown()) else ""
     view = record.first("date")
     when = (date_words(view.date, style) or view.words) if view else ""
-    return sentence(_joined(shows, also, _place_words(record), when))
+    return sentence(_joined(shows, also, _place_words(record, style), when))
 
 
-def reference(record: Record, separator: str = " · ") -> str:
+def reference(record: Record, style: Style = PLAIN) -> str:
     """`TRA-0042 · Box 3 · Folder 12 · Item 4 · archive P-991`: the number, where the item is kept now, and what an
     archive that has it calls it."""
-    mark = record.mark.long.replace(" / ", separator) if record.mark else ""
-    return separator.join(part for part in (record.number, mark, archives_own(record)) if part)
+    where = place_kept(record, style.say)
+    return " · ".join(part for part in (record.number, *where, archives_own(record, style)) if part)
 
 
-def archives_own(record: Record) -> str:
+def place_kept(record: Record, say: Say = ENGLISH) -> list[str]:
+    """`Box 3`, `Folder 12`, `Item 4`: where the item is kept now, from the outermost container inward."""
+    if record.mark is None:
+        return []
+    item = [say("Item {label}", label=record.mark.item)] if record.mark.item else []
+    return [*(container(kind, label, say) for kind, label in record.mark.path), *item]
+
+
+_CONTAINERS = {
+    "box": to_say("Box {label}"), "folder": to_say("Folder {label}"), "album": to_say("Album {label}"),
+    "sleeve": to_say("Sleeve {label}"), "page": to_say("Page {label}"),
+}  # fmt: skip
+
+
+def container(kind: str, label: str, say: Say = ENGLISH) -> str:
+    """`Box 3`: a container by its kind (a member of `marks.KINDS`) and label."""
+    return say(_CONTAINERS[kind], label=label) if kind in _CONTAINERS else f"{kind.capitalize()} {label}"
+
+
+def archives_own(record: Record, style: Style = PLAIN) -> str:
     """`archive P-991`; nothing where no archive has given a reference."""
     references = [view.words.strip() for view in record.all("archive_reference") if view.words.strip()]
-    return f"archive {listed(references)}" if references else ""
+    return style.say("archive {reference}", reference=style.say.listed(references)) if references else ""

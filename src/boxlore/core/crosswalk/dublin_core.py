@@ -148,7 +148,7 @@ class CrosswalkRow:
 def _title(record: Record, facts: CollectionFacts) -> list[DcValue]:
     view = record.first("title")
     language = view.language if view else facts.language
-    return [DcValue(captions.title(record, brackets=facts.brackets), language)]
+    return [DcValue(captions.title(record, captions.Style(brackets=facts.brackets)), language)]
 
 
 def _identifier(record: Record, facts: CollectionFacts) -> list[DcValue]:

@@ -68,7 +68,7 @@ def _in_its_language(view: StatementView, context: CaptionContext) -> Alt | None
 def _title(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     if (view := record.first("title")) is not None:
         return _in_its_language(view, context)
-    return _words(captions.title(record, brackets=context.brackets), context)
+    return _words(captions.title(record, captions.Style(brackets=context.brackets)), context)
 
 
 def _description(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:

@@ -13,8 +13,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
-from boxlore.core.people.kin_terms import blood_term, gendered, is_told
+from boxlore.core.people.kin_terms import SAID_IN_LANGUAGES, blood_term, gendered, is_told
 from boxlore.core.people.person import Person
+from boxlore.core.wording.catalogue import ENGLISH, Say
 
 MOST_STEPS = 14
 """Links between two people beyond which nobody is called kin."""
@@ -360,12 +361,21 @@ def possessive(name: str) -> str:
     return f"{name}'s"
 
 
-def kin_words(kin: Kin, ego: Person, relative: Person) -> str:
-    """“Ruth's mother's cousin”, or an empty string where no kinship is known."""
+def kin_words(kin: Kin, ego: Person, relative: Person, say: Say = ENGLISH) -> str:
+    """“Ruth's mother's cousin”, or an empty string where no kinship is known, or the language has no word for it."""
     kinship = kin.between(ego.id, relative.id)
     if kinship is None or kinship.by is By.SELF:
         return ""
-    return f"{possessive(called(ego))} {kinship.words}"
+    if say == ENGLISH:
+        return f"{possessive(called(ego))} {kinship.words}"
+    term = said_kin(kinship, say)
+    return say("{kin} of {names}", kin=term, names=called(ego)) if term else ""
+
+
+def said_kin(kinship: Kinship, say: Say) -> str:
+    """`grandmother`, in the language; empty where it has no word for it."""
+    is_said = say == ENGLISH or kinship.words in SAID_IN_LANGUAGES
+    return say(kinship.words) if is_said else ""
 
 
 def called(person: Person) -> str:

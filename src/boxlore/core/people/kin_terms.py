@@ -6,6 +6,8 @@ degree and removal: common practice.
 
 from collections.abc import Mapping
 
+from boxlore.core.wording.catalogue import to_say
+
 _GENDERED: Mapping[str, tuple[str, str, str]] = {
     "parent": ("mother", "father", "parent"),
     "child": ("daughter", "son", "child"),
@@ -56,3 +58,22 @@ def _greats(count: int) -> str:
 def _lineal(word: str, generations: int, sex: str) -> str:
     plain = gendered(word, sex)
     return plain if generations == 1 else f"{_greats(generations - 2)}grand{plain}"
+
+
+SAID_IN_LANGUAGES = (
+    to_say("mother"), to_say("father"), to_say("parent"), to_say("daughter"), to_say("son"), to_say("child"),
+    to_say("sister"), to_say("brother"), to_say("brother or sister"), to_say("aunt"), to_say("uncle"),
+    to_say("aunt or uncle"), to_say("niece"), to_say("nephew"), to_say("niece or nephew"), to_say("wife"),
+    to_say("husband"), to_say("spouse"), to_say("grandmother"), to_say("grandfather"), to_say("grandparent"),
+    to_say("granddaughter"), to_say("grandson"), to_say("grandchild"), to_say("great-grandmother"),
+    to_say("great-grandfather"), to_say("great-grandparent"), to_say("great-granddaughter"),
+    to_say("great-grandson"), to_say("great-grandchild"), to_say("great-great-grandmother"),
+    to_say("great-great-grandfather"), to_say("great-great-grandparent"), to_say("great-aunt"),
+    to_say("great-uncle"), to_say("great-aunt or uncle"), to_say("great-niece"), to_say("great-nephew"),
+    to_say("great-niece or nephew"), to_say("half-sister"), to_say("half-brother"),
+    to_say("half-brother or half-sister"), to_say("cousin"), to_say("second cousin"), to_say("mother-in-law"),
+    to_say("father-in-law"), to_say("daughter-in-law"), to_say("son-in-law"), to_say("sister-in-law"),
+    to_say("brother-in-law"), to_say("stepmother"), to_say("stepfather"), to_say("stepdaughter"), to_say("stepson"),
+    to_say("stepsister"), to_say("stepbrother"),
+)  # fmt: skip
+"""Terms that other languages have one word for; what is made of several (“mother's cousin”) English alone says."""

@@ -12,6 +12,7 @@ from statistics import median
 
 from boxlore.core.people.who_is_where.written_out import ORDER, row_words
 from boxlore.core.records.item_record import PersonShown
+from boxlore.core.wording.catalogue import to_say
 
 DEEP = 0.8
 """A row begins this many heads below the last."""
@@ -146,13 +147,17 @@ def _in_front(back: Sequence[PersonShown], front: Sequence[PersonShown]) -> bool
     return max(min(behind), min(before)) <= min(max(behind), max(before))
 
 
-_BETWEEN = ("Second", "Third", "Fourth", "Fifth", "Sixth", "Seventh", "Eighth")
+_FROM_THE_BACK = (
+    to_say("second row from the back"), to_say("third row from the back"), to_say("fourth row from the back"),
+    to_say("fifth row from the back"), to_say("sixth row from the back"), to_say("seventh row from the back"),
+    to_say("eighth row from the back"),
+)  # fmt: skip
 
 
 def _names(count: int) -> list[str]:
     if count == 1:
         return [""]
     if count == 3:
-        return ["Back row", "Middle row", "Front row"]
-    between = [_BETWEEN[at] if at < len(_BETWEEN) else f"{at + 2}th" for at in range(count - 2)]
-    return ["Back row", *(f"{ordinal} row from the back" for ordinal in between), "Front row"]
+        return [to_say("back row"), to_say("middle row"), to_say("front row")]
+    more = [f"{at}th row from the back" for at in range(len(_FROM_THE_BACK) + 2, count)]
+    return ["back row", *[*_FROM_THE_BACK, *more][: count - 2], "front row"]

@@ -12,7 +12,6 @@ from html import escape
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
@@ -21,6 +20,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.tables import read_any_table
 from boxlore.disk.unfinished import is_free, put_in_place
@@ -180,7 +180,9 @@ main{{display:grid;grid-template-columns:repeat(auto-fill,minmax(14rem,1fr));gap
 figure{{margin:0}}img{{max-width:100%}}</style></head><body>
 <h1>{title}</h1>
 <p>{escape(holding.words)}; {escape(holding.years)}; {several(holding.scans, "scan")} that may be shown. Told in
-{escape(listed(languages))}. Names of people taken as living, pictures that show them, and what those who offer it have
+{
+        escape(ENGLISH.listed(languages))
+    }. Names of people taken as living, pictures that show them, and what those who offer it have
 closed until a day are left out of this list; a transfer has them in a closed part, with a day and a reason for each.
 Whether the originals come too, or scans only, is agreed before the transfer.</p>
 {_sound(sittings)}<p>Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back{

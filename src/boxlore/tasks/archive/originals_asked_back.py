@@ -5,9 +5,9 @@ What a signed deed has given goes back only by another word that both sign: comm
 
 from collections.abc import Iterator
 
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.tasks.archive.item_states import EarlierItem
 from boxlore.tasks.archive.transfer_updates import Earlier
 
@@ -37,6 +37,6 @@ def asked_in_the_deed(earlier: Earlier, facts: CollectionFacts) -> str:
     if not back:
         return ""
     return (
-        f" What was given before of {listed(back)}, and the family keeps now, is the donor's again from the day on "
-        "which both have signed, and the archive returns it."
+        f" What was given before of {ENGLISH.listed(back)}, and the family keeps now, is the donor's again from the "
+        "day on which both have signed, and the archive returns it."
     )

@@ -9,7 +9,6 @@ from dataclasses import replace
 from itertools import groupby
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, headings
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
@@ -20,6 +19,7 @@ from boxlore.core.records.closing_dates import Closes, Closing
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Kind
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.shipped import shipped
 from boxlore.exports.collection_description import reference_code
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
@@ -192,7 +192,7 @@ def _inventory(making: Making) -> None:
 
 
 def _line(record: Record, facts: CollectionFacts) -> InventoryLine:
-    title = captions.title(record, brackets=facts.brackets)
+    title = captions.title(record, captions.Style(brackets=facts.brackets))
     place = record.mark.short if record.mark else ""
     number = " ".join((record.number, *(f"({view.words})" for view in record.all("archive_reference"))))
     return InventoryLine(number, place, title, record.formal_date, " ".join(access_words(record, facts)))
@@ -229,7 +229,7 @@ def _forms(making: Making) -> None:
 def _copyright(making: Making) -> str:
     """What is stated of the whole, and who took the pictures, as far as this part may name them."""
     makers = headings(making.holding.creators.values(), making.facts.people)
-    took = f" Photographers and studios that are named: {listed(makers)}." if makers else ""
+    took = f" Photographers and studios that are named: {ENGLISH.listed(makers)}." if makers else ""
     return f"Stated of the whole: {rights_label(making.facts.rights)}. {_OWN_RIGHTS}{took}"
 
 

@@ -29,8 +29,8 @@ from boxlore.disk.writing import write_whole
 from boxlore.gazetteer.index import cache_folder
 
 WRITERS = (
-    "core/crosswalk", "core/fields", "core/originals", "core/records", "core/sitting", "core/dates/display.py",
-    "core/dates/display_patterns.py", "core/dates/display_words.py",
+    "core/crosswalk", "core/fields", "core/wording", "core/originals", "core/records", "core/sitting",
+    "core/dates/display.py", "core/dates/display_patterns.py", "core/dates/display_words.py",
     "core/people/kin_terms.py", "core/people/kin.py", "exports", "sheets", "formats", "tasks/archive", "tasks/outputs",
     "tasks/people/kin_captions.py", "tasks/sitting/time_log.py", "tasks/scans/fixity_events.py",
 )  # fmt: skip

@@ -8,12 +8,13 @@ of Alberta's guide to interviewing with photographs, and common practice for the
 import re
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse, in_words
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.statements import Kind
+from boxlore.core.wording.catalogue import say_in, to_say
 from boxlore.disk.writing import write_whole
 
 FILE_NAME = "prompts.toml"
@@ -38,41 +39,41 @@ class Prompt:
 PROMPTS: tuple[Prompt, ...] = (
     Prompt(
         field="story",
-        question="Tell me about this photograph.",
-        hint="In the teller's own words. Wait; silence helps.",
+        question=to_say("Tell me about this photograph."),
+        hint=to_say("In the teller's own words. Wait; silence helps."),
         lines=4,
     ),
     Prompt(
         field="person",
-        question="Who is in it?",
-        hint="From the left, row by row. Enter after each name.",
+        question=to_say("Who is in it?"),
+        hint=to_say("From the left, row by row. Enter after each name."),
         gathers=True,
     ),
     Prompt(
         field="date",
-        question="When was it?",
-        hint="A day, a year, a season, “about 1938”, “before the war”.",
+        question=to_say("When was it?"),
+        hint=to_say("A day, a year, a season, “about 1938”, “before the war”."),
     ),
     Prompt(
         field="place",
-        question="Where was it?",
-        hint="Town or village; street or farm if known. As it was called then.",
+        question=to_say("Where was it?"),
+        hint=to_say("Town or village; street or farm if known. As it was called then."),
     ),
     Prompt(
         field="occasion",
-        question="Why that day?",
-        hint="A wedding, a visit, the day before leaving.",
+        question=to_say("Why that day?"),
+        hint=to_say("A wedding, a visit, the day before leaving."),
     ),
     Prompt(
         field="inscription",
-        question="What is written on it?",
-        hint="Letter for letter, front or back; [...] where it cannot be read.",
+        question=to_say("What is written on it?"),
+        hint=to_say("Letter for letter, front or back; [...] where it cannot be read."),
         lines=3,
     ),
     Prompt(
         field="photographer",
-        question="Who took it?",
-        hint="A person, or the studio stamped on the mount.",
+        question=to_say("Who took it?"),
+        hint=to_say("A person, or the studio stamped on the mount."),
     ),
 )
 
@@ -104,21 +105,30 @@ def _quoted(words: str) -> str:
     return '"' + "".join(letter if letter.isprintable() else f"\\U{ord(letter):08x}" for letter in escaped) + '"'
 
 
-def write_prompts(folder: Path) -> Path:
-    """The file to edit; made with the built-in prompts if there is none yet."""
+def write_prompts(folder: Path, language: str = "") -> Path:
+    """The file to edit; made with the built-in prompts of that language if there is none yet."""
     path = folder / FILE_NAME
     if not path.exists():
-        write_whole(path, as_toml().encode())
+        write_whole(path, as_toml(prompts_in(language)).encode())
     return path
 
 
-def read_prompts(folder: Path) -> tuple[Prompt, ...]:
-    """The collection's own prompts, or the built-in ones. Raises WrongUse saying which block is at fault."""
+def prompts_in(language: str) -> tuple[Prompt, ...]:
+    """The built-in prompts in the language of a BCP 47 tag, in which a teller is asked."""
+    say = say_in(language)
+    return tuple(replace(prompt, question=say(prompt.question), hint=say(prompt.hint)) for prompt in PROMPTS)
+
+
+def read_prompts(folder: Path, language: str = "") -> tuple[Prompt, ...]:
+    """The collection's own prompts, or the built-in ones in its language.
+
+    Raises WrongUse saying which block is at fault.
+    """
     path = folder / FILE_NAME
     try:
         tables = tomllib.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
-        return PROMPTS
+        return prompts_in(language)
     except (OSError, tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         raise WrongUse(
             f"{path.name} cannot be read: {in_words(error)}.", "Mend that line. The usual questions are asked."

@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.findings import several
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.tasks.collection.joining import JoinedCopies
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import read_settings
@@ -26,7 +26,7 @@ def said_of_working_copy(other: Path, folder: Path, joined: JoinedCopies) -> lis
 def said_of_joining(collection: Collection, other: Path, joined: JoinedCopies) -> list[str]:
     """What came of a joining, in sentences."""
     log = joined.log
-    by = f" by {listed([name or 'somebody' for name in log.by])}" if log.by else ""
+    by = f" by {ENGLISH.listed([name or 'somebody' for name in log.by])}" if log.by else ""
     lines = [
         f"Joined from {other}: {several(log.acts, 'act')}{by}, {several(log.statements, 'statement')}, "
         f"{several(joined.files, 'file')} copied."

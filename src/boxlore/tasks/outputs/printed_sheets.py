@@ -19,6 +19,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.sitting.worksheet_codes import own_number
 from boxlore.core.sitting.worksheet_origin import write_origin
+from boxlore.core.wording.catalogue import Say, say_in
 from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.album import area_of, make_sheet
 from boxlore.sheets.album_chapters import BY as BY  # a command offers them
@@ -94,6 +95,8 @@ class PrintOrder:
     """What the album's chapters are made of: a key of `chapters.BY`."""
     kin_of: str = ""
     """Whose album it is: people are named with what they are to this one."""
+    language: str = ""
+    """In which language our own words are, a member of `catalogue.LANGUAGES`; else that of the collection."""
     in_order: tuple[str, ...] = ()
     """Ids of items: only these, in this order; empty for all, by their numbers."""
 
@@ -120,19 +123,25 @@ def theme_of(name: str) -> Theme:
 def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
     """What all printed outputs of one run share."""
     settings, people = seen.collection.settings, seen.people()
+    language = order.language or settings.language
+    say = say_in(language)
     return Printing(
         title=settings.title,
         printed_on=seen.collection.clock.today(),
-        audience=f"for {order.to}",
+        audience=say("for outside") if order.to.is_public else say("for family"),
         author=seen.holder,
-        language=settings.language,
+        language=language,
+        told_in=settings.language,
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
         style=Style(
-            brackets=settings.bracketed_titles, kin=kin_to(people, order.kin_of, order.to), dates=family_way(settings)
+            brackets=settings.bracketed_titles,
+            kin=kin_to(people, order.kin_of, order.to, say),
+            dates=family_way(settings)._replace(language=language),
+            say=say,
         ),
         sort_names={ident: person.sort_name for ident, person in people.items()},
-        lives={ident: years_of(person) for ident, person in people.items()},
+        lives={ident: years_of(person, say) for ident, person in people.items()},
         other_names={ident: other_sort_names(person) for ident, person in people.items()},
     )
 
@@ -173,7 +182,7 @@ def sheet(
     """The album. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
     printing, shown, gate = _begun(collection, order, out)
-    printing = with_more(printing, family=_family(gate.seen, shown))
+    printing = with_more(printing, family=_family(gate.seen, shown, printing.say))
     area = area_of(printing)
     room = area.wide * 0.8, area.high * 0.5  # larger ones lose a little sharpness, and memory stays flat
     sides = [(record.number, side) for record in shown for side in (front_of(record), back_of(record))]
@@ -182,12 +191,13 @@ def sheet(
         return _written(gate, out, shown, printing, make_sheet(shown, pictures, printing, order.by), check)
 
 
-def _family(seen: AudienceView, shown: Iterable[Record]) -> list[tuple[int, str]]:
+def _family(seen: AudienceView, shown: Iterable[Record], say: Say) -> list[tuple[int, str]]:
     """The family tree of those shown and their parents, as far as the audience may know them."""
     people, known = seen.people(), known_people(seen)
     wanted = {people[each.person].id for record in shown for each in record.people if each.person in people}
     return [
-        (depth, " and ".join(_with_years(known[ident]) for ident in couple)) for depth, couple in descent(known, wanted)
+        (depth, say.listed([_with_years(known[ident], say) for ident in couple]))
+        for depth, couple in descent(known, wanted)
     ]
 
 
@@ -201,8 +211,8 @@ def known_people(seen: AudienceView) -> dict[str, Person]:
     }
 
 
-def _with_years(person: Person) -> str:
-    years = years_of(person)
+def _with_years(person: Person, say: Say) -> str:
+    years = years_of(person, say)
     return f"{person.name} ({years})" if years else person.name
 
 
@@ -253,7 +263,7 @@ def worksheet(
     printing, shown = with_more(printing, left_out=printing.left_out + answered), asked
     answers = _free(collection, out.with_name(f"{out.stem}-answers.txt"))
     form = with_more(form, answers=answers.name, origin=write_origin(collection.id))
-    blank = blank_answers(shown, prefix, own, form).encode()
+    blank = blank_answers(shown, prefix, own, form, printing.style).encode()
     gate.check_bytes(answers.name, blank)
     room = printing.room(), WORKSHEET_HIGH
     check = ScanCheck(collection.folder)
@@ -267,7 +277,7 @@ def worksheet(
 def own_questions(collection: Collection) -> list[OwnQuestion]:
     """The collection's own questions as a worksheet asks them. Raises WrongUse for two that would have one code."""
     asked: dict[int, OwnQuestion] = {}
-    for prompt in read_prompts(collection.folder):
+    for prompt in read_prompts(collection.folder, collection.settings.language):
         if prompt.field.startswith(OWN):
             question = OwnQuestion(prompt.field, prompt.question, prompt.lines)
             if (namesake := asked.setdefault(own_number(prompt.field), question)) is not question:

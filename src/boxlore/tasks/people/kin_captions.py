@@ -8,9 +8,10 @@ from boxlore.core.people.kin import Kin, kin_words
 from boxlore.core.people.person import Registry, known_names
 from boxlore.core.people.who_is_meant import known_by, the_one
 from boxlore.core.records.audience import To
+from boxlore.core.wording.catalogue import ENGLISH, Say
 
 
-def kin_to(people: Registry, name: str, to: To) -> dict[str, str]:
+def kin_to(people: Registry, name: str, to: To, say: Say = ENGLISH) -> dict[str, str]:
     """Kin words by person id, relative to the person of that name; empty where no name is given.
 
     `people` is the registry as those may know it for whom the album is.
@@ -23,5 +24,5 @@ def kin_to(people: Registry, name: str, to: To) -> dict[str, str]:
     if ego is None:
         raise WrongUse(f"There is nobody called “{name.strip()[:60]}” here.", "Write the name as captions have it.")
     kin = Kin(people)
-    words_of = ((ident, kin_words(kin, ego, person)) for ident, person in people.items())
+    words_of = ((ident, kin_words(kin, ego, person, say)) for ident, person in people.items())
     return {ident: words.replace("'", "’") for ident, words in words_of if words}

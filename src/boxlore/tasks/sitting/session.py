@@ -125,7 +125,7 @@ class Sitting:
         self.steps = Steps(self.collection)
         self.markers = Markers(self.collection)
         try:
-            self.prompts = read_prompts(self.collection.folder)
+            self.prompts = read_prompts(self.collection.folder, self.collection.settings.language)
         except WrongUse as error:
             self.prompts_fault = str(error)
         self.language = self.language or self.collection.settings.language

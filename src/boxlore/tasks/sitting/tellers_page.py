@@ -15,6 +15,7 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 from boxlore.core.sitting.care_notes import stands_before
+from boxlore.core.wording.catalogue import ENGLISH, Say, say_in, to_say
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import seen_by
 from boxlore.tasks.collection.settings import family_way
@@ -23,8 +24,13 @@ from boxlore.tasks.telling.markers import Marked
 SIZES = {"screen": 1600, "close": 4000}
 """Pixels on the long side: to fill a screen, and to look closely."""
 
-KEPT_BACK = "The keeper keeps this picture back."
+KEPT_BACK = to_say("The keeper keeps this picture back.")
 """Instead of a picture that the family may not see."""
+
+WAIT = to_say("Please wait: something should be said first.")
+"""Instead of a care note that the family may not read."""
+
+_SIDES = {"recto": to_say("Front"), "verso": to_say("Back")}
 
 KEEP = 8
 """Pictures kept ready; a sitting turns back and forth between a few."""
@@ -123,7 +129,7 @@ class Showing:
             self._keep_back(seen, place)
             return
         names = {(shown.scan, shown.number): shown.name for shown in seen.shown() if shown.number}
-        care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
+        care = seen.words("care") or (record.words("care") and self.words(WAIT))
         with self._changed:
             same = self._view.item == record.id
             self._put(
@@ -141,13 +147,25 @@ class Showing:
 
     def _caption(self, seen: Record) -> str:
         """The caption with dates as the family writes them."""
-        return caption(seen, style=Style(dates=family_way(self.collection.settings) if self.collection else None))
+        way = family_way(self.collection.settings) if self.collection else None
+        return caption(seen, style=Style(dates=way, say=self.words))
+
+    @property
+    def words(self) -> Say:
+        """Says our own words to whoever looks: in the collection's language."""
+        return say_in(self.collection.settings.language) if self.collection else ENGLISH
 
     def _keep_back(self, seen: Record, place: str) -> None:
         """An item is out whose picture the family may not see: words stand instead, and nobody can ask for it."""
         with self._changed:
             self._scans = {number: known for number, known in self._scans.items() if known[0] != seen.id}
-            view = View(item=seen.id, number=seen.number, place=place, caption=self._caption(seen), message=KEPT_BACK)
+            view = View(
+                item=seen.id,
+                number=seen.number,
+                place=place,
+                caption=self._caption(seen),
+                message=self.words(KEPT_BACK),
+            )
             self._put(view)
 
     def _side(
@@ -158,9 +176,11 @@ class Showing:
             for marker in marked
             if marker.scan == scan.id
         )
-        altered = ", altered version" if scan.role == ALTERED else ""
-        name = {"recto": "Front", "verso": "Back"}.get(scan.side, scan.side.capitalize())
-        return ShownSide(self._number(record.id, scan), name + altered, spots)
+        say = self.words
+        name = say(_SIDES[scan.side]) if scan.side in _SIDES else scan.side.capitalize()
+        if scan.role == ALTERED:
+            name = say("{side}, altered version", side=name)
+        return ShownSide(self._number(record.id, scan), name, spots)
 
     def _number(self, item: str, scan: ScanFile) -> int:
         key = (item, scan.id)

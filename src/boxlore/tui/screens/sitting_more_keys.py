@@ -122,7 +122,7 @@ class ItemOver(ItemView):
         if not self.sitting.writable:
             self.say("Open for reading only; nothing can be changed.", bad=True)
             return
-        path = write_prompts(self.sitting.collection.folder)
+        path = write_prompts(self.sitting.collection.folder, self.sitting.collection.settings.language)
         self.say(f"The questions are in {path}. Edit it with any editor of plain text; open Boxlore again after that.")
 
     async def action_course(self) -> None:

@@ -41,7 +41,7 @@ function load(size) {
     picture.hidden = false;
     picture.decode().catch(() => {}).then(() => { layout(); document.body.dataset.shown = here.id + "/" + size; });
   };
-  next.onerror = () => { if (side() && side().id === here.id && size === "screen") say("This picture cannot be shown."); };
+  next.onerror = () => { if (side() && side().id === here.id && size === "screen") say("{{say: This picture cannot be shown.}}"); };
   next.src = wanted;
 }
 
@@ -62,13 +62,13 @@ function draw(now) {
   view = now;
   const here = side();
   const names = (here ? here.spots : []).filter((one) => one.name).map((one) => `${one.number} ${one.name}`).join(", ");
-  get("heading").textContent = now.number ? `${now.number}${now.place ? " · " + now.place : ""}` : "Photographs";
-  picture.alt = here ? `${here.name}. ${now.caption || "Nothing is told yet."} ${names}` : "";
-  get("caption").textContent = now.caption || "Nothing is told yet.";
+  get("heading").textContent = now.number ? `${now.number}${now.place ? " · " + now.place : ""}` : "{{say: Photographs}}";
+  picture.alt = here ? `${here.name}. ${now.caption || "{{say: Nothing is told yet.}}"} ${names}` : "";
+  get("caption").textContent = now.caption || "{{say: Nothing is told yet.}}";
   get("care").hidden = !now.covered;
   get("care-words").textContent = now.care;
   get("message").hidden = !now.message && Boolean(here);
-  get("message").textContent = now.message || (now.number ? "There is no picture of this one." : "In a moment …");
+  get("message").textContent = now.message || (now.number ? "{{say: There is no picture of this one.}}" : "{{say: In a moment …}}");
   const other = now.sides.length > 1 ? now.sides[(now.at + 1) % now.sides.length] : null;
   get("side").hidden = !other;
   get("side").textContent = other ? other.name : "";
@@ -100,7 +100,7 @@ async function send(path, told) {
     const answer = await fetch(path, {
       method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(told) });
     if (!answer.ok) say(await answer.text());
-  } catch { say("The computer does not answer."); }
+  } catch { say("{{say: The computer does not answer.}}"); }
 }
 
 function tap(at) {
@@ -201,7 +201,7 @@ function listen() {
     draw(same && now.sides[view.at] ? { ...now, at: view.at } : now);
   };
   stream.onerror = () => {
-    get("state").textContent = "Waiting for the computer …";
+    get("state").textContent = "{{say: Waiting for the computer …}}";
     clearTimeout(silent);
     if (stream.readyState === EventSource.CLOSED) setTimeout(listen, 2000);
   };

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from boxlore.core.people.kin_terms import ORDINALS
+from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
 
 ROWS = (
     "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth",
@@ -25,21 +26,6 @@ AROUND = ROWS[ROWS.index("clockwise") :]
 """Those that are orders, and say themselves in which order people are told."""
 
 ORDER = {"": 0} | {name: at for at, name in enumerate(ROWS, 1)}
-
-NO_ROWS = (
-    "seated",
-    "standing",
-    "kneeling",
-    "lying",
-    "in the middle of the picture",
-    "clockwise",
-    "counterclockwise",
-    "top to bottom",
-    "bottom to top",
-    "diagonally",
-    "",
-)
-"""Those that are written without the word “row”."""
 
 _NOTE = re.compile(r"^(.*?)\s*\(([^()]*)\)$", re.DOTALL)
 
@@ -100,20 +86,33 @@ def left_to_right(position: int) -> tuple[bool, int]:
 
 
 def _place_back(position: int) -> str:
-    return str(position) if position >= 0 else f"{counted_place(position)}:"
+    return str(position) if position >= 0 else f"{said_place(position, ENGLISH)}:"
 
 
-def counted_place(position: int) -> str:
-    """`third from the left`, `second from the right`."""
+def said_place(position: int, say: Say) -> str:
+    """`third from the left`, `second from the right`. A language that counts in figures has the `number`."""
     place = abs(position)
     counted = ORDINALS[place] if place < len(ORDINALS) else f"number {place}"
-    return f"{counted} from the {'right' if position < 0 else 'left'}"
+    pattern = to_say("{counted} from the right") if position < 0 else to_say("{counted} from the left")
+    return say(pattern, counted=counted, number=place)
+
+
+_ROW_WORDS = {
+    "front": to_say("front row"), "kneeling": to_say("kneeling"), "lying": to_say("lying"), "seated": to_say("seated"),
+    "second": to_say("second row"), "middle": to_say("middle row"), "third": to_say("third row"),
+    "standing": to_say("standing"), "fourth": to_say("fourth row"), "fifth": to_say("fifth row"),
+    "fourth from the back": to_say("fourth row from the back"),
+    "third from the back": to_say("third row from the back"),
+    "second from the back": to_say("second row from the back"), "back": to_say("back row"),
+    MIDDLE: to_say("in the middle of the picture"), "clockwise": to_say("clockwise"),
+    "counterclockwise": to_say("counterclockwise"), "top to bottom": to_say("top to bottom"),
+    "bottom to top": to_say("bottom to top"), "diagonally": to_say("diagonally"),
+}  # fmt: skip
 
 
 def row_words(row: str) -> str:
     """`back` → `back row`, `second from the back` → `second row from the back`; `seated` as it is."""
-    number, from_back, _ = row.partition(" from the back")
-    return row if row in NO_ROWS else f"{number} row{from_back}"
+    return _ROW_WORDS.get(row, row)
 
 
 def _joined(words: str) -> bool:

@@ -1,6 +1,11 @@
 "use strict";
 // Search, in which letters with and without accents are one, and the enlarged view. Everything on these pages also works without this file.
 (() => {
+  const WORDS = window.boxloreWords || {};
+  const say = (message, values) =>
+    (WORDS[message] || message).replace(/\{(\w+)\}/g, (_, name) => values[name]);
+  const plurals = new Intl.PluralRules(document.documentElement.lang || "en");
+  const isOne = (count) => plurals.select(count) === "one";
   const LETTERS = { ł: "l", ß: "ss", ø: "o", æ: "ae", œ: "oe", đ: "d", ð: "d", þ: "th", ı: "i", ς: "σ" };
   const folded = (words) =>
     words.toLowerCase().normalize("NFKD").replace(/\p{M}/gu, "").replace(/[łßøæœđðþıς]/g, (letter) => LETTERS[letter]);
@@ -35,7 +40,6 @@
       }
       return item;
     };
-    const counted = (count, word, words) => `${count} ${count === 1 ? word : words}`;
     const look = () => {
       const terms = folded(input.value).split(/\s+/).filter(Boolean);
       const matching = (rows) => (terms.length ? rows.filter((row) => terms.every((term) => row.folded.includes(term))) : []);
@@ -45,9 +49,12 @@
       who.replaceChildren(...named.slice(0, 24).map((row) => entry(row.h, row, face)));
       hits.replaceChildren(...matches.slice(0, MOST).map((row) => entry(`photo/${row.n}.html`, row, { name: "name", under: "when" })));
       for (const group of groups) group.hidden = terms.length > 0;
-      const rest = matches.length > MOST ? `, the first ${MOST} shown` : "";
-      const persons = named.length ? `, ${counted(named.length, "person", "people")}` : "";
-      status.textContent = terms.length ? `${counted(matches.length, "photograph", "photographs")} found${rest}${persons}` : "";
+      const count = matches.length;
+      const found = isOne(count) ? say("{count} photograph found", { count }) : say("{count} photographs found", { count });
+      const rest = count > MOST ? say(", the first {count} shown", { count: MOST }) : "";
+      const some = { count: named.length };
+      const persons = isOne(named.length) ? say(", {count} person", some) : say(", {count} people", some);
+      status.textContent = terms.length ? `${found}${rest}${named.length ? persons : ""}` : "";
     };
     // A large collection's further parts come when somebody begins to search.
     const load = (file, name, parts, take) => {
@@ -82,22 +89,22 @@
       event.preventDefault();
       const shown = link.closest("p").previousElementSibling.querySelector("img");
       const dialog = document.body.appendChild(document.createElement("dialog"));
-      dialog.setAttribute("aria-label", "Enlarged picture");
+      dialog.setAttribute("aria-label", say("Enlarged picture"));
       const bar = dialog.appendChild(document.createElement("div"));
       bar.className = "bar";
-      const close = bar.appendChild(button("Close"));
-      const size = bar.appendChild(button("Full size"));
+      const close = bar.appendChild(button(say("Close")));
+      const size = bar.appendChild(button(say("Full size")));
       const view = dialog.appendChild(document.createElement("div"));
       view.className = "view";
       view.tabIndex = 0;
       view.setAttribute("role", "region");
-      view.setAttribute("aria-label", "Picture; the arrow keys move it");
+      view.setAttribute("aria-label", say("Picture; the arrow keys move it"));
       const image = view.appendChild(document.createElement("img"));
       image.src = link.href;
       image.alt = shown ? shown.alt : "";
       close.addEventListener("click", () => dialog.close());
       size.addEventListener("click", () => {
-        size.textContent = dialog.classList.toggle("natural") ? "Fit the window" : "Full size";
+        size.textContent = dialog.classList.toggle("natural") ? say("Fit the window") : say("Full size");
       });
       dialog.addEventListener("close", () => { dialog.remove(); link.focus(); });
       dialog.showModal();
@@ -107,17 +114,17 @@
   // The photographs of this page one after the other, over the whole window.
   const cards = [...document.querySelectorAll("main .gallery:not(#hits) a[data-large]")];
   if (cards.length > 1 && window.HTMLDialogElement) {
-    const start = button("Show as slides");
+    const start = button(say("Show as slides"));
     start.className = "slides";
     const heading = document.querySelector("h1");
     (heading.closest(".top") || heading).after(start);
     start.addEventListener("click", () => {
       let at = 0;
       const dialog = document.body.appendChild(document.createElement("dialog"));
-      dialog.setAttribute("aria-label", "Slides");
+      dialog.setAttribute("aria-label", say("Slides"));
       const bar = dialog.appendChild(document.createElement("div"));
       bar.className = "bar";
-      const [close, before, after] = ["Close", "Previous", "Next"].map((words) => bar.appendChild(button(words)));
+      const [close, before, after] = [say("Close"), say("Previous"), say("Next")].map((words) => bar.appendChild(button(words)));
       const said = bar.appendChild(document.createElement("p"));
       said.className = "said";
       said.setAttribute("role", "status");
@@ -129,7 +136,7 @@
         const [name, when] = ["name", "when"].map((line) => cards[at].querySelector(`.${line}`).textContent);
         image.src = cards[at].dataset.large;
         image.alt = [name, when].filter(Boolean).join(", ");
-        said.textContent = `${at + 1} of ${cards.length}: ${image.alt}`;
+        said.textContent = say("{number} of {count}: {title}", { number: at + 1, count: cards.length, title: image.alt });
       };
       close.addEventListener("click", () => dialog.close());
       before.addEventListener("click", () => show(-1));
