@@ -5,13 +5,13 @@ from collections import defaultdict
 from collections.abc import Iterator
 from mimetypes import guess_type
 
-from boxlore.core.crosswalk.captions import listed
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import ScanFile
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.dc_table import dc_rows
 from boxlore.exports.iiif import has_manifest, iiif_pages, page_bytes
@@ -63,8 +63,8 @@ def _not_shown(making: Making) -> Iterator[Finding]:
                and any(making.goes(packed_path(record, scan)) for scan in record.open_scans)]  # fmt: skip
     if without:
         words = (
-            f"IIIF shows nothing of {listed(without)}: browsers show no TIFF. The archive can make pictures of them, "
-            "which its own image service shows."
+            f"IIIF shows nothing of {ENGLISH.listed(without)}: browsers show no TIFF. The archive can make pictures of "
+            "them, which its own image service shows."
         )
         yield make_finding("iiif.not_shown", Severity.NOTE, words, "IIIF Presentation 3.0, Image")
 
