@@ -61,6 +61,33 @@ def test_an_own_place_with_no_more_than_a_name(collection: Collection, gazetteer
         add_place(collection, NewPlace(name="  "), gazetteer)
 
 
+def test_what_was_told_before_of_an_own_place_is_read_with_it(collection: Collection, gazetteer: Gazetteer) -> None:
+    """Asked once: what is still asked about is settled by the place; what was read for sure stays, and so does undo."""
+    act, teller = collection.act("told"), Teller(collection)
+    items = [act.new(Kind.ITEM) for _ in range(5)]
+    event = act.new(Kind.EVENT)
+    for at, item in enumerate(items, 1):
+        act.state(item, "number", f"TRA-000{at}")
+    act.state(event, "name", "the hay")
+    act.done()
+    told = ("Zzyfold", "the barn at Zzyfold", "Zzyfold, Estonia", "Tallinn")
+    for about, words in zip([*items, event], (*told, "", "Zzyfold"), strict=True):
+        act = collection.act("told")
+        if words:
+            teller.add(act, about, "place", words, Telling())
+        act.done()
+
+    def read(about: Subject) -> str:
+        rows = [reading for row, reading in collection.store.statements(about) if row.field == "place"]
+        usable = [reading.usable_value for reading in rows if reading is not None and reading.usable]
+        return usable[0].choices[0].name if usable and isinstance(usable[0], PlaceReading) else ""
+
+    assert [read(about) for about in (*items, event)] == ["", "", "", "Tallinn", "", ""]
+    add_place(collection, NewPlace(name="Zzyfold", inside="Milton, Otago"), gazetteer)
+    assert [read(about) for about in (*items, event)] == ["Zzyfold", "Zzyfold", "", "Tallinn", "", "Zzyfold"]
+    assert any("places that were told before are read with it now" in words for words in collection.unsaid)
+
+
 UNKNOWN = [
     ("Zzyzqwx", "No place “Zzyzqwx” is known, so nothing can lie in it. Write a town, an area or a country."),
     ("Port Chalmrs, New Zealand", "Is it “Port Chalmers, Otago, New Zealand”? Then write it so."),

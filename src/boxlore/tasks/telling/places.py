@@ -1,18 +1,18 @@
 """Places: readings for the shell, the family's own places, and a keeper's own bigger gazetteer."""
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.coordinates import COORDINATES_WORDS, Coordinates
 from boxlore.core.fields.letters import check_typed, is_blank
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.own import OwnPlace, read_own
 from boxlore.core.places.reading import READER_VERSION, PlaceReading, full_name
 from boxlore.core.places.taking_apart import fold_place
-from boxlore.core.statements import Kind, Reading
+from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.disk.writing import replacing
 from boxlore.gazetteer.bigger_file import kept_lines
 from boxlore.gazetteer.index import BuildProgress
@@ -97,7 +97,8 @@ def _degrees(point: Coordinates) -> tuple[float, float]:
 
 
 def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> list[Finding]:
-    """Make a place of the family's own. Raises WrongUse for a name that is taken or coordinates that are none."""
+    """Make a place of the family's own. What was told of it before, and is still asked about, is read as it is now, in
+    the same act. Raises WrongUse for a name that is taken or coordinates that are none."""
     taken = {fold_place(name): own for own in own_places(collection) for name in own.names}
     for name in (new.name, *new.also):
         if is_blank(name) or not fold_place(name):
@@ -120,8 +121,34 @@ def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> li
         act.state(place, "coordinates", COORDINATES_WORDS.write(coordinates))
     if new.years:
         act.state(place, "note", f"years: {new.years}")
+    point = _degrees(coordinates) if coordinates else None
+    own = OwnPlace(
+        id=place.id,
+        names=(new.name.strip(), *(name.strip() for name in new.also)),
+        inside_words=new.inside.strip(),
+        inside=inside.best if inside else None,
+        point=point,
+    )
+    act.readings += (read := list(_told_before(collection, [*own_places(collection), own])))
     act.done()
-    return outside_country(gazetteer, new.name, inside, _degrees(coordinates) if coordinates else None)
+    if read:
+        were = several(len(read), "place that was told before is", "places that were told before are")
+        collection.unsaid.append(f"{were} read with it now.")
+    return outside_country(gazetteer, new.name, inside, point)
+
+
+def _told_before(collection: Collection, owns: Sequence[OwnPlace]) -> Iterator[tuple[str, Reading]]:
+    """The statements (ids) of places that are still asked about and name one of the family's own, each with its
+    reading; what the keeper has confirmed, or was read for sure, stays."""
+    named = {item for item, _, words in collection.store.words_of(["place"]) if read_own(words, owns)}
+    told = [collection.store.statements(Subject(Kind.ITEM, item)) for item in named if collection.store.number_of(item)]
+    for kind in (Kind.EVENT, Kind.SITTING):
+        told += [rows for ident, rows in collection.store.subjects(kind) if ident in named]
+    for statement, reading in (row for rows in told for row in rows):
+        again = read_own(statement.words, owns) if statement.field == "place" else None
+        if again is not None and not (reading is not None and reading.usable):
+            settings = reading.settings if reading is not None else "year=None"
+            yield statement.id, replace(place_reading(again, None), settings=settings)
 
 
 def _around(collection: Collection, words: str, gazetteer: Gazetteer) -> PlaceReading:
