@@ -84,11 +84,12 @@ from boxlore.core.people.who_is_where.starting_points import with_starting_point
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful, told_in_remarks
 from boxlore.core.people.who_is_where.takers import without_takers
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
+from boxlore.core.people.who_is_where.told_last import describes_last, describes_somebody
 from boxlore.core.people.who_is_where.told_once import told_once
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.unseen import with_unseen
 from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
-from boxlore.core.people.who_is_where.word_senses import describes_last, describes_somebody, kind_here
+from boxlore.core.people.who_is_where.word_senses import kind_here
 from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import fold
 
