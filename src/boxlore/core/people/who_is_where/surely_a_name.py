@@ -191,7 +191,7 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     if len(tokens) > 1 and first.plain in _LEAD_TO_A_PLACE:
         return f"Is “{words}” someone in the picture?"  # `Im Wagen Erna`
     if len(tokens) > 2 and tokens[1].plain == "of" and not is_part_of_names(first, known):
-        return f"Is “{words}” someone in the picture?"  # `Wedding of Ruth`
+        return f"Is “{words}” someone in the picture?"  # `Launch of Ruth`
     if several := _names_in_a_row(tokens_of(_ASIDE.sub(" ", words))) or _given_in_a_row(tokens, known):
         return f"Are “{words}” several people: {'; '.join(several)}?"
     before_name = len(tokens) > 1 and "," not in words and (tokens[1].is_given or tokens[1].plain in TITLES)
