@@ -133,6 +133,13 @@ FAMILY = [
     ("when Aunt Aino was nobbut 0", None),
     ("Christmas, the year before 1938", None),
     ("een jaar of twee na the wedding", "1954~"),
+    ("Aunt Aino before she was 20", "[..1940-05]"),
+    ("summer, a year after the wedding", "1953-22"),
+    ("no verão, um ano depois de the wedding", "1953-22"),
+    ("Aunt Aino about 4, so 1935", None),
+    ("Aunt Aino, in the garden, aged 4", None),
+    ("Aunt Aino and Ruth, Ruth aged 4", None),
+    ("Aunt Aino, 6ft, aged 19", None),
     ("Easter, when Aunt Aino was 9", "1930-04-20"),  # born in May 1920
     ("Christmas, Aunt Aino was six", "1926-12-25"),
     ("Aunt Aino was six, Christmas", "1926-12-25"),

@@ -10,6 +10,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.ages_in_tens import ask_of_tens
+from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.guards import guarded, is_meant
@@ -40,14 +41,19 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
     that is told between commas, of the one person who is named; None where another part is a date."""
     persons = [token for token in tokens if token.senses[0].kind == "person"]
     parts = _with_number_of_person([list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma])
-    if len(persons) != 1 or len(parts) < 2:
-        return None
+    lives = [token.senses[0].value for token in persons]
+    if not persons or len(parts) < 2 or len(persons) > 1 == max(map(lives.count, lives)):
+        return None  # of several, one told twice may be whose age it is: “Liisa ja Maie, Maie aastane”
+    alone = persons[0] if len(persons) == 1 else None
+    told_apart = alone is not None and any(part == [alone] for part in parts)  # “George, 6 ft, aged 19”
     ages: list[Edtf] = []
     left: list[str] = []
     for part in parts:
-        if persons[0] not in part:
-            part = [replace(token, senses=persons[0].senses) if token.is_any(_THEY) else token for token in part]
+        if alone and alone not in part:
+            part = [replace(token, senses=alone.senses) if token.is_any(_THEY) else token for token in part]
         outcome = of_age(part, words, context)
+        if outcome is None and told_apart and alone and any(token.is_any(_AGED) for token in part):
+            outcome = of_age([alone, *part], words, context)
         if outcome and (outcome.edtf or len(outcome.alternatives) == 1):
             ages.append(outcome.edtf or standard.parsed(outcome.alternatives[0]))
         elif (told := decided(part)) and told.edtf:
@@ -56,8 +62,21 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
             left.append(words[part[0].start : part[-1].end])
     if len(ages) != 1:
         return None
+    years = [outcome.edtf for token in tokens if token.is_any(_YEARS) and (outcome := decided([token]))]
+    dates = [edtf for edtf in years if edtf]
+    if dates:  # “Peggy about 4, so 1935”
+        shown = " or ".join(asked(edtf.text, context) for edtf in (*dates, *ages))
+        return Outcome(None, f"“{context.text}”: is {shown} meant?", tuple(edtf.text for edtf in (*dates, *ages)))
     unread = ", ".join(f"“{run}”" for run in left)
     return Outcome(None, f"{is_meant(ages[0], context)} {NOT_UNDERSTOOD}: {unread}.", (ages[0].text,))
+
+
+def of_whom(tokens: list[Token]) -> list[Token]:
+    """“Ada before she was 20”: the tokens with the one person told ahead for “she”, where that is another's age."""
+    whom = tokens[0]
+    if whom.senses[0].kind != "person" or not any(token.is_any(_THEY) for token in tokens[1:]):
+        return tokens
+    return [replace(token, senses=whom.senses) if token.is_any(_THEY) else token for token in tokens[1:]]
 
 
 def _with_number_of_person(parts: list[list[Token]]) -> list[list[Token]]:
@@ -76,6 +95,8 @@ def _is_comma(token: Token) -> bool:
     return token.senses[0].kind == "comma"
 
 
+_AGED = frozenset(("aged", "years_old"))
+_YEARS = frozenset(("year", "short"))
 _THEY = frozenset(("they",))
 
 

@@ -20,7 +20,7 @@ from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
-from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age
+from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age, of_whom
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
@@ -140,7 +140,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
-    if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(tokens, words, context)):
+    if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(of_whom(tokens), words, context)):
         outcome = (
             dated_at_an_age(leaning, context, lambda stretch: decided(stretch, context))
             or decided(leaning, context)

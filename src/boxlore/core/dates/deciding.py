@@ -194,7 +194,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         return None
     dates = expression.leaves()
     in_sets = expression.kind in ("any", "all") and expression.beside != "slash" and not any(map(_has_years, dates))
-    if expression.kind == "one" or (in_sets and len({date.season for date in dates}) == 1):
+    if expression.kind in ("one", "known") or (in_sets and len({date.season for date in dates}) == 1):
         for date in dates:
             date.season_alone = True
     return expression

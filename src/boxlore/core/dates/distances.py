@@ -203,8 +203,9 @@ class Distances(Operands):
         """“Whitsun the year before the flood”: of the year beside an event; None where no such year follows."""
         begin = self.at
         self.at += self.kinds[self.at] == "comma"
-        is_year = self.kinds[self.at] == "unit" and self.senses[self.at].value == "year"
-        if is_year and self._side(self.at + 1) and date.within_a_year and not (date.year or date.event):
+        at = self.at + (self.kinds[self.at] == "day" and self.senses[self.at].value[0] == 1)  # type: ignore[index]
+        is_year = self.kinds[at] == "unit" and self.senses[at].value == "year"
+        if is_year and self._side(at + 1) and date.within_a_year and not (date.year or date.event):
             beside = self._near()
             if beside is not None and beside.leaves()[0].event:
                 return Expression("in_year", [date, beside])

@@ -55,7 +55,13 @@ _DECIMAL_DAY = (
 )  # fmt: skip
 OUTBREAK_OF_WAR = (
     "outbreak of war", "outbreak of the war", "war broke out", "day war broke out", "war was declared",
-    "declaration of war", "war began", "war started", "kriegsausbruch", "kriegsbeginn", "mobilmachung",
+    "declaration of war", "war began", "war started", "kriget bröt ut", "krigen brøt ut", "krigen brød ud", "krieg ausbrach",
+    "krieg begann", "krieg anfing", "guerre éclata", "guerre a éclaté", "estalló la guerra", "empezó la guerra",
+    "scoppiò la guerra", "rebentou a guerra", "começou a guerra", "oorlog uitbrak", "oorlog begon", "sota syttyi",
+    "sota alkoi", "sõda algas", "algas sõda", "sõda puhkes", "началась война", "война началась", "wybuchła wojna",
+    "zaczęła się wojna", "sākās karš", "karš sākās", "prasidėjo karas", "karas prasidėjo", "začala válka",
+    "vypukla válka", "válka začala",
+    "kriegsausbruch", "kriegsbeginn", "mobilmachung",
     "generalmobilmachung", "déclaration de guerre", "déclaration de la guerre", "mobilisation générale",
     "sõja puhkemine", "sõja puhkemisel", "sodan syttyminen", "sodan syttyessä", "krigsutbrottet", "krigens utbrudd",
     "krigsudbruddet", "wybuch wojny", "wybuchu wojny", "wybuchem wojny",

@@ -285,7 +285,7 @@ def _with_parts_as_names(tokens: list[Token]) -> list[Token]:
 def _between_bare(tokens: list[Token]) -> str:
     """“Tra il 25 e il 28”: from one year of the last century to another, where only two numbers are told that may be
     years, with a word for “between” or “from” before them; empty for other words."""
-    told = [token for token in tokens if not token.is_any(_PASSED_OVER) or token.is_any(_BETWEEN)]
+    told = [token for token in tokens if token.kinds - _PASSED_OVER]
     if len(told) != len(_BETWEEN_TWO) or any(
         not here.is_any(kinds) for here, kinds in zip(told, _BETWEEN_TWO, strict=True)
     ):

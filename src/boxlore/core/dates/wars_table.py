@@ -100,7 +100,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("unter hitler|in der ns-zeit|ns-zeit|hitlerzeit|zu hitlers zeiten|in der nazizeit|unter den nazis", (("DE", "1933-01", "1945-05"),)),
     ("weimarer zeit|zur weimarer zeit", (("DE", "1918-11", "1933-01"),)),
     ("con franco|en tiempos de franco|tiempos de franco|época de franco|la época de franco|bajo franco|dictadura de franco|la dictadura de franco", (("ES", "1939-04", "1975-11"),)),
-    ("segunda república|la segunda república|en la república|durante la república|años de la república", (("ES", "1931-04", "1939-04"),)),
+    ("segunda república|la segunda república|en la república|durante la república|en tiempos de la república|tiempos de la república|años de la república", (("ES", "1931-04", "1939-04"),)),
     ("sotto mussolini|ai tempi di mussolini|tempi di mussolini|ai tempi del duce|tempi del duce|sotto il duce|tempi del fascismo|ai tempi del fascismo", (("IT", "1922-10", "1943-07"),)),
     ("no tempo do salazar|tempo de salazar|tempo do salazar|época de salazar|época do salazar|sob salazar|no salazarismo|salazarismo", (("PT", "1932-07", "1968-09"),)),
     ("primeira república|a primeira república", (("PT", "1910-10", "1926-05"),)),

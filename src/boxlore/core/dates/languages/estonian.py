@@ -23,6 +23,8 @@ ESTONIAN = Language(
     weekdays=("esmaspäeva teisipäeva kolmapäeva neljapäeva reede laupäeva pühapäeva",),
     weekday_endings="l st",
     words={
+        "one_week": "nädal aega",
+        "one_month": "kuu aega",
         "eve": "õhtul enne|õhtu enne|ööl enne|öö enne",
         "6_months": "pool aastat",
         "18_months": "poolteist aastat",
@@ -66,7 +68,7 @@ ESTONIAN = Language(
         "weeks": "nädalad|nädalail|nädalatel|nädalat",
         "month": "kuu|kuul",
         "months": "kuud|kuudel",
-        "year": "aasta|aastal|aastat|a|aastast|aastani|aastate vahel",
+        "year": "aasta aega|aasta|aastal|aastat|a|aastast|aastani|aastate vahel",
         "last": "viimane|viimasel|viimased|viimastel|viimase|viimaste",
         "weekend": "nädalavahetus|nädalavahetusel",
         "decades": "aastad|aastate|aastatel|aastatest|aastateni|aastail|aastaid|ndad|ndate|ndatel|ndail|ndatest|kümnend|kümnendi",
