@@ -11,7 +11,7 @@ from boxlore.core.dates.pieces import PIECE
 
 BESIDE = (
     "no. 18 19 38 th 0915 sept august one sunday in dos jy war post- kesä- ja heinäkuu s ' i xix (maybe 45 go to later "
-    "than the end of christmas eve de l'été 1. pinsedag st john's day pre- war ? ; “".split()
+    "than the end of christmas eve de l'été 1. pinsedag st john's day pre- war ? ; three hundred tres “".split()
 )
 """What hangs on what stands beside it, and what begins a longer entry."""
 

@@ -4,10 +4,10 @@ A year is told as two numbers (`nineteen forty`), with hundreds (`nineteen hundr
 numbers below fifteen hundred are a time of day (`ten thirty`), and no year.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words, word_endings
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words, trie, word_endings
 from boxlore.core.dates.pieces import Piece
 
 OLDEST = 120
@@ -22,8 +22,21 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
     """The number that begins at a piece, as senses, and the piece after it; None if there is none.
 
     A word may be another number in another language (`tres`: 3 in Spanish, 60 in Danish): each is gone on with in its
-    own languages, and the longest numbers are kept.
+    own languages, and the longest numbers are kept. What it is before digits or at the end is kept by the word.
     """
+    if at + 1 == len(pieces) or pieces[at + 1][1] == "digits":
+        alone = _of_one_word(pieces[at][0])
+        return (alone, at + 1) if alone else None
+    return _spoken(pieces, at, root)
+
+
+@lru_cache(1024)
+def _of_one_word(word: str) -> tuple[Sense, ...]:
+    number = _spoken([(word, "word", 0, len(word))], 0, trie())
+    return number[0] if number else ()
+
+
+def _spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...], int] | None:
     senses: dict[tuple[str, object], int] = {}
     end = at
     for first in _values(pieces, at, root):

@@ -9,7 +9,7 @@ are exchanged or it is a consonant that is left out (“autum”): so “Mary”
 import itertools
 import re
 from bisect import bisect_left
-from functools import cache
+from functools import cache, lru_cache
 
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Node, languages_of, trie
@@ -25,9 +25,9 @@ _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
 _LIKE_A_DAY = re.compile(
     r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
 )
-_MIXED = re.compile(r"[0-9O](?:(?<=[0-9])[a-zA-Z|]|(?<=[a-zA-Z|][0-9])|(?<=[lI]O))")
-"""What both have in common: a digit beside a letter, or `lO` for 10. It begins with the signs that it needs, to pass
-quickly over the others."""
+_MIXED = re.compile(r"[0-9O](?:[a-zA-Z|]|(?<=[a-zA-Z|].))")
+"""What both have in common, and little else has: a digit, or an O for one, beside a letter. It begins with the signs
+that it needs, to pass quickly over the others."""
 ORDINAL_O = re.compile(r"\do(?!\w)")
 _LOOKALIKES = str.maketrans("lIi|OoQSsBbgqZz", "111100055869922")
 _YEAR = re.compile("(?:1[89]|20)[0-9]{2}")
@@ -152,12 +152,14 @@ def months_mended(tokens: list[Token], words: str) -> str:
     return mended[0] if len(mended) == 1 else ""
 
 
-def _known_words_near(slip: str) -> list[str]:
+@lru_cache(1024)
+def _known_words_near(slip: str) -> tuple[str, ...]:
+    """The known words that a word may be a slip of; kept, since the same word is looked at for one and for another."""
     if len(slip) < FEWEST_LETTERS - 1:
-        return []
+        return ()
     table = _shortened()
     near = dict.fromkeys(word for form in (slip, *_one_less(slip)) for word in table.get(form, ()))
-    return [word for word in near if _is_slip(slip, word)]
+    return tuple(word for word in near if _is_slip(slip, word))
 
 
 def _is_slip(slip: str, word: str) -> bool:
