@@ -34,7 +34,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "guide": ("f1",),
     "menu": ("escape",),
     "a form": ("escape", "1", "1"),
-    "a long task": ("escape", "6", "3"),
+    "a long task": ("escape", "6", "2"),
     "ask later": ("f9",),
     "this sitting": ("escape", "2", "1"),
     "the agreement": ("escape", "2", "1", "1"),

@@ -110,7 +110,7 @@ def test_a_survey_is_opened_from_the_menu_of_a_sitting(
     window.wait_for_words("Take in", "Keep safe", "Leave")
     window.send("6")
     window.wait_for("Survey a box")
-    window.send("⟨Down⟩⟨Up⟩⟨Enter⟩")
+    window.send("6")
     window.wait_for("Which box?")
     window.send("7⟨Enter⟩")
     window.wait_for("PVC pocket")
