@@ -398,6 +398,7 @@ SPEAKERS = [
     (Source(Said.NARRATOR, "nobody"), "a narrator"),
     (Source(Said.DOCUMENT, "parish register"), "parish register"),
     (Source(Said.DOCUMENT), "a document"),
+    (Source(Said.FILE), "a file"),
     (KEEPER, "the keeper"),
 ]
 

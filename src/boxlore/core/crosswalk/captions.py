@@ -290,7 +290,7 @@ def _each(record: Record, name: str, line: Callable[[StatementView], str], say: 
         return line(view) if view else ""
     speakers: dict[str, list[str]] = {}
     for view in conflict.told:
-        speakers.setdefault(line(view), []).append(view.speaker)
+        speakers.setdefault(line(view), []).append(view.speaker_in(say))
     doubt = [say("disputed")] * bool(conflict.hidden)
     return say.either(
         [_with_note(words, "; ".join([", ".join(dict.fromkeys(names)), *doubt])) for words, names in speakers.items()]

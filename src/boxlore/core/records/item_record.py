@@ -15,6 +15,7 @@ from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure, fold
+from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,22 +60,32 @@ class StatementView:
 
     @property
     def speaker(self) -> str:
+        """The same as `speaker_in` in English."""
+        return self.speaker_in(ENGLISH)
+
+    def speaker_in(self, say: Say) -> str:
         """Who or what says it, and how surely: `Leida Rourke, a guess`, `written on the back`, `the keeper`."""
-        return self.who + _HOW_SURE.get(self.sure, "")
+        how_sure = _HOW_SURE.get(self.sure)
+        return say(how_sure, who=self._who(say)) if how_sure else self._who(say)
 
     @property
     def who(self) -> str:
         """Who or what says it."""
+        return self._who(ENGLISH)
+
+    def _who(self, say: Say) -> str:
         said, ref = self.source.said, self.source.ref
         if said is Said.INSCRIPTION:
-            return f"written on the {_SIDES.get(ref, 'item')}"
+            return say(_SIDES.get(ref, to_say("written on the item")))
         if self.said_by or said is Said.NARRATOR:
-            return self.said_by or "a narrator"
-        return "the keeper" if said is Said.KEEPER else ref or f"a {said}"
+            return self.said_by or say("a narrator")
+        if said is Said.KEEPER:
+            return say("the keeper")
+        return ref or (say("a document") if said is Said.DOCUMENT else say("a file"))
 
 
-_SIDES = {"recto": "front", "verso": "back"}
-_HOW_SURE = {Sure.GUESS: ", a guess", Sure.LIKELY: ", likely"}
+_SIDES = {"recto": to_say("written on the front"), "verso": to_say("written on the back")}
+_HOW_SURE = {Sure.GUESS: to_say("{who}, a guess"), Sure.LIKELY: to_say("{who}, likely")}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
