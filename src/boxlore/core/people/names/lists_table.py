@@ -381,6 +381,7 @@ GIVEN_IN_PICTURES = _words(
 alone, and take no name apart."""
 
 NORTHERN_GIVEN = _words(
+    "harald leif rolf arnulf ottar roald odd per pal pål jorund bernt bent sverre torvald tormod trygve yngve solveig astrid "
     "anders anne arne asbjorn aslak berit birger birgitte bjorn borghild cecilie dorthe einar eivind elling embret erik erling "
     "espen gjertrud guri gunnar gudbrand gudrun haakon hakon halvard halvor hans helge ingeborg ingrid iver ivar jens johan jorgen "
     "jorgine kari karen kirsten kjell kjersti knud knut kristen kristian lars lisbet magnus maren margit marit marte mads mikkel "

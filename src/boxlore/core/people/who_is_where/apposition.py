@@ -17,6 +17,7 @@ from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
+from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import THE
 
@@ -173,6 +174,10 @@ def _turned(part: Sequence[Item]) -> Item | None:
 def _fit(described: Item, named: Item) -> bool:
     """Whether the name may be of the one described: no other sex, no other place."""
     given = {token.plain for token in tokens_of(named.person.words)}
+    told = own_relation(described.person.words)
+    called = {KIN_WORDS.get(token.plain, told) for token in tokens_of(named.person.words)[:1] if not token.is_given}
+    if told and called - {told}:
+        return False  # `il nonno, lo zio Mario`
     other_sex = {"woman": MEN_ALONE, "man": WOMEN_ALONE}.get(described.definite, frozenset())
     places = [(item.number, item.position, item.from_right, item.side) for item in (described, named)]
     fits = (0, 0, 0, "") in places or (places[0] == places[1] and described.side != "")  # `Centre: the bride, Joan`

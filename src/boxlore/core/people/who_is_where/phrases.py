@@ -155,7 +155,8 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     words, last = phrase.words, reader.items[-1]
     if _is_pronoun(words) and reader.joined != "with":
         return True  # `it must be her and Edna`
-    if last.is_several and all(word.kind == "unknown" for word in words):
+    of_them = last.is_several or words[0].phrase.endswith(("which is which", "who is who"))
+    if of_them and all(word.kind == "unknown" for word in words):
         last.person = noted(last.person, phrase.told)  # `one of the Pratt girls, not sure which`
         return True
     if _is_one_of_them(words):
@@ -285,11 +286,16 @@ def _family(reader: Reader, phrase: _Phrase) -> bool:
 
 
 def _group(reader: Reader, phrase: _Phrase) -> bool:
-    """group names (`groups`)          ; the names stand behind the group, a colon, a direction, or a comma"""
+    """group names (`groups`)          ; the names stand behind the group, a colon, a direction, or a comma
+
+    Before a comma a given name may be the first of them, and asks.
+    """
     group = group_of(phrase.words)
     if not group or group.some:
         return False
     names = phrase.words[group.end :]
+    if not names and phrase.before == "comma" and token_of(group.family).is_given:
+        return False  # `Die drei Schwestern Else, Irma …`: it asks whether that is the family
     before, following = phrase.before, phrase.following
     if not (names or before == "colon" or _heads_a_list(following) or _goes_on_with_names(before, following)):
         return False
@@ -454,7 +460,7 @@ def _may_be_next_in_the_row(reader: Reader, phrase: _Phrase) -> bool:
 def _is_other_kin(item: Item, words: Sequence[Element]) -> bool:
     """`Tante Grete, meine Mutter`: nobody is an aunt and the mother of the one who tells."""
     told = {KIN_WORDS.get(token.plain, "") for token in tokens_of(item.person.words) if not token.is_given}
-    own = relation(words[-1]) if len(words) == 2 and words[0].plain in MY_OWN else ""
+    own = relation(words[1]) if len(words) > 1 and words[0].plain in MY_OWN else ""
     return own in ("mother", "father") and bool(told & {"aunt", "uncle", "cousin"})
 
 
