@@ -1,7 +1,23 @@
 """Setting type: letters without a glyph are found, one by one, and the rest is kept."""
 
+import shutil
+import subprocess
+from pathlib import Path
+
+import pytest
+
+from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.theme import LARGE_PRINT, Theme
-from boxlore.sheets.typesetting import MISSING, families, template, texts, with_missing_glyphs, without_glyph
+from boxlore.sheets.typesetting import (
+    MISSING,
+    Letters,
+    families,
+    letters_lacking,
+    make_pdf,
+    template,
+    texts,
+    with_missing_glyphs,
+)
 
 SCRIPTS = {
     "Estonian": "Õõ Ää Öö Üü Šš Žž",
@@ -20,11 +36,36 @@ SCRIPTS = {
 def test_the_scripts_that_are_covered() -> None:
     for theme in (Theme(), LARGE_PRINT):
         for script, words in SCRIPTS.items():
-            assert without_glyph([words], theme) == set(), script
+            assert letters_lacking([words], theme) == Letters(), script
 
 
-def test_letters_without_a_glyph_are_found_among_many() -> None:
-    assert without_glyph(["Reval \U00013000 and 家族 Ōtākou"], Theme()) == {"\U00013000", "家", "族"}
+def machine_has(letter: str) -> bool:
+    """Whether fontconfig knows a font of this machine that has the letter."""
+    if not shutil.which("fc-list"):
+        pytest.skip("fc-list (Debian: fontconfig) is missing")
+    listed = subprocess.run(["fc-list", f":charset={ord(letter):x}"], capture_output=True, check=True)
+    return bool(listed.stdout.strip())
+
+
+OF_THE_MACHINE = "家ߊ"
+"""A Chinese character and a letter of N'Ko: neither our fonts nor those of the typesetter have them."""
+
+
+def test_letters_that_our_fonts_lack_come_from_the_machine_or_are_named() -> None:
+    """The machine's fonts are those that fontconfig lists; U+10FFF0 is in private use, and in no font."""
+    letters = letters_lacking([f"Reval \U0010fff0 and {OF_THE_MACHINE} नमस्ते Ōtākou"], Theme())
+    for letter in OF_THE_MACHINE:
+        assert (letter in letters.missing) is not machine_has(letter), letter
+    assert "\U0010fff0" in letters.missing and not set("RevalŌनमस्ते") & letters.missing
+    assert letters.need_machine is any(map(machine_has, OF_THE_MACHINE))
+
+
+def test_a_page_with_letters_of_the_machine_is_made(tmp_path: Path, printing: Printing) -> None:
+    """PDF/A-2a and PDF/UA-1 let the typesetter make no page with a letter that no font has."""
+    words = "".join(filter(machine_has, OF_THE_MACHINE))
+    data = {**shared(printing, "labels"), "heading": f"x {words}", "wide": 1, "high": 1, "between": 1, "rows": []}
+    pdf, findings = make_pdf("labels.typ", {**data, "words": {"advice": "x"}}, Theme(), tmp_path, printing.printed_on)
+    assert pdf.startswith(b"%PDF") and not findings
 
 
 def test_only_those_are_replaced() -> None:

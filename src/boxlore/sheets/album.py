@@ -22,7 +22,7 @@ from boxlore.sheets.album_layout import Area, Piece, Slot, compose
 from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, folder_of, has_numbers, outline_key, shape_of
 from boxlore.sheets.print_run import Printing, in_language, shared, told_language
 from boxlore.sheets.printable_words import isolated, paragraphs
-from boxlore.sheets.typesetting import make_pdf, measured, texts, without_glyph
+from boxlore.sheets.typesetting import letters_lacking, make_pdf, measured, texts
 
 MOST_STORY = 420
 """The most letters of stories under a picture. Longer stories are printed at the end of the album."""
@@ -60,8 +60,8 @@ def make_sheet(
         ordered = [record for part in parts for record in part.records]
         area = area_of(printing)
         data = _whole(parts, ordered, shelf, printing)
-        bad = without_glyph(texts(data), printing.theme)
-        heights = measured("album.typ", {**data, "measuring": True}, printing.theme, Path(folder), bad)
+        letters = letters_lacking(texts(data), printing.theme)
+        heights = measured("album.typ", {**data, "measuring": True}, printing.theme, Path(folder), letters)
         pieces = _pieces(data["photos"], ordered, shelf, heights, area)
         pages = compose(pieces, area)
         slots = [slot for page in pages for slot in page]
@@ -71,7 +71,7 @@ def make_sheet(
             "pages": [[asdict(slot) for slot in page] for page in pages],
             "cover": _cover(ordered, shelf, area, printing),
         }
-        pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on, bad)
+        pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on, letters)
     return pdf, [*shelf.findings, *findings]
 
 

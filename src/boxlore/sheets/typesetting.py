@@ -1,12 +1,13 @@
 """Typesetting with typst: from a template, its data and its pictures to a PDF that is both PDF/A-2a and PDF/UA-1.
 
 The same data and the same day give the same bytes. PDF/A allows no letter that its fonts lack, so the letters are
-tried first. Those that no font has are replaced by □, and a finding names them.
+tried first: in our fonts and the theme's, then in those of the machine, which are taken only where a letter needs them.
+Those that no font has are replaced by □, and a finding names them.
 """
 
 import json
-from collections.abc import Iterable, Mapping
-from dataclasses import asdict
+from collections.abc import Iterable, Mapping, Set
+from dataclasses import asdict, dataclass
 from datetime import UTC, date, datetime
 from importlib import resources
 from pathlib import Path
@@ -33,27 +34,28 @@ def template(name: str) -> bytes:
 
 
 def make_pdf(
-    name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date, bad: set[str] | None = None
+    name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date, letters: "Letters | None" = None
 ) -> tuple[bytes, list[Finding]]:
     """The PDF of a template, and a finding if letters were replaced by □.
 
-    `root` is the folder with the pictures that the data name, and with nothing else. `bad` are the letters without a
-    glyph, where they are known already.
+    `root` is the folder with the pictures that the data name, and with nothing else. `letters` says what is to be done
+    about letters that our fonts lack, where it is known already.
     """
     complete = _complete(data, theme)
     findings = []
-    if bad is None:
-        bad = without_glyph(texts(complete), theme)
-    if bad:
-        letters = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(bad))
-        findings.append(note("sheet.glyph", f"No font has these letters; they are printed as □: {letters}."))
-    return _set(name, with_missing_glyphs(complete, bad), theme, root, day), findings
+    if letters is None:
+        letters = letters_lacking(texts(complete), theme)
+    if letters.missing:
+        named = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(letters.missing))
+        advice = "Put a font that has them into a folder that your theme names as fonts_from, or install one."
+        findings.append(note("sheet.glyph", f"No font has these letters; they are printed as □: {named}. {advice}"))
+    return _set(name, with_missing_glyphs(complete, letters.missing), theme, root, day, letters), findings
 
 
-def measured(name: str, data: Mapping[str, Any], theme: Theme, root: Path, bad: set[str]) -> Any:
+def measured(name: str, data: Mapping[str, Any], theme: Theme, root: Path, letters: "Letters") -> Any:
     """What the template tells under the label `heights`: sizes of words, before it is known where they will stand."""
-    complete = with_missing_glyphs(_complete(data, theme), bad)
-    sources, fonts = _sources(name, complete), _fonts(theme)
+    complete = with_missing_glyphs(_complete(data, theme), letters.missing)
+    sources, fonts = _sources(name, complete), _fonts(theme, machine=letters.need_machine)
     value = _query(sources, "<heights>", field="value", one=True, root=str(root), font_paths=fonts)
     return json.loads(value) if isinstance(value, str) else value
 
@@ -104,12 +106,12 @@ def _sources(name: str, data: Mapping[str, Any]) -> dict[str, bytes]:
     }
 
 
-def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date) -> bytes:
+def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date, letters: "Letters") -> bytes:
     pdf: bytes = _compile(
         _sources(name, data),
         root=str(root),
         pdf_standards=STANDARDS,
-        font_paths=_fonts(theme),
+        font_paths=_fonts(theme, machine=letters.need_machine),
         timestamp=int(datetime(day.year, day.month, day.day, 12, tzinfo=UTC).timestamp()),
     )
     return pdf
@@ -122,39 +124,51 @@ def families(theme: Theme) -> list[str]:
     return list(dict.fromkeys((*theme.fonts, *tried)))
 
 
-def _fonts(theme: Theme) -> Any:
-    """Our fonts and those of the theme's folder; never the machine's, so that a PDF is the same everywhere."""
+def _fonts(theme: Theme, *, machine: bool = False) -> Any:
+    """Our fonts and those of the theme's folder, so that a PDF is the same everywhere; the machine's too where letters
+    need them."""
     own = [theme.fonts_from] if theme.fonts_from else []
-    return typst.Fonts(include_system_fonts=False, font_paths=[str(_HOME.joinpath("fonts")), *own])
+    return typst.Fonts(include_system_fonts=machine, font_paths=[str(_HOME.joinpath("fonts")), *own])
 
 
-def without_glyph(words: Iterable[str], theme: Theme) -> set[str]:
-    """The letters of these words that none of the theme's fonts has, nor any of ours."""
+@dataclass(frozen=True, slots=True)
+class Letters:
+    """What is to be done about letters that our fonts and the theme's lack: which of them no font has, and whether the
+    machine's fonts are needed for the others."""
+
+    missing: frozenset[str] = frozenset()
+    need_machine: bool = False
+
+
+def letters_lacking(words: Iterable[str], theme: Theme) -> Letters:
+    """What is to be done about the letters of these words that none of the theme's fonts has, nor any of ours."""
     letters = sorted({letter for text in words for letter in text if letter > "~"})
-    return set(_bad(letters, theme))
+    lacking = _bad(letters, theme, machine=False)
+    missing = _bad(lacking, theme, machine=True)
+    return Letters(frozenset(missing), len(missing) < len(lacking))
 
 
-def _bad(letters: list[str], theme: Theme) -> list[str]:
+def _bad(letters: list[str], theme: Theme, *, machine: bool) -> list[str]:
     """The letters without a glyph. A set of letters that compiles has none; any other set is tried in halves."""
-    if not letters or _sets(letters, theme):
+    if not letters or _sets(letters, theme, machine=machine):
         return []
     if len(letters) == 1:
         return letters
     middle = len(letters) // 2
-    return [*_bad(letters[:middle], theme), *_bad(letters[middle:], theme)]
+    return [*_bad(letters[:middle], theme, machine=machine), *_bad(letters[middle:], theme, machine=machine)]
 
 
 _PROBE = b'#let data = json("data.json")\n#set document(title: "x")\n#set text(font: data.fonts)\n#data.words'
 
 
-def _sets(letters: list[str], theme: Theme) -> bool:
+def _sets(letters: list[str], theme: Theme, *, machine: bool) -> bool:
     """Whether a document of these letters compiles."""
     data = {"fonts": families(theme), "words": " ".join(letters)}
     try:
         _compile(
             {"main.typ": _PROBE, "data.json": json.dumps(data, ensure_ascii=False).encode()},
             pdf_standards=STANDARDS,
-            font_paths=_fonts(theme),
+            font_paths=_fonts(theme, machine=machine),
             timestamp=0,
         )
     except (typst.TypstError, RuntimeError):
@@ -162,7 +176,7 @@ def _sets(letters: list[str], theme: Theme) -> bool:
     return True
 
 
-def with_missing_glyphs(value: Any, bad: set[str]) -> Any:
+def with_missing_glyphs(value: Any, bad: Set[str]) -> Any:
     """The data with every letter of `bad` replaced by □."""
     if isinstance(value, str):
         return "".join(MISSING if letter in bad else letter for letter in value) if bad & set(value) else value
