@@ -2,7 +2,7 @@
 
 import re
 
-from boxlore.core.dates.numbers_in_digits import NUMERAL
+from boxlore.core.dates.numbers_in_digits import NUMERAL, PLAIN_NUMBERS
 
 Piece = tuple[str, str | None, int, int]
 """What it says, which of the groups of PIECE it is, where it begins and where it ends."""
@@ -51,6 +51,10 @@ def plain_pieces(words: str) -> list[Piece] | None:
         if behind == "." and not (piece.isalpha() and piece.strip(_ROMAN)) and pieces[-2][1] == "digits":
             return None  # “24. ix 1936” is one piece
         behind = ""
+        if piece in PLAIN_NUMBERS and not digits:  # most that are no word
+            pieces.append((piece, "digits", at, end))
+            digits, at = len(piece), end + 1
+            continue
         if not piece.isalpha():
             if not piece.isalnum():
                 behind, piece = piece[-1:], piece[:-1]
