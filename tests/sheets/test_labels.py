@@ -7,12 +7,13 @@ from pathlib import Path
 
 import pikepdf
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import Mark
-from boxlore.sheets.labels import SIZES, enclosures, make_labels, years_of
+from boxlore.sheets.labels import SIZES, enclosures, make_labels, number_ranges, years_of
 from boxlore.sheets.print_run import Printing
 
 STANDARD = {"a6": {105.0, 148.0}, "a7": {74.0, 105.0}, "3x5": {76.2, 127.0}}
@@ -38,6 +39,18 @@ def test_a_long_title_is_cut_and_stays_one_line(
     data, _ = make_labels([hard[7]], printing, "a7")
     (tmp_path / "l.pdf").write_bytes(data)
     assert re.search(r"2 W{20,29} …", " ".join(text_of(tmp_path / "l.pdf")))  # one line of 95 mm holds no more
+
+
+RANGES = [
+    ((1, 2, 3), "TRA-0001 to TRA-0003"), ((1, 2, 4, 9, 10), "TRA-0001 to TRA-0002, TRA-0004, TRA-0009 to TRA-0010"),
+    ((1, 3, 5, 7), "TRA-0001 … TRA-0007"), ((9999, 10000), "TRA-9999 to TRA-10000"),
+]  # fmt: skip
+
+
+@every_row(("counts", "wanted"), RANGES)
+def test_a_range_holds_no_number_that_lies_elsewhere(counts: tuple[int, ...], wanted: str) -> None:
+    numbers = [f"TRA-{count:04d}" for count in counts]
+    assert number_ranges(numbers, PLAIN.say) == wanted
 
 
 def test_the_span_of_years(hard: list[Record]) -> None:

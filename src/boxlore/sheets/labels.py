@@ -28,12 +28,15 @@ SIZES = {"a6": (148.0, 105.0), "a7": (105.0, 74.0), "3x5": (127.0, 76.2)}
 LABEL_SIZES = {"a6": "A6", "a7": "A7", "3x5": "3 by 5 inches"}
 """What a keeper reads for each of SIZES."""
 
-_HEAD = 37.0
+_HEAD = 39.0
 """The height that the mark, the title and the count take, in millimetres."""
 
 _LINE = 4.3
 _LETTER = 1.72
 """The height of a line of contents, and the width of a letter of usual width in it, in millimetres."""
+
+MOST_RANGES = 3
+"""So many ranges of numbers fit on a label."""
 
 BETWEEN = 12.0
 """The space between two labels, in millimetres."""
@@ -120,7 +123,7 @@ def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[s
     most_lines, most_letters = int((high - _HEAD) // _LINE), int((wide - 10) // _LETTER)
     lines = enclosure.lines if len(enclosure.lines) <= most_lines else enclosure.lines[: most_lines - 1]
     not_listed = len(enclosure.lines) - len(lines)
-    numbers = sorted(record.number for record in enclosure.records)
+    numbers = sorted((record.number for record in enclosure.records), key=lambda number: (len(number), number))
     return {
         "mark": isolated(" · ".join(captions.container(kind, label, style.say) for kind, label in enclosure.path)),
         "numbers": _numbers(numbers, enclosure.records, style),
@@ -136,8 +139,34 @@ def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[s
 def _numbers(numbers: Sequence[str], records: Sequence[Record], style: Style) -> str:
     """`TRA-0042 · archive P-991` for one item, `TRA-0042 to TRA-0056` for several."""
     if len(numbers) > 1:
-        return style.say("{first} to {last}", first=numbers[0], last=numbers[-1])
+        return number_ranges(numbers, style.say)
     return isolated(" · ".join(part for part in (numbers[0], captions.archives_own(records[0], style)) if part))
+
+
+def number_ranges(numbers: Sequence[str], say: Say) -> str:
+    """`TRA-0042 to TRA-0056, TRA-0060`: no number stands in a range that is not here. Of many ranges only the first and
+    the last number, with `…` between."""
+    ranges = [
+        say("{first} to {last}", first=run[0], last=run[-1]) if len(run) > 1 else run[0] for run in _runs(numbers)
+    ]
+    return ", ".join(ranges) if len(ranges) <= MOST_RANGES else f"{numbers[0]} … {numbers[-1]}"
+
+
+def _runs(numbers: Sequence[str]) -> list[list[str]]:
+    """The numbers, in order, in runs of those that follow each other."""
+    runs: list[list[str]] = []
+    for number in numbers:
+        if runs and _next(runs[-1][-1]) == number:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return runs
+
+
+def _next(number: str) -> str:
+    """`TRA-0043` after `TRA-0042`."""
+    prefix, _, count = number.rpartition("-")
+    return f"{prefix}-{int(count) + 1:0{len(count)}d}"
 
 
 def _short(line: str, letters: int) -> str:

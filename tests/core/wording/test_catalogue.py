@@ -39,7 +39,8 @@ def test_counts(language: str, count: int, wanted: str) -> None:
 
 LISTED = [
     ("en", "", ""), ("en", "A", "A"), ("en", "A|B", "A and B"), ("en", "A|B|C", "A, B and C"),
-    ("en", "A, b|C", "A, b; and C"), ("et", "A|B|C", "A, B ja C"), ("de", "A|B", "A und B"), ("fr", "A|B", "A et B"),
+    ("en", "A, b|C", "A, b; and C"), ("de", "A, b|C|D", "A, b; C und D"), ("fr", "A, b|C", "A, b; et C"),
+    ("et", "A|B|C", "A, B ja C"), ("de", "A|B", "A und B"), ("fr", "A|B", "A et B"),
     ("es", "Ana|Bea", "Ana y Bea"), ("es", "Ana|Inés", "Ana e Inés"), ("es", "Ana|Hilda", "Ana e Hilda"),
     ("es", "Ana|\u2068Isa\u2069", "Ana e \u2068Isa\u2069"), ("es", "nieve|hielo", "nieve y hielo"),
     ("es", "Ana|Yolanda", "Ana y Yolanda"), ("es", "Ana|Ía", "Ana y Ía"),

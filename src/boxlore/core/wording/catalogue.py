@@ -25,6 +25,9 @@ LANGUAGES = ("en", *TRANSLATIONS)
 _IS_ONE = {"n != 1": lambda count: count == 1, "n > 1": lambda count: count < 2}
 """How a language's plurals are chosen, as a PO file writes it -> whether a count takes the first form."""
 
+_NO_MARK_BEFORE_AND = ("et", "de")
+"""Languages that set no semicolon before their and (from memory: Duden; Eesti õigekeelsus)."""
+
 _SOUNDS_I = re.compile(r"h?[ií](?![aeo])|y(?![aeiouáéíóú])", re.IGNORECASE)
 _DE = re.compile(r"\bde (\{(\w+)\})")
 _VOWEL = re.compile(r"[aeiouhàâäéèêëîïôöùûüœæ]", re.IGNORECASE)
@@ -65,11 +68,11 @@ class Say:
         return f"{count:,}".replace(",", group) if abs(count) >= 10 ** (2 + least) else str(count)
 
     def listed(self, names: Sequence[str]) -> str:
-        """`A, B and C`; with semicolons if a name itself holds a comma."""
+        """`A, B and C`; with semicolons if a name itself holds a comma (`A, b; and C`)."""
         if len(names) < 2:
             return "".join(names)
         mark = ";" if any("," in name for name in names) else ","
-        before = mark if mark == ";" else ""
+        before = mark if mark == ";" and self.language not in _NO_MARK_BEFORE_AND else ""
         joining = f"{before} {self._and(names[-1])} "
         return f"{f'{mark} '.join(names[:-1])}{joining}{names[-1]}"
 
