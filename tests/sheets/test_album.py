@@ -17,7 +17,7 @@ from PIL import Image
 from tests.drawn import some
 from tests.sheets.conftest import record, shown
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import PLAIN, Style
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import Mark
@@ -99,7 +99,7 @@ def test_the_text_is_the_captions_page_by_page(made, hard: list[Record], text_of
     pages = text_of(made[0])
     assert all("Printed 25 November 2026" in page for page in pages)
     for one in hard:
-        reference = captions.reference(one)
+        reference = references.reference(one)
         page = next(page for page in pages if reference in page)
         numbered = len(one.shown()) > 1
         said = captions.lines(one, "sheet", Style(numbers=numbered))
@@ -131,7 +131,7 @@ def test_left_to_right_holds_for_names_from_right_to_left(pictures, printing, tm
 
 def test_a_long_story_flows_on_and_says_where(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
     pages = text_of(made[0])
-    page = next(page for page in pages if captions.reference(hard[1]) in page)
+    page = next(page for page in pages if references.reference(hard[1]) in page)
     number = int(page.split("The story is on page ")[1].split(".")[0])
     assert "Stories" in pages[number - 1] and "Word1 of the long story" in pages[number - 1]
     whole = " ".join(pages[number - 1 :])
@@ -142,7 +142,7 @@ def test_a_long_story_flows_on_and_says_where(made, hard: list[Record], text_of)
 def test_indexes_give_the_pages(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
     pages = text_of(made[0])
     people = next(page for page in pages if page.startswith("Tamm and Rourke People") or " People Back" in page)
-    at = next(number for number, page in enumerate(pages, 1) if captions.reference(hard[0]) in page)
+    at = next(number for number, page in enumerate(pages, 1) if references.reference(hard[0]) in page)
     assert f"Back 0 {at} Back 1 {at}" in people
     places = next(page for page in pages if "Reval (now Tallinn, Estonia)" in page and "Places" in page)
     assert f"Reval (now Tallinn, Estonia) {at}" in places

@@ -7,7 +7,7 @@ from pathlib import Path
 import pikepdf
 import pytest
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.print_run import Printing
@@ -52,7 +52,7 @@ def test_the_slip_is_the_caption(length: str, hard: list[Record], printing: Prin
     text = " ".join(text_of(tmp_path / "s.pdf"))
     assert findings == []
     for one in some:
-        for words in (captions.title(one), *captions.lines(one, length).values(), captions.reference(one)):
+        for words in (captions.title(one), *captions.lines(one, length).values(), references.reference(one)):
             assert words in text
     assert "6 Back 0" not in text  # a slip has no picture with numbers on it
 
@@ -63,7 +63,7 @@ def test_tagged_and_the_same_twice(hard: list[Record], printing: Printing) -> No
     with pikepdf.open(io.BytesIO(data)) as pdf, pdf.open_metadata() as meta:
         assert (meta["pdfaid:part"], meta["pdfaid:conformance"], meta["pdfuaid:part"]) == ("2", "A", "1")
         titles = [item.title for group in pdf.open_outline().root[0].children for item in group.children]
-        assert titles == [captions.reference(one) for one in hard]
+        assert titles == [references.reference(one) for one in hard]
 
 
 @pytest.mark.parametrize(

@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.picture_on_paper import front_of, picture_key
 from boxlore.sheets.print_run import Printing
@@ -134,7 +134,7 @@ def test_every_caption_stands_on_its_page(pages: dict[str, Page], hard: list[Rec
     for one in hard:
         words = " ".join(pages[f"photo/{one.number}.html"].words.split())
         style = captions.Style(numbers=len(one.shown()) > 1)
-        wanted = [captions.title(one), *captions.lines(one, "sheet", style).values(), captions.reference(one)]
+        wanted = [captions.title(one), *captions.lines(one, "sheet", style).values(), references.reference(one)]
         wanted += [line for told in one.all("story") for line in told.words.split("\n\n")]
         for line in wanted:
             assert clean(line) in words

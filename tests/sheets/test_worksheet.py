@@ -7,7 +7,7 @@ from pathlib import Path
 import pikepdf
 import pytest
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
@@ -83,7 +83,7 @@ def test_the_sheet(hard: list[Record], pictures: dict[str, Path], printing: Prin
     pages = text_of(tmp_path / "w.pdf")
     for record in hard:
         text = " ".join(pages)
-        assert captions.reference(record) in text
+        assert references.reference(record) in text
         assert all(one.code in text and one.asks in text for one in questions_of(record, "TR"))
     assert all("Printed 25 November 2026" in page for page in pages)
     assert {one.rule for one in findings} == {"sheet.picture", "sheet.glyph"}
@@ -138,7 +138,7 @@ def test_pictures_and_their_lines_are_together_on_a_page(
     text = text_of(tmp_path / "w.pdf")
     assert len(text) == pages + 1  # the last is for whoever types the answers in
     for record in shown:
-        page = next(page for page in text if captions.reference(record) in page)
+        page = next(page for page in text if references.reference(record) in page)
         assert all(line.code in page for line in questions_of(record, "TR")), record.number
 
 

@@ -11,7 +11,7 @@ from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import label_key
@@ -187,7 +187,7 @@ def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
     return {
         "number": record.number,
-        "reference": isolated(captions.reference(record, printing.style)),
+        "reference": isolated(references.reference(record, printing.style)),
         "title": isolated(captions.title(record, printing.style)),
         "occasion": isolated(lines.get("occasion", "")),
         "people": isolated(people),
@@ -220,7 +220,7 @@ def _long(record: Record, printing: Printing) -> dict[str, Any]:
     return {
         "number": record.number,
         "title": isolated(captions.title(record, printing.style)),
-        "reference": isolated(captions.reference(record, printing.style)),
+        "reference": isolated(references.reference(record, printing.style)),
         "stories": [
             {
                 "paragraphs": paragraphs(story.words),

@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import Say, to_say
@@ -114,7 +114,7 @@ def _decade(record: Record) -> int:
 
 def _box(record: Record, printing: Printing) -> str:
     label = record.mark.label("box") if record.mark else ""
-    return captions.container("box", label, printing.say) if label else ""
+    return references.container("box", label, printing.say) if label else ""
 
 
 def _place(record: Record, printing: Printing) -> str:

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
@@ -97,7 +97,7 @@ def enclosures(records: Iterable[Record], style: Style) -> list[Enclosure]:
 def _inside(enclosure: Enclosure, say: Say) -> str:
     """The line for an enclosure on the label of the one around it."""
     kind, label = enclosure.path[-1]
-    parts = (captions.container(kind, label, say), _count(enclosure.records, say), years_of(enclosure.records))
+    parts = (references.container(kind, label, say), _count(enclosure.records, say), years_of(enclosure.records))
     return " · ".join(part for part in parts if part)
 
 
@@ -125,7 +125,7 @@ def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[s
     not_listed = len(enclosure.lines) - len(lines)
     numbers = sorted((record.number for record in enclosure.records), key=lambda number: (len(number), number))
     return {
-        "mark": isolated(" · ".join(captions.container(kind, label, style.say) for kind, label in enclosure.path)),
+        "mark": isolated(" · ".join(references.container(kind, label, style.say) for kind, label in enclosure.path)),
         "numbers": _numbers(numbers, enclosure.records, style),
         "about": " · ".join(
             part for part in (_count(enclosure.records, style.say), years_of(enclosure.records)) if part
@@ -140,7 +140,7 @@ def _numbers(numbers: Sequence[str], records: Sequence[Record], style: Style) ->
     """`TRA-0042 · archive P-991` for one item, `TRA-0042 to TRA-0056` for several."""
     if len(numbers) > 1:
         return number_ranges(numbers, style.say)
-    return isolated(" · ".join(part for part in (numbers[0], captions.archives_own(records[0], style)) if part))
+    return isolated(" · ".join(part for part in (numbers[0], references.archives_own(records[0], style)) if part))
 
 
 def number_ranges(numbers: Sequence[str], say: Say) -> str:

@@ -10,7 +10,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
@@ -97,7 +97,7 @@ def _slip(record: Record, printing: Printing, length: str) -> dict[str, Any]:
     style = replace(printing.style, numbers=False)
     return {
         "number": record.number,
-        "reference": isolated(captions.reference(record, style)),
+        "reference": isolated(references.reference(record, style)),
         "title": isolated(captions.title(record, style)),
         "lines": [isolated(line) for line in captions.lines(record, length, style).values()],
     }

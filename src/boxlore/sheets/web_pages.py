@@ -13,7 +13,7 @@ from typing import Any
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 from boxlore.core.wording.catalogue import Say
@@ -213,7 +213,7 @@ def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[
         groups: dict[str, list[Any]] = {}
         for record in chunk:
             box = (
-                " · ".join(captions.container(kind, label, say) for kind, label in record.mark.path)
+                " · ".join(references.container(kind, label, say) for kind, label in record.mark.path)
                 if record.mark
                 else ""
             )
@@ -263,7 +263,7 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
         "people": [_named(person, style.say) for person in once(record.people)],
         "places": [(clean(place.name), place.href)] if place else [],
         "source": clean(captions.sentence(captions.source_line(record, style))),
-        "reference": clean(captions.reference(record, style)),
+        "reference": clean(references.reference(record, style)),
         "linked": Markup(linked(public, site.printing)) if public else "",  # json with < escaped
     }
 

@@ -10,7 +10,7 @@ import json
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import Say
@@ -53,7 +53,7 @@ def _photograph(
     record: Record, card: Mapping[str, Any], terms: Mapping[str, Sequence[str]], style: Style
 ) -> dict[str, Any]:
     said = Style(say=style.say, dates=style.dates)
-    words = [captions.title(record, said), captions.caption(record, "full", said), captions.reference(record, said)]
+    words = [captions.title(record, said), captions.caption(record, "full", said), references.reference(record, said)]
     words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
     words += [term for href in card["people"] for term in terms.get(href, ())]
     row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
@@ -192,7 +192,7 @@ def _sheet(
     """One item as the template takes it. Without `names` nobody is named, also not for whom the picture is read out."""
     return {
         "number": record.number,
-        "reference": isolated(captions.reference(record, style)),
+        "reference": isolated(references.reference(record, style)),
         "asked": [
             {
                 "code": line.code,
@@ -300,7 +300,7 @@ def blank_answers(
     if form.origin:
         lines += ["# " + say("The next line says of which photographs these are: leave it."), form.first_line]
     for record in records:
-        lines += ["", f"# {captions.reference(record, style)}"]
+        lines += ["", f"# {references.reference(record, style)}"]
         for line in questions_of(record, prefix, own, only_open=form.only_open, style=style):
             known = f" {say('We have:')} {line.known}" if line.known else ""
             lines += [f"# {line.asks}{known}", f"{line.code}:"]

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from tests.every_row import every_row
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import LENGTHS, Style
 from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.dates.reading import DateReading
@@ -338,11 +338,11 @@ def test_alt_text(made: Record, wanted: str) -> None:
 
 def test_reference() -> None:
     made = Record(id="i", number="TRA-0042", mark=Mark((("box", "3"), ("folder", "12")), 4))
-    assert captions.reference(made) == "TRA-0042 · Box 3 · Folder 12 · Item 4"
-    assert captions.reference(record()) == "TRA-0001"
-    references = tuple(told("archive_reference", words) for words in (" P-991 ", "2"))
-    held = replace(made, told={"archive_reference": references})
-    assert captions.reference(held) == "TRA-0042 · Box 3 · Folder 12 · Item 4 · archive P-991 and 2"
+    assert references.reference(made) == "TRA-0042 · Box 3 · Folder 12 · Item 4"
+    assert references.reference(record()) == "TRA-0001"
+    given = tuple(told("archive_reference", words) for words in (" P-991 ", "2"))
+    held = replace(made, told={"archive_reference": given})
+    assert references.reference(held) == "TRA-0042 · Box 3 · Folder 12 · Item 4 · archive P-991 and 2"
 
 
 SENTENCES = [

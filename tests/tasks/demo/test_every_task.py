@@ -19,7 +19,7 @@ import pytest
 from lxml import etree
 from PIL import Image
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.records.audience import To
 from boxlore.core.records.readings import value_text
@@ -114,7 +114,7 @@ def test_number_and_mark_stand_in_all_five_places(demo: Path, all_records) -> No
         assert f"{one.number}; {one.mark.long}" in full
         if one.scans:
             assert one.number in copied
-            assert captions.reference(one) in printed
+            assert references.reference(one) in printed
 
 
 @pytest.mark.parametrize("part", ["open", "closed"])

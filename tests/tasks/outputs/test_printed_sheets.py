@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
@@ -172,7 +172,11 @@ def test_every_caption_of_the_demo_is_on_its_sheet(opened, tmp_path: Path) -> No
     for one in seen_by(opened, To.FAMILY).records():
         if one.scans:
             style = captions.Style(numbers=len(one.shown()) > 1, dates=family_way(opened.settings))
-            for words in (captions.title(one), *captions.lines(one, "sheet", style).values(), captions.reference(one)):
+            for words in (
+                captions.title(one),
+                *captions.lines(one, "sheet", style).values(),
+                references.reference(one),
+            ):
                 assert "".join(words.split()) in text, words
 
 

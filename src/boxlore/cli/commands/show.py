@@ -3,7 +3,7 @@
 import click
 
 from boxlore.cli import options, output
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, references
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
@@ -119,7 +119,7 @@ def _conflict(conflict: Conflict, *, weighed: bool) -> dict[str, object]:
 
 
 def _lines(collection: Collection, record: Record) -> None:
-    output.say(captions.reference(record))
+    output.say(references.reference(record))
     output.say(output.safe(captions.title(record)))
     for name, views in record.told.items():
         for view in views:
