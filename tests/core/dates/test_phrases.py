@@ -133,6 +133,11 @@ FAMILY = [
     ("when Aunt Aino was nobbut 0", None),
     ("Christmas, the year before 1938", None),
     ("een jaar of twee na the wedding", "1954~"),
+    ("Aunt Aino was a week old", "[1920-05-08..1920-06-13]"),
+    ("Christmas dinner, Aunt Aino was over six", None),
+    ("May dinner, Aunt Aino was six", None),
+    ("Christmas, the year of the wedding", "1952-12-25"),
+    ("Christmas, the year of the flood", None),
     ("Aunt Aino before she was 20", "[..1940-05]"),
     ("summer, a year after the wedding", "1953-22"),
     ("no verão, um ano depois de the wedding", "1953-22"),
@@ -203,6 +208,7 @@ IN_TENS = [
     ("Aunt Aino, la trentaine, Paris", ""),
     ("Aunt Aino, twenty-something, thirty-something", ""),
     ("les années trente, Aunt Aino", "193X"),
+    ("двадцатые годы, Aunt Aino", "192X 202X"),
     ("Aunt Aino 40", "[1960-05..1961-05]"),
 ]
 

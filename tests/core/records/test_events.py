@@ -146,6 +146,7 @@ OWNERS = [
     ("after Anna got married", None, None),
     ("efter studentexamen", "[1944-06-05..]", "is Joes studentexamen meant?"),
     ("the year the shop opened", "1934", "is the shop opening meant?"),
+    ("the first Christmas in the new house", "1952-12-25", "is kolimine Tapale meant?"),
     ("aasta pärast leeripäeva", "1939~", "is leeripäev meant?"),
     ("suvi enne Tapale kolimist", "1951-22", "is kolimine Tapale meant?"),
 ]
@@ -186,3 +187,16 @@ def test_a_move_of_which_no_place_is_told_may_be_that_to_any_place() -> None:
     moved = FamilyEvent(id="e12", kind="move", names=("kolimine",), when=day("1957-08"))
     alone, perhaps = meant_by("kui me Tartusse kolisime", [moved], {}, "")
     assert not alone and ("kolimine", "1957-08") in {event for events in perhaps.values() for event in events}
+
+
+def test_an_event_that_is_perhaps_meant_behind_a_name() -> None:
+    wed = FamilyEvent(id="e13", kind="marriage", names=("ślub",), when=day("1933-11-25"))
+    births = MappingProxyType({"zofia": "1911-05-15"})
+    for words, edtf in (
+        ("Zofia po ślubie", "[1933-11-25..]"), ("Zofia, ślub, Kraków", None), ("po ślubie Kraków", None),
+        ("the year we were married", "1933"),
+    ):  # fmt: skip
+        alone, perhaps = meant_by(words, [wed], {}, "")
+        reading = read(words, AS_TOLD, KnownDates(births=births, events=alone, perhaps=perhaps))
+        assert edtf in (None, *([reading.edtf.text] if reading.edtf else []), *reading.alternatives), words
+        assert reading.ask is not None or edtf is None

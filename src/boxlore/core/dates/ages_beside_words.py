@@ -12,6 +12,7 @@ from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.ages_in_tens import ask_of_tens
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.guards import guarded, is_meant
 from boxlore.core.dates.lexer import Token
@@ -68,6 +69,14 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
         shown = " or ".join(asked(edtf.text, context) for edtf in (*dates, *ages))
         return Outcome(None, f"“{context.text}”: is {shown} meant?", tuple(edtf.text for edtf in (*dates, *ages)))
     unread = ", ".join(f"“{run}”" for run in left)
+    named = [token for part in parts if persons[0] not in part for token in part if token.is_any(_NAMED)]
+    if len(named) == 1:  # “Christmas dinner, Peggy was seven”
+        age_told = replace(persons[0], senses=(Sense("event", ages[0].text),))
+        dated = dated_at_an_age([*named, age_told], context, decided)
+        if dated:
+            texts = (dated.edtf.text,) if dated.edtf else dated.alternatives
+            shown = " or ".join(asked(text, context) for text in texts)
+            return Outcome(None, f"“{context.text}”: is {shown} meant? {NOT_UNDERSTOOD}: {unread}.", texts)
     return Outcome(None, f"{is_meant(ages[0], context)} {NOT_UNDERSTOOD}: {unread}.", (ages[0].text,))
 
 
@@ -95,6 +104,7 @@ def _is_comma(token: Token) -> bool:
     return token.senses[0].kind == "comma"
 
 
+_NAMED = frozenset(("month", "season", "feast"))
 _AGED = frozenset(("aged", "years_old"))
 _YEARS = frozenset(("year", "short"))
 _THEY = frozenset(("they",))
@@ -121,6 +131,8 @@ def with_one_year(tokens: list[Token]) -> list[Token]:
     if len(ages) != 1 or ages[0] == 0:
         return tokens
     (at,) = ages
+    if at > 1 and tokens[at - 1].is_any(_UNIT) and tokens[at - 2].is_any(_ARTICLE) and not tokens[at].is_any(_UNIT):
+        return [*tokens[: at - 1], _one_at(tokens[at - 1]), *tokens[at - 1 :]]  # “a week old”
     before, year = tokens[at - 1], tokens[at]
     is_unit = any(sense.kind == "unit" for sense in year.senses)
     if before.is_any(_COMMA) and at > 1 and not is_unit:
@@ -129,11 +141,15 @@ def with_one_year(tokens: list[Token]) -> list[Token]:
     several = any(sense.kind == "unit" and sense.value != "year" for sense in year.senses)
     if led or several or not (before.is_any(_ARTICLE_OR_WAS) or before.senses[0].kind == "person"):
         return tokens
-    one = Token((Sense("day", (1, 1)),), year.start, year.start)
-    return [*tokens[:at], one, *tokens[at:]]
+    return [*tokens[:at], _one_at(year), *tokens[at:]]
+
+
+def _one_at(token: Token) -> Token:
+    return Token((Sense("day", (1, 1)),), token.start, token.start)
 
 
 _YEARS_OLD = frozenset(("years_old",))
+_UNIT, _ARTICLE = frozenset(("unit",)), frozenset(("noise",))
 _COMMA = frozenset(("comma",))
 _LEADS = frozenset(("was", "aged", "at_years"))
 _ARTICLE_OR_WAS = frozenset(("noise", "was", "at_years"))

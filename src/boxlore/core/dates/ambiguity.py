@@ -161,8 +161,19 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         or _repaired(tokens, words, own, context)
         or told_from(tokens, words)
         or _before_a_tail(tokens, words, context)
+        or (_of_somebody(tokens, context) if context.perhaps else None)
         or _proposed(tokens, words, context, own)
     )
+
+
+def _of_somebody(tokens: list[Token], context: DateContext) -> Outcome | None:
+    """`Zofia tuż przed ślubem`: what is told behind who it is of, where an event is only perhaps meant."""
+    if tokens[0].senses[0].kind != "person":
+        return None
+    outcome = decided(tokens[1:], context)
+    if outcome is None or outcome.edtf is None or outcome.ask:
+        return None
+    return Outcome(None, is_meant(outcome.edtf, context), (outcome.edtf.text,))
 
 
 def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | None:

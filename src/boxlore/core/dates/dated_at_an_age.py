@@ -26,10 +26,6 @@ def dated_at_an_age(tokens: list[Token], context: DateContext, decided: Decided)
         return None
     if any(not token.is_any(_BESIDE) for token in rest):
         return None
-    while rest and rest[-1].kinds & {"comma", "when"}:
-        rest.pop()
-    while rest and rest[0].kinds & {"comma", "when"}:
-        rest.pop(0)
     text = next(str(sense.value) for token in tokens for sense in token.senses if sense.kind == "event")
     age = standard.parsed(text)
     first, last = age.earliest, age.latest

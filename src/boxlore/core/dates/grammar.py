@@ -222,9 +222,11 @@ class Grammar(Distances):
             marks.append(self._last_mark)
             return True
         if years := _YEAR_BESIDE.get(kind) or self._year_beside():
-            self.at += 1 if kind in _YEAR_BESIDE else 3
+            is_doubted = self.kinds[self.at + 1] == "doubt"
+            self.at += 1 if kind in _YEAR_BESIDE else 3 + is_doubted
             joins.append("or")
             items.append(Expression("one", [a_year_on(items[-1], years)]))
+            items[-1].mark(DOUBT if is_doubted else 0)
             marks.append(0)
             return True
         is_doubted = kind == "doubt" and self.kinds[self.at + 1] in _BEGIN_A_DATE  # “1938? maybe 37”
@@ -263,9 +265,10 @@ class Grammar(Distances):
 
     def _year_beside(self) -> int:
         """“1938 or the year after”, where nothing is told after which it was: 1, or -1 for the year before; else 0."""
-        begins = self.kinds[self.at : self.at + 2] == ["or", "unit"] and self.senses[self.at + 1].value == "year"
-        ends = begins and self.kinds[self.at + 3] in ("", "query")
-        return SIDES.get(self.kinds[self.at + 2], 0) if ends else 0
+        at = self.at + (self.kinds[self.at + 1] == "doubt")  # “or it might have been the year before”
+        begins = self.kinds[self.at] == "or" and self.kinds[at + 1] == "unit" and self.senses[at + 1].value == "year"
+        ends = begins and self.kinds[at + 3] in ("", "query")
+        return SIDES.get(self.kinds[at + 2], 0) if ends else 0
 
     def _year_beside_it(self) -> int:
         """“Not 1945, the year before”: -1, or 1 for the year after; 0 where something else ends the words."""

@@ -267,6 +267,8 @@ def day_of(rule: Reckoning, year: int) -> date:
     match rule:
         case ("fixed", int(month), int(day)):
             return date(year, month, day)
+        case ("end of the year before", _):
+            return date(year - 1, 12, 31)
         case ("easter", int(days)):
             return easter(year) + timedelta(days)
         case ("orthodox easter", int(days)):

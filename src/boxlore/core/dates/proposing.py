@@ -355,7 +355,7 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
 
 def _without_what_is_beside(tokens: list[Token], texts: tuple[str, ...], decided: Decided) -> tuple[str, ...]:
     """“June 1940, Dunkirk [time]”: the date itself, which a war or a day behind its comma makes a shorter one."""
-    comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind == "comma"), 0)
+    comma = next((at for at, token in enumerate(tokens) if token.senses[0].kind in ("comma", "dash")), 0)
     if not comma or any(token.is_any(_YEARS) for token in tokens[comma:]) or not tokens[-1].is_any(_BESIDE):
         return ()
     return tuple(text for text in _dates(tokens[:comma], decided) if text not in texts)

@@ -5,6 +5,7 @@ Each of the `items` is the expression of one that is told, `joins` are the kinds
 
 import itertools
 
+from boxlore.core.dates.assembly import only_year
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.operands import NoForm
 from boxlore.core.dates.partial import MOST_YEARS_BETWEEN, Partial
@@ -111,6 +112,12 @@ def beside_a_war(items: list[Expression]) -> Expression | None:
     wars = [bool(item.leaves()[0].span or item.leaves()[0].event) for item in items]
     if sum(wars) != 1 or items[wars.index(False)].kind != "one":
         return None
+    told, of = items[wars.index(False)].leaves()[0], items[wars.index(True)]
+    if of.kind == "one" and of.leaves()[0].unit == "year" and told.within_a_year and not told.year:
+        told.year = only_year(of.leaves()[0].event) if of.leaves()[0].event else ""
+        if not told.year:
+            raise NoForm
+        return Expression("one", [told])  # “Christmas, the year we got married”
     return Expression("known", [items[wars.index(False)], items[wars.index(True)]])
 
 

@@ -107,6 +107,8 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("sous vichy|régime de vichy|sous pétain|sous le maréchal", (("FR", "1940-07", "1944-08"),)),
     ("second empire|sous napoléon iii", (("FR", "1852-12", "1870-09"),)),
     ("kekkosen aikana|kekkosen aika|kekkosen kaudella", (("FI", "1956-03", "1982-01"),)),
+    ("années folles|les années folles", (("", "1920-01", "1929-10"),)),
+    ("inflation|inflationszeit|in der inflation", (("DE", "1922-06", "1923-11"),)),
     ("wirtschaftswunder", (("DE", "1950-01", "1966-12"),)),
     ("franquismo", (("ES", "1939-04", "1975-11"),)),
     ("ventennio|ventennio fascista|durante il fascismo|del fascismo|sotto il fascismo|epoca fascista|periodo fascista", (("IT", "1922-10", "1943-07"),)),

@@ -19,7 +19,7 @@ KINDS: Mapping[str, tuple[str, ...]] = {
 """The kinds of events, and the words of a name that tell the kind where nobody says it."""
 
 _BIRTH = (
-    "{} was born|{} came along|{} came into the world|{} auf die welt kam|"
+    "{} was born|{} was thought of|{} was even thought of|{} came along|{} came into the world|{} auf die welt kam|"
     "birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
     "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
     "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
@@ -50,7 +50,7 @@ _MARRIAGE = (
     "{} se oženil|{} se vdala|{} se vzali"
 )
 _UNBORN = (
-    "{} wasn't born|{} wasn't born yet|{} was not born yet|{} was not yet born|{} wasn't yet born|"
+    "{} wasn't thought of|{} wasn't born|{} wasn't born yet|{} was not born yet|{} was not yet born|{} wasn't yet born|"
     "{} hadn't been born|{} hadn't been born yet|{} had not been born|{} war noch nicht geboren|"
     "{} noch nicht geboren war|{} n'était pas née|{} n'était pas né|{} n'était pas encore née|"
     "{} n'était pas encore né|{} no había nacido|{} todavía no había nacido|{} non era ancora nata|"

@@ -19,6 +19,7 @@ DANISH = Language(
         12: "julemåned|julemåneden|christmåned|christmåneden|kristmåned|kristmåneden|vintermåned|vintermåneden",
     },
     words={
+        "just_turned": "lige fyldt|er lige fyldt",
         "6_months": "et halvt år|halvt år",
         "18_months": "halvandet år|halvandet års tid",
         "about": "omkring|cirka|ca|omtrent|rundt om|ved|henved|nogenlunde|mere eller mindre",

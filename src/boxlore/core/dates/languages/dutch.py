@@ -9,6 +9,7 @@ DUTCH = Language(
         "louwmaand sprokkelmaand lentemaand grasmaand bloeimaand zomermaand hooimaand oogstmaand herfstmaand wijnmaand slachtmaand wintermaand",
     ),
     words={
+        "just_turned": "net geworden",
         "6_months": "een half jaar|half jaar",
         "18_months": "anderhalf jaar",
         "about": "een jaar of|zo'n|omstreeks|rond|ongeveer|circa|ca|rondom|omtrent|zowat|plusminus|rond het jaar|om en nabij|min of meer|plus minus|tegen",

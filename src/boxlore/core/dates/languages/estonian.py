@@ -23,6 +23,7 @@ ESTONIAN = Language(
     weekdays=("esmaspäeva teisipäeva kolmapäeva neljapäeva reede laupäeva pühapäeva",),
     weekday_endings="l st",
     words={
+        "just_turned": "äsja saanud|just saanud|sai just",
         "one_week": "nädal aega",
         "one_month": "kuu aega",
         "eve": "õhtul enne|õhtu enne|ööl enne|öö enne",

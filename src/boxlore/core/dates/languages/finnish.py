@@ -25,6 +25,7 @@ FINNISH = Language(
     weekdays=("maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai",),
     weekday_endings="na n sta",
     words={
+        "just_turned": "juuri täyttänyt|vasta täyttänyt|juuri täytti",
         "eve": "iltana ennen|ilta ennen|yönä ennen",
         "6_months": "puoli vuotta",
         "18_months": "puolitoista vuotta",

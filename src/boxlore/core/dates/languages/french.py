@@ -7,6 +7,7 @@ FRENCH = Language(
     months=("janvier fevrier mars avril mai juin juill aout sept oct nov decembre",),
     month_names={9: "7bre|7embre", 10: "8bre|8embre", 11: "9bre|9embre", 12: "10bre|xbre|10embre"},
     words={
+        "just_turned": "venait d'avoir|vient d'avoir|tout juste",
         "6_months": "une demi-année",
         "18_months": "un an et demi|une année et demie",
         "about": "vers|environ|circa|ca|aux environs de|aux alentours de|autour de|approximativement|à peu près|vers l'année|env|vers les|plus ou moins|plus ou moins en",

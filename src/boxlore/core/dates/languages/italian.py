@@ -10,6 +10,7 @@ ITALIAN = Language(
     ),
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
     words={
+        "just_turned": "appena compiuti|appena compiuto|appena compì",
         "6_months": "mezzo anno",
         "18_months": "un anno e mezzo|anno e mezzo",
         "about": "sui|sulla|circa|verso il|verso|intorno al|attorno al|ca|all'incirca|pressappoco|intorno a|attorno a|verso la|intorno agli|più o meno|più o meno nel",
@@ -92,7 +93,7 @@ ITALIAN = Language(
         "street_of": "via|viale|piazza",
         "numbered": "scala|pettorale|matricola|inv|vagone|camera n|stanza|nr|n°|nº|lire|pag|pagina|tel|rif",
         "same": "lo stesso|la stessa|stesso|stessa",
-        "infant": "neonato|neonata|bebè",
+        "infant": "appena nata|appena nato|neonato|neonata|bebè",
         "small": "piccolo|piccola|bambino|bambina",
         "alive": "ancora vivo|ancora viva|viveva ancora|era ancora vivo|era ancora viva",
     },

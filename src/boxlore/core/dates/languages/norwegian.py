@@ -15,6 +15,7 @@ NORWEGIAN = Language(
         12: "julemåned|julemåneden|vintermåned|vintermåneden",
     },
     words={
+        "just_turned": "nettopp fylt|akkurat fylt",
         "6_months": "et halvt år|halvt år",
         "18_months": "halvannet år|et og et halvt år",
         "about": "omkring|cirka|ca|omtrent|rundt|ved|om lag|kring|omlag|sånn ca|mer eller mindre",

@@ -16,6 +16,7 @@ POLISH = Language(
     },
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
     words={
+        "just_turned": "właśnie skończyła|właśnie skończył",
         "6_months": "pół roku",
         "18_months": "półtora roku",
         "about": "jakieś|około|ok|circa|ca|mniej więcej|w przybliżeniu|koło|gdzieś około|gdzieś w",

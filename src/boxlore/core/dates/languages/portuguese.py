@@ -14,6 +14,7 @@ PORTUGUESE = Language(
     },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
+        "just_turned": "acabados de fazer|acabava de fazer|acabou de fazer",
         "6_months": "meio ano",
         "18_months": "ano e meio|um ano e meio",
         "about": "uns|umas|cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos|mais ou menos|mais ou menos em|lá para|lá por|lá pelos|aí por|ali por|lá por volta de|lá por volta",

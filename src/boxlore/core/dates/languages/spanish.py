@@ -6,6 +6,7 @@ SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
+        "just_turned": "recién cumplidos|acababa de cumplir|acaba de cumplir",
         "6_months": "medio año",
         "18_months": "año y medio|un año y medio",
         "about": "hacia|allá por|allá en|alrededor de|aproximadamente|circa|ca|cerca de|en torno a|aprox|por|sobre|más o menos|unos",
@@ -77,7 +78,7 @@ SPANISH = Language(
         "was": "tendría|tenia|tendria|debía tener|debía de tener|tenía|cumplió|cumplí|teníamos|cumplía",
         "at_years": "a los|con",
         "years_old": "años|años de edad|añitos|año",
-        "birthday": "cumpleaños|cumple|cumplió|cumplí|cumplía",
+        "birthday": "al cumplir los|al cumplir|cumpleaños|cumple|cumplió|cumplí|cumplía",
         "i": "yo|cumplí|mi|mis|en mi|por mi",
         "they": "ella|él|la niña|el niño",
         "life": "boda|nacimiento|entierro|bautizo|muerte|mudanza|comunión",

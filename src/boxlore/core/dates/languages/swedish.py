@@ -20,6 +20,7 @@ SWEDISH = Language(
     },
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
     words={
+        "just_turned": "nyss fyllda|just fyllda|nyss fyllt|just fyllt",
         "6_months": "ett halvår|ett halvt år|halvår",
         "18_months": "ett och ett halvt år|halvtannat år|ett och halvt år",
         "about": "omkring|cirka|ca|ungefär|runt|kring|vid|omkr|c:a|ung|mer eller mindre",
