@@ -221,12 +221,11 @@ ENGLISH = Language(
         "quarter": "quarter|quarter of|quarter of the",
     },
     age_decades={
-        20: "twenty something|twenty odd",
-        30: "thirty something|thirty odd",
-        40: "forty something|forty odd",
-        50: "fifty something|fifty odd",
-        60: "sixty something|sixty odd",
-        70: "seventy odd",
+        20: "twenty something",
+        30: "thirty something",
+        40: "forty something",
+        50: "fifty something",
+        60: "sixty something",
     },
     of_wars={
         "christmas": "wartime christmas|war christmas",
