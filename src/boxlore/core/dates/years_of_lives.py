@@ -16,7 +16,8 @@ _BORN = (
     r"|née?|nat[oa]"
 )
 _DIED = (
-    r"(?i:died|passed away|gestorben|verstorben|starb|décédée?|mourut|murió|falleció|fallecid[oa]|morì|morreu|faleceu"
+    r"(?i:killed|drowned|gefallen|gesneuveld|hukkus|langes|kaatui|погиб(?:ла)?|poległ|zginął|padl|"
+    r"died|passed away|gestorben|verstorben|starb|décédée?|mourut|murió|falleció|fallecid[oa]|morì|morreu|faleceu"
     r"|falecid[oa]|overleden|overleed|stierf|døde|død|död|avled|avliden|kuoli|kuollut|suri|surnud|умер(?:ла)?"
     r"|скончал(?:ся|ась)|zmarła?|umarła?|nomira|mir(?:is|usi)|mirė|miręs|mirusi|zemřela?|meghalt)|morte?|mort[oa]"
 )
