@@ -16,6 +16,7 @@ from tests.every_row import every_row
 from boxlore.core.people.kin import By, Kin, Kinship, called, kin_words, table
 from boxlore.core.people.kin_terms import blood_term
 from boxlore.core.people.person import Person
+from boxlore.core.wording.catalogue import Say
 
 
 def person(ident: str, sex: str = "", parents: str = "", spouses: str = "") -> Person:
@@ -109,6 +110,18 @@ def test_relative_to_the_one_who_is_shown_it() -> None:
     assert kin_words(KIN, FAMILY["ego"], FAMILY["gauntson"]) == "ego's mother's cousin"
     assert kin_words(KIN, FAMILY["ego"], FAMILY["ego"]) == ""
     assert kin_words(KIN, FAMILY["ego"], FAMILY["stranger"]) == ""
+
+
+IN_LANGUAGES = [
+    ("de", "mgm", "Großmutter von ego"), ("es", "mgm", "abuela de ego"), ("fr", "mgm", "grand-mère d’ego"),
+    ("et", "ggm", "vanavanaema isikule ego"), ("de", "gauntson", ""), ("fr", "stranger", ""),
+]  # fmt: skip
+"""What a language has no one word for is not said in it."""
+
+
+@every_row(("language", "other", "wanted"), IN_LANGUAGES)
+def test_kin_in_other_languages(language: str, other: str, wanted: str) -> None:
+    assert kin_words(KIN, FAMILY["ego"], FAMILY[other], Say(language)) == wanted
 
 
 DEGREES = [
