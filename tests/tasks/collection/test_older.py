@@ -210,7 +210,8 @@ def test_linked_data_says_the_same(older: Collection) -> None:
     view = seen_by(older, To.ARCHIVE)
     facts = facts_of(older, view)
     lines = [line for record in view.records() for line in record_triples(record, facts, [], set())]
-    lines += thing_lines(older, view, None)
+    sittings = {ident for ident, _ in older.store.subjects(Kind.SITTING)}
+    lines += thing_lines(older, view, None, sittings)
     now: dict[str, list[str]] = {}
     for subject, predicate, value in read_triples(as_once("\n".join(lines)).split("\n")):
         now.setdefault(f"{subject} {predicate.removeprefix('urn:boxlore:terms:')}", []).append(value)
