@@ -21,7 +21,7 @@ from babel.messages.pofile import read_po, write_po
 
 HOME = Path(__file__).parents[3]
 SOURCE = HOME / "src" / "boxlore"
-FOLDER = HOME / "translations"
+FOLDER = HOME / "src" / "boxlore" / "core" / "wording" / "po"
 LANGUAGES = {"et": "n != 1", "de": "n != 1", "es": "n != 1", "fr": "n > 1"}
 """Language -> how its two plurals are chosen (CLDR; the forms of whole millions are left out)."""
 TABLE = SOURCE / "core" / "wording" / "translations.py"
@@ -110,7 +110,7 @@ def quoted(words: str | Sequence[str | int]) -> str:
 def table() -> str:
     """The text of the module."""
     lines = [
-        f'"""Our words in other languages: Unicode CLDR {get_cldr_version()} and translations/*.po, made by',
+        f'"""Our words in other languages: Unicode CLDR {get_cldr_version()} and po/*.po, made by',
         "tests/core/wording/make_translations.py.",
         '"""',
         "",

@@ -3,7 +3,7 @@
 Theory of operation. A message is written in English where it is said, by a call of a `Say`: `say("Told by {name}",
 name=…)`, `say.counted(3, "{count} photograph", "{count} photographs")`. The English text is its key. A message that is
 chosen from a table is marked there by `to_say("Places")` and said later. The translations are the .po files in
-`translations/` (GNU gettext, PO files); `tests/core/wording/make_translations.py` collects the messages with babel,
+`po/` (GNU gettext, PO files); `tests/core/wording/make_translations.py` collects the messages with babel,
 puts new ones into each .po and makes `translations.py` of them, so that nothing is read at run time, and a wheel needs
 no other file. A test fails where a message has no translation. So: write the message, run the script, translate.
 

@@ -1,4 +1,4 @@
-"""Our words in other languages: Unicode CLDR 49 and translations/*.po, made by
+"""Our words in other languages: Unicode CLDR 49 and po/*.po, made by
 tests/core/wording/make_translations.py.
 """
 
