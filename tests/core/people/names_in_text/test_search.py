@@ -407,6 +407,47 @@ def test_plurals_fond_forms_and_words_that_only_look_like_names(verdict: str, wo
     assert " ".join(answer(words, FURTHER_FAMILIES)) == verdict
 
 
+IN_CASES = finder(
+    [
+        person("jan", given="Jan", family="Wilk"),
+        person("aatos", given="Aatos", family="Lehti"),
+        person("janis", given="Jānis", family="Bērziņš"),
+        person("agnes", given="Ágnes", family="Kis"),
+        person("karel", given="Karel", family="Dub"),
+        person("pyotr", given="Pyotr", family="Kozlov"),
+        person("bjorn", given="Björn", family="Ek"),
+        person("ernst", given="Ernst", family="Sommer"),
+        person("aga", given="Aga", family="Xylander"),
+    ],
+    [person("august", given="August", family="Sommer")],
+)
+
+
+@every_row(
+    ("verdict", "words"),
+    [
+        ("asked jan,janis", "To jest rower Jana, dostał go na komunię."),
+        ("asked jan", "Rower Janowi kupił dziadek."),
+        ("asked jan", "Myśmy z Janem chodzili na ryby."),
+        ("none -", "Było to janowi znane."),
+        ("sure aatos", "Aatoksen pyörä oli liian iso."),
+        ("asked janis", "Bērziņam iedeva kausu, 1976."),
+        ("asked agnes", "Ágival a Balatonon, 1970."),
+        ("asked agnes", "Kisék udvara, 1971."),
+        ("asked karel", "Dubovi na dovolené, 1974."),
+        ("asked pyotr", "Петьке купили коньки."),
+        ("sure bjorn", "Björne med sparken på isen."),
+        ("asked ernst", "Familie Sommer junior in Italien, 1975"),
+        ("none -", "Familie Sommer in Italien, 1935"),
+        ("none -", "Age tells on a roof."),
+        ("asked aga,agnes", "Agi rower stał w sieni."),
+    ],
+)
+def test_plain_cases_of_names(verdict: str, words: str) -> None:
+    """Of three letters too, and of names that are words of a dictionary."""
+    assert " ".join(answer(words, IN_CASES)) == verdict
+
+
 SCHUKOWA, SACHAROWA = (
     person("ksenia", given="Ксения", family="Жукова"),
     person("mila", given="Людмила", family="Захарова"),

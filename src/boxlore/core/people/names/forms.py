@@ -15,7 +15,7 @@ from boxlore.core.people.names.nicknames_table import NICKNAMES
 from boxlore.core.people.names.short_forms_table import SHORT_FORMS
 from boxlore.core.people.names.words_table import GENDERED_ENDINGS
 from boxlore.core.people.names_in_text.inflections import key_of
-from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN, script_of
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, script_of
 from boxlore.core.statements import fold
 
 WordForms = Mapping[str, Sequence[str]]
@@ -88,12 +88,18 @@ def initials(call: str) -> str:
 def pet_forms(call: str) -> set[str]:
     """What people say for a folded given name that is a full one, in any of its spellings."""
     forms = {form for at in _ROWS.get(call, ()) if close(SHORT_FORMS[at][0], call) for form in SHORT_FORMS[at]}
-    return forms.union(_said_for().get(key_of(call, script_of(call[0])), ())) - {call}
+    return forms.union(*(_said_for().get(key, ()) for key in _keys_of(call))) - {call}
 
 
 def pet_forms_in_another_script(call: str) -> set[str]:
     """The Cyrillic short forms of a folded given name in Latin letters: `yekaterina` → `катя`."""
-    return {form for at in _CYRILLIC_BY_KEY.get(key_of(call, LATIN), ()) for form in SHORT_FORMS[at][1:]}
+    return {form for key in _keys_of(call) for at in _CYRILLIC_BY_KEY.get(key, ()) for form in SHORT_FORMS[at][1:]}
+
+
+def _keys_of(call: str) -> set[str]:
+    """The key of a folded given name, and that in which ё, which is folded to е, is not spelled out: `Pyotr`."""
+    key = key_of(call, script_of(call[0]))
+    return {key, key.replace("io", "e")}
 
 
 def full_names_of(call: str) -> set[str]:

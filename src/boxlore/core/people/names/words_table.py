@@ -90,6 +90,10 @@ FAMILY_WORDS = _words(
     "rodziny rodina rodiny familie familien famille familles familia семья семьи семьеи семеиныи whanau"
 )
 """Words beside which a family name means the family, folded."""
+YOUNGER_WORDS = _words(
+    "junior juniors jun jnr jr younger jungere jungeren yngre noorem noorema nuorempi jeune cadet mladsi mlodsi mlodszy"
+)
+"""Words beside which it means those of the family who live, folded."""
 
 RELIGIOUS_TITLES = _words(
     """

@@ -63,6 +63,7 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("*", "*u", _ESTONIAN),
     ("s", "se", _ESTONIAN),
     ("s", "kse", _ESTONIAN),
+    ("s", "kse", _FINNISH),
     ("magi", "mage", "de dele dega del desse dest deni"),
     ("jogi", "joge", "de dele dega del desse dest deni"),
     ("ne", "s", "te tele tega test"),
@@ -165,6 +166,20 @@ SHORT_NAMES_INFLECTED = (
     ("a", "", "i y ie"),
 )
 """Rows for names of two and three letters, of which the other forms are too often words."""
+
+_FINNISH_LONG = "lla lle lta ssa sta ksi"
+_HUNGARIAN_LONG = "nak nek ban ben tol rol hoz hez ert nal nel"
+NAMES_OF_THREE = (
+    ("*", "*", "a u em owi ovi ie ovo ova ovou ove ovic ovych ovym owie owa owej ow"),
+    ("a", "", "u ou o e ie as ai am os"),
+    ("s", "", "a am u io iui iu"),
+    ("*", "*i", f"n {_FINNISH_LONG}"),
+    ("+", "+", f"n {_FINNISH_LONG} {_HUNGARIAN_LONG} val vel"),
+    ("*", "*", _HUNGARIAN_LONG),
+    *((letter, letter, f"{letter}al {letter}el") for letter in "bcdfgklmnprstz"),
+)
+"""The plain cases, and families, of names of three letters (Polish, Czech, Baltic, Finnish, Hungarian): `Jana`,
+`Janowi`, `Ágival`, `Dubovi`. Only written large are they asked about."""
 
 CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("*", "*", "a u om em e i oi oiu im ih imi am ami ah ov ia iu ova ovo ovu ovoi"),

@@ -9,6 +9,7 @@ from boxlore.core.people.names_in_text.inflection_table import (
     GREEK_INFLECTED,
     NAMES_IN_THE_PLURAL,
     NAMES_INFLECTED,
+    NAMES_OF_THREE,
     SHORT_NAMES_INFLECTED,
 )
 from boxlore.core.people.names_in_text.scripts_table import (
@@ -66,12 +67,13 @@ def inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
 @lru_cache(65536)
 def latin_forms(word: str) -> frozenset[str]:
     """Every form of a folded Latin word but itself."""
-    return frozenset(inflected(word, NAMES_INFLECTED if len(word) > 3 else SHORT_NAMES_INFLECTED))
+    rows = NAMES_INFLECTED if len(word) > 3 else SHORT_NAMES_INFLECTED
+    return frozenset(inflected(word, (*rows, *NAMES_OF_THREE) if len(word) == 3 else rows))
 
 
 def latin_plurals(word: str) -> set[str]:
-    """What a folded Latin word of four letters and more may be in the plural, besides `latin_forms`."""
-    return inflected(word, NAMES_IN_THE_PLURAL) if len(word) > 3 else set()
+    """What a folded Latin word of three letters and more may be in the plural, besides `latin_forms`."""
+    return inflected(word, NAMES_IN_THE_PLURAL) if len(word) > 2 else set()
 
 
 @lru_cache(65536)

@@ -550,7 +550,9 @@ def _told(base: str, own: str) -> Forms:
 def _latin(base: str, own: str) -> Forms:
     if own == LATIN:
         yield base, As.TOLD
-        yield from ((form, As.INFLECTED) for form in latin_forms(base))
+        is_short = len(base) < SHORTEST_TO_INFLECT  # `Age` is a word beside `Aga`
+        forms = (form for form in latin_forms(base) if not (is_short and form[-1] == "e" and is_english(form)))
+        yield from ((form, As.INFLECTED) for form in forms)
         yield from ((form, As.SHORT) for form in latin_plurals(base))
 
 

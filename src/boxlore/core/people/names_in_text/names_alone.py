@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.tokens import CALLED
-from boxlore.core.people.names.words_table import FAMILY_WORDS, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES, YOUNGER_WORDS
 from boxlore.core.people.names_in_text.agreeing_words import is_told_of_a_thing
 from boxlore.core.people.names_in_text.dictionary_words import (
     is_a_word_one_slip_away,
@@ -144,9 +144,9 @@ class NamesAlone:
         is_called = any(how <= As.INFLECTED or folded in CALLED for how in calls.values())
         if self._words[at].is_small:
             return is_word_written_small(self._words, at, bases, is_called=is_called)
-        if surest > As.TOLD and is_another_form(self._words, at, bases):
+        if surest > As.TOLD and not is_called and is_another_form(self._words, at, bases):
             return True
-        is_slip = surest >= As.SHORT and folded not in CALLED and As.MISSPELT not in calls.values()
+        is_slip = surest >= As.FOND and folded not in CALLED and As.MISSPELT not in calls.values()
         is_slip = is_slip and key_of(folded, LATIN) not in {key_of(name, LATIN) for name in names}  # `Winter`, Vinter
         if is_slip and is_a_word_one_slip_away(self._words, at):
             return True
@@ -269,6 +269,8 @@ class NamesAlone:
         if not bear_it and As.TOLD in meant.families.values():
             return False
         around = [word.folded for word in self._words[max(0, at - 1) : at + 4]]
+        if not YOUNGER_WORDS.isdisjoint(around):
+            return False
         return not FAMILY_WORDS.isdisjoint(around)
 
     def _has_other_initial(self, at: int, person: str) -> bool:

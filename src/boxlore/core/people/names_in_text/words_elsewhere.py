@@ -76,8 +76,9 @@ _PEOPLE_HAVE = frozenset(
     "talo tila polkupyora koira haat mokki vene koti piha nukke".split()
 )
 """What families have (Estonian, Finnish, folded)."""
-_OF_PEOPLE = ("lt", "le", "ga", "lta", "lle")
-"""From somebody, to somebody, with somebody (Estonian, Finnish). On somebody (`Mäel`) is mostly on something."""
+_OF_PEOPLE = ("lt", "le", "ga", "lta", "lle", "am", "ui", "owi", "ovi")
+"""From somebody, to somebody, with somebody (Estonian, Finnish, the Baltic and Slavic datives). On somebody (`Mäel`) is
+mostly on something."""
 _WAS = {"был": "m", "была": "f", "був": "m", "була": "f", "byl": "m", "byla": "f"}
 """`Was`, by the sex of whom it is told of (Russian, Ukrainian, Polish and Czech, folded)."""
 
