@@ -7,7 +7,7 @@ from pathlib import Path
 import pikepdf
 import pytest
 
-from boxlore.core.crosswalk import captions, references
+from boxlore.core.crosswalk import references
 from boxlore.core.crosswalk.captions import PLAIN
 from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
@@ -89,7 +89,7 @@ def test_the_sheet(hard: list[Record], pictures: dict[str, Path], printing: Prin
     assert {one.rule for one in findings} == {"sheet.picture", "sheet.glyph"}
     with pikepdf.open(io.BytesIO(data)) as pdf, pdf.open_metadata() as meta:
         assert (meta["pdfaid:part"], meta["pdfaid:conformance"], meta["pdfuaid:part"]) == ("2", "A", "1")
-        assert [item.title for item in pdf.open_outline().root[0].children] == list(map(captions.reference, hard))
+        assert [item.title for item in pdf.open_outline().root[0].children] == list(map(references.reference, hard))
 
 
 def test_a_title_longer_than_a_string_of_a_pdf_may_be(hard: list[Record], printing: Printing) -> None:

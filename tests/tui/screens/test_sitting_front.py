@@ -89,7 +89,7 @@ def test_somebody_new_and_the_agreement_read_out(run: Run, collection: Collectio
 def test_nobody_else_tells(run: Run, collection: Collection, name: str, says: str) -> None:
     async def enter() -> None:
         async with hands_on(collection, door=True) as hands:
-            await hands.choose(name, "The next with an answer missing")
+            await hands.choose(name, "Next with an answer missing")
             assert f"{says} · 1 of 8" in hands.text
 
     run(enter())

@@ -49,7 +49,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("course", "This sitting", "agreement, rest, recording, close"),
         Choice("tellers", "Who tells now", "somebody else; earlier answers"),
         Choice("asking", "What to ask", "notes, faces, dates to settle"),
-        Choice("next_open", "The next with an answer missing", "Ctrl+N  who, when, where or why"),
+        Choice("next_open", "Next with an answer missing", "Ctrl+N  who, when, where or why"),
         Choice("viewing", "Page for the teller", "its address and code"),
         Choice("find", "List and find", "F3  also to say one thing of many"),
         Choice("prompts", "The questions asked", "a file to edit and translate"),

@@ -72,7 +72,7 @@ class FrontScreen(Screen[None]):
         teller = short(self._sitting.teller_named, 24) if self._sitting.id else "a teller"
         choices = [
             first,
-            Choice("next", "The next with an answer missing", "after the one where you stopped" if stopped else ""),
+            Choice("next", "Next with an answer missing", "after the one where you stopped" if stopped else ""),
             Choice(ASK, f"What to ask {teller}", "notes, faces, dates to settle"),
             Choice(LIST, "A list", "find words, a number, a box"),
         ]
