@@ -31,12 +31,21 @@ FOND = [
     ("Elfriede", "Elfi Elfie"), ("Hannelore", "Lore Lores"), ("Gertrud", "Trudi Trudl Trude"), ("Theresia", "Resi"),
     ("Sabine", "Bine Bini"), ("Mathilde", "Tilde Tilda"), ("Edeltraud", "Traudl Traudi"), ("Ferdinand", "Nandl"),
     ("Marguerite", "Rita"), ("Etelka", "Etus"), ("Friederike", "Rieke"), ("Rhiannon", "Rhi"),
+    ("Marguerite", "Margot Guite Guiguite Goton"), ("Pierre", "Pierrot"), ("Jacques", "Jacquot"), ("Odette", "Dette"),
+    ("Françoise", "Fanchon"), ("Madeleine", "Madelon"), ("Jeanne", "Jeannette Jeanneton"), ("Antoine", "Toinou Toinon"),
+    ("Simone", "Momone"), ("Ernst", "Ernstl Ernstls"), ("Kurt", "Kurtl"), ("Hendrik", "Henk"), ("Katharine", "Kitty"),
+    ("May", "Maisie"), ("Wim", "Wimpie"), ("Bram", "Brammetje"), ("Jan", "Jantie"), ("Anna", "Andulka"),
+    ("Vera", "Verotška"), ("Vigdis", "Vigga"), ("Grant", "Garnt Grannt Grart Grnt"), ("Björn", "Bjön Björrn"),
+    ("Ernst", "Enrst"), ("Õie", "Õiie"), ("Frank", "Franck Frnak"),
 ]  # fmt: skip
 NOBODY = [
     ("Derek", "Der Zug fuhr ab."), ("Kasia", "Kas sa nägid?"), ("Тамара", "Там стоит дом."), ("Tamara", "Thames"),
     ("Leida", "Leiden, Holland"), ("Maria", "Mama baked"), ("Holly", "Holy water"), ("Mart", "They left"),
     ("Martin", "Martina Brown"), ("Adelaide", "Adding to it"), ("Rufus", "Russia, 1914"), ("Ruth", "ruthka by the sea"),
     ("Christina", "christabel and"), ("Ro", "Ross Sea"), ("Hannelore", "the lore of the sea"), ("Gertrud", "rud"),
+    ("Grant", "Grand Hotel"), ("Grant", "a garnt of land"), ("Ernst", "Erst kam der Regen."),
+    ("Frank", "Flank of hill"), ("Pierre", "Dans le jardin un pierrot"), ("Kurt", "Kurz vor Weihnachten"),
+    ("Õie", "Iõe talu"), ("Grant", "Gantx"), ("Vera", "Vara"), ("Grant", "Brand"),
 ]  # fmt: skip
 
 

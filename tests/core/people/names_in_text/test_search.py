@@ -448,6 +448,36 @@ def test_plain_cases_of_names(verdict: str, words: str) -> None:
     assert " ".join(answer(words, IN_CASES)) == verdict
 
 
+NAMESAKES = finder(
+    [
+        person("ann", given="Ann", family="Yarrow"),
+        person("anna", given="Anna", family="Hamel"),
+        person("emilie", given="Émilie", family="Muth"),
+        person("maria", given="Мария", family="Pavani"),
+        person("frank", given="Frank", family="Weaver"),
+        person("francoise", given="Françoise", family="Jahnel"),
+        person("jan", given="Jan", family="Wilk"),
+        person("janis", given="Jānis", family="Bērziņš"),
+    ],
+    [],
+)
+
+
+@every_row(
+    ("people", "words"),
+    [
+        ("ann,anna", "That is Nancy, holding the jug."),
+        ("emilie,maria", "The one in the cap is Mimi."),
+        ("francoise,frank", "Franck with the rabbit"),
+        ("jan,janis", "To Jana pierwszy rower."),
+        ("frank", "Frank with the rabbit"),
+    ],
+)
+def test_everybody_whom_a_form_may_mean_is_asked_about(people: str, words: str) -> None:
+    """Whoever answers that it is not the one would let it out as the other's."""
+    assert answer(words, NAMESAKES)[1] == people
+
+
 SCHUKOWA, SACHAROWA = (
     person("ksenia", given="Ксения", family="Жукова"),
     person("mila", given="Людмила", family="Захарова"),
@@ -482,8 +512,8 @@ OTHERWISE = [
     (person("sol", name="Sólrún Jónsdóttir"), "asked", ("Sól Run at the farm", "Sol-Rún", "dress of Sól Rúnar")),
     (person("sol", name="Sólrún Jónsdóttir"), "none", ("the Sol, run aground", "Sol was run over")),
     (person("nawal", given="Nawal", family="Haddad"), "asked", ("Nawwal in the garden", "Nawwali maja")),
-    (person("ellen", given="Ellen", family="Quick"), "asked", ("Elen in the garden",)),
-    (person("ellen", given="Ellen", family="Quick"), "none", ("Eelen", "an elen")),
+    (person("ellen", given="Ellen", family="Quick"), "asked", ("Elen in the garden", "Eelen")),
+    (person("ellen", given="Ellen", family="Quick"), "none", ("an elen",)),
     (person("holly", given="Holly", family="Quick"), "none", ("Holy water",)),
     (person("jyri", name="Jüri Saar"), "asked", ("Jürgi jalgratas", "Jürgile kingitud", "Jürka")),
     (MAEVE, "asked", ("O'D., M.", "MOD", "MO'D", "M. O. D.", "lettertomaeve", "withmaeve", "maevesbirthday")),

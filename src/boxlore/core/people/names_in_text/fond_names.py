@@ -12,7 +12,7 @@ The idea. A fond form keeps the beginning of the name, up to a consonant, and ta
                          beginning, Hanne of Hannelore; where it is none, from the beginning of a syllable: Lore, Bine
     end and ending       Trud-i of Gertrud, Res-i of Therese, Traud-l: the end from a syllable on, without its last
                          vowels, then one of ENDINGS_OF_ENDS
-    syllable twice       Didi of Dieter, Lulu
+    syllable twice       Didi of Dieter, Lulu; before the end, Gui-guite, Mo-mone: the end alone is looked up
 
 What always holds: it is a question, never surely the name. Words are compared by their key (`inflections.key_of`), so
 that letters with and without accents, double ones and those of Cyrillic are the same. An English word, and a small word
@@ -46,12 +46,13 @@ from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary
 
 RUSSIAN = (
     "ka ik ok enka ochka echka ushka yushka ulya unya usya usha yusha osha asha yasha isha esha yosha chik yok uta "
-    "ek yuta ukha yukha akha okha yokha yonya asya osya isya ulka unka yunya yulya anya oshka ashka ishka eshka"
+    "etska otska ek yuta ukha yukha akha okha yokha yonya asya osya isya ulka unka yunya yulya anya oshka ashka ishka "
+    "eshka"
 )
 ENDINGS: dict[str, tuple[tuple[str, Rows], ...]] = {
     LATIN: (
         ("ie y ey kin kins za o", IN_S),  # English, Scots
-        ("chen lein li erl ing ke tje je ientje ien", IN_S),  # German, Dutch
+        ("chen lein li erl l ing ke tje je etje pje ientje ien pie kie tie", IN_S),  # German, Dutch
         ("sia siu us usia unia cia dzia zia nia eczka enka eczek uch chna cio sio zio ula ulek unio", IN_SLAVIC),
         ("uska usek icka inka enda usa ica icek inek anek ko ka ek ik ice", IN_SLAVIC),
         ("i ika ike uka us cus csi ci ca csa oka eke cska ka ko", IN_HUNGARIAN),
@@ -65,7 +66,7 @@ ENDINGS: dict[str, tuple[tuple[str, Rows], ...]] = {
             "ito ita cito cita quito quita quinha quinho ico ica illo illa inho inha zinho zinha uca uco uccia uccio",
             IN_S,
         ),
-        ("as etto ou otte inette ag ock aki akis oula itsa le inke", IN_S),  # French, Irish, Greek, Yiddish
+        ("as etto ou ot on otte ette inette ag ock aki akis oula itsa le inke", IN_S),  # French, Irish, Greek, Yiddish
     ),
     CYRILLIC: (("ya", ()),),
 }
@@ -78,11 +79,11 @@ OPEN_RUSSIAN = "sha sya shka shenka syenka shik"
 """What stands behind the first syllable."""
 _ALSO_OF_OTHER_NAMES = frozenset(
     "ing ika ike ita ite ica ice ico illa ito elis ulis ulya ele le us uta ute o i ie y ey li ko usa ula "
-    "anya nia zia ok ik ek za su sa asya as ens ina ya".split()
+    "l ot on ette tie anya nia zia ok ik ek za su sa asya as ens ina ya".split()
 )
 """Endings that other given names have too: a known one that ends so is that name."""
 
-ENDINGS_OF_ENDS = frozenset("a i ie y l el erl chen lein ke".split())
+ENDINGS_OF_ENDS = frozenset("a i ie y l el erl chen lein ke ou on ot ette".split())
 _STAY_FOND = frozenset(("i", "ie", "y"))
 """Endings of known names that are fond forms of others all the same: `Elfi` is a name, and said for Elfriede."""
 
@@ -134,6 +135,9 @@ class FondNames:
         names, key = self._parts.get(folded, set()) | self.ends_with(folded), key_of(folded, script)
         if len(key) == 2 * TWICE and key[:TWICE] == key[TWICE:] and folded not in KIN_WORDS:
             names |= self._opens.get(key[:TWICE], set())
+        for size in (TWICE, TWICE + 1):
+            if folded[:size] == folded[size : 2 * size] and len(folded) > 2 * size:
+                names |= self.ends_with(folded[size:])
         endings, opens = _endings(script, is_open=False), _endings(script, is_open=True)
         for at in range(2, len(key) + 1):
             stem, ending = key[:at], key[at:]

@@ -28,6 +28,11 @@ def languages_with(folded: str, languages: Collection[str]) -> list[str]:
     return [language for language in languages if folded in words_known(language)]
 
 
+def is_known_anywhere(folded: str) -> bool:
+    """Whether a folded word is one of any of the languages."""
+    return any(folded in words_known(language) for language in KNOWN)
+
+
 def is_noun_in(folded: str, language: str) -> bool:
     """Whether it may be a noun or an adjective there; a German noun is written large."""
     return folded in words_known(language) or (language == "de" and folded in words_known(NOUNS_WRITTEN_LARGE))

@@ -43,6 +43,7 @@ from boxlore.core.people.names_in_text.inflections import (
 from boxlore.core.people.names_in_text.kin_beside_names import KinOfHidden
 from boxlore.core.people.names_in_text.ordinary_words import TOO_COMMON, english_words, is_english
 from boxlore.core.people.names_in_text.run_together import NameRuns
+from boxlore.core.people.names_in_text.short_names import ShortNames
 from boxlore.core.people.names_in_text.small_words_table import CYRILLIC_STOPS
 from boxlore.core.people.names_in_text.text_normalising import (
     APOSTROPHES,
@@ -318,12 +319,13 @@ class NameIndex:
         for person in everyone:
             self._add_unbroken(person)
             self._add_double(person)
-        called = (
+        called = [
             base
             for base, roles in self._roles.items()
             if not hidden.isdisjoint(roles.calls | roles.pets) and not base.endswith(PATRONYMIC_ENDINGS)
-        )
+        ]
         self._fond = FondNames((base, script_of(base[0])) for base in called)
+        self._short = ShortNames(base for base in called if not hidden.isdisjoint(self._roles[base].calls))
 
     def meant_by(self, word: Word) -> Meant:
         """Whom a word of a text may be part of the name of."""
@@ -412,16 +414,22 @@ class NameIndex:
                     matches[base] = min(how, matches.get(base, how))
         if not TOO_COMMON.isdisjoint(stems) or word.folded in CYRILLIC_STOPS:
             return self._meant(word.folded, {base: how for base, how in matches.items() if how is As.TOLD})
-        fond = self._fond.of(stems[-1], word.script) if all(how > As.OTHER_SCRIPT for how in matches.values()) else ()
-        if fond:
-            return self._meant(word.folded, matches, fond)
-        if not matches and word.script == LATIN and (ends := self._fond.ends_with(stems[-1])):
+        own = self._meant(word.folded, matches)
+        ways = (*own.calls.values(), *own.families.values(), *own.besides.values())
+        if min(ways, default=As.MISSPELT) <= As.OTHER_SCRIPT:
+            return own
+        fond = self._fond.of(stems[-1], word.script)  # a short form of one may be the fond form of another
+        if not (matches or fond) and word.script == LATIN and (ends := self._fond.ends_with(stems[-1])):
             return replace(self._meant(word.folded, {}, ends), is_everyday=True)
-        if not matches and word.script == LATIN:
-            matches = self._doubled(word.folded)
-        if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
-            matches = self._misspelt(plain(word.folded))
-        return self._meant(word.folded, matches)
+        slips = self._slips(word.folded) if word.script == LATIN else {}
+        return self._meant(word.folded, slips | matches, fond)
+
+    def _slips(self, folded: str) -> dict[str, As]:
+        """Words of names that a folded Latin word may be a slip of."""
+        slips = self._doubled(folded)
+        if len(folded) >= SHORTEST_TO_MISSPELL - 1:
+            slips = slips or self._misspelt(plain(folded))
+        return dict.fromkeys(self._short.near(plain(folded)), As.MISSPELT) | slips
 
     def _keys(self, stem: str, script: str) -> Iterator[tuple[str, str]]:
         """The tables, and the keys in them, by which a stem is looked up."""
