@@ -335,3 +335,24 @@ def test_an_age_of_who_is_in_the_picture(
     assert (reading.edtf.text if reading.edtf else None) == edtf
     assert (reading.ask is None) if ask is None else ask in str(reading.ask)
     assert reading.alternatives == choices
+
+
+BESIDE = [  # words of a teller born in March 1920, what the question holds, the choices (rules of our own)
+    (
+        "my last year at school, I'd have been fourteen",
+        "Not understood: “my last year at school”",
+        ("[1934-03..1935-03]",),
+    ),
+    ("до войны, мне было лет семь", "is between", ("[1927-03..1928-03]",)),
+    ("before the war, when I was seven", "is between", ("[1927-03..1928-03]",)),
+    ("the mill in 1960, I was five", "“mill in”", ("[1925-03..1926-03]", "1960")),
+    ("the mill in June 1925, I was five", "“mill in”", ("1925-06", "[1925-03..1926-03]")),
+    ("the mill, the dog in the war, I was five", "which of these", ()),
+]
+
+
+@every_row(("words", "ask", "choices"), BESIDE)
+def test_an_age_beside_another_part_loses_neither(words: str, ask: str, choices: tuple[str, ...]) -> None:
+    reading = read(words, known=KnownDates(narrator="1920-03"))
+    assert reading.edtf is None and ask in str(reading.ask)
+    assert not choices or reading.alternatives == choices

@@ -283,6 +283,8 @@ def _not_meant(at: int, tokens: list[Token], text: str) -> set[str]:
     “perhaps” in Finnish; “mit” is German for “at”, and “my” in Danish. A word that is written as a name is one, unless
     it is of the language of these words: “when Con was six”, “when Anni was six”, “kui Mina oli kuuene”."""
     token = tokens[at]
+    if "span" in token.kinds and any("was" in other.kinds for other in tokens if other is not token):
+        return set(_AGE)  # “before the war, when I was seven”, though “war” is German for “was”
     beside = _languages_beside(token, tokens, _CORE)
     if not beside and not token.kinds & _CORE:
         beside = _languages_beside(token, tokens, _YEARS_OLD)

@@ -20,6 +20,7 @@ from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
+from boxlore.core.dates.ages_beside_parts import age_beside_a_part
 from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age, of_whom
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
@@ -56,6 +57,7 @@ from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_me
 from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.stamped import as_printed, in_plain_words
 from boxlore.core.dates.tails import where_a_tail_begins
+from boxlore.core.dates.told_apart import named_behind
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import (
     YEARS_TOLD,
@@ -157,6 +159,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         or _stamped(words, context, own)
         or _as_meant(words, context, own)
         or (_of_named_person(tokens, words, context) if "person" in kinds else None)
+        or (_of_an_age_beside(tokens, words, context) if kinds & AGE_WORDS and kinds & NUMBERS else None)
         or asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
         or told_from(tokens, words)
@@ -226,6 +229,10 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     """The question whether a piece of these words is the date, a month's name with a slip among them."""
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
+    if whole := named_behind(tokens, words):
+        outcome = understood(whole, context, own)
+        if outcome and outcome.edtf:
+            return Outcome(None, is_meant(outcome.edtf, context), (outcome.edtf.text, *outcome.alternatives))
     return proposed(tokens, words, context, lambda stretch: _doubted(decided(stretch, context), context))
 
 
@@ -451,3 +458,7 @@ def _of_named_person(tokens: list[Token], words: str, context: DateContext) -> O
         or age_beside_words(tokens, words, context, lambda part: decided(part, context))
         or age_with_a_word(tokens, words, context)
     )
+
+
+def _of_an_age_beside(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    return age_beside_a_part(tokens, words, context, lambda part: decided(part, context))

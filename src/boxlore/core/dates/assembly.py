@@ -364,6 +364,7 @@ class Assembly(Gathered):
         if nth not in (-1, *range(1, len(parts) + 1)):
             return False
         self.taken.append("part")
+        self.date.counted_part = True
         return self._part(parts[nth - 1 if nth > 0 else -1])
 
     def _span(self, value: object) -> bool:

@@ -35,8 +35,9 @@ class Distances(Operands):
         if some := self._some_away():
             return some
         if beside_day := _DAY_BESIDE.get(self.kinds[self.at]):
+            count = 2 if self.senses[self.at].value == "second" else 0  # “le surlendemain de Noël”
             self.at += 1
-            return Expression("near", [self._operand()], distance=Distance(*beside_day))
+            return Expression("near", [self._operand()], distance=Distance(*beside_day, count))
         if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
             count = self.senses[self.at].value[0]  # type: ignore[index]
             self.at += 1

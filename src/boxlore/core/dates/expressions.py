@@ -15,6 +15,7 @@ from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, MOST_YEARS_BETWEEN, Partial, fill
 from boxlore.core.dates.relative import Distance, bounds, near, outermost, outermost_year
+from boxlore.core.dates.ruled_out import without
 from boxlore.core.dates.short_years import LAST_DAY
 from boxlore.core.dates.wars_table import OVER_BY_THEN
 from boxlore.core.dates.writing import SEASON_NAMES, choices_of, question, spans_of, written, year_of
@@ -31,7 +32,7 @@ class Expression:
     alternatives stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does
     (`slash`), or the second only doubted (`doubt`), the later ones behind a comma (`finer`), each with its own day and
     month (`own`), or a number before a day (`row`); of a limit that it is not far away (`just`), or that its
-    word stands behind (`behind`).
+    word stands behind (`behind`); of what it was not, that this is told first (`ahead`).
     """
 
     kind: str
@@ -62,7 +63,7 @@ class Expression:
             return self.parts[0].filled()
         if self.kind == "within":
             self._share_century()
-        if self.kind in ("within", "near", "in_year", "nth", "known", "apart"):
+        if self.kind in ("within", "near", "in_year", "nth", "known", "apart") or self.beside == "ahead":
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
@@ -644,18 +645,21 @@ def _not(whole: Expression, context: DateContext, pick: int) -> str:
     first = whole.parts[0]
     if isinstance(first, Expression) and first.kind == "span":  # “not 1944 - ’45” may put the year right
         raise NoSuchDate(NOT_THEN, (written(first.leaves()[-1], context, pick),))
+    if isinstance(first, Expression) and (years := first.leaves()[0].years):
+        raise NoSuchDate(NOT_THEN, (f"{years[1]}",))
     raise NoSuchDate(NOT_THEN)
 
 
 def _except(whole: Expression, context: DateContext, pick: int) -> str:
     """“1931, not 1932” is 1931; of “the thirties, but not 1931” it is asked which of them."""
-    for date in whole.parts[1].leaves() if isinstance(whole.parts[1], Expression) else ():
+    for date in whole.leaves()[len(whole.parts[0].leaves()) :] if isinstance(whole.parts[0], Expression) else ():
         date.instead = None  # “12 June 1926, not 27”: whether of that month or that year
-    text, denied = (_written(part, context, pick) for part in whole.parts)
-    told, not_then = standard.parsed(text), standard.parsed(denied)
-    if _meet(told, not_then):
-        raise NoSuchDate("When was it, without that?", () if _holds(not_then, told) else (text,))
-    return text
+    text, *denied = (_written(part, context, pick) for part in whole.parts)
+    left = without(text, denied)
+    if left == (text,) or (whole.beside == "ahead" and len(left) == 1):
+        return left[0]
+    of_event = any(date.event for date in whole.leaves()[1:])  # “Bonfire Night, not the fire” rules no day out
+    raise NoSuchDate("When was it, without that?", (text,) if of_event else left)
 
 
 _WRITERS = {

@@ -43,6 +43,9 @@ _LIMIT_OF = {
 }  # fmt: skip
 """The limit that a word says: “before” and “after” leave their own date out, the others hold it."""
 
+STRETCHES = (*LIMITS, "within", "between")
+"""Kinds of expressions that may hold what was ruled out before them."""
+
 _LIMITING = BEFORE + AFTER
 _BEHIND = ("or_later", "before_behind", "after_behind", "since_behind", "or_earlier", "until_behind")
 _OR_BEYOND = ("or_later", "or_earlier")
@@ -67,9 +70,10 @@ class Grammar(Distances):
             item = self._item()
             said = denied = Expression("not", [item])
             while self.kinds[self.at] in ("or", "and"):  # “neither 1930 nor 1931”
-                self.at += 1
+                self.at += 2 if self.kinds[self.at + 1] == "not" else 1  # “not 1940 and not 1941 either”
                 item = self._item()
                 denied.parts.append(item)
+            self.at += self.kinds[self.at] == "either"
             if self.kinds[self.at] in ("comma", "dash", "correction"):
                 self._corrects()
                 self.at += self.kinds[self.at] in ("comma", "dash")
@@ -85,6 +89,8 @@ class Grammar(Distances):
             self.at = begin
             said = self._alternatives()
             fill([*denied.leaves(), *said.leaves()], span=True)  # “not at Easter 1947, at Whitsun”
+            if said.kind in STRETCHES and all(date.whole_year for date in denied.leaves()):
+                said = Expression("except", [said, *denied.parts], beside="ahead")
         else:
             said = self._alternatives()
             if self.at == self.count:

@@ -114,7 +114,8 @@ FINER: dict[str, tuple[str, object]] = {
     "likelier": ("correction", "likelier"), "about_years": ("about", "years"),
     "about_years_old": ("years_old", "about"),
     "just_before": ("before", "just"), "just_after": ("after", "just"),
-    "couple": ("few", "couple"), "following": ("after", "next"), "either_following": ("after", "perhaps"),
+    "couple": ("few", "couple"), "second_morrow": ("morrow", "second"),
+    "following": ("after", "next"), "either_following": ("after", "perhaps"),
     "just_turned": ("birthday", "just"), "exchange": ("numbered", "exchange"), "plate": ("numbered", "plate"),
 }  # fmt: skip
 """Rows of words that say more than another row of their kind: “nearly ten” is about ten, and before it; “should be”

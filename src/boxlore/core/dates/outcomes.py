@@ -43,6 +43,8 @@ def outcome_of(expression: Expression, context: DateContext) -> Outcome:
     except TextFault as fault:
         if others := _by_other_wars(expression, context):  # “from 1925 until the war”: the next one
             return Outcome(None, f"“{context.text}”: which of these is meant?", others)
+        if expression.kind in ("any", "all") and (each := _of_no_set(expression, context)):
+            return Outcome(None, f"“{context.text}”: which of these is meant?", each)
         return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
     if not ask:
         outcome = Outcome(edtf)
@@ -119,6 +121,18 @@ def _by_other_wars(expression: Expression, context: DateContext) -> tuple[str, .
         return ()
     picks = range(1, expression.choices(context))
     return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
+
+
+def _of_no_set(expression: Expression, context: DateContext) -> tuple[str, ...]:
+    """“’61, could be ’62, not later”: the dates without their limits, and each part by itself; none where a part is no
+    date."""
+    dates: list[Partial | Expression] = [*expression.leaves()]
+    parts = [part if isinstance(part, Expression) else Expression("one", [part]) for part in expression.parts]
+    each = [_choice(part, context, 0) for part in parts]
+    if not all(each):
+        return ()
+    whole = _choice(Expression(expression.kind, dates), context, 0)
+    return tuple(dict.fromkeys(filter(None, (whole, *each))))
 
 
 def _choice(expression: Expression, context: DateContext, pick: int) -> str:

@@ -38,7 +38,7 @@ class Partial:
     `month_behind` that its month was told behind its year and a comma (“or 1939, August”);
     `season_alone` that it is all that is told: “winter 1946” may have begun the year before; `languages` of its words,
     as bits; `new_style` that it is told to be Gregorian; `instead` what else it may be: a day of two digits behind a
-    whole date may be a year (“12 June 1926 or 27”).
+    whole date may be a year (“12 June 1926 or 27”); `counted_part` that its part is told by its number (“first third”).
     """
 
     year: str = ""
@@ -79,6 +79,7 @@ class Partial:
     languages: int = -1
     new_style: bool = False
     instead: "Partial | None" = None
+    counted_part: bool = False
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""

@@ -3,8 +3,8 @@ weekend of a month.
 
 Conventions are ours unless a source is named: early, mid and late are a season's three months, a decade's years 0-3,
 4-6 and 7-9, a century's and a year's thirds, a month's ten-day periods, of which the last goes to its end (the
-“dekads” of World Meteorological Organization reports, from memory). All of these are approximate; halves and quarters
-are exact.
+“dekads” of World Meteorological Organization reports, from memory). Early in a century may be its first ten years too,
+which is asked. All of these are approximate; halves and quarters are exact.
 """
 
 from boxlore.core.dates import edtf as standard
@@ -17,6 +17,8 @@ from boxlore.core.dates.partial import Partial
 DECADE_PARTS = {
     "early": (0, 3), "mid": (4, 6), "late": (7, 9), "first_half": (0, 4), "second_half": (5, 9),
 }  # fmt: skip
+_FIRST_YEARS = (0, 9)
+"""What the beginning of a century may mean too: it is asked."""
 _CENTURY_PARTS = {"early": (0, 33), "mid": (34, 66), "late": (67, 99)}
 _YEAR_PARTS = {"early": (1, 4), "mid": (5, 8), "late": (9, 12)}
 _MONTH_PARTS = {"early": (1, 10), "mid": (11, 20), "late": (21, 31)}
@@ -109,14 +111,21 @@ def _fraction(year: str, nth: int, of: int) -> str:
     return f"{first}/{first + count // of - 1}"
 
 
-def part_of(date: Partial, year: str) -> str:
+def is_early_in_century(date: Partial) -> bool:
+    """Whether the beginning of a century is told: “ai primi del Novecento”, “early 20th century”."""
+    told = date.part == "early" and not date.counted_part  # “first third” is no other
+    return told and date.year.endswith("XX") and not date.within_a_year
+
+
+def part_of(date: Partial, year: str, pick: int = 0) -> str:
+    """What a part of a year, a decade or a century comes to; `pick` is which of what it may mean of a century."""
     if date.part in FRACTIONS:
         return _fraction(year, *FRACTIONS[date.part])
     if year.isdigit():
         first, last = _YEAR_PARTS[date.part]
         return f"[{year}-{first:02d}~..{year}-{last:02d}~]"
     if year.endswith("XX"):
-        first, last = _CENTURY_PARTS[date.part]
+        first, last = _FIRST_YEARS if pick and date.part == "early" else _CENTURY_PARTS[date.part]
         return f"{year[:2]}{first:02d}~/{year[:2]}{last:02d}~"
     first, last = DECADE_PARTS[date.part]
     return f"{year[:3]}{first}~/{year[:3]}{last}~"

@@ -12,6 +12,8 @@ without any piece are proposed nothing.
 import re
 from collections.abc import Callable
 from dataclasses import replace
+from itertools import pairwise
+from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import asked
@@ -21,6 +23,8 @@ from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.ruled_out import without
+from boxlore.core.dates.told_apart import counted_behind, of_the_year_beside
 from boxlore.core.dates.years_of_lives import OfALife, choices_beside, of_a_life
 
 Decided = Callable[[list[Token]], Outcome | None]
@@ -57,6 +61,7 @@ _ORDINAL = frozenset(("ordinal", "last"))
 _MAY_BE_NAMES = frozenset(("month", "season", "roman"))
 _MONTH_OF_A_YEAR = re.compile(r"\d{4}-\d\d[?~%]?")
 _YEAR_ALONE = re.compile(r"\d{4}(?:/\d{4})?")
+_SURE_DAY = re.compile(r"\d{4}-\d\d-\d\d")
 _YEARLESS_DAY = re.compile(r"XXXX-\d\d-\d\d")
 _YEARLESS_MONTH = re.compile(r"XXXX-\d\d|\{XXXX-\d\d(?:,XXXX-\d\d)*\}|\[XXXX-\d\d(?:,XXXX-\d\d)*\]")
 
@@ -104,9 +109,9 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     life = of_a_life(tokens, words)
     if life and (beside := _beside_a_life(life, tokens, words, context, decided)):
         return beside
-    pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
-    if not pieces and denied:
-        return Outcome(None, NOT_THEN)
+    pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), None)
+    if not pieces and denied is not None:
+        return Outcome(None, NOT_THEN, denied.instead)
     if not pieces and not counts and (spanned := _between_bare(tokens)):
         pieces = [(spanned,)]
     if _is_of_names(tokens, pieces):
@@ -120,6 +125,18 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
     choices = list(dict.fromkeys((*whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
+    of_year, composed = of_the_year_beside(tokens, pieces, lambda part: _dates(part, decided))
+    if with_year:
+        read |= composed
+        days = {text[5:10] for text in (*of_year, *choices)}
+        yearless = [texts[0] for texts in pieces if all(map(_YEARLESS_DAY.match, texts))]
+        alone = [text for text in yearless if text[5:10] not in days]
+        first, then = (choices, of_year) if any(map(_SURE_DAY.fullmatch, choices)) else (of_year, choices)
+        choices = [*list(dict.fromkeys((*first, *then)))[: MOST_CHOICES - len(alone)], *alone]
+    if counted := counted_behind(tokens, lambda part: _dates(part, decided)):
+        choices, read = list(counted), read | set(range(len(tokens)))
+    if denied is not None:
+        choices = list(dict.fromkeys(left for text in choices for left in without(text, denied.dates)))
     if (elsewhere := _elsewhere(choices, context)) and any(_may_be_place(token, words) for token in tokens):
         choices += [text for text in elsewhere if text not in choices]
     named = any(token.senses[0].kind == "name" for token in tokens)
@@ -135,7 +152,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
         return None
     if not with_year and all(text.startswith("XXXX") for text in choices):
         return Outcome(None, f"“{context.text}”: of which year?", tuple(choices))
-    joined = [text for text in _joined(pieces) if text not in choices and "X" not in text]
+    joined = [text for text in ([] if denied else _joined(pieces)) if text not in choices and "X" not in text]
     shown = [asked(text, context) for text in choices]
     which = "which of these is" if len(shown) > MOST_NAMED else f"is {_listed(shown)}"
     left = _left_over(tokens, read, words)
@@ -321,26 +338,44 @@ def _is_datable(token: Token) -> bool:
     return token.is_any(_NAMED_OR_DECADES) or (token.is_any(_YEARS) and not token.is_any(_PASSED_OVER))
 
 
+def _is_numbered_year(tokens: list[Token]) -> bool:
+    """“Allá por el año 30”: whether a number stands behind a word for a year."""
+    return any(
+        first.is_any(_UNIT) and second.is_any(_DAY) and any(sense.value == "year" for sense in first.senses)
+        for first, second in pairwise(tokens)
+    )
+
+
+_UNIT, _DAY = frozenset(("unit",)), frozenset(("day",))
 _NAMED_OR_DECADES = _NAMED | {"decades"}
 """“Les années trente, Paris”: a word for decades, whose number is told as any other."""
 
 
-def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int], bool]:
+class Denied(NamedTuple):
+    """The dates at which it was not, as EDTF, and what may be meant instead of them."""
+
+    dates: tuple[str, ...]
+    instead: tuple[str, ...]
+
+
+def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int], Denied | None]:
     """What each piece may mean, from left to right, the longest first; the places of the words that they use; and
-    whether a date is told at which it was not, which is no piece."""
+    what is told of when it was not, which is no piece."""
     pieces: list[tuple[str, ...]] = []
     years: list[bool] = []
     read: set[int] = set()
-    first, denied = 0, False
+    first = 0
+    denied: Denied | None = None
     while first < len(tokens):
         last = _end_of_stretch(tokens, first)
         texts: tuple[str, ...] = ()
-        is_not = False
+        is_not: Denied | None = None
         if tokens[first].is_any(_BEGINNING) and not _is_another_day(tokens, first, read):
             while last > first:
                 stretch = tokens[first:last]
                 texts = () if _cuts_off(tokens, last) else _dates(stretch, decided)
-                is_not = not texts and tokens[first].is_any(_DENYING) and _is_denied(stretch, decided)
+                if not texts and tokens[first].is_any(_DENYING):
+                    is_not = _denied(stretch, decided)
                 if texts or is_not:
                     break
                 last -= 1
@@ -349,7 +384,9 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
             years.append(any(token.is_any(_YEARS) for token in tokens[first:last]))
         if texts or is_not:
             read.update(range(first, last))
-        first, denied = (last if texts or is_not else first + 1), denied or is_not
+        first = last if texts or is_not else first + 1
+        if is_not:
+            denied = Denied((*denied.dates, *is_not.dates), is_not.instead) if denied else is_not
     return _that_fit(pieces, years), read, denied
 
 
@@ -392,9 +429,11 @@ def _is_another_day(tokens: list[Token], first: int, read: set[int]) -> bool:
     return tokens[first - 1].is_any(_ORDINAL)
 
 
-def _is_denied(tokens: list[Token], decided: Decided) -> bool:
+def _denied(tokens: list[Token], decided: Decided) -> Denied | None:
     outcome = decided(tokens)
-    return outcome is not None and outcome.ask == NOT_THEN
+    if outcome is None or outcome.ask != NOT_THEN:
+        return None
+    return Denied(_dates([token for token in tokens if not token.is_any(_DENYING)], decided), outcome.alternatives)
 
 
 def _end_of_stretch(tokens: list[Token], first: int) -> int:
@@ -406,7 +445,7 @@ def _end_of_stretch(tokens: list[Token], first: int) -> int:
 
 def _dates(tokens: list[Token], decided: Decided) -> tuple[str, ...]:
     """What words come to, and what else they may mean, as EDTF; none where they are no date."""
-    if not tokens or not any(map(_is_datable, tokens)):
+    if not any(map(_is_datable, tokens)) and not _is_numbered_year(tokens):
         return ()
     outcome = decided(tokens)
     if outcome is None:

@@ -26,7 +26,7 @@ def joined(
     kinds = {JOINS[join] for join in joins if join != "comma"}
     if joins == ["comma"] and doubted:
         kinds = {"any"}  # “1938, maybe 1939”
-    elif joins == ["comma"] and _is_cut(*items):
+    elif joins in (["comma"], ["and"]) and _is_cut(*items) and (joins == ["comma"] or items[0].kind in LIMITS):
         kinds = {"within"}
     elif joins == ["comma"] and [item.leaves()[0].part for item in items] == ["late", "early"]:
         kinds = {"any"}  # “end of 1929, beginning of 1930”

@@ -17,6 +17,7 @@ from boxlore.core.dates.old_style import old_styles, style_question
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.parts_within import (
     DECADE_PARTS,
+    is_early_in_century,
     nth_week,
     nth_weekend,
     part_of,
@@ -96,7 +97,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
             days = part_of_stretch(date.part, days)
         return nth_weekday(days, date.weekday, date.nth or 1) if date.nth or date.is_day_of_week else days
     if date.part and year and not date.within_a_year:
-        return part_of(date, year)
+        return part_of(date, year, pick)
     if date.season:
         if not year:
             raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
@@ -417,6 +418,8 @@ def question(date: Partial, context: DateContext) -> str:
         return style_question(styles, context)
     if date.hundreds:
         return f"“{context.text}”: is the century meant, or its first ten years?"
+    if is_early_in_century(date):
+        return f"“{context.text}”: is the first third of the century meant, or its first ten years?"
     if date.feast:
         return _feast_question(date, context)
     if not date.year and date.month:
@@ -534,7 +537,7 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return 4 if _may_begin_before(date, context) else 3
     if date.calendar == "dual":
         return 4
-    if date.hundreds:
+    if date.hundreds or is_early_in_century(date):
         return 2
     if date.day_behind and not date.year:
         return 2

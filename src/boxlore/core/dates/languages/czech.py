@@ -73,7 +73,7 @@ CZECH = Language(
         "should_be": "má být|mělo by být|mělo být|by mělo být|správně má být|měl by být",
         "likelier": "spíš|spíše|asi spíš|asi spíše|spíš asi|nejspíš spíš",
         "night_to": "v noci na|noc na",
-        "numbered": "startovní číslo|lokomotiva|vagón|měřítko|pokoj|č p|čp|číslo popisné|č|kč|str|tel|inv č",
+        "numbered": "startovní číslo|lokomotiva|vagón|měřítko|pokoj|č p|čp|číslo popisné|č|kč|str|tel|inv č|neg|negativ č",
         "measured": "metrů|korun|lidí|kč|m n m|osob",
         "or_year_after": "nebo o rok později|nebo rok poté|nebo následující rok|či o rok později|nebo rok nato",
         "or_year_before": "nebo o rok dříve|nebo rok předtím|nebo předchozí rok|či o rok dříve",

@@ -86,7 +86,7 @@ DANISH = Language(
         "should_be": "skulle være|bør være|skal være|burde være|skulle have været",
         "likelier": "snarere|nok snarere|hellere",
         "night_to": "natten til|natten til den",
-        "numbered": "startnummer|målestok|lokomotiv|vogn nr|lok|nr|nummer|husnr|kr|side|tlf|telefon|løbenr|lb nr",
+        "numbered": "startnummer|målestok|lokomotiv|vogn nr|lok|nr|nummer|husnr|kr|side|tlf|telefon|løbenr|lb nr|neg|neg nr|negativ nr",
         "measured": "meter|kroner|mand|mil|m over havet|moh|kr",
         "or_year_after": "eller året efter|eller et år senere|eller året derpå|eller det følgende år",
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",

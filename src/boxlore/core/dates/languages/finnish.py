@@ -91,7 +91,7 @@ FINNISH = Language(
         "new_style": "uutta lukua",
         "should_be": "pitäisi olla|pitää olla|pitäisi lukea|kuuluu olla|tulisi olla|piti olla|olisi pitänyt olla",
         "likelier": "pikemminkin|pikemmin|ennemmin|ennemminkin|todennäköisemmin",
-        "numbered": "veturi|mittakaava|numerolappu|vaunu|nro|numero|mk|sivu|puh|puhelin|n:o",
+        "numbered": "veturi|mittakaava|numerolappu|vaunu|nro|numero|mk|sivu|puh|puhelin|n:o|neg|negatiivi|kuva nro|ruutu",
         "measured": "markkaa|metriä|miestä|mk|metrin",
         "or_year_after": "tai seuraavana vuonna|tai vuotta myöhemmin|tai vuosi myöhemmin|tai sitä seuraavana vuonna",
         "or_year_before": "tai edellisenä vuonna|tai vuotta aikaisemmin|tai vuotta aiemmin|tai sitä edellisenä vuonna",

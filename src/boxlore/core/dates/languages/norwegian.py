@@ -82,7 +82,7 @@ NORWEGIAN = Language(
         "should_be": "skulle vært|skal være|burde være|bør være|skulle være|skulle ha vært",
         "likelier": "snarere|nok heller|heller|nok snarere",
         "night_to": "natten til|natt til|natta til|natten mot",
-        "numbered": "startnummer|målestokk|lokomotiv|vogn nr|lok|nr|nummer|husnr|kr|side|tlf|telefon|løpenr",
+        "numbered": "startnummer|målestokk|lokomotiv|vogn nr|lok|nr|nummer|husnr|kr|side|tlf|telefon|løpenr|neg|neg nr|negativ nr",
         "measured": "meter|kroner|mann|mil|m over havet|moh|kr",
         "or_year_after": "eller året etter|eller et år senere|eller året derpå",
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",

@@ -89,7 +89,7 @@ SWEDISH = Language(
         "should_be": "ska vara|skulle vara|borde vara|bör vara|skall vara|skulle ha varit",
         "likelier": "snarare|nog snarare|troligare|hellre",
         "night_to": "natten till|natten till den|natten mot|natten mot den",
-        "numbered": "startnummer|skala|lokomotiv|lok|vagn nr|rum|nr|nummer|husnr|kr|sida|tfn|tel|telefon|löpnr",
+        "numbered": "startnummer|skala|lokomotiv|lok|vagn nr|rum|nr|nummer|husnr|kr|sida|tfn|tel|telefon|löpnr|neg|neg nr|negativ nr",
         "measured": "meter|kronor|mil|m över havet|möh|kr",
         "or_year_after": "eller året efter|eller ett år senare|eller året därpå|eller nästa år|eller året därefter",
         "or_year_before": "eller året innan|eller året före|eller ett år tidigare",

@@ -1,0 +1,56 @@
+"""What is left of a date where days are told at which it was not: “not 1940, but after Dunkirk”.
+
+A choice never holds what the teller ruled out: what lies within it is none, and a stretch about it is cut.
+"""
+
+from collections.abc import Iterable
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.calendars import from_number, to_number
+from boxlore.core.dates.edtf_values import Day, month_length
+
+
+def without(told: str, denied: Iterable[str]) -> tuple[str, ...]:
+    """What is left of EDTF, each stretch by itself; none where all of it is ruled out."""
+    left: tuple[str, ...] = (told,)
+    for text in denied:
+        left = tuple(part for whole in left for part in _without_one(whole, text))
+    return left
+
+
+def _without_one(told: str, denied: str) -> tuple[str, ...]:
+    if told[0] in "[{" and ".." not in told:
+        members = [text for text in told[1:-1].split(",") if _without_one(text, denied)]
+        return (f"{told[0]}{','.join(members)}{told[-1]}",) if len(members) > 1 else tuple(members)
+    whole, gone = standard.parsed(told), standard.parsed(denied)
+    first, last = whole.earliest, whole.latest
+    if gone.earliest is None or gone.latest is None or "XXXX" in told + denied:
+        return (told,)
+    if (last is not None and last < gone.earliest) or (first is not None and gone.latest < first):
+        return (told,)
+    left: list[str] = []
+    if first is None or first < gone.earliest:
+        left.append(_stretch(first, _next(gone.earliest, -1)))
+    if last is None or gone.latest < last:
+        left.append(_stretch(_next(gone.latest, 1), last))
+    return tuple(left)
+
+
+def _next(day: Day, side: int) -> Day:
+    return from_number(to_number(*day) + side)
+
+
+def _stretch(first: Day | None, last: Day | None) -> str:
+    """The days from one to another as one of a set, each end as short as it can be."""
+    begin, end = _short(first, start=True), _short(last, start=False)
+    return begin if begin == end else f"[{begin}..{end}]"
+
+
+def _short(day: Day | None, *, start: bool) -> str:
+    if day is None:
+        return ""
+    if (day.month, day.day) == ((1, 1) if start else (12, 31)):
+        return f"{day.year:04d}"
+    if day.day == (1 if start else month_length(day.year, day.month)):
+        return f"{day.year:04d}-{day.month:02d}"
+    return str(day)

@@ -1,0 +1,87 @@
+"""Parts of one date that are told beside each other, each readable alone: “Christmas Eve, the first one of the war”,
+“jaanipäev or thereabouts, vers 1937”.
+
+A part without its year is of the only year that the others tell; a how-manieth behind a comma counts what stands before
+it. Nothing here is a reading: it is all offered in a question.
+"""
+
+import itertools
+from collections.abc import Callable
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.context import qualified
+from boxlore.core.dates.lexer import Token, lex
+from boxlore.core.dates.lexicon import Sense
+
+Dates = Callable[[list[Token]], tuple[str, ...]]
+"""What words come to, and what else they may mean, as EDTF."""
+
+_NAMED = frozenset(("feast", "feast_day", "month", "season"))
+_OF_A_DAY = _NAMED | {"day", "ordinal", "weekday", "noise", "part"}
+_APART = frozenset(("comma",))
+_YEARS = frozenset(("year", "short", "years", "dates", "decade", "decade_digits", "dual", "span", "event"))
+_ORDINAL, _NOISE = frozenset(("ordinal", "last")), frozenset(("noise",))
+_ONE = frozenset(("either", "day"))
+_BESIDE = frozenset(("span", "event"))
+_MARKS = "?~%"
+
+
+def counted_behind(tokens: list[Token], dates: Dates) -> tuple[str, ...]:
+    """“Christmas Eve, the first one of the war”, “17. mai, den første etter krigen”: the first of those that are told
+    before the comma; none for other words."""
+    comma = next((at for at, token in enumerate(tokens) if token.is_any(_APART)), 0)
+    head, tail = tokens[:comma], tokens[comma + 1 :]
+    if not any(token.is_any(_NAMED) for token in head) or not all(token.is_any(_OF_A_DAY) for token in head):
+        return ()
+    while tail and tail[0].is_any(_NOISE) and not tail[0].is_any(_ORDINAL):
+        tail = tail[1:]
+    if not tail or not tail[0].is_any(_ORDINAL) or not any(token.is_any(_BESIDE) for token in tail):
+        return ()
+    behind = tail[2:] if tail[1].is_any(_ONE) else tail[1:]
+    return tuple(text for text in dates([tail[0], *head, *behind]) if "XXXX" not in text)
+
+
+def of_the_year_beside(tokens: list[Token], pieces: list[tuple[str, ...]], dates: Dates) -> tuple[list[str], set[int]]:
+    """A day, a month or a season told without its year, of the only year that the other pieces tell; and the places of
+    its words."""
+    told = [standard.parsed(text) for texts in pieces for text in texts if "XXXX" not in text]
+    years = {day.year for edtf in told for day in (edtf.earliest, edtf.latest) if day}
+    if len(years) != 1:
+        return [], set()
+    marks = {edtf.text[-1] if edtf.text[-1] in _MARKS else "" for edtf in told}
+    mark = marks.pop() if len(marks) == 1 else ""
+    composed: list[str] = []
+    read: set[int] = set()
+    for first, last in _parts(tokens):
+        part = tokens[first:last]
+        if any(token.is_any(_YEARS) or token.senses[0].kind == "name" for token in part):
+            continue
+        if any(token.senses[0].kind in _NAMED for token in part) and all("XXXX" in text for text in dates(part)):
+            year = Token((Sense("year", f"{min(years):04d}"),), part[-1].end, part[-1].end)
+            texts = [qualified(text, mark) for text in dates([*part, year]) if "XXXX" not in text]
+            composed += texts
+            read |= set(range(first, last)) if texts else set()
+    return composed, read
+
+
+def named_behind(tokens: list[Token], words: str) -> str:
+    """“The other Easter, the Greek one, 1954”: the words with the name that both parts make (“Greek Easter, 1954”);
+    empty where they make none."""
+    for (first, last), (begin, end) in itertools.pairwise(_parts(tokens)):
+        feasts = [token for token in tokens[first:last] if token.is_any(_FEAST)]
+        for which in tokens[begin:end] if len(feasts) == 1 else ():
+            if which.senses[0].kind == "name":
+                name = f"{words[which.start : which.end]} {words[feasts[0].start : feasts[0].end]}"
+                made = lex(name)
+                if len(made) == 1 and made[0].is_any(_FEAST):
+                    return f"{name}{words[tokens[end - 1].end :]}"
+    return ""
+
+
+_FEAST = frozenset(("feast",))
+
+
+def _parts(tokens: list[Token]) -> list[tuple[int, int]]:
+    """The first places of the parts between commas, and the places behind their last."""
+    ends = [-1, *(at for at, token in enumerate(tokens) if token.is_any(_APART)), len(tokens)]
+    return [(before + 1, end) for before, end in itertools.pairwise(ends) if before + 1 < end]
