@@ -471,6 +471,8 @@ NAMESAKES = finder(
         ("francoise,frank", "Franck with the rabbit"),
         ("jan,janis", "To Jana pierwszy rower."),
         ("frank", "Frank with the rabbit"),
+        ("frank", "Fra-nk, as the small ones called him"),
+        ("-", "a bra-nk, as the small ones called it"),
     ],
 )
 def test_everybody_whom_a_form_may_mean_is_asked_about(people: str, words: str) -> None:

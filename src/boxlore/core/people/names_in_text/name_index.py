@@ -347,6 +347,10 @@ class NameIndex:
                 people |= set() if calls_only else self._roles[base].families
         return frozenset(people)
 
+    def called_so(self, folded: str) -> Ids:
+        """Who is called by a folded given name as it is."""
+        return frozenset(self._roles[folded].calls) if folded in self._roles else frozenset()
+
     def _add(self, ident: str, bearer: Bearer) -> None:
         for word in bearer.calls:
             self._role(word).calls.add(ident)

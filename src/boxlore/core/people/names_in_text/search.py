@@ -137,8 +137,8 @@ def _names_alone(
 
 
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
-    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`, and
-    families that begin with a word of their own, `Mc Garrigan`."""
+    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`, and said
+    by syllables, `Ha-zel`; and families that begin with a word of their own, `Mc Garrigan`."""
     for at, (first, second) in enumerate(pairwise(text.words)):
         if not (second.before.isspace() or second.before == "-"):
             continue
@@ -149,6 +149,8 @@ def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
         calls_only = not (is_beginning or second.spelled[0].islower() or text.is_one_case)
         for before, rest in product(_SONS if first.folded in _SONS else (first.folded,), stems_of(second)):
             people |= index.borne_by(before, rest, calls_only=calls_only) & index.hidden
+        if second.before == "-" and second.is_small and not first.is_small:
+            people |= index.called_so(f"{first.folded}{second.folded}") & index.hidden
         if people:
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
