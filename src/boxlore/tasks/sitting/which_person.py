@@ -19,7 +19,7 @@ from boxlore.core.people.names.tokens import Token, token_of, tokens_of, written
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart, with_birth
-from boxlore.core.people.who_is_where.kin_words import ME_ALONE, own_relation
+from boxlore.core.people.who_is_where.kin_words import ME_ALONE, may_be_own, own_relation
 from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
@@ -150,6 +150,8 @@ def _new(words: str, teller: str, *offered: str) -> Iterator[Meant]:
     says so, else somebody new of each name, and of all the words."""
     for name in dict.fromkeys((*offered, *_names_within(words), words)):
         own = own_relation(name)
+        if teller and (kin := may_be_own(name)):
+            yield Meant(f"{possessive(teller)} {kin}", name=name, own=kin)
         if not (own and teller):
             yield Meant(f"Somebody new: {name}", name=name)
         elif own == "self":

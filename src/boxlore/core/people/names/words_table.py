@@ -186,6 +186,9 @@ KIN_ALONE = frozenset(
 ) - _words("ma pa mate nan pop tata bro sis tate mari mann maz naine far mor ferje felesege huga")
 """Kin words that stand for a name by themselves."""
 
+KIN_OR_NAME = _words("nan pop")
+"""Kin words of English that alone are a name of somebody too (`Nan` of Ann)."""
+
 TURKISH_RESPECT = _words("bey hanim efendi")
 """Those of them that are written large too."""
 

@@ -8,7 +8,7 @@ from dataclasses import replace
 from functools import cache, lru_cache
 
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_WORDS
+from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_OR_NAME, KIN_WORDS
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
@@ -102,8 +102,13 @@ _ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".
 """Words for parents that are said of anybody's, of a priest or of a nun."""
 
 
-_PARENTS_OF_THE_NORTH = ("mor", "far")
+_PARENTS_OF_THE_NORTH = ("mor", "far", "māte")
 """Words for a parent that are short ones of other languages, but are the whole of who is told here."""
+
+
+def may_be_own(words: str) -> str:
+    """What somebody called `Nan` is to the one who tells, if it is no name; empty for other words."""
+    return KIN_WORDS[fold(words)] if fold(words) in KIN_OR_NAME else ""
 
 
 @lru_cache(maxsize=4096)

@@ -1,4 +1,4 @@
-"""Labels before names that count people without digits: `a) Anna b) Ruth`, `i. Anna, ii. Ruth`.
+"""Labels before names that count people without digits: `a) Anna b) Ruth`, `a. Anna, b. Ruth`, `i. Anna, ii. Ruth`.
 
 A label counts only among labels that follow each other from the first on (`a`, `b`; `i`, `ii`), so that the initials of
 `A. Finch` are none.
@@ -10,7 +10,9 @@ from boxlore.core.people.names.tokens import token_of
 
 ROMANS = {"I": 1, "II": 2, "III": 3, "IV": 4, "V": 5, "VI": 6, "VII": 7, "VIII": 8, "IX": 9, "X": 10}
 
-_LETTERED = re.compile(r"(?<![^\s,;:(])([a-zA-Z])\)(?=\s|$)|(?<=\()([a-zA-Z])(?=\)\s)")
+_LETTERED = re.compile(r"(?<![^\s,;:(])(?:([a-zA-Z])\)(?=\s|$)|([a-z])\.(?=\s))|(?<=\()([a-zA-Z])(?=\)\s)")
+"""`a)`, `(a)`, and written small `a.` too, which is no initial."""
+
 _MARKED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z])(?::| ?=| ?[–—-])(?=\s)")
 _POINTED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z])\.(?=\s)")
 """Three and more, for two may be initials."""
@@ -21,7 +23,7 @@ _ROMAN = re.compile(r"(?<![^\s,;:(])([ivx]+|[IVX]+)[.)](?=\s)|(?<=\()([ivx]+|[IV
 
 def labels_of(text: str) -> dict[int, tuple[int, int]]:
     """Where each label begins -> where it ends, and its number; none if they do not count from the first on."""
-    lettered = {m.start(): (m.end(), ord((m[1] or m[2]).lower()) - ord("a") + 1) for m in _LETTERED.finditer(text)}
+    lettered = {m.start(): (m.end(), ord((m[1] or m[2] or m[3]).lower()) - ord("a") + 1) for m in _LETTERED.finditer(text)}
     romans = {m.start(): (m.end(), ROMANS.get((m[1] or m[2]).upper(), 0)) for m in _ROMAN.finditer(text)}
     marked = {m.start(): (m.end(), ord(m[1]) - ord("A") + 1) for m in _MARKED.finditer(text)}
     pointed = {m.start(): (m.end(), ord(m[1]) - ord("A") + 1) for m in _POINTED.finditer(text)}

@@ -11,12 +11,14 @@ from itertools import pairwise
 
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
+from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.item_words import is_kin_of, is_noun_of_one, is_of_somebody
-from boxlore.core.people.who_is_where.kin_words import own_relation, relation
+from boxlore.core.people.who_is_where.kin_words import may_be_own, own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.people.who_is_where.tokens import Element, elements_of
+from boxlore.core.statements import fold
 
 _ONE_ALONE = ("mother", "father", "wife", "husband")
 """Kin of whom somebody has one."""
@@ -36,6 +38,20 @@ def mark_parents(items: Sequence[Item]) -> None:
         told = {item.person.words: item for item in (first, second)}
         if second.joined == "and" and told.keys() in _PARENTS:
             told["Ma"].person = replace(told["Ma"].person, own="mother")
+
+
+def ask_of_kin_or_names(items: Sequence[Item], known: KnownNames) -> None:
+    """Ask of `Nan`, which alone is a name too, unless the family has that name or a remark tells whose kin she is;
+    beside other kin of the teller she is the teller's own (`Nan and Grandad`)."""
+    doubted = [item for item in items if may_be_own(item.person.words) and not known.is_given(fold(item.person.words))]
+    doubted = [item for item in doubted if not any(map(relation, elements_of(item.person.note)))]
+    beside_kin = len(doubted) > 1 or any(own_relation(item.person.words) for item in items)
+    for item in doubted:
+        words = item.person.words
+        if beside_kin:
+            item.person = replace(item.person, own=may_be_own(words))
+        else:
+            item.person = replace(item.person, asks=f"Who is meant by “{words}”?", is_person=False)
 
 
 _PARENTS = ({"Ma", "Pa"}, {"Ma", "Da"}, {"Ma", "Dad"})

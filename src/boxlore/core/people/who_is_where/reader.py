@@ -59,7 +59,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import noted
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
-from boxlore.core.people.who_is_where.nameless import mark_nameless, mark_parents
+from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import MOST_UNKNOWN, ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
@@ -136,6 +136,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     complete_names(items, known)
     mark_nameless(items)
     mark_parents(items)
+    ask_of_kin_or_names(items, known)
     ask_of_own_sides(items)
     people = tuple(in_order(items, reader.rtl_groups, reader.totals, directed=reader.is_directed))
     return WhoTold(people, reader.placed, tuple(takers.people), tuple(told_in_remarks(items, known)))

@@ -263,6 +263,25 @@ TAKE_A_CASE = frozenset("с со z ze s se su ar между miedzy mezi tarp".sp
 
 WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
 
+IS = frozenset(
+    "is are was were ist sind war waren est sont etait etaient es son era eran e' sono erano sao eram zijn er var ar on oli olid olivat "
+    "это byl jest sa byli ir bija yra buvo je jsou volt voltak eru that's here's there's "
+    "e c'est c'etait esta estan 'm it's bin suis to am i'm this that it here the das dit dat dette det esto questo see".split()
+)
+"""The words of verbs that say only that somebody is there."""
+
+BEFORE_A_SIDE = frozenset(
+    "til till po pa z u o w kei te t v h side seite kant puse pool poole lado cote taha hand row down rad rida raden rivi rindu fila hilera "
+    "rangee rang dol od".split()
+)
+"""Words that stand beside those for a row or a side in longer phrases, and tell nothing more."""
+
+EMPHASIS = frozenset(
+    "far very quite extreme ganz geheel volledig uiterst helemaal tout toute "
+    "estrema visai pasa aussen ihan aivan mest allra heilt helt laengst langst lengst ytterst yderst koige uplne zcela самыи самая kohe".split()
+)
+"""Small words before a row or a side that say how far."""
+
 SIDE_OF = frozenset("of von от van om od".split())
 """Words behind a side, before whoever stands there: `to the left of Nora`, `rechts von Oma`, `справа от мамы`."""
 
