@@ -153,7 +153,8 @@ OWN = [
     ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"), ("amma", "grandmother"),
     ("дедушка", "grandfather"), ("deda", "grandfather"), ("прадедушка", "great-grandfather"),
     ("nagyapám", "grandfather"), ("felesége", ""), ("die Mutter", ""), ("a mother", ""), ("the mother", ""),
-    ("my friend", ""), ("Ma", ""), ("Mor", "mother"), ("far", "father"), ("Mor Lien", ""), ("", ""), (".", ""),
+    ("my friend", ""), ("Ma", ""), ("Mor", "mother"), ("far", "father"), 
+    ("māte", "mother"), ("mate", ""), ("Mor Lien", ""), ("", ""), (".", ""),
 ]  # fmt: skip
 
 
@@ -220,7 +221,8 @@ NOBODYS = [
 
 OWN_BESIDE = [
     ("Ma and Pa", ["mother", ""]), ("Pa and Ma, Tom", ["", "mother", ""]), ("Ma, Tom", ["", ""]),
-    ("Ma and Tom", ["", ""]),
+    ("Ma and Tom", ["", ""]), ("Nan and Grandad", ["grandmother", ""]), ("Nan, Pop", ["grandmother", "father"]),
+    ("Nan, Tom", ["", ""]), ("Tom, Nan (her sister)", ["", ""]),
 ]  # fmt: skip
 
 

@@ -44,7 +44,7 @@ from boxlore.core.people.names.another_family_name import another_family_name
 from boxlore.core.people.names.fathers_names import marks_child, tells_father
 from boxlore.core.people.names.forms import full_names_of, may_be_called
 from boxlore.core.people.names.frame import Frame
-from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, JAPANESE_GIVEN
+from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, JAPANESE_GIVEN, MEN_ALONE
 from boxlore.core.people.names.particles import with_particle
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.short_forms_table import TIMES
@@ -85,10 +85,20 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     if full := frame.parts.pop("full", ""):  # `Jim Barnes, christened James`
         frame.parts.setdefault("nickname", core.given)
         frame.parts["given"] = " ".join(word for word in full.split() if word != core.family)
-    aside: dict[str, Any] = dict(frame.parts)
+    aside: dict[str, Any] = {"born_as": _behind_a_hyphen(core), **frame.parts}
     if core.title and aside.get("title"):
         aside["title"] = f"{aside['title']} {core.title}"
     return replace(core, **aside)
+
+
+def _behind_a_hyphen(core: NameParts) -> str:
+    """The name at birth of a Dutch wife, which stands with its particle behind a hyphen: `de Vries` of `Anna Bakker-de
+    Vries`; else what is known of it."""
+    _, hyphen, own = core.family.rpartition("-")
+    tokens = tokens_of(own)
+    is_hers = bool(hyphen) and len(tokens) > 1 and tokens[0].is_particle and tokens[0].is_small
+    is_man = bool(core.given) and not MEN_ALONE.isdisjoint(token.plain for token in tokens_of(core.given))
+    return own if is_hers and not (core.born_as or is_man) else core.born_as
 
 
 def _asides(frame: Frame, words: str) -> str:

@@ -230,9 +230,9 @@ UNDER_PARTICLE = _words("du des le la les l' am zum zur vom della dello del dei 
 """Particles under which a name is listed, in the languages that list it so: French articles and contractions, German
 contractions, Italian ones (*Names of Persons*; AACR2, 22.5D1, from memory). `ITALIAN_ONLY` are so only in Italian."""
 
-ITALIAN_ONLY = _words("del della dello dei degli delle di da do lo la le")
+ITALIAN_ONLY = _words("del della dello dei degli delle dal dalla dallo dalle di da do lo la le")
 
-ITALIAN_FOR_CERTAIN = _words("della dello dei degli delle")
+ITALIAN_FOR_CERTAIN = _words("della dello dei degli delle dalla dallo dalle")
 """Particles of no other language."""
 
 BOUND = _words(

@@ -14,17 +14,35 @@ from dataclasses import replace
 from itertools import groupby
 
 from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
+from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
-from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.kin_words import FOREBEARS, own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import THE
+from boxlore.core.people.who_is_where.written_out import Placed
 
 
 def joined_to_names(items: Sequence[Item]) -> list[Item]:
     """The items, those that are one person as one."""
+    for item in items:
+        _name_in_brackets(item)
     return [item for _, part in groupby(items, lambda item: item.part) for item in _of_part(list(part))]
+
+
+def _name_in_brackets(item: Item) -> None:
+    """`the baby (Jean)`: somebody described, and the name in brackets behind that."""
+    described, name = item.person.words, item.person.note
+    parts = read_name(name)
+    is_bare = not item.is_name and item.person.is_person and (item.is_described or item.definite != "")
+    is_bare = is_bare and own_relation(described) not in FOREBEARS
+    tokens = tokens_of(name)
+    is_one = bool(tokens) and all(not token.is_small for token in tokens) and not name.endswith(("'s", "s'"))
+    called = bool(parts.title and parts.family) or (is_one and tokens[0].is_given and not parts.kin)
+    if is_bare and is_one and called and not parts.asks and _fit(item, replace(item, person=Placed(name, 0))):
+        item.person, item.is_name = replace(item.person, words=name, note=described), True
+        item.is_described, item.definite = False, ""
 
 
 def _of_part(part: list[Item]) -> Iterator[Item]:
@@ -47,7 +65,8 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
     at = 0
     while at < len(part):
         if len(part) > at + 1 and _is_apposition(part, at):
-            goes_on = (len(part) > at + 2 and part[at + 2].joined != "with") or (at > 0 and part[at].side != "")
+            more = len(part) > at + 2 and part[at + 2].joined != "with" and not part[at + 2].number
+            goes_on = more or (at > 0 and part[at].side != "")
             yield _one(part[at], part[at + 1], asks=goes_on)
             at += 2
         elif len(part) > at + 1 and _says_what(part, at):
@@ -97,8 +116,9 @@ def _pair(part: Sequence[Item]) -> Sequence[Item]:
 def _is_apposition(part: Sequence[Item], at: int) -> bool:
     described, named = part[at], part[at + 1]
     has_side = described.side != "" and named.side == ""  # `between them the vicar, Mr Hume`
-    opens = at == 0 or described.joined != "" or described.is_beside or has_side
-    ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    counted = described.number > 0 and not named.number and all(item.number for item in part[at + 2 : at + 3])
+    opens = at == 0 or described.joined != "" or described.is_beside or has_side or counted  # `4) the vicar, Mr Hume`
+    ends = counted or len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`
     is_one = bool(described.definite) or (described.is_described and named.person.unsure)  # `a baby, probably Colin`

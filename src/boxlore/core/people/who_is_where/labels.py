@@ -23,7 +23,9 @@ _ROMAN = re.compile(r"(?<![^\s,;:(])([ivx]+|[IVX]+)[.)](?=\s)|(?<=\()([ivx]+|[IV
 
 def labels_of(text: str) -> dict[int, tuple[int, int]]:
     """Where each label begins -> where it ends, and its number; none if they do not count from the first on."""
-    lettered = {m.start(): (m.end(), ord((m[1] or m[2] or m[3]).lower()) - ord("a") + 1) for m in _LETTERED.finditer(text)}
+    lettered = {
+        m.start(): (m.end(), ord((m[1] or m[2] or m[3]).lower()) - ord("a") + 1) for m in _LETTERED.finditer(text)
+    }
     romans = {m.start(): (m.end(), ROMANS.get((m[1] or m[2]).upper(), 0)) for m in _ROMAN.finditer(text)}
     marked = {m.start(): (m.end(), ord(m[1]) - ord("A") + 1) for m in _MARKED.finditer(text)}
     pointed = {m.start(): (m.end(), ord(m[1]) - ord("A") + 1) for m in _POINTED.finditer(text)}

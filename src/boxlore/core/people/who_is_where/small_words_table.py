@@ -244,6 +244,7 @@ BEGIN_A_REMARK = frozenset(
     delante detras framfor bakom foran bagved voor vid
     standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
     kelle kellel keda dont cuyo cuya hvis vars jonka ktorego ktorej которого которой whom
+    rest bless
     from of as just partly partially half hidden obscured cropped cut next beyond
     im am bei auf beim
     dans sur chez qui en portant

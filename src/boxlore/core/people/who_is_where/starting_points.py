@@ -4,7 +4,8 @@
     places = place {place / small word}                       ; from the top, dal centro, von links oben, back row
 
 The places say where whoever is told first stands: they are a note of her (`Anna (from top left)`), and no row or side
-that all who follow would have.
+that all who follow would have. So do those of somebody told before the order (`Ruth at the front, then going round
+anticlockwise Tom, Anna`).
 """
 
 from collections.abc import Sequence
@@ -30,6 +31,10 @@ def with_starting_points(elements: Sequence[Element], text: str) -> list[Element
         if element.kind not in _ORDERS:
             kept.append(element)
             continue
+        first = _first_told(kept, elements[at:])
+        if first is not None:
+            kept[first:] = [element, *_with_place_as_note(kept[first:], text)]
+            continue
         before = _places_before(kept)
         if begins := _begins_with(elements[at:]):
             kept += [element, *elements[at + 1 : at + begins], Element("comma", ",", 0, 0)]
@@ -48,6 +53,31 @@ def with_starting_points(elements: Sequence[Element], text: str) -> list[Element
             words = ", ".join(_told(piece, text) for piece in told)
             kept.append(replace(told[0][0], kind="note", text=words, end=told[-1][-1].end, inside=()))
     return kept
+
+
+def _first_told(kept: Sequence[Element], further: Sequence[Element]) -> int | None:
+    """Where the one is told with whom an order begins that is told behind her: `Ruth at the front, then anticlockwise
+    Tom, Anna`; None where nobody alone is told before it."""
+    ends = [at + 1 for at, piece in enumerate(kept) if piece.kind == "end"]
+    first = ends[-1] if ends else 0
+    commas = [at for at, piece in enumerate(kept) if at >= first and piece.kind == "comma"]
+    if len(commas) != 1 or not begins_person(further) or any(piece.kind in ("and", "colon") for piece in kept[first:]):
+        return None
+    goes_round = all(piece.plain in _GO_ROUND for piece in kept[commas[0] + 1 :])
+    told = kept[first : commas[0]]
+    placed = bool(told) and told[-1].kind in PLACES and told[-1].kind not in (*_ORDERS, "ltr", "rtl")
+    return first if goes_round and placed and begins_person(told) else None
+
+
+_GO_ROUND = frozenset("then and going round around goes go on from there".split())
+
+
+def _with_place_as_note(told: Sequence[Element], text: str) -> list[Element]:
+    """Whoever is told first, with the places behind her as a note, and the comma behind her."""
+    comma = next(at for at, piece in enumerate(told) if piece.kind == "comma")
+    at = next(at for at, piece in enumerate(told) if piece.kind in PLACES)
+    place = replace(told[at], kind="note", text=_told(told[at:comma], text), end=told[comma - 1].end, inside=())
+    return [*told[:at], place, told[comma]]
 
 
 def _begins_with(further: Sequence[Element]) -> int:

@@ -70,7 +70,11 @@ def _is_held(elements: Sequence[Element], at: int, held: _Held) -> bool:
     if element.kind in ("unsure", "or"):
         return held.in_doubt
     if element.kind == "verb":
-        return small_words.IS.issuperset(element.plain.split()) and at + 1 < len(elements) and elements[at + 1].kind not in _MARKS
+        return (
+            small_words.IS.issuperset(element.plain.split())
+            and at + 1 < len(elements)
+            and elements[at + 1].kind not in _MARKS
+        )
     return _is_held_by_a_place(element, held.rows)
 
 
