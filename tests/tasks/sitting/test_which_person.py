@@ -160,6 +160,7 @@ OF_THE_TELLER = [
     ("thats me an our Derek", "Ida Marlow, who tells", "Ida Marlow"),
     ("Mutter mit mir auf dem Arm", "Ida Marlow, who tells", "Ida Marlow"),
     ("Aunt Hetty and half of Grandma", "Ida Marlow's grandmother", "Ida Marlow's grandmother"),
+    ("Tom and Nan", "Ida Marlow's grandmother", "Ida Marlow's grandmother"),
     ("Коля на руках у мамы", "Ida Marlow's mother", "Ida Marlow's mother"),
 ]
 

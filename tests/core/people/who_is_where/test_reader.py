@@ -153,7 +153,7 @@ OWN = [
     ("la nonna", "grandmother"), ("der Opa", "grandfather"), ("a avó", "grandmother"), ("amma", "grandmother"),
     ("дедушка", "grandfather"), ("deda", "grandfather"), ("прадедушка", "great-grandfather"),
     ("nagyapám", "grandfather"), ("felesége", ""), ("die Mutter", ""), ("a mother", ""), ("the mother", ""),
-    ("my friend", ""), ("Ma", ""), ("Mor", "mother"), ("far", "father"), 
+    ("my friend", ""), ("Ma", ""), ("Mor", "mother"), ("far", "father"),
     ("māte", "mother"), ("mate", ""), ("Mor Lien", ""), ("", ""), (".", ""),
 ]  # fmt: skip
 
