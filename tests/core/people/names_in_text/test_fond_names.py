@@ -36,7 +36,7 @@ FOND = [
     ("Simone", "Momone"), ("Ernst", "Ernstl Ernstls"), ("Kurt", "Kurtl"), ("Hendrik", "Henk"), ("Katharine", "Kitty"),
     ("May", "Maisie"), ("Wim", "Wimpie"), ("Bram", "Brammetje"), ("Jan", "Jantie"), ("Anna", "Andulka"),
     ("Vera", "Verotška"), ("Vigdis", "Vigga"), ("Grant", "Garnt Grannt Grart Grnt"), ("Björn", "Bjön Björrn"),
-    ("Ernst", "Enrst"), ("Õie", "Õiie"), ("Frank", "Franck Frnak"),
+    ("Ernst", "Enrst"), ("Õie", "Õiie"), ("Frank", "Franck Frnak"), ("Karel", "Karlík"), ("Johan", "Janne"),
 ]  # fmt: skip
 NOBODY = [
     ("Derek", "Der Zug fuhr ab."), ("Kasia", "Kas sa nägid?"), ("Тамара", "Там стоит дом."), ("Tamara", "Thames"),

@@ -90,7 +90,7 @@ leif leffe; magnus maggi mange; nils nisse; olafur oli; olof olle; per pelle; si
 gudrun gurry runa; sieglinde sigi; francesca chicca; padraig podge paudie; thaddeus teddy thad; johannes juku; muriel moo
 marguerite margot guite guiguite goton gogo; pierre pierrot; jeanne jeannette jeanneton; jacques jacquot jacquou jacky; francoise fanchon fanny soizic
 madeleine madelon mado; antoine toinou toine toinon tonin; simone momone; louise louison loulou; ann nancy; anna andulka andula ancka
-hendrik henk hein rik; katharine kitty kit kate kathy katie; may maisie; vigdis vigga; elisabeth lisette; charles charlot; catherine cathou
+hendrik henk hein rik; katharine kitty kit kate kathy katie; may maisie; vigdis vigga; elisabeth lisette; charles charlot; karel karlik kaja; johan janne; catherine cathou
 moshe moishe; yitzhak itzik; avraham avremel; wiremu wi; margaret makareta
 """.strip()
     .replace("\n", "; ")
