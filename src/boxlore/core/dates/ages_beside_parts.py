@@ -5,22 +5,21 @@ Each part may be readable alone. Where the age and a date of the other part can 
 else each of them; words that are not understood are named. It is all a question, never a reading.
 """
 
-from itertools import groupby
-
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages_beside_words import of_age
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import MOST_NAMED, asked, not_understood
 from boxlore.core.dates.conflicts import can_both_be, is_narrower
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.proposing import MOST_NAMED, NOT_UNDERSTOOD, Decided, proposed
+from boxlore.core.dates.proposing import Decided, proposed
+from boxlore.core.dates.told_apart import between_commas
 
 
 def age_beside_a_part(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question which of both is meant, where one part between commas is an age and the rest is none; None for other
     words."""
-    parts = [list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma]
+    parts = [tokens[first:last] for first, last in between_commas(tokens)]
     if len(parts) < 2 or not any(token.is_any(_I) for token in tokens):
         return None
     outcomes = [of_age(part, words, context) for part in parts]
@@ -34,22 +33,15 @@ def age_beside_a_part(tokens: list[Token], words: str, context: DateContext, dec
     dates: list[Edtf] = []
     for part in rest:
         told = decided(part) or proposed(part, words, context, decided)
-        texts = (*((told.edtf.text,) if told.edtf else ()), *told.alternatives) if told else ()
-        dates += [standard.parsed(text) for text in texts]
-        if not texts:
+        if told and told.choices:
+            dates += map(standard.parsed, told.choices)
+            unread += told.unread
+        else:
             unread.append(words[part[0].start : part[-1].end])
-        elif told and NOT_UNDERSTOOD in (told.ask or ""):
-            unread += _named(str(told.ask))
     choices = _that_fit(age, dates)
     shown = [asked(text, context) for text in choices]
     which = "which of these is" if len(shown) > MOST_NAMED else f"is {' or '.join(shown)}"
-    left = f" {NOT_UNDERSTOOD}: {', '.join(f'“{run}”' for run in unread)}." if unread else ""
-    return Outcome(None, f"“{context.text}”: {which} meant?{left}", choices)
-
-
-def _named(ask: str) -> list[str]:
-    """The runs of words that a question names as not understood."""
-    return [run.strip("“”.") for run in ask.partition(f"{NOT_UNDERSTOOD}: ")[2].split("”, “")]
+    return Outcome(None, f"“{context.text}”: {which} meant?{not_understood(unread)}", choices)
 
 
 def _that_fit(age: Edtf, dates: list[Edtf]) -> tuple[str, ...]:
@@ -62,7 +54,3 @@ def _that_fit(age: Edtf, dates: list[Edtf]) -> tuple[str, ...]:
 
 
 _I = frozenset(("i",))
-
-
-def _is_comma(token: Token) -> bool:
-    return token.senses[0].kind == "comma"

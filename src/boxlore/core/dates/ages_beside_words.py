@@ -4,20 +4,20 @@ What is told beside an age and not understood makes a question of it; where that
 """
 
 from dataclasses import replace
-from itertools import groupby
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import NUMBERS, age, in_months, nth_feast
 from boxlore.core.dates.ages_in_captions import ages_told
 from boxlore.core.dates.ages_in_tens import ask_of_tens
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import asked, not_understood
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.guards import guarded, is_meant
+from boxlore.core.dates.guards import guarded
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
-from boxlore.core.dates.proposing import NOT_UNDERSTOOD, Decided
+from boxlore.core.dates.proposing import Decided
+from boxlore.core.dates.told_apart import between_commas
 
 
 def age_with_a_word(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
@@ -28,9 +28,7 @@ def age_with_a_word(tokens: list[Token], words: str, context: DateContext) -> Ou
         if unknown and tokens[at - 1].is_any(_WAS) and tokens[at + 1].is_any(NUMBERS):
             outcome = of_age([*tokens[:at], *tokens[at + 1 :]], words, context)
             if outcome and outcome.edtf:
-                told = words[tokens[at].start : tokens[at].end]
-                ask = f"{is_meant(outcome.edtf, context)} {NOT_UNDERSTOOD}: “{told}”."
-                return Outcome(None, ask, (outcome.edtf.text,))
+                return _asked((outcome.edtf.text,), context, [words[tokens[at].start : tokens[at].end]])
     return None
 
 
@@ -39,12 +37,14 @@ _WAS = frozenset(("was",))
 
 def age_beside_words(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """“Grete mit 14, zur Konfirmation”, “Leida leeripäev, ta oli siis 18”: the question whether the one age is meant
-    that is told between commas, of the one person who is named; None where another part is a date."""
+    that is told between commas, of the one person who is named, or of one of several who is named again with it; beside
+    a year among words that are not understood, which of both. None where another part is a date."""
     persons = [token for token in tokens if token.senses[0].kind == "person"]
-    parts = _with_number_of_person([list(part) for is_comma, part in groupby(tokens, _is_comma) if not is_comma])
+    parts = _with_number_of_person([tokens[first:last] for first, last in between_commas(tokens)])
     lives = [token.senses[0].value for token in persons]
-    if not persons or len(parts) < 2 or len(persons) > 1 == max(map(lives.count, lives)):
-        return None  # of several, one told twice may be whose age it is: “Liisa ja Maie, Maie aastane”
+    is_somebody = len(persons) == 1 or any(lives.count(life) > 1 for life in lives)  # “Liisa ja Maie, Maie aastane”
+    if not is_somebody or len(parts) < 2:
+        return None
     alone = persons[0] if len(persons) == 1 else None
     told_apart = alone is not None and any(part == [alone] for part in parts)  # “George, 6 ft, aged 19”
     ages: list[Edtf] = []
@@ -64,20 +64,21 @@ def age_beside_words(tokens: list[Token], words: str, context: DateContext, deci
     if len(ages) != 1:
         return None
     years = [outcome.edtf for token in tokens if token.is_any(_YEARS) and (outcome := decided([token]))]
-    dates = [edtf for edtf in years if edtf]
-    if dates:  # “Peggy about 4, so 1935”
-        shown = " or ".join(asked(edtf.text, context) for edtf in (*dates, *ages))
-        return Outcome(None, f"“{context.text}”: is {shown} meant?", tuple(edtf.text for edtf in (*dates, *ages)))
-    unread = ", ".join(f"“{run}”" for run in left)
+    if dates := [edtf for edtf in years if edtf]:  # “Peggy about 4, so 1935”
+        return _asked(tuple(edtf.text for edtf in (*dates, *ages)), context, [])
+    texts: tuple[str, ...] = (ages[0].text,)
     named = [token for part in parts if persons[0] not in part for token in part if token.is_any(_NAMED)]
     if len(named) == 1:  # “Christmas dinner, Peggy was seven”
         age_told = replace(persons[0], senses=(Sense("event", ages[0].text),))
         dated = dated_at_an_age([*named, age_told], context, decided)
-        if dated:
-            texts = (dated.edtf.text,) if dated.edtf else dated.alternatives
-            shown = " or ".join(asked(text, context) for text in texts)
-            return Outcome(None, f"“{context.text}”: is {shown} meant? {NOT_UNDERSTOOD}: {unread}.", texts)
-    return Outcome(None, f"{is_meant(ages[0], context)} {NOT_UNDERSTOOD}: {unread}.", (ages[0].text,))
+        texts = dated.choices if dated else texts
+    return _asked(texts, context, left)
+
+
+def _asked(texts: tuple[str, ...], context: DateContext, unread: list[str]) -> Outcome:
+    """The question which of these is meant, with the runs of words that are left over."""
+    shown = " or ".join(asked(text, context) for text in texts)
+    return Outcome(None, f"“{context.text}”: is {shown} meant?{not_understood(unread)}", texts)
 
 
 def of_whom(tokens: list[Token]) -> list[Token]:
@@ -98,10 +99,6 @@ def _with_number_of_person(parts: list[list[Token]]) -> list[list[Token]]:
 
 
 _OF_AN_AGE = NUMBERS | {"aged", "years_old", "about", "about_behind", "unit", "doubt"}
-
-
-def _is_comma(token: Token) -> bool:
-    return token.senses[0].kind == "comma"
 
 
 _NAMED = frozenset(("month", "season", "feast"))

@@ -1,10 +1,10 @@
 """Ages told by tens: “Karen i tyverne”, “Emma, Mitte dreißig”, “la trentaine”, “thirty-something”.
 
 Beside a name it is asked whether the age is meant, since a word for ten years of a life is mostly one for ten years of
-a century too. “In her thirties” says whose they are, and is an age (`core.dates.ages`).
+the twentieth century too. “In her thirties” says whose they are, and is an age (`core.dates.ages`).
 """
 
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import listed
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import ENGLISH
@@ -56,5 +56,4 @@ def ask_of_tens(tokens: list[Token], text: str, context: DateContext) -> None:
     years = "" if kind in ("day", "tens") else f"19{decade}" if kind == "digits" else years
     in_order = (years, age) if languages == ENGLISH else (age, years)
     choices = tuple(filter(None, in_order))
-    shown = " or ".join(asked(choice, context) for choice in choices)
-    raise NoSuchDate(f"“{text}”: is {shown} meant?", choices)
+    raise NoSuchDate(f"“{text}”: is {listed(choices, context)} meant?", choices)

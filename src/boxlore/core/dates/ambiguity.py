@@ -59,9 +59,7 @@ from boxlore.core.dates.stamped import as_printed, in_plain_words
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.told_apart import named_behind
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
-from boxlore.core.dates.word_order import (
-    YEARS_TOLD,
-)
+from boxlore.core.dates.word_order import YEARS_TOLD
 from boxlore.core.errors import TextFault
 
 MOST_TOKENS = 40
@@ -232,7 +230,7 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     if whole := named_behind(tokens, words):
         outcome = understood(whole, context, own)
         if outcome and outcome.edtf:
-            return Outcome(None, is_meant(outcome.edtf, context), (outcome.edtf.text, *outcome.alternatives))
+            return Outcome(None, is_meant(outcome.edtf, context), outcome.choices)
     return proposed(tokens, words, context, lambda stretch: _doubted(decided(stretch, context), context))
 
 

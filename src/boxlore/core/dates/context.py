@@ -49,12 +49,19 @@ class Life(NamedTuple):
 
 @dataclass(slots=True)
 class Outcome:
-    """EDTF, or None for no date; the question, if there is one; what else may be meant, as EDTF. Nobody changes one; it
-    is not frozen for the reason that a token is not (`core.dates.lexer`)."""
+    """EDTF, or None for no date; the question, if there is one; what else may be meant, as EDTF; the runs of words that
+    the question names as not understood, where somebody asks further with them. Nobody changes one; it is not frozen
+    for the reason that a token is not (`core.dates.lexer`)."""
 
     edtf: Edtf | None
     ask: str | None = None
     alternatives: tuple[str, ...] = ()
+    unread: tuple[str, ...] = ()
+
+    @property
+    def choices(self) -> tuple[str, ...]:
+        """All that may be meant, as EDTF."""
+        return (self.edtf.text, *self.alternatives) if self.edtf else self.alternatives
 
 
 NOT_THEN = "That says when it was not. When was it?"

@@ -17,6 +17,7 @@ _NAMED = frozenset(("month", "season", "feast"))
 _BESIDE = frozenset("month season feast feast_day day ordinal part noise comma when weekday of dash".split())
 _EVENT = frozenset(("event",))
 _MOST_YEARS = 6
+"""An age that leaves more years open says too little (common practice, no source)."""
 
 
 def dated_at_an_age(tokens: list[Token], context: DateContext, decided: Decided) -> Outcome | None:

@@ -9,7 +9,7 @@ from dataclasses import replace
 from functools import cache
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import lex
@@ -98,8 +98,7 @@ _A_MONTH = len("1948-10")
 
 
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
-    shown = " or ".join(asked(text, context) for text in choices)
-    return Outcome(None, f"“{context.text}”: is {shown} meant?", choices)
+    return Outcome(None, which_is_meant(choices, context), choices)
 
 
 _LETTER_OF_LAB = re.compile(r"(?P<date>.*\d)[ .·•*-]+[A-Z]", re.ASCII)

@@ -2,14 +2,14 @@
 
 from dataclasses import replace
 
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf, edge
 
 
 def is_meant(edtf: Edtf, context: DateContext) -> str:
     """The question whether a reading of words that are not quite those told is what is meant."""
-    return f"“{context.text}”: is {asked(edtf.text, context)} meant?"
+    return which_is_meant((edtf.text,), context)
 
 
 def guarded(outcome: Outcome, context: DateContext) -> Outcome:

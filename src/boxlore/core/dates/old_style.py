@@ -9,7 +9,7 @@ decide.
 
 from datetime import date as calendar_date
 
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import listed
 from boxlore.core.dates.calendars import easter, from_julian, julian_month_length, orthodox_easter, to_number
 from boxlore.core.dates.context import DateContext
 from boxlore.core.dates.edtf_values import month_length
@@ -52,8 +52,7 @@ def old_styles(date: Partial, context: DateContext) -> tuple[str, ...]:
 
 def style_question(styles: tuple[str, ...], context: DateContext) -> str:
     """The question which of them is meant."""
-    shown = [asked(text, context) for text in styles]
-    return f"“{context.text}”: is {' or '.join(shown)} meant? Days were told there in the old style until 1918."
+    return f"“{context.text}”: is {listed(styles, context)} meant? Days were told there in the old style until 1918."
 
 
 def _of_day(date: Partial, year: int) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ come, or was before there were photographs, is no choice.
 import re
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import listed
 from boxlore.core.dates.centuries import FIRST_PORTRAITS, settle_century
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.expressions import Expression
@@ -169,6 +169,5 @@ def one_of_several(texts: list[str], order: bool, context: DateContext) -> Outco
     if order:
         ask = "Day or month first?"
     else:
-        shown = [asked(date.text, context) for date in dates]
-        ask = f"“{context.text}”: is {', '.join(shown[:-1])} or {shown[-1]} meant?"
+        ask = f"“{context.text}”: is {listed([date.text for date in dates], context)} meant?"
     return Outcome(edtf, ask, tuple(date.text for date in dates))

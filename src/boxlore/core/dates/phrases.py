@@ -110,7 +110,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
         leaning = replace(context, events=events, perhaps=True)
         outcome = understood(context.text, leaning, _own(replace(known, events=events)))
         if outcome is not None and (outcome.edtf or not offered):
-            for text in (*([outcome.edtf.text] if outcome.edtf else ()), *outcome.alternatives):
+            for text in outcome.choices:
                 names.setdefault(text, name)
     if not names:
         return None

@@ -16,7 +16,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.asked_words import asked
+from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.assembly import SLOTS
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
@@ -86,15 +86,10 @@ _SCORE = re.compile(
 """A score at cricket (“312 for 8 dec.”, “48 not out”), money (“£19 3s 6d”, “2/6 a dozen”), an aperture and an
 exposure (“f/8 at 1/60”)."""
 
-NOT_UNDERSTOOD = "Not understood"
-"""How a question begins what it says of words that are left over."""
-
 MOST_WORDS = 12
 """The longest piece that is looked for."""
 
 MOST_CHOICES = 6
-MOST_NAMED = 3
-"""So many choices stand in the question itself; more are only numbered."""
 
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
@@ -153,11 +148,8 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     if not with_year and all(text.startswith("XXXX") for text in choices):
         return Outcome(None, f"“{context.text}”: of which year?", tuple(choices))
     joined = [text for text in ([] if denied else _joined(pieces)) if text not in choices and "X" not in text]
-    shown = [asked(text, context) for text in choices]
-    which = "which of these is" if len(shown) > MOST_NAMED else f"is {_listed(shown)}"
-    left = _left_over(tokens, read, words)
-    unread = f" {NOT_UNDERSTOOD}: {', '.join(f'“{run}”' for run in left)}." if left else ""
-    return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+    left = tuple(_left_over(tokens, read, words))
+    return Outcome(None, which_is_meant(choices, context, left), (*choices, *joined), left)
 
 
 def _beside_a_life(
@@ -172,8 +164,7 @@ def _beside_a_life(
     if not told:
         return None
     choices = choices_beside(life, told[0], tokens)
-    shown = _listed([asked(text, context) for text in choices])
-    return Outcome(None, f"“{context.text}”: is {shown} meant?", tuple(choices))
+    return Outcome(None, which_is_meant(choices, context), tuple(choices))
 
 
 def _is_to_come(text: str, context: DateContext) -> bool:
@@ -314,6 +305,7 @@ def _between_bare(tokens: list[Token]) -> str:
 
 
 _MAY_BE_YEARS = 13
+"""Lower numbers may be hours and months too (common practice, no source)."""
 _BETWEEN = frozenset(("between", "from"))
 _BETWEEN_TWO = (
     _BETWEEN, frozenset(("day",)), frozenset(("and", "until", "to", "to_open", "dash")), frozenset(("day",)),
@@ -327,10 +319,6 @@ def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
     first = next((at for at, token in enumerate(tokens) if token.is_any(_NAMED)), 0)
     led = first > 0 and tokens[first - 1].senses[0].kind != "name"
     return not led and any(token.senses[0].kind == "name" for token in tokens)
-
-
-def _listed(shown: list[str]) -> str:
-    return f"{', '.join(shown[:-1])} or {shown[-1]}" if len(shown) > 1 else shown[0]
 
 
 def _is_datable(token: Token) -> bool:

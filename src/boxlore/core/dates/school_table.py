@@ -38,7 +38,7 @@ SCHOOL: Mapping[str, Mapping[str, str]] = {
         "pl": "wakacje|wakacji|wakacjach|wakacje letnie|letnie wakacje|ferie letnie|letnich wakacji",
         "lv": "vasaras brīvdienas|vasaras brīvdienās|vasaras brīvlaiks|vasaras brīvlaikā",
         "lt": "vasaros atostogos|vasaros atostogų|vasaros atostogas|vasaros atostogomis",
-                "hu": "nyári szünet|nyári szünetben|nyári vakáció|nyári szünidő|nyári szünidőben|vakáció|nyaralás",
+        "hu": "nyári szünet|nyári szünetben|nyári vakáció|nyári szünidő|nyári szünidőben|vakáció|nyaralás",
         "mi": "hararei raumati",
     },
     "summer holidays from july": {

@@ -52,7 +52,7 @@ def of_the_year_beside(tokens: list[Token], pieces: list[tuple[str, ...]], dates
     mark = marks.pop() if len(marks) == 1 else ""
     composed: list[str] = []
     read: set[int] = set()
-    for first, last in _parts(tokens):
+    for first, last in between_commas(tokens):
         part = tokens[first:last]
         if any(token.is_any(_YEARS) or token.senses[0].kind == "name" for token in part):
             continue
@@ -67,7 +67,7 @@ def of_the_year_beside(tokens: list[Token], pieces: list[tuple[str, ...]], dates
 def named_behind(tokens: list[Token], words: str) -> str:
     """“The other Easter, the Greek one, 1954”: the words with the name that both parts make (“Greek Easter, 1954”);
     empty where they make none."""
-    for (first, last), (begin, end) in itertools.pairwise(_parts(tokens)):
+    for (first, last), (begin, end) in itertools.pairwise(between_commas(tokens)):
         feasts = [token for token in tokens[first:last] if token.is_any(_FEAST)]
         for which in tokens[begin:end] if len(feasts) == 1 else ():
             if which.senses[0].kind == "name":
@@ -81,7 +81,7 @@ def named_behind(tokens: list[Token], words: str) -> str:
 _FEAST = frozenset(("feast",))
 
 
-def _parts(tokens: list[Token]) -> list[tuple[int, int]]:
+def between_commas(tokens: list[Token]) -> list[tuple[int, int]]:
     """The first places of the parts between commas, and the places behind their last."""
     ends = [-1, *(at for at, token in enumerate(tokens) if token.is_any(_APART)), len(tokens)]
     return [(before + 1, end) for before, end in itertools.pairwise(ends) if before + 1 < end]

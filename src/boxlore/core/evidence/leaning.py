@@ -26,11 +26,11 @@ from typing import NamedTuple
 from boxlore.core.dates import phrases
 from boxlore.core.dates.against_a_life import core, possible
 from boxlore.core.dates.ages import AGE_WORDS, STAGES
+from boxlore.core.dates.asked_words import NOT_UNDERSTOOD
 from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
-from boxlore.core.dates.proposing import NOT_UNDERSTOOD
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.evidence.claims import of_birth, of_death, of_event
 from boxlore.core.evidence.even_years import YEAR, days, number_of

@@ -12,10 +12,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.asked_words import NOT_UNDERSTOOD
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
-from boxlore.core.dates.proposing import NOT_UNDERSTOOD
 from boxlore.core.evidence.claims import Claim, any_of, dated, of_item, weaker
 from boxlore.core.evidence.leaning import may_be_meant
 from boxlore.core.evidence.sentences import teller_of
