@@ -139,19 +139,18 @@ def _names_alone(
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
     """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`, and said
     by syllables, `Ha-zel`; and families that begin with a word of their own, `Mc Garrigan`."""
+    is_one_case = text.is_one_case
     for at, (first, second) in enumerate(pairwise(text.words)):
         if not (second.before.isspace() or second.before == "-"):
             continue
-        if not text.is_one_case and are_words_written_small(text.words, at, at + 1):
-            continue
         is_beginning = first.folded in FAMILY_BEGINNINGS
         people: set[str] = set()
-        calls_only = not (is_beginning or second.spelled[0].islower() or text.is_one_case)
+        calls_only = not (is_beginning or second.spelled[0].islower() or is_one_case)
         for before, rest in product(_SONS if first.folded in _SONS else (first.folded,), stems_of(second)):
             people |= index.borne_by(before, rest, calls_only=calls_only) & index.hidden
         if second.before == "-" and second.is_small and not first.is_small:
             people |= index.called_so(f"{first.folded}{second.folded}") & index.hidden
-        if people:
+        if people and (is_one_case or not are_words_written_small(text.words, at, at + 1)):
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
 
