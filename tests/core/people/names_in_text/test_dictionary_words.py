@@ -76,6 +76,7 @@ ASKED = [
     "Mari tänaval", "Dans la rue Petit jouait aux billes.", "Les Marchands sont venus.", "Kask kaldal ja Oja paadis",
     "Kask all keldris", "Oja rannal", "Kovářovi dal chleba.", "Falk och hans båt", "Berg steht auf dem Stein.",
     "Campos en la plaza, 1971", "Lund på bryggan", "Klein war der Clown der Familie.", "Die Richter oben links",
+    "Die Richter drüben", "Die Richter daneben",
     "Auf dem Berg sitzt Richter.", "Hirsch war auf dem steilen Weg.", "Zimmermann zog durchs Dorf.",
     "Bianchi e fiori", "Der alte König lacht.", "Monti era giovane.", "Via Mark, 1975", "Holubovi přišli.",
     "Then Rivers was asleep.", "Königin Klein", "Sommer lachte.", "Hiver arriva en retard.", "Kuusik mängis.",

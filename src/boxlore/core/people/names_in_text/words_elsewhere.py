@@ -40,8 +40,8 @@ _AGREES = ("er", "es", "en", "em")
 _TO_IT = frozenset("vom zum beim ins ans aufs".split())
 """Of somebody with a trade for a name these may be told; of a thing for a name, nobody says them."""
 _NO_VERBS = frozenset(
-    "oben unten hinten neben morgen gegen zwischen drinnen innen aussen draussen ihren seinen deren eben wegen driven "
-    "drauben vorn rechten linken".split()
+    "oben unten hinten neben daneben nebenan morgen gegen zwischen drinnen innen aussen draussen droben druben "
+    "ihren seinen deren eben wegen rechten linken".split()
 )
 """German words that end as what several do, and are none."""
 _THE = frozenset(("dem", "der"))
