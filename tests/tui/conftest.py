@@ -349,15 +349,18 @@ class Hands:
         finally:
             _Frames.due = False
 
-    async def press(self, *keys: str) -> None:
-        """Textual's names of keys, each once what the last one did is drawn; and words as «words», typed at a run."""
+    async def press(self, *keys: str, at_once: bool = False) -> None:
+        """Textual's names of keys, each once what the last one did is drawn; and words as «words», typed at a run.
+        `at_once`: all of them before the program has answered one, as a terminal that was held up hands them on."""
         loop, driver = asyncio.get_running_loop(), self.app._driver
         assert isinstance(loop, Loop) and driver is not None
         for key in keys:
             for letter in key[1:-1] if key.startswith("«") else [key]:
                 driver.send_message(_pressed(letter))
-                await loop.rests()
-            await loop.rests(REDRAWN)
+                if not at_once:
+                    await loop.rests()
+            if not at_once:
+                await loop.rests(REDRAWN)
         await settled(self.app)
         self._draw()
 

@@ -122,6 +122,21 @@ def test_words_typed_into_a_list_choose_nothing(run: Run, collection: Collection
     run(typed())
 
 
+def test_words_typed_at_once_into_a_list_choose_nothing(run: Run, collection: Collection) -> None:
+    """Letters that are no key of any list come by another way than those that are; their order stays."""
+
+    async def typed() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("escape")
+            await hands.press("«Ä»", "enter", at_once=True)
+            assert "Menu" in hands.text and "“Ä” chooses nothing here" in hands.text
+            await hands.press("down")
+            await hands.press("«Ä1 Quay, 3»", at_once=True)
+            assert "Menu" in hands.text and "“Ä1 Quay, 3” is typed into a list" in hands.text
+
+    run(typed())
+
+
 def test_not_this_person_in_one_picture(run: Run, collection: Collection) -> None:
     async def right() -> None:
         async with hands_on(collection) as hands:

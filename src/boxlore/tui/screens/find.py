@@ -284,7 +284,7 @@ class FindScreen(Screen[None]):
         """Show that something was told of the items that are picked; they stay so, for the next thing."""
         self.rows.refresh()
         self._say()
-        self._heading.say(f"  {words} Ctrl+Z takes it back. F8 says another thing of them.")
+        self._heading.say(f"  {words} Ctrl+Z takes it back. F8 says more of them.")
 
     def put_back(self) -> None:
         """Pick nothing any more."""

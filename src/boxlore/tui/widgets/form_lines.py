@@ -14,7 +14,7 @@ MOST = 200
 
 
 PAUSE = 1.0
-"""Seconds after which a letter begins another label."""
+"""Seconds after which what was typed into choices is over, and a letter begins anew."""
 
 
 class ChoiceLine(Words):

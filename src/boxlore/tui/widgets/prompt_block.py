@@ -258,14 +258,26 @@ def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:
     """The choices of a place in question, numbered as the card of Ctrl+P has them."""
     if not names:
         return (("Ctrl+P", "bold"), " makes it our own; it is not in the list of places")
-    numbered = " · ".join(f"{number} {short_place(name, 34)}" for number, name in enumerate(names, 1))
+    numbered = " · ".join(f"{number} {name}" for number, name in enumerate(short_places(names, 34), 1))
     return (("? ", "bold $warning"), ("Ctrl+P", "bold"), f" chooses: {numbered}")
 
 
-def short_place(name: str, width: int) -> str:
-    """The name of a place in so many letters: what lies between it and its country is left out first."""
-    place, *within, country = name.split(", ") if name.count(", ") > 1 else (name, "")
-    return short(f"{place}, … {country}" if within and len(name) > width else name, width)
+def short_places(names: Sequence[str], width: int) -> list[str]:
+    """The names of places to choose from, each in so many letters: what lies between a place and its country is left
+    out first, unless it is all that tells it from another."""
+    briefs = [_without_between(name) for name in names]
+    return [
+        name if len(name) <= width else short(name if briefs.count(brief) > 1 else brief, width)
+        for name, brief in zip(names, briefs, strict=True)
+    ]
+
+
+def _without_between(name: str) -> str:
+    """`Milton, … New Zealand`, of `Milton, Otago, New Zealand` or `(46.1 S, 170.0 E) Milton, Otago, New Zealand`."""
+    bare = name.partition(") ")[2] if name.startswith("(") else name
+    place, _, rest = bare.partition(", ")
+    between, _, country = rest.rpartition(", ")
+    return f"{place}, … {country}" if between else name
 
 
 def _date_parts(date: DateReading | None, way: FamilyWay) -> tuple[StyledText, ...]:
