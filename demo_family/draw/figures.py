@@ -28,29 +28,6 @@ def _oval(image: Image.Image, box, shade: int, blur: float = 2.0) -> None:
     soft(image, lambda d: d.ellipse(box, fill=255), None, shade, blur)
 
 
-def _curve(*points, steps: int = 12):
-    """A smooth outline through points (Catmull-Rom)."""
-    found = []
-    ring = list(points)
-    for at in range(len(ring)):
-        p0, p1, p2, p3 = (ring[(at + k - 1) % len(ring)] for k in range(4))
-        for step in range(steps):
-            t = step / steps
-            found.append(
-                tuple(
-                    0.5
-                    * (
-                        2 * p1[a]
-                        + (p2[a] - p0[a]) * t
-                        + (2 * p0[a] - 5 * p1[a] + 4 * p2[a] - p3[a]) * t * t
-                        + (3 * p1[a] - p0[a] - 3 * p2[a] + p3[a]) * t**3
-                    )
-                    for a in (0, 1)
-                )
-            )
-    return found
-
-
 def person(image: Image.Image, x: float, y: float, h: float, look: Look, length: float = 6.4):
     """Somebody in the picture: the head's middle at x, y, its height h, the feet at y + length × h. Returns the head's
     box."""

@@ -185,7 +185,7 @@ class Head:
             temple = ball(s, (0.0, 0.16, 0.26), (0.345, 0.33, 0.30))
             d = without(d, np.minimum(line, temple), 0.05)
             if look.hairdo in ("bun", "veil"):
-                d = blend(d, ball(q, (0, -0.20, -0.10), (0.43, 0.40, 0.40)) + 0 * d, 0.02)
+                d = blend(d, ball(q, (0, -0.20, -0.10), (0.43, 0.40, 0.40)), 0.02)
                 d = without(d, line, 0.06)
                 d = blend(d, ball(q, (0, -0.56, -0.20), (0.20, 0.15, 0.20)), 0.05)
             if look.hairdo in ("bob", "long"):

@@ -100,7 +100,7 @@ SOLDIER = Look(style="uniform", cloth=104, hair=54, hairdo="cap")
 GIRL_BOB = Look(style="child", cloth=200, hair=150, hairdo="bob", skin=210)
 
 
-def group(image, rows, order=None):
+def group(image, rows):
     """Rows of people, back row first: (y, head height, length, [(x, look), …]); heads come front row first."""
     found = [[person(image, x, y, h, look, length) for x, look in people] for y, h, length, people in rows]
     return [box for row in reversed(found) for box in row]
@@ -522,7 +522,6 @@ def main():  # one picture after the other; there is nothing to share
         person(image, 900, 880, 62, Look(style="frock", cloth=206, hair=60, hairdo="bob"), 6.4),
         person(image, 1010, 868, 64, Look(style="suit", cloth=74, hair=50), 6.6),
     ]
-    write(image.convert("L"), 0, 0, " ", 20, 0)
     front = white_border(tone(small(image), "selenium", 9), 22, 9)
     write(front, 300, front.height - 62, "Haapsalu. Promenaad", 34, (245, 240, 230))
     keep("postcard_haapsalu_r.jpg", front, heads, (36, 36))
