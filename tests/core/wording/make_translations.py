@@ -73,7 +73,7 @@ def read(language: str) -> Catalog:
     path = FOLDER / f"{language}.po"
     if path.exists():
         return read_po(path.read_text(encoding="utf-8").splitlines(keepends=True), locale=language)
-    catalog = Catalog(locale=language, project="Boxlore", charset="utf-8")
+    catalog = Catalog(locale=language, project="Boxlore", charset="utf-8", fuzzy=False)
     catalog.mime_headers = [("Plural-Forms", f"nplurals=2; plural=({LANGUAGES[language]});")]
     return catalog
 
