@@ -1,6 +1,6 @@
 """Options that several commands share, defined once."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from datetime import date
 from typing import Any
 
@@ -11,7 +11,6 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import is_blank
 from boxlore.core.statements import KEEPER, Source, typed_source
-from boxlore.core.wording.catalogue import LANGUAGES
 from boxlore.tasks.collection.records_for_outputs import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
@@ -150,44 +149,3 @@ def selected(chosen: Mapping[str, object]) -> Selection:
 over: Decorator = click.option(
     "--over", is_flag=True, help="Replace a file in the way, also one that Boxlore did not write."
 )
-
-kin_of: Decorator = click.option(
-    "--kin-of", default="", metavar="NAME", help="Whose album it is: people are named as kin of this one."
-)
-
-
-output_language: Decorator = click.option(
-    "--language",
-    type=click.Choice(LANGUAGES),
-    help="The language of our own words; else the collection's setting.",
-)
-
-
-def printing_on(papers: Iterable[str]) -> Decorator:
-    """The decorator with the options of a printed output: for whom, which items, which of these papers, theme, kin,
-    language, over and day.
-    """
-
-    def decorator(command: Callable[..., Any]) -> Callable[..., Any]:
-        for decorate in (
-            audience("family"),
-            selection,
-            click.option("--paper", type=click.Choice(list(papers)), help="The paper; else the collection's setting."),
-            click.option(
-                "--theme",
-                default="",
-                metavar="THEME",
-                help="plain, large-print, linen, slate, or a file of your own (.toml).",
-            ),
-            kin_of,
-            output_language,
-            over,
-            on_day,
-        ):
-            command = decorate(command)
-        return command
-
-    return decorator
-
-
-printing: Decorator = printing_on(("a4", "letter"))

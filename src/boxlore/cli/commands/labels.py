@@ -5,31 +5,25 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import print_options, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
-from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import LABEL_SIZES, PrintOrder
+from boxlore.tasks.outputs.printed_sheets import LABEL_SIZES
 from boxlore.tasks.outputs.printed_sheets import labels as make
 
 
 @click.command()
 @click.argument("out", type=GivenPath(dir_okay=False))
 @click.option("--size", type=click.Choice(list(LABEL_SIZES)), default="a6", show_default=True, help="The label.")
-@options.printing
+@print_options.printing
 @click.pass_context
 def labels(
     ctx: click.Context,
     /,
     out: Path,
     size: str,
-    to: str,
-    paper: str | None,
-    theme: str,
-    kin_of: str,
-    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -38,20 +32,13 @@ def labels(
 
     Plain paper with crop marks: A6, A7, or cards of 3 by 5 inches.
     """
-    order = PrintOrder(
-        to=To(to),
-        selection=options.selected(chosen),
-        paper=paper or "",
-        theme=theme,
-        kin_of=kin_of,
-        language=language or "",
-    )
+    order = print_options.order_of(chosen)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
         say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, size=size)
     talk.say(
-        f"Labels for {several(printed.items, 'item')} in {printed.path}, for {to}. They go on "
+        f"Labels for {several(printed.items, 'item')} in {printed.path}, for {order.to}. They go on "
         f"enclosures, never on originals."
     )
     ctx.exit(talk.say_findings(printed.findings))

@@ -5,13 +5,11 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import options, print_options, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
-from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import PrintOrder
 from boxlore.tasks.outputs.web_pages import NO_VOICES
 from boxlore.tasks.outputs.web_pages import pages as make
 from boxlore.tasks.sitting.voices import heard
@@ -27,8 +25,8 @@ from boxlore.tasks.sitting.voices import heard
     metavar="THEME",
     help="plain, large-print, linen, slate, or a file of your own (.toml): colours.",
 )
-@options.kin_of
-@options.output_language
+@print_options.kin_of
+@print_options.output_language
 @click.option(
     "--voice",
     is_flag=True,
@@ -41,10 +39,6 @@ def pages(
     ctx: click.Context,
     /,
     out: Path,
-    to: str,
-    theme: str,
-    kin_of: str,
-    language: str | None,
     voice: bool,
     over: bool,
     on_day: date | None,
@@ -55,15 +49,14 @@ def pages(
     They need no network and no script, and can be copied to a stick. With --for family they hold what only the
     family may see: do not put those on the web.
     """
-    order = PrintOrder(
-        to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of, language=language or ""
-    )
+    order = print_options.order_of(chosen)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, order.to, order.selection)
         voices = heard(collection, order.to) if voice else NO_VOICES
         written = make(collection, out, order, voices=voices, progress=bar)
     talk.say(
-        f"{several(written.items, 'photograph')} in {written.path / 'index.html'}, for {to}; {written.why_left_out}."
+        f"{several(written.items, 'photograph')} in {written.path / 'index.html'}, for {order.to}; "
+        f"{written.why_left_out}."
     )
     ctx.exit(talk.say_findings(written.findings))

@@ -5,13 +5,12 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import print_options, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
-from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import BOOK_SIZES, BY, PrintOrder
+from boxlore.tasks.outputs.printed_sheets import BOOK_SIZES, BY
 from boxlore.tasks.outputs.printed_sheets import sheet as make
 
 
@@ -24,35 +23,22 @@ from boxlore.tasks.outputs.printed_sheets import sheet as make
     show_default=True,
     help="What the album's chapters are made of.",
 )
-@options.printing_on(BOOK_SIZES)
+@print_options.printing_on(BOOK_SIZES)
 @click.pass_context
 def sheet(
     ctx: click.Context,
     /,
     out: Path,
     by: str,
-    to: str,
-    paper: str | None,
-    theme: str,
-    kin_of: str,
-    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
     """Write the album to OUT (a .pdf): a title page, chapters of captioned photographs, who is who, places."""
-    order = PrintOrder(
-        to=To(to),
-        selection=options.selected(chosen),
-        paper=paper or "",
-        theme=theme,
-        kin_of=kin_of,
-        language=language or "",
-        by=by,
-    )
+    order = print_options.order_of(chosen, by=by)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, progress=bar)
-    talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}; {printed.why_left_out}.")
+    talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {order.to}; {printed.why_left_out}.")
     ctx.exit(talk.say_findings(printed.findings))

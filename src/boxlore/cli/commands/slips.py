@@ -5,13 +5,11 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import print_options, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
-from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import PrintOrder
 from boxlore.tasks.outputs.printed_sheets import slips as make
 
 
@@ -32,7 +30,7 @@ from boxlore.tasks.outputs.printed_sheets import slips as make
     show_default=True,
     help="How much they say.",
 )
-@options.printing
+@print_options.printing
 @click.pass_context
 def slips(
     ctx: click.Context,
@@ -40,11 +38,6 @@ def slips(
     out: Path,
     size: str,
     length: str,
-    to: str,
-    paper: str | None,
-    theme: str,
-    kin_of: str,
-    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -54,20 +47,13 @@ def slips(
     A slip is as wide as its copy print lies or stands. The print size is in inches (4x6, 5x7, 8x10) or in
     centimetres (10x15, 13x18).
     """
-    order = PrintOrder(
-        to=To(to),
-        selection=options.selected(chosen),
-        paper=paper or "",
-        theme=theme,
-        kin_of=kin_of,
-        language=language or "",
-    )
+    order = print_options.order_of(chosen)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
         say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, size=size, length=length)
     talk.say(
-        f"{several(printed.items, 'slip')} in {printed.path}, for {to}. Mount them under copy "
+        f"{several(printed.items, 'slip')} in {printed.path}, for {order.to}. Mount them under copy "
         f"prints, never on originals."
     )
     ctx.exit(talk.say_findings(printed.findings))

@@ -6,14 +6,13 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import options, print_options, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import CouldNot
 from boxlore.core.findings import several
-from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import PrintOrder, WorksheetForm
+from boxlore.tasks.outputs.printed_sheets import WorksheetForm
 from boxlore.tasks.outputs.printed_sheets import worksheet as make
 from boxlore.tasks.people.evidence import evidence, to_ask_next
 
@@ -34,7 +33,7 @@ from boxlore.tasks.people.evidence import evidence, to_ask_next
     help="What to ask this teller next, in order.",
 )
 @click.option("--minutes", type=click.IntRange(1, 600), default=45, show_default=True, help="With --ask: her minutes.")
-@options.printing
+@print_options.printing
 @click.pass_context
 def worksheet(
     ctx: click.Context,
@@ -45,11 +44,6 @@ def worksheet(
     names: bool,
     teller: str,
     minutes: int,
-    to: str,
-    paper: str | None,
-    theme: str,
-    kin_of: str,
-    language: str | None,
     over: bool,
     on_day: date | None,
     **chosen: object,
@@ -59,14 +53,7 @@ def worksheet(
     A photograph and its lines stand together on a page, in type of 20 points; two or four a page have smaller type.
     Beside it goes a text file with every code, to type the answers into; boxlore tell --from takes it in.
     """
-    order = PrintOrder(
-        to=To(to),
-        selection=options.selected(chosen),
-        paper=paper or "",
-        theme=theme,
-        kin_of=kin_of,
-        language=language or "",
-    )
+    order = print_options.order_of(chosen)
     if teller:
         options.refuse_given(ctx, "with --ask", *options.SELECTION)
     else:
@@ -85,7 +72,9 @@ def worksheet(
         say_left_out(collection, order.to, order.selection)
         form = WorksheetForm(per_page=int(per_page), names=names, only_open=only_open)
         printed, answers = make(collection, out, order, form, progress=bar)
-    talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}. Type the answers into {answers}.")
+    talk.say(
+        f"{several(printed.items, 'photograph')} in {printed.path}, for {order.to}. Type the answers into {answers}."
+    )
     if only_open and printed.left_out:
         talk.say(f"{printed.why_left_out}.")
     if not answers.stem.endswith("-answers"):
