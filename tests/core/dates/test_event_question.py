@@ -2,7 +2,7 @@
 
 import pytest
 
-from boxlore.core.dates.event_question import asked_event, when_was
+from boxlore.core.dates.event_question import asked_birth, asked_event, when_born, when_was
 from boxlore.core.dates.phrases import read
 
 ASKED = [  # words, the question, the event that it asks about
@@ -24,6 +24,16 @@ def test_the_question_is_a_sentence_and_names_its_event(words: str, question: st
 @pytest.mark.parametrize("question", ["", "When was Anna born?", "Day or month first?", "When were you born?"])
 def test_another_question_asks_about_no_event(question: str) -> None:
     assert asked_event(question) == ""
+
+
+@pytest.mark.parametrize("name", ["", "Anna", "my mother", "Anna born Tamm"])
+def test_whose_birth_is_asked_is_read_back(name: str) -> None:
+    assert asked_birth(when_born(name)) == name
+
+
+@pytest.mark.parametrize("question", ["", "When was the christening?", "“Joe came home”: when was that?"])
+def test_another_question_asks_about_no_birth(question: str) -> None:
+    assert asked_birth(question) is None
 
 
 SAID = [

@@ -10,6 +10,7 @@ from typing import NamedTuple
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
 from boxlore.core.dates.edtf_values import Day, month_length
+from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.holidays import holiday
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
@@ -426,10 +427,10 @@ def _life(lives: list[Life], unknown: list[Token], kinds: set[str], text: str, c
         return lives[0]
     if unknown:
         name = text[unknown[0].start : unknown[-1].end]
-        raise NoSuchDate(f"When was {name.removesuffix('’s').removesuffix(chr(39) + 's')} born?")
+        raise NoSuchDate(when_born(name.removesuffix("’s").removesuffix("'s")))
     if "i" in kinds or ("possessive" in kinds and " my " in f" {text.casefold()} "):
         if not context.narrator:
-            raise NoSuchDate("When were you born?")
+            raise NoSuchDate(when_born())
         return Life(context.narrator)
     return None
 
@@ -442,7 +443,7 @@ def _of_the_pictured(text: str, context: DateContext, reckoned: Callable[[str], 
     if not others and birth:
         return Life(birth, context.deaths.get(name.casefold(), ""))
     if not others:
-        raise NoSuchDate(f"When was {name} born?")
+        raise NoSuchDate(when_born(name))
     known = {name: reckoned(birth) for name, birth in context.pictured.items() if birth}
     unknown = [name for name in context.pictured if name not in known]
     names = [*known, *unknown]

@@ -1,4 +1,5 @@
-"""The question when an event of the family was, written and read in one place: what it asks about can be answered."""
+"""When an event of the family was, and when somebody was born: the questions, written and read in one place, so that
+what they ask about can be answered."""
 
 import re
 
@@ -13,7 +14,7 @@ _SENTENCE = re.compile(
 _LINKS = ("of ", "when ", "that ")
 _WAS = re.compile(r"When was (.+)\?")
 _SAID = re.compile(r"“(.+)”: when was that\?")
-_BORN = " born"
+_BORN = re.compile(r"When (?:were you|was (.+)) born\?")
 
 
 def when_was(name: str) -> str:
@@ -30,6 +31,16 @@ def when_was(name: str) -> str:
 
 def asked_event(ask: str) -> str:
     """The event that such a question asks about; empty for any other question, and for a birth."""
-    match = _WAS.fullmatch(ask) or _SAID.fullmatch(ask)
-    name = match[1] if match else ""
-    return "" if name.endswith(_BORN) and ask.startswith("When was ") else name.removeprefix("when ")
+    match = None if _BORN.fullmatch(ask) else _WAS.fullmatch(ask) or _SAID.fullmatch(ask)
+    return match[1].removeprefix("when ") if match else ""
+
+
+def when_born(name: str = "") -> str:
+    """`When was Joan born?`; of the teller, without a name, `When were you born?`"""
+    return f"When was {name} born?" if name else "When were you born?"
+
+
+def asked_birth(ask: str) -> str | None:
+    """Whose birth such a question asks about: a name, '' for the teller's own; None for any other question."""
+    match = _BORN.fullmatch(ask)
+    return match and (match[1] or "")

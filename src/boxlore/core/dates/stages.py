@@ -7,6 +7,7 @@ old, a small child from two to seven (common practice, no source).
 from boxlore.core.dates.ages import STAGES
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Life, NoSuchDate
+from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.relative import Distance, at_age, near
 
@@ -44,10 +45,10 @@ def ask_of_stage(tokens: list[Token], text: str, context: DateContext) -> None:
     if is_somebody and not (lives or unknown):
         raise NoSuchDate("Who was that, and when were they born?")
     if lives and not lives[0].born and stages[0] != "alive":
-        raise NoSuchDate("When were you born?")
+        raise NoSuchDate(when_born())
     if not lives:
         if unknown and stages[0] != "alive":
-            raise NoSuchDate(f"When was {text[unknown[0].start : unknown[-1].end]} born?")
+            raise NoSuchDate(when_born(text[unknown[0].start : unknown[-1].end]))
         return
     if is_last and not (lives[0].died and stages[0] == "alive"):
         return

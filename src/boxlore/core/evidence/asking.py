@@ -23,6 +23,7 @@ by their names, the turns of their lives without a year, and no event but those 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.dates.event_question import when_born
 from boxlore.core.evidence.ages import SLACK
 from boxlore.core.evidence.claims import (
     not_after,
@@ -235,8 +236,7 @@ class _Asking:
             person = self._named(ident)
             if person is not None and person.born is None:
                 settles = self._of_year(of_birth(person.id)) * _WORTH["birth"]
-                words = f"When was {person.name} born?"
-                yield Question("", "", settles, nearness, False, "birth", words, person.id)
+                yield Question("", "", settles, nearness, False, "birth", when_born(person.name), person.id)
 
     def _of_year(self, day: str) -> float:
         """The years that the year in the middle would take from all pictures together."""

@@ -5,10 +5,10 @@ were told, the choices have the same numbers whenever one comes back, and undo b
 that the keeper says in other words, where the words told are read as none, or as another.
 """
 
-import re
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.event_question import asked_birth
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
@@ -92,19 +92,16 @@ def _sentence(read: DateReading) -> str:
     return ask if "“" in ask or not read.text else f"“{read.text}”: {ask[0].lower()}{ask[1:]}"
 
 
-_BORN = re.compile(r"When (?:were (you)|was (.+)) born\?")
-
-
 def birth_asked(sitting: Sitting, question: OpenDate) -> Person | None:
     """Whose birth the question asks for, where that is one of the registry: the teller's own, or somebody's by name."""
     value = question.reading.value
-    asked = _BORN.fullmatch(str(value.ask)) if isinstance(value, DateReading) and value.ask else None
-    if asked is None:
+    name = asked_birth(value.ask or "") if isinstance(value, DateReading) else None
+    if name is None:
         return None
     people = sitting.collection.people()
-    if asked[1]:
+    if not name:
         return people.get(question.view.source.ref)
-    namesakes = named(people.values(), asked[2], sitting.teller.understanding.known_names)
+    namesakes = named(people.values(), name, sitting.teller.understanding.known_names)
     return namesakes[0] if len(namesakes) == 1 else None
 
 

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import partial
 
-from boxlore.core.dates.event_question import asked_event
+from boxlore.core.dates.event_question import asked_event, when_born
 from boxlore.core.errors import BoxloreError
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, full_name
@@ -95,7 +95,7 @@ async def _ask_other_date(screen: ItemView, question: OpenDate, prompt: Prompt) 
     blanks = [Blank("date", "When was this photograph taken?", "", "As near as anyone can say: 1952, about 1950.")]
     if whose is not None:
         hint = "The day or the year. What is told by an age is worked out from it."
-        blanks.insert(0, Blank("born", f"When was {whose.name} born?", "", hint))
+        blanks.insert(0, Blank("born", when_born(whose.name), "", hint))
         blanks[1] = replace(blanks[1], label="Or when was this photograph taken?")
     await Form("When was it?", blanks, answer, above=above).open(screen.app)
 
