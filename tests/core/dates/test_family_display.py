@@ -78,5 +78,17 @@ def test_in_the_family_s_language(language: str, day: str, season: str, about: s
     assert shown == (day, season, about, decade)
 
 
+FIRST_DAYS = [
+    ("fr", "1912-05-01", "1er mai 1912"), ("fr", "XXXX-05-01", "1er mai"), ("fr", "1912-05-11", "11 mai 1912"),
+    ("fr", "1912-05-01/1912-05-02", "1er mai 1912 – 2 mai 1912"), ("de", "1912-05-01", "1. Mai 1912"),
+    ("es", "1912-05-01", "1 de mayo de 1912"), ("en", "1912-05-01", "1 May 1912"),
+]  # fmt: skip
+
+
+@every_row(("language", "text", "shown"), FIRST_DAYS)
+def test_the_first_day_of_a_month(language: str, text: str, shown: str) -> None:
+    assert family_display(edtf.parsed(text), FamilyWay(language)) == shown
+
+
 def test_every_language_has_its_patterns() -> None:
     assert {code.split("-")[0] for code in PATTERNS} == set(WORDS)

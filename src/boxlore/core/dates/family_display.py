@@ -17,6 +17,10 @@ _SAME = {"no": "nb", "nn": "nb"}
 """Languages that are written as another one of the table."""
 
 
+_FIRST_DAY = {"fr": "1er"}
+"""The first day of a month, where only it is written as an ordinal (French; common practice, no source)."""
+
+
 class FamilyWay(NamedTuple):
     """How a family writes its dates: a BCP 47 tag, and dmy, mdy or nothing for what is usual in that language."""
 
@@ -35,6 +39,7 @@ def family_display(edtf: Edtf, way: FamilyWay) -> str:
     code = base if base != "en" else "en-US" if american else "en-GB"
     words = {**ENGLISH, **WORDS["en"], **WORDS[base]}
     patterns = _Patterns(*PATTERNS[code])
+    words["first-day"] = _FIRST_DAY.get(base, "1")
     words["bc"] = patterns.before_christ.replace("{y}", "{}")
     return composed(edtf, words, lambda date: _bare(date, words, patterns), patterns.span)
 
@@ -61,6 +66,7 @@ def _bare(date: Date, words: Mapping[str, str], patterns: _Patterns) -> str:
         return _season(month, year, words, patterns)
     names = {"m": patterns.within.split("|")[month - 1], "s": patterns.alone.split("|")[month - 1], "y": year}
     day = str(int(date.day)) if date.day.isdigit() else ""
+    day = words["first-day"] if day == "1" else day
     if set(date.year) == {"X"}:
         return patterns.day_of_month.format(d=day, **names) if day else names["s"]
     return (patterns.day if day else patterns.month).format(d=day, **names)
