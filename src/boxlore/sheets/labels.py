@@ -125,7 +125,7 @@ def _label(enclosure: Enclosure, size: str, holder: str, style: Style) -> dict[s
     not_listed = len(enclosure.lines) - len(lines)
     numbers = sorted((record.number for record in enclosure.records), key=lambda number: (len(number), number))
     return {
-        "mark": isolated(" · ".join(references.container(kind, label, style.say) for kind, label in enclosure.path)),
+        "mark": isolated(" · ".join(references.containers(enclosure.path, style.say))),
         "numbers": _numbers(numbers, enclosure.records, style),
         "about": " · ".join(
             part for part in (_count(enclosure.records, style.say), years_of(enclosure.records)) if part

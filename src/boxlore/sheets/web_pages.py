@@ -212,11 +212,7 @@ def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[
     for number, chunk in enumerate(chunks, 1):
         groups: dict[str, list[Any]] = {}
         for record in chunk:
-            box = (
-                " · ".join(references.container(kind, label, say) for kind, label in record.mark.path)
-                if record.mark
-                else ""
-            )
+            box = " · ".join(references.containers(record.mark.path, say)) if record.mark else ""
             groups.setdefault(box or say("Not in a box yet"), []).append(cards[record.id])
         shown = [{"name": box, "shown": rows} for box, rows in groups.items()]
         data = {"groups": shown, "page": number, "pages": len(chunks), "name": "photographs.html"}

@@ -1,5 +1,7 @@
 """What leads from a caption back to the thing: its number, where it is kept now, and what an archive calls it."""
 
+from collections.abc import Iterable
+
 from boxlore.core.crosswalk.captions import PLAIN, Style
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
@@ -17,7 +19,7 @@ def place_kept(record: Record, say: Say = ENGLISH) -> list[str]:
     if record.mark is None:
         return []
     item = [say("Item {label}", label=record.mark.item)] if record.mark.item else []
-    return [*(container(kind, label, say) for kind, label in record.mark.path), *item]
+    return [*containers(record.mark.path, say), *item]
 
 
 _CONTAINERS = {
@@ -29,6 +31,11 @@ _CONTAINERS = {
 def container(kind: str, label: str, say: Say = ENGLISH) -> str:
     """`Box 3`: a container by its kind (a member of `marks.KINDS`) and label."""
     return say(_CONTAINERS[kind], label=label) if kind in _CONTAINERS else f"{kind.capitalize()} {label}"
+
+
+def containers(path: Iterable[tuple[str, str]], say: Say = ENGLISH) -> list[str]:
+    """`Box 3`, `Folder 12`: the containers of a mark's path."""
+    return [container(kind, label, say) for kind, label in path]
 
 
 def archives_own(record: Record, style: Style = PLAIN) -> str:
