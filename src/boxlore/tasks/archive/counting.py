@@ -105,9 +105,10 @@ def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
     if len(stay) == len(held) and COPIES_LISTED in earlier.files and not making.archive.wants("copies"):
         stay.append(COPIES_LISTED)
     declined = {path for held in sittings_held(making.collection) if held.is_wanted is False for path in held.paths}
+    sent_or_declined = {*declined, *making.beside}
     for path in earlier.files:
         own = making.collection.folder / path
-        is_sound = path.startswith(("recordings/", "papers/")) and path not in {*declined, *making.beside}
+        is_sound = path.startswith(("recordings/", "papers/")) and path not in sent_or_declined
         if is_sound and own.is_file() and earlier.holds(path, sha256_of(own)):
             stay.append(path)
     stay += [path for path in (making.handed_scans.damaged if making.handed_scans else ()) if path in earlier.files]

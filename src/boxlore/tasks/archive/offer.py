@@ -32,8 +32,9 @@ from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.receipt import state_once
-from boxlore.tasks.archive.sittings_held import SittingHeld, sittings_held
+from boxlore.tasks.archive.sittings_held import SittingHeld, sitting_held, sittings_held
 from boxlore.tasks.archive.transfer_context import facts_of, order_of_containers, with_contact
+from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
@@ -147,7 +148,7 @@ def _title_of_sitting(held: SittingHeld) -> str:
 
 def _identifier(item: str) -> str:
     """What an answer is known by: a number is an item of every collection that has the prefix."""
-    return f"urn:uuid:{item}"
+    return f"{URN}{item}"
 
 
 def _row(record: Record, facts: CollectionFacts, thumbnail: str) -> str:
@@ -247,10 +248,10 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject:
     """The item, or the sitting, that a line is about. Raises WrongUse for one that is not here."""
     number, named = cells.get("Number", "").strip().upper(), cells.get("Identifier", "").strip()
     if not number and named:
-        sitting = next((held.id for held in sittings_held(collection) if _identifier(held.id) == named), "")
-        if not sitting:
+        held = sitting_held(collection, named.removeprefix(URN))
+        if held is None or _identifier(held.id) != named:
             raise WrongUse(f"there is no sitting {named[:50]} here.")
-        return Subject(Kind.SITTING, sitting)
+        return Subject(Kind.SITTING, held.id)
     ident = collection.store.item_by_number(number) if looks_like_number(number) else None
     if ident is None:
         raise WrongUse(f"there is no item {number[:20]} here.")

@@ -25,6 +25,7 @@ from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
 from boxlore.disk.tables import TableRow, lacks_column, read_any_table
 from boxlore.tasks.archive.archive_settings import archive_of
+from boxlore.tasks.archive.sittings_held import told_of_sitting
 from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -212,7 +213,7 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongU
     number, ident = cells["Number"].upper(), cells["Identifier"].lower().removeprefix(URN)
     if not number and ident in ("", collection.id):
         return Subject(Kind.COLLECTION, collection.id)
-    if not number and ident in dict(collection.store.subjects(Kind.SITTING)):
+    if not number and told_of_sitting(collection, ident):
         return Subject(Kind.SITTING, ident)
     if not number:
         if not collection.store.number_of(ident):

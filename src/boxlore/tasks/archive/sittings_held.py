@@ -4,27 +4,26 @@ An archive says of a sitting, as of an item, whether it wants it, what it calls 
 for every file of the sitting.
 """
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 
 from boxlore.core.crosswalk.sound import PAPER, SOUND, in_words
 from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.fields.sittings import PAPER_WORDS, recording_in
 from boxlore.core.findings import several
-from boxlore.core.statements import Kind, Statement
+from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SittingHeld:
-    """A sitting that has recordings or papers: `paths` in the collection's folder, `length` of all sound in
-    milliseconds; `day` is when it was noted (ISO 8601)."""
+    """A sitting that has recordings or papers, by their paths in the collection's folder; of a recording with its
+    length (milliseconds). `day` is when it was noted (ISO 8601)."""
 
     id: str
     day: str
-    recordings: tuple[str, ...] = ()
+    recordings: Mapping[str, int] = field(default_factory=dict)
     papers: tuple[str, ...] = ()
-    length: int = 0
     is_wanted: bool | None = None
     """What an archive has said: that it wants it, or not; None for nothing."""
 
@@ -36,7 +35,8 @@ class SittingHeld:
     def words(self) -> str:
         """`2 sound recordings (1 min 5 s), 1 paper of a sitting`: for anyone, it names nobody."""
         sound = several(len(self.recordings), SOUND) if self.recordings else ""
-        sound += f" ({in_words(self.length)})" if sound and self.length else ""
+        length = sum(self.recordings.values())
+        sound += f" ({in_words(length)})" if length else ""
         return ", ".join(
             filter(None, (sound, several(len(self.papers), PAPER, "papers of a sitting") if self.papers else ""))
         )
@@ -48,6 +48,19 @@ def sittings_held(collection: Collection) -> Iterator[SittingHeld]:
     yield from sorted((sitting for sitting in held if sitting.paths), key=lambda sitting: (sitting.day, sitting.id))
 
 
+def sitting_held(collection: Collection, ident: str) -> SittingHeld | None:
+    """The sitting of this id, if a recording or paper of it is kept."""
+    told = told_of_sitting(collection, ident)
+    held = _held(ident, told) if told else None
+    return held if held and held.paths else None
+
+
+def told_of_sitting(collection: Collection, ident: str) -> list[Statement]:
+    """What is in force of a sitting; nothing for the id of anything else."""
+    rows = (row for row, _ in collection.store.statements(Subject(Kind.SITTING, ident)))
+    return [row for row in rows if row.subject.kind is Kind.SITTING]
+
+
 def _held(ident: str, told: list[Statement]) -> SittingHeld:
     recordings = [recording_in(row) for row in told if row.field == "recording"]
     papers = [paper for row in told if row.field == "paper" and (paper := PAPER_WORDS.or_none(row.words))]
@@ -55,8 +68,7 @@ def _held(ident: str, told: list[Statement]) -> SittingHeld:
     return SittingHeld(
         id=ident,
         day=min(row.recorded_at for row in told)[:10],
-        recordings=tuple(recording.path for recording in recordings),
+        recordings={recording.path: recording.length for recording in recordings},
         papers=tuple(paper.path for paper in papers),
-        length=sum(recording.length for recording in recordings),
         is_wanted=answer,
     )

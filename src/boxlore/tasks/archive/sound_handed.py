@@ -15,7 +15,6 @@ from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer_context import things_told
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.climate import FOLDER as CLIMATE_LOGS
-from boxlore.tasks.sitting.recordings import of_sitting
 
 
 def sound_going(making: Making) -> Iterator[tuple[str, Path]]:
@@ -23,7 +22,8 @@ def sound_going(making: Making) -> Iterator[tuple[str, Path]]:
     of none."""
     if not making.has_sittings or not making.archive.wants("recordings"):
         return
-    goes = {path: held.id in making.sittings for held in sittings_held(making.collection) for path in held.paths}
+    going = making.sittings
+    goes = {path: held.id in going for held in sittings_held(making.collection) for path in held.paths}
     for path in _kept(making.collection):
         inside = path.relative_to(making.collection.folder).as_posix()
         if goes.get(inside, making.is_whole):
@@ -74,9 +74,8 @@ def _told(making: Making) -> Iterator[tuple[str, _Told]]:
     """Path of a recording or paper -> its sitting."""
     told = things_told(making.collection, making.seen, Kind.SITTING)
     for held in sittings_held(making.collection):
-        lengths = {recording.path: recording.length for recording in of_sitting(making.collection, held.id)}
         for path in held.paths:
-            yield path, (held.id, told.get(held.id, []), lengths.get(path, 0))
+            yield path, (held.id, told.get(held.id, []), held.recordings.get(path, 0))
 
 
 def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
