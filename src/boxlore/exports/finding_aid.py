@@ -7,7 +7,6 @@ If the family keeps the originals and hands over scans, `originalsloc` (DACS 6.1
 Every component is checked against our own schema before it is written.
 """
 
-import uuid
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from itertools import chain, groupby
@@ -16,7 +15,7 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.beside_dublin_core import beside_identifier
+from boxlore.core.crosswalk.beside_dublin_core import beside_identifier, id_of_file
 from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     DcValue,
@@ -37,6 +36,7 @@ from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.marks import ContainerPath
 from boxlore.exports.collection_description import (
     MOST_CREATORS,
     MOST_POINTS,
@@ -52,8 +52,6 @@ from boxlore.exports.ead_dialects import RELATORS, Dialect, codes_of
 THE_ARCHIVES = "the archive's reference"
 SERIES_OF = "box"
 """The kind of container that is a series."""
-ContainerPath = tuple[tuple[str, str], ...]
-"""(kind, label) of containers, outermost first."""
 _ORDER = {
     True: "By folder or other container in the box, then by the items' places.",
     False: "In the order of their places in the container.",
@@ -232,7 +230,7 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
 
 def beside_component(held: Beside, facts: CollectionFacts, dialect: Dialect) -> etree._Element:
     """The component of one recording or paper of a sitting, without parent."""
-    item = dialect.element("c", level="item", id=f"id-{uuid.uuid5(uuid.UUID(facts.id), held.path)}")
+    item = dialect.element("c", level="item", id=f"id-{id_of_file(held, facts)}")
     did = dialect.add(item, "did")
     if held.reference:
         dialect.add(did, "unitid", held.reference, **codes_of(facts), **dialect.label(THE_ARCHIVES))

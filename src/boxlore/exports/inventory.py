@@ -27,12 +27,9 @@ from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
-from boxlore.core.records.marks import Mark
+from boxlore.core.records.marks import ContainerPath, Mark
 from boxlore.exports.collection_description import container_code, folder_title, reference_code
 from boxlore.exports.escaping import clean
-
-ContainerPath = tuple[tuple[str, str], ...]
-"""(kind, label) of each container, from the box inwards."""
 
 COLUMNS = (
     "Level of description", "Reference code", "Number", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box",

@@ -33,6 +33,7 @@ from boxlore.core.fields.pictures import (
 from boxlore.core.fields.plain_values import START, START_SQL, YES_NO_WORDS
 from boxlore.core.fields.table import OWN
 from boxlore.core.originals.location_history import Stated
+from boxlore.core.records.marks import ContainerPath
 from boxlore.core.statements import Sure
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
@@ -50,9 +51,6 @@ from boxlore.store.values import ActDone, Draft, Past, Struck
 GIVEN = "given "
 """How names in `meta` begin that hold the highest number of a series ever given (`given TRA`), which a backup that
 was brought back may not know."""
-
-ContainerPath = tuple[tuple[str, str], ...]
-"""(kind, label) of each container from the outermost inwards."""
 
 
 def meta(db: sqlite3.Connection, name: str) -> str:

@@ -24,8 +24,9 @@ from boxlore.core.fields.pictures import (
     words_struck,
 )
 from boxlore.core.records.item_record import AS_SCANNED, MarkerRows, Material, Related, ScanFile
+from boxlore.core.records.marks import ContainerPath
 from boxlore.core.statements import Reading
-from boxlore.store.queries import ContainerPath, items_after, number_of, path_of
+from boxlore.store.queries import items_after, number_of, path_of
 from boxlore.store.rows import READING, SELECT, ToldRow, reading_of, statement_of
 
 CHUNK = 200

@@ -12,9 +12,9 @@ from typing import Any
 from boxlore.core.fields.originals import BY_NUMBER_SQL, KEPT_WORDS
 from boxlore.core.fields.pictures import SHOWS_ITEM_SQL
 from boxlore.core.fields.plain_values import START_SQL
-from boxlore.core.records.marks import Mark
+from boxlore.core.records.marks import ContainerPath, Mark
 from boxlore.core.statements import fold
-from boxlore.store.queries import ContainerPath, path_of
+from boxlore.store.queries import path_of
 from boxlore.store.rows import LATEST, NEWEST_READING
 from boxlore.store.schema import DAYS_FROM, EARLIEST, STARTS, version_of
 from boxlore.store.values import Hit

@@ -16,7 +16,12 @@ TYPES = {SOUND: "Sound", PAPER: "Text", CLIMATE: "Dataset"}
 
 def beside_identifier(held: Beside, facts: CollectionFacts) -> str:
     """The URN of its sitting, which all files of that sitting have; of what belongs to none, one made of its path."""
-    return f"urn:uuid:{held.sitting or uuid.uuid5(uuid.UUID(facts.id), held.path)}"
+    return f"urn:uuid:{held.sitting or id_of_file(held, facts)}"
+
+
+def id_of_file(held: Beside, facts: CollectionFacts) -> str:
+    """The UUID of the file alone, made of the collection's and its path (RFC 9562, version 5)."""
+    return str(uuid.uuid5(uuid.UUID(facts.id), held.path))
 
 
 def simple_beside(held: Beside, facts: CollectionFacts) -> Iterator[tuple[str, DcValue]]:

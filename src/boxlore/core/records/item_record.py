@@ -13,7 +13,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.marks import Mark
+from boxlore.core.records.marks import ContainerPath, Mark
 from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure, fold
 from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
 
@@ -282,7 +282,7 @@ class Record:
     """Those of `audience.KNOWN_OF` in which something is told, and nothing that the audience may see."""
 
     @property
-    def container_path(self) -> tuple[tuple[str, str], ...]:
+    def container_path(self) -> ContainerPath:
         """(kind, label) of each container that the item lies in, outermost first; none for one that lies nowhere."""
         return self.mark.path if self.mark else ()
 

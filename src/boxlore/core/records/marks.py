@@ -7,16 +7,18 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import says_nothing
 from boxlore.core.fields.originals import NUMBER_WORDS, ItemNumber
 
+ContainerPath = tuple[tuple[str, str], ...]
+"""(kind, label) of each container, outermost first (kind: box, folder, album, sleeve, page)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Mark:
     """`Box 3 / Folder 12 / Item 4`, short `3/12/4`: the path from the outermost container inward.
 
-    `path` holds (kind, label) pairs, outermost first (kind: box, folder, album, sleeve, page);
     `item` is the place in the innermost one, from 1, or 0 where none was given.
     """
 
-    path: tuple[tuple[str, str], ...]
+    path: ContainerPath
     item: int = 0
 
     @property
@@ -59,7 +61,7 @@ class Container:
     id: str
     kind: str
     label: str
-    path: tuple[tuple[str, str], ...] = ()
+    path: ContainerPath = ()
     inside: str = ""
     location: tuple[str, ...] = ()
     materials: str = ""
