@@ -6,7 +6,6 @@ bagit (PyPI); a finding aid's maintenance is EAD3 1.1.1 (Society of American Arc
 
 import csv
 import shutil
-import wave
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date
@@ -16,6 +15,7 @@ import bagit
 import pytest
 from lxml import etree
 from pypdf import PdfReader
+from tests.tasks.archive.a_sitting import a_sitting
 
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
@@ -41,7 +41,6 @@ from boxlore.tasks.collection.progress import Quiet
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
 from boxlore.tasks.people import registry
 from boxlore.tasks.scans.package_check import verify_package
-from boxlore.tasks.sitting.recordings import keep_recording
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -692,20 +691,6 @@ def test_a_donor_who_takes_the_consent_back_is_named_in_no_open_file_of_any_tran
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told again.", Telling(audience="anyone"))
     transfer(mine, tmp_path / "4", order=replace(order, earlier=tmp_path / "3"))
     assert not any(row[2].startswith("../") for row in why(tmp_path / "4"))  # asked for once
-
-
-def a_sitting(collection: Collection, folder: Path) -> str:
-    """A sitting with Mia Rourke, of which a recording of three seconds is kept; its id."""
-    folder.mkdir()
-    with wave.open(str(folder / "told.wav"), "wb") as sound:
-        sound.setparams((1, 2, 8000, 0, "NONE", ""))
-        sound.writeframes(bytes(2) * 24000)
-    act = collection.act("a sitting")
-    sitting = act.new(Kind.SITTING)
-    Teller(collection).add(act, sitting, "narrator", "Mia Rourke", Telling())
-    act.done()
-    keep_recording(collection, sitting.id, folder / "told.wav")
-    return sitting.id
 
 
 def filled(path: Path, **cells: str) -> Path:

@@ -21,6 +21,7 @@ from lxml import etree
 from PIL import Image
 from tests.every_row import every_row
 from tests.exports import published
+from tests.tasks.archive.a_sitting import a_sitting
 
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import WrongUse
@@ -35,7 +36,7 @@ from boxlore.tasks.scans.pairing import by_table
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
-WANTS = ("dublin-core", "rdf", "scans", "dc-csv", "mets", "oai-static", "iiif")
+WANTS = ("dublin-core", "rdf", "scans", "recordings", "dc-csv", "mets", "oai-static", "iiif")
 MUSEUM = Archive(
     repository="Port Chalmers Museum", base_url="https://museum.example/tamm/",
     gateway="https://gateway.example/oai", email="archive@museum.example", takes=WANTS,
@@ -49,10 +50,11 @@ NAMES = {
 
 @pytest.fixture(scope="module")
 def package(small_family: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A transfer of the small family with every format."""
+    """A transfer of the small family, with a recording, in every format."""
     home = tmp_path_factory.mktemp("further") / "home"
     shutil.copytree(small_family, home)
     with open_collection(home, on_day=ON) as collection:
+        a_sitting(collection, home / "in")
         transfer(collection, home / "transfer", order=TransferOrder(archive=MUSEUM))
     return home / "transfer"
 
@@ -109,7 +111,13 @@ def test_the_table_for_ingest_says_what_simple_dublin_core_says(package: Path) -
         told = [sorted((name, cell) for name, cell in zip(heading, row, strict=True) if cell) for row in rows]
         assert [[pair for pair in row if pair[0] != "hasFormat"] for row in told] == said
         files = {cell for row in told for name, cell in row if name == "hasFormat"}
-        assert files == {path.relative_to(data.parent).as_posix() for path in (data.parent / "scans").iterdir()}
+        assert files == {path.relative_to(data.parent).as_posix() for path in packed_in(data.parent)}
+        assert any(path.startswith("recordings/") for path in files) == (part == "closed")
+
+
+def packed_in(data: Path) -> list[Path]:
+    """The scans and recordings of a part."""
+    return [path for name in ("scans", "recordings") for path in (data / name).glob("*")]
 
 
 def test_the_table_for_ingest_names_no_file_that_does_not_go(small_family: Path, tmp_path: Path) -> None:
@@ -136,8 +144,10 @@ def test_mets_holds_together_and_its_digests_are_those_of_the_files(package: Pat
     assert used and set(used) <= set(ids)
     files = root.xpath("//m:file", namespaces=NAMES)
     assert {each[0].get("{http://www.w3.org/1999/xlink}href") for each in files} == {
-        f"../scans/{path.name}" for path in (data / "scans").iterdir()
+        f"../{path.relative_to(data).as_posix()}" for path in packed_in(data)
     }
+    uses = [group.get("USE") for group in root.xpath("//m:fileGrp", namespaces=NAMES)]
+    assert uses == {"open": ["scans"], "closed": ["scans", "recordings"]}[part]
     for file in files:
         scan = (data / "metadata" / file[0].get("{http://www.w3.org/1999/xlink}href")).resolve().read_bytes()
         assert file.get("CHECKSUM") == hashlib.sha256(scan).hexdigest()

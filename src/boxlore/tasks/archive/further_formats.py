@@ -1,16 +1,16 @@
 """Files of a transfer that an archive may ask for besides: a table for ingest, METS with PREMIS, OAI-PMH, IIIF."""
 
-import uuid
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from mimetypes import guess_type
 
+from boxlore.core.crosswalk.beside_dublin_core import id_of_file
 from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.core.records.item_record import ScanFile
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.dc_table import dc_rows
@@ -51,20 +51,37 @@ def make_further(making: Making) -> None:
         with making.open(OAI_FILE, "an OAI-PMH static repository, for a gateway") as out:
             write_static_repository(making.records, making.facts, out, OAI_FILE)
     if making.archive.wants(IIIF):
-        making.findings += _not_shown(making)
-        for path, page in iiif_pages(making.records, making.facts, making.goes):
-            words = "the pictures for viewers on the web (IIIF)" if path.endswith("collection.json") else ""
-            making.put(path, words, [page_bytes(page)])
+        _iiif(making)
 
 
-def _not_shown(making: Making) -> Iterator[Finding]:
-    """The items whose scans go, and of which no viewer on the web can show any as it is."""
-    without = [record.number for record in making.records() if not has_manifest(record, making.goes)
-               and any(making.goes(packed_path(record, scan)) for scan in record.open_scans)]  # fmt: skip
+def _iiif(making: Making) -> None:
+    """The pictures for viewers, and the items whose scans go without any that such a viewer can show as it is."""
+    without: list[str] = []
+
+    def noted() -> Iterator[Record]:
+        for record in making.records():
+            goes = any(making.goes(packed_path(record, scan)) for scan in record.open_scans)
+            if goes and not has_manifest(record, making.goes):
+                without.append(record.number)
+            yield record
+
+    for path, page in iiif_pages(noted, making.facts, making.goes):
+        words = "the pictures for viewers on the web (IIIF)" if path.endswith("collection.json") else ""
+        making.put(path, words, [page_bytes(page)])
+    making.findings += _not_shown(without)
+
+
+MOST_NAMED = 10
+"""So many items are named by their numbers: archives often have all their scans as TIFF."""
+
+
+def _not_shown(without: Sequence[str]) -> Iterator[Finding]:
+    """What is said of the items of these numbers."""
     if without:
+        more = [f"{len(without) - MOST_NAMED} more"] if len(without) > MOST_NAMED else []
         words = (
-            f"IIIF shows nothing of {ENGLISH.listed(without)}: browsers show no TIFF. The archive can make pictures of "
-            "them, which its own image service shows."
+            f"IIIF shows nothing of {ENGLISH.listed([*without[:MOST_NAMED], *more])}: browsers show no TIFF. The "
+            "archive can make pictures of them, which its own image service shows."
         )
         yield make_finding("iiif.not_shown", Severity.NOTE, words, "IIIF Presentation 3.0, Image")
 
@@ -91,7 +108,7 @@ def _files_beside(making: Making) -> Iterator[tuple[Beside, ScanFile]]:
         yield (
             held,
             ScanFile(
-                id=str(uuid.uuid5(uuid.UUID(making.collection.id), held.path)),
+                id=id_of_file(held, making.facts),
                 path=held.path,
                 sha256=known.sha256 if known else sha256_of(source),
                 bytes=known.bytes if known else source.stat().st_size,
