@@ -247,17 +247,19 @@ def _is_at_home_then(place: Ranked, folded: Sequence[str], year: int | None, fam
     """Whether it is abroad today, and was in one of the family's countries then, told by another name than today's
     (Stanisławów; Viborg in the Grand Duchy of Finland).
     """
-    if family.is_own(place.country) or year is None or fold_place(place.name) in folded:
+    if not family.home or year is None or family.is_own(place.country) or fold_place(place.name) in folded:
         return False
     then = governed_by(place.country, year, area1=place.area1, area2=place.area2, point=(place.lat, place.lon))
     return any(COUNTRY_NAMES.get(country, "-") in then for country in family.home)
 
 
-def _by_letters(ranked: Iterable[Ranked], names: Sequence[str], family: Family) -> list[Ranked]:
+def _by_letters(ranked: Sequence[Ranked], names: Sequence[str], family: Family) -> list[Ranked]:
     """The places; one that the letters of the told name do not fit stands back, one that is written with them comes
     forward.
     """
     is_written = {name.casefold().translate(_ALIKE) for name in names if lands_of_letters([name])}
+    if not is_written:
+        return list(ranked)
 
     def by_letters(place: Ranked) -> float:
         if place.name.casefold().translate(_ALIKE) in is_written:

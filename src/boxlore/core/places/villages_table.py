@@ -147,8 +147,8 @@ US: village Siasconset='Sconset 41.26 -69.96; Chautauqua Institution 42.21 -79.4
  mines 47.25 -88.45; Amana=Amana Colonies 41.8 -91.87; Frankenmuth farm 43.33 -83.74; Solvang mission 34.6 -120.14;
  Estes Park lodge 40.38 -105.52; Sun Valley resort 43.7 -114.35; Deadwood gulch 44.38 -103.73; Wounded Knee 43.14
  -102.36
-IN: village Mhow 22.55 75.76; Mahableshwar 17.92 73.66; Khandala=Lonavla hills 18.76 73.37; Landour 30.46 78.1;
- Dalhousie hills 32.54 75.97; Sanawar 30.9 76.97; Sonamarg 34.3 75.3; Auli=Badrinath 30.74 79.49; Kalimpong hills
+IN: village Mhow 22.55 75.76; Mahabaleshwar=Mahableshwar 17.92 73.66; Khandala=Lonavla hills 18.76 73.37; Landour 30.46
+ 78.1; Dalhousie hills 32.54 75.97; Sanawar 30.9 76.97; Sonamarg 34.3 75.3; Auli=Badrinath 30.74 79.49; Kalimpong hills
  27.06 88.47; Ghum=Ghoom 27.0 88.26; Coonoor hills 11.35 76.8; Yercaud 11.78 78.2; McCluskieganj 23.63 84.96;
  Jamalpur workshops 25.31 86.49; Kharagpur colony 22.34 87.33; Bhowali sanatorium 29.38 79.52;
  Santiniketan=Shantiniketan 23.68 87.68; Jallianwala Bagh=Golden Temple 31.62 74.88; Wagah=Attari 31.6 74.57
@@ -207,7 +207,6 @@ AU: village Burketown -17.74 139.55; Birdsville -25.9 139.35; Innamincka -27.75 
 ZA: village Matjiesfontein -33.23 20.58; Genadendal -34.03 19.55; Colenso -28.74 29.82; Pilgrim's Rest -24.9 30.75;
  Nieu-Bethesda -31.87 24.55; Wupperthal -32.28 19.22; Simonstown=Simon's Town -34.19 18.43; Kalk Bay -34.13 18.45;
  Adams Mission -30.0 30.78; Lovedale -32.77 26.83; Healdtown -32.7 26.6; Hogsback -32.58 26.95
-IN: village Mahabaleshwar 17.92 73.66
 EE: village Karuse=Karusen 58.63 23.71; Kolgaküla 59.52 25.65
 NZ: mountain Signal Hill (Dunedin) -45.85 170.55 .03
 NZ: village Shag Point -45.47 170.82; Maheno -45.17 170.83; Kakanui -45.19 170.9; Livingstone -44.97 170.57; Tokarahi
