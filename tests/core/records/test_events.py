@@ -133,7 +133,7 @@ OWNED = [  # told as an event of its own, with whose it is in its name
     FamilyEvent(id="e8", kind="marriage", names=("Anna’s wedding",), when=day("1950-12-14")),
     FamilyEvent(id="e9", kind="move", names=("kolimine Tapale",), when=day("1952-04")),
     FamilyEvent(id="e11", kind="other", names=("the shop opening",), when=day("1934")),
-    FamilyEvent(id="e11", kind="other", names=("leeripäev",), when=day("1938-06-05")),
+    FamilyEvent(id="e14", kind="other", names=("leeripäev",), when=day("1938-06-05")),
     FamilyEvent(id="e10", kind="school", names=("Joes studentexamen",), when=day("1944-06-05")),
 ]
 OWNERS = [
@@ -192,11 +192,11 @@ def test_a_move_of_which_no_place_is_told_may_be_that_to_any_place() -> None:
 def test_an_event_that_is_perhaps_meant_behind_a_name() -> None:
     wed = FamilyEvent(id="e13", kind="marriage", names=("ślub",), when=day("1933-11-25"))
     births = MappingProxyType({"zofia": "1911-05-15"})
-    for words, edtf in (
-        ("Zofia po ślubie", "[1933-11-25..]"), ("Zofia, ślub, Kraków", None), ("Zofia Kraków po ślubie", None),
-        ("the year we were married", "1933"),
+    for words, edtf, others in (
+        ("Zofia po ślubie", "[1933-11-25..]", ()), ("Zofia, ślub, Kraków", None, ("1933-11-25",)),
+        ("Zofia Kraków po ślubie", None, ()), ("the year we were married", "1933", ()),
     ):  # fmt: skip
         alone, perhaps = meant_by(words, [wed], {}, "")
         reading = read(words, AS_TOLD, KnownDates(births=births, events=alone, perhaps=perhaps))
-        assert edtf in (None, *([reading.edtf.text] if reading.edtf else []), *reading.alternatives), words
-        assert reading.ask is not None or edtf is None
+        assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, others), words
+        assert reading.ask is not None, words
