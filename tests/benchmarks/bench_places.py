@@ -50,6 +50,9 @@ def main() -> None:
         longer = [slip(name, rng) for name in rng.sample([one for one in names if len(one) > 5], 300)]
         print(f"exact look-up {percentile(lambda one: exact(db, one), some):.3f} ms (budget 0.1)")
         print(f"whole reading {percentile(gazetteer.read, some):.2f} ms")
+        home = frozenset({"NZ", "EE"})
+        at_home = percentile(lambda one: gazetteer.read(one, year=1930, home=home), some)
+        print(f"whole reading, mostly abroad, for a family of two countries {at_home:.2f} ms")
         print(f"prefix {percentile(lambda one: gazetteer.complete(one[:4]), some):.2f} ms (budget 1)")
         typo = percentile(gazetteer.read, longer)
         print(f"typo {typo:.1f} ms (budget 15)")

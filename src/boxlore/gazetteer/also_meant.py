@@ -4,13 +4,14 @@ Each takes a reading, and gives it with more choices, or as it is.
 """
 
 import sqlite3
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.places.taking_apart import Parts, fold_place
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer, told_before
-from boxlore.gazetteer.guessing import FORMS_SHOWN, guessed, inflected, longer_names
+from boxlore.gazetteer.guessing import FORMS_SHOWN, guessed, inflected, longer_names, may_be_guessed
 from boxlore.gazetteer.larger_parts import countries_of, features_of
 from boxlore.gazetteer.matching import LARGE_NAMESAKE, MUCH_LARGER, Family, Ranked, exact
 from boxlore.gazetteer.town_or_region import SMALL, likeliest_feature
@@ -19,17 +20,32 @@ LARGE_FEATURE = 0.25
 """Degrees, north to south, of an island or a lake that is known far away (ours)."""
 
 
+Spellings = Callable[[frozenset[str]], Sequence[str]]
+"""The `guessing.large_names` of these countries, which are read once."""
+
+
 def with_also_meant(
-    db: sqlite3.Connection, read: PlaceReading, told_words: Parts, year: int | None, family: Family
+    db: sqlite3.Connection,
+    read: PlaceReading,
+    told_words: Parts,
+    year: int | None,
+    family: Family,
+    large: Spellings,
 ) -> PlaceReading:
     """The reading with all that its words may also mean."""
-    for also in (_or_a_form, _or_longer, _or_nature):
+    read = _or_a_form(db, read, told_words, year, family, large)
+    for also in (_or_longer, _or_nature):
         read = also(db, read, told_words, year, family)
     return read
 
 
 def _or_a_form(
-    db: sqlite3.Connection, read: PlaceReading, told_words: Parts, year: int | None, family: Family
+    db: sqlite3.Connection,
+    read: PlaceReading,
+    told_words: Parts,
+    year: int | None,
+    family: Family,
+    large: Spellings,
 ) -> PlaceReading:
     """The reading; where it lies abroad, with the places of the family's own countries, or told before, first of
     whose names the told one may be a form in a language that is spoken there (`Tartus`), unless they are much
@@ -47,7 +63,7 @@ def _or_a_form(
         for place in (inflected(db, [name], (), year, family) if lands else [])
         if place.country in lands and family.is_theirs(place) and place.population * MUCH_LARGER > abroad[0].population
     ]
-    if not own and abroad and family.home:
+    if not own and abroad and family.home and may_be_guessed(name, large(family.home)):
         own = _misspelled_at_home(db, name, abroad[0], year, family)
     if not own:
         return read

@@ -4,6 +4,7 @@ Only where no place bears the name itself; a guess that contradicts any larger p
 """
 
 import sqlite3
+from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
@@ -14,6 +15,7 @@ from boxlore.core.places.inflections import uninflected
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import (
+    LARGE_NAMESAKE,
     MUCH_LARGER,
     Family,
     Ranked,
@@ -59,6 +61,36 @@ def guessed(
     rows = _shortened(db, folded, alone=not contexts)
     ranked = [rank(row, SHORTENED, folded, contexts, year, family) for row in heard(rows, family).values()]
     return without_passing([candidate for candidate in ranked if candidate.fits], family)
+
+
+def large_names(db: sqlite3.Connection, countries: frozenset[str]) -> list[str]:
+    """The folded names of all places of more than LARGE_NAMESAKE people in these countries, sorted; read through
+    once."""
+    query = f"""SELECT DISTINCT n.folded FROM place p JOIN name n ON p.id = n.place
+        WHERE p.country IN ({",".join("?" * len(countries))}) AND p.population > ?"""
+    return sorted(folded for (folded,) in db.execute(query, (*sorted(countries), LARGE_NAMESAKE)))
+
+
+def may_be_guessed(name: str, spellings: Sequence[str]) -> bool:
+    """Whether `guessed` may come from a told name to any of these folded spellings, which are sorted: it is of few
+    slips, a form, or goes on behind the first word. Where not, that much longer search is spared.
+    """
+    folded = fold_place(name)
+    if _beginning(spellings, f"{folded.partition(' ')[0]} "):
+        return True
+    if any(form in _beginning(spellings, form)[:1] for form in uninflected(name)):
+        return True
+    alike = _beginning(spellings, folded[:1])
+    return process.extractOne(folded, alike, scorer=OSA.distance, score_cutoff=_most_slips(folded)) is not None
+
+
+def _beginning(spellings: Sequence[str], start: str) -> Sequence[str]:
+    """Those of sorted spellings that begin so."""
+    return spellings[bisect_left(spellings, start) : bisect_left(spellings, f"{start}\U0010ffff")]
+
+
+def _most_slips(folded: str) -> int:
+    return 1 if len(folded) <= LONGEST_OF_ONE_SLIP else 2
 
 
 def _compounds(
@@ -172,7 +204,7 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, R
     for name in folded:
         if not 4 <= len(name) <= 40:
             continue
-        most_slips = 1 if len(name) <= LONGEST_OF_ONE_SLIP else 2
+        most_slips = _most_slips(name)
         first_letter = name[:1]
         bounds = (first_letter, first_letter + "\U0010ffff", len(name) - most_slips, len(name) + most_slips)
         first, middle, last = _pieces(name, most_slips + 1)

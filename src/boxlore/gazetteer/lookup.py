@@ -42,7 +42,7 @@ from boxlore.core.places.taking_apart import (
 from boxlore.gazetteer.also_meant import with_also_meant
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer, told_before, told_beside
 from boxlore.gazetteer.between_two import reading_between, reading_either
-from boxlore.gazetteer.guessing import guessed, inflected, with_forms_at_home
+from boxlore.gazetteer.guessing import guessed, inflected, large_names, with_forms_at_home
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
 from boxlore.gazetteer.larger_parts import LargerPart, countries_of, features_like, features_of
 from boxlore.gazetteer.matching import (
@@ -139,6 +139,7 @@ class Gazetteer:
         self._db = db
         self._read = lru_cache(READINGS_KEPT)(self._read_anew)
         self._family = lru_cache(4)(lambda used, home: family_of(db, used, home))
+        self._large = lru_cache(4)(lambda countries: large_names(db, countries))
 
     def read(
         self,
@@ -212,7 +213,7 @@ class Gazetteer:
         if not told_words.names:
             parts = smaller_first(self._db, parts, contexts)
         read = self._as_told(text, told_words, parts, contexts, year, family)
-        return with_also_meant(self._db, read, told_words, year, family)
+        return with_also_meant(self._db, read, told_words, year, family, self._large)
 
     def _as_told(
         self,
