@@ -8,6 +8,8 @@ import holidays
 import pytest
 from tests.every_row import every_row
 
+from boxlore.core.dates.calendars import OUTSIDE
+from boxlore.core.dates.context import NoSuchDate
 from boxlore.core.dates.edtf import State, check
 from boxlore.core.dates.holidays import day_of, holiday, reckoned
 from boxlore.core.dates.holidays_table import HOLIDAYS
@@ -84,6 +86,23 @@ def test_every_row_gives_a_day_in_its_first_and_last_year_and_has_a_source() -> 
                 days = reckoned(rule, year, hemisphere)
                 assert days and all(check(day).state is State.VALID for day in days), rule
         assert source
+
+
+@pytest.mark.parametrize("year", ["0000", "0001", "0100", "9999", "10000"])
+def test_a_feast_of_any_year_is_of_edtf_or_asked_about(year: str) -> None:
+    """EDTF and the calendars have the years 1 to 9999."""
+    outside = 0
+    for names, *_ in HOLIDAYS:
+        for hemisphere in ("north", "south"):
+            try:
+                found = holiday(names[0], year, (), hemisphere)
+            except NoSuchDate as none:
+                assert none.ask == OUTSIDE
+                outside += 1
+                continue
+            days = [day for day in (found.edtf, *found.alternatives) if day not in ("", year)]
+            assert all(check(day).state is State.VALID for day in days), (names[0], days)
+    assert bool(outside) == (year != "0100")
 
 
 def test_a_row_of_an_unknown_kind_is_refused() -> None:

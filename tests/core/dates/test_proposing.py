@@ -78,6 +78,8 @@ PROPOSED = [  # words, what the question holds, the choices in their order
     ("not 1931, not 1933, the mill, 1930 to 1934", "1930, 1932 or 1934", ("1930", "1932", "1934")),
     ("not 1931, the mill, 1931 or 1934", "is 1934 meant", ("1934",)),
     ("not 1931, the mill in June 1931", None, ()),
+    ("not 9999, the mill, after 9990", "between 9991 and 9998", ("[9991..9998]",)),
+    ("31 December 9999 nor Easter", "outside the years 1 to 9999", ()),
     ("kolhoosi algus, 1949 või 50", "1949", ("[1949-01~..1949-04~,1950]", "[1949,1950]")),
 ]  # fmt: skip
 

@@ -21,12 +21,14 @@ def to_number(year: int, month: int, day: int) -> int:
 
 
 _LAST_NUMBER = date.max.toordinal()
+OUTSIDE = "That is outside the years 1 to 9999. When was it?"
+"""What is asked of a day of another year, which EDTF and the calendars here do not have."""
 
 
 def from_number(number: int) -> Day:
     """The proleptic Gregorian day of a Rata Die in years 1 to 9999. Raises NoSuchDate for one of other years."""
     if not 1 <= number <= _LAST_NUMBER:
-        raise NoSuchDate("That is outside the years 1 to 9999. When was it?")
+        raise NoSuchDate(OUTSIDE)
     day = date.fromordinal(number)
     return Day(day.year, day.month, day.day)
 

@@ -5,7 +5,16 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cache, lru_cache
 
-from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, from_julian, hebrew_leap, orthodox_easter
+from boxlore.core.dates.calendars import (
+    OUTSIDE,
+    easter,
+    from_hebrew,
+    from_islamic,
+    from_julian,
+    hebrew_leap,
+    orthodox_easter,
+)  # fmt: skip
+from boxlore.core.dates.context import NoSuchDate
 from boxlore.core.dates.holidays_table import (
     END_OF_WAR,
     HOLIDAYS,
@@ -160,12 +169,16 @@ def _is_in(country: str, countries: Sequence[str]) -> bool:
 
 
 def _by_country(rows: Sequence[HolidayRow], year: int, hemisphere: str) -> dict[str, list[str]]:
-    """The days in each country, as EDTF; the first row that covers the year holds."""
+    """The days in each country, as EDTF; the first row that covers the year holds. Raises NoSuchDate for a day of
+    another year than 1 to 9999: “Christmas 9999 or the year after”."""
     days_by_country: dict[str, list[str]] = {}
     for _, names, first, last, rule, _ in rows:
         for country in names.split() or [""]:
             if country not in days_by_country and (not first or first <= year) and (not last or year <= last):
-                days_by_country[country] = reckoned(rule, year, hemisphere)
+                try:
+                    days_by_country[country] = reckoned(rule, year, hemisphere)
+                except (ValueError, OverflowError) as outside:
+                    raise NoSuchDate(OUTSIDE) from outside
     return {country: days for country, days in days_by_country.items() if days}
 
 
@@ -176,7 +189,7 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
         case ("either", int(month), int(day), int(other_month), int(other_day)):
             return [str(date(year, month, day)), str(date(year, other_month, other_day))]
         case ("official", int(month), int(day)):
-            kept = str(_nth(year, 6, 5, 2)) if year >= TROOPED_ON_SATURDAYS else f"{year}-06"
+            kept = str(_nth(year, 6, 5, 2)) if year >= TROOPED_ON_SATURDAYS else _month(year, 6)
             return [kept, str(date(year, month, day))]
         case ("span", int(month), int(day), int(last_month), int(last_day)):
             return [
@@ -190,12 +203,12 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
         case ("months", int(first), int(last), int(southern_first), int(southern_last)):
             begin, end = (southern_first, southern_last) if hemisphere == "south" else (first, last)
             if hemisphere == "south" and end < begin:  # as a summer there, it has the name of either year
-                return [f"{of}-{begin:02d}/{of + 1}-{end:02d}" for of in (year, year - 1)]
-            return [f"{year}-{begin:02d}" + (f"/{year + (end < begin)}-{end:02d}" if begin != end else "")]
+                return [f"{_month(of, begin)}/{_month(of + 1, end)}" for of in (year, year - 1)]
+            return [_month(year, begin) + (f"/{_month(year + (end < begin), end)}" if begin != end else "")]
         case ("either months", int(first), int(last)):
-            return [f"{year}-{first:02d}", f"{year}-{last:02d}"]
+            return [_month(year, first), _month(year, last)]
         case ("advent", _):
-            return [f"{day_of(('before', 12, 4, 6), year)}/{year}-12-24"]
+            return [f"{day_of(('before', 12, 4, 6), year)}/{date(year, 12, 24)}"]
         case ("nth span", int(month), int(weekday), int(nth), int(first), int(last)):
             middle = _nth(year, month, weekday, nth)
             return [f"{middle + timedelta(first)}/{middle + timedelta(last)}"]
@@ -234,6 +247,10 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
                 [date(*from_islamic(near + step, month, day)) for step in (-1, 0, 1, 2)], year, days, "~"
             )
     return [str(day_of(rule, year))]
+
+
+def _month(year: int, month: int) -> str:
+    return str(date(year, month, 1))[:7]
 
 
 HEBREW_YEARS = 5000

@@ -29,11 +29,15 @@ def _without_one(told: str, denied: str) -> tuple[str, ...]:
     if (last is not None and last < gone.earliest) or (first is not None and gone.latest < first):
         return (told,)
     left: list[str] = []
-    if first is None or first < gone.earliest:
+    if (first or _FIRST) < gone.earliest:
         left.append(_stretch(first, _next(gone.earliest, -1)))
-    if last is None or gone.latest < last:
+    if gone.latest < (last or _LAST):
         left.append(_stretch(_next(gone.latest, 1), last))
     return tuple(left)
+
+
+_FIRST, _LAST = Day(1, 1, 1), Day(9999, 12, 31)
+"""The days before and after which there is none of EDTF."""
 
 
 def _next(day: Day, side: int) -> Day:
