@@ -5,7 +5,6 @@ mistake choose nothing: from the first letter that is none of its keys on, until
 that they are kept nowhere; and no letter leaves the program.
 """
 
-import asyncio
 import time
 from collections.abc import Awaitable, Callable, Iterator, Sequence
 from dataclasses import dataclass
@@ -22,6 +21,7 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.form_lines import PAUSE
 from boxlore.tui.widgets.plain_text import Line, plain, short
+from boxlore.tui.widgets.text_input import drained
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
 """The keys of the lines of a list, in order; but for those that a line of it has for its own."""
@@ -164,7 +164,7 @@ class Choices(Card):
 
     async def action_press(self, key: str) -> None:
         """Take the line of this letter or digit, unless it is one of words that are typed here by mistake."""
-        await self._drained()
+        await drained(self)  # of letters that are no key of any list
         if key in self._keys and not self._is_typing():
             await self._take(self._keys.index(key))
         else:
@@ -174,12 +174,6 @@ class Choices(Card):
         """A letter that is no key of any list."""
         if event.is_printable and event.character:
             self._hear(event.character)
-
-    async def _drained(self) -> None:
-        """Wait until every letter before this one that is no key of any list has been heard."""
-        drained = asyncio.Event()
-        if self.call_later(drained.set):
-            await drained.wait()
 
     def _is_typing(self) -> bool:
         return bool(self._typed) and time.monotonic() - self._typed_at < PAUSE
@@ -191,7 +185,7 @@ class Choices(Card):
 
     async def action_take(self) -> None:
         """Take the line at the cursor; behind words that were typed here, only end them."""
-        await self._drained()
+        await drained(self)  # of letters that are no key of any list
         if self._is_typing():
             self._typed_at = 0.0
         elif self._choices:

@@ -11,6 +11,7 @@ from collections.abc import Callable, Container
 from typing import Any
 
 from textual import events
+from textual.message_pump import MessagePump
 from textual.widgets import TextArea
 
 EDITS = {  # key -> the action of Textual's TextArea
@@ -43,6 +44,13 @@ EDITS = {  # key -> the action of Textual's TextArea
 
 def _nothing(words: "Words") -> None:
     """The default callback: does nothing."""
+
+
+async def drained(pump: MessagePump) -> None:
+    """Wait until a widget or a screen has handled every key that was handed on to it so far."""
+    reached = asyncio.Event()
+    if pump.call_later(reached.set):
+        await reached.wait()
 
 
 class Words(TextArea):
@@ -91,9 +99,7 @@ class Words(TextArea):
 
     async def drained(self) -> None:
         """Wait until every key pressed so far has been typed in."""
-        drained = asyncio.Event()
-        if self.call_later(drained.set):
-            await drained.wait()
+        await drained(self)
 
     @property
     def on_first_line(self) -> bool:
