@@ -12,7 +12,7 @@ from pathlib import Path
 from tests.every_row import every_row
 
 import boxlore
-from boxlore.core.rules.one_item import SETTLE
+from boxlore.core.rules.one_item import SETTLE, SETTLE_AT_MARKER
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tui.from_inside import LINES, PLACES, from_inside
 from boxlore.tui.menu_tasks.table import TASKS
@@ -50,6 +50,7 @@ SAID = [
     ("or, at the shell, add --over.", "or, at the shell, add --over."),
     ("The recto scan has changed.", "The front scan has changed."),
     (f"Which is so? {SETTLE}", "Which is so? To settle it: Ctrl+P at that question."),
+    (f"Who is it? {SETTLE_AT_MARKER}", "Who is it? To settle it: F4, then Enter on one of the names."),
     ("She said: boxlore is a box -- no more.", "She said: boxlore is a box -- no more."),
 ]
 

@@ -9,7 +9,7 @@ option on all up to the next mark of punctuation does. What can only be done at 
 import re
 
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.rules.one_item import SETTLE
+from boxlore.core.rules.one_item import SETTLE, SETTLE_AT_MARKER
 
 PLACES: dict[str, str] = {
     "copies": "“Hand on”, “Captioned copies”",
@@ -89,6 +89,11 @@ _COMMAND = re.compile(
     rf"(?:(?<=[A-Z\d]) (?:{_FIELD})\b| (?:{_FIELD})(?= --))?"
     r"(?: (?=--|[“\"])(?:“[^”]*”|\"[^\"]*\"|\.\w|[^.,;:()`“\"])*)?)`?"
 )
+SETTLED = (
+    (SETTLE, "To settle it: Ctrl+P at that question."),
+    (SETTLE_AT_MARKER, "To settle it: F4, then Enter on one of the names."),
+)
+"""How a disagreement is settled: as it is said at the shell, and inside."""
 SIDES = {"recto": "front", "verso": "back"}
 """What the two sides are called on the screen."""
 _SIDE = re.compile(r"\b(recto|verso) scan\b")
@@ -97,8 +102,8 @@ _OPTION = re.compile(r"`?(?P<name>(?<![\w-])--[a-z][a-z-]*)(?P<value> (?:[a-z]+|
 
 def from_inside(words: str) -> str:
     """A sentence with each command, each option, each step of a sitting and each side as it is called inside."""
-    if SETTLE in words:
-        words = words.replace(SETTLE, "To settle it: Ctrl+P at that question.")
+    for at_the_shell, inside in SETTLED:
+        words = words.replace(at_the_shell, inside)
     if "boxlore " in words:
         words = _COMMAND.sub(_place, words)
     words = _SIDE.sub(lambda side: f"{SIDES[side[1]]} scan", words)

@@ -108,7 +108,10 @@ def test_sources_that_disagree_are_named_with_their_words() -> None:
         "date.conflict",
         "Sources disagree, these dates cannot both be so: “1931” (Leida) or “1932” (the keeper)",
     )
-    assert settle.startswith("To settle it: ")
+    assert settle.startswith("To settle it: Ctrl+P")
+    at_marker = Conflict("person", sides, "marker 3 is said to be different people")
+    (finding,) = look_over(replace(WHOLE, conflicts=(at_marker,)), {})
+    assert "To settle it: in a sitting F4" in finding.message
 
 
 def test_long_words_are_cut_at_sixty_letters() -> None:

@@ -153,6 +153,31 @@ def test_a_dispute_is_settled_at_its_question_and_from_check(run: Run, collectio
     run(settle())
 
 
+def test_who_is_at_a_marker_is_put_right_and_not_settled(run: Run, pictured: Path) -> None:
+    async def look(collection: Collection) -> None:
+        async with hands_on(collection) as hands:
+            assert "Who is in it? disputed: F4" in hands.text
+            assert "? Sources disagree, marker 1 is said to be different people: “Anna” (" in hands.text
+            await hands.press("tab", "ctrl+p")
+            assert "which answer is used?" not in hands.text
+            await hands.press("escape", "escape")
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Correct the words")
+            await hands.fill("Anna")
+            await hands.press("escape")
+            assert "disputed" not in hands.text
+
+    with open_collection(pictured) as collection:
+        scan, act = first_record(collection).scans[0], collection.act("a marker")
+        marker = act.new(Kind.MARKER)
+        act.state(marker, "scan", scan.id)
+        act.state(marker, "area", "0.4 0.4")
+        for name, by in (("Anna", "Joan"), ("Ruth", "Con")):
+            Teller(collection).add(act, marker, "person", name, Telling(source=read_source(f"narrator:{by}")))
+        act.done()
+        run(look(collection))
+
+
 def test_what_nobody_disputes_is_not_settled_and_has_its_history(run: Run, collection: Collection) -> None:
     async def look() -> None:
         async with hands_on(collection) as hands:

@@ -8,7 +8,7 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Conflict, Record
-from boxlore.core.rules.one_item import SETTLE
+from boxlore.core.rules.one_item import how_to_settle
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -136,7 +136,7 @@ def _lines(collection: Collection, record: Record) -> None:
         output.say(f"  {FIELDS['audience'].label}: {_kept(words)}")
     for conflict in record.conflicts:
         output.say(f"  Sources disagree: {output.safe(conflict.words)}")
-        output.say(f"    {SETTLE}")
+        output.say(f"    {how_to_settle(conflict)}")
     for conflict in record.undecided:
         output.say(f"  Weighed and left open: {output.safe(conflict.words)}")
     for name in sorted(record.not_known):

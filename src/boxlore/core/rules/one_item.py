@@ -11,7 +11,7 @@ from boxlore.core.dates.against_a_life import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding, one_line
 from boxlore.core.people.person import Person
-from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.item_record import Conflict, Record, StatementView
 from boxlore.core.rules.ages_told import ages_told
 from boxlore.core.statements import Said
 
@@ -83,13 +83,19 @@ def _asking(record: Record, people: People) -> Iterator[Finding]:
 
 
 SETTLE = "To settle it: Ctrl+P at that question in a sitting; in a plain sitting .who, then .settle."
+SETTLE_AT_MARKER = "To settle it: in a sitting F4, then Enter on one of the names."
+
+
+def how_to_settle(conflict: Conflict) -> str:
+    """What to do where sources disagree: which answer is used is asked of a field of one value, not of a marker."""
+    return SETTLE_AT_MARKER if conflict.field == "person" else SETTLE
 
 
 def _disagreeing(record: Record, people: People) -> Iterator[Finding]:
     """A finding for statements that cannot all be so, with each of them, who says it, and how to settle it."""
     for conflict in record.conflicts:
         sides = " or ".join(f"“{one_line(words)}” ({speakers})" for words, speakers in conflict.speakers.items())
-        message = f"Sources disagree, {conflict.why}: {sides}. {SETTLE}"
+        message = f"Sources disagree, {conflict.why}: {sides}. {how_to_settle(conflict)}"
         yield make_finding(f"{conflict.field}.conflict", Severity.ASK, message, OURS)
 
 

@@ -41,7 +41,10 @@ def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) ->
     """The questions about an item that do not stand at one of these prompts: what cannot all be so first, what was
     noted to ask last."""
     for conflict in record.conflicts:
-        yield f"? Sources disagree, {conflict.words}. ", ("Ctrl+P", "bold"), " settles it"
+        if conflict.field == "person":
+            yield f"? Sources disagree, {conflict.words}. ", ("F4", "bold"), ", then Enter on one of the names"
+        else:
+            yield f"? Sources disagree, {conflict.words}. ", ("Ctrl+P", "bold"), " settles it"
     if (name := open_name(sitting, record)) is not None:
         yield f"? {name.question} ", ("Ctrl+P", "bold")
     to_ask = sitting.to_ask(record.id)

@@ -15,6 +15,7 @@ from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.sitting.which_place import open_place, read_place
 from boxlore.tui.screens.beside_prompts import CHOSEN_AT_PROMPTS
 from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.settling import to_settle
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.screens.which_meant import ask_which
 from boxlore.tui.screens.which_name import ask_which_name
@@ -49,7 +50,7 @@ def answerable(screen: ItemView) -> Iterator[Answerable]:
             if question is not None and question.view.asks:  # a date that was read as none asks too
                 words = f"{prompt.question} “{question.view.words}”"
                 yield Answerable(prompt.field, words, partial(ask_which, screen, question, prompt))
-        if any(conflict.field == prompt.field for conflict in record.conflicts):
+        if any(conflict.field == prompt.field for conflict in record.conflicts) and to_settle(record, prompt.field):
             label = FIELDS[prompt.field].label
             yield Answerable(prompt.field, f"{label}: which answer is used?", partial(screen.settle, prompt.field))
 

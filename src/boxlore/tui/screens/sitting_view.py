@@ -26,7 +26,7 @@ from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.beside_prompts import legend, worth_asking
-from boxlore.tui.screens.settling import ask_settle
+from boxlore.tui.screens.settling import ask_settle, to_settle
 from boxlore.tui.screens.sitting_markers import MarkingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.fetching import Fetch
@@ -243,13 +243,14 @@ class ItemView(MarkingScreen):
             self.say("")
 
     async def settle(self, field: str) -> None:
-        """Ask which answer to this question is used."""
+        """Ask which answer to this question is used, where one is."""
 
         def done(words: str) -> None:
             self.refresh_record()
             self.say(words)
 
-        await ask_settle(self, self.record, field, done)
+        if to_settle(self.record, field):
+            await ask_settle(self, self.record, field, done)
 
     def _say_asks(self) -> None:
         """Show what is worth asking below the picture, or on a narrow screen below the prompts, in a part of the room

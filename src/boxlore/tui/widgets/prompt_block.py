@@ -299,7 +299,7 @@ def _named(view: StatementView, meant: str) -> str:
 
 def _state(record: Record, prompt: Prompt, own: StatementView | None) -> str:
     if any(conflict.field == prompt.field for conflict in record.conflicts):
-        return "disputed: Ctrl+P"
+        return "disputed: F4" if FIELDS[prompt.field].many else "disputed: Ctrl+P"
     used = record.rests_on(prompt.field)
     if own is not None and not (prompt.gathers or FIELDS[prompt.field].many) and used and own not in used:
         return "another is used"
