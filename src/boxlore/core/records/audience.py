@@ -411,6 +411,7 @@ class Recipient:
             for view in record.all(REFERENCE)
             if self._may_see(view.audience) and self.may_read(view.words, record.id, REFERENCE)
         )
+        is_told = bool(record.people or set(record.told) - {REFERENCE})
         return Record(
             id=record.id,
             number=record.number,
@@ -421,7 +422,12 @@ class Recipient:
             told={REFERENCE: references} if references else {},
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
             closed_scans=True,
-            hidden=record.hidden.union(name for name in KNOWN_OF if record.all(name)),
+            hidden=record.hidden.union(
+                # made again of a transfer that told nothing of it: whether it is dated is not known here
+                name
+                for name in KNOWN_OF
+                if record.all(name) or (name == "date" and not is_told)
+            ),
         )
 
 
