@@ -6,7 +6,7 @@ same voice called by these words before; where nobody was called so, it asks, wh
 has said who it is, these words of this voice are that person, and nobody is asked again.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from boxlore.core.people.names.parts import NameParts
@@ -86,10 +86,9 @@ class SameGivenName:
     def _called(self, owner: str, statement: Statement, namesakes: tuple[str, ...]) -> set[str]:
         """Whoever of these the same voice called so before, in an item."""
         return {
-            id_meant(reading)
-            for told, reading in self._collection.store.meaning(namesakes)
-            if told.field == "person" and told.source == statement.source and whose(told.words) == owner
-            if reading is not None and reading.usable and id_meant(reading) in namesakes
+            ident
+            for told, ident in self._told_of(namesakes)
+            if told.source == statement.source and whose(told.words) == owner
         }
 
     def _may_be_another(self, act: Act, statement: Statement, ident: str) -> bool:
@@ -106,9 +105,12 @@ class SameGivenName:
 
     def _told_alone(self, ident: str) -> Statement | None:
         """The statement that somebody is in a picture, where there is one alone."""
-        shown = [
-            told
-            for told, reading in self._collection.store.meaning((ident,))
-            if told.field == "person" and reading is not None and reading.usable and id_meant(reading) == ident
-        ]
+        shown = [told for told, _ in self._told_of((ident,))]
         return shown[0] if len({told.subject for told in shown}) == 1 else None
+
+    def _told_of(self, people: tuple[str, ...]) -> Iterator[tuple[Statement, str]]:
+        """The statements that one of these people (ids) is in a picture, and who."""
+        for told, reading in self._collection.store.meaning(people):
+            ident = id_meant(reading) if reading is not None and reading.usable else ""
+            if told.field == "person" and ident in people:
+                yield told, ident

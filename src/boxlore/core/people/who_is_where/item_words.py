@@ -418,10 +418,9 @@ def definitely(words: Sequence[Element]) -> str:
         or is_of_somebody(words)
         or is_kin_of(words)
     )
-    if len(words) == 1 and _has_its_article(words[0]):
-        return small_words.SEX.get(relation_by_its_article(words[0]), "person")  # `læreren`
-    if len(words) == 2 and relation_by_its_article(words[0]) and is_my(words[1]):
-        return small_words.SEX.get(relation_by_its_article(words[0]), "person")  # `søsteren deres`
+    own = relation_by_its_article(words[0])
+    if (len(words) == 1 and _has_its_article(words[0])) or (len(words) == 2 and own and is_my(words[1])):
+        return small_words.SEX.get(own, "person")  # `læreren`, `søsteren deres`
     last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
     if len(words) < 2 or not is_one or last is None:
         return ""

@@ -61,7 +61,7 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
-    if _says_what_kin(before) and is_surely_called(name):
+    if _says_what_kin(before) and _is_surely_called(name):
         return note, between(name, text)
     own = (
         is_my(before[0])
@@ -104,7 +104,7 @@ def _says_what_kin(before: Sequence[Element]) -> bool:
 _MOST_SMALL = 3
 
 
-def is_surely_called(name: Sequence[Element]) -> bool:
+def _is_surely_called(name: Sequence[Element]) -> bool:
     """Whether words are a name by a given name, or by a title or kin that leads it."""
     first = name[0]
     is_led = len(name) > 1 and (first.plain in TITLES or first.plain in KIN_WORDS)

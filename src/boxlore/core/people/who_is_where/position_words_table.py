@@ -78,7 +78,7 @@ fr | kneeling | a genoux|accroupi*|agenouille*
 fr | lying | couche|couches|allonges|allonge
 fr | row | rang|rangee
 fr | ltr | puis vers la droite|ensuite vers la droite|en allant vers la droite|de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche|de g a dr|g a d|g a dr|de gauche
-fr | rtl | de dr a g|dr a g|de dte a g|de d a g|d a g|puis vers la gauche|ensuite vers la gauche|en allant vers la gauche|de droite a gauche|de d a g|a partir de la droite|en partant de la droite
+fr | rtl | de dr a g|dr a g|de dte a g|d a g|puis vers la gauche|ensuite vers la gauche|en allant vers la gauche|de droite a gauche|de d a g|a partir de la droite|en partant de la droite
 fr | clockwise | dans le sens des aiguilles d'une montre|dans le sens des aiguilles|sens horaire|dans le sens horaire
 fr | counterclockwise | dans le sens inverse des aiguilles d'une montre|dans le sens contraire des aiguilles d'une montre|dans le sens antihoraire|sens antihoraire
 fr | left | a gauche|tout a gauche|a l'extreme gauche|gauche|a sa gauche|a g
@@ -153,8 +153,8 @@ nl | standing | staand|staande|staan|staand zijn
 nl | kneeling | knielend|geknield|gehurkt
 nl | lying | liggend
 nl | row | rij
-nl | ltr | van links af|vanaf links|dan naar rechts|daarna naar rechts|verder naar rechts|van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
-nl | rtl | van rechts af|vanaf rechts|dan naar links|daarna naar links|verder naar links|van rechts naar links|v r n l|vrnl|vanaf rechts
+nl | ltr | van links af|dan naar rechts|daarna naar rechts|verder naar rechts|van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
+nl | rtl | van rechts af|dan naar links|daarna naar links|verder naar links|van rechts naar links|v r n l|vrnl|vanaf rechts
 nl | clockwise | met de klok mee|met de wijzers van de klok mee
 nl | counterclockwise | tegen de klok in
 nl | left | links|uiterst links|helemaal links|aan de linkerkant
@@ -210,8 +210,8 @@ sv | standing | staende|star|stående
 sv | kneeling | knaboj*|pa kna|på kna|knastaende
 sv | lying | liggande
 sv | row | raden|rad
-sv | ltr | fran v|fr v|sedan at hoger|darefter at hoger|vidare at hoger|fran vanster till hoger|fran vanster|fr v|fr v t h|f v|vanster till hoger|fr vanster
-sv | rtl | fran h|fr h|sedan at vanster|darefter at vanster|vidare at vanster|fran hoger till vanster|fran hoger|fr h
+sv | ltr | fran v|sedan at hoger|darefter at hoger|vidare at hoger|fran vanster till hoger|fran vanster|fr v|fr v t h|f v|vanster till hoger|fr vanster
+sv | rtl | fran h|sedan at vanster|darefter at vanster|vidare at vanster|fran hoger till vanster|fran hoger|fr h
 sv | clockwise | medurs|medsols
 sv | counterclockwise | moturs|motsols
 sv | left | till vanster|langst till vanster|ytterst till vanster|vanster|t v|tv
@@ -442,7 +442,7 @@ from_end | ultim*|letzt*|dernier*|viimane|viimast|viimase|sista|siste|sidste|vii
 """
 
 _PEOPLE = """
-one | balia|nodriza|isamees|pruutneitsi|peiupoiss|mokytoja|mokytojas|skolotaja|skolotajs|ucitel|ucitelka|nauczyciel|nauczycielka|konfirmanten|gardejer|husmand|opettaja|morsiamen|sulhasen|hustru|beau|fella|bloke|missus|pruutneitsi|isanta|emanta|bestman|madrinha|padrinho|madrina|padrino|marraine|parrain|drangen|drang|pigan|piga|karlen|karl|kochin|dienstmadchen|hausmadchen|laereren|laererinden|laererinnen|lararen|lararinnan|laerer|larare|larer|presten|prest|praesten|praest|prasten|prast|nevesta|zenich|druzba|druzicka|jaunikis|nuotaka|jaunoji|jaunasis|ligava|ligavainis|svedek|svedkyne|swiadek|liecinieks|liecinieki|tunnistaja|forlover|testimone|testigo|temoin|свидетель|свидетельница|trauzeuge|trauzeugin|konfirmand|konfirmandin|mascot|valet|chauffeur|secretary|footman|groundskeeper|waitress|waiter|barmaid|shopgirl|seamstress|blacksmith|carpenter|mechanic|trawlerman|skipper|bosun|pupil|twin|student|godson|goddaughter|stepson|stepdaughter|classmate|trainee|stranger|butler|housemaid|gardener|facteur|prosten|klockaren|prasten|doktorn|lararen|lararinnan|smeden|kantorn|associe|socio|compagno|airman|postman|milkman|fireman|policeman|chairman|salesman|workman|coachman|boatman|fisherman|stockman|clergyman|seaman|rifleman|signalman|ploughman|huntsman|barman|doorman|meester|juf|verger|sexton|curate|stationmaster|harbourmaster|institutrice|instituteur|gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
+one | balia|nodriza|isamees|pruutneitsi|peiupoiss|mokytoja|mokytojas|skolotaja|skolotajs|ucitel|ucitelka|nauczyciel|nauczycielka|konfirmanten|gardejer|husmand|opettaja|morsiamen|sulhasen|hustru|fella|bloke|missus|isanta|emanta|bestman|madrinha|padrinho|madrina|padrino|marraine|parrain|drangen|drang|pigan|piga|karlen|karl|kochin|dienstmadchen|hausmadchen|laereren|laererinden|laererinnen|laerer|larare|larer|presten|prest|praesten|praest|prast|nevesta|zenich|druzba|druzicka|jaunikis|nuotaka|jaunoji|jaunasis|ligava|ligavainis|svedek|svedkyne|swiadek|liecinieks|liecinieki|tunnistaja|forlover|testimone|testigo|temoin|свидетель|свидетельница|trauzeuge|trauzeugin|konfirmand|konfirmandin|mascot|valet|chauffeur|secretary|footman|groundskeeper|waitress|waiter|barmaid|shopgirl|seamstress|blacksmith|carpenter|mechanic|trawlerman|skipper|bosun|pupil|twin|student|godson|goddaughter|stepson|stepdaughter|classmate|trainee|stranger|butler|housemaid|gardener|facteur|prosten|klockaren|prasten|doktorn|lararen|lararinnan|smeden|kantorn|associe|socio|compagno|airman|postman|milkman|fireman|policeman|chairman|salesman|workman|coachman|boatman|fisherman|stockman|clergyman|seaman|rifleman|signalman|ploughman|huntsman|barman|doorman|meester|juf|verger|sexton|curate|stationmaster|harbourmaster|institutrice|instituteur|gent|beau|sweetheart|chum|mate|pal|workmate|colleague|boss|lodger|governess|apprentice|foreman|manager|schoolmaster|headmaster|organist|postmistress|midwife|cowman|groundsman|trainer|coach|conductor|intended|fiance|fiancee|verlobter|verlobte|maestra|maestro|kihlatu|prometido|prometida|fidanzato|fidanzata|noivo|verloofde|forlovede|fastman|fastmo|kihlattu|narzeczony|narzeczona|snoubenec|snoubenka|sadernieks|suzadetinis
 one | cailin|buachaill|paiste|leanbh|sagart|fremmed|frammande|framling|vreemde|fremder|fremde|fremden|etranger|etrangere|forastero|forastera|forestiero|estranho|estranha|vooras|vieras|obcy|незнакомец|незнакомка|svesinieks|nepazistamais|cizinec|idegen
 one | one|other|usher|witness|captain|driver|officer|shopkeeper|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke|mokopuna|nanny|governess|housekeeper|lodger|boarder|coach|pal|mate|sweetheart
 one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd

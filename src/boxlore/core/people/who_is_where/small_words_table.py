@@ -37,7 +37,7 @@ THESE = frozenset(
     "here hier ici aqui qui siin har her tassa здесь тут tu tutaj tady zde seit cia "
     "this that these those das dies diese dit dat deze ce ceux-ci ca ci este esta estos estas ese esos aquel aquellos questo "
     "questa questi queste quello quelli esse esses isto isso estes estas det dette disse detta dessa de need see nood tama "
-    "nama ne to ta te эти это tie sie tai tady toto tohle tyto ezek ez thetta".split()
+    "nama ne to ta te эти это tie sie tai toto tohle tyto ezek ez thetta".split()
 )
 """`these`, before `are` and whoever is seen: `Das sind Mutti und Vati`."""
 
@@ -151,8 +151,8 @@ CARDINALS: dict[str, int] = {
 
 KNOW = frozenset(
     "know recognise recognize remember kenne erkenne tunnen tean connais reconnais conozco reconozco conosco riconosco "
-    "conheco reconheco ken herken kender genkender kjenner kanner tunnen знаю узнаю znam poznaje pazistu pazistu zinau "
-    "pazistu poznavam".split()
+    "conheco reconheco ken herken kender genkender kjenner kanner знаю узнаю znam poznaje pazistu zinau "
+    "poznavam".split()
 )
 """Verbs behind `only`: `I only know the tall one`."""
 
