@@ -130,7 +130,7 @@ KIN_WORDS: dict[str, str] = {
         ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
                  "ciotka teticka stryjna krustmate teta neni"),
         ("uncle", "strejda strejcek uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
-                  "onkulis dede stryc bacsi"),
+                  "onkulis tevocis dede stryc bacsi"),
         ("great-aunt", "vanatadi great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "vanaonu great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine kusin faetter fetter serkku nobu "

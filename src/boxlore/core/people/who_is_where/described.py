@@ -45,6 +45,21 @@ def with_described(elements: Sequence[Element], known: KnownNames) -> list[Eleme
     return marked
 
 
+def with_verbs_of_doubt(elements: Sequence[Element]) -> list[Element]:
+    """The elements, `may have been` behind small words as a verb, and as the doubt of whoever is told behind it."""
+    split: list[Element] = []
+    for at, element in enumerate(elements):
+        is_verb = element.kind == "unsure" and element.plain.endswith((" be", " been")) and at > 0
+        if is_verb and (elements[at - 1].kind in PLACES or _is_small_word(elements[at - 1])):
+            split.append(replace(element, kind="verb"))
+        split.append(element)
+    return split
+
+
+def _is_small_word(element: Element) -> bool:
+    return element.kind == "word" and not element.is_large
+
+
 def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) -> int:
     """Behind the last of the words that may describe; 0 where none do."""
     end = start + leads_to_a_thing(elements[start:])

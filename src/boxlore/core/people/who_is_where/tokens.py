@@ -42,7 +42,8 @@ _ELIDED = re.compile(r"([lL]['’])(.+)")
 _IS = re.compile(r"([^\W\d_]+)['’]s")
 _AT_WORK = re.compile(
     r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
-    r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
+    r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b|\s+asleep\b"
+    r"|\s+(?:\w{3,}ed|hidden|sat|stood)\s+(?:in|on|at|as|by|up|behind|beside|between|under|with|next|against|among)\b"
 )
 _DESCRIBED = re.compile(r"\s+(?:the|in the|at the|on the)\b|" + _AT_WORK.pattern)
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")

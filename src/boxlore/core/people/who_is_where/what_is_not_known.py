@@ -35,13 +35,14 @@ _FAMILY_NAME = frozenset(
     "фамилию фамилии nazwiska nazwisko uzvardu pavardes prijmeni".split()
 )
 KNOWING = frozenset(
-    "know knew idea kenn acuerdo remember recall recognise recognize forget forgotten "
+    "know knew known idea kenn acuerdo remember recall recognise recognize forget forgotten "
     "kenne kennt erkenne weiss erinnere "
     "vergessen tunne tea maleta maletan unustanud connais connait reconnais sais oublie rappelle conozco "
     "reconozco recuerdo olvide se conosco riconosco ricordo dimenticato conheco reconheco lembro esqueci ken "
     "herken weet vergeten kender husker glemt kjenner kanner minns vet glomt tieda tunnista muista unohtanut "
     "знаю помню узнаю забыл забыла znam poznaje pamietam wiem zapomnialem zapomnialam zinu pazistu atceros "
     "aizmirsu nezinu nepazistu neatceros zinau prisimenu pamirsau nezinau neprisimenu neznam nepoznavam "
+    "neatsimenu nepamenu "
     "nepamatuji nevim zapomnel ismerem emlekszem elfelejtettem thekki man gleymt aithnim dearmad".split()
 )
 """Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
