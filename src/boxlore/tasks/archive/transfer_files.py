@@ -145,7 +145,7 @@ def _dublin_core(making: Making) -> None:
 def _finding_aid(making: Making, dialect: Dialect) -> None:
     aid = FindingAid(making.facts, making.holding, dialect, _schema(f"finding-aid.{dialect.name}.rng"))
     with making.open(f"metadata/finding-aid.{dialect.name}.xml", "the finding aid") as out:
-        aid.write(making.records(), out)
+        aid.write(making.records(making.by_series()), out)
     making.findings += aid.findings
 
 
