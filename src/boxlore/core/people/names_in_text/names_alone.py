@@ -237,7 +237,7 @@ class NamesAlone:
         inflected_small = meant.is_short and is_form and self._is_small(at)
         is_anothers = meant.is_other_name and how is not As.OTHER_SCRIPT and self._another_follows(at)
         is_a_month = how is not As.TOLD and is_numbered(self._words, at)
-        if how is As.PART_OF_FULL or inflected_small or is_anothers or is_a_month:
+        if how >= As.PART_OF_FULL or inflected_small or is_anothers or is_a_month:
             return True
         if how in (As.FOND, As.MISSPELT) or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)
@@ -246,7 +246,7 @@ class NamesAlone:
         return meant.is_everyday and (self._is_small(at, if_one_case=False) or is_numbered(self._words, at))
 
     def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
-        if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
+        if how >= As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
             return False
         is_told_by_its_capital = not (self._one_case or self._is_title_case() or self._begins_at(at))
         is_told_by_what_follows = self._another_follows(at) or is_told_of_people(self._words, at)
