@@ -140,6 +140,7 @@ IN_THE_PICTURE_TOO = [
     ("Mrs Orr's maid Bridget", ""), ("Ivy on Mrs Orr's knee", "Orr"), ("Harold, according to Ethel", ""),
     ("Hilda in her mother's arms", "her mother"), ("папа с мамой", "мамой"),
     ("Stojí dědeček s malým Toníkem", "Toníkem"), ("Sėdi močiutė su mažuoju Kaziuku", "Kaziuku"),
+    ("Mari koos väikese Jaanikesega", "Jaanikesega"),
     ("dziadek z psem Burkiem", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip

@@ -44,7 +44,7 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman leading staff seaman mons monsignor baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
+    aircraftman aircraftwoman f/o p/o s/l f/s leading staff seaman mons monsignor baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
     weduwe weduwnaar wed vdow venerable ven prebendary
     messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam
@@ -123,10 +123,10 @@ KIN_WORDS: dict[str, str] = {
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "opoe nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
-                        "baba babushka бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
+                        "baba babushka бабушка баба babcia vecmamina vecamamma vecmate mociute senele babicka kuia kui"),
         ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
-                        "дед dziadek vectevs senelis dedecek koro dedushka"),
+                        "дед dziadek vectevs vecaistevs senelis dedecek koro dedushka"),
         ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
                  "ciotka teticka stryjna krustmate teta neni"),
         ("uncle", "strejda strejcek uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "

@@ -44,7 +44,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import add, noted, people_named
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.position_words_table import MY_OWN, NOUNS
+from boxlore.core.people.who_is_where.position_words_table import COUNTED_FROM_THE_END, MY_OWN, NOUNS
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
 from boxlore.core.people.who_is_where.tokens import Element
@@ -159,7 +159,7 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     if described and not (reader.joined or reader.ahead.number) and _tells_another_name(words):
         last.person = noted(last.person, phrase.told, *phrase.notes)  # `her mother, née Caron`
         return True
-    of_them = last.is_several or words[0].phrase.endswith(("which is which", "who is who"))
+    of_them = last.is_several or words[0].phrase.endswith((" which", "who is who"))
     if of_them and all(word.kind == "unknown" for word in words):
         last.person = noted(last.person, phrase.told)  # `one of the Pratt girls, not sure which`
         return True
@@ -373,7 +373,10 @@ def _how_many_unknown(words: Sequence[Element]) -> int:
 
 def _tells_which(word: Element) -> bool:
     """`the first` of `the first two`."""
-    return word.plain in small_words.ARTICLES or word.kind in ("ordinal", "from_end")
+    return word.plain in small_words.ARTICLES or word.kind == "ordinal" or word.phrase in _AT_THE_END
+
+
+_AT_THE_END = frozenset(phrase for kind, phrase in COUNTED_FROM_THE_END if kind in ("from_end", "1"))
 
 
 def _without_more(words: Sequence[Element]) -> Sequence[Element]:

@@ -453,7 +453,8 @@ def _number(reader: Reader, element: Element, further: Sequence[Element]) -> Non
     """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
     following = further[0].kind if further else ""
     numbered = any(item.number for item in reader.items)
-    if following == "unknown" and not numbered and reader.items:
+    goes_on = any(piece.kind == "number" and piece.value == element.value + 1 for piece in further)
+    if following == "unknown" and not numbered and (reader.items or (element.value > 1 and not goes_on)):
         reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
         return
     if reader.items and not reader.words and further and further[0].plain in OF_AGES:

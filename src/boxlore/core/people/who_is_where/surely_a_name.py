@@ -351,6 +351,7 @@ def _is_called_behind_with(tokens: Sequence[Token], at: int) -> bool:
     leads, which = tokens[0], tokens[1]
     is_last = len(tokens) == _WITH_ONE == at + 1 and tokens[at].text[:1].isupper()
     is_with = leads.plain in small_words.TAKE_A_CASE and leads.plain in small_words.WITH
+    is_with = is_with or (leads.plain == "koos" and tokens[at].plain.endswith(_WITH_ENDING))
     says_which = which.text.islower() and not (which.plain in KIN_WORDS or which.plain in table.NOUNS)
     return is_last and is_with and says_which and tokens[at].plain not in small_words.NAMES_OF_ANIMALS
 

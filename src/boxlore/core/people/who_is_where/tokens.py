@@ -164,7 +164,7 @@ def _may_be_somebody(word: str) -> bool:
 def _is_slashed_title(slashed: re.Match[str]) -> bool:
     """Whether a stroke stands in one title: behind a letter of it, or between two."""
     before, behind = fold(slashed[1]), fold(slashed[2])
-    return behind in TITLES and (len(before) == 1 or before in TITLES)
+    return fold(slashed[0]) in TITLES or (behind in TITLES and (len(before) == 1 or before in TITLES))
 
 
 def _is_elided_from(word: str) -> bool:
