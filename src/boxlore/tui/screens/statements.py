@@ -27,7 +27,7 @@ from boxlore.tui.screens.list_screen import ListScreen, taken_back
 from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.screens.not_this_person import NOT_THIS, put_right
 from boxlore.tui.screens.person_actions import names_known
-from boxlore.tui.screens.settling import ask_settle, to_settle
+from boxlore.tui.screens.settling import ask_settle
 from boxlore.tui.screens.which_teller import ask_which_teller
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import marks, source_words, who_says
@@ -223,7 +223,7 @@ class SaidScreen(ListScreen):
         await Form("Which language is it in?", [blank], answer).open(self.app)
 
     async def _settle(self, view: StatementView) -> None:
-        if not to_settle(self._record, view.field):
+        if not correcting.to_settle(self._record, view.field):
             self.say("Nothing else is said here, so there is nothing to settle.")
             return
 
