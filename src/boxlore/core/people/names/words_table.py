@@ -178,7 +178,7 @@ GRANDPARENTS = _words(
 )
 """English kin words behind which a family name may stand (`Grandma Lomax`)."""
 
-KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi agha khan")
+KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi effendi agha khan")
 """Kin words and forms of respect that stand behind a given name (Hungarian, Estonian, Finnish, Turkish)."""
 
 KIN_ALONE = frozenset(
@@ -189,7 +189,7 @@ KIN_ALONE = frozenset(
 KIN_OR_NAME = _words("nan pop")
 """Kin words of English that alone are a name of somebody too (`Nan` of Ann)."""
 
-TURKISH_RESPECT = _words("bey hanim efendi")
+TURKISH_RESPECT = _words("bey hanim efendi effendi")
 """Those of them that are written large too."""
 
 MYSTERIES = _words(

@@ -45,10 +45,10 @@ def titled_family(words: Sequence[Element]) -> Group | None:
 
 _TITLED = 3
 _TITLES_OF_SEVERAL = frozenset(
-    "misses messrs mesdames mesdemoiselles demoiselles messieurs fraulein herren senores senoras senoritas signorine "
-    "signori meninas senhores senhoras juffrouwen heren froknarna frokenerne froknene preilid neiud neidit panny "
-    "барышни panienki".split()
+    "misses mesdemoiselles demoiselles fraulein senoritas signorine meninas froknarna frokenerne froknene preilid "
+    "neiud neidit барышни panienki".split()
 )
+"""Of unmarried women alone: behind `Messrs` stand the family names of each."""
 
 
 def group_of(words: Sequence[Element]) -> Group | None:

@@ -26,12 +26,12 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.counted_unknown import how_many_unknown, without_more
 from boxlore.core.people.who_is_where.groups import family_of_several, group_of, titled_family
 from boxlore.core.people.who_is_where.item_words import (
     begins_person,
     between,
     definitely,
-    how_many,
     how_many_in_all,
     is_noun_of_one,
     is_of_several,
@@ -44,7 +44,7 @@ from boxlore.core.people.who_is_where.item_words import (
 from boxlore.core.people.who_is_where.items import add, noted, people_named
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.position_words_table import COUNTED_FROM_THE_END, MY_OWN, NOUNS
+from boxlore.core.people.who_is_where.position_words_table import MY_OWN, NOUNS
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark
 from boxlore.core.people.who_is_where.tokens import Element
@@ -256,8 +256,8 @@ def _unknown_several(reader: Reader, phrase: _Phrase) -> bool:
 
     `two I can't name`, `three unknown girls`; `don't know the first two`.
     """
-    number = _how_many_unknown(phrase.words)
-    said = between(_without_more(phrase.words)[2:], reader.text) if phrase.words[0].kind != "unknown" else ""
+    number = how_many_unknown(phrase.words)
+    said = between(without_more(phrase.words)[2:], reader.text) if phrase.words[0].kind != "unknown" else ""
     for _ in range(number):
         add(reader, noted(Placed("", 0), said, *phrase.notes), (), is_name=False)
     if number:
@@ -358,39 +358,6 @@ def _taken_back(item: Item) -> None:
         item.take_back()
 
 
-def _how_many_unknown(words: Sequence[Element]) -> int:
-    """The number of `two I can't name`, of `three unknown girls` and of `don't know the first two`; 0 for any other
-    words."""
-    turned = words[0].kind == "unknown" and len(words) > 1 and words[-1].plain in small_words.CARDINALS
-    if turned and all(_tells_which(word) for word in words[1:-1]):
-        return small_words.CARDINALS[words[-1].plain]
-    bare = _without_more(words)
-    if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
-        return 0
-    number = how_many(bare) if bare[0].kind == "number" or bare[0].plain in small_words.CARDINALS else 0
-    return number if 0 < number <= MOST_UNKNOWN else 0
-
-
-def _tells_which(word: Element) -> bool:
-    """`the first` of `the first two`."""
-    return word.plain in small_words.ARTICLES or word.kind == "ordinal" or word.phrase in _AT_THE_END
-
-
-_AT_THE_END = frozenset(phrase for kind, phrase in COUNTED_FROM_THE_END if kind in ("from_end", "1"))
-
-
-def _without_more(words: Sequence[Element]) -> Sequence[Element]:
-    """Without the words that lead, without `the first` before a number, and without `more` of `two more unknown`."""
-    bare = words[next((at for at, word in enumerate(words) if word.plain not in small_words.LEADS), 0) :]
-    which = next((at for at, word in enumerate(bare) if not _tells_which(word)), 0)
-    bare = bare[which:] if bare[which].plain in small_words.CARDINALS else bare
-    return [bare[0], *bare[2:]] if len(bare) > 2 and bare[1].plain in small_words.MORE else bare
-
-
-MOST_UNKNOWN = 40
-"""So many people whom nobody knows are places in a row; more is a year, or a crowd."""
-
-
 def _tells_another_name(words: Sequence[Element]) -> bool:
     """`née Caron`: a mark of a name at birth, and that name."""
     marks = words[0].text.islower() and words[0].plain.rstrip(".") in _MARKS_OF_BIRTH
@@ -454,8 +421,9 @@ def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:
     """Whether a comma and a list of names follow: `The Marsh brothers, Harry, Tom and Alf`."""
     if before != "comma" or not following or not (following[0].is_large and token_of(following[0].text).is_given):
         return False
-    joins = next((element.kind for element in following if not (element.kind == "word" and element.is_large)), "")
-    return joins in ("comma", "and")
+    at = next((at for at, element in enumerate(following) if not (element.kind == "word" and element.is_large)), 0)
+    goes_on = following[at].kind == "comma" and following[at + 1 : at + 2] and following[at + 1].is_large
+    return following[at].kind == "and" or bool(goes_on)
 
 
 def _heads_a_list(following: Sequence[Element]) -> bool:

@@ -48,6 +48,7 @@ from boxlore.core.people.who_is_where.apposition import joined_to_names
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES, side_of, with_beside
 from boxlore.core.people.who_is_where.blessings import with_blessings
 from boxlore.core.people.who_is_where.completed_names import complete_names
+from boxlore.core.people.who_is_where.counted_unknown import MOST_UNKNOWN
 from boxlore.core.people.who_is_where.denied import with_denied
 from boxlore.core.people.who_is_where.described import with_described, with_verbs_of_doubt
 from boxlore.core.people.who_is_where.groups import family_of_several, titled_family
@@ -63,7 +64,7 @@ from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
 from boxlore.core.people.who_is_where.order import Item, in_order
-from boxlore.core.people.who_is_where.phrases import MOST_UNKNOWN, ask_of_unseen, end_item
+from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
 from boxlore.core.people.who_is_where.pronouns import with_pronoun_remarks
