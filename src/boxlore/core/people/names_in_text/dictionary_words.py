@@ -36,6 +36,7 @@ _NO_NAMES_END_SO = {
 _LOSE_A_VOWEL = frozenset(("de", "nl", "sv", "nb", "da"))
 """Where a vowel at the end of a name goes before such an ending; Polish `Wrony` may be the genitive of Wrona."""
 
+_BEFORE_GERMAN_NOUNS = frozenset("der die das dem den des ein eine einen einem einer eines vom zum beim im am".split())
 _GERMAN_ARTICLES = frozenset(("der", "die", "das"))
 
 
@@ -89,10 +90,14 @@ def _ends_as_a_word(folded: str, base: str, language: str) -> bool:
 
 
 def is_a_word_one_slip_away(words: Sequence[Word], at: int) -> bool:
-    """Whether a word that is only like a name is one that a sentence begins with in its language."""
+    """Whether a word that is only like a name is one that a sentence begins with in its language, or a German noun
+    behind an article."""
+    is_behind = at > 0 and words[at].before == " " and words[at - 1].folded in _BEFORE_GERMAN_NOUNS
+    languages = languages_told(words, at)
+    if is_behind and is_any_told(languages) and "de" in languages and is_noun_in(words[at].folded, "de"):
+        return True
     if not begins_a_sentence(words, at):
         return False
-    languages = languages_told(words, at)
     return is_any_told(languages) and any(is_noun_in(words[at].folded, language) for language in languages)
 
 

@@ -110,18 +110,21 @@ def _each_once(places: set[_Place], words: str) -> Iterator[_Place]:
 def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
     meant = [index.meant_by(word) for word in text.words]
     yield from _unbroken(index, text)
-    yield from _parted(index, text)
+    parted = list(_parted(index, text))
     yield from _called_out(index, text)
     runs = list(runs_in(index.runs, text.words))
     if runs or any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
         phrases = Phrases(index, text, meant, runs)
         hits = list(phrases.hits())
         yield from hits
+        explained = [range(text.words[full.first].start, text.words[full.last].end) for full in phrases.full]
+        parted = [hit for hit in parted if not any(hit.start in place and hit.end - 1 in place for place in explained)]
         if index.kin:
             named = set[str]().union(*(hit.people for hit in hits))
             for hit in kin_beside(index.kin, text.words, _names_alone(index, text, meant, phrases)):
                 if named.isdisjoint(hit.people):
                     yield hit
+    yield from parted
 
 
 def _names_alone(
