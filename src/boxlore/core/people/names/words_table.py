@@ -123,7 +123,7 @@ KIN_WORDS: dict[str, str] = {
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "opoe nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
-                        "baba babushka бабушка баба babcia vecmamina vecamamma vecmate mociute senele babicka kuia kui"),
+                        "baba babushka бабушка баба babcia vecmamina vecamamma vecamate vecmate mociute senele babicka kuia kui"),
         ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
                         "дед dziadek vectevs vecaistevs senelis dedecek koro dedushka"),

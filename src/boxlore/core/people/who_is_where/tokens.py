@@ -329,6 +329,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue  # `a D. Emília`
         if large and kind == "or" and words[at - 1][0][:1].isalpha():
             continue  # `Meri Te Tai`, where `tai` is `or` in Finnish
+        if kind == "and" and words[at][0] in ("à", "À"):
+            continue  # French, where `a` joins in Czech and Polish
         if kind == "my" and _is_a_name_before_another(words, at):
             continue
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
