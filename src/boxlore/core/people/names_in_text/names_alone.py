@@ -27,6 +27,7 @@ from boxlore.core.people.names_in_text.ordinary_words import (
 from boxlore.core.people.names_in_text.text_normalising import LATIN, Text
 from boxlore.core.people.names_in_text.words_elsewhere import is_of_another_sex, is_told_of_people, is_word_elsewhere
 from boxlore.core.people.names_in_text.words_in_sentences import (
+    are_things_that_did,
     is_ordinary,
     is_read_as_a_word,
     is_title_case,
@@ -159,6 +160,8 @@ class NamesAlone:
 
     def _is_read_as_a_word(self, at: int, meant: Meant) -> bool:
         """Whether the sentence tells that it is a word of every day, not a name."""
+        if meant.calls and not meant.families and self._may_be_english() and are_things_that_did(self._words, at):
+            return is_told_in_english(self._words, at)
         is_known_word = meant.is_everyday or meant.is_word or is_ordinary(self._words[at].folded)
         if not is_known_word or self._words[at].script != LATIN:
             return False
