@@ -23,15 +23,15 @@ _IN_THE_CLAUSE = frozenset(
 )
 _BESIDE = frozenset(
     # English words that are others too
-    "left felt lost found kept led met paid hurt "
+    "left lost found kept paid hurt "
     # German, Dutch
     "hatte hatten war waren wurde wurden ging gingen kam kamen fiel gab nahm sah fuhr lief blieb trug fand schrieb "
-    "starb schlief stand sass saß rief zog verlor gewann brachte wusste wohnt lebt weiss weiß erinnert "
-    "werd werden kwam gaf reed bleef vond schreef stierf woont "
+    "starb schlief sass saß rief zog verlor gewann brachte wusste wohnt lebt weiss weiß erinnert "
+    "werd werden kwam gaf bleef vond schreef stierf woont "
     # Danish, Norwegian, Swedish
-    "hade havde hadde var blev ble gick gikk gik kom fick fikk fik gav tog tok skrev dog døde minns husker "
+    "hade havde hadde var blev ble gick gikk gik kom fick fikk fik gav tok skrev døde minns husker "
     # French, Italian, Spanish, Portuguese
-    "était étaient eut vint alla tomba donna habite era erano ebbe fu fece venne andò vive eran fue hizo vino tuvo fez "
+    "était étaient eut vint tomba habite era erano ebbe fu fece venne andò vive eran fue hizo tuvo fez "
     "veio teve foi "
     # Estonian
     "oli olid tegi läks tuli sai käis sündis elas andis ostis ehitas kukkus õppis töötas rääkis ütles jäi suri kinkis "
