@@ -105,6 +105,26 @@ def test_no_fact_of_a_file_or_a_sitting_is_json_in_a_string(demo: Path) -> None:
     assert odd == [] and any(value.datatype == RDF.JSON for value in texts)
 
 
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_each_date_is_edtf_for_an_independent_validator(demo: Path, part: str) -> None:
+    """PyPI `edtf-validate` 2.0.0; it takes no season in a set, which EDTF (ISO 8601-2, level 2) does not forbid."""
+    from edtf_validate.valid_edtf import is_valid  # noqa: PLC0415  # it makes its grammar as it is loaded
+
+    graph = Graph().parse(demo / "transfer" / part / "data" / "metadata" / "records.nt", format="nt")
+    dates = {str(value) for value in graph.objects() if isinstance(value, Literal) and value.datatype == URIRef(EDTF)}
+    assert len(dates) > 10
+    assert [date for date in dates if not is_valid(date) and not (date.startswith("[") and date.endswith("-21]"))] == []
+
+
+def test_a_date_worked_out_is_derived_from_statements_that_are_there(demo: Path) -> None:
+    """PROV-O, 3.1: an entity was derived from others."""
+    graph = Graph().parse(demo / "transfer" / "open" / "data" / "metadata" / "records.nt", format="nt")
+    worked_out = list(graph.objects(None, URIRef(f"{TERMS}date_worked_out")))
+    derived = [of for entity in worked_out for of in graph.objects(entity, PROV.wasDerivedFrom)]
+    assert worked_out and derived
+    assert [of for of in derived if (of, RDF.type, URIRef("http://www.w3.org/ns/oa#Annotation")) not in graph] == []
+
+
 PLANTED = [
     ("no title", "<http://purl.org/dc/terms/title>"),
     ("no rights, so no item", "<http://purl.org/dc/terms/isPartOf>"),

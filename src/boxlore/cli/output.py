@@ -47,7 +47,7 @@ def safe(words: str) -> str:
 
     So are the characters that change the direction of writing.
     """
-    return "".join(_shown(letter) for letter in words)
+    return words if words.isprintable() else "".join(_shown(letter) for letter in words)
 
 
 def _shown(letter: str) -> str:

@@ -27,6 +27,7 @@ from boxlore.core.records.item_record import PersonShown, Record, StatementView,
 from boxlore.core.records.readings import value_text
 from boxlore.core.statements import SURENESS, Said, Source, Unreadable
 from boxlore.exports.escaping import iri, literal
+from boxlore.exports.rdf_dates import worked_out_triples
 from boxlore.exports.rdf_files import part_triples, scan_triples, sitting_triples
 from boxlore.exports.rdf_terms import (
     EDTF,
@@ -110,6 +111,7 @@ def record_triples(
     lines += list(_described(node, record, described))
     lines += _containers(node, record, facts, containers)
     lines += _place(node, record)
+    lines += worked_out_triples(node, record)
     for index, person in enumerate(record.people):
         lines += _person(node, person, index)
     rights = [value for name, value in described if name == "rights"]
@@ -276,7 +278,7 @@ def annotation(statement: StatementView, target: str) -> str:
         lines += f"\n{node} {_reading_of(statement)} ."
         lines += f"\n{node}{_CONFIRMED}" if statement.confirmed else ""
     if statement.date is not None and statement.date.edtf:
-        lines += f"\n{node} {prefixed('dcterms:date')} {literal(str(statement.date.edtf))}^^<{EDTF}> ."
+        lines += f"\n{node} {prefixed('dcterms:date')} {literal(statement.date.edtf.text)}^^<{EDTF}> ."
     return lines
 
 

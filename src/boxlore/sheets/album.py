@@ -184,6 +184,7 @@ def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     theme = printing.theme
     lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
     endings = [*captions.own_lines(record), captions.sentence(captions.inscription_line(record, printing.style))]
+    endings.append(captions.sentence(captions.worked_out_line(record, printing.style)))
     people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
     return {
         "number": record.number,

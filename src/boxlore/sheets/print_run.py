@@ -40,6 +40,8 @@ class Printing:
     sort_names: Mapping[str, str] = field(default_factory=dict)
     lives: Mapping[str, str] = field(default_factory=dict)
     """Person id -> the years of the life as an index gives them: `1888–1962`."""
+    lives_worked_out: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    """Person id -> sentences on a birth or a death that nobody has told and that follows from what is told."""
     other_names: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     """Person id -> further names in the form of an index, such as that of birth."""
     family: Sequence[tuple[int, str]] = ()

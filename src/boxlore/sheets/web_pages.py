@@ -240,9 +240,10 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
     lines = captions.lines(record, "sheet", _numbered(record, style))
     place = place_of(record, style.say)
     public = site.public.get(record.id)
+    worked_out = [captions.sentence(captions.worked_out_line(record, style))]
     return {
         **card,
-        "lines": [clean(line) for line in (*lines.values(), *captions.own_lines(record))],
+        "lines": [clean(line) for line in (*lines.values(), *captions.own_lines(record), *worked_out) if line],
         "care": clean(record.words("care")),
         "front": _front(record, site),
         "back": _back(record, site),

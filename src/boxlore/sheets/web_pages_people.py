@@ -128,7 +128,7 @@ def _subject(href: str, entry: Mapping[str, Any], printing: Printing, kin: "_Kin
         "href": href,
         "name": entry["name"],
         "life": printing.lives.get(entry["person"], ""),
-        "lines": [],
+        "lines": [clean(line) for line in printing.lives_worked_out.get(entry["person"], ())],
         "kin": kin.rows(entry["person"]),
         "kin_words": kin.words(entry["person"]),
         "other_names": [clean(name) for name in printing.other_names.get(entry["person"], ())],

@@ -47,7 +47,7 @@ NATURE = {
     "card": to_say("mounted photograph"),
 }
 MOST_NAMED = 3
-"""How many people a devised title names (DACS 2.3.7); a family's one more, where that is all of them."""
+"""How many people a devised title names (DACS 2.3.7)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,13 +98,11 @@ def _devised(record: Record, style: Style) -> str:
     """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
     occasion, place = bare(record.words("occasion")), _place_words(record, style)
     people = [shown for shown in record.named_people if shown.role == "person"]
-    one_left = style.dates is not None and len(people) == MOST_NAMED + 1  # to a family, “one other” has a name
-    most = MOST_NAMED + one_left
     if not occasion:
-        return _joined(_shows(record, people, style.say, most), place)
+        return _joined(_shows(record, people, style.say, MOST_NAMED), place)
     if not people or _names_someone(occasion, people):
         return _joined(occasion, "" if people else place)
-    return f"{_who(people, style.say, most)}, {occasion}"
+    return f"{_who(people, style.say, MOST_NAMED)}, {occasion}"
 
 
 def _who(people: Sequence[PersonShown], say: Say, most: int | None) -> str:
@@ -309,6 +307,14 @@ def _date_told(view: StatementView, style: Style) -> str:
     limit = left_out(view.date.edtf.text) if view.date and view.date.edtf else ""
     ways = (shown, date_words(DateReading.from_edtf(limit), style)) if limit else (shown,)
     return words if any(_says(words, way) for way in ways) else f"{words} ({shown})"
+
+
+def worked_out_line(record: Record, style: Style = PLAIN) -> str:
+    """The date that follows where none is told that is one; '' for none. Its reasons are for archives."""
+    dated = record.worked_out
+    if dated is None:
+        return ""
+    return style.say("date as worked out from what is told: [{date}]", date=date_words(dated.reading, style))
 
 
 def date_words(date: DateReading | None, style: Style = PLAIN) -> str:

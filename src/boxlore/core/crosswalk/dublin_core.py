@@ -217,7 +217,7 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
     values += [DcValue(words, "en") for words in other_names(record, facts.people)]
     if sayers := who_said(record):
         values.append(DcValue(f"Who said so: {sayers}", "en"))
-    values += [DcValue(words, "en") for words in disagreements(record)]
+    values += [DcValue(words, "en") for words in (*worked_out(record), *disagreements(record))]
     values += [DcValue(words, "en") for words in physical_lines(record)]
     if record.found_in:
         values.append(DcValue(f"Found in: {record.found_in}", facts.language))
@@ -226,6 +226,13 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
             DcValue(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this record.", "en")
         )
     return values
+
+
+def worked_out(record: Record) -> list[str]:
+    """`Date worked out from what is told, …: [between 1921 and 1926], because …`, where nobody has told one."""
+    dated = record.worked_out
+    said = "Date worked out from what is told, as a proposal that nobody has confirmed"
+    return [f"{said}: {dated.display}, because {dated.reasons}"] if dated else []
 
 
 def disagreements(record: Record) -> list[str]:
@@ -242,7 +249,7 @@ def who_said(record: Record) -> str:
     """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
     fields_by_sayer: dict[str, list[str]] = {}
     for name, rows in record.told.items():
-        for view in rows if name not in ("file_name", "archive_reference", "series") else ():
+        for view in rows if name not in ("file_name", "archive_reference") else ():
             fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
                 FIELDS[name].label.lower() if name.startswith(OWN) or "_" in name else name
             )
@@ -367,10 +374,6 @@ def _part_of(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
     values = [DcValue(facts.title, facts.language), DcValue(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
     return [*values, DcValue(Mark(record.mark.path).long, "en")] if record.mark else values
-
-
-def _series(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue(f"Series: {view.words}", view.language) for view in record.rests_on("series")]
 
 
 def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -512,7 +515,6 @@ ROWS: tuple[CrosswalkRow, ...] = (
     CrosswalkRow("number", "identifier", "identifier", _identifier),
     CrosswalkRow("mark", "source", "source", _source),
     CrosswalkRow("collection", "relation", "isPartOf", _part_of, _part_of_detailed),
-    CrosswalkRow("series", "relation", "isPartOf", _series),
     CrosswalkRow("relations", "relation", "relation", _relations),
     CrosswalkRow("place", "coverage", "spatial", _coverage, _spatial),
     CrosswalkRow("scans", "", "hasFormat", _formats),

@@ -5,7 +5,7 @@ shown with its reasons. Days are numbers of days (`even_years`), named by `of_it
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.against_a_life import possible
@@ -21,7 +21,8 @@ Choice = tuple[int, int]
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Claim:
     """`words` say it in a plain sentence's part, `source` who says so, or the publication. `choices` are spans of
-    which the day `chosen` lies in one. `teller` is the id of the person who told it, empty where nobody did."""
+    which the day `chosen` lies in one. `teller` is the id of the person who told it, empty where nobody did;
+    `statement` that of what was told, empty where it is no statement."""
 
     words: str
     source: str
@@ -30,6 +31,7 @@ class Claim:
     chosen: str = ""
     choices: tuple[Choice, ...] = ()
     teller: str = ""
+    statement: str = field(default="", compare=False)
 
 
 def of_item(ident: str) -> str:

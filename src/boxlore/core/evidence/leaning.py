@@ -25,13 +25,13 @@ from typing import NamedTuple
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.against_a_life import core, possible
-from boxlore.core.dates.ages import AGE_WORDS, STAGES
 from boxlore.core.dates.asked_words import NOT_UNDERSTOOD
 from boxlore.core.dates.edtf_values import Day, Edtf
-from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.age_words import has_a_word_of_age
 from boxlore.core.evidence.claims import of_birth, of_death, of_event
 from boxlore.core.evidence.even_years import YEAR, days, number_of
 from boxlore.core.evidence.weddings import Weddings, day_of
@@ -236,7 +236,7 @@ class Leaning:
     def may_be_an_age(self, words: str) -> bool:
         """Whether there is a word of ages or of a stage of life, without which no birth is leant on."""
         if words not in self._of_age:
-            self._of_age[words] = any(token.is_any(_OF_AGE) for token in lex(nfc(words)))
+            self._of_age[words] = has_a_word_of_age(nfc(words))
         return self._of_age[words]
 
     def _read_with(
@@ -279,8 +279,6 @@ def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
     (least, most), is_of_calendar = _around(far), _is_of_calendar(far)
     return Lean(on=day, least=least, most=most, is_asked=is_asked, is_of_calendar=is_of_calendar)
 
-
-_OF_AGE = AGE_WORDS | STAGES | {"about", "about_behind", "doubt"}
 
 Far = tuple[int | None, int | None]
 """How far the first and the last day of what is read lie behind the day that was supposed."""

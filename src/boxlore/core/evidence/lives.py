@@ -28,7 +28,8 @@ LONGEST = 122 * YEAR + days(164)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ToldOfPerson:
-    """A statement of a person's field, with what it was read as and who says it; `teller` is the id of who told it."""
+    """A statement of a person's field, with what it was read as and who says it; `teller` is the id of who told it,
+    `statement` its own."""
 
     person: str
     field: str
@@ -37,6 +38,7 @@ class ToldOfPerson:
     source: str
     sure: Sure
     teller: str = ""
+    statement: str = ""
 
 
 LIFE_FIELDS = ("born", "died", "buried")
@@ -47,7 +49,7 @@ def clues_of_lives(people: Registry, rows: Iterable[ToldOfPerson]) -> Iterator[C
     """What is told of births, deaths and parents."""
     for row in rows:
         person = people[row.person]
-        claim = Claim(words="", source=row.source, sure=row.sure, teller=row.teller)
+        claim = Claim(words="", source=row.source, sure=row.sure, teller=row.teller, statement=row.statement)
         if row.field in LIFE_FIELDS and isinstance(row.value, DateReading) and row.value.edtf:
             says = f"{person.name} {'was ' * (row.field != 'died')}{row.field} “{row.words}”"
             if row.field == "born":

@@ -225,12 +225,14 @@ def _said_plainly(led: str) -> str:
 def _apart(led: str) -> tuple[int, Sure] | None:
     """How far apart two pictures are that stand on either side of words like “the same day as”."""
     folded = f" {fold(led)}"
-    for most, sure, ways in APART:
-        for way in ways.split("|"):
-            at = folded.rfind(fold(way))
-            if at >= 0 and _LED.fullmatch(folded[:at].strip()) and _BETWEEN.fullmatch(folded[at + len(fold(way)) :]):
-                return most, sure
+    for most, sure, way in _WAYS_APART:
+        at = folded.rfind(way)
+        if at >= 0 and _LED.fullmatch(folded[:at].strip()) and _BETWEEN.fullmatch(folded[at + len(way) :]):
+            return most, sure
     return None
+
+
+_WAYS_APART = tuple((most, sure, fold(way)) for most, sure, ways in APART for way in ways.split("|"))
 
 
 _LED = re.compile(

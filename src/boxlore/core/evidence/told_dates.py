@@ -84,4 +84,4 @@ LAST_YEAR = 2026
 
 def told(view: StatementView, words: str) -> Claim:
     """A claim of a statement, with who says it."""
-    return Claim(words=words, source=view.who, sure=view.sure, teller=teller_of(view))
+    return Claim(words=words, source=view.who, sure=view.sure, teller=teller_of(view), statement=view.statement)

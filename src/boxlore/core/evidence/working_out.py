@@ -182,10 +182,10 @@ class WorkedOut:
     def _look_behind(self, met: int) -> None:
         """Of each circle from number `met` on, take out another claim than the one that is out, and meet what it
         contradicts besides. A guess that has given way is not looked into any further."""
-        claims = self._reckoning.claims
+        claims, out = self._reckoning.claims, set(self._out)
         for circle in self._met[met:]:
-            for back in [owner for owner in circle if owner in self._out and claims[owner].sure is not Sure.GUESS]:
-                for instead in [owner for owner in circle if owner not in self._out]:
+            for back in [owner for owner in circle if owner in out and claims[owner].sure is not Sure.GUESS]:
+                for instead in [owner for owner in circle if owner not in out]:
                     self._reckoning.take_out(instead)
                     self._reckoning.put_back(back)
                     taken = [instead]

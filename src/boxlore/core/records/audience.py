@@ -33,8 +33,8 @@ What always holds:
 4. The scans of an item are closed if the item is kept from the recipient; if what is written on it is, since a scan
    of the back shows it; if the picture, the writing, what is embedded or the name of the file shows or names someone
    withheld; and from outside if the picture shows someone living who has not consented to be shown, or if its title,
-   occasion, a keyword, the name that its file had, or words that say who is seen (a story, what is written on it) name
-   such a one, surely or perhaps: these say what is on it, also where nobody told who is.
+   occasion, a keyword, or a story that says who is seen names such a one: these say what is on it, also where nobody
+   told who is.
 5. An item that is kept from the recipient leaves its number, its mark and what an archive calls it, so that it is
    counted and can be asked for.
    Of one that is the keeper's alone nothing goes to an archive, for nobody there could ask for it (`is_keepers_alone`).
@@ -95,14 +95,14 @@ SHOWN, EMBEDDED, FILE_NAME = "in the picture", INSIDE, "name of the file"
 
 OF_SCANS = (SHOWN, EMBEDDED, MADE_BY, FILE_NAME)
 
-WHAT_IT_SHOWS = ("title", "occasion", "keyword", "file_name")
-"""What says what is on the picture: whom it names may be on it, though nobody told who is."""
+WHAT_IT_SHOWS = ("title", "occasion", "keyword")
+"""Fields that say what is on the picture: whom they name may be on it, though nobody told who is."""
 
 KNOWN_OF = ("date", "rights", "rights_holder")
 """Fields of which an output says that they are told and kept back: without them it would say that nothing is known."""
 
-TELLS_MORE = ("story", "inscription")
-"""These tell of people who are elsewhere too: they show whom they say to be seen, or tell nothing else of."""
+STORY = "story"
+"""It tells of people who are elsewhere, but where it says that they are seen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +145,9 @@ class Recipient:
     own_audiences: Callable[[Subject], Sequence[str]] = _nothing_of_its_own
     strangers: Strangers | None = None
     """Who knows whom the registry has, for outside: a scan whose file shows somebody else is held."""
+    leans: Callable[[str], bool] | None = None
+    """Where a date of a life or an event is kept from the recipient: whether the words of a date say none by
+    themselves. What such words were read as may rest on what is kept."""
     names: Mapping[str, str] = starts(default_factory=dict)
     """By id, what the recipient may call those of whose name a part is kept from them; all others go by their own."""
 
@@ -169,8 +172,11 @@ class Recipient:
         """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays.
 
         A language whose private tag names somebody is left out. Words of a place stay without what they were read as,
-        if that has a name which may not be told: a family's own place has several names.
+        if that has a name which may not be told: a family's own place has several names. So do words of a date that
+        lean on a life or an event (“when Liisi was five”), where such a date is kept.
         """
+        if self._leans_on_what_is_kept(statement):
+            return self.without_names(replace(statement, value=None, asks=True))
         if "x-" in statement.language and not self.may_read(statement.language):  # RFC 5646, 2.2.7: private words
             return self.without_names(replace(statement, language=""))
         if not self.may_read(_called(statement)):
@@ -180,6 +186,10 @@ class Recipient:
             return replace(statement, **({"said_by": ""} if known else {"source": Source(statement.source.said)}))
         said_by = self._name_of(statement.source.ref, statement.said_by)
         return statement if said_by == statement.said_by else replace(statement, said_by=said_by)
+
+    def _leans_on_what_is_kept(self, statement: StatementView) -> bool:
+        is_read = statement.date is not None and not statement.confirmed  # else the keeper has said that it is so
+        return self.leans is not None and is_read and self.leans(statement.words)
 
     def _name_of(self, person: str, name: str) -> str:
         return self.names.get(person, name)
@@ -229,8 +239,9 @@ class Recipient:
 
     def seen(self, record: Record) -> Record:
         """The record as the recipient may have it; what is left out is counted in `withheld`."""
-        if self.withheld is NOBODY and not self.names and _is_for_anyone(record) and not self._has_strangers(record):
-            return record  # nobody is withheld, and nobody unknown is told of anywhere
+        is_all_told = self.withheld is NOBODY and not self.names and self.leans is None
+        if is_all_told and _is_for_anyone(record) and not self._has_strangers(record):
+            return without_worked_out(record)  # nobody is withheld, and nobody unknown is told of anywhere
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
         views_by_field = {
@@ -256,6 +267,7 @@ class Recipient:
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
             mark=record.mark if self._may_have(record, "kept", _labels(record), MARK) else None,
             closed_scans=record.closed_scans or self._closes_scans(record),
+            worked_out=None,
             hidden=record.hidden.union(name for name in KNOWN_OF if record.all(name) and not views_by_field[name]),
         )
         return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
@@ -395,9 +407,9 @@ class Recipient:
 
     def _says_it_shows(self, record: Record) -> Iterator[Naming]:
         """Where words about what the picture shows name somebody who may not be shown, or may name them."""
-        for view in (view for field in (*WHAT_IT_SHOWS, *TELLS_MORE) for view in record.all(field)):
+        for view in (view for field in (*WHAT_IT_SHOWS, STORY) for view in record.all(field)):
             hits = self.withheld.hits_of_shown(view.words, record.id, view.field)
-            if view.field in TELLS_MORE:
+            if view.field == STORY:
                 hits = list(names_seen(view.words, hits))
             named = frozenset(ident for hit in hits for ident in hit.people)
             if named:
@@ -411,7 +423,6 @@ class Recipient:
             for view in record.all(REFERENCE)
             if self._may_see(view.audience) and self.may_read(view.words, record.id, REFERENCE)
         )
-        is_told = bool(record.people or set(record.told) - {REFERENCE})
         return Record(
             id=record.id,
             number=record.number,
@@ -422,12 +433,7 @@ class Recipient:
             told={REFERENCE: references} if references else {},
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
             closed_scans=True,
-            hidden=record.hidden.union(
-                # made again of a transfer that told nothing of it: whether it is dated is not known here
-                name
-                for name in KNOWN_OF
-                if record.all(name) or (name == "date" and not is_told)
-            ),
+            hidden=record.hidden.union(name for name in KNOWN_OF if record.all(name)),
         )
 
 
@@ -442,6 +448,11 @@ def _kept_to(audiences: Sequence[str], field: str) -> Iterator[str]:
             yield "keeper"
         elif kept.field in ("", field):
             yield str(kept.audience)
+
+
+def without_worked_out(record: Record) -> Record:
+    """The record without a date that was worked out for whoever it was for: it may rest on what others may not see."""
+    return replace(record, worked_out=None) if record.worked_out else record
 
 
 def is_keepers_alone(audiences: Sequence[str]) -> bool:

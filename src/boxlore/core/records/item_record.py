@@ -14,6 +14,7 @@ from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.marks import ContainerPath, Mark
+from boxlore.core.records.worked_out_date import WorkedOutDate
 from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure, fold
 from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
 
@@ -278,6 +279,8 @@ class Record:
     """Whether the scans themselves may not go to this audience."""
     on_closed_sheet: bool = False
     """Whether they do not go since they are of a sheet that shows another item too, of which they may not."""
+    worked_out: WorkedOutDate | None = None
+    """What follows for the date from what this audience may see, where nobody has told one."""
     hidden: frozenset[str] = frozenset()
     """Those of `audience.KNOWN_OF` in which something is told, and nothing that the audience may see."""
 
@@ -353,13 +356,15 @@ class Record:
     @property
     def formal_date(self) -> str:
         """The date for an archive's description (DACS 2.4, from memory): what the words were read as; words that are
-        still asked about are no date, and stand behind `undated` as they were told."""
+        still asked about are no date, and stand behind `undated` as they were told. Behind them stands what is worked
+        out, in brackets: nobody has told it."""
         first = self.first("date")
         if first is None and self.date_withheld:
             return DATE_WITHHELD
+        worked_out = f"; worked out: {self.worked_out.display}" if self.worked_out else ""
         if first is None or (first.date and first.date.display) or fold(first.words) == UNDATED:
-            return self.date_display
-        return f"{UNDATED}; told as “{first.words}”"
+            return self.date_display + worked_out
+        return f"{UNDATED}; told as “{first.words}”{worked_out}"
 
     @property
     def place(self) -> Place | None:

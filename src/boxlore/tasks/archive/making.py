@@ -1,7 +1,7 @@
 """One part of a transfer in the making: what it is of, what it holds so far, and what it will not hold."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import BinaryIO
@@ -9,10 +9,9 @@ from typing import BinaryIO
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import TAKES, USUALLY, Archive
-from boxlore.core.crosswalk.series import series_key, series_words
 from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.fields.plain_values import YES_NO_WORDS
-from boxlore.core.findings import Finding, several
+from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.exports.bag import Staged
@@ -27,8 +26,11 @@ from boxlore.tasks.collection.records_for_outputs import (
     AudienceView,
     Selection,
 )
+from boxlore.tasks.people.evidence_for_outputs import NOTHING, WorkedOutFor, worked_out_for
 
 ALL_WANTED = Selection(wanted=True)
+MOST_WORKED_OUT = 20_000
+"""Items up to which dates are worked out: for that all of them are held in memory together."""
 
 
 @dataclass(slots=True)
@@ -61,6 +63,8 @@ class Making:
     """In a part that takes scans: the scans as they are handed over."""
     scans_kept_back: frozenset[str] = frozenset()
     """What `scans_kept_back` says of this part: no record of it tells of these scans."""
+    worked_out: WorkedOutFor = NOTHING
+    """Dates that nobody has told, as they follow from the records of this part."""
     kept: dict[str, str] = field(default_factory=dict)
     """Of an update: the files that the archive has and keeps, by path, with their SHA-256."""
     has_changed: bool = True
@@ -104,23 +108,21 @@ class Making:
         """Whether a scan is in this part, or in an earlier transfer that it updates."""
         return path in self.scans or path in self.kept
 
-    def records(self, items: Sequence[str] | None = None) -> Iterator[Record]:
-        """The records of the part, in the order of containers or of these `items` (ids). Raises CouldNot if the person
-        asked to stop."""
-        order = self.items if items is None else items
-        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, order):
+    def records(self) -> Iterator[Record]:
+        """The records of the part. Raises CouldNot if the person asked to stop."""
+        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, self.items):
             go_on(self.progress)
-            record = _without_scans(record, self.scans_kept_back)
+            record = self.worked_out.beside(_without_scans(record, self.scans_kept_back))
             yield self.handed_scans.record(record) if self.handed_scans else record
 
-    def by_series(self) -> list[str]:
-        """The items (ids) in the order of the keeper's own series, as far as this part may tell them, and of their
-        containers within each; what is in none comes last."""
-        told = {item for item, _, _ in self.collection.store.words_of(["series"])}
-        in_one = [ident for ident in self.items if ident in told]
-        seen = self.seen.handed_over(EVERYTHING, in_one) if in_one else ()
-        keys = {record.id: series_key(series_words(record)) for record in seen}
-        return sorted(self.items, key=lambda ident: keys.get(ident, series_key("")))
+    def work_out_dates(self) -> None:
+        """Work out the dates that nobody has told, from the records of this part alone."""
+        if self.holding.items > MOST_WORKED_OUT:
+            words = f"No dates were worked out: there are more than {MOST_WORKED_OUT:,} items."
+            source = "our own limit"
+            self.findings.append(Finding(rule="dates.many", severity=Severity.NOTE, message=words, source=source))
+            return
+        self.worked_out = worked_out_for(self.seen, list(self.records()), is_whole=self.is_whole)
 
     def not_as_taken_in(self) -> Iterator[tuple[str, Cleaned | Changed]]:
         """(scan id, how it goes) of each scan that is not handed over as it was at its intake."""

@@ -28,6 +28,7 @@ from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.people_and_kin import Wedding
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.leaning_dates import keeps_a_date, leaning
 from boxlore.tasks.collection.names_found import answers_in_table
 from boxlore.tasks.collection.names_left import decisions_given
 from boxlore.tasks.collection.opening import Collection
@@ -250,7 +251,8 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)
-    return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
+    leans = leaning(collection) if keeps_a_date(collection, recipient, known) else None
+    return AudienceView(collection, replace(recipient, names=known.names(), leans=leans), lives, latest, known)
 
 
 def given(person: Person) -> tuple[Consent, ...]:

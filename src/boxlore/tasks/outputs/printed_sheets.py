@@ -49,6 +49,7 @@ from boxlore.tasks.collection.records_for_outputs import (
 )
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.collection.unfinished import work_folder
+from boxlore.tasks.people.evidence_for_outputs import WorkedOutFor, worked_out_for
 from boxlore.tasks.people.kin_captions import kin_to
 from boxlore.tasks.scans.unchanged import ScanCheck
 
@@ -168,6 +169,14 @@ def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int
     return shown, len(asked_for) - len(shown), len(held)
 
 
+def with_dates_worked_out(
+    seen: AudienceView, shown: Sequence[Record], order: PrintOrder
+) -> tuple[list[Record], WorkedOutFor]:
+    """The records, with the dates that follow from them where nobody has told one; and what follows."""
+    worked = worked_out_for(seen, shown, is_whole=order.selection == EVERYTHING and not order.in_order)
+    return [worked.beside(record) for record in shown], worked
+
+
 PLAIN_ORDER = PrintOrder()
 
 
@@ -182,6 +191,7 @@ def sheet(
     """The album. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
     printing, shown, gate = _begun(collection, order, out)
+    shown = with_dates_worked_out(gate.seen, shown, order)[0]
     printing = with_more(printing, family=_family(gate.seen, shown, printing.say))
     area = area_of(printing)
     room = area.wide * 0.8, area.high * 0.5  # larger ones lose a little sharpness, and memory stays flat

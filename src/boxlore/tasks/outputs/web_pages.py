@@ -12,10 +12,12 @@ from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
+from boxlore.core.crosswalk.captions import Style, date_words
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.wording.catalogue import to_say
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.sound import cut_wave
@@ -31,7 +33,15 @@ from boxlore.tasks.collection.output_paths import PAGES_LIST, all_written, check
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.records_for_outputs import check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
-from boxlore.tasks.outputs.printed_sheets import PrintedOutput, PrintOrder, known_people, printing_of, seen_items
+from boxlore.tasks.outputs.printed_sheets import (
+    PrintedOutput,
+    PrintOrder,
+    known_people,
+    printing_of,
+    seen_items,
+    with_dates_worked_out,
+)
+from boxlore.tasks.people.evidence_for_outputs import WorkedOutFor
 from boxlore.tasks.scans.unchanged import ScanCheck
 from boxlore.tasks.telling.places import gazetteer_of
 
@@ -94,6 +104,9 @@ def pages(
     seen = seen_by(collection, order.to)
     ask_of_settings(seen)
     shown, left_out, held = seen_items(seen, order)
+    shown, worked = with_dates_worked_out(seen, shown, order)
+    printing = replace(printing_of(seen, order), left_out=left_out, held=held)
+    printing = replace(printing, lives_worked_out=_lives_worked_out(worked, printing.style))
     with work_folder(collection.folder, out) as site_folder:
         progress.begin("Preparing pictures", len(shown))
         check = ScanCheck(collection.folder)
@@ -105,7 +118,7 @@ def pages(
             records=shown,
             fronts=fronts,
             backs=backs,
-            printing=replace(printing_of(seen, order), left_out=left_out, held=held),
+            printing=printing,
             outside=order.to.is_public,
             public=_public(collection, shown, order),
             faces=faces,
@@ -122,6 +135,18 @@ def pages(
         gate.check_folder(site_folder)
         _move_in(collection, gate, site_folder, out, earlier)
     return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged, *unheard), held)
+
+
+def _lives_worked_out(worked: WorkedOutFor, style: Style) -> dict[str, tuple[str, ...]]:
+    """Sentences on births and deaths that nobody has told, by the ids of people."""
+    said: dict[str, tuple[str, ...]] = {}
+    for dates, message in (
+        (worked.births, to_say("Birth as worked out from what is told: [{date}].")),
+        (worked.deaths, to_say("Death as worked out from what is told: [{date}].")),
+    ):
+        for ident, dated in dates.items():
+            said[ident] = (*said.get(ident, ()), style.say(message, date=date_words(dated.reading, style)))
+    return said
 
 
 def _back_of(record: Record) -> ScanFile | None:

@@ -1,7 +1,8 @@
 """What can be worked out of everything told: the statements are gathered once, and `core.evidence` does the rest.
 
 It is a proposal, for the keeper alone. Nothing of it is written, and no output has it: what is worked out rests on
-statements of every audience, and so may tell of what somebody may not know.
+statements of every audience, and so may tell of what somebody may not know. `evidence_for_outputs` works out anew what
+may leave.
 """
 
 from collections.abc import Iterator, Sequence

@@ -92,9 +92,7 @@ def had(model: Record, what: str) -> str:
     return "; ".join(words)
 
 
-OF_ALL = (
-    "occasion", "date", "place", "person", "photographer", "process", "enclosure", "care", "series", "note",
-)  # fmt: skip
+OF_ALL = ("occasion", "date", "place", "person", "photographer", "process", "enclosure", "care", "note")
 """What can be told of many items at once."""
 
 
