@@ -21,14 +21,15 @@ from tests.made_tables import check_table
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.crosswalk.series import series_key, series_words
 from boxlore.core.crosswalk.sound import SOUND, Beside
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.closing_dates import Closure, Reason
-from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.records.marks import Mark
-from boxlore.core.statements import ReadingValue
+from boxlore.core.statements import KEEPER, ReadingValue, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.collection_description import folder_title
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect, language_code, language_name
@@ -65,6 +66,59 @@ def patterns() -> re.Pattern[str]:
     }
     pieces = re.findall(r"\$(\w+)|'([^']*)'", lets["isoPattern"])
     return re.compile("".join(lets[name].strip("'") if name else words for name, words in pieces))
+
+
+def in_series(ident: str, series: str, path: tuple[tuple[str, str], ...] = (), language: str = "") -> Record:
+    view = StatementView(
+        statement=f"s{ident}", field="series", words=series, language=language, source=KEEPER, said_by="",
+        sure=Sure.SURE, audience="anyone", recorded_at="2026-11-25T10:15:30.250Z",
+    )  # fmt: skip
+    told_of_it = {"series": (view,)} if series else {}
+    return Record(id=ident, number=f"TRA-000{ident[-1]}", mark=Mark(path, 1) if path else None, told=told_of_it)
+
+
+ARRANGED = [
+    in_series("a1", "2 Letters home", (("box", "2"), ("folder", "1"))),
+    in_series("a2", "2 letters home", (("box", "1"),)),
+    in_series("a3", "10 Kopli", language="et"),
+    in_series("a4", "Album", (("box", "1"), ("folder", "1")), "en"),
+    in_series("a5", "", (("box", "1"), ("folder", "1"))),
+]
+"""In the order of `series_key`: by number, then by letters, large or small; what is in none comes last."""
+
+
+@pytest.mark.parametrize("dialect", [EAD3, EAD2002])
+def test_the_keepers_own_series_are_series_and_boxes_are_of_what_is_in_none(dialect: Dialect) -> None:
+    """DACS 3.2, 1.1 (from memory): the arrangement of whoever kept it; EAD3 Tag Library, `c/@level`."""
+    assert sorted(ARRANGED, key=lambda record: series_key(series_words(record))) == ARRANGED
+    findings, root = written(ARRANGED, replace(FACTS, code="TR"), dialect=dialect)
+    assert findings == []
+    assert dialect is EAD2002 or published.rng("ead3/ead3.rng").validate(root)
+
+    def text(element: etree._Element, path: str) -> str:
+        return element.findtext("/".join(f"{{*}}{step}" for step in path.split("/"))) or ""
+
+    series = root.findall("{*}archdesc/{*}dsc/{*}c")
+    assert [(c.get("level"), text(c, "did/unittitle"), text(c, "did/unitid")) for c in series] == [
+        ("series", "2 Letters home", "TR/series 2 Letters home"),
+        ("series", "10 Kopli", "TR/series 10 Kopli"),
+        ("series", "Album", "TR/series Album"),
+        ("series", "Photograph", "TR/1"),
+    ]
+    assert [[text(c, "did/unitid") for c in one.iter("{*}c") if c.get("level") == "item"] for one in series] == [
+        ["TRA-0001", "TRA-0002"], ["TRA-0003"], ["TRA-0004"], ["TRA-0005"],
+    ]  # fmt: skip
+    first = series[0].find("{*}c")
+    assert first is not None and [c.text for c in first.iterfind("{*}did/{*}container")] == ["2", "1", "1"]
+    titles = [one.find("{*}did/{*}unittitle") for one in series]
+    marked = [title.get("lang") for title in titles if title is not None]
+    assert marked == ([None, "est", "eng", None] if dialect is EAD3 else [None] * 4)
+    assert "own series: 2 Letters home; 10 Kopli; Album." in text(root, "archdesc/arrangement/p")
+
+
+def test_a_series_of_which_no_item_is_valid_is_none() -> None:
+    findings, root = written([replace(ARRANGED[0], number="")])
+    assert len(findings) == 1 and root.findall(f".//{E3}c") == []
 
 
 @drawn(20)
@@ -228,9 +282,8 @@ def good() -> str:
 
 
 def harbour() -> Record:
-    from boxlore.core.records.item_record import PersonShown, ScanFile, StatementView  # noqa: PLC0415
+    from boxlore.core.records.item_record import PersonShown, ScanFile  # noqa: PLC0415
     from boxlore.core.records.marks import Mark  # noqa: PLC0415  # only here
-    from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     def one(field: str, words: str, value: ReadingValue | None = None) -> StatementView:
         return StatementView(
@@ -281,8 +334,6 @@ def test_planted_faults_are_caught_before_writing(trap: str, right: str, planted
 
 def test_every_form_of_edtf_keeps_out_of_plain_dates() -> None:
     iso = patterns()
-    from boxlore.core.records.item_record import StatementView  # noqa: PLC0415
-    from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     for edtf in EDTF_FORMS:
         date_told = StatementView(

@@ -141,7 +141,8 @@ class Plain:
             name = open_name(self.sitting, self.record)
             for line in name_lines(name) if name is not None else ():
                 self.say(line)
-            for line in person_lines(list(open_people(self.sitting, self.record))):
+            people = [asked for asked in open_people(self.sitting, self.record) if not asked.asked_before]
+            for line in person_lines(people):
                 self.say(line)
         return question is not None and bool(question.names)
 

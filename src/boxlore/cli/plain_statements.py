@@ -65,8 +65,8 @@ def settle(plain: Plain, words: str) -> None:
     """`.settle 3`, `.settle 3 both`, `.settle 3 doubtful`: which of several answers holds."""
     number, _, how = words.partition(" ")
     view = _meant(plain, number)
-    views = plain.record.all(view.field)
-    if len(views) < 2 or FIELDS[view.field].many:
+    views = correcting.to_settle(plain.record, view.field)
+    if not views:
         raise WrongUse("Nothing else is said there, so there is nothing to settle.")
     if how not in ("", "both", "doubtful"):
         raise WrongUse("It can be settled as this one, both, or doubtful.", "Say .settle 3 both.")

@@ -62,7 +62,7 @@ in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</
 <h2>What to send back</h2>
 <p>Please fill in <code>data/metadata/receipt.csv</code>{_held_by(bag.receipt_in)} (accession number, your own
 reference for each item, remarks), and send it back; the family's copies and albums will carry your references
-from then on, and it will hear what you remarked.{_to_whom(facts)}</p>
+from then on, and it will hear what you remarked. {_RECEIPTS}{_to_whom(facts)}</p>
 <p>Rights statements and forms in this package state what the family knows. They are no legal advice; put your own
 statement in the place of “Copyright Not Evaluated”.</p>
 </body></html>
@@ -73,6 +73,9 @@ _CLOSED = """<p><strong>This is the closed part.</strong> It names people taken 
 is closed, and why. It is not to be shown before that day.</p>"""
 _OPEN = """<p>This is the open part: the names of people taken as living, and scans that show or name them, are
 left out. They are in the closed part.</p>"""
+
+
+_RECEIPTS = "Both parts have this table, that of the closed part with its recordings too; one of them is enough."
 
 
 def _text(words: str) -> str:

@@ -134,8 +134,14 @@ def _named(counted: Iterable[tuple[str, int]]) -> list[str]:
     return [f"{words} ({count})" for words, count in list(counted)[:MOST_NAMED]]
 
 
+_BY_BOX = "in series by box, then by folder or other container, then by the item's place."
+
+
 def _arrangement(extent: Extent) -> str:
-    words = "As the family keeps it: in series by box, then by folder or other container, then by the item's place."
+    words = f"As the family keeps it: {_BY_BOX}"
+    if extent.series:
+        own = "; ".join(extent.series[key] for key in sorted(extent.series))
+        words = f"In the family's own series: {own}. What is in none of them: {_BY_BOX} Each item says where it lies."
     if extent.found_in:
         found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
         words += f" Before rehousing they were found in: {found_in}."

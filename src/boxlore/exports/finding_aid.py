@@ -1,7 +1,8 @@
 """The finding aid: EAD3 1.1.1 with the minimum that DACS asks for, or EAD 2002; written component by component.
 
-The elements of DACS's single-level optimum stand at the top (`collection_description`). Each box is a series, and each
-folder, album or bundle a component of level `file`, titled by what is in it: the keeper's own order is the arrangement.
+The elements of DACS's single-level optimum stand at the top (`collection_description`). The keeper's
+own series stand first, with their items. Of what is in none of them each box is a series, and each folder, album or
+bundle a component of level `file`, titled by what is in it: the keeper's own order is the arrangement.
 Each item names its containers too.
 If the family keeps the originals and hands over scans, `originalsloc` (DACS 6.1) stands instead of containers.
 Every component is checked against our own schema before it is written.
@@ -33,6 +34,7 @@ from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.series import series_key, series_words
 from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.physical_description import custody_lines, physical_lines
@@ -58,6 +60,7 @@ _ORDER = {
     False: "In the order of their places in the container.",
 }
 """How a series, or another container, is arranged."""
+_OWN_ORDER = "In the order of the containers that the items lie in, and of their places there."
 
 
 @dataclass(slots=True)
@@ -74,7 +77,8 @@ class FindingAid:
     findings: list[Finding] = field(default_factory=list)
 
     def write(self, records: Iterable[Record], out: BinaryIO) -> None:
-        """Write the finding aid to `out`. `records` must come in the order of their containers."""
+        """Write the finding aid to `out`. `records` must come in the order of the keeper's series (`series_key`), and
+        of containers within each, and in none."""
         check = etree.RelaxNG(etree.fromstring(self.schema))
         top = whole_collection(self.dialect, self.facts, self.extent)
         if not check.validate(top):
@@ -94,6 +98,39 @@ class FindingAid:
         out.write(b"\n")
 
     def _components(self, records: Iterable[Record], check: etree.RelaxNG) -> Iterator[etree._Element]:
+        """A series for each of the keeper's own, then what is in none of them."""
+        for (is_in_none, *_), inside in groupby(records, key=lambda record: series_key(series_words(record))):
+            if is_in_none:
+                yield from self._by_box(inside, check)
+            elif (series := self._own_series(inside, check)) is not None:
+                yield series
+
+    def _own_series(self, records: Iterable[Record], check: etree.RelaxNG) -> etree._Element | None:
+        """A series of the keeper's own with its items, whatever containers they lie in; None where none is valid."""
+        extent, words, items = Extent(not_given=self.facts.not_given), DcValue(""), []
+        for record in records:
+            if (item := self._item(record, check)) is not None:
+                told = record.all("series")[0]
+                words = words if words.words else DcValue(series_words(record), told.language)
+                extent.add(record)
+                items.append(item)
+        if not items:
+            return None
+        series = self._unit("series", container_code((("series", words.words),), self.facts))
+        self._described(series, extent, words)
+        for item in items:
+            series.append(item)
+        return series
+
+    def _item(self, record: Record, check: etree.RelaxNG) -> etree._Element | None:
+        """The component of an item; None, with a finding, where it is not valid."""
+        item = item_component(record, self.facts, self.dialect)
+        if check.validate(item):
+            return item
+        self.findings.append(_fault(record.number, check, record.id))
+        return None
+
+    def _by_box(self, records: Iterable[Record], check: etree.RelaxNG) -> Iterator[etree._Element]:
         """A series for each box, with what lies in it; a component for each other container that lies in none, and one
         for each item that lies nowhere."""
         for outermost, inside in groupby(records, key=lambda record: record.container_path[:1]):
@@ -119,12 +156,10 @@ class FindingAid:
             component = None if path == within else self._container(path, "file")
             extent, items = Extent(not_given=self.facts.not_given), []
             for record in inside:
-                item = item_component(record, self.facts, self.dialect)
-                if not check.validate(item):
-                    self.findings.append(_fault(record.number, check, record.id))
-                elif component is None:
+                item = self._item(record, check)
+                if item is not None and component is None:
                     yield item, [record]
-                else:
+                elif item is not None and component is not None:
                     extent.add(record)
                     component.append(item)
                     items.append(record)
@@ -143,24 +178,29 @@ class FindingAid:
 
     def _container(self, path: ContainerPath, level: str) -> etree._Element:
         """The component of a container, still without items; `path` is (kind, label) from the box inwards."""
+        return self._unit(level, container_code(path, self.facts), path if self.facts.originals else ())
+
+    def _unit(self, level: str, code: str, path: ContainerPath = ()) -> etree._Element:
+        """A component with its code, and what it lies in; still without items."""
         component = self.dialect.element("c", level=level)
         did = self.dialect.add(component, "did")
-        if self.facts.originals:
-            for kind, label in path:
-                self.dialect.container(did, kind, label)
+        for kind, label in path:
+            self.dialect.container(did, kind, label)
         # the reference that the archive has given is of the whole; it has given no container a code
         codes = {} if self.facts.reference else codes_of(self.facts)
-        self.dialect.add(did, "unitid", container_code(path, self.facts), **codes)
+        self.dialect.add(did, "unitid", code, **codes)
         return component
 
-    def _described(self, component: etree._Element, extent: Extent) -> None:
-        """Add what is in the container, made of its items: title, dates, extent; their number, and where they were
-        found before rehousing."""
+    def _described(self, component: etree._Element, extent: Extent, title: DcValue | None = None) -> None:
+        """Add what is in the unit, made of its items: title, where it has none of its own, dates, extent; their order,
+        and where they were found before rehousing."""
         did = component[0]
-        self.dialect.add(did, "unittitle", folder_title(extent, self.facts))
+        own = title or DcValue(folder_title(extent, self.facts))
+        self.dialect.add(did, "unittitle", own.words, **self.dialect.marks(own.words, own.language))
         self.dialect.date_range(did, extent)
         self.dialect.extents(did, extent)
-        words = [_ORDER[component.get("level") == "series"]] * (extent.items > 1)
+        order = _OWN_ORDER if title else _ORDER[component.get("level") == "series"]
+        words = [order] * (extent.items > 1)
         words += [f"Of the dates: {extent.not_dated}."] if extent.not_dated and extent.range_words else []
         if extent.found_in:
             words.append(f"Before rehousing they were found in: {'; '.join(extent.found_in)}.")

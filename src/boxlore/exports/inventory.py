@@ -23,6 +23,7 @@ from boxlore.core.crosswalk.dublin_core import (
 )
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.crosswalk.series import series_words
 from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
@@ -33,7 +34,7 @@ from boxlore.exports.escaping import clean
 
 COLUMNS = (
     "Level of description", "Reference code", "Number", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box",
-    "Folder", "Item", "Where it lies", "Scope and content", "Name of creator", "Names", "Place",
+    "Folder", "Item", "Where it lies", "Series", "Scope and content", "Name of creator", "Names", "Place",
     "Physical characteristics", "Custodial history", "Conditions governing access", "Closed until",
     "Conditions governing reproduction", "Location of originals", "The archive's reference", "Files",
 )  # fmt: skip
@@ -129,6 +130,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         mark.label("folder") if mark else "",
         str(mark.item) if mark and mark.item else "",
         mark.long if mark else "",
+        series_words(record),
         " ".join(
             [
                 captions.caption(record, "sheet"),

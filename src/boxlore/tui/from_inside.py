@@ -40,7 +40,7 @@ PLACES: dict[str, str] = {
     "sit": "“Who says so” (F4)",
     "strike everywhere": "“Put right”, “Strike words everywhere”",
     "strike": "“Who says so” (F4), “Strike for good”",
-    "tell": "the photograph’s own prompt",
+    "tell": "at the photograph, under that question",
     "tell --help": "the guide (F1)",
     "tell --from": "“Take in”, “Answers on paper”",
     "transfer": "“Hand on”, “Transfer to an archive”",

@@ -44,8 +44,8 @@ AFTER: Sections = (
             "Do not correct the teller. If two people disagree, both are kept, with their names. "
             "F4 shows who says what.",
             "Do not suggest names. “Who is this?” is a better question than “Is this Aunt Ida?”",
-            "Something private? F6 in that prompt: family only, or nobody but the keeper. If they wish it had not been "
-            "said at all: F4, then “Strike for good”: out of the backups too.",
+            "Something private? F6 at that question: family only, or nobody but the keeper. If they wish it had not "
+            "been said at all: F4, then “Strike for good”: out of the backups too.",
             "Something went badly wrong? Each time you leave, a backup is made. Press Esc, “Keep safe”, “Bring "
             "back a backup”, and the collection is as it was then. What is there now is kept too, and can come back "
             "itself.",

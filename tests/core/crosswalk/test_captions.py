@@ -102,6 +102,13 @@ def test_titles(made: Record, title: str) -> None:
     assert captions.title(made, Style(brackets=True)) == (title if made.words("title") else f"[{title}]")
 
 
+def test_to_a_family_one_other_has_a_name() -> None:
+    family = Style(dates=FamilyWay())
+    assert captions.title(record(*map(person, "ABCD")), family) == "Photograph of A, B, C and D"
+    assert captions.title(record(*map(person, "ABCD"), occasion="regatta"), family) == "A, B, C and D, regatta"
+    assert captions.title(record(*map(person, "ABCDE")), family) == "Photograph of A, B, C and two others"
+
+
 NAMES = [
     ("Anna", Sure.SURE, "Anna"),
     ("Anna", Sure.LIKELY, "probably Anna"),

@@ -25,6 +25,11 @@ NAMES = [
     ("1930s-farm.jpg", "1930s-farm"),
     ("1930s.jpg", "1930s"),
     ("farm~2.jpg", "farm"),
+    ("soldier_michael_f.jpg", "soldier michael"),
+    ("wedding_1912-front.tif", "wedding 1912"),
+    ("postcard haapsalu_V (2).png", "postcard haapsalu"),
+    ("Anna B.jpg", "Anna B"),
+    ("_f.jpg", ""),
 ]
 
 

@@ -288,6 +288,27 @@ def test_consent_decides_for_names_and_pictures(
     assert seen.closed_scans is (picture_closed or name_withheld)
 
 
+SHOWS_MIA = (
+    (True, "story", "Mia pulls a face."),
+    (True, "story", "The Rourke girl with the dog"),
+    (True, "inscription", "Mia, 4 years"),
+    (True, "file_name", "mia_birthday.jpg"),
+    (False, "story", "Mia gave it to the chapel."),
+    (False, "note", "Mia with the dog"),
+)
+
+
+@every_row(("closed", "field", "words"), SHOWS_MIA)
+@every_row("consents", ((), (consent("name"),)))
+def test_what_says_that_somebody_is_seen_closes_the_scan_though_it_is_kept_back_or_may_be_told(
+    closed: bool, field: str, words: str, consents: tuple[Consent, ...]
+) -> None:
+    mia = person(consents=consents, surnames=("Rourke",))
+    hidden = withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE)
+    seen = visible(Record(id="i", number="N", told={field: (told(words, field),)}), To.OUTSIDE, TODAY, hidden)
+    assert seen.closed_scans is closed
+
+
 @every_row("text", TABLE)
 @every_row("to", To)
 def test_a_person_may_be_kept_from_an_audience(text: str, to: To) -> None:

@@ -293,6 +293,8 @@ def test_a_date_that_outside_may_not_have_is_not_called_undated() -> None:
     kept = record(audiences=(LATER,), told={"date": (said("1931", "date"),)})
     assert OUTSIDE.seen(kept).formal_date == "date not given here" and not ARCHIVE.seen(kept).date_withheld
     assert OUTSIDE.seen(record(audiences=(LATER,), told=stories(said()))).formal_date == "undated"
+    # made again of a transfer that told nothing of it: nobody knows here whether it is dated
+    assert OUTSIDE.seen(record(audiences=(LATER,))).formal_date == "date not given here"
 
 
 def test_a_rights_holder_whom_outside_may_not_know_is_known_to_be_there() -> None:

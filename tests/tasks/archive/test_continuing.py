@@ -171,6 +171,28 @@ def test_a_life_of_a_transfer(mine: Collection, tmp_path: Path) -> None:
         assert [row.statement for row in again.store.tombstones()] == [struck.id]
 
 
+def test_what_an_archive_calls_things_is_no_news_to_it(mine: Collection, tmp_path: Path) -> None:
+    """Its own references come back as one line, so that what else has changed is seen, and it replaces none of them."""
+    teller = Teller(mine)
+    for at, (earlier, story) in enumerate([("", "Told first."), ("1", "Told second."), ("2", "")], 1):
+        hand_over(mine, tmp_path / str(at), tmp_path / earlier if earlier else None)
+        lines = [COLUMNS, *((f"TRA-000{item}", "", "", "", f"P-{at}/{item}", "") for item in (1, 2, 3))]
+        (tmp_path / "receipt.csv").write_text("\n".join(",".join(line) for line in lines), "utf-8")
+        assert read_receipt(mine, tmp_path / "receipt.csv", archive="Port Chalmers Museum").references == 3
+        if story:
+            teller.tell(find_item(mine, "TRA-0001"), "story", story, Telling(audience="anyone"))
+    for number, how in (("2", "new"), ("3", "corrected")):
+        for part in ("open", "closed"):
+            rows = table(tmp_path / number / part / "data/metadata/changes.csv")
+            assert [(row["Number"], row["Why"]) for row in rows if row["Number"]] == [
+                ("TRA-0001", f"The archive's reference: {how}; Story: new")
+            ]
+            (one,) = [row for row in rows if not row["Identifier"]]
+            assert (one["Fields"], one["Why"]) == ("The archive's reference", "of 2 items, as a receipt has it")
+            assert "archive_reference" not in {row[3] for row in why(tmp_path / number, part)}
+    assert ("replace", "corrected", "metadata/", "") in why(tmp_path / "3")
+
+
 def test_bags_are_told_apart_and_an_update_names_what_it_updates(mine: Collection, tmp_path: Path) -> None:
     hand_over(mine, tmp_path / "1")
     Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling(audience="anyone"))

@@ -26,7 +26,7 @@ from tests.tasks.archive.a_sitting import a_sitting
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind
-from boxlore.tasks.archive.archive_settings import read_archive
+from boxlore.tasks.archive.archive_settings import doubtful_codes, read_archive
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
@@ -285,6 +285,20 @@ def test_an_archives_address_is_looked_at(line: str, words: str, tmp_path: Path)
     path.write_text(line, "utf-8")
     with pytest.raises(WrongUse, match=words):
         read_archive(path)
+
+
+CODES = [
+    ("NZ-PCM", "NZ", ""), ("EE-TLA/1", "", ""), ("OCLC-NPM", "NZ", ""), ("", "NZ", ""),
+    ("xx", "NZ", "is no ISIL"), ("NZ-", "NZ", "is no ISIL"), ("NZ-PCM Museum", "NZ", "is no ISIL"),
+    ("EE-PCM", "NZ", "is one of another country than NZ"),
+]  # fmt: skip
+"""ISO 15511, 3 and 4 (from memory): codes of agencies, the country that stands beside, and what is said."""
+
+
+@every_row(("agency", "country", "said"), CODES)
+def test_a_code_that_is_no_isil_is_asked_about(agency: str, country: str, said: str) -> None:
+    found = [finding.message for finding in doubtful_codes(Archive(agency=agency, country=country))]
+    assert len(found) == bool(said) and all(said in message for message in found)
 
 
 def test_addresses_in_mets_lead_into_the_bags_that_hold_the_files(small_family: Path, tmp_path: Path) -> None:

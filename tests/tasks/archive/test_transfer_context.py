@@ -3,10 +3,14 @@
 The rule is ours (core/records/audience). Tom Rourke died in 2011; Mia lives and has consented to nothing.
 """
 
+import csv
+import shutil
 from collections.abc import Callable, Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
+from lxml import etree
 from tests.every_row import every_row
 
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
@@ -14,12 +18,17 @@ from boxlore.core.fields.sittings import RECORDING_WORDS, RecordingFacts
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.names_asked import look_for_names
+from boxlore.tasks.archive.rebuild import rebuild
+from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.archive.transfer_context import moves_of, thing_lines, things_told, with_contact
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act, Collection, open_collection
-from boxlore.tasks.collection.records_for_outputs import Selection, records, seen_by
+from boxlore.tasks.collection.records_for_outputs import Selection, record_of, records, seen_by
 from boxlore.tasks.people.registry import set_audience
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import person_reading
 
+ON = date(2026, 11, 25)
 LETTER = Source(Said.DOCUMENT, "letter of Mia Rourke")
 
 
@@ -137,3 +146,30 @@ CONTACTS = [
 def test_nobody_is_named_twice_on_a_form(name: str, contact: str, words: str) -> None:
     """Common practice, no source."""
     assert with_contact(name, contact) == words
+
+
+def test_a_series_that_names_somebody_living_is_one_in_the_closed_part_alone(
+    small_family: Path, tmp_path: Path
+) -> None:
+    """Items stand in the order of their series, as far as a part may tell them."""
+    shutil.copytree(small_family, tmp_path / "home")
+    told = {"TRA-0001": "2 Boats", "TRA-0002": "Mia Rourke's album", "TRA-0003": "1 Farm"}
+    with open_collection(tmp_path / "home", on_day=ON) as collection:
+        for number, words in told.items():
+            Teller(collection).tell(find_item(collection, number), "series", words, Telling(audience="anyone"))
+        transfer(collection, tmp_path / "out")
+    expected = {
+        "closed": [("1 Farm", 1), ("2 Boats", 1), ("Mia Rourke's album", 1)],
+        "open": [("2 Boats", 1), ("1 Farm", 1)],
+    }
+    for part, own in expected.items():
+        home = tmp_path / "out" / part / "data/metadata"
+        root = etree.parse(home / "finding-aid.ead3.xml").getroot()
+        series = [(c.findtext("{*}did/{*}unittitle"), len(c.findall("{*}c"))) for c in root.iterfind(".//{*}dsc/{*}c")]
+        assert sorted(pair for pair in series if pair in own) == sorted(own), (part, series)
+        with open(home / "inventory.csv", encoding="utf-8-sig", newline="") as file:
+            shown = {row["Number"]: row["Series"] for row in csv.DictReader(file) if row["Number"]}
+        assert shown == told | ({"TRA-0002": ""} if part == "open" else {})
+    rebuild(tmp_path / "again", tmp_path / "out", on_day=ON)
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
+        assert {number: record_of(again, find_item(again, number).id).words("series") for number in told} == told

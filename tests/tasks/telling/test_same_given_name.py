@@ -70,6 +70,63 @@ def test_of_one_table_too_but_not_of_one_voice_in_a_sitting(tmp_path: Path) -> N
             assert open_person(sitting, sitting.record(item.id)) is None
 
 
+def test_what_a_voice_calls_somebody_is_asked_once_and_its_answer_holds_for_all_that_wait(tmp_path: Path) -> None:
+    start(tmp_path / "ours", Settings())
+    with open_collection(tmp_path / "ours") as collection:
+        items = _items(collection, 9)
+        _tell(collection, items[0], "Jack Orr")
+        sitting = Sitting(collection, narrator="Leida Rourke")
+        prompt = next(prompt for prompt in sitting.prompts if prompt.field == "person")
+
+        def asked(item: Subject, words: str = "Jack") -> OpenPerson | None:
+            sitting.keep(sitting.record(item.id), prompt, words)
+            return open_person(sitting, sitting.record(item.id))
+
+        def shown() -> list[str]:
+            return [person.person for item in items for person in sitting.record(item.id).shown()]
+
+        sitting.begin()
+        first, second = asked(items[1]), asked(items[2], "Jack (waving)")
+        assert first is not None and not first.asked_before
+        assert second is not None and second.asked_before and second.names == first.names
+        sitting = Sitting(collection, narrator="Leida Rourke")
+        sitting.begin()
+        third = asked(items[3])
+        assert third is not None and third.asked_before
+        now = open_person(sitting, sitting.record(items[1].id))
+        assert now is not None
+        taken = take_person(sitting, sitting.record(items[1].id), now, 2)
+        assert taken == "Somebody new: Jack; in 2 further pictures too"
+        assert shown()[1] == shown()[2] == shown()[3] not in ("", shown()[0])
+        assert asked(items[4]) is None and shown()[4] == shown()[3]  # Jack Orr has the name too, and is not asked about
+        sitting.undo()
+        sitting.undo()
+        assert shown()[1:4] == ["", "", ""]
+        assert now == open_person(sitting, sitting.record(items[1].id))
+        take_person(sitting, sitting.record(items[1].id), now, 1)
+        assert len(set(shown()[:4])) == 1
+        _tell(collection, items[5], "Jack Moss")
+        other = asked(items[6])
+        assert other is None and shown()[-1] == shown()[0]  # this voice has called one of the two Jack
+
+
+def test_a_voice_that_calls_two_people_by_one_name_is_asked_each_time(tmp_path: Path) -> None:
+    start(tmp_path / "ours", Settings())
+    with open_collection(tmp_path / "ours") as collection:
+        items = _items(collection, 4)
+        for item in items[:2]:
+            _tell(collection, item, "Jack")
+        sitting = Sitting(collection)
+        question = open_person(sitting, sitting.record(items[1].id))
+        assert question is not None
+        take_person(sitting, sitting.record(items[1].id), question, 2)
+        for item in items[2:]:
+            _tell(collection, item, "Jack")
+            question = open_person(sitting, sitting.record(item.id))
+            assert question is not None and not question.asked_before
+            assert question.asks == "“Jack” may be 2 people: who is meant?"
+
+
 def test_whose_somebody_is_tells_two_of_one_name_apart(tmp_path: Path) -> None:
     start(tmp_path / "ours", Settings())
     with open_collection(tmp_path / "ours") as collection:

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from tests.tui.conftest import hands_on
 
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tui.screens.large_picture import LargeScreen
@@ -55,6 +56,33 @@ def test_a_marker_in_hand_is_let_go_and_a_wrong_digit_takes_none(run: Run, pictu
                 assert "The cross is in the middle: arrows move it, Enter sets a marker there." in hands.text
                 await hands.press("escape")
                 assert "▸" in hands.text and "1 of 2" in hands.text
+
+    run(look())
+
+
+def test_the_large_picture_goes_on_to_the_next_and_stops_at_a_care_note(run: Run, pictured: Path) -> None:
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+            act = collection.act("a care note")
+            act.state(
+                Subject(Kind.ITEM, collection.store.item_by_number("TRA-0002") or ""),
+                "care",
+                "A funeral. Ask before showing it.",
+            )
+            async with hands_on(collection) as hands:
+                await hands.press("«We left»", "f2", "left", "pagedown")
+                assert "TRA-0002 · no scan" in hands.text and "F2 next side · Esc closes" in hands.text
+                await hands.press("pagedown")
+                assert "TRA-0002" in hands.text and "That was the last." in hands.text
+                await hands.press("pageup")
+                assert "TRA-0001 · front" in hands.text and "That was the last." not in hands.text
+                await hands.press("pageup")
+                assert "This is the first." in hands.text
+                act.done()
+                await hands.press("pagedown")
+                assert "Who is in it?" in hands.text and "A funeral." in hands.text
+                await hands.press("pageup")
+                assert "We left" in hands.text
 
     run(look())
 

@@ -111,7 +111,7 @@ def test_not_known_is_for_an_empty_prompt_and_undo_puts_back_what_is_half_typed(
     async def sit() -> None:
         async with hands_on(collection) as hands:
             await hands.press("«A quay»", "f5")
-            assert "There are words in this prompt. “Not known” is for when there is nothing to say." in hands.text
+            assert "There are words in this answer. “Not known” is for when there is nothing to say." in hands.text
             await hands.press("ctrl+s")
             assert "Kept." in hands.text
             await hands.press("«, no»", "ctrl+z")

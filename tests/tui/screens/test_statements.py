@@ -234,7 +234,7 @@ def test_an_answer_is_taken_back_with_what_it_corrected_and_the_history_keeps_it
             await hands.choose("Correct the words")
             await hands.press("«!»", "enter", "enter")
             await hands.choose("Take this answer back")
-            assert "Taken back: it holds no more." in hands.text and STORY not in hands.text
+            assert "Taken back: it is used no more." in hands.text and STORY not in hands.text
             assert not first_record(collection).told.get("story")
             history = collection.store.history(first_record(collection).id, "story")
             assert [(past.statement.words, past.state) for past in history] == [

@@ -47,7 +47,7 @@ NATURE = {
     "card": to_say("mounted photograph"),
 }
 MOST_NAMED = 3
-"""How many people a devised title names (DACS 2.3.7)."""
+"""How many people a devised title names (DACS 2.3.7); a family's one more, where that is all of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,11 +98,13 @@ def _devised(record: Record, style: Style) -> str:
     """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
     occasion, place = bare(record.words("occasion")), _place_words(record, style)
     people = [shown for shown in record.named_people if shown.role == "person"]
+    one_left = style.dates is not None and len(people) == MOST_NAMED + 1  # to a family, “one other” has a name
+    most = MOST_NAMED + one_left
     if not occasion:
-        return _joined(_shows(record, people, style.say, MOST_NAMED), place)
+        return _joined(_shows(record, people, style.say, most), place)
     if not people or _names_someone(occasion, people):
         return _joined(occasion, "" if people else place)
-    return f"{_who(people, style.say, MOST_NAMED)}, {occasion}"
+    return f"{_who(people, style.say, most)}, {occasion}"
 
 
 def _who(people: Sequence[PersonShown], say: Say, most: int | None) -> str:

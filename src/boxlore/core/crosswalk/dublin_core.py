@@ -249,7 +249,7 @@ def who_said(record: Record) -> str:
     """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
     fields_by_sayer: dict[str, list[str]] = {}
     for name, rows in record.told.items():
-        for view in rows if name not in ("file_name", "archive_reference") else ():
+        for view in rows if name not in ("file_name", "archive_reference", "series") else ():
             fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
                 FIELDS[name].label.lower() if name.startswith(OWN) or "_" in name else name
             )
@@ -374,6 +374,10 @@ def _part_of(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
     values = [DcValue(facts.title, facts.language), DcValue(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
     return [*values, DcValue(Mark(record.mark.path).long, "en")] if record.mark else values
+
+
+def _series(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(f"Series: {view.words}", view.language) for view in record.rests_on("series")]
 
 
 def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -515,6 +519,7 @@ ROWS: tuple[CrosswalkRow, ...] = (
     CrosswalkRow("number", "identifier", "identifier", _identifier),
     CrosswalkRow("mark", "source", "source", _source),
     CrosswalkRow("collection", "relation", "isPartOf", _part_of, _part_of_detailed),
+    CrosswalkRow("series", "relation", "isPartOf", _series),
     CrosswalkRow("relations", "relation", "relation", _relations),
     CrosswalkRow("place", "coverage", "spatial", _coverage, _spatial),
     CrosswalkRow("scans", "", "hasFormat", _formats),

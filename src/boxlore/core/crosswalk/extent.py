@@ -10,6 +10,7 @@ from dataclasses import field as starts
 
 from boxlore.core.crosswalk.captions import nature_of
 from boxlore.core.crosswalk.dublin_core import process_term
+from boxlore.core.crosswalk.series import SeriesKey, series_key, series_words
 from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import DATE_WITHHELD, UNDATED, PersonShown, Record
@@ -55,6 +56,8 @@ class Extent:
     processes: dict[str, str] = starts(default_factory=dict)
     """Process -> its term, or ''."""
     occasions: Counter[str] = starts(default_factory=Counter)
+    series: dict[SeriesKey, str] = starts(default_factory=dict)
+    """The keeper's own series, each by the words first met."""
     languages: Counter[str] = starts(default_factory=Counter)
     """Language tag -> number of statements in it."""
 
@@ -74,6 +77,8 @@ class Extent:
         for person in record.shown("photographer"):
             self.creators.setdefault(person.person or person.name, person)
         self.people.update(_each_once(shown.person for shown in record.shown() if shown.person and not shown.unsure))
+        if words := series_words(record):
+            self.series.setdefault(series_key(words), words)
         if record.place is not None:
             self.places[full_name(record.place)] += 1
         self.occasions.update(_each_once(view.words for view in record.all("occasion")))

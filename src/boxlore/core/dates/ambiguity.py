@@ -29,10 +29,8 @@ from boxlore.core.dates.deciding import decided
 from boxlore.core.dates.double_meanings import (
     before_on,
     doubted,
-    give_or_take,
     is_month_or_day,
     on_with_doubt,
-    spread,
     without_letter_of_lab,
 )
 from boxlore.core.dates.edtf_values import Edtf
@@ -58,6 +56,7 @@ from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.stamped import as_printed, in_plain_words
 from boxlore.core.dates.tails import where_a_tail_begins
 from boxlore.core.dates.told_apart import named_behind
+from boxlore.core.dates.tolerances import give_or_take, spread, within
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import YEARS_TOLD
 from boxlore.core.errors import TextFault
@@ -154,6 +153,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         tokens, outcome = spoken, decided(spoken, context)
     return (
         outcome
+        or _within(words, context, own)
         or _stamped(words, context, own)
         or _as_meant(words, context, own)
         or (_of_named_person(tokens, words, context) if "person" in kinds else None)
@@ -194,6 +194,14 @@ def _of_whole(words: str, context: DateContext, own: Node | None) -> Outcome | N
         return guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
     era = beside_era(words)
     return _of_both(era, context, own) if era else None
+
+
+def _within(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """“Within a year or two of 1910”: one of the years to each side of it; None for other words."""
+    wide = within(words)
+    middle = understood(wide[0], context, own) if wide else None
+    edtf = spread(middle.edtf, wide[1]) if wide and middle and middle.edtf else None
+    return guarded(Outcome(edtf, middle.ask), context) if edtf and middle else None
 
 
 def _told_otherwise(

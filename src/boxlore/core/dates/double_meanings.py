@@ -6,15 +6,11 @@ Common practice, no source: a demonstration is a march, and a time of day is wri
 import re
 from collections.abc import Mapping
 from dataclasses import replace
-from functools import cache
 
-from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import lex
-from boxlore.core.dates.lexicon import trie
-from boxlore.core.dates.pieces import normal
 
 _MARCH = re.compile(
     r"\b(?:the|a|an|our|that|his|her|their)(?: (?!of\b|in\b|on\b|early\b|late\b|mid\b|first\b|last\b|\d)[a-z]+)? "
@@ -55,14 +51,6 @@ _EVERYDAY: Mapping[str, frozenset[str]] = {
 is October in Portuguese, and was crossed out in English. With a full stop it is short for something, and no such word.
 Common practice, no source."""
 _WORDS = re.compile(r"[^\W\d_]+\b(?!\.)")
-_GIVE_OR_TAKE = re.compile(
-    r"(?:give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus ou moins"
-    r"|più o meno|más o menos|mais ou menos|plus of min|±|\+/-|\+-) *(?P<count>\w+) (?P<unit>[^\W\d_]+)",
-    re.IGNORECASE,
-)
-_SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
-_YEARS = frozenset(("year", "years"))
-MOST_YEARS = 30
 
 
 def doubted(outcome: Outcome, context: DateContext) -> Outcome:
@@ -136,32 +124,3 @@ def without_letter_of_lab(words: str) -> str:
 def is_month_or_day(edtf: Edtf | None) -> bool:
     """Whether a date is one month or one day."""
     return edtf is not None and _MONTH_OR_DAY.fullmatch(edtf.text) is not None
-
-
-def give_or_take(words: str) -> tuple[str, int] | None:
-    """The words before “give or take two years”, and how many years; None for other words. One year is said as
-    “about”, by words of the languages."""
-    sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
-    if sign and 0 < int(sign["count"]) <= MOST_YEARS:
-        return sign["date"], int(sign["count"])
-    match = _GIVE_OR_TAKE.search(words) if normal(words[words.rfind(" ") + 1 :]) in _words_for_years() else None
-    date = words[: match.start()].rstrip(" ,") if match else ""
-    if match is None or not date or match.end() < len(words):
-        return None
-    counts = [sense.value[0] for token in lex(match["count"]) for sense in token.senses if sense.kind == "day"]  # type: ignore[index]
-    return (date, counts[0]) if counts and 1 < counts[0] <= MOST_YEARS else None
-
-
-@cache
-def _words_for_years() -> frozenset[str]:
-    """The words for a year or years, of all languages, as the lexer has them."""
-    following = trie().following
-    units = {word: [sense.value for sense in following[word].senses if sense.kind == "unit"] for word in following}
-    return frozenset(word for word, values in units.items() if not _YEARS.isdisjoint(values))
-
-
-def spread(edtf: Edtf, years: int) -> Edtf | None:
-    """So many years to each side of a date: one of them; None for what is open on a side, or has no year."""
-    if edtf.earliest is None or edtf.latest is None or edtf.text.startswith("XXXX"):
-        return None
-    return standard.parsed(f"[{edtf.earliest.year - years:04d}..{edtf.latest.year + years:04d}]")

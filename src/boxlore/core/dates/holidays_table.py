@@ -41,7 +41,11 @@ _FOR_HOLIDAYS = (
 
 def _holidays_of(*seasons: str) -> tuple[str, ...]:
     """The English names of the holidays of a season or a feast."""
-    return tuple(f"{season} {word}" for season in seasons for word in _FOR_HOLIDAYS)
+    plain = tuple(f"{season} {word}" for season in seasons for word in _FOR_HOLIDAYS)
+    return (*plain, *(f"school {name}" for name in plain if "school" not in name))
+
+
+_SUMMER_HOLIDAYS = _holidays_of("summer", "long", "big")
 
 
 _VE_DAY = (
@@ -239,12 +243,13 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("armistice",), "", 1918, 1918, ("on", "1918-11-11"), "Armistice of 11 November 1918"),
     (("bastille day", "fête nationale"), "FR", 1880, 0, ("fixed", 7, 14), "law of 6 July 1880"),
     (("international women's day", "women's day", "naistepäev", "internationaler frauentag"), "", 1921, 0, ("fixed", 3, 8), "8 March since 1921"),
-    (("passover", "pesach"), "", 1000, 0, ("hebrew", 1, 15, 1), "15 Nisan"),
+    (("passover", "pesach"), "IL", 1000, 0, ("hebrew", 1, 15, 7), "seven days from 15 Nisan there"),
+    (("passover", "pesach"), "", 1000, 0, ("hebrew", 1, 15, 8), "eight days from 15 Nisan, seven in the land of Israel"),
     (("purim",), "", 1000, 0, ("hebrew", 0, 14, 1), "14 Adar, in a leap year of Adar II"),
     (("shavuot", "shavuoth"), "", 1000, 0, ("hebrew", 3, 6, 1), "6 Sivan"),
     (("rosh hashanah", "rosh hashana", "jewish new year"), "", 1000, 0, ("hebrew", 7, 1, 1), "1 Tishri"),
     (("yom kippur", "day of atonement"), "", 1000, 0, ("hebrew", 7, 10, 1), "10 Tishri"),
-    (("sukkot", "sukkoth", "feast of tabernacles"), "", 1000, 0, ("hebrew", 7, 15, 1), "15 Tishri"),
+    (("sukkot", "sukkoth", "feast of tabernacles"), "", 1000, 0, ("hebrew", 7, 15, 7), "seven days from 15 Tishri"),
     (("hanukkah", "chanukah", "chanukkah", "hanukah"), "", 1000, 0, ("hebrew", 9, 25, 8), "eight days from 25 Kislev"),
     (("ramadan", "ramadhan"), "", 1000, 0, ("islamic", 9, 1, 30), "ninth month"),
     (("eid al-fitr", "eid ul-fitr", "eid al fitr", "lesser bairam"), "", 1000, 0, ("islamic", 10, 1, 1), "1 Shawwal"),
@@ -258,7 +263,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("first term",), "GB IE", 1870, 0, ("months", 9, 12, 9, 12), "the school year begins in September"),
     (("second term",), "GB IE", 1870, 0, ("months", 1, 4, 1, 4), "the same"),
     (("third term",), "GB IE", 1870, 0, ("months", 4, 7, 4, 7), "the same"),
-    ((*_holidays_of("summer", "long", "big"), "sommerferien", "suvevaheaeg", "grandes vacances"), "", 0, 0, ("months", 6, 8, 12, 2), "the summer of the place (common practice, no source)"),
+    (_SUMMER_HOLIDAYS, "GB IE", 0, 0, ("months", 7, 9, 12, 2), "from late July into September (from memory)"),
+    ((*_SUMMER_HOLIDAYS, "summer holidays of schools", "sommerferien", "suvevaheaeg", "grandes vacances"), "", 0, 0, ("months", 6, 8, 12, 2), "the summer of the place (common practice, no source)"),
     (_holidays_of("christmas", "xmas", "x-mas"), "NZ AU ZA", 0, 0, ("span", 12, 18, 2, 5), "summer holidays of schools, about (common practice, no source)"),
     ((*_holidays_of("christmas", "xmas", "x-mas"), "christmas time", "xmas time", "the festive season", "festive season", "christmastime", "yuletide", "over christmas"), "", 0, 0, ("span", 12, 24, 1, 6), "Christmas Eve to Epiphany"),
     (_holidays_of("winter"), "US CA", 0, 0, ("span", 12, 20, 1, 6), "at Christmas there (common practice, no source)"),
@@ -340,7 +346,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("titanic sank", "titanic went down", "sinking of the titanic", "untergang der titanic", "naufrage du titanic",), "", 1912, 1912, ("on", "1912-04-15"), _MEMORY),
     (("lusitania sank", "lusitania was sunk", "sinking of the lusitania",), "", 1915, 1915, ("on", "1915-05-07"), _MEMORY),
     (("king died", "old king died", "king george died", "death of the king", "king george v died", "george v died",), "", 1936, 1936, ("on", "1936-01-20"), _MEMORY),
-    (("king died", "king george died", "death of the king", "king george vi died", "george vi died",), "", 1952, 1952, ("on", "1952-02-06"), _MEMORY),
+    (("king died", "old king died", "king george died", "death of the king", "king george vi died", "george vi died",), "", 1952, 1952, ("on", "1952-02-06"), _MEMORY),
+    (("old king died",), "", 1910, 1910, ("on", "1910-05-06"), _MEMORY),
     (("king edward died", "king edward vii died", "death of king edward",), "", 1910, 1910, ("on", "1910-05-06"), _MEMORY),
     (("queen victoria died", "death of queen victoria", "old queen died", "queen died",), "", 1901, 1901, ("on", "1901-01-22"), _MEMORY),
     (("queen died", "queen elizabeth died", "death of the queen",), "", 2022, 2022, ("on", "2022-09-08"), _MEMORY),

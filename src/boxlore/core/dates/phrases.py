@@ -15,6 +15,7 @@ from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
+from boxlore.core.dates.told_whole import in_full, with_all_told
 
 READER_VERSION = "dates 2"
 
@@ -76,7 +77,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths, settings.language,
     )  # fmt: skip
     own = _own(known) if known.births or known.events else None
-    outcome = understood(context.text, context, own)
+    outcome = _as_whole(understood(context.text, context, own), context, own)
     if outcome is None or outcome.edtf is None:
         outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if known.likely and (outcome is None or outcome.edtf is None):
@@ -86,6 +87,13 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     if outcome.edtf is None:
         return _no_date(text, outcome.ask, outcome.alternatives)
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def _as_whole(outcome: Outcome | None, context: DateContext, own: Node | None) -> Outcome | None:
+    """A question with all that was told in it; a reading that asks nothing as it is."""
+    if outcome is None or outcome.edtf is None:
+        return with_all_told(outcome, context, own)
+    return in_full(outcome, context, own) if outcome.ask else outcome
 
 
 def make_ready() -> None:
@@ -100,6 +108,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     if not known.perhaps:
         return None  # most
     told = PIECE.findall(_plain(context.text))
+    offered = tuple(text for text in offered if not text.startswith("XXXX"))  # an open year says less than an event
     within = [words for words in known.perhaps if _holds(told, PIECE.findall(_plain(words)))]
     if not within:
         return None
@@ -108,7 +117,9 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     for name, edtf in known.perhaps[words]:
         events = MappingProxyType({**known.events, words: edtf})
         leaning = replace(context, events=events, perhaps=True)
-        outcome = understood(context.text, leaning, _own(replace(known, events=events)))
+        own = _own(replace(known, events=events))
+        outcome = understood(context.text, leaning, own)
+        outcome = _as_whole(outcome, leaning, own) if outcome else None
         if outcome is not None and (outcome.edtf or not offered):
             for text in outcome.choices:
                 names.setdefault(text, name)

@@ -24,6 +24,7 @@ from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.ruled_out import without
+from boxlore.core.dates.spelling import is_short_for
 from boxlore.core.dates.told_apart import counted_behind, of_the_year_beside
 from boxlore.core.dates.years_of_lives import OfALife, choices_beside, of_a_life
 
@@ -96,15 +97,12 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     """The question whether a piece of these words is the date; None where there is none."""
     if context.perhaps:
         tokens = [_as_name(token) if token.is_any(_EVENT) else token for token in tokens]
+    tokens = datable(tokens, words)
     counts = any(token.is_any(_COUNTING) for token in tokens)
-    tokens = _without_counted(tokens, words) if counts else tokens
-    for score in _SCORE.finditer(words):
-        inside = range(*score.span())
-        tokens = [_as_name(token) if token.start in inside else token for token in tokens]
     life = of_a_life(tokens, words)
     if life and (beside := _beside_a_life(life, tokens, words, context, decided)):
         return beside
-    pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), None)
+    pieces, read, denied = _pieces(tokens, decided) if any(map(is_datable, tokens)) else ([], set(), None)
     if not pieces and denied is not None:
         return Outcome(None, NOT_THEN, denied.instead)
     if not pieces and not counts and (spanned := _between_bare(tokens)):
@@ -142,7 +140,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
         choices += [year for year in years if year not in choices]
     if named:
         choices = list(dict.fromkeys(date for text in choices for date in _with_its_begin(text)))
-    choices = [text for text in choices if not _is_to_come(text, context)][:MOST_CHOICES]
+    choices = [text for text in choices if not is_to_come(text, context)][:MOST_CHOICES]
     if not choices:
         return None
     if not with_year and all(text.startswith("XXXX") for text in choices):
@@ -150,6 +148,25 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     joined = [text for text in ([] if denied else _joined(pieces)) if text not in choices and "X" not in text]
     left = tuple(_left_over(tokens, read, words))
     return Outcome(None, which_is_meant(choices, context, left), (*choices, *joined), left)
+
+
+def datable(tokens: list[Token], words: str) -> list[Token]:
+    """The tokens with names for what is no date by its form: numbers that count something, and scores."""
+    tokens = [_with_its_kind(token, words) for token in tokens]
+    if any(token.is_any(_COUNTING) for token in tokens):
+        tokens = _without_counted(tokens, words)
+    for score in _SCORE.finditer(words):
+        inside = range(*score.span())
+        tokens = [_as_name(token) if token.start in inside else token for token in tokens]
+    return tokens
+
+
+def _with_its_kind(token: Token, words: str) -> Token:
+    """“Fernspr. 4 19 38”: a word that nobody knows, short for one before a number that counts, as such a word."""
+    is_short = token.senses[0].kind == "name" and words[token.end : token.end + 1] in (".", ":")
+    if not is_short or not is_short_for(words[token.start : token.end].lower(), "numbered"):
+        return token
+    return replace(token, senses=(Sense("numbered"),))
 
 
 def _beside_a_life(
@@ -167,7 +184,7 @@ def _beside_a_life(
     return Outcome(None, which_is_meant(choices, context), tuple(choices))
 
 
-def _is_to_come(text: str, context: DateContext) -> bool:
+def is_to_come(text: str, context: DateContext) -> bool:
     """Whether a choice is a year that has not begun: “engine 4472” is no picture’s."""
     year = text[:4].replace("X", "0")
     return year.isdigit() and int(year) > context.this_year
@@ -238,7 +255,7 @@ def _with_its_year(pieces: list[tuple[str, ...]]) -> list[str]:
     years = [text for texts in pieces for text in texts if text.isdigit()]
     if len(days) != 1 or not years or len(pieces) != 2:
         return []
-    return [f"{year}{days[0][4:]}" for year in years if _is_valid(f"{year}{days[0][4:]}")]
+    return [f"{year}{days[0][4:]}" for year in years if is_valid(f"{year}{days[0][4:]}")]
 
 
 def _says_no_more(text: str, choices: list[str]) -> bool:
@@ -321,7 +338,7 @@ def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
     return not led and any(token.senses[0].kind == "name" for token in tokens)
 
 
-def _is_datable(token: Token) -> bool:
+def is_datable(token: Token) -> bool:
     """Whether a token is of a date by itself: “a” is a year or a century somewhere, but passed over elsewhere."""
     return token.is_any(_NAMED_OR_DECADES) or (token.is_any(_YEARS) and not token.is_any(_PASSED_OVER))
 
@@ -407,7 +424,7 @@ def _that_fit(pieces: list[tuple[str, ...]], years: list[bool]) -> list[tuple[st
 
 def _cuts_off(tokens: list[Token], last: int) -> bool:
     """Whether a piece would end with the qualifier of the next date: “1976 of print c. | 1906”."""
-    return last < len(tokens) and tokens[last - 1].senses[0].kind in ("about", "doubt") and _is_datable(tokens[last])
+    return last < len(tokens) and tokens[last - 1].senses[0].kind in ("about", "doubt") and is_datable(tokens[last])
 
 
 def _is_another_day(tokens: list[Token], first: int, read: set[int]) -> bool:
@@ -433,19 +450,19 @@ def _end_of_stretch(tokens: list[Token], first: int) -> int:
 
 def _dates(tokens: list[Token], decided: Decided) -> tuple[str, ...]:
     """What words come to, and what else they may mean, as EDTF; none where they are no date."""
-    if not any(map(_is_datable, tokens)) and not _is_numbered_year(tokens):
+    if not any(map(is_datable, tokens)) and not _is_numbered_year(tokens):
         return ()
     outcome = decided(tokens)
     if outcome is None:
         return ()
     if outcome.edtf is None:
-        return tuple(text for text in outcome.alternatives if _is_valid(text))
+        return tuple(text for text in outcome.alternatives if is_valid(text))
     own = outcome.edtf.text
     is_whole_set = own[0] == "[" and len(outcome.alternatives) > 1
     return (*outcome.alternatives, own) if is_whole_set else (own, *outcome.alternatives)
 
 
-def _is_valid(text: str) -> bool:
+def is_valid(text: str) -> bool:
     """Whether a choice is a date by itself: one may still lack its century."""
     return standard.check(text).state is standard.State.VALID
 

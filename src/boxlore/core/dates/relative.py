@@ -81,7 +81,7 @@ def _stretch(first: Day, last: Day, distance: Distance) -> str:
     far = _moved(first if side < 0 else last, distance.unit, side * count)
     near_by = first if (side < 0) is not distance.event else last
     next_to_it = from_number(to_number(*near_by) + side)
-    return _days_of(far, next_to_it) if side < 0 else _days_of(next_to_it, far)
+    return days_of(far, next_to_it) if side < 0 else days_of(next_to_it, far)
 
 
 def outermost(text: str, distance: Distance) -> str:
@@ -94,7 +94,7 @@ def outermost(text: str, distance: Distance) -> str:
     inner = from_number(to_number(*far) - distance.side)
     if not first <= inner <= last:
         raise NoSuchDate("It has not so many days. When was it?", (text,))
-    return _days_of(first, inner) if distance.side > 0 else _days_of(inner, last)
+    return days_of(first, inner) if distance.side > 0 else days_of(inner, last)
 
 
 def outermost_year(text: str, nth: int) -> str:
@@ -111,7 +111,7 @@ def outermost_year(text: str, nth: int) -> str:
     return f"{begin.year:04d}-{begin.month:02d}/{end.year:04d}-{end.month:02d}"
 
 
-def _days_of(begin: Day, end: Day) -> str:
+def days_of(begin: Day, end: Day) -> str:
     """All days from one to another, as months or years where these are whole."""
     if begin.day != 1 or end.day != month_length(end.year, end.month):
         return f"[{begin}..{end}]"

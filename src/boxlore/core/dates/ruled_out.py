@@ -30,9 +30,9 @@ def _without_one(told: str, denied: str) -> tuple[str, ...]:
         return (told,)
     left: list[str] = []
     if (first or _FIRST) < gone.earliest:
-        left.append(_stretch(first, _next(gone.earliest, -1)))
+        left.append(stretch(first, _next(gone.earliest, -1)))
     if gone.latest < (last or _LAST):
-        left.append(_stretch(_next(gone.latest, 1), last))
+        left.append(stretch(_next(gone.latest, 1), last))
     return tuple(left)
 
 
@@ -44,7 +44,7 @@ def _next(day: Day, side: int) -> Day:
     return from_number(to_number(*day) + side)
 
 
-def _stretch(first: Day | None, last: Day | None) -> str:
+def stretch(first: Day | None, last: Day | None) -> str:
     """The days from one to another as one of a set, each end as short as it can be."""
     begin, end = _short(first, start=True), _short(last, start=False)
     return begin if begin == end else f"[{begin}..{end}]"

@@ -22,7 +22,7 @@ IN_THE_SOUTH = (2, 12)
 """The school year of the south, within one year."""
 
 SCHOOL: Mapping[str, Mapping[str, str]] = {
-    "summer holidays": {
+    "summer holidays of schools": {
         "et": "suvevaheaeg|suvevaheajal|suvevaheaja|suvine vaheaeg|suvepuhkus|suvepuhkusel",
         "de": "sommerferien|große ferien|großen ferien|grosse ferien|grossen ferien|sommerurlaub|sommerfrische",
         "fr": "grandes vacances|vacances d'été|vacances de l'été",

@@ -119,6 +119,19 @@ def _begun(short: str) -> list[str]:
     return list(meant.values()) if len(meant) <= MOST_MEANT else []
 
 
+def is_short_for(short: str, kind: str) -> bool:
+    """Whether a word of three letters or more begins a known one of a kind: “Fernspr.” is short for a telephone."""
+    if len(short) < _FEWEST_OF_A_SHORT_WORD:
+        return False
+    words = _in_order()
+    begun = itertools.islice(words, bisect_left(words, (short, 0)), None)
+    longer = itertools.takewhile(lambda row: row[0].startswith(short), begun)
+    return any(sense.kind == kind for word, _ in longer for sense in trie().following[word].senses)
+
+
+_FEWEST_OF_A_SHORT_WORD = 3
+
+
 @cache
 def _in_order() -> list[tuple[str, int]]:
     """The known words in the order of their letters, each with its place in the trie."""
@@ -150,6 +163,29 @@ def months_mended(tokens: list[Token], words: str) -> str:
         )
     ]
     return mended[0] if len(mended) == 1 else ""
+
+
+def one_mended(tokens: list[Token], words: str, language: int) -> tuple[str, str]:
+    """The text with its one word mended that is a slip of a month, a day of the week, a season or a feast, in the
+    languages of the words beside it or, beside none, in that of the collection; and that word as it was told. Empty
+    where there is none, or what it means is not sure."""
+    known = (sense for token in tokens if token.senses[0].kind != "name" for sense in token.senses)
+    said = languages_of(known) or language
+    mended: dict[object, tuple[str, str]] = {}
+    for token in tokens:
+        slip = words[token.start : token.end]
+        if token.senses[0].kind != "name" or len(slip) < FEWEST_LETTERS:
+            continue
+        for word in _known_words_near(slip.lower()):
+            for sense in trie().following[word].senses:
+                is_long = sense.kind != "month" or len(slip) >= FEWEST_LETTERS_OF_A_MONTH  # “ferry” is no “Febry”
+                if is_long and sense.kind in _DATED and (not said or sense.languages & said):
+                    text = f"{words[: token.start]}{word}{words[token.end :]}"
+                    mended.setdefault((token.start, sense.kind, sense.value), (text, slip))
+    return next(iter(mended.values())) if len(mended) == 1 else ("", "")
+
+
+_DATED = frozenset(("month", "weekday", "season", "feast"))
 
 
 @lru_cache(1024)

@@ -23,6 +23,13 @@ _LAST_WINTER_OF_WAR = (
 
 _CIVIL_WAR_OF_SPAIN: Theatres = (("ES", "1936-07", "1939-04"),)
 
+_LIBERATIONS: Theatres = (
+    ("FR", "1944-06", "1944-08"), ("FR", "1944-09", "1945-05"), ("BE", "1944-09", "1945-02"),
+    ("NL", "1945-04", "1945-05"), ("DK", "1945-04", "1945-05"),
+    ("NO", "1945-04", "1945-05"), ("IT", "1945-04", "1945-05"), ("PL", "1945-01", "1945-05"), ("CZ", "1945-04", "1945-05"),
+)  # fmt: skip
+"""The liberation of each land from the Germans, of which nobody says where it is told; it came place by place."""
+
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
         "first world war|1st ww|first ww|first war|gt war|the gt war|империалистическая война|империалистическую войну|империалистической войны|германская война|германскую войну|германской войны|den første krig|guerre de 14|guerre de 14-18|i világháború|nagy háború|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene ilmasõda|esimese ilmasõja|esimese ilmasõja ajal|esimene maailmasõda|esimese maailmasõja ajal"
@@ -66,12 +73,13 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("za rakouska-uherska|za rakousko-uherska|za rakouska uherska", (("CZ", "1867-06", "1918-10"),)),
     ("k u k zeit|k und k zeit|zu k u k zeiten", (("AT", "1867-06", "1918-11"),)),
     ("první republika|první republiky|first czechoslovak republic", (("CZ", "1918-10", "1938-09"),)),
-    ("libération|la libération|à la libération", (("FR", "1944-06", "1945-05"),)),
-    ("bevrijding", (("NL", "1944-09", "1945-05"), ("BE", "1944-09", "1945-02"))),
-    ("liberazione", (("IT", "1943-07", "1945-05"),)),
-    ("wyzwolenie|wyzwolenia|wyzwoleniu|wyzwoleniem", (("PL", "1944-07", "1945-05"),)),
-    ("osvobození", (("CZ", "1944-09", "1945-05"),)),
-    ("frigjøringen|frigjøringa", (("NO", "1944-10", "1945-05"),)),
+    ("libération|la libération|à la libération", (("FR", "1944-06", "1944-08"), ("FR", "1944-09", "1945-05"))),
+    ("bevrijding", (("NL", "1944-09", "1944-11"), ("NL", "1945-04", "1945-05"), ("BE", "1944-09", "1945-02"))),
+    ("liberazione", (("IT", "1943-07", "1944-09"), ("IT", "1945-04", "1945-05"))),
+    ("wyzwolenie|wyzwolenia|wyzwoleniu|wyzwoleniem", (("PL", "1944-07", "1944-09"), ("PL", "1945-01", "1945-05"))),
+    ("osvobození", (("CZ", "1944-10", "1945-04"), ("CZ", "1945-04", "1945-05"))),
+    ("frigjøringen|frigjøringa", (("NO", "1944-10", "1945-04"), ("NO", "1945-04", "1945-05"))),
+    ("liberation|the liberation|befreiung|der befreiung|liberación|libertação|освобождение|освобождения|освобождении", _LIBERATIONS),
     ("exode|l'exode", (("FR", "1940-05", "1940-06"),)),
     ("front populaire", (("FR", "1936-05", "1938-04"),)),
     ("belle époque|belle epoque", (("", "1880-01", "1914-07"),)),
@@ -161,6 +169,14 @@ UNNAMED: tuple[Theatres, ...] = (SPANS[0][1], SPANS[1][1])
 WARS_AT_HOME: dict[str, tuple[Theatres, ...]] = {"ES": (_CIVIL_WAR_OF_SPAIN,)}
 """By country the war that its families mean first by “the war”, because it was fought there and the world wars were
 not (common practice, no source)."""
+
+PLACE_BY_PLACE = frozenset(
+    theatres
+    for names, theatres in SPANS
+    if {*names.split("|")}
+    & {"liberation", "libération", "bevrijding", "liberazione", "wyzwolenie", "osvobození", "frigjøringen"}
+)
+"""What came to a land place by place, so that nobody can say when it was who does not know where."""
 
 DAYS_OF_A_LAND = {
     "PT": {"04-25": "1974", "10-05": "1910"}, "IT": {"04-25": "1945", "09-08": "1943"},

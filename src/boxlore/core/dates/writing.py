@@ -27,7 +27,7 @@ from boxlore.core.dates.parts_within import (
 )
 from boxlore.core.dates.relative import of_event
 from boxlore.core.dates.school_years import school_year
-from boxlore.core.dates.wars_table import CALLED, OF_LANDS, UNNAMED, WARS_AT_HOME, Theatres
+from boxlore.core.dates.wars_table import CALLED, OF_LANDS, PLACE_BY_PLACE, UNNAMED, WARS_AT_HOME, Theatres
 from boxlore.core.dates.weeks import OF_A_DAY, days_that_fit, nth_weekday, stretch_of, weekdays_within
 
 CENTURIES = ("19", "18", "20")
@@ -475,7 +475,11 @@ def _feast_question(date: Partial, context: DateContext) -> str:
 def _war_question(date: Partial, context: DateContext) -> str:
     if len(date.span) > 1:
         return f"Which war?{_wars_named(date.span, context.countries)}"
-    return "Whose war is meant? Its years differ by country." if len(spans_of(date, context)) > 1 else ""
+    if len(spans_of(date, context)) < 2:
+        return ""
+    if date.span[0] in PLACE_BY_PLACE:
+        return "When was that there? It came to one place after another."
+    return "Whose war is meant? Its years differ by country."
 
 
 @lru_cache(256)

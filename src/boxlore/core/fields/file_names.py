@@ -25,14 +25,17 @@ MACHINES = frozenset(
 _BETWEEN = re.compile(r"[_\s+]+|(?<=[a-z])(?=[A-Z])|\.(?=\D)")
 _SUFFIX = re.compile(r"\.[A-Za-z0-9]{1,5}\Z")
 _COPY = re.compile(r"\s*(?:\(\d{1,3}\)|~\d{1,3})\s*\Z")
+_SIDE = re.compile(r"(?<=\w)[_-](?:[frbv]|front|back|recto|verso)\Z", re.IGNORECASE)
+"""Which side of a print a file is, as names of scans end (`harbour_b`, `wedding-front`): nothing of what is shown."""
 _WORD = re.compile(r"[^\W\d_]+")
 _CODE = re.compile(r"[^\W\d_]+\d\w*|\d+[^\W\d_]\w*")
 _YEARS = re.compile(r"\d{4}s")
 
 
 def words_in_name(name: str) -> str:
-    """The words of a file's name, with blanks between them and without its suffix; '' for a name that says nothing."""
-    stem = _COPY.sub("", _SUFFIX.sub("", name))
+    """The words of a file's name, with blanks between them, without its suffix and which side it is; '' for a name that
+    says nothing."""
+    stem = _SIDE.sub("", _COPY.sub("", _SUFFIX.sub("", name)))
     words = " ".join(_BETWEEN.sub(" ", stem).split()).strip(" -–,;.")
     return words if any(map(_says, words.split())) else ""
 

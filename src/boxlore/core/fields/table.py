@@ -136,6 +136,7 @@ FIELDS: Fields = Fields(
         _field("donor", "item container", "Given by", audience="family"),
         _field("note", "item person event place sitting container", "Keeper's note", many=True, audience="keeper"),
         _field("keyword", "item", "Keyword", many=True),
+        _field("series", "item", "Series"),
         _field("file_name", "item", "File name", many=True),
         # what is told of people, events, places and sittings
         _field("name", "person event place location", "Name", many=True, reads="name"),

@@ -33,8 +33,8 @@ What always holds:
 4. The scans of an item are closed if the item is kept from the recipient; if what is written on it is, since a scan
    of the back shows it; if the picture, the writing, what is embedded or the name of the file shows or names someone
    withheld; and from outside if the picture shows someone living who has not consented to be shown, or if its title,
-   occasion, a keyword, or a story that says who is seen names such a one: these say what is on it, also where nobody
-   told who is.
+   occasion, a keyword, the name that its file had, or words that say who is seen (a story, what is written on it) name
+   such a one, surely or perhaps: these say what is on it, also where nobody told who is.
 5. An item that is kept from the recipient leaves its number, its mark and what an archive calls it, so that it is
    counted and can be asked for.
    Of one that is the keeper's alone nothing goes to an archive, for nobody there could ask for it (`is_keepers_alone`).
@@ -95,14 +95,14 @@ SHOWN, EMBEDDED, FILE_NAME = "in the picture", INSIDE, "name of the file"
 
 OF_SCANS = (SHOWN, EMBEDDED, MADE_BY, FILE_NAME)
 
-WHAT_IT_SHOWS = ("title", "occasion", "keyword")
-"""Fields that say what is on the picture: whom they name may be on it, though nobody told who is."""
+WHAT_IT_SHOWS = ("title", "occasion", "keyword", "file_name")
+"""What says what is on the picture: whom it names may be on it, though nobody told who is."""
 
 KNOWN_OF = ("date", "rights", "rights_holder")
 """Fields of which an output says that they are told and kept back: without them it would say that nothing is known."""
 
-STORY = "story"
-"""It tells of people who are elsewhere, but where it says that they are seen."""
+TELLS_MORE = ("story", "inscription")
+"""These tell of people who are elsewhere too: they show whom they say to be seen, or tell nothing else of."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -407,9 +407,9 @@ class Recipient:
 
     def _says_it_shows(self, record: Record) -> Iterator[Naming]:
         """Where words about what the picture shows name somebody who may not be shown, or may name them."""
-        for view in (view for field in (*WHAT_IT_SHOWS, STORY) for view in record.all(field)):
+        for view in (view for field in (*WHAT_IT_SHOWS, *TELLS_MORE) for view in record.all(field)):
             hits = self.withheld.hits_of_shown(view.words, record.id, view.field)
-            if view.field == STORY:
+            if view.field in TELLS_MORE:
                 hits = list(names_seen(view.words, hits))
             named = frozenset(ident for hit in hits for ident in hit.people)
             if named:
@@ -423,6 +423,7 @@ class Recipient:
             for view in record.all(REFERENCE)
             if self._may_see(view.audience) and self.may_read(view.words, record.id, REFERENCE)
         )
+        is_told = bool(record.people or set(record.told) - {REFERENCE})
         return Record(
             id=record.id,
             number=record.number,
@@ -433,7 +434,12 @@ class Recipient:
             told={REFERENCE: references} if references else {},
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
             closed_scans=True,
-            hidden=record.hidden.union(name for name in KNOWN_OF if record.all(name)),
+            hidden=record.hidden.union(
+                # made again of a transfer that told nothing of it: whether it is dated is not known here
+                name
+                for name in KNOWN_OF
+                if record.all(name) or (name == "date" and not is_told)
+            ),
         )
 
 

@@ -26,7 +26,16 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.consent import Matter, allows, is_taken_back
 from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import EMBEDDED, OF_SCANS, SHOWN, STORY, WHAT_IT_SHOWS, WHO_SAYS, Naming, Recipient
+from boxlore.core.records.audience import (
+    EMBEDDED,
+    OF_SCANS,
+    SHOWN,
+    TELLS_MORE,
+    WHAT_IT_SHOWS,
+    WHO_SAYS,
+    Naming,
+    Recipient,
+)
 from boxlore.core.records.audience_levels import closed_until
 from boxlore.core.records.item_record import Record, every_told, is_number_alone
 from boxlore.core.records.living import Life
@@ -264,7 +273,7 @@ def _latest_first(reason: Reason) -> tuple[int, str]:
 
 
 INSCRIPTION, _PERSON = "inscription", "person"
-CLOSES_SCANS = frozenset({*OF_SCANS, *WHAT_IT_SHOWS, STORY, INSCRIPTION, _PERSON})
+CLOSES_SCANS = frozenset({*OF_SCANS, *WHAT_IT_SHOWS, *TELLS_MORE, _PERSON})
 """Places of a record where a name that is held back closes the scans too, where they are closed for a name at all."""
 HIDDEN = "is hidden"
 """Of somebody who may be named, but whom the keeper has answered to hide."""

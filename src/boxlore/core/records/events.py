@@ -300,6 +300,9 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
             yield _without_owner(name, people)
             yield from called_otherwise(name)
             yield from _in_another_form(bare(name), pieces)
-    if (event.kind if event.kind != "other" else kind_of(event.name)) == "marriage":
+    kind = event.kind if event.kind != "other" else kind_of(event.name)
+    if kind == "marriage":
         yield from _ways_told(OWN["marriage"], pieces)  # “the year we were married”, by whoever tells it
-    yield from _ways_told(ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ()), pieces)
+    yield from _ways_told(ALONE.get(kind, ()), pieces)
+    for word in ALONE.get(kind, ()):
+        yield from _in_another_form(word, pieces)  # “brylluppet”

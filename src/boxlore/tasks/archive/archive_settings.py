@@ -2,12 +2,14 @@
 
 import re
 import tomllib
+from collections.abc import Iterator
 from dataclasses import fields
 from pathlib import Path
 
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, Archive
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.tasks.archive.transfer_updates import bags_of
 from boxlore.tasks.collection.settings import toml_value
 
@@ -71,6 +73,28 @@ def read_archive(path: Path) -> Archive:
     if language := values.get("language"):
         check_language(language)
     return Archive(**values | ({"takes": tuple(values["takes"])} if "takes" in values else {}))
+
+
+_ISIL = re.compile(r"(?P<prefix>[A-Za-z]{1,4})-[A-Za-z0-9/:-]{1,11}")
+"""ISO 15511, 3 and 4 (from memory): a prefix, which of two letters is a country's, a hyphen, the archive's own code."""
+
+
+def doubtful_codes(archive: Archive) -> Iterator[Finding]:
+    """A note where the agency's code is no ISIL, or is one of another country than the archive says: it goes as it is,
+    for other lists of codes are in use."""
+    if not archive.agency:
+        return
+    isil = _ISIL.fullmatch(archive.agency)
+    why = ""
+    if isil is None:
+        why = "is no ISIL (ISO 15511): a country's two letters, a hyphen and the archive's own code"
+    elif archive.country and len(isil["prefix"]) == 2 and isil["prefix"].upper() != archive.country:
+        why = f"is one of another country than {archive.country}, which stands as its country"
+    if why:
+        words = (
+            f"The archive's code “{archive.agency[:40]}” {why}. It goes as it is; ask the archive, or mend {FILE_NAME}."
+        )
+        yield make_finding("archive.code", Severity.NOTE, words, "ISO 15511; DACS 2.1")
 
 
 def _check_takes(path: Path, value: object) -> None:

@@ -18,6 +18,7 @@ from boxlore.tasks.archive.transfer_updates import (
     change_row,
     gone_rows,
     held_rows,
+    own_references_as_one,
 )
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
 from boxlore.tasks.archive.withdrawing import Withdrawing
@@ -133,7 +134,9 @@ def _say_update(
     making.withdraws = bool(withdrawn)
     making.has_changed = bool(changes or withdrawn or is_new)
     making.put(
-        "metadata/changes.csv", "what changed since the earlier transfer, and why", as_table([CHANGES, *changes])
+        "metadata/changes.csv",
+        "what changed since the earlier transfer, and why",
+        as_table([CHANGES, *own_references_as_one(changes)]),
     )
     making.put(FILES, "files of earlier transfers that still belong to it", as_table(held_rows(earlier, making.kept)))
     words = "what of earlier transfers is to be deleted, replaced or returned, and why"

@@ -1,7 +1,7 @@
 """One part of a transfer in the making: what it is of, what it holds so far, and what it will not hold."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import BinaryIO
@@ -9,6 +9,7 @@ from typing import BinaryIO
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import TAKES, USUALLY, Archive
+from boxlore.core.crosswalk.series import series_key, series_words
 from boxlore.core.fields.pictures import SHOWS_WORDS
 from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.findings import Finding, Severity, several
@@ -108,12 +109,23 @@ class Making:
         """Whether a scan is in this part, or in an earlier transfer that it updates."""
         return path in self.scans or path in self.kept
 
-    def records(self) -> Iterator[Record]:
-        """The records of the part. Raises CouldNot if the person asked to stop."""
-        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, self.items):
+    def records(self, items: Sequence[str] | None = None) -> Iterator[Record]:
+        """The records of the part, in the order of containers or of these `items` (ids). Raises CouldNot if the person
+        asked to stop."""
+        order = self.items if items is None else items
+        for record in self.seen.handed_over(EVERYTHING if self.earlier else self.selection, order):
             go_on(self.progress)
             record = self.worked_out.beside(_without_scans(record, self.scans_kept_back))
             yield self.handed_scans.record(record) if self.handed_scans else record
+
+    def by_series(self) -> list[str]:
+        """The items (ids) in the order of the keeper's own series, as far as this part may tell them, and of their
+        containers within each; what is in none comes last."""
+        told = {item for item, _, _ in self.collection.store.words_of(["series"])}
+        in_one = [ident for ident in self.items if ident in told]
+        seen = self.seen.handed_over(EVERYTHING, in_one) if in_one else ()
+        keys = {record.id: series_key(series_words(record)) for record in seen}
+        return sorted(self.items, key=lambda ident: keys.get(ident, series_key("")))
 
     def work_out_dates(self) -> None:
         """Work out the dates that nobody has told, from the records of this part alone."""

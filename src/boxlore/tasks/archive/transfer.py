@@ -22,7 +22,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
-from boxlore.tasks.archive.archive_settings import archive_before
+from boxlore.tasks.archive.archive_settings import archive_before, doubtful_codes
 from boxlore.tasks.archive.further_formats import check_settings, make_further
 from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
@@ -139,7 +139,7 @@ def transfer(
     run = _TransferRun(collection, order, closing, items, outside, progress, earlier=earlier)
     run.made = collection.clock.now()
     run.ident = named_within(collection.id, f"transfer {run.made}")
-    run.findings += named
+    run.findings += [*named, *doubtful_codes(order.archive)]
     run.findings += contradictions(collection, outside.lives)
     with work_folder(collection.folder, out / "transfer") as work, ExitStack() as held:
         makings = {

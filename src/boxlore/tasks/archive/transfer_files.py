@@ -146,7 +146,7 @@ def _dublin_core(making: Making) -> None:
 def _finding_aid(making: Making, dialect: Dialect) -> None:
     aid = FindingAid(making.facts, making.holding, dialect, _schema(f"finding-aid.{dialect.name}.rng"))
     with making.open(f"metadata/finding-aid.{dialect.name}.xml", "the finding aid") as out:
-        aid.write(making.records(), out)
+        aid.write(making.records(making.by_series()), out)
     making.findings += aid.findings
 
 
@@ -159,6 +159,7 @@ def _linked_data(making: Making) -> None:
             out.write(f"{line}\n".encode())
         for line in thing_lines(making.collection, making.seen, making.told_people, making.sittings):
             out.write(f"{line}\n".encode())
+    making.put("metadata/terms.ttl", "what our own terms in the linked data mean", [_schema("terms.ttl")])
     if making.holding.items <= MOST_FOR_TURTLE:
         with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
             pieces = (piece.encode() for piece in as_turtle(lines))
@@ -277,11 +278,13 @@ def _restrictions(making: Making) -> list[str]:
     lines = ["The open part may be shown; the closed part from the dates in its records."]
     if making.seen.to.is_closed_part:
         closures = [closure for record in making.records() if (closure := making.facts.closure_of(record))]
-        if closures:
-            last = max(closure.until for closure in closures)
-            closed = Counter(closure.what for closure in closures)
-            counted = [words.format(several(closed[what], "item")) for what, words in _CLOSED if closed[what]]
-            lines.append(f"Closed: {'; '.join(counted)}; the last until {last}. {TABLE} tells each, and why.")
+        closed = Counter(closure.what for closure in closures)
+        parts = [words.format(several(closed[what], "item")) for what, words in _CLOSED if closed[what]]
+        beside = [(held, held.closure.until) for held in making.facts.beside if held.closure]
+        parts += [f"{counted(held for held, _ in beside)} as a whole"] if beside else []
+        if parts:
+            last = max([*(closure.until for closure in closures), *(until for _, until in beside)])
+            lines.append(f"Closed: {'; '.join(parts)}; the last until {last}. {TABLE} tells each, and why.")
         if consents := consents_words(making.seen.people().values()):
             lines.append(f"{consents} {TABLE} tells each.")
         if interviews := len(things_told(making.collection, making.seen, Kind.SITTING)):

@@ -23,6 +23,7 @@ from typing import Any
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.cells import read_rows
 from boxlore.core.fields.table import FIELDS as FIELDS_TOLD
+from boxlore.core.findings import several
 from boxlore.disk.digests import sha256_of
 from boxlore.exports.bag_check import bag_info, payload_of, verify_bag
 from boxlore.tasks.archive.item_states import FIELDS, STATE, EarlierItem, read_item
@@ -273,14 +274,28 @@ def change_row(
     return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(why) or unsaid]
 
 
+_NEW, _CORRECTED = "new", "corrected"
+
+
 def _why(collection: Collection, row: list[str], fields: Iterable[str], earlier: Earlier) -> Iterator[str]:
     """`Story: new; When: corrected; other scans of it …`: by the statements that this part shows of the item."""
     before, now = earlier.items[row[1]].told, row[-1].split()
     gone = {name for name, _ in collection.store.fields_of([told for told in before if told not in now]).values()}
     new = collection.store.fields_of([told for told in now if told not in before])
     for name in dict.fromkeys(field for field, _ in new.values()):
-        yield f"{FIELDS_TOLD[name].label}: {'corrected' if name in gone else 'new'}"
+        yield f"{FIELDS_TOLD[name].label}: {_CORRECTED if name in gone else _NEW}"
     yield from (words for name, words in _OTHERWISE.items() if name in fields)
+
+
+def own_references_as_one(rows: Sequence[list[str]]) -> Iterator[list[str]]:
+    """The lines of `changes.csv`, those of items of which nothing but the archive's own references has changed as one
+    at the end: it knows these, and they would hide what else has."""
+    label = FIELDS_TOLD["archive_reference"].label
+    whys = {f"{label}: {how}" for how in (_NEW, _CORRECTED)}
+    own = [row for row in rows if row[0] and set(row[-1].split("; ")) <= whys]
+    yield from (row for row in rows if row not in own)
+    if own:
+        yield ["", "", "changed", label, f"of {several(len(own), 'item')}, as a receipt has it"]
 
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:

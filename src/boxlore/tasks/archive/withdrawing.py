@@ -26,6 +26,7 @@ from pathlib import Path
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.people.consent import Matter
 from boxlore.core.records.audience import WHO_SAYS
+from boxlore.core.records.item_record import REFERENCE
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind
 from boxlore.store.values import Struck
@@ -106,7 +107,8 @@ class Withdrawing:
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
         rows += self._originals()
         rows += self._files(files)
-        return [*self._descriptions(rows), *rows]
+        own = (_REPLACE, REFERENCE)  # what the archive calls a thing now: it has said so itself
+        return [*self._descriptions(rows), *(row for row in rows if (row[0], row[-1]) != own)]
 
     def _originals(self) -> Iterator[Sequence[str]]:
         """What is to be given back: what the family keeps since its original was handed over."""

@@ -16,7 +16,7 @@ from boxlore.tasks.collection.opening import Collection
 
 MAY_TELL_OF_THE_LIVING = (
     "title", "occasion", "keyword", "story", "inscription", "note", "care", "place", "rights", "rights_holder",
-    *("donor", "lender", "owner", "custody"),
+    *("donor", "lender", "owner", "custody", "series"),
 )  # fmt: skip
 """Fields in whose words a name may stand of which nobody told who bears it."""
 

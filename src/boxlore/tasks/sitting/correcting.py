@@ -2,6 +2,7 @@
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.store.values import Settlement
@@ -63,6 +64,12 @@ def withdraw(sitting: Sitting, record: Record, view: StatementView) -> None:
     item = Subject(Kind.ITEM, record.id)
     act.state(item, "asked", "", audience="keeper", sitting=sitting.id, replaces=view.statement)
     sitting.finish(act, record.id)
+
+
+def to_settle(record: Record, name: str) -> tuple[StatementView, ...]:
+    """The answers of which one is used; none where only one is told, or where the field gathers all of them."""
+    views = record.all(name)
+    return () if len(views) < 2 or FIELDS[name].many else views
 
 
 def settle(

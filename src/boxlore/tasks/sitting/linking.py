@@ -92,7 +92,9 @@ def had(model: Record, what: str) -> str:
     return "; ".join(words)
 
 
-OF_ALL = ("occasion", "date", "place", "person", "photographer", "process", "enclosure", "care", "note")
+OF_ALL = (
+    "occasion", "date", "place", "person", "photographer", "process", "enclosure", "care", "series", "note",
+)  # fmt: skip
 """What can be told of many items at once."""
 
 

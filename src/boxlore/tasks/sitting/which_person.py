@@ -4,7 +4,8 @@ The choices are those of the registry who may be meant, the teller or the teller
 “Mum”), somebody new, and nobody, who stands first where the words rule somebody out. As with places (`which_place`) a
 choice is kept as the confirmed reading of the same statement: the words stay as they were told, and undo brings the
 question back. “Nobody” takes only the question away. Whoever was named only in a remark (“Anna leaning on Dot”) is told
-by the choice, in words of their own.
+by the choice, in words of their own. What a voice calls somebody in several pictures is asked in the first of them, and
+the choice is kept for all that wait for it.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -29,7 +30,7 @@ from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.telling.same_given_name import without_whose
+from boxlore.tasks.telling.same_given_name import waiting_alike, without_whose
 from boxlore.tasks.telling.understanding import person_reading
 
 MOST_KNOWN = 6
@@ -51,13 +52,20 @@ class Meant:
 @dataclass(frozen=True, slots=True)
 class OpenPerson:
     """A statement about somebody that asks who that is. `note` is the statement that notes the question; it may be
-    empty where several of the registry bear the name. `remarked` is a name that stands only in a remark of it."""
+    empty where several of the registry bear the name. `remarked` is a name that stands only in a remark of it. `alike`
+    are the statements (ids) that the same voice told in the same words and that wait for the same answer."""
 
     view: StatementView
     asks: str
     note: str
     choices: tuple[Meant, ...]
     remarked: str = ""
+    alike: tuple[str, ...] = ()
+
+    @property
+    def asked_before(self) -> bool:
+        """Whether an earlier picture asks the same, so that it need not be put again."""
+        return bool(self.alike) and self.alike[0] != self.view.statement
 
     @property
     def names(self) -> list[str]:
@@ -98,7 +106,11 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
         nobody = (_NOBODY,) if note and not view.asks else ()
         somebody = (*_known(known), *_new(name, sitting.teller.narrator(view.source)[1], *offered))
         choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
-        yield OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
+        alike: list[str] = []
+        if view.asks and not note:
+            ids = [person.id for person in known]
+            alike = waiting_alike(sitting.collection, view.statement, view.source, view.words, ids)
+        yield OpenPerson(view, note.words if note else asks, note.id if note else "", choices, alike=tuple(alike))
     yield from _of_remarks(sitting, record, notes)
 
 
@@ -203,6 +215,7 @@ def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: 
     choice = numbered(question.choices, number)
     act = sitting.collection.act(f"who is meant: {(question.remarked or question.view.words)[:40]}")
     item, view = Subject(Kind.ITEM, record.id), question.view
+    further: list[str] = []
     if choice.person or choice.name:
         told = _told_too(sitting, question, item, act) if question.remarked else _said(sitting, view, item)
         if choice.own:
@@ -211,9 +224,13 @@ def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: 
         else:
             somebody = Subject(Kind.PERSON, choice.person) if choice.person else _made(sitting, view, choice.name, act)
             act.readings.append((told.id, person_reading(somebody)))
+            further = [ident for ident in question.alike if ident != told.id]
+            act.readings += [(ident, person_reading(somebody)) for ident in further]
     if question.note:
         act.state(item, "asked", "", replaces=question.note, audience="keeper", sitting=sitting.id)
     sitting.finish(act, record.id)
+    if further:
+        return f"{choice.words}; in {several(len(further), 'further picture')} too"
     return choice.words
 
 

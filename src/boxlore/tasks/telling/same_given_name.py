@@ -3,10 +3,12 @@
 Two rules of our own. A name alone that was told in one other item so far asks once, unless it was in this sitting and
 by the same voice. A name with whose it is (`our Pauline`, `their Pauline`, `Pauline (their, as a baby)`) is whoever the
 same voice called by these words before; where nobody was called so, it asks, whoever else has the name. Once the keeper
-has said who it is, these words of this voice are that person, and nobody is asked again.
+has said who it is, these words of this voice are that person, and nobody is asked again, though several have the name;
+where the keeper says nothing, the question is put once, and its answer holds for every picture of which these words of
+this voice wait for it.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from boxlore.core.people.names.parts import NameParts
@@ -16,7 +18,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.people_asked import before_brackets
-from boxlore.core.statements import Kind, Reading, Statement
+from boxlore.core.statements import Kind, Reading, Source, Statement, fold
 from boxlore.tasks.collection.opening import Act, Collection
 
 _OURS = "our"
@@ -58,6 +60,28 @@ def _owner(words: str) -> str:
     return plain if plain.endswith(("'s", "’s")) else ""
 
 
+def alike(told: str) -> str:
+    """What is the same of two names that were told in the same words, whatever brackets add."""
+    return fold(before_brackets(told))
+
+
+def waiting_alike(collection: Collection, statement: str, source: Source, words: str, ids: Sequence[str]) -> list[str]:
+    """Of which statements (ids, oldest first, this one among them) the same voice waits for the same answer: they name
+    one of these people (ids) by the same words, and ask who that is. None for more than a given name alone, in which
+    somebody else may be meant each time."""
+    if not is_given_alone(words):
+        return [statement]
+    rows = [
+        (told, reading)
+        for told, reading in collection.store.meaning(ids)
+        if told.field == "person" and told.subject.kind is Kind.ITEM and told.source == source
+        if alike(told.words) == alike(words) and whose(told.words) == whose(words) and reading is not None
+    ]
+    if len({id_meant(reading) for _, reading in rows if reading.usable}) > 1:  # the voice calls two people so
+        return [statement]
+    return [told.id for told, reading in rows if not reading.usable]
+
+
 class SameGivenName:
     """Answers for one collection, of the act in hand."""
 
@@ -81,15 +105,18 @@ class SameGivenName:
             if len(called_so) == 1:
                 return replace(reading, value=PersonRef(called_so.pop()), asks=False)
             return replace(reading, asks=True)
-        return replace(reading, asks=reading.asks or self._may_be_another(act, statement, meant))
+        if reading.asks:  # several have the name
+            called_so = self._called("", statement, tuple(namesakes), alike(words))
+            return replace(reading, value=PersonRef(called_so.pop()), asks=False) if len(called_so) == 1 else reading
+        return replace(reading, asks=self._may_be_another(act, statement, meant))
 
-    def _called(self, owner: str, statement: Statement, namesakes: tuple[str, ...]) -> set[str]:
-        """Whoever of these the same voice called so before, in an item."""
+    def _called(self, owner: str, statement: Statement, namesakes: tuple[str, ...], name: str = "") -> set[str]:
+        """Whoever of these the same voice called so before, in an item; with `name`, by no more than that."""
         return {
-            id_meant(reading)
-            for told, reading in self._collection.store.meaning(namesakes)
-            if told.field == "person" and told.source == statement.source and whose(told.words) == owner
-            if reading is not None and reading.usable and id_meant(reading) in namesakes
+            ident
+            for told, ident in self._told_of(namesakes)
+            if told.source == statement.source and whose(told.words) == owner
+            if not name or alike(told.words) == name
         }
 
     def _may_be_another(self, act: Act, statement: Statement, ident: str) -> bool:
@@ -106,9 +133,12 @@ class SameGivenName:
 
     def _told_alone(self, ident: str) -> Statement | None:
         """The statement that somebody is in a picture, where there is one alone."""
-        shown = [
-            told
-            for told, reading in self._collection.store.meaning((ident,))
-            if told.field == "person" and reading is not None and reading.usable and id_meant(reading) == ident
-        ]
+        shown = [told for told, _ in self._told_of((ident,))]
         return shown[0] if len({told.subject for told in shown}) == 1 else None
+
+    def _told_of(self, people: tuple[str, ...]) -> Iterator[tuple[Statement, str]]:
+        """The statements that one of these people (ids) is in a picture, and who."""
+        for told, reading in self._collection.store.meaning(people):
+            ident = id_meant(reading) if reading is not None and reading.usable else ""
+            if told.field == "person" and ident in people:
+                yield told, ident

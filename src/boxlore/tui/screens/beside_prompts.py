@@ -48,7 +48,8 @@ def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) ->
     if (name := open_name(sitting, record)) is not None:
         yield f"? {name.question} ", ("Ctrl+P", "bold")
     to_ask = sitting.to_ask(record.id)
-    if people := list(open_people(sitting, record)):
+    everyone = list(open_people(sitting, record))
+    if people := [question for question in everyone if not question.asked_before]:
         person = people[0]
         numbered = " · ".join(f"{number} {short(words, 34)}" for number, words in enumerate(person.names, 1))
         yield f"? {person.asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}"
@@ -56,7 +57,7 @@ def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) ->
         asked = {question.asks for question in people}
         to_ask = [words for words in to_ask if words not in asked]
     at_prompts = [prompt.field for prompt in prompts if prompt.reads in CHOSEN_AT_PROMPTS]
-    at_prompts += ["person"] * bool(people)
+    at_prompts += ["person"] * bool(everyone)
     at_prompts += [conflict.field for conflict in record.conflicts]
     yield from ((f"? {from_inside(words)}",) for words in sitting.gentle_questions(record, but=at_prompts))
     yield from ((f"→ {words}",) for words in to_ask)

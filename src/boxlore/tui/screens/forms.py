@@ -161,7 +161,8 @@ class Form(Card):
         )
         paths += "Tab takes the first one shown. " if any(blank.known for blank in self._blanks) else ""
         at_once = " Ctrl+S: the rest as it stands." if len(self._blanks) > 2 else ""
-        return f"{paths}Enter goes on; after the last line it is done.{at_once} Esc goes back."
+        goes_on = "goes on; after the last line it is done" if len(self._blanks) > 1 else "is done"
+        return f"{paths}Enter {goes_on}.{at_once} Esc goes back."
 
     def on_mount(self) -> None:
         self.set_class(self.app.size.height < LOW, "-low")
@@ -232,7 +233,8 @@ class Form(Card):
     def on_descendant_focus(self) -> None:
         for at in range(len(self._blanks)):
             self._show_hint(at)
-        self.call_after_refresh(self._labels[self._here()].scroll_visible, animate=False)
+        for part in (self._hints, self._words, self._labels):  # where not all of them have room, the label has it
+            self.call_after_refresh(part[self._here()].scroll_visible, animate=False)
         if self._here() == 0:  # what stands above the first line is seen with it
             self.call_after_refresh(self._lines.scroll_home, animate=False)
 

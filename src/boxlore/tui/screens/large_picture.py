@@ -55,6 +55,8 @@ class PictureHost(Protocol):
 
     async def action_undo(self) -> None: ...
 
+    async def turn_item(self, by: int) -> None: ...
+
     def name_marker(self, ident: str) -> None: ...
 
     def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None: ...
@@ -63,12 +65,15 @@ class PictureHost(Protocol):
 class LargeScreen(Screen[None]):
     """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer.
 
-    A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it.
+    A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it. PgDn and PgUp go
+    to another photograph, whose picture is large too.
     """
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
         ("f2,space,tab", "other"),
+        ("pagedown", "turn(1)"),
+        ("pageup", "turn(-1)"),
         ("left", "move(-1, 0)"),
         ("right", "move(1, 0)"),
         ("up", "move(0, -1)"),
@@ -120,7 +125,7 @@ class LargeScreen(Screen[None]):
     def _draw(self) -> None:
         scan, scans = self.scan, self._host.record.scans
         side = f"{SIDES.get(scan.side, scan.side)} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
-        self._top.tell(f"{self._host.record.number} · {side}{self._file_name()}", "F2 next side · Esc back")
+        self._top.tell(f"{self._host.record.number} · {side}{self._file_name()}", "F2 next side · Esc closes")
         self._say_names(scan)
         if scan is None:
             self._picture.show(NO_PICTURE)
@@ -151,7 +156,7 @@ class LargeScreen(Screen[None]):
         how = (
             f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
             if hand
-            else "Arrows and Enter set one, + and - zoom, a digit goes to one."
+            else "Arrows and Enter set one, + and - zoom, a digit goes to one, PgDn to the next photograph."
         )
         self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
 
@@ -194,6 +199,20 @@ class LargeScreen(Screen[None]):
         if self._host.record.scans:
             self._host.showing.turn(self._at % len(self._host.record.scans))
         self._show()
+
+    async def action_turn(self, by: int) -> None:
+        """Show the next photograph (`by` 1), or the one before; one with a care note stays covered until that is
+        read."""
+        host = self._host
+        before = host.record.id
+        await host.turn_item(by)
+        if host.showing.is_covered(host.record.id):
+            self.action_close()
+            return
+        self._at, self._window, self._aim, self._hand = 0, WHOLE, None, ""
+        self._show()
+        if host.record.id == before:
+            self._tell("That was the last." if by > 0 else "This is the first.")
 
     def action_move(self, right: int, down: int) -> None:
         """Move the cross. The first arrow puts it at the marker in hand, else in the middle of what is shown."""

@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.fields.table import FIELDS
+from boxlore.tasks.sitting.correcting import to_settle
 from boxlore.tasks.sitting.which_date import read_date
 from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.sitting.which_place import open_place, read_place
 from boxlore.tui.screens.beside_prompts import CHOSEN_AT_PROMPTS
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.settling import to_settle
 from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.screens.which_meant import ask_which
 from boxlore.tui.screens.which_name import ask_which_name

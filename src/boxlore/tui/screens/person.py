@@ -20,7 +20,7 @@ from boxlore.tui.screens.person_actions import ask_about, names_known
 from boxlore.tui.screens.which_teller import ask_which_teller
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import source_words
-from boxlore.tui.widgets.row_list import Cells
+from boxlore.tui.widgets.row_list import Cells, widest
 
 
 class PersonScreen(ListScreen):
@@ -37,6 +37,8 @@ class PersonScreen(ListScreen):
         self._host, self._ident = host, ident
         self._told: list[Statement] = []
         self._meant: dict[str, str] = {}
+        self._labels = 0
+        """How wide the labels of all rows are."""
         """Who is meant by what is told, as the id of a statement and of a person."""
         self._namings: list[people_corrections.Naming] = []
         self._whole = Line(id="whole")
@@ -69,6 +71,7 @@ class PersonScreen(ListScreen):
         self._told = [said for said, _ in rows if FIELDS[said.field].told or said.words]
         self._meant = {said.id: id_meant(reading) for said, reading in rows if reading is not None}
         self._namings = people_corrections.namings(collection, person)
+        self._labels = widest([*(FIELDS[said.field].label for said in self._told), "Took it"])
         pictures = len({naming.item for naming in self._namings})
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
         self._top.tell(f"{person.name} · {count}", "Enter the row · A the person · Esc back")
@@ -86,13 +89,13 @@ class PersonScreen(ListScreen):
         if isinstance(row, people_corrections.Naming):
             said = row.statement
             label = "Took it" if said.field == "photographer" else "In it"
-            return ((f"{label:<15} ", "strong"), (f"{row.number:<10} ", "plain"),
-                    (short(f"{self._says(said)}: “{said.words}”", max(width - 28, 8)), "faint"))  # fmt: skip
+            about = short(f"{self._says(said)}: “{said.words}”", max(width - self._labels - 13, 8))
+            return (f"{label:<{self._labels}} ", "strong"), (f"{row.number:<10} ", "plain"), (about, "faint")
         if row is None:
             return ()
-        words = self._words(row)
-        return ((f"{FIELDS[row.field].label:<15.15} ", "strong"),
-                (f"{short(words, max(width - 40, 8)):<{max(width - 40, 8)}} ", "plain"),
+        words, room = self._words(row), max(width - self._labels - 25, 8)
+        return ((f"{FIELDS[row.field].label:<{self._labels}} ", "strong"),
+                (f"{short(words, room):<{room}} ", "plain"),
                 (short(self._says(row), 22), "faint"))  # fmt: skip
 
     def _words(self, said: Statement) -> str:

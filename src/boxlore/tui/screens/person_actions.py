@@ -45,7 +45,7 @@ ABOUT = (
 )
 CHOOSE = ("", "→ to choose")
 """What a line shows in which nothing is chosen: nobody's consent is filled in for them."""
-MATTERS = (CHOOSE, *((str(matter), str(matter)) for matter in Matter))
+MATTERS = (CHOOSE, *((str(matter), str(matter)) for matter in Matter), (" ".join(Matter), "all of these"))
 CAPACITIES = (CHOOSE, *((str(capacity), str(capacity)) for capacity in Capacity))
 ALLOWED = (CHOOSE, ("yes", "yes"), ("no", "no, or no longer"))
 
@@ -203,7 +203,7 @@ async def _consent(host: AboutHost) -> None:
         day = host.sitting.collection.clock.today().isoformat()
         try:
             given = make_consent(
-                [answers["matter"]], day, given=answers["given"] == "yes", capacity=answers["capacity"],
+                answers["matter"].split(), day, given=answers["given"] == "yes", capacity=answers["capacity"],
                 by=answers["by"], witness=answers["witness"],
             )  # fmt: skip
             again = people_corrections.allow(host.sitting, host.person, given)

@@ -1,6 +1,6 @@
 """The card that settles which of several answers is used: each answer with who says so, both, or none."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from typing import Any, Protocol
 
 from textual.app import App
@@ -29,18 +29,14 @@ class SettlingHost(Protocol):
     def app(self) -> App[Any]: ...
 
 
-def to_settle(record: Record, field: str) -> Sequence[StatementView]:
-    """The answers of which one is used; none where only one is told, or where the field gathers all of them."""
-    answers = record.all(field)
-    return () if len(answers) < 2 or FIELDS[field].many else answers
-
-
 async def ask_settle(
     host: SettlingHost, record: Record, field: str, done: Callable[[str], None], first: StatementView | None = None
 ) -> None:
     """Open the card for this field of an item; `first` is the answer that stands first, with the cursor. `done` is
     called with what was done, in a sentence."""
-    answers = sorted(to_settle(record, field), key=lambda view: first is None or view.statement != first.statement)
+    answers = sorted(
+        correcting.to_settle(record, field), key=lambda view: first is None or view.statement != first.statement
+    )
     choices = [
         *(Choice(view.statement, f"“{short(view.words, WIDEST)}”", who_says(view)) for view in answers),
         Choice(BOTH, "Keep both" if len(answers) == 2 else "Keep all", "each may be so: two days, two names", key="k"),

@@ -39,7 +39,7 @@ class ManyHost(Protocol):
 SAME_KEYS = dict(zip(SAME, "12345s", strict=True))
 KEYS = {
     "occasion": "o", "date": "d", "place": "p", "person": "w", "photographer": "f", "process": "r", "enclosure": "e",
-    "care": "c", "note": "n", "audience": "a", "move": "m", "none": "0",
+    "care": "c", "series": "v", "note": "n", "audience": "a", "move": "m", "none": "0",
 }  # fmt: skip
 """The key of each line: it stays the same where the lines above it come and go."""
 

@@ -35,12 +35,13 @@ class ItemScreen(ItemOver):
     # from item to item
 
     async def action_next_item(self) -> None:
-        await self._turn(1)
+        await self.turn_item(1)
 
     async def action_item_before(self) -> None:
-        await self._turn(-1)
+        await self.turn_item(-1)
 
-    async def _turn(self, by: int) -> None:
+    async def turn_item(self, by: int) -> None:
+        """Show the next photograph (`by` 1), or the one before, once the words of this one are kept."""
         settled = await self.settled(turning=True)
         position = self._following(by)
         if settled and position is not None:
@@ -152,7 +153,7 @@ class ItemScreen(ItemOver):
         if not await self.can_write(block):
             return
         if block.text.strip():
-            self.say("There are words in this prompt. “Not known” is for when there is nothing to say.", bad=True)
+            self.say("There are words in this answer. “Not known” is for when there is nothing to say.", bad=True)
             return
         self.sitting.not_known(self.record, block.prompt)
         self.refresh_record()

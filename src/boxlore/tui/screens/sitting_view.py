@@ -15,6 +15,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.beginning import Way
+from boxlore.tasks.sitting.correcting import to_settle
 from boxlore.tasks.sitting.course import consent_due, due_words, suggest_end
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
@@ -26,7 +27,7 @@ from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.beside_prompts import legend, worth_asking
-from boxlore.tui.screens.settling import ask_settle, to_settle
+from boxlore.tui.screens.settling import ask_settle
 from boxlore.tui.screens.sitting_markers import MarkingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.fetching import Fetch

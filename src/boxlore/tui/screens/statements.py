@@ -9,7 +9,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.language_names import language_name
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Conflict, Record, StatementView
-from boxlore.core.statements import Said
+from boxlore.core.statements import Said, fold
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.people_corrections import Naming
@@ -27,11 +27,11 @@ from boxlore.tui.screens.list_screen import ListScreen, taken_back
 from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.screens.not_this_person import NOT_THIS, put_right
 from boxlore.tui.screens.person_actions import names_known
-from boxlore.tui.screens.settling import ask_settle, to_settle
+from boxlore.tui.screens.settling import ask_settle
 from boxlore.tui.screens.which_teller import ask_which_teller
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import marks, source_words, who_says
-from boxlore.tui.widgets.row_list import Cells
+from boxlore.tui.widgets.row_list import Cells, widest
 
 WHO = ("person", "named", "photographer")
 """Fields that say who somebody is."""
@@ -42,7 +42,7 @@ CORRECT = (
 REST = (
     Choice("withdraw", "Take this answer back", "the history keeps it"),
     Choice("settle", "Choose which answer is used", "the others stay on record"),
-    Choice("audience", "Who may see it", "anyone, family, keeper, an archive later"),
+    Choice("audience", "Who may see it", "anyone, family, keeper, archive"),
     Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("history", "History", "what was said, what became of it"),
 )
@@ -78,6 +78,10 @@ class SaidScreen(ListScreen):
         self._sitting, self._record, self._changed = sitting, record, changed
         self._views: list[StatementView] = []
         self._numbers: dict[str, int] = {}
+        self._names: dict[str, str] = {}
+        """Who is meant by each statement (its id) that names somebody."""
+        self._labels = 0
+        """How wide the labels of all rows are."""
         self._alike: set[str] = set()
         """The ids of statements that another one reads like, so that each is told with when it was said."""
         self._whole = Line(id="whole")
@@ -93,10 +97,13 @@ class SaidScreen(ListScreen):
 
     def _load(self) -> None:
         self._record = self._sitting.record(self._record.id)
+        shown = self._record.people
+        self._names = {person.told.statement: person.name for person in shown if person.person}
         marked = [person.told for person in self._record.shown() if person.number]
         known_ids = {view.statement for rows in self._record.told.values() for view in rows}
         self._views = [view for name in FIELDS.in_order(self._record.told) for view in self._record.all(name)]
         self._views += [view for view in marked if view.statement not in known_ids]
+        self._labels = widest(FIELDS[view.field].label for view in self._views)
         rows = Counter(self._read(view) for view in self._views)
         self._alike = {view.statement for view in self._views if rows[self._read(view)] > 1}
         self._numbers = {person.told.statement: person.number for person in self._record.shown() if person.number}
@@ -106,8 +113,13 @@ class SaidScreen(ListScreen):
 
     def _read(self, view: StatementView) -> tuple[str, ...]:
         """What the row of a statement says of it."""
-        words = f"{who_says(view)}: “{' '.join(view.words.split())}”"
+        words = f"{who_says(view)}: “{' '.join(view.words.split())}”{self._meant(view)}"
         return FIELDS[view.field].label, _state(view, self._record), words, marks(view)
+
+    def _meant(self, view: StatementView) -> str:
+        """“ = Jaan Tamm”: who is meant, where the words do not give the name."""
+        name = self._names.get(view.statement, "")
+        return f" = {name}" if fold(name) not in fold(view.words) else ""
 
     def _cells(self, at: int, width: int) -> Cells:
         view = self._views[at]
@@ -118,9 +130,9 @@ class SaidScreen(ListScreen):
             extra = ", ".join(part for part in (extra, *apart) if part)
         extra = f"  ({extra})" if extra else ""
         return (
-            (f"{FIELDS[view.field].label:<15.15} ", "strong"),
+            (f"{FIELDS[view.field].label:<{self._labels}} ", "strong"),
             (f"{state:<9} ", "faint"),
-            (short(about, max(width - 26 - len(extra), 8)) + extra, "plain"),
+            (short(about, max(width - self._labels - 11 - len(extra), 8)) + extra, "plain"),
         )
 
     def _at_row(self) -> None:
@@ -133,7 +145,8 @@ class SaidScreen(ListScreen):
         extra = f" · {marks(view)}" if marks(view) else ""
         heard = cite(self._sitting.collection, view)
         extra += f" · heard in {heard}" if heard else ""
-        self._whole.say(f"“{view.words}”\n", (f"{who_says(view)} · {when}{language}{extra}", "$faint"))
+        about = f"{who_says(view)} · {when}{language}{extra}"
+        self._whole.say(f"“{view.words}”{self._meant(view)}\n", (about, "$faint"))
 
     async def _clicked(self) -> None:
         self._at_row()
@@ -196,7 +209,7 @@ class SaidScreen(ListScreen):
 
     async def _withdraw(self, view: StatementView) -> None:
         correcting.withdraw(self._sitting, self._record, view)
-        self.done("Taken back: it holds no more.")
+        self.done("Taken back: it is used no more.")
 
     async def _audience(self, view: StatementView) -> None:
         def answer(value: Answers) -> str:
@@ -223,7 +236,7 @@ class SaidScreen(ListScreen):
         await Form("Which language is it in?", [blank], answer).open(self.app)
 
     async def _settle(self, view: StatementView) -> None:
-        if not to_settle(self._record, view.field):
+        if not correcting.to_settle(self._record, view.field):
             self.say("Nothing else is said here, so there is nothing to settle.")
             return
 

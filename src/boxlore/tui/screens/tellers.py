@@ -107,7 +107,7 @@ async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Th
 
     choices = [
         Choice("read", "Read it out and note it", "before anything is asked", key="r"),
-        Choice("later", "Not now", "“Sit”, “This sitting” has it too", key="n"),
+        Choice("later", "Not now", "later: Esc, “Sit”, “This sitting”", key="n"),
     ]
     if teller.terms:
         choices.insert(0, Choice("stands", "Still as agreed", "I asked again today", key="a"))

@@ -1,8 +1,9 @@
 """A list of any length: only the rows on the screen are asked for and drawn."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from typing import ClassVar
 
+from rich.cells import cell_len
 from rich.segment import Segment
 from textual import events
 from textual.geometry import Region, Size
@@ -12,6 +13,11 @@ from textual.strip import Strip
 
 Cells = Sequence[tuple[str, str]]
 """The parts of a row: words, and a style class (plain, faint, strong)."""
+
+
+def widest(labels: Iterable[str]) -> int:
+    """How wide a column is that shows these labels whole."""
+    return max(map(cell_len, labels), default=0)
 
 
 class Rows(ScrollView):

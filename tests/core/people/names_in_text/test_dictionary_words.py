@@ -17,7 +17,7 @@ from boxlore.core.people.names_in_text.known_words import is_noun_in, words_know
 FAMILIES = (
     "Falk Vinter Ström Bianchi Summers Fairweather Montenegro Berg König Klein Sommer Richter Brunnen Zając Baran Kask "
     "Mäki Oja Rivers Campos Lang Blanc Fiore Kivi Rivière Hiver Chevalier Marchand Lund Hirsch Kovář Holub Õunapuu "
-    "Petit Lahti Kuusik Upe Зима Wrona Zimmermann Kuusk Tamm Lepp Susi Spring Bosco Bakke Smed Monti"
+    "Brandt Petit Lahti Kuusik Upe Зима Wrona Zimmermann Kuusk Tamm Lepp Susi Spring Bosco Bakke Smed Monti"
 ).split()
 PEOPLE = [
     *(person(family, given="Xerxes", family=family) for family in FAMILIES),
@@ -42,7 +42,7 @@ NOBODY = [
     "Kleine Kinder vor der Schule", "Die Kleinen sitzen vorne.", "Zające biegały po polu.",
     "Petits et grands dans la cour", "Bakken bak huset var bratt.",
     # one slip away
-    "Hinter dem Haus steht ein Baum.",
+    "Hinter dem Haus steht ein Baum.", "Nach dem Brand stand nur noch der Schornstein.",
     # by what is told
     "Mäki oli jyrkkä ja reki kaatui.", "Oja voolas läbi karjamaa.", "Rivers were in flood.", "Campos eran grandes.",
     "Der Berg war sehr steil.", "Upe bija aizsalusi.", "Зима была очень снежная.",
@@ -81,7 +81,7 @@ ASKED = [
     "Bianchi e fiori", "Der alte König lacht.", "Monti era giovane.", "Via Mark, 1975", "Holubovi přišli.",
     "Then Rivers was asleep.", "Königin Klein", "Sommer lachte.", "Hiver arriva en retard.", "Kuusik mängis.",
     "Wrona śmiała się.", "Зима приехала.", "Kivi sees maja", "Lahti rannalla", "Chiara era felice.",
-    "Am Tisch Klein und Berg", "Oja lahkus.",
+    "Am Tisch Klein und Berg", "Oja lahkus.", "the Brand girl",
 ]  # fmt: skip
 
 

@@ -577,6 +577,17 @@ OTHERWISE = [
     (person("hazel", given="Oriana", family="Winterbourne"), "asked", ("WINTER\nBOURNE",)),
     (person("hazel", given="Oriana", family="Winterbourne"), "none", ("Winter Bourne", "WINTER, BOURNE")),
     (person("stj", given="Vivienne", family="St John-Clare"), "asked", ("the Clare girl",)),
+    (
+        person("hz", given="Hazel", family="Price"), "asked",
+        ("Хейзел Прайс, Лондон", "с Хейзел Прайс", "Χέιζελ Πράις, Αθήνα"),
+    ),
+    (person("pierre", given="Pierre", family="Chevalier"), "asked", ("Πιέρ Σεβαλιέ, Αθήνα",)),
+    (person("cc", given="Cécile", family="Marchand"), "asked", ("Σεσίλ Μαρσάν",)),
+    (person("hz", given="Hazel", family="Price"), "none", ("Прус и хозяйка", "Прайс на полке", "Πρός")),
+    (person("tm", given="Theodore", family="Marsh"), "asked", ("Theodor Marsch, Napier",)),
+    (person("tm", given="Theodore", family="Marsh"), "none", ("Marsch der Garde",)),
+    (person("hj", given="Hans-Jürgen", family="Schäfer"), "none", ("Ein Schäferhund bewachte den Hof.",)),
+    (person("hj", given="Hans-Jürgen", family="Schäfer"), "sure", ("schaeferhj_1963.jpg", "#vonschäferjürgen")),
     (person("li", given="Min", family="Li"), "asked", ("Mrs Li",)),
     (person("mary", given="Eleanor Mary", family="Tull"), "none", ("May 1931: the flood", "12 May")),
     (person("mary", given="Eleanor Mary", family="Tull"), "asked", ("May told me",)),
@@ -590,6 +601,16 @@ def test_a_name_written_otherwise(who: Person, verdict: str, texts: tuple[str, .
     7; figures for letters: common practice, no source."""
     found = finder([who], [])
     assert {words: answer(words, found)[0] for words in texts} == dict.fromkeys(texts, verdict)
+
+
+def test_a_family_name_with_a_particle_in_the_whole_name_of_a_dead_one_is_explained() -> None:
+    lieve, cornelis = (
+        person("lieve", given="Lieve", family="de Groot"),
+        person("cor", given="Cornelis", family="de Groot"),
+    )
+    found = finder([lieve], [cornelis])
+    assert found.hits("Cornelis de Groot bij de molen.") == []
+    assert answer("Het huis van de Groot", found) == ("asked", "lieve")
 
 
 def test_a_hit_over_references_has_its_place_in_the_words_as_told() -> None:

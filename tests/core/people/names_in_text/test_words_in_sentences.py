@@ -49,7 +49,7 @@ NOBODY = [
     "The Union Jack flew.", "Green fields of rye",
     "Miles of whitewashed fences", "Young white women", "Black deep lakes", "Pat him gently",
     "Summer temperatures rose", "Don’t be late", "may be the old wharf", "a mark on the wall", "the page is torn",
-    "he will come", "no place for a boat",
+    "he will come", "no place for a boat", "Robin eggs were blue.", "The Ivy hedges ran down to the gate.",
 ]  # fmt: skip
 SOMEBODY = [
     "The King’s eldest has it.", "Ivy covers the cake.", "Ivy grew up here.", "Ivy has grown since.",

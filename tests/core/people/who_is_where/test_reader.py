@@ -102,6 +102,17 @@ def test_a_name_typed_small_is_one_if_the_family_has_it() -> None:
     assert [person.asks != "" for person in read_who("zelophehad, barley", known).people] == [False, True]
 
 
+DOUBTED = [
+    ("The girl on the left might well be Ann", True), ("It may be Ann", True), ("Ann, but I'm not certain", True),
+    ("The girl on the left is Ann", False),
+]  # fmt: skip
+
+
+@every_row(("words", "doubted"), DOUBTED)
+def test_a_verb_of_doubt_makes_the_name_unsure(words: str, doubted: bool) -> None:
+    assert [(person.words, person.unsure) for person in read_who(words).people] == [("Ann", doubted)]
+
+
 def test_names_one_by_one_are_those_of_people_known() -> None:
     assert one_by_one("Anna (Ruth's cousin), ?, Tom") == ["Anna (Ruth's cousin)", "Tom"]
 
@@ -128,6 +139,9 @@ IN_THE_PICTURE_TOO = [
     ("Rose Fleury devant la maison des Martin", ""),
     ("Mrs Orr's maid Bridget", ""), ("Ivy on Mrs Orr's knee", "Orr"), ("Harold, according to Ethel", ""),
     ("Hilda in her mother's arms", "her mother"), ("папа с мамой", "мамой"),
+    ("Stojí dědeček s malým Toníkem", "Toníkem"), ("Sėdi močiutė su mažuoju Kaziuku", "Kaziuku"),
+    ("Mari koos väikese Jaanikesega", "Jaanikesega"),
+    ("dziadek z psem Burkiem", ""),
     ("Ida in her Easter hat", ""), ("Ida (with the dog Rex)", ""), ("Anna (Ruth's cousin)", ""), ("Ida (in May)", ""),
 ]  # fmt: skip
 

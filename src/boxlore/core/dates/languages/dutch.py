@@ -75,7 +75,7 @@ DUTCH = Language(
         "likelier": "'t zal eerder|t zal eerder|het zal eerder|zal eerder|eerder|is eerder|was eerder|waarschijnlijk eerder|misschien eerder|maar eerder",
         "night_to": "in de nacht op|de nacht op|nacht op",
         "fortnight": "veertien dagen|14 dagen",
-        "numbered": "rugnummer|schaal|locomotief|wagon|tel nr|inv nr|kamer|vlucht|nr|huisnr|huisnummer|nummer|blz|bladzijde|tel|neg|neg nr|negatief nr",
+        "numbered": "rugnummer|schaal|locomotief|wagon|tel nr|inv nr|kamer|vlucht|nr|huisnr|huisnummer|nummer|blz|bladzijde|tel|neg|neg nr|negatief nr|telefoon",
         "measured": "meter|gulden|man|meters|frank|km",
         "or_year_after": "of het jaar erna|of het jaar daarna|of een jaar later|of het jaar erop|of het volgende jaar|of een jaar erna",
         "or_year_before": "of het jaar ervoor|of het jaar daarvoor|of een jaar eerder|of een jaar ervoor",

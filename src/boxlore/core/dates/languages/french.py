@@ -74,7 +74,7 @@ FRENCH = Language(
         "likelier": "plutôt|c'est plutôt|c'était plutôt|ce serait plutôt|sans doute plutôt|probablement plutôt",
         "fortnight": "quinze jours|une quinzaine|quinzaine",
         "street_of": "rue",
-        "numbered": "dossard|matricule|wagon|inv|cote|échelle|chambre|n°|nº|numéro|frs|page|tél|réf|nég|neg|négatif n°",
+        "numbered": "dossard|matricule|wagon|inv|cote|échelle|chambre|n°|nº|numéro|frs|page|tél|réf|nég|neg|négatif n°|téléphone",
         "measured": "mètres|francs|hommes|kilomètres|kg|frs",
         "or_year_after": "ou l'année suivante|ou l'année d'après|ou un an plus tard|ou un an après|ou l'an d'après|ou l'année après",
         "or_year_before": "ou l'année précédente|ou l'année d'avant|ou un an plus tôt|ou un an avant|ou l'an d'avant",

@@ -106,7 +106,7 @@ GERMAN = Language(
         "night_to": "in der nacht auf|in der nacht auf den|in der nacht zu|in der nacht zum|nacht auf|nacht auf den|nacht zum|nacht zu",
         "fortnight": "vierzehn tage|14 tage|vierzehn tagen",
         "second_morrow": "am übernächsten tag nach|der übernächste tag nach|übernächster tag nach",
-        "numbered": "startnummer|startnr|waggon|wagen nr|akte|sig|signatur|autonummer|lokomotive|maßstab|massstab|lok|baureihe|zimmer|flug|nr|hausnr|hausnummer|nummer|bild nr|blatt nr|dm|rm|mk|seite|kat nr|inv nr|neg nr|bestell nr|tel|telefon|fernruf|feldpostnr|feldpost nr|artikel|art nr|neg|negativ nr|negativnr",
+        "numbered": "startnummer|startnr|waggon|wagen nr|akte|sig|signatur|autonummer|lokomotive|maßstab|massstab|lok|baureihe|zimmer|flug|nr|hausnr|hausnummer|nummer|bild nr|blatt nr|dm|rm|mk|seite|kat nr|inv nr|neg nr|bestell nr|tel|telefon|fernruf|feldpostnr|feldpost nr|artikel|art nr|neg|negativ nr|negativnr|fernsprecher|ruf nr",
         "measured": "meter|mark|kilometer|mann|tonnen|seelen|rm|dm|pfennig|pfund|zentner|sek|sekunden|höhenmeter",
         "or_year_after": "oder ein jahr später|oder das jahr darauf|oder im jahr darauf|oder ein jahr danach|oder im folgenden jahr|oder im nächsten jahr|oder das jahr danach|oder ein jahr drauf",
         "or_year_before": "oder ein jahr früher|oder ein jahr davor|oder das jahr davor|oder im jahr davor|oder ein jahr vorher|oder das jahr zuvor|oder im jahr zuvor",

@@ -91,7 +91,7 @@ HUNGARIAN = Language(
         "likelier": "inkább|talán inkább|valószínűbben",
         "old_style": "régi naptár szerint|a régi naptár szerint|régi időszámítás szerint|julián naptár szerint|a julián naptár szerint|julián",
         "new_style": "új naptár szerint|az új naptár szerint|új időszámítás szerint|gergely-naptár szerint",
-        "numbered": "mozdony|rajtszám|méretarány|szoba|házszám|szám|ft|old|oldal|tel",
+        "numbered": "mozdony|rajtszám|méretarány|szoba|házszám|szám|ft|old|oldal|tel|telefon|távbeszélő",
         "measured": "méter|korona|forint|pengő|fő|ft|tengerszint feletti",
         "or_year_after": "vagy egy évvel később|vagy a következő évben|vagy a rákövetkező évben|vagy rá egy évre",
         "or_year_before": "vagy egy évvel korábban|vagy az előző évben|vagy egy évvel előbb",

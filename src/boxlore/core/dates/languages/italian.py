@@ -91,7 +91,7 @@ ITALIAN = Language(
         "before_christ": "a c|avanti cristo",
         "measured": "metri|lire|chilometri",
         "street_of": "via|viale|piazza",
-        "numbered": "scala|pettorale|matricola|inv|vagone|camera n|stanza|nr|n°|nº|lire|pag|pagina|tel|rif|neg|negativo n",
+        "numbered": "scala|pettorale|matricola|inv|vagone|camera n|stanza|nr|n°|nº|lire|pag|pagina|tel|rif|neg|negativo n|telefono",
         "same": "lo stesso|la stessa|stesso|stessa",
         "infant": "appena nata|appena nato|neonato|neonata|bebè",
         "small": "piccolo|piccola|bambino|bambina",

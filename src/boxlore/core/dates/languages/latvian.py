@@ -98,7 +98,7 @@ LATVIAN = Language(
         "turn": "gadsimtu mija",
         "before_christ": "p m ē",
         "measured": "metri|lati|rubļi|latu|rubļu",
-        "numbered": "lokomotīve|mērogs|starta numurs|vagons|nr|numurs|lpp|tel|ls|neg|kadrs|negatīvs nr",
+        "numbered": "lokomotīve|mērogs|starta numurs|vagons|nr|numurs|lpp|tel|ls|neg|kadrs|negatīvs nr|telefons|tālrunis",
         "same": "tajā pašā|tas pats|tā pati|tā paša",
         "infant": "jaundzimusi|jaundzimušais|zīdaine|zīdainis|mazulis",
         "small": "mazs|maza|bērns",

@@ -97,7 +97,7 @@ LITHUANIAN = Language(
         "turn": "amžių sandūra|amžių sandūroje",
         "before_christ": "pr kr|p m e",
         "measured": "metrų|litų|rublių",
-        "numbered": "garvežys|mastelis|starto numeris|vagonas|nr|numeris|psl|tel|neg|kadras|negatyvas nr",
+        "numbered": "garvežys|mastelis|starto numeris|vagonas|nr|numeris|psl|tel|neg|kadras|negatyvas nr|telefonas",
         "same": "tą pačią|tais pačiais|ta pati|tų pačių",
         "infant": "naujagimis|naujagimė|kūdikėlis|kūdikis",
         "small": "mažas|maža|vaikas",

@@ -75,7 +75,7 @@ POLISH = Language(
         "likelier": "raczej|prędzej|chyba raczej|a raczej chyba",
         "night_to": "w noc na|noc na|w nocy na",
         "street_of": "ul|ulica|ulicy|aleja",
-        "numbered": "numer startowy|lokomotywa|parowóz|wagon|skala|sygnatura|pokój|nr|numer|zł|str|tel|inw|sygn|neg|klatka|negatyw nr",
+        "numbered": "numer startowy|lokomotywa|parowóz|wagon|skala|sygnatura|pokój|nr|numer|zł|str|tel|inw|sygn|neg|klatka|negatyw nr|telefon",
         "measured": "metrów|złotych|ludzi|zł|m n p m",
         "or_year_after": "lub rok później|albo rok później|lub w następnym roku|albo w następnym roku|albo rok potem|lub rok potem|czy rok później",
         "or_year_before": "lub rok wcześniej|albo rok wcześniej|lub w poprzednim roku|albo w poprzednim roku|czy rok wcześniej",

@@ -94,7 +94,7 @@ PORTUGUESE = Language(
         "before_christ": "a c|antes de cristo",
         "measured": "metros|réis|quilómetros|escudos",
         "street_of": "rua|avenida|praça",
-        "numbered": "dorsal|escala|locomotiva|quarto n|nº|n°|pág|página|tel|ref|neg|negativo nº",
+        "numbered": "dorsal|escala|locomotiva|quarto n|nº|n°|pág|página|tel|ref|neg|negativo nº|telefone",
         "same": "o mesmo|a mesma|mesmo|mesma",
         "infant": "recém-nascido|recém-nascida|recém nascida|recém nascido|bebé|bebê",
         "small": "pequeno|pequena|criança|em criança",

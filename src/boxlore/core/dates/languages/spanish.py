@@ -87,7 +87,7 @@ SPANISH = Language(
         "before_christ": "a c|antes de cristo|a de c",
         "measured": "metros|pesetas|kilómetros",
         "street_of": "calle|avenida|plaza",
-        "numbered": "dorsal|escala|locomotora|vagón|habitación nº|habitación|vuelo|núm|nº|n°|pta|ptas|pág|página|tel|tfno|ref|neg|negativo nº",
+        "numbered": "dorsal|escala|locomotora|vagón|habitación nº|habitación|vuelo|núm|nº|n°|pta|ptas|pág|página|tel|tfno|ref|neg|negativo nº|teléfono",
         "same": "el mismo|la misma|mismo|misma",
         "infant": "recién nacida|recién nacido|bebé|un bebé",
         "small": "pequeño|pequeña|un niño|una niña|chiquito|chiquita",

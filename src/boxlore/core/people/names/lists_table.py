@@ -381,12 +381,12 @@ GIVEN_IN_PICTURES = _words(
 alone, and take no name apart."""
 
 NORTHERN_GIVEN = _words(
-    "harald leif rolf arnulf ottar roald odd per pal pål jorund bernt bent sverre torvald tormod trygve yngve solveig astrid "
+    "harald leif rolf arnulf ottar roald odd per pal jorund bernt bent sverre torvald tormod trygve yngve solveig astrid "
     "anders anne arne asbjorn aslak berit birger birgitte bjorn borghild cecilie dorthe einar eivind elling embret erik erling "
     "espen gjertrud guri gunnar gudbrand gudrun haakon hakon halvard halvor hans helge ingeborg ingrid iver ivar jens johan jorgen "
     "jorgine kari karen kirsten kjell kjersti knud knut kristen kristian lars lisbet magnus maren margit marit marte mads mikkel "
-    "morten niels nils ola olaf olav ole oluf oline peder per peter ragnhild randi rasmus reidar sigrid signe sigurd simen sissel "
-    "siri sjur sofus soren sondre steinar sven svein sverre syver tarjei thora tollef tor torbjorn torgeir torgrim torkel torsten "
+    "morten niels nils ola olaf olav ole oluf oline peder peter ragnhild randi rasmus reidar sigrid signe sigurd simen sissel "
+    "siri sjur sofus soren sondre steinar sven svein syver tarjei thora tollef tor torbjorn torgeir torgrim torkel torsten "
     "trond ulrik aage aase asa"
 )
 """Given names of Norway and Denmark behind which a father's name may stand before a farm's. From memory; no source."""

@@ -44,7 +44,7 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman leading staff seaman mons monsignor baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
+    aircraftman aircraftwoman f/o p/o s/l f/s leading staff seaman mons monsignor baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
     med phil jur theol
     weduwe weduwnaar wed vdow venerable ven prebendary
     messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam
@@ -123,14 +123,14 @@ KIN_WORDS: dict[str, str] = {
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "opoe nanny mamo seanmhathair nagymama nagyanya nagyi nagyanyam nagymamam amma bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
-                        "baba babushka бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
+                        "baba babushka бабушка баба babcia vecmamina vecamamma vecamate vecmate mociute senele babicka kuia kui"),
         ("grandfather", "daideo seanathair nagypapa nagyapa nagyapam nagypapam afi poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa деда deda дедушка "
-                        "дед dziadek vectevs senelis dedecek koro dedushka"),
+                        "дед dziadek vectevs vecaistevs senelis dedecek koro dedushka"),
         ("aunt", "aintin nagyneni nagynenem fraenka aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя tyotya tyotia ciocia "
                  "ciotka teticka stryjna krustmate teta neni"),
         ("uncle", "strejda strejcek uncail nagybacsi nagybatyam fraendi uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя dyadya wujek wuj stryj "
-                  "onkulis dede stryc bacsi"),
+                  "onkulis tevocis dede stryc bacsi"),
         ("great-aunt", "vanatadi great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "vanaonu great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "unokatestver unokatestverem bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine kusin faetter fetter serkku nobu "
@@ -178,7 +178,7 @@ GRANDPARENTS = _words(
 )
 """English kin words behind which a family name may stand (`Grandma Lomax`)."""
 
-KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi agha khan")
+KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi effendi agha khan")
 """Kin words and forms of respect that stand behind a given name (Hungarian, Estonian, Finnish, Turkish)."""
 
 KIN_ALONE = frozenset(
@@ -189,7 +189,7 @@ KIN_ALONE = frozenset(
 KIN_OR_NAME = _words("nan pop")
 """Kin words of English that alone are a name of somebody too (`Nan` of Ann)."""
 
-TURKISH_RESPECT = _words("bey hanim efendi")
+TURKISH_RESPECT = _words("bey hanim efendi effendi")
 """Those of them that are written large too."""
 
 MYSTERIES = _words(

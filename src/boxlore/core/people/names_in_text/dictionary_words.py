@@ -18,7 +18,7 @@ from collections.abc import Collection, Sequence, Set
 from boxlore.core.people.names.words_table import FAMILY_WORDS, TITLES
 from boxlore.core.people.names_in_text.agreeing_words import begins_a_sentence
 from boxlore.core.people.names_in_text.known_words import is_noun_in, languages_with
-from boxlore.core.people.names_in_text.languages_told import is_language_told, languages_told
+from boxlore.core.people.names_in_text.languages_told import is_any_told, languages_told
 from boxlore.core.people.names_in_text.text_normalising import Word
 from boxlore.core.people.names_in_text.things_told import is_copula, is_thing_by_what_is_told
 
@@ -36,6 +36,7 @@ _NO_NAMES_END_SO = {
 _LOSE_A_VOWEL = frozenset(("de", "nl", "sv", "nb", "da"))
 """Where a vowel at the end of a name goes before such an ending; Polish `Wrony` may be the genitive of Wrona."""
 
+_BEFORE_GERMAN_NOUNS = frozenset("der die das dem den des ein eine einen einem einer eines vom zum beim im am".split())
 _GERMAN_ARTICLES = frozenset(("der", "die", "das"))
 
 
@@ -46,12 +47,12 @@ def is_word_written_small(words: Sequence[Word], at: int, bases: Set[str], *, is
     is_familys = at + 1 < len(words) and words[at + 1].folded in FAMILY_WORDS
     if is_anothers or is_familys or _begins_small(words):
         return False
-    languages = languages_told(words, at)
+    languages = told = languages_told(words, at)
     if is_called:
-        languages = frozenset(language for language in languages if at and is_copula(words[at - 1].folded, language))
+        languages = frozenset(language for language in told if at and is_copula(words[at - 1].folded, language))
     if languages_with(words[at].unelided, languages):
         return True
-    return is_language_told(words, at) and any(languages_with(base, languages) for base in bases - {words[at].folded})
+    return is_any_told(told) and any(languages_with(base, languages) for base in bases - {words[at].folded})
 
 
 def are_words_written_small(words: Sequence[Word], first: int, last: int) -> bool:
@@ -69,10 +70,10 @@ def _begins_small(words: Sequence[Word]) -> bool:
 
 def is_another_form(words: Sequence[Word], at: int, bases: Collection[str]) -> bool:
     """Whether a word is a noun or an adjective in a form that no name has: of one of `bases`, which are such words."""
-    if not bases or not is_language_told(words, at):
+    if not bases:
         return False
     languages = languages_told(words, at)
-    return all(_is_form_in_each(words[at].folded, base, languages) for base in bases)
+    return is_any_told(languages) and all(_is_form_in_each(words[at].folded, base, languages) for base in bases)
 
 
 def _is_form_in_each(folded: str, base: str, languages: Collection[str]) -> bool:
@@ -89,10 +90,15 @@ def _ends_as_a_word(folded: str, base: str, language: str) -> bool:
 
 
 def is_a_word_one_slip_away(words: Sequence[Word], at: int) -> bool:
-    """Whether a word that is only like a name is one that a sentence begins with in its language."""
-    if not begins_a_sentence(words, at) or not is_language_told(words, at):
+    """Whether a word that is only like a name is one that a sentence begins with in its language, or a German noun
+    behind an article."""
+    is_behind = at > 0 and words[at].before == " " and words[at - 1].folded in _BEFORE_GERMAN_NOUNS
+    languages = languages_told(words, at)
+    if is_behind and is_any_told(languages) and "de" in languages and is_noun_in(words[at].folded, "de"):
+        return True
+    if not begins_a_sentence(words, at):
         return False
-    return any(is_noun_in(words[at].folded, language) for language in languages_told(words, at))
+    return is_any_told(languages) and any(is_noun_in(words[at].folded, language) for language in languages)
 
 
 def is_told_as_a_thing(words: Sequence[Word], at: int) -> bool:

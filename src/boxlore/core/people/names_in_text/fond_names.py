@@ -7,12 +7,16 @@ The idea. A fond form keeps the beginning of the name, up to a consonant, and ta
     stem and ending      Gleb-ushka, Graż-ka, Jan-cis, Tim-osha: a stem of three letters and more (`An`, `El` are stems
                          too, a vowel and a consonant), then one of ENDINGS, also as it is inflected
     open stem            Lu-sha of Lukerya, Zo-sia, La-ci: the first syllable, then one of OPEN_ENDINGS
-    stem alone           Bron, Des, Gwyn
+    stem alone           Bron, Des, Gwyn; and any beginning of three or four, Imo of Imogen, that is no word we know
+    short stem           Imm-y of Imogen, Eev-u of Eevi: a vowel and a consonant, of which one is written double
     end alone            Tina of Christina, Xander: the last four letters and more, where that is a known name; so the
                          beginning, Hanne of Hannelore; where it is none, from the beginning of a syllable: Lore, Bine
     end and ending       Trud-i of Gertrud, Res-i of Therese, Traud-l: the end from a syllable on, without its last
                          vowels, then one of ENDINGS_OF_ENDS
     syllable twice       Didi of Dieter, Lulu; before the end, Gui-guite, Mo-mone: the end alone is looked up
+
+`Hazy` and `Haze` of Hazel are English words too: an ending of SAID_OF_WORDS behind a stem makes them a fond form all
+the same (`like_a_word`), which only a capital within a sentence tells from the word.
 
 What always holds: it is a question, never surely the name. Words are compared by their key (`inflections.key_of`), so
 that letters with and without accents, double ones and those of Cyrillic are the same. An English word, and a small word
@@ -23,7 +27,7 @@ The endings are from memory of the grammars of each language; no source.
 """
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Set
 from functools import cache
 
 from boxlore.core.people.names.short_forms_table import EVERYDAY
@@ -40,6 +44,8 @@ from boxlore.core.people.names_in_text.inflection_table import (
     Rows,
 )
 from boxlore.core.people.names_in_text.inflections import inflected, key_of
+from boxlore.core.people.names_in_text.known_words import is_known_anywhere, words_known
+from boxlore.core.people.names_in_text.known_words_table import KNOWN
 from boxlore.core.people.names_in_text.small_words_table import SMALL_WORDS
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN, script_of
 from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary
@@ -56,14 +62,15 @@ ENDINGS: dict[str, tuple[tuple[str, Rows], ...]] = {
         ("sia siu us usia unia cia dzia zia nia eczka enka eczek uch chna cio sio zio ula ulek unio", IN_SLAVIC),
         ("uska usek icka inka enda usa ica icek inek anek ko ka ek ik ice", IN_SLAVIC),
         ("i ika ike uka us cus csi ci ca csa oka eke cska ka ko", IN_HUNGARIAN),
-        ("ke kene kas uke ike ku", IN_ESTONIAN),
+        ("ke kene kas uke ike ku ks ps", IN_ESTONIAN),
         ("kka kko kku ikki ski sku ska uska su sa tsu", IN_FINNISH),
         (
             "ins itis citis ite ina ens cis sis uks uka iukas ulis ele elite elis yte ukas uke ute utis uze uzis ule",
             IN_BALTIC,
         ),
         (
-            "ito ita cito cita quito quita quinha quinho ico ica illo illa inho inha zinho zinha uca uco uccia uccio",
+            "ino ello ella ito ita cito cita quito quita quinha quinho ico ica illo illa "
+            "inho inha zinho zinha uca uco uccia uccio",
             IN_S,
         ),
         ("as etto ou ot on otte ette inette ag ock aki akis oula itsa le inke", IN_S),  # French, Irish, Greek, Yiddish
@@ -79,11 +86,12 @@ OPEN_RUSSIAN = "sha sya shka shenka syenka shik"
 """What stands behind the first syllable."""
 _ALSO_OF_OTHER_NAMES = frozenset(
     "ing ika ike ita ite ica ice ico illa ito elis ulis ulya ele le us uta ute o i ie y ey li ko usa ula "
-    "l ot on ette tie anya nia zia ok ik ek za su sa asya as ens ina ya".split()
+    "ello ella l ot on ette tie anya nia zia ok ik ek za su sa asya as ens ina ya".split()
 )
 """Endings that other given names have too: a known one that ends so is that name."""
 
 ENDINGS_OF_ENDS = frozenset("a i ie y l el erl chen lein ke ou on ot ette".split())
+SAID_OF_WORDS = frozenset("y ie ey e".split())
 _STAY_FOND = frozenset(("i", "ie", "y"))
 """Endings of known names that are fond forms of others all the same: `Elfi` is a name, and said for Elfriede."""
 
@@ -95,20 +103,34 @@ _SOFTENED = {"g": "z", "k": "C", "h": "s"}
 _SOFT = re.compile("c(?!h)")
 """A c may be the s that it is before e and i: `Graça`, `Gracinha`."""
 _SHORT = frozenset(("i", "ie", "ei", "o"))
+_DOUBLED = re.compile(r"([aeiou])([^aeiou])\2(?:y|ie|i|ey)|([aeiou])\3([^aeiou])u")
+"""`Immy`, `Eevu`: a vowel and a consonant, one of them double, and an ending."""
+LONGEST_BEGINNING = 4
 _ONE_SYLLABLE = re.compile(r"[^aeiou]*[aeiou]+[^aeiou]+")
 _SYLLABLE = re.compile(r"[^aeiouy](?=[hlr]?[aeiouy])")
 """Where the end of a name may begin."""
 _FIRST_SYLLABLE = re.compile(r"[^aeiou]+(?:i(?=[aeou]))?[aeiou]")
+_ONE_VOWEL = re.compile(r"(?<=i)[aeou]$")
+"""`Di` of Dieter: a long i may be written with an e."""
 
 
 class FondNames:
-    """Looks words up as fond forms of `names`: the folded words by which people are called, each with its script."""
+    """Looks words up as fond forms of `names`: the folded words by which people are called, each with its script.
 
-    def __init__(self, names: Iterable[tuple[str, str]], small_words: frozenset[str] = SMALL_WORDS) -> None:
-        self._small_words = small_words
+    `told` are those that somebody bears as they stand; without it, all are.
+    """
+
+    def __init__(
+        self,
+        names: Iterable[tuple[str, str]],
+        small_words: frozenset[str] = SMALL_WORDS,
+        told: Set[str] | None = None,
+    ) -> None:
+        self._small_words, self._told = small_words, told
         self._stems: dict[str, set[str]] = {}
         self._clipped: dict[str, set[str]] = {}
         self._opens: dict[str, set[str]] = {}
+        self._beginnings: dict[str, set[str]] = {}
         self._parts: dict[str, set[str]] = {}
         self._ends: dict[str, set[str]] = {}
         for name, script in names:
@@ -117,8 +139,12 @@ class FondNames:
                     self._stems.setdefault(stem, set()).add(name)
                     if SHORTEST_STEM <= len(stem) < len(key) - 1:
                         self._clipped.setdefault(stem, set()).add(name)
+                last = min(len(key) - 2, LONGEST_BEGINNING) if told is None or name in told else 0
+                for at in range(SHORTEST_STEM, last + 1):
+                    self._beginnings.setdefault(key[:at], set()).add(name)
                 if first := _FIRST_SYLLABLE.match(key):
                     self._opens.setdefault(first[0], set()).add(name)
+                    self._opens.setdefault(_ONE_VOWEL.sub("", first[0]), set()).add(name)
             for part in (*(name[at:] for at in range(1, len(name))), *(name[:at] for at in range(len(name) - 1))):
                 if len(part) >= SHORTEST_END and part in CALLED:
                     self._parts.setdefault(part, set()).add(name)
@@ -138,6 +164,10 @@ class FondNames:
         for size in (TWICE, TWICE + 1):
             if folded[:size] == folded[size : 2 * size] and len(folded) > 2 * size:
                 names |= self.ends_with(folded[size:])
+        if not (is_known or is_known_anywhere(folded)):
+            names |= self._beginnings.get(key, set())
+        if _DOUBLED.fullmatch(folded):
+            names |= self._stems.get(key[:2], set())
         endings, opens = _endings(script, is_open=False), _endings(script, is_open=True)
         for at in range(2, len(key) + 1):
             stem, ending = key[:at], key[at:]
@@ -149,6 +179,17 @@ class FondNames:
             if ending in opens:
                 names |= self._opens.get(stem, set())
         return {name for name in names if name != folded and key_of(name, script_of(name[0])) != key}
+
+    def like_a_word(self, folded: str) -> set[str]:
+        """The names that an English word may be said for besides: the beginning of a name and a fond ending."""
+        if folded in self._small_words or folded in CALLED or folded in KIN_WORDS or len(folded) <= SHORTEST_STEM:
+            return set()
+        if any(folded in words_known(language) for language in KNOWN if language != "en"):
+            return set()
+        stems = {folded.removesuffix(ending) for ending in SAID_OF_WORDS if folded.endswith(ending)}
+        long = [stem for stem in stems if len(stem) >= SHORTEST_STEM]
+        names = {name for stem in long for name in self._stems.get(key_of(stem, LATIN), ()) if len(name) > len(stem)}
+        return names if self._told is None else names & self._told
 
     def ends_with(self, folded: str) -> set[str]:
         """The names that a folded Latin word is the end of, as it is or with an `s`: `Lore`, `Lores`, `Trudi`."""

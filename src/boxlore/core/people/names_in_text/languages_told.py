@@ -41,9 +41,9 @@ def languages_told(words: Sequence[Word], at: int) -> frozenset[str]:
     return frozenset(language for language, count in counts.items() if 2 * count > most or not most)
 
 
-def is_language_told(words: Sequence[Word], at: int) -> bool:
-    """Whether anything but the word and the one behind it tells of a language."""
-    return len(languages_told(words, at)) < len(_small())
+def is_any_told(languages: Collection[str]) -> bool:
+    """Whether anything told these languages, so that they are not every one."""
+    return len(languages) < len(_small())
 
 
 def is_done_in(folded: str, languages: Collection[str]) -> bool:

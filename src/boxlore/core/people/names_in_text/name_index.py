@@ -4,7 +4,8 @@ Rule kept: a word of a text is looked up, never a person gone through. The words
 who bear them, so the forms of each are made once and stand in tables; what a text's word was found to be is kept too.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+import re
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import IntEnum
 from functools import lru_cache, partial
@@ -80,8 +81,10 @@ FOND = "阿小"
 NOT = ("n't", "n’t")
 """The end of `don't`, which is no form of Don."""
 MOST_KNOWN = 1 << 17
-KEYS, CONSONANTS, ROMANISED, BY_SOUND = "keys", "consonants", "romanised", "by sound"
+KEYS, CONSONANTS, ROMANISED, BY_SOUND, BONES = "keys", "consonants", "romanised", "by sound", "bones"
 MISSPELT, SINGLE = "misspelt", "single letters"
+SILENT, FEWEST_BONES = tuple("rdtsxpz"), 2
+"""Last letters of French names that nobody says; consonants (with the sign before them) by which a word is sought."""
 SHORTEST_SKELETON = 5
 """Consonants of a name by which alone it is known in another script."""
 CONSONANTS_BEHIND = ("", "s", "l", "lt", "st", "k", "n", "t", "m", "v", "h", "vm")
@@ -92,6 +95,7 @@ SHORTEST_LOOSE = 5
 """Letters of a loose key: shorter ones have too many words."""
 SLAVIC_FAMILIES = ("ov", "ova", "ev", "eva", "off", "eff", "ow", "owa", "sky", "skaya", "skij", "skaja")
 """Endings of family names in Latin letters that stand for Cyrillic ones, which other languages write otherwise."""
+_FIRST_SYLLABLE = re.compile(r"[^aeiouy]*[aeiouy]")
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
 
 
@@ -109,6 +113,9 @@ class As(IntEnum):
     PART_OF_FULL = 6
     """What names nobody alone, and somebody beside the rest of the name: the full form of a short one that was told
     (`Mary` for May), and few consonants of Hebrew or Arabic."""
+    READ_SO = 7
+    """The same by few consonants of what another script has by its sound, or of a short name by its key (`Marsch`):
+    beside the rest of the name a question."""
 
 
 Ids = frozenset[str]
@@ -254,8 +261,16 @@ def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...], set[st
             asides.update(part for part in parts if is_english(part) and part not in CALLED)
         before_the_last = set() if VIETNAMESE_MIDDLES.isdisjoint(part for part, _ in every) else set(parts[:-1])
         asides.update(part for part in parts if len(part) > 1 and part in behind | before_the_last)
+        asides.update(_by_syllables(parts))
         letters = letters or tuple(part[0] for part in parts)
     return words - asides, letters, asides
+
+
+def _by_syllables(parts: Sequence[str]) -> Iterator[str]:
+    """`haju` of Hans-Jürgen: the first syllables of two names, as far as their vowels."""
+    firsts = [_FIRST_SYLLABLE.match(part) for part in parts]
+    if len(firsts) == 2 and all(firsts):
+        yield "".join(first[0] for first in firsts if first)
 
 
 def _name_words(name: str) -> list[str]:
@@ -324,8 +339,9 @@ class NameIndex:
             for base, roles in self._roles.items()
             if not hidden.isdisjoint(roles.calls | roles.pets) and not base.endswith(PATRONYMIC_ENDINGS)
         ]
-        self._fond = FondNames((base, script_of(base[0])) for base in called)
-        self._short = ShortNames(base for base in called if not hidden.isdisjoint(self._roles[base].calls))
+        told = {base for base in called if not hidden.isdisjoint(self._roles[base].calls)}
+        self._fond = FondNames(((base, script_of(base[0])) for base in called), told=told)
+        self._short = ShortNames(told)
 
     def meant_by(self, word: Word) -> Meant:
         """Whom a word of a text may be part of the name of."""
@@ -346,6 +362,11 @@ class NameIndex:
                 people |= self._roles[base].calls | (self._roles[base].pets if how is As.TOLD else set())
                 people |= set() if calls_only else self._roles[base].families
         return frozenset(people)
+
+    def called_in_short(self, folded: str) -> Ids:
+        """Those hidden of whom a folded word is the beginning of what they are called."""
+        names = (base for base in self._roles if base != folded and base.startswith(folded))
+        return frozenset(person for base in names for person in self._roles[base].calls & self.hidden)
 
     def called_so(self, folded: str) -> Ids:
         """Who is called by a folded given name as it is."""
@@ -423,10 +444,13 @@ class NameIndex:
         if min(ways, default=As.MISSPELT) <= As.OTHER_SCRIPT:
             return own
         fond = self._fond.of(stems[-1], word.script)  # a short form of one may be the fond form of another
-        if not (matches or fond) and word.script == LATIN and (ends := self._fond.ends_with(stems[-1])):
-            return replace(self._meant(word.folded, {}, ends), is_everyday=True)
+        is_unknown = min(matches.values(), default=As.READ_SO) >= As.PART_OF_FULL and not fond
+        also = self._fond.ends_with(stems[-1]) | self._fond.like_a_word(stems[-1]) if is_unknown else set()
+        if also and word.script == LATIN:
+            return replace(self._meant(word.folded, matches, also), is_everyday=True)
         slips = self._slips(word.folded) if word.script == LATIN else {}
-        return self._meant(word.folded, slips | matches, fond)
+        sure = {base: how for base, how in matches.items() if base not in slips or how < slips[base]}
+        return self._meant(word.folded, slips | sure, fond)
 
     def _slips(self, folded: str) -> dict[str, As]:
         """Words of names that a folded Latin word may be a slip of."""
@@ -447,6 +471,8 @@ class NameIndex:
         if script == CYRILLIC:
             readings = latin_readings(stem)
             yield from ((BY_SOUND, key) for key in readings | {skeleton(loose_key(reading)) for reading in readings})
+        if script in (CYRILLIC, GREEK):
+            yield BONES, skeleton(loose_key(key_of(stem, script)))
 
     def _meant(self, folded: str, matches: dict[str, As], fond: Iterable[str] = ()) -> Meant:
         calls: dict[str, As] = {}
@@ -454,7 +480,7 @@ class NameIndex:
         besides: dict[str, As] = {}
         for base, how in matches.items():
             roles = self._roles[base]
-            _surest(calls, roles.fulls, As.PART_OF_FULL)
+            _surest(calls, roles.fulls, max(how, As.PART_OF_FULL))
             if folded not in CALLED or len(folded) < len(base) + LONG_ENDING:  # `Jurgita` is no form of `Jürg`
                 _surest(calls, roles.pets, max(how, As.SHORT))
             _surest(calls, roles.calls, how)
@@ -571,6 +597,8 @@ def _latin(base: str, own: str) -> Forms:
 def _keys(base: str, own: str) -> Forms:
     if own == LATIN and len(base) >= SHORTEST_TO_MISSPELL:
         yield key_of(base, own), As.MISSPELT  # Voloshina, Woloschina
+    elif own == LATIN and len(base) >= SHORTEST_TO_INFLECT:
+        yield key_of(base, own), As.READ_SO  # `Theodor Marsch`
     if own in (CYRILLIC, GREEK, ARMENIAN, GEORGIAN):
         key = key_of(base, own)
         for spelling in {key, key.replace("ts", "s"), key.replace("ts", "k")}:  # Kuznetsova is Kuznecova too
@@ -593,6 +621,17 @@ def _by_sound(base: str, own: str) -> Forms:
             is_long = len(base) >= SHORTEST_TO_INFLECT
             yield from ((form, As.MISSPELT) for form in (cyrillic_forms(key) if is_long else (key,)))
             yield from _skeletons(loose_key(key), CYRILLIC_BEHIND)
+
+
+def _bones(base: str, own: str) -> Forms:
+    """The consonants by which another script writes a Latin name as it is said, in each of the ways of languages: too
+    few to name anybody alone, and enough for a given name beside its family name (`Хейзел Прайс`, `Πιέρ Σεβαλιέ`)."""
+    if own == LATIN:
+        for bones in {skeleton(loose_key(key)) for key in cyrillic_keys_of(base)}:
+            spelled = {bones, bones[:-1]} if base.rstrip("e").endswith(SILENT) else {bones}
+            for form in spelled:
+                if len(form) > FEWEST_BONES:
+                    yield from ((f"{form}{ending}", As.READ_SO) for ending in ("", *CYRILLIC_BEHIND[1:]))
 
 
 def _skeletons(loose: str, behind: Iterable[str]) -> Forms:
@@ -665,7 +704,7 @@ def forms_of(base: str, script: str) -> tuple[tuple[str, As], ...]:
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {
-    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, BY_SOUND: _by_sound,
+    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, BY_SOUND: _by_sound, BONES: _bones,
     CYRILLIC: _cyrillic, GREEK: _greek, SINGLE: _single, HEBREW: partial(_semitic, script=HEBREW),
     ARABIC: partial(_semitic, script=ARABIC), GEORGIAN: partial(_spelled_out, script=GEORGIAN),
     ARMENIAN: partial(_spelled_out, script=ARMENIAN),

@@ -27,6 +27,7 @@ from boxlore.core.people.names_in_text.ordinary_words import (
 from boxlore.core.people.names_in_text.text_normalising import LATIN, Text
 from boxlore.core.people.names_in_text.words_elsewhere import is_of_another_sex, is_told_of_people, is_word_elsewhere
 from boxlore.core.people.names_in_text.words_in_sentences import (
+    are_things_that_did,
     is_ordinary,
     is_read_as_a_word,
     is_title_case,
@@ -159,6 +160,8 @@ class NamesAlone:
 
     def _is_read_as_a_word(self, at: int, meant: Meant) -> bool:
         """Whether the sentence tells that it is a word of every day, not a name."""
+        if meant.calls and not meant.families and self._may_be_english() and are_things_that_did(self._words, at):
+            return is_told_in_english(self._words, at)
         is_known_word = meant.is_everyday or meant.is_word or is_ordinary(self._words[at].folded)
         if not is_known_word or self._words[at].script != LATIN:
             return False
@@ -237,7 +240,7 @@ class NamesAlone:
         inflected_small = meant.is_short and is_form and self._is_small(at)
         is_anothers = meant.is_other_name and how is not As.OTHER_SCRIPT and self._another_follows(at)
         is_a_month = how is not As.TOLD and is_numbered(self._words, at)
-        if how is As.PART_OF_FULL or inflected_small or is_anothers or is_a_month:
+        if how >= As.PART_OF_FULL or inflected_small or is_anothers or is_a_month:
             return True
         if how in (As.FOND, As.MISSPELT) or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)
@@ -246,7 +249,7 @@ class NamesAlone:
         return meant.is_everyday and (self._is_small(at, if_one_case=False) or is_numbered(self._words, at))
 
     def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
-        if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
+        if how >= As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
             return False
         is_told_by_its_capital = not (self._one_case or self._is_title_case() or self._begins_at(at))
         is_told_by_what_follows = self._another_follows(at) or is_told_of_people(self._words, at)

@@ -32,7 +32,7 @@ from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, Text, W
 LATELY = 30
 """Who did something in a year of so many years is taken as living."""
 
-GIVERS = ("donor", "lender", "owner", "keyword", "custody")
+GIVERS = ("donor", "lender", "owner", "keyword", "custody", "series")
 """Fields in which a name is told of somebody who had to do with the pictures, or is what they are about."""
 
 _BIRTH = re.compile(

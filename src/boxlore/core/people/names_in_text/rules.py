@@ -166,7 +166,8 @@ class Phrases(NamesAlone):
                     named.person not in hidden and full.last <= named.last and named.how <= full.how
                     for named in self.full_names_around(full.first)
                 )
-                yield self._hit(full.first, full.last, {full.person}, Doubt.SHARED if shared else Doubt.NONE)
+                doubt = Doubt.READ_SO if full.how is As.READ_SO else Doubt.NONE
+                yield self._hit(full.first, full.last, {full.person}, Doubt.SHARED if shared else doubt)
             wives = self._index.wives.get(full.person)
             if wives and full.first and self._words[full.first - 1].folded in WIFE_TITLES:
                 yield self._hit(full.first - 1, full.last, wives)

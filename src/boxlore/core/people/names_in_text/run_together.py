@@ -203,7 +203,8 @@ def _spans(text: str, at: int, part: Part, parts: _Parts) -> Iterator[_Span]:
     """Every piece that is made of parts of one person's names around this one."""
     for start, before in _grown(text, at, (part,), parts, forward=False):
         for end, after in _grown(text, at + len(part[0]), before, parts, forward=True):
-            yield _Span(start, end, after)
+            if len(after) == len(before) or after[-1][1] != PARTICLE:  # no name ends so: `Schäfer-h-und`
+                yield _Span(start, end, after)
 
 
 def _grown(

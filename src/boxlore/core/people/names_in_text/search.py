@@ -28,6 +28,7 @@ An example. Mia Rourke lives, Tom Rourke is dead. In “Tom Rourke and Mia”, `
 """
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise, product
@@ -79,6 +80,7 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
 
 
 _Place = tuple[int, int, Doubt]
+_CALLED_OUT = re.compile(r"['’](?=\s*[,!?])")
 _TOUCH = re.compile(r"[ ,\-]{0,2}")
 
 
@@ -108,17 +110,21 @@ def _each_once(places: set[_Place], words: str) -> Iterator[_Place]:
 def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
     meant = [index.meant_by(word) for word in text.words]
     yield from _unbroken(index, text)
-    yield from _parted(index, text)
+    parted = list(_parted(index, text))
+    yield from _called_out(index, text)
     runs = list(runs_in(index.runs, text.words))
     if runs or any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
         phrases = Phrases(index, text, meant, runs)
         hits = list(phrases.hits())
         yield from hits
+        explained = [range(text.words[full.first].start, text.words[full.last].end) for full in phrases.full]
+        parted = [hit for hit in parted if not any(hit.start in place and hit.end - 1 in place for place in explained)]
         if index.kin:
             named = set[str]().union(*(hit.people for hit in hits))
             for hit in kin_beside(index.kin, text.words, _names_alone(index, text, meant, phrases)):
                 if named.isdisjoint(hit.people):
                     yield hit
+    yield from parted
 
 
 def _names_alone(
@@ -152,6 +158,20 @@ def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
             people |= index.called_so(f"{first.folded}{second.folded}") & index.hidden
         if people and (is_one_case or not are_words_written_small(text.words, at, at + 1)):
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
+
+
+def _called_out(index: NameIndex, text: Text) -> Iterator[Hit]:
+    """`«Fiore', vieni!»`, `Lu’!`: what is left of a given name where somebody is called, and an apostrophe."""
+    for word in text.words:
+        is_long = len(word.folded) > 1 and word.spelled[0].isupper()
+        is_called = is_long and _CALLED_OUT.match(text.clean, _end_in(text, word))
+        if is_called and (people := index.called_in_short(word.folded)):
+            yield Hit(word.start, word.end, people, Doubt.SHORT)
+
+
+def _end_in(text: Text, word: Word) -> int:
+    """Where a word ends in the text without what nobody sees."""
+    return bisect_left(text.places, word.end - 1) + 1
 
 
 def _across(index: NameIndex, words: str, changes: Sequence[Change]) -> Iterator[Hit]:

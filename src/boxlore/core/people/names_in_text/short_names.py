@@ -1,10 +1,10 @@
 """Whether a word is a given name of three to five letters with one slip: `Garnt` of Grant, `Bjön` of Björn.
 
 Rule kept: a slip is a question, and only where the word is no other name and no word that we know in any language: a
-short name is one letter from too many of these. One letter written double is a slip of every such name, two swapped of
+short name is one letter from too many of these. Another name, and a word of another language than English, is one all
+the same where it sounds the same: `Franck`. One letter written double is a slip of every such name, two swapped of
 those of four letters and five; one letter left out, put in or changed are slips of those of five alone, and then the
-first letter is right. Another name, and a word of another language than
-English, is one only where it sounds the same: `Franck`.
+first letter is right.
 """
 
 from collections.abc import Iterable

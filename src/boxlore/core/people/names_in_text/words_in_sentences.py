@@ -174,6 +174,13 @@ def _told(language: Language, kinds: Iterable[str]) -> set[str]:
     return {fold(word) for kind in kinds for word in language.words.get(kind, "").replace("|", " ").split()}
 
 
+_FINITE = frozenset("were are had have grew ran came went fell hung lay stood".split())
+"""What is told of things or people, and is no quality: `fried` may be of the fish that somebody eats."""
+
+
+_OF_THE_COLLECTION = frozenset("photos pictures prints snaps slides letters albums negatives cards portraits".split())
+
+
 def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_told: bool, capitals_tell: bool) -> bool:
     """Whether an English word that is a name too is the word here.
 
@@ -206,6 +213,17 @@ def is_read_as_a_word(words: Sequence[Word], at: int, *, is_called: bool, is_tol
     if not capitals_tell and words[at].spelled[0].islower() and _is_small_word(words, at, behind):
         return True
     return bool(behind) and _goes_on_as_a_word(folded, behind, is_called=is_called, capitals_tell=capitals_tell)
+
+
+def are_things_that_did(words: Sequence[Word], at: int) -> bool:
+    """`Teddy bears were dear`, `Rosemary hedges ran down to the gate`: behind things stands what they did, which
+    leaves no verb for somebody. Not `Teddy always had one`, nor `Teddy girls were`; pictures may be of somebody."""
+    behind = [word for word in behind_of(words, at, 2) if word.before == " " and word.is_small]
+    if len(behind) < 2 or behind[1].folded not in _FINITE:
+        return False
+    things = behind[0].folded
+    is_many = things.endswith("s") and not things.endswith(("ss", "ys", "wards", "times", "is", "us"))
+    return is_many and things not in _NO_THINGS | _OF_THE_COLLECTION and not _is_person(things)
 
 
 def _is_of_an_office(words: Sequence[Word], at: int) -> bool:

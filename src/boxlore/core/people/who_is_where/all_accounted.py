@@ -113,13 +113,18 @@ def _says_more(words: str) -> bool:
         piece.kind in ("verb", "and") and not piece.is_large and not is_my(piece) for piece in inside
     )
     tells = any(piece.plain.endswith("'s") and after.plain == "the" for piece, after in pairwise(elements))
-    known = ARTICLES.union(table.BEFORE_A_NAME, table.NOUNS, CARDINALS, ("egy",))
-    leads = first.kind == "word" and first.text.islower() and len(first.plain) < _LONG and first.plain not in known
+    is_small = first.kind == "word" and first.text.islower() and len(first.plain) < _LONG
+    leads = is_small and first.plain not in _DESCRIBE
     return joins or tells or (leads and not (relation(first) or is_my(first)))
 
 
 _LONG = 4
 """Letters of a small word of where that may be none: shorter ones describe nobody."""
+
+_DESCRIBE = ARTICLES.union(table.BEFORE_A_NAME, table.NOUNS, CARDINALS, ("egy",))
+"""Small words that do."""
+
+_VERBS = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "verb")
 
 
 def _is_plainly_a_name(item: Item, names: Sequence[Item], surely: Mapping[int, bool], *, listed: bool) -> bool:
@@ -175,8 +180,7 @@ def _is_of_kin(words: Sequence[str]) -> bool:
     """Whether a word of kin or of people stands behind words of whose and how alone: not in `on ema`."""
     plain = [fold(word.strip(",.")) for word in words]
     of_kin = [at for at, word in enumerate(plain) if word in KIN_WORDS or table.NOUNS.get(word) == "one"]
-    verbs = {phrase for kind, phrase in table.WORDS_BETWEEN if kind == "verb"}
-    return bool(of_kin) and not (plain[0] in verbs and of_kin[0] == 1)
+    return bool(of_kin) and not (plain[0] in _VERBS and of_kin[0] == 1)
 
 
 def _is_doubtful(item: Item, known: KnownNames) -> bool:

@@ -34,13 +34,13 @@ def joined_to_names(items: Sequence[Item]) -> list[Item]:
 def _name_in_brackets(item: Item) -> None:
     """`the baby (Jean)`: somebody described, and the name in brackets behind that."""
     described, name = item.person.words, item.person.note
-    parts = read_name(name)
     is_bare = not item.is_name and item.person.is_person and (item.is_described or item.definite != "")
-    is_bare = is_bare and own_relation(described) not in FOREBEARS
-    tokens = tokens_of(name)
-    is_one = bool(tokens) and all(not token.is_small for token in tokens) and not name.endswith(("'s", "s'"))
-    called = bool(parts.title and parts.family) or (is_one and tokens[0].is_given and not parts.kin)
-    if is_bare and is_one and called and not parts.asks and _fit(item, replace(item, person=Placed(name, 0))):
+    tokens = tokens_of(name) if is_bare and own_relation(described) not in FOREBEARS else ()
+    if not tokens or any(token.is_small for token in tokens) or name.endswith(("'s", "s'")):
+        return
+    parts = read_name(name)
+    called = bool(parts.title and parts.family) or (tokens[0].is_given and not parts.kin)
+    if called and not parts.asks and _fit(item, replace(item, person=Placed(name, 0))):
         item.person, item.is_name = replace(item.person, words=name, note=described), True
         item.is_described, item.definite = False, ""
 

@@ -14,7 +14,7 @@ from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.item_words import begins_person, leads_to_a_thing
 from boxlore.core.people.who_is_where.kin_words import relation
-from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.position_words_table import DOUBTING, NOUNS
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEGIN_A_REMARK, BUT, CARDINALS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
@@ -43,6 +43,21 @@ def with_described(elements: Sequence[Element], known: KnownNames) -> list[Eleme
         if end and _names_somebody(marked, start, end):
             marked[start:end] = [replace(element, kind="described") for element in marked[start:end]]
     return marked
+
+
+def with_verbs_of_doubt(elements: Sequence[Element]) -> list[Element]:
+    """The elements, `may have been` behind small words as a verb, and as the doubt of whoever is told behind it."""
+    split: list[Element] = []
+    for at, element in enumerate(elements):
+        is_verb = element.kind == "unsure" and element.plain.split()[0] in DOUBTING and at > 0
+        if is_verb and (elements[at - 1].kind in PLACES or _is_small_word(elements[at - 1])):
+            split.append(replace(element, kind="verb"))
+        split.append(element)
+    return split
+
+
+def _is_small_word(element: Element) -> bool:
+    return element.kind == "word" and not element.is_large
 
 
 def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) -> int:

@@ -35,6 +35,22 @@ class Group:
     """Whether only some of it are told: `three of the Kask boys`."""
 
 
+def titled_family(words: Sequence[Element]) -> Group | None:
+    """`The Misses Trent`: a title of several and one name, which is the family's, also where it is a given name; None
+    for any other words. Behind an `and` the name may be given: `The Misses Ada and Olive Trent`."""
+    at = 1 if len(words) == _TITLED and words[0].plain in small_words.THE else 0
+    is_title = len(words) == at + 2 and words[at].plain in _TITLES_OF_SEVERAL
+    return Group(len(words), words[-1].text, led=True) if is_title and words[-1].is_large else None
+
+
+_TITLED = 3
+_TITLES_OF_SEVERAL = frozenset(
+    "misses mesdemoiselles demoiselles fraulein senoritas signorine meninas froknarna frokenerne froknene preilid "
+    "neiud neidit барышни panienki".split()
+)
+"""Of unmarried women alone: behind `Messrs` stand the family names of each."""
+
+
 def group_of(words: Sequence[Element]) -> Group | None:
     """The group that the words begin with, behind which only names stand; None for any other words."""
     if some := _some_of(words):

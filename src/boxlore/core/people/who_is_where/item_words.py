@@ -15,7 +15,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.dictionary_forms import given_of
 from boxlore.core.people.who_is_where.groups import is_plural_of_kin
-from boxlore.core.people.who_is_where.kin_words import ME, relation, relation_by_its_article
+from boxlore.core.people.who_is_where.kin_words import ME, relation, relation_by_its_article, says_my
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent
 from boxlore.core.people.who_is_where.surely_a_name import name_of_form
 from boxlore.core.people.who_is_where.tokens import Element
@@ -99,8 +99,12 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     words = words[_only_known(words) :]
     at = 0
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
+        if words[at].plain == "to" and words[at + 1].plain in SEVERAL_OF_THE_NORTH:
+            break  # `to ukendte`
         at += 1
     while at and not (words[at].is_large or words[at].kind in ("my", "me", "unknown") or relation(words[at])):
+        if words[at - 1].kind == "verb" and _leads_to_kin(words[at:]):
+            break  # `è il povero zio Beppe`, `is wijlen mijn broer Wim`
         behind = words[at + 1].plain if words[at + 1 :] else ""
         counts = behind in small_words.CARDINALS or (_NOUNS.get(behind) == "one" and words[at].plain != "a")
         if words[at].plain in small_words.ARTICLES and (counts or any(word.kind == "unknown" for word in words[at:])):
@@ -111,6 +115,18 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     if at and words[0].is_large and words[0].kind == "word" and not is_somebody:
         return words
     return words[at:]
+
+
+SEVERAL_OF_THE_NORTH = ("ukendte", "ukjente")
+"""Unknown people of Danish and Norwegian, behind whose `two` stands what is a verb in Polish."""
+
+_MOST_BEFORE_KIN = 3
+
+
+def _leads_to_kin(words: Sequence[Element]) -> bool:
+    """Whether small words that say which, and a word of kin, begin the words: `il povero zio`."""
+    at = next((at for at, word in enumerate(words[: _MOST_BEFORE_KIN + 1]) if relation(word)), 0)
+    return at > 0 and all(word.kind in ("word", "my") and word.text.islower() for word in words[: at + 1])
 
 
 _BORN = frozenset("b born geb geboren ne nee ur sund synt f fodt fodd née né р род".split())
@@ -409,8 +425,14 @@ def _is_article_of_portuguese(words: Sequence[Element]) -> bool:
     return words[0].text in ("a", "o", "A", "O") and len(words) == 2 and words[1].plain not in english_words()
 
 
+_BEFORE_MY = ("o", "a", "il", "la")
+"""Articles that stand before `my` in Portuguese and Italian."""
+
+
 def definitely(words: Sequence[Element]) -> str:
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
+    if len(words) > 2 and words[0].plain in _BEFORE_MY and is_my(words[1]):
+        words = words[1:]  # `o meu tio`, `la mia zia`
     is_one = (
         words[0].plain in small_words.THE
         or _is_article_of_portuguese(words)
@@ -418,10 +440,11 @@ def definitely(words: Sequence[Element]) -> str:
         or is_of_somebody(words)
         or is_kin_of(words)
     )
-    if len(words) == 1 and _has_its_article(words[0]):
-        return small_words.SEX.get(relation_by_its_article(words[0]), "person")  # `læreren`
-    if len(words) == 2 and relation_by_its_article(words[0]) and is_my(words[1]):
-        return small_words.SEX.get(relation_by_its_article(words[0]), "person")  # `søsteren deres`
+    own = relation_by_its_article(words[0])
+    if len(words) == 1 and says_my(words[0]):
+        return small_words.SEX.get(relation(words[0]), "person")
+    if (len(words) == 1 and _has_its_article(words[0])) or (len(words) == 2 and own and is_my(words[1])):
+        return small_words.SEX.get(own, "person")  # `læreren`, `søsteren deres`
     last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
     if len(words) < 2 or not is_one or last is None:
         return ""

@@ -15,6 +15,7 @@ from boxlore.core.people.who_is_where.item_words import (
     is_of_several,
 )
 from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.position_words_table import COUPLES
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.remarks import head_and_remark, is_absent
 from boxlore.core.people.who_is_where.somebody import person_named
@@ -59,13 +60,18 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
     item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
     item.part = reader.part_begins
     item.definite = definitely(words) if words and person.is_person and not is_name else ""
-    item.is_several = bool(words) and not person.is_person and (is_of_several(words) or group_of(words) is not None)
+    is_couple = 0 < len(words) < _SHORTEST_NAMED_COUPLE and words[-1].plain in COUPLES  # `los novios`
+    are_told = is_couple or (bool(words) and (is_of_several(words) or group_of(words) is not None))
+    item.is_several = are_told and not person.is_person
     item.width = how_many(words) if words and not person.is_person else 1
     if reader.last_absent or (words and words[0].kind == "or"):
         item.width = 0
     if reader.last_absent:
         item.row = ""
     reader.items.append(item)
+
+
+_SHORTEST_NAMED_COUPLE = 3
 
 
 def _is_held(reader: Reader, person: Placed) -> bool:

@@ -61,7 +61,7 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
         return note, between(name, text)
     if len(before) == 2 and before[0].plain in small_words.ARTICLES and before[1].plain in small_words.LADIES:
         return note.partition(", ")[2], between(words[1 : at + len(name)], text)  # `La signora Bianchi`
-    if _says_what_kin(before) and is_surely_called(name):
+    if _says_what_kin(before) and _is_surely_called(name):
         return note, between(name, text)
     own = (
         is_my(before[0])
@@ -90,6 +90,9 @@ def _says_what_kin(before: Sequence[Element]) -> bool:
     """`proud dad`, `vanem vend`, `lo sposo`: small words before kin or a kind of people, none of which tells where."""
     last, leads = before[-1], before[:-1]
     is_somebody = bool(relation(last)) or _NOUNS.get(last.plain) == "one"
+    role = next((at + 1 for at, word in enumerate(leads) if _NOUNS.get(word.plain) == "one"), 0)
+    if role == len(leads) - 1 and relation(last) and is_my(leads[-1]):
+        leads = leads[:-1]  # `best man his brother Colin`
     tell_how = all(word.kind == "word" and word.text.islower() and word.text.isalpha() for word in leads)
     are_others = _BEGIN_WHAT_FOLLOWS | small_words.WITH | small_words.SAYING | small_words.NOT_IN_IT | small_words.BUT
     return (
@@ -97,14 +100,19 @@ def _says_what_kin(before: Sequence[Element]) -> bool:
         and last.text.islower()
         and 0 < len(leads) < _MOST_SMALL
         and tell_how
-        and not any(word.plain in are_others or word.plain.endswith("ing") for word in leads)
+        and not any(word.plain in are_others or word.plain.endswith("ing") for word in leads[_articles(leads) :])
     )
+
+
+def _articles(words: Sequence[Element]) -> int:
+    """1 where an article leads the words, and more words follow it: `le pauvre`."""
+    return int(len(words) > 1 and words[0].plain in small_words.ARTICLES)
 
 
 _MOST_SMALL = 3
 
 
-def is_surely_called(name: Sequence[Element]) -> bool:
+def _is_surely_called(name: Sequence[Element]) -> bool:
     """Whether words are a name by a given name, or by a title or kin that leads it."""
     first = name[0]
     is_led = len(name) > 1 and (first.plain in TITLES or first.plain in KIN_WORDS)

@@ -65,6 +65,15 @@ def owned_relation(element: Element) -> str:
     return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
 
 
+_SHORTEST_OF_MINE = 4
+
+
+def says_my(element: Element) -> bool:
+    """Whether a word of kin says by its ending that it is the teller's own, in Hungarian: `nagyapám`."""
+    plain = element.plain
+    return len(plain) >= _SHORTEST_OF_MINE and plain.endswith("m") and {plain, plain[:-1]} <= KIN_WORDS.keys()
+
+
 def relation_by_its_article(word: Element) -> str:
     """The relation of a word of kin that ends in its article, also at the beginning: `Søsteren`, `moren`."""
     return owned_relation(replace(word, text=word.text.lower()))

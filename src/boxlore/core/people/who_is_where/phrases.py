@@ -24,14 +24,14 @@ from typing import Any
 from boxlore.core.people.names.lists_table import MEN_ALONE, WOMEN_ALONE
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of, tokens_of
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.groups import family_of_several, group_of
+from boxlore.core.people.who_is_where.counted_unknown import how_many_unknown, without_more
+from boxlore.core.people.who_is_where.groups import family_of_several, group_of, titled_family
 from boxlore.core.people.who_is_where.item_words import (
     begins_person,
     between,
     definitely,
-    how_many,
     how_many_in_all,
     is_noun_of_one,
     is_of_several,
@@ -155,7 +155,11 @@ def _remark(reader: Reader, phrase: _Phrase) -> bool:
     words, last = phrase.words, reader.items[-1]
     if _is_pronoun(words) and reader.joined != "with":
         return True  # `it must be her and Edna`
-    of_them = last.is_several or words[0].phrase.endswith(("which is which", "who is who"))
+    described = last.person.is_person and not last.is_name and len(reader.items) > reader.part_begins
+    if described and not (reader.joined or reader.ahead.number) and _tells_another_name(words):
+        last.person = noted(last.person, phrase.told, *phrase.notes)  # `her mother, née Caron`
+        return True
+    of_them = last.is_several or words[0].phrase.endswith((" which", "who is who"))
     if of_them and all(word.kind == "unknown" for word in words):
         last.person = noted(last.person, phrase.told)  # `one of the Pratt girls, not sure which`
         return True
@@ -248,9 +252,12 @@ def _is_participle(words: Sequence[Element]) -> bool:
 
 
 def _unknown_several(reader: Reader, phrase: _Phrase) -> bool:
-    """unknown several = number unknown {small word}          ; `two I can't name`, `three unknown girls`"""
-    number = _how_many_unknown(phrase.words)
-    said = between(_without_more(phrase.words)[2:], reader.text)
+    """unknown several = ["the"] ["first"] number unknown {small word} / unknown ["the"] ["first"] number
+
+    `two I can't name`, `three unknown girls`; `don't know the first two`.
+    """
+    number = how_many_unknown(phrase.words)
+    said = between(without_more(phrase.words)[2:], reader.text) if phrase.words[0].kind != "unknown" else ""
     for _ in range(number):
         add(reader, noted(Placed("", 0), said, *phrase.notes), (), is_name=False)
     if number:
@@ -290,19 +297,28 @@ def _group(reader: Reader, phrase: _Phrase) -> bool:
 
     Before a comma a given name may be the first of them, and asks.
     """
-    group = group_of(phrase.words)
+    names_follow = phrase.before == "and" and phrase.following and token_of(phrase.following[0].text).is_given
+    titled = None if names_follow else titled_family(phrase.words)
+    group = titled or group_of(phrase.words)
     if not group or group.some:
         return False
     names = phrase.words[group.end :]
-    if not names and phrase.before == "comma" and token_of(group.family).is_given:
+    if not (names or titled) and phrase.before == "comma" and token_of(group.family).is_given:
         return False  # `Die drei Schwestern Else, Irma …`: it asks whether that is the family
     before, following = phrase.before, phrase.following
     if not (names or before == "colon" or _heads_a_list(following) or _goes_on_with_names(before, following)):
-        return False
+        return titled is not None and _asks_who_they_are(reader, phrase)
     reader.family_ahead = between(phrase.words[: group.end], reader.text), group.family
     reader.family_stays = "" if names else group.family
     if names:
         _somebody(reader, replace(phrase, words=names, told=between(names, reader.text)))
+    reader.joined, reader.place_since = "", False
+    return True
+
+
+def _asks_who_they_are(reader: Reader, phrase: _Phrase) -> bool:
+    asks = f"Who are “{phrase.told}”?"
+    add(reader, noted(Placed(phrase.told, 0, asks=asks, is_person=False), *phrase.notes), phrase.words, is_name=False)
     reader.joined, reader.place_since = "", False
     return True
 
@@ -342,23 +358,13 @@ def _taken_back(item: Item) -> None:
         item.take_back()
 
 
-def _how_many_unknown(words: Sequence[Element]) -> int:
-    """The number of `two I can't name` and of `three unknown girls`; 0 for any other words."""
-    bare = _without_more(words)
-    if len(bare) < 2 or bare[1].kind != "unknown" or any(word.is_large for word in bare[2:]):
-        return 0
-    number = how_many(bare) if bare[0].kind == "number" or bare[0].plain in small_words.CARDINALS else 0
-    return number if 0 < number <= MOST_UNKNOWN else 0
+def _tells_another_name(words: Sequence[Element]) -> bool:
+    """`née Caron`: a mark of a name at birth, and that name."""
+    marks = words[0].text.islower() and words[0].plain.rstrip(".") in _MARKS_OF_BIRTH
+    return marks and len(words) > 1 and words[-1].is_large
 
 
-def _without_more(words: Sequence[Element]) -> Sequence[Element]:
-    """Without the words that lead, and without `more` of `two more unknown`."""
-    bare = words[next((at for at, word in enumerate(words) if word.plain not in small_words.LEADS), 0) :]
-    return [bare[0], *bare[2:]] if len(bare) > 2 and bare[1].plain in small_words.MORE else bare
-
-
-MOST_UNKNOWN = 40
-"""So many people whom nobody knows are places in a row; more is a year, or a crowd."""
+_MARKS_OF_BIRTH = frozenset(mark for mark, part in MARKERS if part == "born_as")
 
 
 def _goes_on_of_her(words: Sequence[Element]) -> bool:
@@ -415,8 +421,9 @@ def _goes_on_with_names(before: str, following: Sequence[Element]) -> bool:
     """Whether a comma and a list of names follow: `The Marsh brothers, Harry, Tom and Alf`."""
     if before != "comma" or not following or not (following[0].is_large and token_of(following[0].text).is_given):
         return False
-    joins = next((element.kind for element in following if not (element.kind == "word" and element.is_large)), "")
-    return joins in ("comma", "and")
+    at = next((at for at, element in enumerate(following) if not (element.kind == "word" and element.is_large)), 0)
+    goes_on = following[at].kind == "comma" and following[at + 1 : at + 2] and following[at + 1].is_large
+    return following[at].kind == "and" or bool(goes_on)
 
 
 def _heads_a_list(following: Sequence[Element]) -> bool:
@@ -433,7 +440,8 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     last = reader.items[-1]
     if words and words[0].is_genitive and fold(words[0].plain[:-2]) == fold(last.person.words):
         return False  # `Mabel, Mabel's sister`
-    goes_on = last.person.is_person and words and begins_remark(words) and not words[0].is_large
+    does = bool(words) and words[0].plain.endswith("ing")  # `or is it Ned, holding the cup`
+    goes_on = (last.person.is_person or does) and words and begins_remark(words) and not words[0].is_large
     if (
         not (last.is_name or goes_on)
         or (last.person.note and (not goes_on or _tells_of_others(last.person.note)))

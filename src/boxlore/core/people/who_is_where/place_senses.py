@@ -34,6 +34,17 @@ def order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     return "top to bottom" if further and further[0].kind == "colon" and not reader.words else ""
 
 
+def side_or_direction(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`слева`, which is both a side and “from the left”: behind somebody with a side it is a side."""
+    if element.kind not in _FROM_A_SIDE or not any(item.side for item in reader.items[reader.part_begins :]):
+        return ""
+    side = _FROM_A_SIDE[element.kind]
+    return side if (side, element.phrase) in table.PLACE_PHRASES else ""
+
+
+_FROM_A_SIDE = {"ltr": "left", "rtl": "right"}
+
+
 def own_side(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """`Her left: Idris`: a side of somebody told before, which heads whoever stands there; `at his left` is none."""
     if element.kind != "nextto" or element.phrase not in _SIDES_OF_ONES_OWN:
@@ -110,8 +121,10 @@ def _is_a_thing_told_last(reader: Reader) -> bool:
 
 def _is_family_name(reader: Reader, element: Element) -> bool:
     """Whether a word for a row, written large behind a title or a given name, is a family name: `Maud Gale`."""
-    if not reader.words or " " in element.text or not element.text[:1].isupper():
+    if " " in element.text or not element.text[:1].isupper():
         return False
+    if not reader.words:
+        return reader.previous == "and" and reader.text[element.start - 1 :].strip() == element.text  # `Pym and Gale`
     last = reader.words[-1]
     name = token_of(last.text)
     return last.end + 1 == element.start and (last.plain in TITLES or name.is_given or name.is_initial)

@@ -42,13 +42,16 @@ from functools import lru_cache
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
 from boxlore.core.people.who_is_where.beside import BESIDE_SIDES, side_of, with_beside
+from boxlore.core.people.who_is_where.blessings import with_blessings
 from boxlore.core.people.who_is_where.completed_names import complete_names
+from boxlore.core.people.who_is_where.counted_unknown import MOST_UNKNOWN
 from boxlore.core.people.who_is_where.denied import with_denied
-from boxlore.core.people.who_is_where.described import with_described
-from boxlore.core.people.who_is_where.groups import family_of_several
+from boxlore.core.people.who_is_where.described import with_described, with_verbs_of_doubt
+from boxlore.core.people.who_is_where.groups import family_of_several, titled_family
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
     begins_person,
@@ -61,7 +64,7 @@ from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
 from boxlore.core.people.who_is_where.order import Item, in_order
-from boxlore.core.people.who_is_where.phrases import MOST_UNKNOWN, ask_of_unseen, end_item
+from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
 from boxlore.core.people.who_is_where.pronouns import with_pronoun_remarks
@@ -112,11 +115,12 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader = Reader(text, known)
     elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
-    elements = with_pronoun_remarks(without_marks_around(elements), reader.text)
+    elements = with_blessings(without_marks_around(elements), reader.text)
+    elements = with_pronoun_remarks(elements, reader.text)
     takers = without_takers(elements, reader.text, known)
     elements = takers.left
     asked, elements = head_and_list(elements, known)
-    elements = with_denied(elements, reader.text)
+    elements = with_denied(with_verbs_of_doubt(elements), reader.text)
     elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
     elements = with_beside(with_starting_points(elements, reader.text), reader.text)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
@@ -320,7 +324,7 @@ def _takes_back(reader: Reader) -> None:
 
 def _is_header(reader: Reader) -> bool:
     """Whether the words before a colon only open a list: they name nobody, or are words of which no name is known."""
-    if not names_somebody(reader.words, reader.text):
+    if not names_somebody(reader.words, reader.text) or titled_family(reader.words):
         return True
     opens = len(reader.items) == reader.part_begins and len(reader.words) == 1
     if opens and NOUNS.get(reader.words[0].plain) and not token_of(reader.words[0].text).is_given:
@@ -338,8 +342,10 @@ def _names_nobody(reader: Reader) -> bool:
     counts = any(word.plain in counted for word in words[1:])
     if counts or is_absent(words) or is_description(words) or is_of_several(words):
         return False
+    is_called = token_of(words[0].text).is_given or reader.known.is_family(words[0].plain)
+    is_doing = words[0].plain.endswith("ing") and words[0].plain in english_words()  # `Pushing: Nell`
     return not any(word.is_large and word.kind == "word" for word in words[1:]) and not (
-        token_of(words[0].text).is_given or reader.known.is_family(words[0].plain) or len(words) == 1
+        is_called or (len(words) == 1 and not is_doing)
     )
 
 
@@ -448,7 +454,8 @@ def _number(reader: Reader, element: Element, further: Sequence[Element]) -> Non
     """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
     following = further[0].kind if further else ""
     numbered = any(item.number for item in reader.items)
-    if following == "unknown" and not numbered and reader.items:
+    goes_on = any(piece.kind == "number" and piece.value == element.value + 1 for piece in further)
+    if following == "unknown" and not numbered and (reader.items or (element.value > 1 and not goes_on)):
         reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
         return
     if reader.items and not reader.words and further and further[0].plain in OF_AGES:

@@ -85,6 +85,7 @@ def begins_remark(words: Sequence[Element]) -> bool:
     if words[0].is_large and words[0].text in _SHORT_PARENTS:
         return False  # `Pa driving`
     is_participle = first.endswith(("ing", "ed", "held")) and first not in NOUNS and not words[0].is_large
+    is_participle = is_participle and words[0].kind != "unknown"  # `Mr Moss, unidentified man`
     return len(words) > 1 and (first in small_words.BEGIN_A_REMARK or first in small_words.SAID_BY or is_participle)
 
 

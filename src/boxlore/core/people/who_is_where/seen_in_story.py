@@ -1,8 +1,9 @@
 """Whether a story says of somebody named in it that they are on the picture: `The boy on the left is Jaan.`
 
-Most stories tell of people who are elsewhere. A sentence says who is seen where it has a place in the picture (`on the
-left`, `in front`, `second from the right`), shows (`This is Jaan`), or points at the picture (`here`, `in this photo`).
-One word that is besides something else (`left`, `right`, `back`) is no place. A rule of our own.
+A sentence says who is seen where it has a place in the picture (`on the left`, `in front`, `second from the right`),
+shows (`This is Jaan`), or points at the picture (`here`, `in this photo`); and where it tells nothing that was, or is
+elsewhere now, as a caption does (`Jaan with the dog`, `told_of_past`). One word that is besides something else
+(`left`, `right`, `back`) is no place. A rule of our own, which closes a scan where it does not know.
 """
 
 import re
@@ -13,6 +14,7 @@ from functools import lru_cache
 from boxlore.core.people.names_in_text.hits import Hit
 from boxlore.core.people.who_is_where.position_words_table import WEAK
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
+from boxlore.core.people.who_is_where.told_of_past import is_elsewhere
 from boxlore.core.statements import fold
 
 _SENTENCE_ENDS = re.compile(r"(?<=\w{3})[.!?]+(?=\s)|\n")
@@ -28,8 +30,9 @@ def names_seen(words: str, hits: Iterable[Hit]) -> Iterator[Hit]:
     for hit in hits:
         first = ends[bisect_right(ends, hit.start) - 1]
         last = ends[min(bisect_left(ends, hit.end), len(ends) - 1)]
-        saying = _saying(words[first:last])
-        if any(end <= hit.start - first or hit.end - first <= start for start, end in saying):
+        sentence, start, end = words[first:last], hit.start - first, hit.end - first
+        is_said = any(told_end <= start or end <= told_start for told_start, told_end in _saying(sentence))
+        if is_said or not is_elsewhere(sentence, start, end):
             yield hit
 
 

@@ -37,7 +37,7 @@ THESE = frozenset(
     "here hier ici aqui qui siin har her tassa здесь тут tu tutaj tady zde seit cia "
     "this that these those das dies diese dit dat deze ce ceux-ci ca ci este esta estos estas ese esos aquel aquellos questo "
     "questa questi queste quello quelli esse esses isto isso estes estas det dette disse detta dessa de need see nood tama "
-    "nama ne to ta te эти это tie sie tai tady toto tohle tyto ezek ez thetta".split()
+    "nama ne to ta te эти это tie sie tai toto tohle tyto ezek ez thetta".split()
 )
 """`these`, before `are` and whoever is seen: `Das sind Mutti und Vati`."""
 
@@ -151,8 +151,8 @@ CARDINALS: dict[str, int] = {
 
 KNOW = frozenset(
     "know recognise recognize remember kenne erkenne tunnen tean connais reconnais conozco reconozco conosco riconosco "
-    "conheco reconheco ken herken kender genkender kjenner kanner tunnen знаю узнаю znam poznaje pazistu pazistu zinau "
-    "pazistu poznavam".split()
+    "conheco reconheco ken herken kender genkender kjenner kanner знаю узнаю znam poznaje pazistu zinau "
+    "poznavam".split()
 )
 """Verbs behind `only`: `I only know the tall one`."""
 
@@ -193,6 +193,24 @@ WIDOWED = frozenset(
     "widow widower witwe witwer lesk veuve veuf viuda viudo vedova vedovo viuva weduwe enke anka leski вдова wdowa vdova".split()
 )
 """Kin of somebody who is dead: `widow of Albert Mudge`."""
+
+BLESSED_WITH = frozenset(
+    "aere ait alma ame anima atilsi bekeben bless descanse fred frid friede frieden gloria hebbe ilsisi kerge "
+    "lepaa levatkoon mieru minne nyugodjek nyugodjon nyugosztalja odpoczynek pace paix paz peace piemina pokoji "
+    "pokoju puhaku r.i.p rahu rahus ramybeje rauha rauhassa repose rest rip ruhe seelig selig slavu smiltis soul "
+    "swiec temaga valsigna velsigne vrede ziel память пухом упокои царствие царствия царство".split()
+)
+"""What is wished to the dead: rest, peace, glory."""
+
+BLESSINGS = BLESSED_WITH | frozenset(
+    "a all'anima amzina amzinaji asche at buh che dej dell'anima deus dieu dio dios dus dusza el em en eternal god "
+    "gott gud haar hab habe ham hanen hans haya he hem hende hendes hennes her him his ihn ihrer in isten jego jej "
+    "ji jim jumal jumala keep l'abbia la lai lo lord love may med mu muld muziga nad nella niech o odpociva olgu "
+    "over panbuh panie pormule puhka que riposi rust santa seele seiner she sie sielulleen son spoczywa su sua "
+    "talle tegul tema tenga tenha the their them they tuhale v vaere vare vecnou vieglas vinai vinam w wieczny "
+    "zacht zijn вечная господи душу его ее еи ему земля им небесное".split()
+)
+"""All words of such wishes: `God rest him`, `que en paz descanse`."""
 
 NO_NOUNS = frozenset(("père", "bruder", "born", "pål"))
 """Words whose accents tell them from a noun of several people: `père` is no Estonian `pere`, `Bruder` is one."""

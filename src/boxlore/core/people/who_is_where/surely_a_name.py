@@ -336,8 +336,24 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
             yield token.text  # `папа с мамой`
         elif is_held and token.text.islower() and token.text != "på" and (is_kin or is_form_of_kin(token.plain)):
             yield token.text  # `на руках у мамы`, `ao colo da mãe`
+        elif at and _is_called_behind_with(tokens, at):
+            yield token.text  # `s malým Toníkem`
         kin_told = kin_told or is_kin
         before = _KIN if is_kin or token.plain in TITLES else token.plain
+
+
+_WITH_ONE = 3
+
+
+def _is_called_behind_with(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a word is the last of three of which the first is `with`, in a language that has names in another form
+    there, and the one between says which: it can only be somebody, or an animal."""
+    leads, which = tokens[0], tokens[1]
+    is_last = len(tokens) == _WITH_ONE == at + 1 and tokens[at].text[:1].isupper()
+    is_with = leads.plain in small_words.TAKE_A_CASE and leads.plain in small_words.WITH
+    is_with = is_with or (leads.plain == "koos" and tokens[at].plain.endswith(_WITH_ENDING))
+    says_which = which.text.islower() and not (which.plain in KIN_WORDS or which.plain in table.NOUNS)
+    return is_last and is_with and says_which and tokens[at].plain not in small_words.NAMES_OF_ANIMALS
 
 
 _KIN = "and kin"

@@ -42,7 +42,8 @@ _ELIDED = re.compile(r"([lL]['’])(.+)")
 _IS = re.compile(r"([^\W\d_]+)['’]s")
 _AT_WORK = re.compile(
     r"\s+(?:standing|sitting|wearing|holding|carrying|smiling|looking|leaning|pointing|waving|laughing)\b"
-    r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b"
+    r"|\s+got\b|\s+\w+ing\s+(?:the|an?|his|her|their|my|our)\b|\s+asleep\b"
+    r"|\s+(?:\w{3,}ed|hidden|sat|stood)\s+(?:in|on|at|as|by|up|behind|beside|between|under|with|next|against|among)\b"
 )
 _DESCRIBED = re.compile(r"\s+(?:the|in the|at the|on the)\b|" + _AT_WORK.pattern)
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
@@ -163,7 +164,7 @@ def _may_be_somebody(word: str) -> bool:
 def _is_slashed_title(slashed: re.Match[str]) -> bool:
     """Whether a stroke stands in one title: behind a letter of it, or between two."""
     before, behind = fold(slashed[1]), fold(slashed[2])
-    return behind in TITLES and (len(before) == 1 or before in TITLES)
+    return fold(slashed[0]) in TITLES or (behind in TITLES and (len(before) == 1 or before in TITLES))
 
 
 def _is_elided_from(word: str) -> bool:
@@ -328,6 +329,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue  # `a D. Emília`
         if large and kind == "or" and words[at - 1][0][:1].isalpha():
             continue  # `Meri Te Tai`, where `tai` is `or` in Finnish
+        if kind == "and" and words[at][0] in ("à", "À"):
+            continue  # French, where `a` joins in Czech and Polish
         if kind == "my" and _is_a_name_before_another(words, at):
             continue
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):

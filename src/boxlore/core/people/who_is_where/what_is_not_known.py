@@ -1,6 +1,7 @@
 """Words that say what the teller does not know: they are nobody's name.
 
     , I don't know the others         ; others, and a verb of knowing: nobody; the answer is kept whole (`words_left`)
+    not sure , but I think it's …     ; the doubt is of whoever is told behind it
     , den Namen weiß ich nicht        ; a name, and such a verb: a note on whoever was told without one before it
 
 What stands between two commas, points or dashes is looked at as a whole, and behind an `and` if names stand before it.
@@ -12,7 +13,7 @@ from dataclasses import replace
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BUT
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _OTHERS = frozenset(
@@ -35,13 +36,14 @@ _FAMILY_NAME = frozenset(
     "фамилию фамилии nazwiska nazwisko uzvardu pavardes prijmeni".split()
 )
 KNOWING = frozenset(
-    "know knew idea kenn acuerdo remember recall recognise recognize forget forgotten "
+    "know knew known idea kenn acuerdo remember recall recognise recognize forget forgotten "
     "kenne kennt erkenne weiss erinnere "
     "vergessen tunne tea maleta maletan unustanud connais connait reconnais sais oublie rappelle conozco "
     "reconozco recuerdo olvide se conosco riconosco ricordo dimenticato conheco reconheco lembro esqueci ken "
     "herken weet vergeten kender husker glemt kjenner kanner minns vet glomt tieda tunnista muista unohtanut "
     "знаю помню узнаю забыл забыла znam poznaje pamietam wiem zapomnialem zapomnialam zinu pazistu atceros "
     "aizmirsu nezinu nepazistu neatceros zinau prisimenu pamirsau nezinau neprisimenu neznam nepoznavam "
+    "neatsimenu nepamenu "
     "nepamatuji nevim zapomnel ismerem emlekszem elfelejtettem thekki man gleymt aithnim dearmad".split()
 )
 """Verbs of knowing, in the first person, of which the sense is the same with and without a `not`."""
@@ -67,7 +69,7 @@ _PARTS = ("comma", "end", "dash", "colon")
 def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
     """The elements without those who are told to be unknown and others; that a name is not known as a note."""
     kept: list[Element] = []
-    parts = list(_parts(elements))
+    parts = list(_parts(_without_first_doubt(elements)))
     asked = [n for n, part in enumerate(parts[1:]) if _asks_who(parts[n], part)]
     for part in (part for n, part in enumerate(parts) if n not in asked and n - 1 not in asked):
         at = _begins(part)
@@ -79,6 +81,23 @@ def without_what_is_not_known(elements: Sequence[Element]) -> list[Element]:
         else:
             kept += _with_notes(part)
     return kept
+
+
+def _without_first_doubt(elements: Sequence[Element]) -> list[Element]:
+    """`Not sure, but I think that's Tom`: Tom alone, in doubt, and nobody unknown before him."""
+    kept: list[Element] = []
+    for element in elements:
+        before = [piece for piece in kept[-_DOUBT_LEADS:] if piece.kind != "comma"]
+        leads = [piece.kind for piece in before[-2:]] == ["unknown", "word"] and before[-1].plain in BUT
+        if element.kind == "unsure" and leads:
+            while kept[-1].kind != "unknown":
+                kept.pop()
+            kept.pop()
+        kept.append(element)
+    return kept
+
+
+_DOUBT_LEADS = 3
 
 
 def _asks_who(part: Sequence[Element], behind: Sequence[Element]) -> bool:

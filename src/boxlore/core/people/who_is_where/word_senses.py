@@ -18,6 +18,7 @@ from boxlore.core.people.who_is_where import place_senses as places
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.groups import family_of_several
 from boxlore.core.people.who_is_where.item_words import (
+    SEVERAL_OF_THE_NORTH,
     begins_person,
     is_description,
     is_my,
@@ -134,6 +135,8 @@ def _takes_back(reader: Reader, element: Element, further: Sequence[Element]) ->
 
 
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.plain == "to" and further and further[0].plain in SEVERAL_OF_THE_NORTH:
+        return "word"
     if element.plain == "zijn" and reader.words and is_of_several(reader.words):
         return "verb"  # `De twee jongens zijn Klaas en Wim`, where `zijn` is `his` too
     is_to = element.plain == "to" and reader.words[-1:] and reader.words[-1].plain in table.ROW_CLASSES
@@ -170,8 +173,8 @@ def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
 
 
 _RULES: tuple[Rule, ...] = (
-    places.order, _shows, places.own_side, _holder, joining.of_a_marker, places.no_place, places.everyone,
-    places.beside_somebody, _of_kin, _me, places.weak, joining.joined, joining.accompanied, places.ordinal,
-    _says, _verb, _dash, _takes_back,
+    places.order, places.side_or_direction, _shows, places.own_side, _holder, joining.of_a_marker, places.no_place,
+    places.everyone, places.beside_somebody, _of_kin, _me, places.weak, joining.joined, joining.accompanied,
+    places.ordinal, _says, _verb, _dash, _takes_back,
 )  # fmt: skip
 """In the order in which they are asked."""

@@ -1,0 +1,108 @@
+"""How far a date may be wrong, told beside it: “give or take two years”, “a year or two either way”, “within a few
+years of 1920”.
+
+The words that say so stand before an amount, behind it or on both sides; the amount is any count of years, of which the
+greatest holds: “a year or two” are two, “a few” six, as elsewhere. One year is said as “about”, by words of the
+languages.
+"""
+
+import re
+from functools import cache
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.lexer import Token, lex
+from boxlore.core.dates.lexicon import trie
+from boxlore.core.dates.pieces import normal
+
+_BEFORE = (
+    "give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus-minus|плюс-минус|плюс минус"
+    "|plus ou moins|più o meno|más o menos|mais ou menos|plus of min|±|\\+/-|\\+-"
+)
+_BEHIND = (
+    "either way|either side|each way|on either side|one way or the other|more or less|hin oder her|rauf oder runter"
+    "|mehr oder weniger|siia-sinna|siia või sinna|sinna-tänna|près|de plus ou de moins|arriba o abajo|más o menos"
+    "|in più o in meno|più o meno|para mais ou para menos|mais ou menos|meer of minder|fra eller til|til eller fra"
+    "|hit eller dit|upp eller ner|fram eller tillbaka|suuntaan tai toiseen|sinne tai tänne|туда-сюда|туда или сюда"
+    "|w tę lub w tamtą|w jedną lub drugą stronę|uz vienu vai otru pusi|į vieną ar kitą pusę|sem nebo tam|sem tam"
+)
+_TOLD_BEFORE = re.compile(rf"(?P<date>.*?\S)[ ,(]+(?:{_BEFORE}) *(?P<amount>.+)", re.IGNORECASE)
+_TOLD_BEHIND = re.compile(
+    rf"(?P<date>.*?\d\S*)(?: or so)?(?:,| -| \()? (?:à )?(?P<amount>[^,\d]+?|\d{{1,2}} [^,\d]+?) (?:{_BEHIND})",
+    re.IGNORECASE,
+)
+_WITHIN = re.compile(
+    r"(?:within|to within) (?P<amount>[^\d]+?|\d{1,2} [^\d]+?) (?:of|either side of|each side of) (?P<date>.+)",
+    re.IGNORECASE,
+)
+_SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
+_YEARS = frozenset(("year", "years"))
+MOST_YEARS = 30
+_COUNTS = {"couple": 2, "few": 6}
+_OF_AN_AMOUNT = frozenset(("day", "noise", "or", "comma", "dash", "to", "to_open", "about", "doubt", "few", "unit"))
+_AT_ENDS = " ,()"
+
+
+def give_or_take(words: str) -> tuple[str, int] | None:
+    """The words without a tolerance told beside them, and how many years it is, from two on; None for other words."""
+    sign = _SIGN_AND_YEARS.fullmatch(words) if "±" in words or "+" in words else None
+    if sign and 0 < int(sign["count"]) <= MOST_YEARS:
+        return sign["date"], int(sign["count"])
+    told = words.rstrip(_AT_ENDS)
+    if normal(told[told.rfind(" ") + 1 :]) not in _last_words():
+        return None  # most
+    for way in (_TOLD_BEFORE, _TOLD_BEHIND):
+        match = way.fullmatch(told)
+        years = _years_of(match["amount"]) if match else 0
+        if match and 1 < years <= MOST_YEARS:
+            return match["date"].strip(_AT_ENDS), years
+    return None
+
+
+def within(words: str) -> tuple[str, int] | None:
+    """“Within a year or two of 1910”: the date and the years, from one on; None for other words."""
+    match = _WITHIN.fullmatch(words)
+    years = _years_of(match["amount"]) if match else 0
+    return (match["date"], years) if match and 0 < years <= MOST_YEARS else None
+
+
+def _years_of(amount: str) -> int:
+    """How many years an amount is at most; 0 for other words."""
+    tokens = lex(amount.strip(_AT_ENDS))
+    if not any(_is_of_years(token) for token in tokens) or not all(token.is_any(_OF_AN_AMOUNT) for token in tokens):
+        return 0
+    return max((_count(token) for token in tokens), default=0) or 1
+
+
+def _is_of_years(token: Token) -> bool:
+    return any(sense.kind == "unit" and sense.value in _YEARS for sense in token.senses)
+
+
+def _count(token: Token) -> int:
+    for sense in token.senses:
+        if sense.kind == "day" and isinstance(sense.value, tuple):
+            return int(sense.value[0])
+        if sense.kind == "few":
+            return _COUNTS.get(str(sense.value), _COUNTS["few"])
+    return 0
+
+
+@cache
+def _last_words() -> frozenset[str]:
+    """The words with which a tolerance may end: those for years and for numbers, of all languages, as the lexer has
+    them, and the last ones of those that stand behind an amount."""
+    kinds = {word: node.senses for word, node in trie().following.items()}
+    of_amounts = {
+        word
+        for word, senses in kinds.items()
+        for sense in senses
+        if sense.kind == "number" or sense.kind == "day" or (sense.kind == "unit" and sense.value in _YEARS)
+    }
+    return frozenset((*of_amounts, *(way.rpartition(" ")[2] for way in _BEHIND.split("|"))))
+
+
+def spread(edtf: Edtf, years: int) -> Edtf | None:
+    """So many years to each side of a date: one of them; None for what is open on a side, or has no year."""
+    if edtf.earliest is None or edtf.latest is None or edtf.text.startswith("XXXX"):
+        return None
+    return standard.parsed(f"[{edtf.earliest.year - years:04d}..{edtf.latest.year + years:04d}]")

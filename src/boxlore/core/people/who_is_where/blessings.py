@@ -1,0 +1,48 @@
+"""What is wished to somebody dead, or to anybody, behind the name: `Dad, God rest him, on the right`.
+
+    blessing = word of blessing {word of blessing}      ; between two marks, or a mark and an `and`; two words at least
+
+All its words are of blessing in one language or another and one of them says what is wished (rest, peace, soul), so
+that it names nobody: it becomes a note of whoever was told before it, and what stands behind it goes on with her.
+Common practice of the languages, from memory; no source.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.who_is_where.small_words_table import BLESSED_WITH, BLESSINGS
+from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.statements import fold
+
+_MARKS = ("comma", "end", "colon", "dash", "and")
+_FEWEST = 2
+
+
+def with_blessings(elements: Sequence[Element], text: str) -> list[Element]:
+    """The elements, each blessing behind a comma or a dash as a note of whoever stands before it."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        end = _end(elements, at + 1) if kept and elements[at].kind in ("comma", "dash") else 0
+        if not end:
+            kept.append(elements[at])
+            at += 1
+            continue
+        first, last = elements[at + 1], elements[end - 1]
+        told = text[first.start : last.end]
+        kept.append(replace(first, kind="note", text=told, end=last.end, phrase="", inside=()))
+        at = end
+    return kept
+
+
+def _end(elements: Sequence[Element], start: int) -> int:
+    """Behind the blessing that begins here and ends at a mark; 0 where there is none."""
+    end = next((at for at in range(start, len(elements)) if _is_mark(elements[at])), len(elements))
+    words = [word for element in elements[start:end] for word in fold(element.text).split()]
+    is_blessing = len(words) >= _FEWEST or words in (["rip"], ["r.i.p."])
+    plains = {word.strip(".!'’") for word in words}
+    return end if is_blessing and plains <= BLESSINGS and not plains.isdisjoint(BLESSED_WITH) else 0
+
+
+def _is_mark(element: Element) -> bool:
+    return element.kind in _MARKS and not (element.kind == "and" and fold(element.text) in BLESSINGS)
