@@ -71,13 +71,18 @@ def with_all_told(outcome: Outcome | None, context: DateContext, own: Node | Non
     """The question with all that was told in its choices; the same one where nothing told is lost, or no more can be
     made of it."""
     ask, words = outcome.ask or "" if outcome else "", context.text
-    if ask and not _OPEN.search(ask) and not asked_event(ask):
+    about_event = bool(ask) and bool(asked_event(ask))
+    if ask and not about_event and not _OPEN.search(ask):
         return outcome
+    if about_event and not (context.events or context.narrator or any(map(str.isdigit, words))):
+        return outcome  # no year is told, nor anything that has one
     tokens = datable(lex(words, own), words)
     mended, slip = one_mended(tokens, words, LANGUAGE_BITS.get(context.language, 0))
     if mended:
         words, tokens = mended, datable(lex(mended, own), mended)
     if len(tokens) > MOST_TOKENS or any(map(_is_denying, tokens)) or of_a_life(tokens, words):
+        return outcome
+    if not mended and outcome and outcome.choices and _is_one_part_alone(tokens):
         return outcome
     parts = _parts(_with_next_but_one(tokens), words, context)
     offered = outcome.choices if outcome else ()
@@ -120,6 +125,19 @@ _OPEN = re.compile(
     re.DOTALL,
 )
 """The questions of which more may be told than they say; others name what does not fit."""
+
+
+def _is_one_part_alone(tokens: list[Token]) -> bool:
+    """“Reval harbour, 1908”: whether all that says something is one part, a year and what is told with it."""
+    kinds = [token.senses[0].kind for token in tokens]
+    saying = [at for at, kind in enumerate(kinds) if kind not in _BESIDE_A_DATE]
+    if not saying or len(saying) != saying[-1] - saying[0] + 1:
+        return False
+    return all(kinds[at] in _PLAINLY_DATED for at in saying)
+
+
+_BESIDE_A_DATE = frozenset(("name", "comma", "dash", "noise"))
+_PLAINLY_DATED = frozenset(("year", "month", "season", "dates"))
 
 
 def _is_denying(token: Token) -> bool:
