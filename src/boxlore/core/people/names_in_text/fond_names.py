@@ -164,8 +164,8 @@ class FondNames:
         for size in (TWICE, TWICE + 1):
             if folded[:size] == folded[size : 2 * size] and len(folded) > 2 * size:
                 names |= self.ends_with(folded[size:])
-        if not (is_known or is_known_anywhere(folded)):
-            names |= self._beginnings.get(key, set())
+        if (begun := self._beginnings.get(key)) and not (is_known or is_known_anywhere(folded)):
+            names |= begun
         if _DOUBLED.fullmatch(folded):
             names |= self._stems.get(key[:2], set())
         endings, opens = _endings(script, is_open=False), _endings(script, is_open=True)
@@ -184,12 +184,12 @@ class FondNames:
         """The names that an English word may be said for besides: the beginning of a name and a fond ending."""
         if folded in self._small_words or folded in CALLED or folded in KIN_WORDS or len(folded) <= SHORTEST_STEM:
             return set()
-        if any(folded in words_known(language) for language in KNOWN if language != "en"):
-            return set()
         stems = {folded.removesuffix(ending) for ending in SAID_OF_WORDS if folded.endswith(ending)}
         long = [stem for stem in stems if len(stem) >= SHORTEST_STEM]
         names = {name for stem in long for name in self._stems.get(key_of(stem, LATIN), ()) if len(name) > len(stem)}
-        return names if self._told is None else names & self._told
+        names = names if self._told is None else names & self._told
+        is_another = bool(names) and any(folded in words_known(language) for language in KNOWN if language != "en")
+        return set() if is_another else names
 
     def ends_with(self, folded: str) -> set[str]:
         """The names that a folded Latin word is the end of, as it is or with an `s`: `Lore`, `Lores`, `Trudi`."""
