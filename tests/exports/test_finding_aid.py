@@ -27,7 +27,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.closing_dates import Closure, Reason
-from boxlore.core.records.item_record import Record, ScanFile, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, ReadingValue, Sure
 from boxlore.disk.shipped import shipped
@@ -68,12 +68,48 @@ def patterns() -> re.Pattern[str]:
     return re.compile("".join(lets[name].strip("'") if name else words for name, words in pieces))
 
 
-def in_series(ident: str, series: str, path: tuple[tuple[str, str], ...] = (), language: str = "") -> Record:
-    view = StatementView(
-        statement=f"s{ident}", field="series", words=series, language=language, source=KEEPER, said_by="",
+def someone(ident: str, name: str, born: str = "", **links: tuple[str, ...]) -> Person:
+    birth = DateReading.from_edtf(born) if born else None
+    return Person(id=ident, name=name, sort_name=name, forms=(name,), calls=(name,), born=birth, **links)  # type: ignore[arg-type]
+
+
+KIN_SHOWN = [
+    ("k m j", "Kristjan (1868-); Juhan (1895-), child of Kristjan and Mari; Mari, married to Kristjan."),
+    ("j k", "Kristjan (1868-); Juhan (1895-), child of Kristjan."),  # Mari is in none of these pictures
+    ("j", ""),
+    ("j t", ""),  # Tom is kin to neither
+    ("m k t", "Kristjan (1868-); Mari, married to Kristjan."),
+]
+
+
+@every_row(("shown", "said"), KIN_SHOWN)
+def test_the_kin_of_those_shown_is_told_with_the_family(shown: str, said: str) -> None:
+    """DACS 2.7 (from memory): the biographical history of a family names its members and how they are related."""
+    people = {
+        "k": someone("k", "Kristjan", "1868", spouses=("m",)),
+        "m": someone("m", "Mari"),
+        "j": someone("j", "Juhan", "1895", parents=("k", "m"), mothers=("m",)),
+        "t": someone("t", "Tom", "1937", spouses=("x",)),
+    }
+    _, root = written([Record(id="a1", number="TRA-0001", people=tuple(map(seen_in, shown.split())))],
+                      replace(FACTS, people=people))  # fmt: skip
+    lines = [p.text for p in root.iterfind(f".//{E3}bioghist/{E3}p")]
+    assert lines == ([f"Kin among those most often shown: {said}"] if said else [])
+
+
+def seen_in(ident: str) -> PersonShown:
+    return PersonShown(told=view_of("person", ident), name=ident, person=ident)
+
+
+def view_of(field: str, words: str, language: str = "") -> StatementView:
+    return StatementView(
+        statement=f"{field} {words}", field=field, words=words, language=language, source=KEEPER, said_by="",
         sure=Sure.SURE, audience="anyone", recorded_at="2026-11-25T10:15:30.250Z",
     )  # fmt: skip
-    told_of_it = {"series": (view,)} if series else {}
+
+
+def in_series(ident: str, series: str, path: tuple[tuple[str, str], ...] = (), language: str = "") -> Record:
+    told_of_it = {"series": (view_of("series", series, language),)} if series else {}
     return Record(id=ident, number=f"TRA-000{ident[-1]}", mark=Mark(path, 1) if path else None, told=told_of_it)
 
 
@@ -282,7 +318,6 @@ def good() -> str:
 
 
 def harbour() -> Record:
-    from boxlore.core.records.item_record import PersonShown, ScanFile  # noqa: PLC0415
     from boxlore.core.records.marks import Mark  # noqa: PLC0415  # only here
 
     def one(field: str, words: str, value: ReadingValue | None = None) -> StatementView:

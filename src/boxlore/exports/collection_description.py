@@ -8,11 +8,12 @@ the description); the numbers are from memory. Nothing is said that is not known
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of, years_of
 from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.sound import counted
 from boxlore.core.findings import several
+from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person
 from boxlore.core.wording.catalogue import ENGLISH
 
@@ -50,7 +51,7 @@ def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
         ("acqinfo", _acquired(facts)),
         ("originalsloc", [] if facts.originals else [f"The originals stay with {facts.held_by}."]),
         ("altformavail", _copies(facts, extent)),
-        ("bioghist", _history(facts)),
+        ("bioghist", [*_history(facts), *_kin_shown(facts, extent)]),
         ("scopecontent", list(_scope(facts, extent))),
         ("arrangement", [_arrangement(extent)]),
         ("accruals", ["More may follow: what is told later comes as an update of this transfer."]),
@@ -108,6 +109,30 @@ def _copies(facts: CollectionFacts, extent: Extent) -> list[str]:
 def _history(facts: CollectionFacts) -> list[str]:
     """The family's history as it is told."""
     return [facts.history] if facts.history else []
+
+
+def _kin_shown(facts: CollectionFacts, extent: Extent) -> list[str]:
+    """Who of those most often shown is kin to whom of them, the eldest first (DACS 2.7: the members of a family are
+    named); nothing where nobody is. Nobody is named who is shown in no item of this part."""
+    shown = [person for person, _ in most_shown(facts, extent)[:MOST_NAMED]]
+    shown.sort(key=lambda person: years_of(person).partition("-")[0] or _YOUNGEST)
+    kin = Kin({person.id: person for person in shown})
+    lines: dict[str, str] = {}
+    in_it: set[str] = set()
+    for at, person in enumerate(shown):
+        spouses = [other for other in shown[:at] if other.id in kin.spouses(person.id)]
+        parents = [other for other in shown if other.id in kin.parents(person.id)]
+        told = [(words, others) for words, others in (("married to", spouses), ("child of", parents)) if others]
+        in_it |= {ident for _, others in told for ident in (person.id, *(other.id for other in others))}
+        years = f" ({years_of(person)})" if years_of(person) else ""
+        kin_words = (f", {words} {ENGLISH.listed([other.name for other in others])}" for words, others in told)
+        lines[person.id] = f"{person.name}{years}{''.join(kin_words)}"
+    lives = [line for ident, line in lines.items() if ident in in_it]
+    return [f"Kin among those most often shown: {'; '.join(lives)}."] if lives else []
+
+
+_YOUNGEST = "9999"
+"""Stands for the year of a birth that is not told: behind all others."""
 
 
 def _scope(facts: CollectionFacts, extent: Extent) -> Iterator[str]:

@@ -188,8 +188,13 @@ def heading_of(person: Person) -> str:
     """`Tamm, Kristjan, 1868-1941`; the name alone where no year is known, and of a firm that was taken for somebody."""
     if is_firm(person.name):
         return person.name
-    years = [_year(date) for date in (person.born, person.died)]
-    return f"{person.sort_name}, {years[0]}-{years[1]}" if any(years) else person.sort_name
+    return ", ".join(filter(None, (person.sort_name, years_of(person))))
+
+
+def years_of(person: Person) -> str:
+    """`1868-1941`, `1946-`; '' where no year is known."""
+    born, died = _year(person.born), _year(person.died)
+    return f"{born}-{died}" if born or died else ""
 
 
 def _year(date: DateReading | None) -> str:
