@@ -798,6 +798,31 @@ def test_a_sitting_is_offered_answered_received_and_made_again_as_one_thing(mine
     assert "there is no sitting urn:uuid:0" in read_answer(mine, no).refused[0]
 
 
+def test_nobody_who_is_kept_from_archives_is_heard_there(mine: Collection, tmp_path: Path) -> None:
+    """The rule is ours: a voice tells who it is. What an archive has of it already is asked to be deleted."""
+    sitting = a_sitting(mine, tmp_path / "in")
+    order = TransferOrder(archive=replace(MUSEUM, takes=(*MUSEUM.takes, "forms")))
+    transfer(mine, tmp_path / "1", order=order)
+    (sound,) = (tmp_path / "1/closed/data/recordings").iterdir()
+    mia = next(person for person in mine.people().values() if person.name == "Mia Rourke")
+    registry.set_audience(mine, Subject(Kind.PERSON, mia.id), "family")
+
+    transfer(mine, tmp_path / "2", order=replace(order, earlier=tmp_path / "1"))
+    assert {("delete", "kept", f"recordings/{sound.name}", ""), ("delete", "kept", "forms/", "")} <= why(
+        tmp_path / "2", "closed"
+    )
+    made = transfer(mine, tmp_path / "3", order=order)
+    assert ["somebody who speaks in them is kept from archives" in found.message for found in made.findings
+            if found.rule == "sound.stays"] == [True]  # fmt: skip
+    for package in ("2", "3"):
+        data = tmp_path / package / "closed/data"
+        assert not (data / "recordings").exists() and not list((data / "forms").glob("consent*"))
+        assert sitting not in (data / "metadata/records.nt").read_text("utf-8")
+        assert not [path for path in data.rglob("*.*") if "Mia" in words_in(path)]
+    offer(mine, tmp_path / "offer")
+    assert all(row["Number"] for row in table(tmp_path / "offer/offer.csv"))
+
+
 def test_an_update_is_of_every_bag_of_a_transfer_that_was_split(mine: Collection, tmp_path: Path) -> None:
     """RFC 8493, 2.2.2, Bag-Count: what lies in a bag that is missing would be called gone, or be sent again."""
     hand_over(mine, tmp_path / "1", split=200_000)

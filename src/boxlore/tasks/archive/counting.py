@@ -7,7 +7,7 @@ from boxlore.exports.inventory import as_csv, as_table
 from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, state_row
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.scans_as_handed import missing_finding
-from boxlore.tasks.archive.sittings_held import sittings_held
+from boxlore.tasks.archive.sittings_held import not_to_be_heard, sittings_held
 from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
 from boxlore.tasks.archive.transfer_updates import (
     CHANGES,
@@ -105,8 +105,14 @@ def _keep_others(making: Making, earlier: Earlier, copies: set[str]) -> None:
     stay = [path for path in held if path.rpartition("/")[2].partition(".")[0] in copies]
     if len(stay) == len(held) and COPIES_LISTED in earlier.files and not making.archive.wants("copies"):
         stay.append(COPIES_LISTED)
-    declined = {path for held in sittings_held(making.collection) if held.is_wanted is False for path in held.paths}
-    sent_or_declined = {*declined, *making.beside}
+    unheard = not_to_be_heard(making.collection, making.seen.recipient)
+    stay_here = {
+        path
+        for held in sittings_held(making.collection)
+        if held.is_wanted is False or held.id in unheard
+        for path in held.paths
+    }
+    sent_or_declined = {*stay_here, *making.beside}
     for path in earlier.files:
         own = making.collection.folder / path
         is_sound = path.startswith(("recordings/", "papers/")) and path not in sent_or_declined

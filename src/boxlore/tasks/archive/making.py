@@ -17,7 +17,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.exports.bag import Staged
 from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
-from boxlore.tasks.archive.sittings_held import sittings_held
+from boxlore.tasks.archive.sittings_held import not_to_be_heard, sittings_held
 from boxlore.tasks.archive.transfer_updates import Earlier
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
@@ -97,13 +97,15 @@ class Making:
 
     @property
     def sittings(self) -> frozenset[str]:
-        """The ids of the sittings that go: of everything all that no archive has declined, else those it wants."""
+        """The ids of the sittings that go: of everything all that no archive has declined, else those it wants, but for
+        those in which somebody speaks who is kept from archives."""
         if not self.has_sittings:
             return frozenset()
         answers = {held.id: held.is_wanted for held in sittings_held(self.collection)}
         every = (ident for ident, _ in self.collection.store.subjects(Kind.SITTING))
         going = (None, True) if self.is_whole else (True,)
-        return frozenset(ident for ident in every if answers.get(ident) in going)
+        unheard = not_to_be_heard(self.collection, self.seen.recipient)
+        return frozenset(ident for ident in every if answers.get(ident) in going and ident not in unheard)
 
     def goes(self, path: str) -> bool:
         """Whether a scan is in this part, or in an earlier transfer that it updates."""

@@ -6,7 +6,7 @@ The answer is the same table with yes or no in the column “Wanted”. An empty
 archive writes there makes the transfer suit it.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
@@ -32,7 +32,7 @@ from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.receipt import state_once
-from boxlore.tasks.archive.sittings_held import SittingHeld, sitting_held, sittings_held
+from boxlore.tasks.archive.sittings_held import SittingHeld, not_to_be_heard, sitting_held, sittings_held
 from boxlore.tasks.archive.transfer_context import facts_of, order_of_containers, with_contact
 from boxlore.tasks.archive.transfer_updates import URN
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
@@ -110,7 +110,7 @@ def _make(
         hidden += record.closed_scans
         rows.append(_row(record, facts, thumbnail))
         progress.step()
-    sittings = list(sittings_held(collection)) if is_whole else []  # they tell of more than of a choice
+    sittings = list(_sittings_offered(collection)) if is_whole else []  # they tell of more than of a choice
     table = as_table([COLUMNS, *map(_cells, records), *map(_cells_of_sitting, sittings)])
     write_whole(out / OFFER_LIST, b"".join(table))
     write_whole(out / "offer.html", _page(facts, holding, rows, sittings))
@@ -139,6 +139,12 @@ def _cells(record: Record) -> tuple[str, ...]:
 
 def _cells_of_sitting(held: SittingHeld) -> tuple[str, ...]:
     return ("", _identifier(held.id), _title_of_sitting(held), held.day, held.words, "", "")
+
+
+def _sittings_offered(collection: Collection) -> Iterator[SittingHeld]:
+    """Those that an archive may have in its closed part."""
+    unheard = not_to_be_heard(collection, seen_by(collection, To.ARCHIVE).recipient)
+    return (held for held in sittings_held(collection) if held.id not in unheard)
 
 
 def _title_of_sitting(held: SittingHeld) -> str:

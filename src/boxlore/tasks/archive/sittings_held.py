@@ -11,8 +11,13 @@ from boxlore.core.crosswalk.sound import PAPER, SOUND, in_words
 from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.fields.sittings import PAPER_WORDS, recording_in
 from boxlore.core.findings import several
+from boxlore.core.records.audience import Recipient
+from boxlore.core.records.in_force import told_of
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
+
+SPEAKING = ("narrator", "interviewer")
+"""Fields of a sitting that tell whose voice is in its recording."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,6 +51,20 @@ def sittings_held(collection: Collection) -> Iterator[SittingHeld]:
     """Every sitting of which a recording or paper is kept, in the order in which they were noted."""
     held = (_held(ident, [row for row, _ in rows]) for ident, rows in collection.store.subjects(Kind.SITTING))
     yield from sorted((sitting for sitting in held if sitting.paths), key=lambda sitting: (sitting.day, sitting.id))
+
+
+def not_to_be_heard(collection: Collection, recipient: Recipient) -> frozenset[str]:
+    """The ids of the sittings in which somebody speaks of whom this recipient may not know: a voice tells who it is,
+    and papers and chapters tell whose words they are of."""
+    return frozenset(
+        ident
+        for ident, rows in collection.store.subjects(Kind.SITTING)
+        if not all(
+            recipient.may_be_told(told_of(statement, reading, {}), Subject(Kind.SITTING, ident))
+            for statement, reading in rows
+            if statement.field in SPEAKING
+        )
+    )
 
 
 def sitting_held(collection: Collection, ident: str) -> SittingHeld | None:

@@ -11,7 +11,7 @@ from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Kind
 from boxlore.tasks.archive.making import Making
-from boxlore.tasks.archive.sittings_held import sittings_held
+from boxlore.tasks.archive.sittings_held import not_to_be_heard, sittings_held
 from boxlore.tasks.archive.transfer_context import things_told
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.climate import FOLDER as CLIMATE_LOGS
@@ -31,18 +31,28 @@ def sound_going(making: Making) -> Iterator[tuple[str, Path]]:
 
 
 def sound_staying(making: Making) -> Iterator[Finding]:
-    """A sentence for the keeper, where recordings stay since items were chosen, or the archive has not said yes."""
-    if making.seen.to.is_public or making.is_whole or not making.archive.wants("recordings"):
+    """Sentences for the keeper, where recordings stay since items were chosen, since the archive has not said yes, or
+    since somebody who speaks in them is kept from archives."""
+    if making.seen.to.is_public or not making.archive.wants("recordings"):
         return
+    unheard = not_to_be_heard(making.collection, making.seen.recipient)
+    held_here = list(sittings_held(making.collection))
+    silent = [held for held in held_here if held.is_wanted is None and held.id not in unheard]
     if not making.has_sittings and any(_kept(making.collection)):
-        yield make_finding("sound.stays", Severity.NOTE, _STAYS, "our own rule")
-    silent = [held.day for held in sittings_held(making.collection) if held.is_wanted is None]
-    if making.has_sittings and silent:
-        words = f"The recordings and papers of {several(len(silent), 'sitting')} stay here: {_UNASKED}"
-        yield make_finding("sound.stays", Severity.NOTE, words, "our own rule")
+        yield _stays(_CHOSEN)
+    elif making.has_sittings and silent and not making.is_whole:
+        yield _stays(f"The recordings and papers of {several(len(silent), 'sitting')} stay here: {_UNASKED}")
+    kept = [held for held in held_here if held.id in unheard]
+    if making.has_sittings and kept:
+        yield _stays(f"The recordings and papers of {several(len(kept), 'sitting')} stay here: {_UNHEARD}")
 
 
-_STAYS = (
+def _stays(words: str) -> Finding:
+    return make_finding("sound.stays", Severity.NOTE, words, "our own rule")
+
+
+_UNHEARD = "somebody who speaks in them is kept from archives (boxlore people audience)."
+_CHOSEN = (
     "Recordings and papers of sittings stay here, for items were chosen: they go with a transfer of everything, or, "
     "where the archive wants them, with all that it wants (--wanted and no other choice)."
 )

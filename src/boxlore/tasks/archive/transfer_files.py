@@ -40,6 +40,7 @@ from boxlore.tasks.archive.receipt import IN_A_BAG as RECEIPT
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
 from boxlore.tasks.archive.restrictions import restriction_lines
+from boxlore.tasks.archive.sittings_held import not_to_be_heard
 from boxlore.tasks.archive.sound_handed import consents_since, sound_of, speakers
 from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
 from boxlore.tasks.archive.struck_fields import struck_rows
@@ -221,11 +222,19 @@ def _forms(making: Making) -> None:
     making.put("forms/deed-of-gift.pdf", words, [gift_pdf(deed, paper=settings.paper)])
     if not making.seen.to.is_closed_part:
         return
-    for at, (sitting, views) in enumerate(things_told(making.collection, making.seen, Kind.SITTING).items(), 1):
+    for at, (sitting, views) in enumerate(_interviews(making).items(), 1):
         known = _of_the_interview(making.collection, sitting, views) | {"kept": facts.holder}
         known |= consents_since(making, speakers(making, views))
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
+
+
+def _interviews(making: Making) -> dict[str, list[StatementView]]:
+    """What is told of each sitting whose consent lies beside the deed: not of one in which somebody speaks who is kept
+    from archives."""
+    unheard = not_to_be_heard(making.collection, making.seen.recipient)
+    told = things_told(making.collection, making.seen, Kind.SITTING)
+    return {sitting: views for sitting, views in told.items() if sitting not in unheard}
 
 
 def _copyright(making: Making) -> str:
@@ -287,7 +296,7 @@ def _restrictions(making: Making) -> list[str]:
             lines.append(f"Closed: {'; '.join(parts)}; the last until {last}. {TABLE} tells each, and why.")
         if consents := consents_words(making.seen.people().values()):
             lines.append(f"{consents} {TABLE} tells each.")
-        if interviews := len(things_told(making.collection, making.seen, Kind.SITTING)):
+        if interviews := len(_interviews(making)):
             more = f" to forms/consent-{interviews}.pdf" if interviews > 1 else ""
             lines.append(f"Consents to interviews are beside this deed: forms/consent-1.pdf{more}.")
     return lines

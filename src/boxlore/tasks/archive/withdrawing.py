@@ -95,7 +95,7 @@ class Withdrawing:
                 reason = self._of_item(ident, struck_of)
                 rows.append((_DELETE, reason, "", "", "", item.number, f"{URN}{ident}", ""))
         lacking = [name for names in self.lacking.values() for name in names]
-        told = self.collection.store.fields_of(lacking)
+        told = self._told(lacking)
         for number, names in self.lacking.items():
             for name in names:
                 struck, (field_name, in_force) = tombs.get(name), told.get(name, _NOT_HERE)
@@ -110,6 +110,10 @@ class Withdrawing:
         own = (_REPLACE, REFERENCE)  # what the archive calls a thing now: it has said so itself
         return [*self._descriptions(rows), *(row for row in rows if (row[0], row[-1]) != own)]
 
+    def _told(self, statements: Sequence[str]) -> Mapping[str, tuple[str, bool]]:
+        """Statement -> its field and whether it is in force, of those that the collection has."""
+        return self.collection.store.fields_of(statements) if statements else {}
+
     def _originals(self) -> Iterator[Sequence[str]]:
         """What is to be given back: what the family keeps since its original was handed over."""
         for ident, item in newly_asked_back(self.earlier, self.facts):
@@ -118,7 +122,7 @@ class Withdrawing:
     def reasons(self, number: str) -> list[str]:
         """Why words of an item are no longer in this part, each reason once, corrections left out."""
         names = self.lacking.get(number, [])
-        told = self.collection.store.fields_of(names) if names else {}
+        told = self._told(names)
         reasons = dict.fromkeys(
             self._of_statement(name, number, in_force=told.get(name, _NOT_HERE)[1]) for name in names
         )
@@ -192,6 +196,8 @@ class Withdrawing:
         store = self.collection.store
         number = _number_in(path)
         item = store.item_by_number(number) if number else None
+        if path.startswith(("recordings/", "papers/")) and (self.collection.folder / path).is_file():
+            return Reason.KEPT  # the voice of somebody who is kept from archives, or what the archive has declined
         if path.startswith("copies/") and any(name in self._tombs for name in self.lacking.get(number, ())):
             return Reason.STRUCK  # its caption held them
         is_here = self.seen.to.is_public and (item is not None or not number)
@@ -199,8 +205,8 @@ class Withdrawing:
 
     def _descriptions(self, rows: Sequence[Sequence[str]]) -> Iterator[Sequence[str]]:
         """The description of every earlier transfer that no update has withdrawn yet: to be deleted if words of it may
-        no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them; the
-        extract of a deed goes as the rest does."""
+        no longer be shown. Deeds and consents stay, unless words of a sitting were struck, which may stand in them, or
+        somebody who speaks in one is kept from archives now; the extract of a deed goes as the rest does."""
         reasons = {row[1] for row in rows if not row[2] and row[0] != _RETURN}
         is_public, holder = self.seen.to.is_public, self.collection.settings.holder
         is_holder_hidden = bool(is_public and holder and not self.seen.holder) and self._names_the_holder
@@ -210,8 +216,9 @@ class Withdrawing:
             return
         worst = next((reason for reason in _WORST_FIRST if reason in reasons), Reason.CORRECTED)
         what = _REPLACE if worst is Reason.CORRECTED else _DELETE
-        gone = (name for names in self.lacking.values() for name in names)
+        gone = [name for names in self.lacking.values() for name in names]
         in_forms = any(self._tombs[name].kind == Kind.SITTING for name in gone if name in self._tombs)
+        in_forms |= any(told in (("narrator", True), ("interviewer", True)) for told in self._told(gone).values())
         stays = {FORMS: not in_forms and not (is_public and what is _DELETE)}
         stays |= dict.fromkeys(OF_THE_BAG, not is_holder_hidden)
         for transfer in dict.fromkeys(bag.transfer for bag in self.earlier.bags):
