@@ -23,6 +23,7 @@ from boxlore.store.strike_standing import Place, Standing
 from boxlore.store.strike_words import PARTS_OF_A_NAME, can_be_struck, holds, parts_of_a_name, stands_in, tokens
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
+from boxlore.tasks.collection.output_paths import ASKED_BY_AN_UPDATE
 from boxlore.tasks.collection.struck_rows import forget_rows
 from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
@@ -30,7 +31,7 @@ from boxlore.tasks.people.struck_withdrawals import keep_closed
 
 BEYOND = (
     "Boxlore cannot reach copies on other disks or in other people's hands, backups that others made, "
-    "or the spare blocks of this disk."
+    f"or the spare blocks of this disk. {ASKED_BY_AN_UPDATE}"
 )
 
 ORIGINALS = tuple(name for name in FOLDERS if name != FOLDER)

@@ -32,6 +32,9 @@ COPIES_LIST, PAGES_LIST, OFFER_LIST = "contents.csv", "our-files.txt", "offer.cs
 NAMES_FOUND, NAMES_LEFT = "names-found.csv", "names-left.csv"
 """Tables that Boxlore writes into the collection's folder for the keeper to answer."""
 
+ASKED_BY_AN_UPDATE = "An archive is asked by an update of the transfer (boxlore transfer --update EARLIER)."
+"""How words and pictures come back from whoever holds a transfer."""
+
 OWN_FILES = (
     *(SETTINGS_NAME, "prompts.toml", "places.tsv", "archive.toml"),  # the keeper's
     *(NAMES_FOUND, NAMES_LEFT),  # both write into them

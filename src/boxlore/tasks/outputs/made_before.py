@@ -23,7 +23,7 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.formats import document_texts
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
-from boxlore.tasks.collection.output_paths import OWN_FILES
+from boxlore.tasks.collection.output_paths import ASKED_BY_AN_UPDATE, OWN_FILES
 from boxlore.tasks.collection.records_for_outputs import given, records, seen_by, while_consents_held
 from boxlore.tasks.outputs.copies_contents import read_contents
 from boxlore.tasks.scans.own_outputs import OwnOutputs
@@ -31,10 +31,7 @@ from boxlore.tasks.scans.own_outputs import OwnOutputs
 SHOWS_PICTURES = frozenset((".pdf", ".html", ".jpg", ".jpeg", ".png", ".webp", ".tif", ".tiff"))
 DEEPEST_ALONE = 2
 """Parts of a path down to which a PDF is an output of its own, `print/album.pdf`; deeper it is part of one."""
-HANDED_ON = (
-    "What you made elsewhere, or handed on, Boxlore cannot see: ask for it back. An archive is asked by an update of "
-    "the transfer (boxlore transfer --update EARLIER)."
-)
+HANDED_ON = f"What you made elsewhere, or handed on, Boxlore cannot see: ask for it back. {ASKED_BY_AN_UPDATE}"
 
 
 @dataclass(frozen=True, slots=True)
