@@ -156,19 +156,21 @@ def test_whom_the_family_keeps_is_in_no_chapter_and_no_consent_of_the_closed_par
     """Bytes of a recording's name that an older hand gave it; a consent names its witness."""
     sitting, rows = next(iter(mine.store.subjects(Kind.SITTING)))
     kept = next(one for one, _ in rows if one.field == "recording")
-    (mine.folder / "recordings" / "mia-rourke.wav").write_bytes((mine.folder / "recordings/sitting-1.wav").read_bytes())
+    (mine.folder / "recordings" / "daniel-rourke.wav").write_bytes(
+        (mine.folder / "recordings/sitting-1.wav").read_bytes()
+    )
     act = mine.act("renamed")
-    facts = json.loads(kept.words) | {"path": "recordings/mia-rourke.wav"}
+    facts = json.loads(kept.words) | {"path": "recordings/daniel-rourke.wav"}
     act.state(kept.subject, "recording", json.dumps(facts), replaces=kept.id, moment=kept.moment, sitting=sitting)
     act.done()
-    registry.set_audience(mine, Subject(Kind.PERSON, person_named(mine, "Mia Rourke").id), "family")
-    for day, witness in (("2026-11-20", ""), ("2026-11-24", "Mia Rourke")):
+    registry.set_audience(mine, Subject(Kind.PERSON, person_named(mine, "Daniel Rourke").id), "family")
+    for day, witness in (("2026-11-20", ""), ("2026-11-24", "Daniel Rourke")):
         registry.consent(mine, person_named(mine, "Leida Rourke"), make_consent(["voice"], day, witness=witness))
     made = transfer(mine, tmp_path / "t", order=TransferOrder(archive=Archive(takes=("recordings", "forms"))))
-    assert any(one.rule == "chapters.name" and "mia-rourke" in one.message for one in made.findings)
+    assert any(one.rule == "chapters.name" and "daniel-rourke" in one.message for one in made.findings)
     assert not list((tmp_path / "t").rglob("*.vtt"))
     said = words_of(tmp_path / "t" / "closed" / "data" / "forms" / "consent-1.pdf")
-    assert "given in person, 2026-11-20: voice" in said and "Mia" not in said and "2026-11-24" not in said
+    assert "given in person, 2026-11-20: voice" in said and "Daniel" not in said and "2026-11-24" not in said
 
 
 def test_a_recording_has_its_row_its_day_and_its_place_in_the_description(demo: Path) -> None:

@@ -75,8 +75,9 @@ def read_archive(path: Path) -> Archive:
     return Archive(**values | ({"takes": tuple(values["takes"])} if "takes" in values else {}))
 
 
-_ISIL = re.compile(r"(?P<prefix>[A-Za-z]{1,4})-[A-Za-z0-9/:-]{1,11}")
-"""ISO 15511, 3 and 4 (from memory): a prefix, which of two letters is a country's, a hyphen, the archive's own code."""
+_ISIL = re.compile(r"(?P<prefix>[A-Z]{2}|[A-Za-z]|[A-Za-z]{3,4})-[A-Za-z0-9:/-]{1,11}")
+"""ISO 15511, as the Schematron of EAD3 has it: a prefix, which of two letters is a country's, a hyphen, and the
+archive's own code."""
 
 
 def doubtful_codes(archive: Archive) -> Iterator[Finding]:
@@ -88,7 +89,7 @@ def doubtful_codes(archive: Archive) -> Iterator[Finding]:
     why = ""
     if isil is None:
         why = "is no ISIL (ISO 15511): a country's two letters, a hyphen and the archive's own code"
-    elif archive.country and len(isil["prefix"]) == 2 and isil["prefix"].upper() != archive.country:
+    elif archive.country and len(isil["prefix"]) == 2 and isil["prefix"] != archive.country:
         why = f"is one of another country than {archive.country}, which stands as its country"
     if why:
         words = (
