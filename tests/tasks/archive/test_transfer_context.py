@@ -18,6 +18,7 @@ from boxlore.core.fields.sittings import RECORDING_WORDS, RecordingFacts
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.names_asked import look_for_names
+from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.archive.transfer_context import moves_of, thing_lines, things_told, with_contact
@@ -173,3 +174,17 @@ def test_a_series_that_names_somebody_living_is_one_in_the_closed_part_alone(
     rebuild(tmp_path / "again", tmp_path / "out", on_day=ON)
     with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
         assert {number: record_of(again, find_item(again, number).id).words("series") for number in told} == told
+
+
+def test_an_offer_says_what_would_come_in_the_closed_part(small_family: Path, tmp_path: Path) -> None:
+    """DACS 4.1 (from memory): an archive must know of restrictions before it says yes. Mia is shown in TRA-0003."""
+    shutil.copytree(small_family, tmp_path / "home")
+    with open_collection(tmp_path / "home", on_day=ON) as collection:
+        set_audience(collection, find_item(collection, "TRA-0002"), "archive:2060-01-01")
+        offer(collection, tmp_path / "offer")
+    with open(tmp_path / "offer/offer.csv", encoding="utf-8-sig", newline="") as file:
+        access = {row["Number"]: row["Access"] for row in csv.DictReader(file)}
+    assert access["TRA-0001"] == "" and access["TRA-0003"].startswith("Its scans would come in the closed part")
+    assert access["TRA-0002"].startswith("Closed until 2060-01-01 by those who gave it. It would come in the closed")
+    page = (tmp_path / "offer/offer.html").read_text("utf-8")
+    assert all(words in page for words in access.values()) and "this part" not in page

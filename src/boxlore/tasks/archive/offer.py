@@ -12,12 +12,12 @@ from html import escape
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.audience import To
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Record, is_number_alone
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.core.wording.catalogue import ENGLISH
@@ -43,7 +43,7 @@ from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, 
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.scans.unchanged import ScanCheck
 
-COLUMNS = ("Number", "Identifier", "Title", "Date", "Kind", "Wanted", "Remarks")
+COLUMNS = ("Number", "Identifier", "Title", "Date", "Kind", "Access", "Wanted", "Remarks")
 THUMBNAIL = 240
 """Pixels on the long side: enough to know a picture, too few to print one."""
 
@@ -111,7 +111,8 @@ def _make(
         rows.append(_row(record, facts, thumbnail))
         progress.step()
     sittings = list(_sittings_offered(collection)) if is_whole else []  # they tell of more than of a choice
-    table = as_table([COLUMNS, *map(_cells, records), *map(_cells_of_sitting, sittings)])
+    items = (_cells(record, facts) for record in records)
+    table = as_table([COLUMNS, *items, *map(_cells_of_sitting, sittings)])
     write_whole(out / OFFER_LIST, b"".join(table))
     write_whole(out / "offer.html", _page(facts, holding, rows, sittings))
     write_whole(out / FILE_NAME, as_toml().encode())
@@ -132,13 +133,26 @@ def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
     return f"pictures/{record.number}.jpg"
 
 
-def _cells(record: Record) -> tuple[str, ...]:
-    kind = captions.nature_of(record)
-    return (record.number, _identifier(record.id), captions.title(record), record.formal_date, kind, "", "")
+def _cells(record: Record, facts: CollectionFacts) -> tuple[str, ...]:
+    kind, title, access = captions.nature_of(record), captions.title(record), _access(record, facts)
+    return (record.number, _identifier(record.id), title, record.formal_date, kind, access, "", "")
 
 
 def _cells_of_sitting(held: SittingHeld) -> tuple[str, ...]:
-    return ("", _identifier(held.id), _title_of_sitting(held), held.day, held.words, "", "")
+    return ("", _identifier(held.id), _title_of_sitting(held), held.day, held.words, _IN_CLOSED_PART, "", "")
+
+
+_IN_CLOSED_PART = "It would come in the closed part, which says until when, and why."
+
+
+def _access(record: Record, facts: CollectionFacts) -> str:
+    """What of an item would come in the closed part alone, as far as this list may say it; '' for nothing."""
+    if is_number_alone(record):
+        until = facts.closed_whole.get(record.id)
+        return f"Closed until {until} by those who gave it. {_IN_CLOSED_PART}" if until else _IN_CLOSED_PART
+    if record.closed_scans and record.scans:
+        return "Its scans would come in the closed part, which says until when, and why."
+    return ""
 
 
 def _sittings_offered(collection: Collection) -> Iterator[SittingHeld]:
@@ -159,7 +173,7 @@ def _identifier(item: str) -> str:
 
 def _row(record: Record, facts: CollectionFacts, thumbnail: str) -> str:
     alt = escape(clean(captions.alt_text(record)), quote=True)
-    closed = f"<p>{escape(' '.join(access_words(record, facts)) or 'It has no picture here.')}</p>"
+    closed = f"<p>{escape(_access(record, facts) or 'It has no picture here.')}</p>"
     picture = f'<img src="{thumbnail}" alt="{alt}">' if thumbnail else closed
     title, date = escape(clean(captions.title(record))), escape(clean(record.formal_date))
     return f"<figure>{picture}<figcaption>{record.number}<br>{title}<br>{date}</figcaption></figure>"
