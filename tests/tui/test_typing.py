@@ -115,9 +115,9 @@ def test_undo_and_redo_over_items(terminal: Opens, folder: Path, told: Told) -> 
     window.send("One⟨PgDn⟩Two⟨PgDn⟩Three⟨PgDn⟩")
     window.wait_for("4 of 8")
     window.send("⟨^Z⟩⟨^Z⟩")
-    window.wait_for("Taken back: story: Two")
+    window.wait_for("Taken back: Story: Two")
     window.send("⟨^Y⟩")
-    window.wait_for("Done again: story: Two")
+    window.wait_for("Done again: Story: Two")
     window.send("⟨^Q⟩")
     assert window.wait() == 0
     assert [told()[f"TRA-000{n}"].words("story") for n in (1, 2, 3)] == ["One", "Two", ""]

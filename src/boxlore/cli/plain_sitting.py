@@ -265,13 +265,13 @@ class Plain:
     def undo(self, _: str) -> None:
         """Take back the last act of this sitting."""
         act = self.sitting.undo()
-        self.say(f"Taken back: {act.what}." if act else "Nothing of this sitting is left to take back.")
+        self.say(f"Taken back: {act.in_words}." if act else "Nothing of this sitting is left to take back.")
         self.read_again()
 
     def redo(self, _: str) -> None:
         """Do again what was taken back last."""
         act = self.sitting.redo()
-        self.say(f"Done again: {act.what}." if act else "Nothing was taken back.")
+        self.say(f"Done again: {act.in_words}." if act else "Nothing was taken back.")
         self.read_again()
 
     def same(self, shared: str) -> None:

@@ -26,10 +26,19 @@ def test_marks_alone_are_refused_with_what_to_write(name: str, words: str) -> No
     assert is_untold(FIELDS[name], words)
 
 
-@pytest.mark.parametrize("words", ["Anna?", "1931", "木", "👵", "♥", "-5", "J."], ids=ascii)
-def test_words_stay_as_they_were_said(words: str) -> None:
-    assert as_told(FIELDS["person"], f" {words}\n", Sure.LIKELY) == (words, Sure.LIKELY)
-    assert not is_untold(FIELDS["person"], words)
+@pytest.mark.parametrize("words", ["Anna?", "木", "👵", "♥", "J.", "Anna 2"], ids=ascii)
+@pytest.mark.parametrize("name", ["person", "story"])
+def test_words_stay_as_they_were_said(name: str, words: str) -> None:
+    assert as_told(FIELDS[name], f" {words}\n", Sure.LIKELY) == (words, Sure.LIKELY)
+    assert not is_untold(FIELDS[name], words)
+
+
+@every_row("words", ["1931", "-5", "19 46", "٣"])
+def test_figures_alone_are_nobodys_name(words: str) -> None:
+    assert as_told(FIELDS["story"], words, Sure.SURE) == (words, Sure.SURE)
+    for name in ("person", "photographer", "mother"):
+        with pytest.raises(WrongUse, match=r"is nobody’s name\. Write a name, or \? alone for asked, not known\."):
+            as_told(FIELDS[name], words, Sure.SURE)
 
 
 def test_on_a_print_marks_may_stand_alone() -> None:

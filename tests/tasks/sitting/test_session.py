@@ -304,6 +304,15 @@ def test_the_list_says_bare_begun_told(sitting: Sitting) -> None:
     assert listing.position("01900000-0000-7000-8000-000000000000") == -1
 
 
+def test_the_year_that_a_story_ends_in_stands_once_in_its_line(sitting: Sitting) -> None:
+    say(sitting, 1, STORY, "The beach in 1968")
+    say(sitting, 1, WHEN, "1968")
+    say(sitting, 2, STORY, "The beach")
+    say(sitting, 2, WHEN, "1968")
+    rows = [Listing(sitting.collection).row_at(at).about for at in range(2)]
+    assert rows == ["The beach in 1968", "The beach · 1968"]
+
+
 def test_what_is_taken_back_of_a_correction_is_named_by_what_was_new(sitting: Sitting) -> None:
     say(sitting, 1, STORY, "Uncle Tom drank")
     say(sitting, 1, STORY, "Uncle Tom drank and sang all the way from the wharf to the chapel door")

@@ -353,7 +353,7 @@ def test_a_place_is_called_something_else_everywhere(run: Run, collection: Colle
             await hands.fill("Reval")
             assert "2 put right. Ctrl+Z takes it back." in hands.text
             await hands.press("ctrl+z")
-            assert "Taken back: place: Revel is called Reval." in hands.text
+            assert "Taken back: Where: Revel is called Reval." in hands.text
             await hands.press("enter")
             await hands.choose("Show TRA-0002")
             assert "TRA-0002" in hands.text and "revel" in hands.text

@@ -122,10 +122,27 @@ def test_not_known_is_for_an_empty_prompt_and_undo_puts_back_what_is_half_typed(
             assert "Nothing of this sitting is left to take back." in hands.text
             assert not record(collection, 1).told and not record(collection, 1).not_known
             await hands.press("ctrl+y")
-            assert "Done again: story: A quay." in hands.text
+            assert "Done again: Story: A quay." in hands.text
             await hands.press("ctrl+y", "ctrl+y")
             assert "Nothing was taken back." in hands.text
         assert record(collection, 1).words("story") == "A quay"
+
+    run(sit())
+
+
+def test_a_name_told_twice_is_kept_once_and_a_year_is_nobody(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«Jaan Tamm»", "enter", "«jaan tamm»", "enter")
+            told = "“jaan tamm” is told here already. Another one of that name is told apart: “jaan tamm the elder”."
+            assert told in hands.text
+            await hands.press("«jaan»", "tab", "«a boy»", "enter", "«a boy»", "enter", "«1968»", "enter")
+            assert "Who: “1968” is nobody’s name. Write a name, or ? alone for asked, not known." in hands.text
+            await hands.press("ctrl+u", "tab", "«1968»", "tab")
+            assert [view.words for view in record(collection, 1).all("person")] == ["Jaan Tamm", "a boy", "a boy"]
+            assert record(collection, 1).words("date") == "1968"
+            await hands.press("ctrl+z", "ctrl+z")
+            assert "Taken back: Who: a boy." in hands.text
 
     run(sit())
 
@@ -134,7 +151,7 @@ def test_undo_goes_back_to_the_item_that_it_was_about(run: Run, collection: Coll
     async def sit() -> None:
         async with hands_on(collection) as hands:
             await hands.press("«One»", "pagedown", "pagedown", "ctrl+z")
-            assert "1 of 8" in hands.text and "Taken back: story: One." in hands.text
+            assert "1 of 8" in hands.text and "Taken back: Story: One." in hands.text
 
     run(sit())
 

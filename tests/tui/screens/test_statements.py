@@ -242,7 +242,7 @@ def test_an_answer_is_taken_back_with_what_it_corrected_and_the_history_keeps_it
                 (f"{STORY}!", "withdrawn"),
             ]
             await hands.press("ctrl+z")
-            assert "Taken back: story: taken back." in hands.text
+            assert "Taken back: Story: taken back." in hands.text
         assert first_record(collection).words("story") == f"{STORY}!"
 
     run(put_right())

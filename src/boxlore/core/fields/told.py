@@ -3,6 +3,7 @@ every way in.
 
     "?"                  asked, and not known: no words, and Sure.NOT_KNOWN
     "," "..." "-" ";"    nothing that anybody can have said; only on a print may marks alone be written
+    "1968"               nobody, where somebody is named: figures alone are no name, but a year told a line too early
 """
 
 from boxlore.core.errors import WrongUse
@@ -26,6 +27,10 @@ def as_told(field: Field, words: str, sure: Sure) -> tuple[str, Sure]:
         if says_nothing(words) and field.name != MARKS_MAY_STAND:
             raise WrongUse(
                 f"{field.label}: “{words[:40]}” says nothing.", "Write it in words, or ? alone for asked, not known."
+            )
+        if field.reads == "person" and any(map(str.isdigit, words)) and not any(map(str.isalpha, words)):
+            raise WrongUse(
+                f"{field.label}: “{words[:40]}” is nobody’s name.", "Write a name, or ? alone for asked, not known."
             )
     return words, sure
 

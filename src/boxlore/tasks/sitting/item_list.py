@@ -149,7 +149,9 @@ def about(record: Record, way: FamilyWay) -> str:
     if record.words("date"):
         first = record.first("date")
         edtf = first.date.edtf if first is not None and first.date is not None else None
-        parts.append(family_display(edtf, way) if edtf else record.date_display)
+        when = family_display(edtf, way) if edtf else record.date_display
+        if when not in _line(" ".join(parts)):  # a file's name often ends in its year
+            parts.append(when)
     return _line(" · ".join(part for part in parts if part))
 
 

@@ -105,7 +105,7 @@ def say_of_all(sitting: Sitting, records: Sequence[Record], field: str, words: s
     """
     if not words.strip():
         raise WrongUse("There is nothing to keep yet.", "Write what is so of all of them.")
-    act = sitting.collection.act(f"{field} of {len(records)}: {words.strip()[:40]}")
+    act = sitting.collection.act(f"{field}: {words.strip()[:40]}, of {len(records)}")
     for record in records:
         if fold(words.strip()) not in {fold(view.words) for view in record.all(field)}:
             sitting.teller.add(act, Subject(Kind.ITEM, record.id), field, words, sitting.telling)

@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.pictures import SHOWS_WORDS
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.kin import possessive
@@ -193,7 +194,7 @@ def add(sitting: Sitting, person: Person, field: str, words: str) -> None:
     if not words.strip():
         raise WrongUse("There is nothing to keep yet.", "Write what was told.")
     statement = sitting.teller.tell(Subject(Kind.PERSON, person.id), field, words, sitting.telling)
-    sitting.steps.remember(Done(statement.act, f"{field} of {person.name}", ""))
+    sitting.steps.remember(Done(statement.act, f"{person.name}: {FIELDS[field].label.lower()}", ""))
 
 
 def correct(sitting: Sitting, statement: Statement, words: str) -> None:
@@ -209,7 +210,7 @@ def correct(sitting: Sitting, statement: Statement, words: str) -> None:
         moment=sitting.moment,
     )
     corrected = sitting.teller.tell(statement.subject, statement.field, words, how, replaces=statement.id)
-    sitting.steps.remember(Done(corrected.act, f"{statement.field} corrected", ""))
+    sitting.steps.remember(Done(corrected.act, f"{statement.field}: corrected", ""))
 
 
 def keep_to(sitting: Sitting, person: Person, audience: str) -> None:

@@ -288,6 +288,9 @@ class Sitting:
         if own is not None and own.words == words.strip():
             self.draft(record.id, prompt, "")
             return False
+        if own is None and self._is_told(record, prompt, words, person):
+            self.draft(record.id, prompt, "")
+            return False
         parts = self._parts(prompt, words)
         parts = parts if any(parts) else [words.strip()]
         act = self.collection.act(f"{prompt.field}: {_new_in(words.strip(), own.words if own else '')}")
@@ -303,6 +306,14 @@ class Sitting:
         if prompt.field == "occasion":
             self.occasions.heard(words)
         return True
+
+    def _is_told(self, record: Record, prompt: Prompt, words: str, person: str) -> bool:
+        """Whether this source told of the same person in the same words before, of the item and at no marker: nobody is
+        in a picture twice. Of those whom no name tells apart (`a boy`) there may be two."""
+        if prompt.field != "person" or self.to_name:
+            return False
+        told = [view for view in record.all("person") if view.source == self.source_of(prompt) and view.meant]
+        return any(fold(view.words) == fold(words.strip()) and person in ("", view.meant) for view in told)
 
     def _parts(self, prompt: Prompt, words: str) -> list[str]:
         """The answers in what was typed: names for markers one by one, those of an item together."""
@@ -381,7 +392,7 @@ class Sitting:
                 "These words were kept in an earlier sitting, so emptying does not take them away.",
                 "Ctrl+Z puts them back. Write over them to correct them; F4 takes the answer back.",
             )
-        self.steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
+        self.steps.withdraw(Done(act, f"{prompt.field}: emptied", record.id), undoes=False)
         return True
 
     def not_known(self, record: Record, prompt: Prompt) -> None:

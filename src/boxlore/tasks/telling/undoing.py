@@ -10,6 +10,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, field
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.store.values import Change, Settlement
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -28,6 +29,12 @@ class Done:
     @property
     def acts(self) -> tuple[str, ...]:
         return (self.act, *self.with_acts)
+
+    @property
+    def in_words(self) -> str:
+        """What it was, for whoever did it: a field by its label (`Who: Jaan Tamm`)."""
+        field, colon, rest = self.what.partition(": ")
+        return f"{FIELDS[field].label}: {rest}" if colon and field in FIELDS else self.what
 
 
 @dataclass(slots=True)
@@ -77,7 +84,7 @@ class Steps:
         if standing := self.collection.store.told_besides(self._done[-1].acts):
             numbers = filter(None, map(self.collection.store.number_of, standing))
             raise WrongUse(
-                f"Not taken back: {self._done[-1].what}. Something was told or moved since that stands on it"
+                f"Not taken back: {self._done[-1].in_words}. Something was told or moved since that stands on it"
                 f"{f' ({number})' if (number := next(numbers, '')) else ''}.",
                 "Take that back first; or boxlore restore brings back the collection as it was before.",
             )

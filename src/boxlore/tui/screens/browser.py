@@ -42,7 +42,7 @@ class Browser(Card):
             yield Line("Enter takes the row, → looks into a folder, ← goes up; Esc goes back.", classes="faint")
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._look)
+        self._look()
 
     def _look(self, at: str = "") -> None:
         """Read the folder, and put the cursor on the row of this name."""

@@ -59,7 +59,7 @@ class EventsScreen(ListScreen):
         yield self._note
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._load)
+        self._load()
 
     def _load(self) -> None:
         sitting = self._host.sitting

@@ -91,11 +91,7 @@ class FindScreen(Screen[None]):
         yield Bottom(ROW_KEYS)
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._first)
-
-    def _first(self) -> None:
-        if self._run == 0:
-            self._show_all()
+        self._show_all()
 
     def _show_all(self) -> None:
         self._positions, self._words_at = None, {}

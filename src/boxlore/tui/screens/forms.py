@@ -216,7 +216,7 @@ class Form(Card):
     def _show_hint(self, at: int) -> None:
         blank, hint = self._blanks[at], self._hints[at]
         labels = " · ".join(label for _, label in blank.choices)
-        words = "  ".join(part for part in (f"← → changes: {labels}" if labels else "", blank.hint) if part)
+        words = ". ".join(part for part in (f"← → changes: {labels}" if labels else "", blank.hint) if part)
         hint.say(words)
         hint.display = bool(words) and (self._words[at] is self.focused or not self.has_class("-low"))
 

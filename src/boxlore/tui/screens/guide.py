@@ -23,7 +23,7 @@ class GuideScreen(Screen[None]):
         ("ctrl+q", "leave"),
     )
     DEFAULT_CSS = """
-    GuideScreen VerticalScroll { align-horizontal: center; scrollbar-size-vertical: 1; }
+    GuideScreen VerticalScroll { align-horizontal: center; scrollbar-size-vertical: 1; scrollbar-gutter: stable; }
     GuideScreen .page { width: 84; max-width: 100%; padding: 1 2; }
     """
 

@@ -40,7 +40,7 @@ class PeopleScreen(ListScreen):
         self.set_focus(self._words)
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._load)
+        self._load()
 
     def on_screen_resume(self) -> None:
         """Back from a person: the list as it is now, and typing takes the place of the words sought."""

@@ -60,7 +60,7 @@ class PersonScreen(ListScreen):
         yield self._note
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._load)
+        self._load()
 
     def _load(self) -> None:
         if self._ident not in self.sitting.collection.people():

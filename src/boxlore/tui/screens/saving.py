@@ -111,6 +111,10 @@ class KeepingScreen(Screen[None]):
             block.baseline = block.text
             if redraw:
                 self.refresh_record()
+        elif block.prompt.gathers:
+            told = block.text.strip()
+            block.words.load(block.baseline)
+            self.say(f"“{told}” is told here already. Another one of that name is told apart: “{told} the elder”.")
         self.stand("saved")
         return True
 

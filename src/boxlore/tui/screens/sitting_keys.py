@@ -257,7 +257,7 @@ class ItemScreen(ItemOver):
             self.open(position)
         else:
             self.refresh_record()
-        self.say(f"{verb}: {act.what}.")
+        self.say(f"{verb}: {act.in_words}.")
 
     # other screens
 

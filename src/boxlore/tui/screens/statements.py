@@ -93,7 +93,7 @@ class SaidScreen(ListScreen):
         yield self._note
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._load)
+        self._load()
 
     def _load(self) -> None:
         self._record = self._sitting.record(self._record.id)

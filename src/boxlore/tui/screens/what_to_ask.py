@@ -43,7 +43,7 @@ class AskScreen(LookingScreen):
 
     def on_mount(self) -> None:
         super().on_mount()
-        self.call_after_refresh(self._load)
+        self._load()
 
     def look(self, progress: Progress) -> Callable[[], None]:
         """Work out what else to ask."""

@@ -65,7 +65,7 @@ class WordsToldScreen(ListScreen):
         self.set_focus(self._words)
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._load)
+        self._load()
 
     def _load(self) -> None:
         self._means.clear()

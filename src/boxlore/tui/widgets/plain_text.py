@@ -1,6 +1,6 @@
 """Text on the screen, never read as markup: a name may hold brackets, and old words may hold control letters."""
 
-import unicodedata
+import re
 
 from textual.content import Content
 from textual.widgets import Static
@@ -11,17 +11,12 @@ StyledText = str | tuple[str, str]
 
 def plain(words: str) -> str:
     """Words that are safe to draw: control letters, and those that turn the direction, are drawn as `�`."""
-    return "".join(
-        "\N{REPLACEMENT CHARACTER}" if letter in _TURNING or _controls(letter) else letter for letter in words
-    )
+    return words if words.isprintable() else _UNSAFE.sub("\N{REPLACEMENT CHARACTER}", words)
 
 
-_TURNING = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
-"""Directional formatting (Unicode Standard Annex 9, 2): one left open would turn the rest of the line."""
-
-
-def _controls(letter: str) -> bool:
-    return letter not in "\n\t" and unicodedata.category(letter) in ("Cc", "Cs")
+_UNSAFE = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff\u202a-\u202e\u2066-\u2069]")
+"""All letters of the categories Cc, but for the tab and the new line, and Cs (Unicode Standard, 4.5), and directional
+formatting (Unicode Standard Annex 9, 2): one left open would turn the rest of the line."""
 
 
 class Line(Static):

@@ -1,6 +1,7 @@
 """One prompt on the screen: the question, what others said, the words being typed, and what is understood of them."""
 
 from collections.abc import Sequence
+from textwrap import wrap
 from typing import Protocol
 
 from rich.cells import cell_len
@@ -28,7 +29,7 @@ from boxlore.tui.widgets.text_input import Words
 MOST_SHOWN = 300
 """Letters of another's words shown above a prompt; F4 shows them whole."""
 
-MOST_LINES, MOST_LINES_LOW = 4, 2
+MOST_LINES, MOST_LINES_LOW = 6, 3
 """Lines below a prompt, which a question with its choices may need; and on a low screen."""
 
 
@@ -149,9 +150,11 @@ class Block(Vertical):
         parts = self._below(here)
         self._made.display = bool(parts)
         if parts:
-            wide = sum(cell_len(part if isinstance(part, str) else part[0]) for part in parts)
+            words = "".join(part if isinstance(part, str) else part[0] for part in parts)
             most = MOST_LINES_LOW if self.screen.has_class("-low") else MOST_LINES
-            self._made.styles.height = min(-(-wide // max(self.size.width - 6, 20)), most)
+            width = max(self.size.width - 6, 20)
+            lines = max(len(wrap(words, width, break_on_hyphens=False)), -(-cell_len(words) // width))
+            self._made.styles.height = min(lines, most)
         self._made.say(*parts)
 
     def _below(self, here: bool) -> tuple[StyledText, ...]:
@@ -258,7 +261,7 @@ def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:
     """The choices of a place in question, numbered as the card of Ctrl+P has them."""
     if not names:
         return (("Ctrl+P", "bold"), " makes it our own; it is not in the list of places")
-    numbered = " · ".join(f"{number} {name}" for number, name in enumerate(short_places(names, 34), 1))
+    numbered = " · ".join(f"{number} {name}" for number, name in enumerate(short_places(names, 40), 1))
     return (("? ", "bold $warning"), ("Ctrl+P", "bold"), f" chooses: {numbered}")
 
 

@@ -5,6 +5,7 @@ from typing import ClassVar
 
 from rich.cells import cell_len
 from rich.segment import Segment
+from rich.style import Style
 from textual import events
 from textual.geometry import Region, Size
 from textual.message import Message
@@ -41,18 +42,22 @@ class Rows(ScrollView):
         self.at = 0
         self.count = 0
         self._row: Callable[[int, int], Cells] = lambda position, width: ()
+        self._styles_drawn: dict[str, Style] = {}
+        """Style class -> its style, while lines are drawn: each is worked out once for all of them."""
 
     def show(self, count: int, row: Callable[[int, int], Cells], at: int = 0) -> None:
         """Show `count` rows with the cursor at `at`; `row(position, width)` returns the cells of one row."""
         self.count, self._row = count, row
-        self.virtual_size = Size(self.size.width, count)
+        if self.size:
+            self.virtual_size = Size(self.size.width, count)
         self.go(at)
 
     def go(self, at: int) -> None:
         """Put the cursor on a row, and scroll so that it is seen."""
         self.at = max(0, min(at, self.count - 1))
-        self.scroll_to_region(Region(0, self.at, 1, 1), animate=False, force=True)
-        self.refresh()
+        if self.size:  # before there is a screen, nothing is drawn and nothing scrolls
+            self.scroll_to_region(Region(0, self.at, 1, 1), animate=False, force=True)
+            self.refresh()
 
     def move(self, by: int) -> None:
         """Move the cursor by so many rows."""
@@ -65,6 +70,7 @@ class Rows(ScrollView):
 
     def on_resize(self) -> None:
         self.virtual_size = Size(self.size.width, self.count)
+        self.go(self.at)  # among rows that were told before there was a screen, or of which a smaller one shows fewer
 
     def on_click(self, event: events.Click) -> None:
         position = int(self.scroll_offset.y) + event.y
@@ -72,17 +78,26 @@ class Rows(ScrollView):
             self.go(position)
             self.post_message(self.Taken())
 
+    def render_lines(self, crop: Region) -> list[Strip]:
+        self._styles_drawn = {"": self.rich_style}
+        return super().render_lines(crop)
+
+    def _style_of(self, name: str) -> Style:
+        if name not in self._styles_drawn:
+            self._styles_drawn[name] = self.get_component_rich_style(f"rows--{name}", partial=name != "at")
+        return self._styles_drawn[name]
+
     def render_line(self, y: int) -> Strip:
         width = self.size.width
         position = int(self.scroll_offset.y) + y
-        base = self.rich_style
+        base = self._styles_drawn[""]
         if position >= self.count:
             return Strip([Segment(" " * width, base)], width)
         here = position == self.at
         if here:
-            base += self.get_component_rich_style("rows--at")
+            base += self._style_of("at")
         segments = [Segment("▸ " if here else "  ", base)]
         for words, name in self._row(position, width - 2):
-            style = base if name == "plain" else base + self.get_component_rich_style(f"rows--{name}", partial=True)
+            style = base if name == "plain" else base + self._style_of(name)
             segments.append(Segment(words, style))
         return Strip(segments).adjust_cell_length(width, base)
