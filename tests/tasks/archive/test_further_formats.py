@@ -155,6 +155,19 @@ def test_mets_holds_together_and_its_digests_are_those_of_the_files(package: Pat
     assert len(root.xpath("//m:div[@TYPE='item']", namespaces=NAMES)) == 3
 
 
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_mets_is_valid_by_its_published_schema(package: Path, part: str) -> None:
+    """METS 1.12.1 (Library of Congress). PREMIS within is held against its own; here its objects have no type."""
+    published.wanted("mets/mets.xsd")
+    root = etree.parse(package / part / "data" / "metadata" / "mets.xml").getroot()
+    for unit in root.iterfind(".//p:object", NAMES):
+        del unit.attrib["{http://www.w3.org/2001/XMLSchema-instance}type"]
+    check = published.xsd("mets/mets.xsd")
+    assert check.validate(root), check.error_log
+    root[0].tag = f"{{{NAMES['m']}}}header"
+    assert not check.validate(root)
+
+
 def _premis() -> etree.XMLSchema:
     """The published schema without XLink's attributes, whose schema is not here, and which we do not write."""
     tree = etree.parse(published.folder() / "premis" / "premis-v2-1.xsd")
