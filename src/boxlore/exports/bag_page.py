@@ -50,7 +50,7 @@ def bag_page(facts: CollectionFacts, extent: Extent, bag: BagPage) -> bytes:
 td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style></head><body>
 <h1>{_text(facts.title)}</h1>
 <p>{escape(extent.words)}; {escape(extent.years)}.
-The originals are {_text(whereabouts)}. Made on {facts.on_day}{_for_whom(facts)}.</p>
+The originals are {_text(whereabouts)}{escape(extent.lent_words)}. Made on {facts.on_day}{_for_whom(facts)}.</p>
 <p>{_text(bag.which)}</p>
 {_CLOSED if bag.is_closed else _OPEN}
 {_updated(bag.updates, withdraws=bag.withdraws)}<h2>What is here</h2><table>{rows}</table>

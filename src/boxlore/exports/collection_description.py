@@ -48,7 +48,7 @@ def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
         ("accessrestrict", _access(facts)),
         ("userestrict", _use(facts)),
         ("custodhist", [*facts.custody, _held(facts)]),
-        ("acqinfo", _acquired(facts)),
+        ("acqinfo", _acquired(facts, extent)),
         ("originalsloc", [] if facts.originals else [f"The originals stay with {facts.held_by}."]),
         ("altformavail", _copies(facts, extent)),
         ("bioghist", [*_history(facts), *_kin_shown(facts, extent)]),
@@ -92,12 +92,12 @@ def _held(facts: CollectionFacts) -> str:
     return f"The originals are held by {facts.held_by}; scans of them were handed over on {first}."
 
 
-def _acquired(facts: CollectionFacts) -> list[str]:
+def _acquired(facts: CollectionFacts, extent: Extent) -> list[str]:
     days = [transfer.day for transfer in facts.transfers] or [facts.on_day.isoformat()]
     what = "Originals and scans" if facts.originals else "Scans"
     words = f"{what} from {facts.held_by}, transfer of {days[0]}"
-    words += f", with {several(len(days) - 1, 'update')}, the last of {days[-1]}." if len(days) > 1 else "."
-    return [words, *([f"Accession {facts.accession}."] if facts.accession else [])]
+    words += f", with {several(len(days) - 1, 'update')}, the last of {days[-1]}" if len(days) > 1 else ""
+    return [f"{words}{extent.lent_words}.", *([f"Accession {facts.accession}."] if facts.accession else [])]
 
 
 def _copies(facts: CollectionFacts, extent: Extent) -> list[str]:

@@ -25,6 +25,7 @@ from boxlore.core.crosswalk.dublin_core import (
     heading_of,
     headings,
     other_names,
+    own_provenance,
     rights_notes,
     rights_of,
     who_said,
@@ -37,7 +38,7 @@ from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.series import series_key, series_words
 from boxlore.core.crosswalk.sound import Beside
 from boxlore.core.findings import Finding, Severity, make_finding, several
-from boxlore.core.originals.physical_description import custody_lines, physical_lines
+from boxlore.core.originals.physical_description import physical_lines
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.marks import ContainerPath
 from boxlore.exports.collection_description import (
@@ -248,7 +249,8 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
     """The component of one item, without parent."""
     item = dialect.element("c", level="item", id=f"id-{record.id}")
     did = dialect.add(item, "did")
-    for kind, label in (*record.mark.path, ("item", str(record.mark.item))) if record.mark and facts.originals else ():
+    lies_there = record.mark and facts.originals and record.id not in facts.lent
+    for kind, label in (*record.mark.path, ("item", str(record.mark.item))) if record.mark and lies_there else ():
         if label != "0":
             dialect.container(did, kind, label)
     references = record.all("archive_reference")
@@ -312,10 +314,8 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     item.append(dialect.paragraphs("scopecontent", scope))
     if physical := physical_lines(record):
         item.append(dialect.paragraphs("phystech", physical))
-    moves = custody_lines(record)
-    moves += [f"Found in: {record.found_in}"] if record.found_in else []
-    if moves := [*moves, *facts.moves_of(record)]:
-        item.append(dialect.paragraphs("custodhist", moves))
+    if custody := own_provenance(record, facts):
+        item.append(dialect.paragraphs("custodhist", custody))
 
 
 def _words(paragraph: str | DcValue) -> str:

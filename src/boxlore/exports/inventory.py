@@ -109,6 +109,8 @@ def _original_of(record: Record, facts: CollectionFacts) -> str:
     """Where the original of an item is: what the family keeps may have been handed over before, and is asked back."""
     if day := facts.asked_back(record.id):
         return f"handed over on {day}, asked back by {facts.held_by}"
+    if facts.originals and record.id in facts.lent and record.id not in facts.not_given:
+        return "not handed over: it belongs to somebody who lent it"
     return f"with {facts.held_by}" if record.id in facts.not_given else originals_words(facts)
 
 

@@ -54,6 +54,8 @@ class Deed:
     title: str
     description: str
     originals: bool
+    but_for: str = ""
+    """Which of the originals are not given: `, but for …`; '' for none."""
     access: str
     copyright: str
     use: str = ""
@@ -83,7 +85,7 @@ def _cells(line: InventoryLine) -> list[str]:
 def gift_pdf(deed: Deed, *, paper: str) -> bytes:
     """The deed of gift as a PDF."""
     given = (
-        "The originals and their scans are given."
+        f"The originals and their scans are given{deed.but_for}."
         if deed.originals
         else "Scans are given. The originals stay with the donor; this deed does not touch who owns them."
     )

@@ -103,6 +103,8 @@ class CollectionFacts:
     not_given: frozenset[str] = frozenset()
     """The ids of items that are kept by the family: of them is told their number, where they lie, and what an archive
     calls them."""
+    lent: frozenset[str] = frozenset()
+    """The ids of items that somebody lent: their scans are handed over, and not the originals."""
     given_on: Mapping[str, str] = starts(default_factory=dict)
     """Items, by their ids, whose originals an earlier transfer handed over, with its day (ISO 8601)."""
     closed_whole: Mapping[str, date] = starts(default_factory=dict)
@@ -116,6 +118,10 @@ class CollectionFacts:
     def held_by(self) -> str:
         """Who has the originals as long as they are not handed over, as a sentence names them."""
         return self.holder or "the family"
+
+    def gives(self, item: str) -> bool:
+        """Whether the original of an item (id) is handed over."""
+        return self.originals and item not in self.not_given and item not in self.lent
 
     def asked_back(self, item: str) -> str:
         """The day on which the original of an item (id) was handed over that the family keeps now; else ''."""
@@ -366,7 +372,7 @@ def _extent(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _source(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    is_given = facts.originals and facts.archive.repository  # then the original is the archive's
+    is_given = facts.gives(record.id) and facts.archive.repository  # then the original is the archive's
     holder = facts.archive.repository if is_given else facts.holder
     kept = "; ".join(part for part in (holder, facts.title, inventory_number(record)) if part)
     return [DcValue(kept), *(DcValue(f"Original file name: {view.words}", "en") for view in record.all("file_name"))]
@@ -411,7 +417,11 @@ def _accession(facts: CollectionFacts) -> list[str]:
 def own_provenance(record: Record, facts: CollectionFacts) -> list[str]:
     """How the item came down beyond what holds of the whole: its own custody, where it was found, its moves."""
     found_in = [f"Found in: {record.found_in}"] if record.found_in else []
-    return [*custody_lines(record), *found_in, *facts.moves_of(record)]
+    lent = [LENT] if facts.originals and record.id in facts.lent and not is_number_alone(record) else []
+    return [*custody_lines(record), *lent, *found_in, *facts.moves_of(record)]
+
+
+LENT = "The original is not handed over: it belongs to somebody who lent it."
 
 
 def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:

@@ -30,6 +30,10 @@ class Extent:
     items: int = 0
     not_given: frozenset[str] = frozenset()
     """The ids of items that are kept by the family: they are told of by their numbers, and are no part of it."""
+    lent_items: frozenset[str] = frozenset()
+    """The ids of items that somebody lent: their originals are no part of it."""
+    lent: int = 0
+    """Items of `lent_items`."""
     undated: int = 0
     """Items of which no date is told, or none that is read yet."""
     date_withheld: int = 0
@@ -67,6 +71,7 @@ class Extent:
         if record.id in self.not_given:
             self.kept += 1
             return
+        self.lent += record.id in self.lent_items
         self.kinds[nature_of(record)] += 1
         if record.mark:
             self.boxes.add(record.mark.path[0][1])
@@ -113,6 +118,14 @@ class Extent:
     def kept_words(self) -> str:
         """`2 items kept by the family`: what stands for title and extent where nothing else is there."""
         return several(self.kept, "item kept by the family", "items kept by the family")
+
+    @property
+    def lent_words(self) -> str:
+        """`, but for the originals of 2 items, which somebody lent`; '' where none is lent."""
+        if not self.lent:
+            return ""
+        what = "the original of 1 item" if self.lent == 1 else f"the originals of {self.lent:,} items"
+        return f", but for {what}, which somebody lent"
 
     @property
     def scans(self) -> int:

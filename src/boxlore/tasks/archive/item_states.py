@@ -36,8 +36,7 @@ def _original_words(item: str, facts: CollectionFacts) -> str:
     """`2026-11-25`, `2026-11-25 asked back`; '' where the original was not handed over."""
     if day := facts.asked_back(item):
         return f"{day} {_ASKED_BACK}"
-    is_given = facts.originals and item not in facts.not_given
-    return facts.given_on.get(item, facts.on_day.isoformat()) if is_given else ""
+    return facts.given_on.get(item, facts.on_day.isoformat()) if facts.gives(item) else ""
 
 
 def rest_row(collection: str, statements: Sequence[str]) -> list[str]:

@@ -7,12 +7,13 @@ the package has.
 """
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 from urllib.parse import unquote
 
+from boxlore.core.crosswalk.dublin_core import LENT
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
@@ -26,11 +27,12 @@ from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject, Sure, read_source
 from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
-from boxlore.exports.bag_check import bag_info, verify_bag
+from boxlore.exports.bag_check import verify_bag
 from boxlore.exports.rdf import source_of
 from boxlore.exports.rdf_files import Thing, first_of
 from boxlore.exports.rdf_terms import PREFIXES
-from boxlore.tasks.archive.bags_in_time import earlier_lacking, files_now, in_time
+from boxlore.tasks.archive.bags_in_time import files_now, in_time
+from boxlore.tasks.archive.package_bags import check_of_one, collection_in, what_lacks
 from boxlore.tasks.archive.package_things import (
     RECORDS,
     field_told,
@@ -104,12 +106,12 @@ def rebuild(
         raise WrongUse(f"{package} holds no transfer with linked data.", "Name the folder of a transfer of ours.")
     if findings := [finding for bag in bags for finding in verify_bag(bag)]:
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
-    _check_of_one(package, bags)
+    check_of_one(package, bags)
     transfers = in_time(bags)
     newest = next(of_one for of_one in reversed(transfers) if any((bag / RECORDS).is_file() for bag in of_one))
     homes = [bag / "data" / "metadata" for bag in newest]
     things = things_in(newest)
-    ident, about = _collection_in(package, things)
+    ident, about = collection_in(package, things)
     items = [name for name, described in things.items() if is_item(described)]
     numbers = [_number(things[name]) for name in items]
     start(folder, _settings(homes, about, numbers, series), on_day=on_day, ident=id_of(ident))
@@ -134,60 +136,7 @@ def rebuild(
         _bring_sound(making)
         _bring_prompts(making)
         counts = len(items), len(making.scans), len(making.act.statements)
-        return Rebuilt(*counts, tuple(making.missing), tuple(_notes(bags, newest)))
-
-
-def _notes(bags: Sequence[Path], newest: Sequence[Path]) -> Iterator[str]:
-    """What is not in the collection because the package is one part alone, or lacks a transfer that it updates."""
-    infos = [bag_info(bag) for bag in newest]
-    homes = [bag / "data" / "metadata" for bag in newest if (bag / RECORDS).is_file()]
-    is_closed = any((bag / "data" / "metadata" / FILE_NAME).is_file() for bag in newest)
-    is_open = any(info.get("Transfer-Part") == "open" for info in infos) or (
-        is_closed and any(not (home / FILE_NAME).is_file() for home in homes)
-    )
-    both = "To have it, name the folder that holds both parts, and a new folder for the collection."
-    if not is_closed:
-        yield (
-            "This was the open part alone. Living people, all that is closed, consents, recordings and the settings "
-            f"are not in it. {both}"
-        )
-    elif not is_open:
-        yield f"This was the closed part alone. Items of which nothing is closed may not be in it. {both}"
-    if lacking := earlier_lacking(bags, newest):
-        words = "; ".join(f"{name}, made {made}" for name, made in lacking)
-        yield (
-            f"This was an update, and what it updates was not named: {words}. Scans, recordings and papers of it are "
-            "not in the collection. To have them, name its folder too: --from may be repeated."
-        )
-
-
-def _collection_in(package: Path, things: dict[str, Thing]) -> tuple[str, Thing]:
-    """The identifier of the collection that the package is of, and what is told of it. Raises WrongUse for the parts
-    of two, CouldNot where there is none.
-    """
-    is_of = PREFIXES["dcmitype"] + "Collection"
-    told = [(name, described) for name, described in things.items() if is_of in described.get("rdf:type", ())]
-    if not told:
-        raise CouldNot(f"{package} tells of no collection.", "It was not written by Boxlore, or has changed.")
-    if len(told) > 1:
-        raise _of_two(package, [first_of(described, "dcterms:title") for _, described in told])
-    return told[0]
-
-
-def _check_of_one(package: Path, bags: Sequence[Path]) -> None:
-    """Raises WrongUse for bags that say that they are of two collections."""
-    titles: dict[str, str] = {}
-    for bag in bags:
-        info = bag_info(bag)
-        if ident := info.get("Collection-Identifier"):
-            titles[ident] = info.get("External-Description", "").partition(": photographs with")[0]
-    if len(titles) > 1:
-        raise _of_two(package, list(titles.values()))
-
-
-def _of_two(package: Path, titles: Sequence[str]) -> WrongUse:
-    named = " and ".join(f"“{title[:60]}”" for title in titles[:2])
-    return WrongUse(f"{package} holds parts of two collections, {named}.", "Name a folder with the parts of one.")
+        return Rebuilt(*counts, tuple(making.missing), tuple(what_lacks(bags, newest)))
 
 
 def _number(thing: Thing) -> str:
@@ -237,6 +186,9 @@ def _item(making: _Rebuilding, name: str) -> None:
     for scan in thing.get("dcterms:hasFormat", []):
         _scan(making, ident, scan)
     annotated = {field_told(making.things[told]) for told in making.told.get(name, [])}
+    if LENT in thing.get("dcterms:provenance", []) and "lender" not in annotated:
+        how = {"source": Source(Said.DOCUMENT, "a transfer"), "audience": FIELDS["lender"].audience}
+        making.act.state(Subject(Kind.ITEM, ident), "lender", _UNNAMED, **how)
     for field_name in sorted(set(thing.get("bx:asked", [])) - annotated):
         making.act.state(Subject(Kind.ITEM, ident), field_name, "", sure=Sure.NOT_KNOWN)
     for statement_name in making.told.get(name, []):
@@ -246,6 +198,10 @@ def _item(making: _Rebuilding, name: str) -> None:
         key=lambda marker: int(first_of(making.things[marker], "schema:position", "bx:number") or 0),
     ):
         _marker(making, ident, target)
+
+
+_UNNAMED = "somebody whom the transfer does not name"
+"""Stands for who lent an item: a collection made again must not give it away."""
 
 
 def _container(making: _Rebuilding, name: str) -> str:

@@ -27,6 +27,7 @@ from boxlore.tasks.archive.further_formats import check_settings, make_further
 from boxlore.tasks.archive.making import Making, scans_kept_back
 from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.originals_asked_back import asked_of_the_keeper
+from boxlore.tasks.archive.originals_of_others import asked_of_originals
 from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.sound_handed import sound_going, sound_staying
 from boxlore.tasks.archive.transfer_bags import (
@@ -195,7 +196,7 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
     making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
     making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
     making.ident, making.made = run.ident, run.made
-    making.holding.not_given = facts.not_given
+    making.holding.not_given, making.holding.lent_items = facts.not_given, facts.lent
     making.beside = dict(sound_going(making))
     run.findings += sound_staying(making)
     making.scans_kept_back = scans_kept_back(run.collection, seen) if closed else run.closing.kept_back
@@ -213,6 +214,8 @@ def _make(run: _TransferRun, seen: AudienceView, folder: Path, held: ExitStack) 
         _copies(run, making)
     check_settings(making)
     make_files(making, run.closing)
+    if closed and facts.originals:
+        run.findings += asked_of_originals(run.collection, frozenset(making.items) - facts.not_given, facts.lent)
     make_further(making)
     _refuse(run, making)
     if not earlier and run.order.archive.wants("copies"):

@@ -15,6 +15,7 @@ from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.records.marks import Mark, label_key
 from boxlore.core.statements import Kind, Said, Statement, Subject, fold
 from boxlore.exports.rdf import person_triples, subject_triples
+from boxlore.tasks.archive.originals_of_others import lent_items
 from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView, keepers_alone, kept_whole
@@ -46,7 +47,8 @@ def facts_of(
         reference=_last(about, "archive_reference"),
     )
     not_given, closed_whole = kept_whole(collection)
-    facts = replace(facts, not_given=not_given, closed_whole=closed_whole)
+    lent = lent_items(collection) if originals else frozenset()
+    facts = replace(facts, not_given=not_given, closed_whole=closed_whole, lent=lent)
     rights = _last(about, "rights")
     return replace(facts, rights=rights) if rights else facts
 

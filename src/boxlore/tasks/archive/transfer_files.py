@@ -210,6 +210,7 @@ def _forms(making: Making) -> None:
         title=f"{facts.title} ({reference_code(facts)})",
         description=f"{_given(making)}. Transfer {making.ident} of {facts.on_day}.",
         originals=facts.originals,
+        but_for=making.holding.lent_words,
         access=" ".join((making.archive.access, *_restrictions(making))).strip(),
         copyright=_copyright(making),
         amends=_amends(making),
