@@ -69,6 +69,7 @@ JOBS = (
     Job("tree", "-c HOME people import MADE/tree.ged", with_scans=True),
     Job("tell", "-c HOME tell --from MADE/told.csv", with_scans=True),
     Job("intake-again", "-c HOME intake MADE/scans --copy --yes", with_scans=True),
+    Job("scan-turn", "-c HOME scan turn TRA-0005", with_scans=True),
     Job("verify", "-c HOME verify", with_scans=True),
     Job("copies", "-c HOME copies OUT/copies", with_scans=True),
     Job("copies-again", "-c HOME copies OUT/copies", with_scans=True),

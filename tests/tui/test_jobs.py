@@ -214,6 +214,13 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
 
 def test_what_is_taken_in_by_the_menu(folder: Path, tmp_path: Path) -> None:
     assert start(folder, "without_scan", count="3", box="4") == ["3 items: TRA-0003 to TRA-0005."]
+    assert start(folder, "scan", number="TRA-0003", file=str(tmp_path / "from the scanner" / "quay_f.jpg")) == [
+        "TRA-0003: these very pictures are here already."
+    ]
+    late = tmp_path / "late.jpg"
+    Image.new("RGB", (60, 40), (9, 9, 9)).save(late)
+    joined = ["TRA-0003: the back of an item that was here."]
+    assert start(folder, "scan", number="TRA-0003", file=str(late), what="back") == joined
     scans = tmp_path / "by table"
     scans.mkdir()
     Image.new("RGB", (60, 40), (1, 2, 3)).save(scans / "two.jpg")
@@ -309,6 +316,8 @@ REFUSED = [
     ("strike", {}, "No words are given."),
     ("taken_off", {}, "It is not said off which print."),
     ("intake", {}, "No folder is named."),
+    ("scan", {}, "No photograph is named."),
+    ("scan", {"number": "TRA-0001", "file": "/nowhere/a.jpg"}, "There is no file /nowhere/a.jpg."),
     ("without_scan", {"count": "many"}, "“many” is not how many. Write a number from 1 to 10,000."),
     ("tree", {}, "No file is named. Write its path, or look for it with F3."),
     ("tree", {"file": "/nowhere/tree.ged"}, "There is no file /nowhere/tree.ged."),

@@ -25,6 +25,7 @@ COMMANDS: dict[str, str] = {
     "demo": "Make the demo collection and run the whole job on it.",
     "new": "Start a collection.",
     "intake": "Take scans in, fronts paired with backs.",
+    "scan": "One scan of an item: added, replaced, turned, noted as altered.",
     "sit": "Sit with a narrator: the terminal interface.",
     "recording": "The sound of a sitting: kept, and laid beside its time log.",
     "tell": "One statement from the shell, or many from a table.",

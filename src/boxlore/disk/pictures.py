@@ -14,6 +14,7 @@ from pathlib import Path
 from PIL import Image, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.records.marker_positions import turned_by
 from boxlore.disk.colour_modes import in_plain_mode, in_srgb, on_white
 from boxlore.disk.decoding import SURELY_FITS, is_heif, load, opened, refuse_too_many_pixels
 from boxlore.disk.regular_file import open_regular
@@ -47,12 +48,14 @@ _TURNS = {
 
 @dataclass(frozen=True, slots=True)
 class PictureHeader:
-    """From a picture's header: width and height in pixels as stored, pixels an inch (0 if not given), media type."""
+    """From a picture's header: width and height in pixels as stored, pixels an inch (0 if not given), media type, and
+    the Exif orientation (1 if none is given)."""
 
     width: int
     height: int
     ppi: float
     media_type: str
+    orientation: int = 1
 
 
 _EXTENT = re.compile(rb"\x00\x00\x00\x14ispe\x00\x00\x00\x00(.{4})(.{4})", re.DOTALL)
@@ -78,7 +81,7 @@ def read_header(path: Path) -> PictureHeader:
         return PictureHeader(*size, 0.0, "image/heic")
     with opened(path) as image:
         kind = MEDIA_TYPES.get(image.format or "", f"image/{(image.format or 'unknown').lower()}")
-        return PictureHeader(image.width, image.height, round(_ppi(image), 2), kind)
+        return PictureHeader(image.width, image.height, round(_ppi(image), 2), kind, _orientation(image) or 1)
 
 
 def _ppi(image: Image.Image) -> float:
@@ -131,22 +134,21 @@ def turn_of(path: Path) -> int:
         return 1
 
 
-def make_jpeg(
-    path: Path, longest: int, *, area: tuple[float, ...] = (), quality: int = 88, upright: bool = True
-) -> bytes:
+def make_jpeg(path: Path, longest: int, *, area: tuple[float, ...] = (), turn: int = 0, quality: int = 88) -> bytes:
     """A JPEG in sRGB or grey, at most `longest` pixels on its longer side, without colour profile or metadata.
 
     `area` is the part to show: x, y, width, height as fractions (0 to 1) of the stored picture; empty for all of it.
+    It is set upright as its file asks, and then turned by `turn` degrees to the right.
     Raises CouldNot for a damaged picture.
     """
-    with _shown(path, longest, area, upright) as picture:
+    with _shown(path, longest, area, turn) as picture:
         encoded = io.BytesIO()
         picture.save(encoded, "JPEG", quality=quality)
         return encoded.getvalue()
 
 
 @contextmanager
-def _shown(path: Path, longest: int, area: tuple[float, ...], upright: bool) -> Iterator[Image.Image]:
+def _shown(path: Path, longest: int, area: tuple[float, ...], turn: int) -> Iterator[Image.Image]:
     """The picture, or the part of it, as `make_jpeg` has it, before it is encoded; the block is guarded too."""
     with opened(path, "is damaged and cannot be shown") as image:
         if not area:  # a JPEG can be decoded at a fraction of its size, which is quicker
@@ -154,17 +156,19 @@ def _shown(path: Path, longest: int, area: tuple[float, ...], upright: bool) -> 
             image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
         load(path, image)
         picture = _plain_part(image, area, longest)  # not every mode can be scaled
-        picture = _turned(picture, _orientation(image)) if upright else picture
+        picture = _turned(picture, turned_by(_orientation(image), turn))
         picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
         yield in_srgb(picture)
 
 
-def small_pixels(path: Path, wide: int, high: int, *, area: tuple[float, ...] = ()) -> tuple[int, int, bytes]:
+def small_pixels(
+    path: Path, wide: int, high: int, *, area: tuple[float, ...] = (), turn: int = 0
+) -> tuple[int, int, bytes]:
     """(width, height, RGB bytes) of the upright picture, at most `wide` by `high` pixels, its shape kept.
 
-    `area` is as in `make_jpeg`. Raises CouldNot for a file that cannot be read as a picture.
+    `area` and `turn` are as in `make_jpeg`. Raises CouldNot for a file that cannot be read as a picture.
     """
-    with _shown(path, 2 * max(wide, high), area, upright=True) as picture:
+    with _shown(path, 2 * max(wide, high), area, turn) as picture:
         scale = min(wide / picture.width, high / picture.height)
         size = (max(1, round(picture.width * scale)), max(1, round(picture.height * scale)))
         fitted = picture.convert("RGB").resize(size, Image.Resampling.LANCZOS)
@@ -173,7 +177,8 @@ def small_pixels(path: Path, wide: int, high: int, *, area: tuple[float, ...] = 
 
 @dataclass(frozen=True, slots=True)
 class UprightJpeg:
-    """A newly encoded JPEG that stands upright: its bytes, its size in pixels, and the scan's Exif orientation."""
+    """A newly encoded JPEG that stands upright: its bytes, its size in pixels, and the orientation that it had before:
+    the scan's own by Exif, with the turn that was asked for."""
 
     data: bytes
     width: int
@@ -181,14 +186,16 @@ class UprightJpeg:
     orientation: int
 
 
-def make_upright_jpeg(path: Path, longest: int = 0, *, area: tuple[float, ...] = (), quality: int = 92) -> UprightJpeg:
+def make_upright_jpeg(
+    path: Path, longest: int = 0, *, area: tuple[float, ...] = (), turn: int = 0, quality: int = 92
+) -> UprightJpeg:
     """An upright JPEG, at most `longest` pixels on its longer side (0: not scaled), with the scan's colour profile.
 
-    `area` is as in `make_jpeg`. Raises CouldNot for a damaged picture.
+    `area` and `turn` are as in `make_jpeg`. Raises CouldNot for a damaged picture.
     """
     with opened(path, "is damaged and cannot be read") as image:
         ppi = _ppi(image)
-        orientation = _orientation(image) or 1
+        orientation = turned_by(_orientation(image), turn)
         load(path, image)
         left, top, right, bottom = _box(image, area)
         full_length = max(right - left, bottom - top)

@@ -43,6 +43,7 @@ def scan_triples(item: str, scan: ScanFile, path: str, title: str) -> list[str]:
                 ("exif:imageWidth", number_literal(scan.width)),
                 ("exif:imageLength", number_literal(scan.height)),
                 ("exif:xResolution", number_literal(scan.ppi) if scan.ppi else ""),
+                ("exif:orientation", number_literal(scan.orientation) if scan.orientation != 1 else ""),
                 ("bx:role", literal(scan.role) if scan.role != AS_SCANNED else ""),
                 ("bx:struck", literal(struck) if struck else ""),
             ),
@@ -51,6 +52,7 @@ def scan_triples(item: str, scan: ScanFile, path: str, title: str) -> list[str]:
         f"{shown} {prefixed('oa:hasSource')} {node} .",
         f"{shown} {prefixed('dcterms:isFormatOf')} {urn(item)} .",
         f"{shown} {prefixed('bx:side')} {literal(scan.side)} .",
+        *([f"{shown} {prefixed('bx:turn')} {number_literal(scan.turn)} ."] if scan.turn else ()),
         *(part_triples(shown, Area(*scan.area), (scan.width, scan.height)) if scan.area else ()),
     ]
 
@@ -121,13 +123,15 @@ def file_of(thing: Thing) -> FileFacts:
         height=int(first_of(thing, "exif:imageLength")),
         ppi=float(ppi) if ppi else 0,
         media_type=first_of(thing, "dcterms:format"),
+        orientation=int(first_of(thing, "exif:orientation") or 1),
     )
 
 
 def shown_of(thing: Thing, item: str) -> Shows:
     """What of a scan shows an item. Raises ValueError for what is no part of a picture."""
     words = first_of(thing, "bx:area")
-    return Shows(item, first_of(thing, "bx:side"), AREA_WORDS.read(words) if words else None)
+    turn = int(first_of(thing, "bx:turn") or 0)
+    return Shows(item, first_of(thing, "bx:side"), AREA_WORDS.read(words) if words else None, turn)
 
 
 def recording_of(thing: Thing) -> RecordingFacts:

@@ -14,6 +14,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
+from boxlore.core.crosswalk.image_regions import upright
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, every_told
 from boxlore.core.records.people_key import MOST_UNKEYED
@@ -149,15 +150,19 @@ def has_numbers(record: Record) -> bool:
 def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Box]]:
     """(number, head) of everyone marked on this scan.
 
-    A head is x, y, width, height in 0..1 of the part of the scan that shows the item; one at the edge is moved in.
+    A head is x, y, width, height in 0..1 of the upright part of the scan that shows the item; one at the edge is moved
+    in.
     """
+    left, top, width, height = scan.area if len(scan.area) == 4 else (0.0, 0.0, 1.0, 1.0)
     heads = []
     for person in shown:
         if person.number and person.area and person.scan == scan.id:
-            x, y, w, h = person.area if len(person.area) == 4 else _around(person.area)
-            if len(scan.area) == 4:
-                left, top, width, height = scan.area
-                x, y, w, h = (x - left) / width, (y - top) / height, w / width, h / height
+            x, y, *size = person.area
+            w, h = size or (0.0, 0.0)
+            x, y, w, h = upright(((x - left) / width, (y - top) / height, w / width, h / height), scan.stands)
+            if not size:
+                w, h = POINT[0] / width, POINT[1] / height
+                x, y = x - w / 2, y - h / 2
             heads.append((person.number, (_from_edge(x, w), _from_edge(y, h), w, h)))
     return heads
 
@@ -165,10 +170,6 @@ def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Bo
 def _from_edge(start: float, length: float) -> float:
     """Where a head begins so that it lies inside the picture, as far as it is no longer than that."""
     return max(0.0, min(start, 1 - length))
-
-
-def _around(point: Sequence[float]) -> Box:
-    return point[0] - POINT[0] / 2, point[1] - POINT[1] / 2, *POINT
 
 
 def numbers_of(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> list[dict[str, float]]:

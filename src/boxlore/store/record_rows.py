@@ -129,9 +129,12 @@ def _readings(db: sqlite3.Connection, subject_list: tuple[str]) -> dict[str, Rea
 def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanFile]]:
     """The scans by item: those as scanned before altered ones, and among these recto before verso."""
     query = f"""
-        SELECT subject, words FROM in_force
+        SELECT subject, words, replaces, row FROM in_force
         WHERE field = 'shows' AND {SHOWS_ITEM_SQL} {_AMONG} ORDER BY row"""
-    shows = [(scan, SHOWS_WORDS.read(words)) for scan, words in db.execute(query, (json.dumps(items),))]
+    rows = db.execute(query, (json.dumps(items),)).fetchall()
+    if any(replaces for _, _, replaces, _ in rows):  # one that was turned stays where it was among the others
+        rows.sort(key=lambda row: _first_row(db, row[2]) if row[2] else row[3])
+    shows = [(scan, SHOWS_WORDS.read(words)) for scan, words, _, _ in rows]
     facts: defaultdict[str, dict[str, str]] = defaultdict(dict)
     query = f"SELECT subject, field, words FROM in_force WHERE subject {_AMONG} ORDER BY subject, row"
     for scan, name, words in db.execute(query, (json.dumps([scan for scan, _ in shows]),)):
@@ -148,6 +151,14 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
         of_item.sort(key=lambda scan_file: (scan_file.role != AS_SCANNED, scan_file.side))
         of_item[:] = _without_replaced(of_item)
     return by_item
+
+
+def _first_row(db: sqlite3.Connection, statement: str) -> int:
+    """The row of the statement with which a chain of statements, each in the place of the one before, begins."""
+    row = 0
+    while statement:
+        row, statement = db.execute("SELECT row, replaces FROM statement WHERE id = ?", (statement,)).fetchone()
+    return row
 
 
 def _without_replaced(scans: Sequence[ScanFile]) -> list[ScanFile]:
@@ -172,6 +183,8 @@ def _scan(ident: str, words_of: dict[str, str], shows: Shows) -> ScanFile:
         role=words_of.get("role", AS_SCANNED),
         embedded=words_of.get("embedded", ""),
         damaged="looks" in words_of and LOOKS_WORDS.or_none(words_of["looks"]) is None,
+        orientation=facts.orientation,
+        turn=shows.turn,
     )
 
 

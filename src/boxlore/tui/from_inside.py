@@ -36,6 +36,10 @@ PLACES: dict[str, str] = {
     "recording": "“Sit”, “This sitting”",
     "recording --log": "“Sit”, “Log of a sitting”",
     "restore": "“Keep safe”, “Bring back a backup”",
+    "scan add": "“Take in”, “A scan for one photograph”",
+    "scan altered": "F2, then a",
+    "scan replace": "“Take in”, “A scan for one photograph”",
+    "scan turn": "F2, then r",
     "show": "“Who says so” (F4)",
     "sit": "“Who says so” (F4)",
     "strike everywhere": "“Put right”, “Strike words everywhere”",
@@ -79,7 +83,7 @@ LINES: dict[str, str] = {
 }
 """Option, with its value where that matters -> the line of a form that asks the same, or the answer to it."""
 
-OF_TWO_WORDS = ("events", "housing", "people", "places")
+OF_TWO_WORDS = ("events", "housing", "people", "places", "scan")
 """Commands whose second word is a part of their name."""
 
 _FIELD = "|".join(FIELDS)

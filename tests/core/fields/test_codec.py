@@ -100,6 +100,17 @@ BOTH_WAYS: list[tuple[Codec[Any], Any, str]] = [
         f'{{"path": "scans/ä.jpg", "sha256": "{DIGEST}", "bytes": 7, "width": 3, "height": 2, "ppi": 300, '
         '"media_type": "image/jpeg"}',
     ),
+    (
+        FILE_WORDS,
+        FileFacts(path="a.jpg", sha256=DIGEST, bytes=7, width=3, height=2, media_type="image/jpeg", orientation=6),
+        f'{{"path": "a.jpg", "sha256": "{DIGEST}", "bytes": 7, "width": 3, "height": 2, "ppi": 0, '
+        '"media_type": "image/jpeg", "orientation": 6}',
+    ),
+    (
+        SHOWS_WORDS,
+        Shows(ITEM, "verso", turn=270),
+        f'{{"item": "{ITEM}", "side": "verso", "area": null, "turn": 270}}',
+    ),
     (SHOWS_WORDS, Shows(ITEM, "recto"), f'{{"item": "{ITEM}", "side": "recto", "area": null}}'),
     (
         SHOWS_WORDS,
@@ -227,6 +238,8 @@ REFUSALS: list[tuple[Codec[Any], str]] = [
     (FILE_WORDS, '{"path": "a", "sha256": "b", "bytes": 1, "width": 1, "height": 1, "ppi": "x", "media_type": "c"}'),
     (SHOWS_WORDS, '{"item": "", "side": "recto"}'),
     (SHOWS_WORDS, '{"item": "a", "side": "recto", "area": "left"}'),
+    (SHOWS_WORDS, '{"item": "a", "side": "recto", "turn": 45}'),
+    (SHOWS_WORDS, '{"item": "a", "side": "recto", "turn": "90"}'),
     (SHOWS_WORDS, '{"item": "a", "side": "recto", "area": [0.1, 0.2, 0.3]}'),
     (SHOWS_WORDS, '{"item": "a", "side": "recto", "area": [0.1, "0.2"]}'),
     (AREA_WORDS, ""),

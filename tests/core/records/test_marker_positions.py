@@ -4,7 +4,7 @@ import pytest
 from PIL import Image, ImageOps
 from tests.every_row import every_row
 
-from boxlore.core.records.marker_positions import middle, part_of, seen_at, stored_at
+from boxlore.core.records.marker_positions import middle, part_of, seen_at, stored_at, turned_by
 
 WIDE, HIGH = 40, 24
 
@@ -24,6 +24,18 @@ def test_a_point_is_seen_where_pillow_puts_it(turn: int, area: tuple[float, ...]
     expected = ((where % shown.width + 0.5) / shown.width, (where // shown.width + 0.5) / shown.height)
     assert seen_at(stored, area, turn) == pytest.approx(expected)
     assert stored_at(expected, area, turn) == pytest.approx(stored)
+
+
+@every_row("turn", range(1, 9))
+@every_row("degrees", [0, 90, 180, 270])
+def test_a_turn_on_top_of_the_files_own_is_as_pillow_does_both(turn: int, degrees: int) -> None:
+    image = Image.new("L", (WIDE, HIGH))
+    image.putpixel((13, 9), 255)
+    both = image.copy()
+    image.getexif()[274], both.getexif()[274] = turn, turned_by(turn, degrees)
+    shown = ImageOps.exif_transpose(image).rotate(-degrees, expand=True)
+    again = ImageOps.exif_transpose(both)
+    assert (again.size, again.tobytes()) == (shown.size, shown.tobytes())
 
 
 def test_an_unknown_turn_is_upright() -> None:

@@ -134,3 +134,32 @@ def test_read_only_a_marker_stays_where_it_is(run: Run, pictured: Path) -> None:
             assert areas(reading) == before
 
     run(look())
+
+
+def test_a_picture_is_turned_and_noted_as_altered_by_keys(run: Run, pictured: Path) -> None:
+    """A marker turns with it; each is one step that Ctrl+Z takes back."""
+
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+
+            def seen() -> tuple[int, str, tuple[float, ...]]:
+                (scan,) = record_of(collection, collection.store.item_by_number("TRA-0001") or "").scans
+                return scan.turn, scan.role, areas(collection)[0][1]
+
+            async with hands_on(collection) as hands:
+                await hands.press("f2", *["left"] * 4, "enter", "«Jaan Tamm»", "enter", "f2")
+                upright = hands.app.screen.query_one(Picture)._pins[0]
+                await hands.press("r")
+                assert "Turned to the right, here and in all that is made of it" in hands.text
+                turned = hands.app.screen.query_one(Picture)._pins[0]
+                assert (turned.x, turned.y) == (1 - upright.y, upright.x) and seen() == (90, "as-scanned", (0.38, 0.5))
+                await hands.press("a")
+                assert "It counts as an altered version now." in hands.text and seen()[1] == "altered"
+                await hands.press("a")
+                assert "It counts as it was scanned now." in hands.text
+                await hands.press("ctrl+z", "ctrl+z", "ctrl+z")
+                assert seen()[:2] == (0, "as-scanned")
+                await hands.press("pagedown", "f2", "r", "a")
+                assert "TRA-0002 · no scan" in hands.text
+
+    run(look())

@@ -79,7 +79,8 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             for person in record.people
         ],
         "scans": [
-            {"path": scan.path, "side": scan.side, "role": scan.role, "sha256": scan.sha256} for scan in record.scans
+            {"path": scan.path, "side": scan.side, "role": scan.role, "turn": scan.turn, "sha256": scan.sha256}
+            for scan in record.scans
         ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
         "worked_out": (from_nearby(collection, record).edtf or None) if record.date is None else None,

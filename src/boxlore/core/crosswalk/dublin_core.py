@@ -484,7 +484,7 @@ def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return [
         DcValue(
             f"{packed_path(record, scan)}, {scan.media_type}, {scan.side}, {scan.width} × {scan.height} pixels, "
-            f"SHA-256 {scan.sha256}"
+            f"SHA-256 {scan.sha256}" + (f", to be turned by {scan.turn}° to the right" if scan.turn else "")
         )
         for scan in record.open_scans
     ]

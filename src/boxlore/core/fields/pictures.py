@@ -14,7 +14,8 @@ ID_LENGTH = 36
 class FileFacts:
     """A scan's file: its path relative to the collection, with slashes, and what it was when it was taken in.
 
-    `width` and `height` in pixels as stored, `ppi` in pixels an inch, or 0 where the file does not say.
+    `width` and `height` in pixels as stored, `ppi` in pixels an inch, or 0 where the file does not say; `orientation`
+    by Exif (1: upright, and where it was not noted).
     """
 
     path: str
@@ -24,6 +25,7 @@ class FileFacts:
     height: int
     ppi: float = 0
     media_type: str
+    orientation: int = 1
 
 
 def _write_file(file: FileFacts) -> str:
@@ -36,6 +38,7 @@ def _write_file(file: FileFacts) -> str:
             "height": file.height,
             "ppi": file.ppi,
             "media_type": file.media_type,
+            **({"orientation": file.orientation} if file.orientation != 1 else {}),
         }
     )
 
@@ -50,6 +53,7 @@ def _parse_file(words: str) -> FileFacts:
         height=facts.whole("height"),
         ppi=facts.number("ppi", 0),
         media_type=facts.text("media_type"),
+        orientation=facts.whole("orientation", 1),
     )
 
 
@@ -64,18 +68,27 @@ FILE_SHA256_SQL = "json_extract(words, '$.sha256')"
 """SQLite: the SHA-256 of a scan's file."""
 
 
+QUARTERS = (0, 90, 180, 270)
+"""By how many degrees a picture may be turned."""
+
+
 @dataclass(frozen=True, slots=True)
 class Shows:
-    """A scan shows an item: which side of it (`recto`, `verso`), and on which part; None for the whole picture."""
+    """A scan shows an item: which side of it (`recto`, `verso`), and on which part; None for the whole picture.
+
+    `turn` is by how many degrees to the right the keeper turned it, beyond what its file asks for.
+    """
 
     item: str
     side: str
     area: Area | None = None
+    turn: int = 0
 
 
 def _write_shows(shows: Shows) -> str:
     area = list(shows.area.numbers) if shows.area else None
-    return as_json({"item": shows.item, "side": shows.side, "area": area})
+    turned = {"turn": shows.turn} if shows.turn else {}
+    return as_json({"item": shows.item, "side": shows.side, "area": area, **turned})
 
 
 def _parse_shows(words: str) -> Shows:
@@ -83,13 +96,16 @@ def _parse_shows(words: str) -> Shows:
     numbers = facts.member("area") or []
     if not isinstance(numbers, list):
         raise ValueError(words)
-    return Shows(one_word(facts.text("item")), facts.text("side"), area_of(numbers) if numbers else None)
+    turn = facts.whole("turn", 0)
+    if turn not in QUARTERS:
+        raise ValueError(words)
+    return Shows(one_word(facts.text("item")), facts.text("side"), area_of(numbers) if numbers else None, turn)
 
 
 SHOWS_WORDS: Codec[Shows] = Codec(
     "picture of an item", 'Write a JSON object with "item", "side" and "area".', _write_shows, _parse_shows
 )
-"""A JSON object; `area` is null, missing or an empty list for the whole picture."""
+"""A JSON object; `area` is null, missing or an empty list for the whole picture, `turn` is missing where it is 0."""
 
 SHOWS_ITEM_SQL = "json_extract(words, '$.item')"
 """SQLite: the item that a scan shows."""

@@ -13,6 +13,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.records.marker_positions import turned_by
 from boxlore.core.records.marks import ContainerPath, Mark
 from boxlore.core.records.worked_out_date import WorkedOutDate
 from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure, fold
@@ -138,7 +139,8 @@ class ScanFile:
 
     `width` and `height` in pixels as stored, `ppi` in pixels an inch or 0, `area` the part that shows
     this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file. `damaged`: its bytes
-    were cut off or broken when it was taken in.
+    were cut off or broken when it was taken in. `orientation` is that of its file (Exif; 1: none), and `turn` by how
+    many degrees to the right the keeper turned what shows this item.
     """
 
     id: str
@@ -154,6 +156,13 @@ class ScanFile:
     area: tuple[float, ...] = ()
     embedded: str = ""
     damaged: bool = False
+    orientation: int = 1
+    turn: int = 0
+
+    @property
+    def stands(self) -> int:
+        """The orientation by which the stored picture is set upright: its file's, then the keeper's turn."""
+        return turned_by(self.orientation, self.turn)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

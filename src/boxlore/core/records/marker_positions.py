@@ -1,7 +1,7 @@
 """Where a marker lies: on the picture as stored, and on the picture as it is looked at.
 
 A marker is kept in 0..1 of the stored picture. What is looked at may be a part of it (`area`: x, y, w, h), turned
-upright as the file asks (Exif orientation, CIPA DC-008, tag 274, values 1 to 8).
+upright as the file asks (Exif orientation, CIPA DC-008, tag 274, values 1 to 8), and then as the keeper turned it.
 """
 
 Point = tuple[float, float]
@@ -37,6 +37,21 @@ def stored_at(seen: Point, area: tuple[float, ...] = (), turn: int = 1) -> Point
     if swapped:
         x, y = y, x
     return left + x * wide, top + y * high
+
+
+_QUARTER_TURNS = {0: 1, 90: 6, 180: 3, 270: 8}
+"""Degrees to the right -> the orientation that has a picture turned so."""
+_ASKEW = (0.125, 0.25)
+"""A point that each of the eight orientations puts somewhere else, and without rounding."""
+
+
+def turned_by(orientation: int, degrees: int) -> int:
+    """The orientation of a picture of this `orientation` that is then turned by 0, 90, 180 or 270 degrees to the right.
+
+    What is mirrored stays mirrored: the two are done one after the other, and one of the eight does the same.
+    """
+    there = seen_at(seen_at(_ASKEW, turn=orientation), turn=_QUARTER_TURNS[degrees])
+    return next(both for both in TURNED if seen_at(_ASKEW, turn=both) == there)
 
 
 def middle(where: tuple[float, ...]) -> Point:

@@ -183,11 +183,15 @@ def facts_of(collection: Collection, record: Record, scan: ScanFile) -> ScanFact
     except CouldNot:
         pixel_format = None
     cut = len(scan.area) == 4
+    width = round(scan.width * (scan.area[2] if cut else 1))
+    height = round(scan.height * (scan.area[3] if cut else 1))
+    if scan.turn in (90, 270):
+        width, height = height, width
     return ScanFacts(
         side=scan.side,
         kind=record.kind,
-        width=round(scan.width * (scan.area[2] if cut else 1)),
-        height=round(scan.height * (scan.area[3] if cut else 1)),
+        width=width,
+        height=height,
         size_mm=record.size_mm,
         ppi=scan.ppi,
         bits=pixel_format.bits if pixel_format else 0,

@@ -318,7 +318,7 @@ def _made_of(run: CopyRun, job: CopyJob, path: Path, source: BinaryIO) -> _Made:
     folder = (run.out / job.name).parent.resolve()
     if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():
         raise CouldNot(f"Copies cannot go among the scans ({folder}).", "Choose another folder.")
-    if job.scan.area or run.longest:
+    if job.scan.area or job.scan.turn or run.longest:
         return _encoded(run, job, source)
     copy = job.name.with_name(job.name.name + suffix).as_posix()
     try:
@@ -487,7 +487,9 @@ def _upright(run: CopyRun, job: CopyJob) -> UprightJpeg:
     """The upright picture of the scan, which Pillow reads from the file again. Raises CouldNot."""
     check = ScanCheck(run.folder, "It is not copied.")
     picture = check.made(
-        job.scan, job.record.number, lambda file: make_upright_jpeg(file, run.longest, area=job.scan.area)
+        job.scan,
+        job.record.number,
+        lambda file: make_upright_jpeg(file, run.longest, area=job.scan.area, turn=job.scan.turn),
     )
     if picture is None:
         raise CouldNot(check.findings[0].message)
@@ -495,11 +497,12 @@ def _upright(run: CopyRun, job: CopyJob) -> UprightJpeg:
 
 
 def _encoded(run: CopyRun, job: CopyJob, scan: BinaryIO) -> _Made:
-    """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
+    """A copy made by encoding anew: a part that was cut out of its scan, a turned or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
     target = run.target(copy)
     picture = _upright(run, job)
     how = ["cut out of its scan"] if job.scan.area else []
+    how += [f"turned by {job.scan.turn}° to the right"] if job.scan.turn else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
     named = scan_named(job.record, job.scan, run.to)
     words = f"Newly encoded for use: {', '.join(how)}; the scan is {named}, SHA-256 {job.scan.sha256}"

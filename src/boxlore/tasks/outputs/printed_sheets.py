@@ -364,7 +364,9 @@ def prepared(
             if progress.stopped():
                 return None
             try:
-                data = check.made(scan, number, lambda file: make_jpeg(file, pixels(scan, room), area=scan.area))
+                data = check.made(
+                    scan, number, lambda file: make_jpeg(file, pixels(scan, room), area=scan.area, turn=scan.turn)
+                )
             except CouldNot:
                 return None
             if data is None:

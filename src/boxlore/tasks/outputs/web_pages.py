@@ -198,7 +198,9 @@ def _picture(check: ScanCheck, work: _Work, site_folder: Path, progress: Progres
     scan = work.scan
     longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
     try:
-        data = check.made(scan, work.record.number, lambda file: make_jpeg(file, longest, area=scan.area, quality=84))
+        data = check.made(
+            scan, work.record.number, lambda file: make_jpeg(file, longest, area=scan.area, turn=scan.turn, quality=84)
+        )
         if data is None:
             return None
         (site_folder / large).write_bytes(data)

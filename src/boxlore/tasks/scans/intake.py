@@ -41,12 +41,13 @@ from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.damage import looks_words
 from boxlore.tasks.scans.given_files import in_utf_8, readable
-from boxlore.tasks.scans.later_scans import IN_WORDS, Sides, came_from, row_came_from
+from boxlore.tasks.scans.later_scans import Sides, came_from, row_came_from
 from boxlore.tasks.scans.own_outputs import OwnOutputs
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
 from boxlore.tasks.scans.replaced_scans import ScansHere, restate, written_over
 from boxlore.tasks.scans.what_files_say import WhatFilesSay
 from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.turned_scans import IN_WORDS
 
 BATCH = 50
 """So many items are one act, and safe on the disk before the next ones are read."""
@@ -359,7 +360,8 @@ def _replaced(
             numbers[number] = IN_WORDS[side.side]
     run.replaced.update(in_place.values())
     words = " and ".join(f"the {side} of {number}" for number, side in numbers.items())
-    return IntakeResult(readable(planned.key), "replaced", next(iter(numbers)), f"{words} is this file now")
+    turned = "".join(dict.fromkeys(map(run.here.turned, in_place.values())))
+    return IntakeResult(readable(planned.key), "replaced", next(iter(numbers)), f"{words} is this file now{turned}")
 
 
 def _own_sides(run: _IntakeRun, digests: Sequence[tuple[ScanSide, str]]) -> dict[ScanSide, str]:
@@ -549,6 +551,7 @@ def _file(
         height=facts.height,
         ppi=facts.ppi,
         media_type=facts.media_type,
+        orientation=facts.orientation,
     )
     return file, path
 

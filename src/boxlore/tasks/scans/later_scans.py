@@ -24,7 +24,6 @@ from boxlore.core.records.marks import looks_like_number
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.pairing import RECTO, VERSO, Planned, ScanSide, as_one_name, split_suffix
 
-IN_WORDS = {RECTO: "front", VERSO: "back"}
 _OPPOSITE = {RECTO: VERSO, VERSO: RECTO}
 
 

@@ -60,6 +60,14 @@ class ScansHere:
         """The numbers of the items that a scan shows."""
         return ", ".join(self.collection.store.number_of(item) for item in self.shown.get(scan, ()))
 
+    def turned(self, scan: str) -> str:
+        """What is said where the keeper turned a scan whose place another takes: that one may stand upright itself."""
+        rows = (
+            SHOWS_WORDS.read(words) for ident, _, words in self.collection.store.words_of(["shows"]) if ident == scan
+        )
+        turn = next((shows.turn for shows in rows if shows.turn), 0)
+        return f", seen turned by {turn}° as the one before was: look whether that is right" if turn else ""
+
     def lies_there(self, side: ScanSide) -> str:
         """The id of the scan whose file lies where this one does; '' for none."""
         return self.by_path.get(str(side.path.resolve()), "")

@@ -99,7 +99,7 @@ class SharpPictures:
 
         room = pixels_of(graphics, columns, rows)
         try:
-            width, height, rgb = small_pixels(self.collection.folder / scan.path, *room, area=scan.area)
+            width, height, rgb = small_pixels(self.collection.folder / scan.path, *room, area=scan.area, turn=scan.turn)
         except CouldNot:
             return None
         number = next(self._numbers)
@@ -168,4 +168,4 @@ def put(number: int, *, above: int = 0) -> str:
 
 
 def _key(scan: ScanFile, graphics: Graphics, columns: int, rows: int) -> tuple[object, ...]:
-    return scan.id, scan.area, graphics, columns, rows
+    return scan.id, scan.sha256, scan.area, scan.turn, graphics, columns, rows

@@ -54,10 +54,10 @@ class Glimpses:
         from boxlore.disk.pictures import small_pixels
 
         try:
-            return Glimpse(*small_pixels(path, max(wide, 1), max(high, 1), area=scan.area))
+            return Glimpse(*small_pixels(path, max(wide, 1), max(high, 1), area=scan.area, turn=scan.turn))
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
 
 
 def _key(scan: ScanFile, wide: int, high: int) -> tuple[object, ...]:
-    return scan.id, scan.area, wide, high
+    return scan.id, scan.sha256, scan.area, scan.turn, wide, high

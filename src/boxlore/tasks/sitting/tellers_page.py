@@ -109,7 +109,7 @@ class Showing:
     collection: Collection | None = None
     _view: View = field(default_factory=View)
     _changed: threading.Condition = field(default_factory=threading.Condition)
-    _numbers: dict[tuple[str, str], int] = field(default_factory=dict)
+    _numbers: dict[tuple[str, str, str, int], int] = field(default_factory=dict)
     _scans: dict[int, tuple[str, ScanFile]] = field(default_factory=dict)
     _ready: OrderedDict[tuple[int, str], bytes] = field(default_factory=OrderedDict)
     _making: threading.Lock = field(default_factory=threading.Lock)
@@ -183,7 +183,7 @@ class Showing:
         return ShownSide(self._number(record.id, scan), name, spots)
 
     def _number(self, item: str, scan: ScanFile) -> int:
-        key = (item, scan.id)
+        key = (item, scan.id, scan.sha256, scan.turn)  # turned, or of another file, it is another picture
         if key not in self._numbers:
             number = len(self._numbers) + 1
             self._numbers[key] = number
@@ -276,7 +276,7 @@ class Showing:
             if key not in self._ready:
                 scan = known[1]
                 try:
-                    jpeg = make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area)
+                    jpeg = make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area, turn=scan.turn)
                 except CouldNot:
                     return None
                 self._ready[key] = jpeg

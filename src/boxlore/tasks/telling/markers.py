@@ -11,7 +11,7 @@ from typing import Protocol
 from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, ScanFile
-from boxlore.core.records.marker_positions import middle, seen_at, stored_at
+from boxlore.core.records.marker_positions import middle, seen_at, stored_at, turned_by
 from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -43,7 +43,7 @@ class Markers:
     """Reads and makes the markers of one collection; remembers how its pictures are turned."""
 
     collection: Collection
-    _turns: OrderedDict[str, int] = field(default_factory=OrderedDict)
+    _turns: OrderedDict[tuple[str, str], int] = field(default_factory=OrderedDict)
 
     def of(self, record: Record) -> tuple[Marked, ...]:
         """Every marker on an item, named or not, in the order of the scans and the numbers."""
@@ -62,14 +62,15 @@ class Markers:
         return tuple(marked)
 
     def turn(self, scan: ScanFile) -> int:
-        """How the scan's picture is turned to stand upright."""
-        if scan.id not in self._turns:
+        """How the scan's picture is turned to stand upright: as its file asks, then as the keeper turned it."""
+        key = (scan.id, scan.sha256)
+        if key not in self._turns:
             from boxlore.disk.pictures import turn_of
 
-            self._turns[scan.id] = turn_of(self.collection.folder / scan.path)
+            self._turns[key] = turn_of(self.collection.folder / scan.path)
             while len(self._turns) > 500:
                 self._turns.popitem(last=False)
-        return self._turns[scan.id]
+        return turned_by(self._turns[key], scan.turn)
 
     def add(self, act: Act, scan: ScanFile, x: float, y: float) -> Subject:
         """A new marker where the picture was touched, x and y in 0..1 of the picture looked at."""

@@ -87,6 +87,24 @@ def _taken_in(results: "Sequence[IntakeResult]", with_backs: Container[str]) -> 
     return f"{'; '.join([told, *rest])}."
 
 
+def _one_scan(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.collection.items_by_mark import find_item
+    from boxlore.tasks.scans.one_scan import damage_words, take_scan
+
+    if not answers["number"]:
+        raise WrongUse("No photograph is named.", "Write its number, or where it is kept.")
+    number = collection.store.number_of(find_item(collection, answers["number"]).id)
+    result = take_scan(
+        collection,
+        number,
+        given_file(collection, answers["file"]),
+        side="verso" if answers["what"] == "back" else "recto",
+        altered=answers["what"] == "altered",
+        better=answers["better"] == "yes",
+    )
+    return [f"{number}: {result.why or 'taken in'}.", *damage_words(collection, number)]
+
+
 def _without_scan(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.scans.intake import IntakeOptions, take_in
     from boxlore.tasks.scans.pairing import Planned
@@ -161,6 +179,21 @@ def _where(collection: Collection) -> list[Blank]:
 
 
 TASKS = {
+    "scan": Task(
+        Group.TAKE_IN,
+        "A scan for one photograph",
+        "its back, a better one",
+        lambda collection: [
+            Blank("number", "Which photograph?", "", "Its number, or where it is kept: TRA-0042, or 3/12/4."),
+            file_blank(collection, "file", "The file"),
+            Blank("what", "What does it show?", "front",
+                  choices=(("front", "its front"), ("back", "its back"), ("altered", "it coloured or retouched"))),
+            Blank("better", "A better scan in the place of that one?", "no", "The earlier file stays where it is.",
+                  choices=YES_NO),
+        ],
+        _one_scan,
+        writes=True,
+    ),
     "intake": Task(
         Group.TAKE_IN,
         "Scans",

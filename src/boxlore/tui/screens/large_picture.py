@@ -13,13 +13,14 @@ from textual.app import App, ComposeResult
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 from boxlore.core.records.marker_positions import part_of
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.sharp_picture import SharpPictures
 from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
+from boxlore.tasks.telling.turned_scans import alter_shown, turn_shown
 from boxlore.tui.from_inside import SIDES
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
@@ -66,7 +67,8 @@ class LargeScreen(Screen[None]):
     """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer.
 
     A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it. PgDn and PgUp go
-    to another photograph, whose picture is large too.
+    to another photograph, whose picture is large too. r turns the picture by a quarter to the right, a notes that it is
+    an altered version, or is none.
     """
 
     AUTO_FOCUS = ""
@@ -83,6 +85,8 @@ class LargeScreen(Screen[None]):
         ("minus", "zoom(1.43)"),
         ("0", "whole"),
         ("delete,backspace", "remove"),
+        ("r", "turn_picture"),
+        ("a", "altered"),
         ("ctrl+z", "undo"),
         *[(str(digit), f"go({digit})") for digit in range(1, 10)],
         ("f1", "guide"),
@@ -156,7 +160,7 @@ class LargeScreen(Screen[None]):
         how = (
             f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
             if hand
-            else "Arrows and Enter set one, + and - zoom, a digit goes to one, PgDn to the next photograph."
+            else "Arrows and Enter set one, + and - zoom, a digit goes to one, r turns, PgDn to the next photograph."
         )
         self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
 
@@ -283,6 +287,21 @@ class LargeScreen(Screen[None]):
         still_named = f" {hand.name} is still told of this photograph." if hand.name else ""
         if self._changed(lambda: remove_marker(self._host.sitting, self._host.record, hand)):
             self._tell(f"Marker {hand.number} is taken away.{still_named} Ctrl+Z brings it back.")
+
+    def action_turn_picture(self) -> None:
+        """Turn the picture by a quarter to the right; its file stays as it is, and markers turn with it."""
+        host, scan = self._host, self.scan
+        if scan is not None and self._changed(lambda: turn_shown(host.sitting, host.record, scan)):
+            self._window = WHOLE
+            self._tell("Turned to the right, here and in all that is made of it; the file is as it was. Ctrl+Z: back.")
+
+    def action_altered(self) -> None:
+        """Note that the picture is an altered version, coloured or retouched; or that it is none."""
+        host, scan = self._host, self.scan
+        if scan is not None and self._changed(lambda: alter_shown(host.sitting, host.record, scan)):
+            self._at = next(at for at, each in enumerate(host.record.scans) if each.id == scan.id)
+            words = "it was scanned" if scan.role == ALTERED else "an altered version"
+            self._tell(f"It counts as {words} now. Ctrl+Z takes that back.")
 
     async def action_undo(self) -> None:
         """Close, and let the screen below take back the last step; it may have to show another item for that."""

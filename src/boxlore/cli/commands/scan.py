@@ -1,0 +1,107 @@
+"""`boxlore scan`: the care for one scan of one item. No scan's file is ever written to."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import click
+
+from boxlore.cli import output, talk
+from boxlore.cli.paths import GivenPath
+from boxlore.core.fields.pictures import QUARTERS
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.scans.one_scan import damage_words, take_scan
+from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.telling.turned_scans import SIDES, note_altered, scan_meant, turn_scan, turn_words
+
+
+@click.group()
+def scan() -> None:
+    """One scan of an item: a further one, a better one, one that lies on its side, one that was coloured.
+
+    The file of a scan is never written to. What is noted here, all outputs follow: copies, pages, prints, markers.
+    """
+
+
+_side = click.option(
+    "--side", type=click.Choice(list(SIDES)), default="front", show_default=True, help="Which side of the item."
+)
+_altered = click.option("--altered", is_flag=True, help="The altered version (coloured, retouched), not the scan.")
+
+
+@scan.command()
+@click.argument("item")
+@click.argument("file", type=GivenPath(dir_okay=False))
+@_side
+@_altered
+@click.pass_context
+def add(ctx: click.Context, item: str, file: Path, side: str, altered: bool) -> None:
+    """Copy FILE in as a scan of ITEM, which has none of that side yet; or as an altered version beside its scan."""
+    _take(ctx, item, file, side=SIDES[side], altered=altered)
+
+
+@scan.command("replace")
+@click.argument("item")
+@click.argument("file", type=GivenPath(dir_okay=False))
+@_side
+@click.pass_context
+def replace_it(ctx: click.Context, item: str, file: Path, side: str) -> None:
+    """Copy FILE in as the better scan of that side of ITEM. The earlier file stays where it is, and in the history."""
+    _take(ctx, item, file, side=SIDES[side], better=True)
+
+
+def _take(ctx: click.Context, item: str, file: Path, *, side: str, altered: bool = False, better: bool = False) -> None:
+    with open_for_writing(ctx.obj) as collection:
+        number = collection.store.number_of(find_item(collection, item).id)
+        result = take_scan(collection, number, file, side=side, altered=altered, better=better)
+        talk.say(output.safe(f"{result.number or number}: {result.why or 'taken in'}."))
+        for words in damage_words(collection, number):
+            talk.say(output.safe(words))
+
+
+@scan.command()
+@click.argument("item")
+@click.argument("degrees", type=click.Choice([str(turn) for turn in QUARTERS if turn]), default="90")
+@_side
+@_altered
+@click.pass_context
+def turn(ctx: click.Context, item: str, degrees: str, side: str, altered: bool) -> None:
+    """Turn the picture of ITEM to the right by DEGREES: 90 (where nothing is said), 180 or 270.
+
+    Markers, copies, prints and pages follow; the file stays as it is. Of a sheet of prints only this one is turned.
+    """
+
+    def change(collection: Collection, ident: str) -> tuple[Act, str]:
+        record, act = record_of(collection, ident), collection.act("scan turned")
+        return act, turn_words(turn_scan(act, record, scan_meant(record, SIDES[side], altered=altered), int(degrees)))
+
+    _changed(ctx, item, change)
+
+
+@scan.command()
+@click.argument("item")
+@_side
+@click.option("--not", "is_not", is_flag=True, help="It is as it was scanned after all.")
+@click.pass_context
+def altered(ctx: click.Context, item: str, side: str, is_not: bool) -> None:
+    """Note that the scan of ITEM is an altered version: coloured or retouched, so that nobody takes it for the print.
+
+    Every output says so, and the scan that it was made of goes before it.
+    """
+
+    def change(collection: Collection, ident: str) -> tuple[Act, str]:
+        record, act = record_of(collection, ident), collection.act("scan noted as altered")
+        note_altered(act, scan_meant(record, SIDES[side], altered=is_not), altered=not is_not)
+        return act, "it counts as it was scanned." if is_not else "it counts as an altered version."
+
+    _changed(ctx, item, change)
+
+
+def _changed(ctx: click.Context, item: str, change: Callable[[Collection, str], tuple[Act, str]]) -> None:
+    """Carry out one act on an item, and say what came of it."""
+    with open_for_writing(ctx.obj) as collection:
+        ident = find_item(collection, item).id
+        act, words = change(collection, ident)
+        act.done()
+        talk.say(f"{collection.store.number_of(ident)}: {words}")

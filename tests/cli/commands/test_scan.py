@@ -1,0 +1,80 @@
+"""`boxlore scan`: one scan of an item added, replaced, turned, noted as altered (our own contract)."""
+
+import json
+from pathlib import Path
+
+import pytest
+from PIL import Image
+
+
+def picture(path: Path, size: tuple[int, int] = (60, 40), shade: int = 90) -> Path:
+    path.parent.mkdir(exist_ok=True)
+    Image.linear_gradient("L").resize(size).point(lambda value: value // 2 + shade).save(path)
+    return path
+
+
+@pytest.fixture
+def home(run, tmp_path: Path) -> Path:  # type: ignore[no-untyped-def]
+    assert run("new", tmp_path / "tamm", "--prefix", "TR", "--title", "Tamm")[0] == 0
+    code, _, words = run("-c", tmp_path / "tamm", "intake", picture(tmp_path / "in" / "quay.jpg"), "--copy", "--yes")
+    assert code == 0, words
+    return tmp_path / "tamm"
+
+
+def scans(run, home: Path) -> list[tuple[str, str, int, str]]:  # type: ignore[no-untyped-def]
+    (record,) = (json.loads(line) for line in run("-c", home, "show", "TRA-0001", "--json")[1].splitlines())
+    return [(scan["side"], scan["role"], scan["turn"], Path(scan["path"]).name) for scan in record["scans"]]
+
+
+def test_a_back_an_altered_version_and_a_better_scan(run, home: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    back = picture(tmp_path / "in" / "scan0007.jpg", shade=20)
+    code, _, words = run("-c", home, "scan", "add", "tra-0001", back, "--side", "back")
+    assert (code, words.splitlines()[-1]) == (0, "TRA-0001: the back of an item that was here.")
+    coloured = picture(tmp_path / "in" / "nice.png", shade=50)
+    assert run("-c", home, "scan", "add", "TRA-0001", coloured, "--altered")[0] == 0
+    front, verso, altered = scans(run, home)
+    assert front[:2] == ("recto", "as-scanned") and verso[0] == "verso" and altered[1] == "altered"
+    better = picture(tmp_path / "in" / "better.jpg", (120, 80))
+    code, _, words = run("-c", home, "scan", "add", "TRA-0001", better)
+    assert code == 2 and "TRA-0001 has a front already" in words and "--replace" in words
+    before = {path.name for path in (home / "scans").iterdir()}
+    assert run("-c", home, "scan", "turn", "TRA-0001")[0] == 0
+    code, _, words = run("-c", home, "scan", "replace", "TRA-0001", better)
+    assert code == 0 and "the front of TRA-0001 is this file now, seen turned by 90° as the one before was" in words
+    assert {path.name for path in (home / "scans").iterdir()} > before, "the earlier file stays"
+    assert len(scans(run, home)) == 3
+
+
+def test_it_is_turned_and_noted_as_altered(run, home: Path) -> None:  # type: ignore[no-untyped-def]
+    code, _, words = run("-c", home, "scan", "turn", "TRA-0001")
+    assert (code, words) == (0, "TRA-0001: it is seen turned by 90° to the right; its file is as it was.\n")
+    assert "by 270°" in run("-c", home, "scan", "turn", "TRA-0001", "180")[2]
+    assert scans(run, home)[0][2] == 270
+    assert "it is seen as it lies" in run("-c", home, "scan", "turn", "TRA-0001")[2]
+    assert run("-c", home, "scan", "altered", "TRA-0001")[0] == 0 and scans(run, home)[0][1] == "altered"
+    assert run("-c", home, "scan", "turn", "TRA-0001", "--altered")[0] == 0
+    code, _, words = run("-c", home, "scan", "turn", "TRA-0001")
+    assert code == 2 and "TRA-0001 has no front as-scanned: front (altered)" in words
+    assert run("-c", home, "scan", "altered", "TRA-0001", "--not")[0] == 0 and scans(run, home)[0][1] == "as-scanned"
+
+
+def test_a_damaged_file_is_named_with_what_to_do(run, home: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    cut = tmp_path / "in" / "cut.jpg"
+    cut.write_bytes(picture(tmp_path / "in" / "whole.jpg", (900, 600)).read_bytes()[:-3000])
+    code, _, words = run("-c", home, "scan", "add", "TRA-0001", cut, "--side", "back")
+    assert code == 0 and "The scan of the back is cut off or broken" in words and "again" in words
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (("add", "TRA-0009", "in/quay.jpg"), "There is no item TRA-0009 here"),
+        (("add", "TRA-0001", "in/none.jpg"), "none.jpg"),
+        (("replace", "TRA-0001", "in/quay.jpg", "--side", "back"), ""),
+    ],
+)
+def test_what_cannot_be_is_said(run, home: Path, tmp_path: Path, arguments: tuple[str, ...], words: str) -> None:  # type: ignore[no-untyped-def]
+    command, number, path, *more = arguments
+    code, _, said = run("-c", home, "scan", command, number, tmp_path / path, *more)
+    assert (code, words in said) == (2 if words else 0, True), said
+    assert "Traceback" not in said
