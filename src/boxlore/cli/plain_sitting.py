@@ -34,6 +34,7 @@ from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name
 from boxlore.tasks.sitting.which_person import OpenPerson, open_people
+from boxlore.tasks.sitting.worked_out import worth_asking
 from boxlore.tasks.telling.finding import found
 
 Say = Callable[[str], None]
@@ -110,7 +111,8 @@ class Plain:
             self.say(line)
         for marker in self.sitting.markers.of(record):
             self.say(f"Marker {marker.number}: {marker.name or 'not named'}.")
-        for words in self.sitting.gentle_questions(record):
+        more = worth_asking(self.sitting.collection, record, self.sitting.teller_named)
+        for words in (*self.sitting.gentle_questions(record), *more):
             self.say(f"Worth asking: {words}")
         for words in self.sitting.to_ask(record.id):
             self.say(f"To ask: {words}")

@@ -13,6 +13,7 @@ from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record, Related
 from boxlore.core.statements import Said, Source, Sure
+from boxlore.core.wording.catalogue import LANGUAGES, say_in
 
 LEIDA_BORN = [row("Leida", "born", "17 May 1941")]
 PEOPLE = [person("Leida"), person("Con"), person("Mari", died="1933")]
@@ -20,13 +21,13 @@ PEOPLE = [person("Leida"), person("Con"), person("Mari", died="1933")]
 
 def questions(
     records: list[Record], minutes: int = 400, *, people: Sequence[Person] = PEOPLE, rows: Sequence[object] = (),
-    happened: Sequence[FamilyEvent] = (),
+    happened: Sequence[FamilyEvent] = (), language: str = "en",
 ) -> list[Question]:  # fmt: skip
     worked = worked_out(records, people, [*LEIDA_BORN, *rows], happened)  # type: ignore[list-item]  # rows of people
     kin = {"Leida": 0, "Con": 2, "Liisi": 1, "Arvo": 1, "Ants": 1}
     teller = Teller(id="Leida", name="Leida Rourke", kin=kin)
     named = {each.id for each in people if each.audience == "anyone"}
-    family = Family(people=Registry(people), may_be_named=named, happened=happened)
+    family = Family(people=Registry(people), may_be_named=named, happened=happened, say=say_in(language))
     return what_to_ask(records, worked, teller, family, minutes)
 
 
@@ -231,3 +232,20 @@ def _width(bounds: tuple[int | None, int | None]) -> int:
     first, last = bounds
     assert first is not None and last is not None
     return last - first
+
+
+def test_they_are_asked_in_the_language_of_the_collection() -> None:
+    """The words are ours; `tests/core/wording` holds that each has a translation."""
+    records = [item("a"), item("h", people=[shown("Leida")]), item("l", people=[shown("Liisi")])]
+    born = [row("Liisi", "born", "1918")]
+    by_language = {
+        language: {
+            question.words for question in questions(records, people=[*PEOPLE, LIISI], rows=born, language=language)
+        }
+        for language in LANGUAGES
+    }
+    assert "When was this taken, and what was going on?" in by_language["en"]
+    assert "Wann wurde das aufgenommen, und was war da gerade?" in by_language["de"]
+    assert any("Liisi" in words for words in by_language["et"])
+    for language in LANGUAGES[1:]:
+        assert not by_language[language] & by_language["en"], language

@@ -5,9 +5,11 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import CouldNot
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import Quiet
-from boxlore.tasks.sitting.worked_out import dates_worked_out, more_to_ask
+from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.sitting.worked_out import dates_worked_out, more_to_ask, worth_asking
 
 
 class Stopped(Quiet):
@@ -36,3 +38,12 @@ def test_what_only_she_can_date_and_what_follows_for_the_keeper(demo: Path) -> N
         ):
             with pytest.raises(CouldNot):
                 look()
+
+
+def test_what_is_worth_asking_of_the_photograph_that_is_shown(demo: Path) -> None:
+    with open_collection(demo, write=False) as collection:
+        wanted = {("TRA-0023", "Liisi Kuusk"): ["How old does Mari Tamm look here, about?"], ("TRA-0001", "Leida"): [],
+                  ("TRA-0023", "Nobody Known"): [], ("TRA-0023", ""): [], ("TRA-0004", "Leida Rourke"): []}  # fmt: skip
+        for (number, name), questions in wanted.items():
+            record = record_of(collection, find_item(collection, number).id)
+            assert worth_asking(collection, record, name) == questions, (number, name)

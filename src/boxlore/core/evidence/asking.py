@@ -23,7 +23,6 @@ by their names, the turns of their lives without a year, and no event but those 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.dates.event_question import when_born
 from boxlore.core.evidence.ages import SLACK
 from boxlore.core.evidence.claims import (
     not_after,
@@ -42,6 +41,7 @@ from boxlore.core.evidence.working_out import WorkedOut, days_of
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
+from boxlore.core.wording.catalogue import ENGLISH, Say
 
 MINUTES = {"date": 4, "event": 3, "birth": 2, "age": 2, "married": 2, "born": 2, "alive": 2, "before-or-after": 2,
            "how-known": 3, "who": 2}  # fmt: skip
@@ -79,8 +79,8 @@ class Question:
     settles: float
     nearness: int
     is_sad: bool
+    words: str
     kind: str = "date"
-    words: str = "When was this taken, and what was going on?"
     about: str = ""
 
 
@@ -100,6 +100,8 @@ class Family:
     people: Registry
     may_be_named: Collection[str] = ()
     happened: Sequence[FamilyEvent] = ()
+    say: Say = ENGLISH
+    """In which language they are asked."""
 
 
 def what_to_ask(
@@ -125,6 +127,7 @@ def what_to_ask(
 class _Asking:
     def __init__(self, worked: WorkedOut, teller: Teller, family: Family) -> None:
         self._worked, self._teller, self._family = worked, teller, family
+        self.say = family.say
         self._weddings = Weddings(family.people, family.happened)
         born, _ = worked.bounds(of_birth(teller.id))
         self._remembers = born + FROM_AGE * YEAR if born is not None else None
@@ -149,7 +152,8 @@ class _Asking:
         for record in records:
             if self._is_hers(record) and not record.people and not self._is_before_her(record):
                 is_sad = bool(record.words("care"))
-                yield Question(record.id, record.number, 0, FAR_FROM_HER, is_sad, "who", "Who is in this picture?")
+                words = self.say("Who is in this picture?")
+                yield Question(record.id, record.number, 0, FAR_FROM_HER, is_sad, words, "who")
 
     def _is_before_her(self, record: Record) -> bool:
         _, last = self._worked.bounds(of_item(record.id))
@@ -174,7 +178,8 @@ class _Asking:
             nearest = TOLD_BY_HER if self._has_told(record) else FAR_FROM_HER
             nearness = min((self._teller.kin[ident] for ident in shown & self._teller.kin.keys()), default=nearest)
             settles = self._of_year(of_item(record.id)) * _WORTH["date"]
-            yield record, Question(record.id, record.number, settles, nearness, bool(record.words("care"))), kinds
+            words, is_sad = self.say("When was this taken, and what was going on?"), bool(record.words("care"))
+            yield record, Question(record.id, record.number, settles, nearness, is_sad, words), kinds
 
     def best(self, record: Record, date: Question, kinds: frozenset[str]) -> Question:
         """The question of a picture that settles most."""
@@ -184,36 +189,38 @@ class _Asking:
             (row for row in asked if row[1] in kinds), key=lambda row: row[0], default=(0, "", "")
         )
         sad = date.is_sad or kind == "alive"
-        return Question(date.item, date.number, settles, date.nearness, sad, kind, words)
+        return Question(date.item, date.number, settles, date.nearness, sad, words, kind)
 
     def _of_picture(self, record: Record, first: int, last: int) -> Iterator[tuple[float, str, str]]:
-        picture = of_item(record.id)
+        picture, say = of_item(record.id), self.say
         everybody = [person for shown in record.shown() if (person := self._named(shown.person)) is not None]
         shown = {person.id for person in everybody}
         if any(
             claim.teller == self._teller.id for circle in self._worked.circles_of(picture) for claim in circle.claims
         ):
-            yield (last - first) / YEAR * _WORTH["how-known"], "how-known", "How do you know when this was taken?"
+            yield (last - first) / YEAR * _WORTH["how-known"], "how-known", say("How do you know when this was taken?")
         for person in everybody:
             if wedding := self._weddings.of(person.id):
-                was = "Were you" if person.id == self._teller.id else f"Was {person.name}"
-                settles = self._either(picture, wedding, (first, last))
-                yield settles, "married", f"{was} married when this was taken?"
+                hers, name = person.id == self._teller.id, person.name
+                words = say("Were you married when this was taken?") if hers else ""
+                words = words or say("Was {name} married when this was taken?", name=name)
+                yield self._either(picture, wedding, (first, last)), "married", words
             near = [other for other in self._family.people.values() if person.id in other.parents]
             for child in near:
                 if child.id not in {*shown, self._teller.id} and self._named(child.id):
-                    words = f"Was {child.name} born yet when this was taken?"
+                    words = say("Was {name} born yet when this was taken?", name=child.name)
                     yield self._either(picture, of_birth(child.id), (first, last)), "born", words
             for ident in dict.fromkeys((*person.parents, *person.spouses)):
                 if ident not in shown and (other := self._named(ident)) is not None and other.died:
-                    words = f"Was {other.name} still alive when this was taken?"
+                    words = say("Was {name} still alive when this was taken?", name=other.name)
                     yield self._either(picture, of_death(other.id), (first, last)), "alive", words
             if {picture, of_birth(person.id)} not in self._ages_told:
-                looks = "do you" if person.id == self._teller.id else f"does {person.name}"
-                yield self._of_age(picture, person, (first + last) // 2), "age", f"How old {looks} look here, about?"
+                words = say("How old do you look here, about?") if person.id == self._teller.id else ""
+                words = words or say("How old does {name} look here, about?", name=person.name)
+                yield self._of_age(picture, person, (first + last) // 2), "age", words
         for event in self._family.happened:
             if event.own and event.said in (self._teller.name, THE_KEEPER):
-                words = f"Is this before or after {event.name}?"
+                words = say("Is this before or after {event}?", event=event.name)
                 yield self._either(picture, of_event(event.id), (first, last)), "before-or-after", words
 
     def _named(self, ident: str) -> Person | None:
@@ -228,7 +235,8 @@ class _Asking:
             is_wide = first is None or last is None or last - first > SETTLED
             if event.own and is_wide and not event.edtf and event.said in (self._teller.name, THE_KEEPER):
                 settles = self._of_year(of_event(event.id)) * _WORTH["event"]
-                yield Question("", "", settles, 0, False, "event", f"When was {event.name}?", event.id)
+                words = self.say("When was {event}?", event=event.name)
+                yield Question("", "", settles, 0, False, words, "event", event.id)
 
     def births(self) -> Iterator[Question]:
         """When somebody of hers was born, which nobody has told."""
@@ -236,7 +244,10 @@ class _Asking:
             person = self._named(ident)
             if person is not None and person.born is None:
                 settles = self._of_year(of_birth(person.id)) * _WORTH["birth"]
-                yield Question("", "", settles, nearness, False, "birth", when_born(person.name), person.id)
+                hers = person.id == self._teller.id
+                words = self.say("When were you born?") if hers else ""
+                words = words or self.say("When was {name} born?", name=person.name)
+                yield Question("", "", settles, nearness, False, words, "birth", person.id)
 
     def _of_year(self, day: str) -> float:
         """The years that the year in the middle would take from all pictures together."""

@@ -6,7 +6,7 @@ that says less than the event's name (“the move”), is never read alone: it i
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -147,8 +147,14 @@ def _with_owner(event: FamilyEvent, people: Mapping[str, Person]) -> FamilyEvent
 def _add(into: dict[str, dict[str, str]], ways: Iterable[str], pieces: frozenset[str], edtf: str, name: str) -> None:
     """Add the phrases whose words are all told, with the date and the name of what they mean."""
     for way in ways:
-        if way and pieces.issuperset(_pieces(way)):
+        if way and pieces.issuperset(_pieces_of_a_way(way)):
             into.setdefault(way, {})[edtf] = name
+
+
+@lru_cache(1 << 14)
+def _pieces_of_a_way(way: str) -> frozenset[str]:
+    """Kept, for an event may be told in a hundred ways, which are the same at every picture."""
+    return frozenset(_pieces(way))
 
 
 def _pieces(words: str) -> list[str]:

@@ -23,6 +23,7 @@ from boxlore.core.records.audience_levels import To
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Subject, Sure
+from boxlore.core.wording.catalogue import say_in
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -66,19 +67,27 @@ def evidence(collection: Collection, progress: Progress = QUIET) -> Evidence:
 
 
 def from_nearby(collection: Collection, record: Record) -> Proposal:
-    """What follows for one item from itself, its people and their parents, its occasions and the items related to it:
-    a few questions of the store, however large the collection. It is as a rule wider than what follows from everything.
+    """What follows for one item from nearby."""
+    return nearby(collection, record).of_item(record.id)
+
+
+def nearby(collection: Collection, record: Record) -> Evidence:
+    """What follows from one item, its people and their parents, its occasions and the items related to it: a few
+    questions of the store, however large the collection. It is as a rule wider than what follows from everything.
     """
     everyone = collection.people()
     shown = {everyone[each.person].id for each in record.people if each.person in everyone}
     near = shown | {parent for ident in shown for parent in everyone[ident].parents if parent in everyone}
-    people = Registry(everyone[ident] for ident in near)
-    background = replace(_background(collection), has_all_pictures=False)
+    return _nearby(collection, record, Registry(everyone[ident] for ident in near), everyone)
+
+
+def _nearby(collection: Collection, record: Record, people: Registry, everyone: Registry | None = None) -> Evidence:
+    """What follows from an item and the lives of these people; a name may be one of `everyone`, else of these."""
+    background = replace(_background(collection), people=everyone or people, has_all_pictures=False)
     related = [record_of(collection, find_item(collection, other.number).id) for other in record.related]
     rows = list(_told_of_people(collection, people))
-    return proposal(
-        WorkedOut(all_clues([record, *related], people, rows, background.happened, background)), of_item(record.id)
-    )
+    clues = all_clues([record, *related], people, rows, background.happened, background)
+    return Evidence([record], people, WorkedOut(clues), background.happened)
 
 
 def _background(collection: Collection) -> Background:
@@ -111,7 +120,29 @@ def to_ask_next(collection: Collection, found: Evidence, name: str, minutes: int
     person = the_one(known_by(found.people.values(), name), name)
     if person is None:
         raise WrongUse(f"Nobody among the people is called “{name[:40]}”.", "boxlore people list shows who is there.")
-    kin = Kin(found.people)
+    return _to_ask(collection, found, person, minutes)
+
+
+def to_ask_of(collection: Collection, record: Record, name: str) -> list[Question]:
+    """What to ask this teller of one item, the best first, by what follows from it, from those in it and their nearest
+    kin: quick however large the collection. Nothing where nobody, or several, are called so."""
+    everyone = collection.people()
+    tellers = known_by(everyone.values(), name) if name else []
+    if len(tellers) != 1:
+        return []
+    kin = Kin(everyone)
+    shown = {everyone[each.person].id for each in record.shown() if each.person in everyone}
+    near = [near for ident in shown for near in (*kin.parents(ident), *kin.spouses(ident), *kin.children(ident))]
+    found = _nearby(collection, record, Registry(everyone[ident] for ident in {*shown, *near, tellers[0].id}))
+    return _to_ask(collection, found, tellers[0], LONGEST)
+
+
+LONGEST = 600
+"""Minutes that nobody is asked for longer."""
+
+
+def _to_ask(collection: Collection, found: Evidence, person: Person, minutes: int) -> list[Question]:
+    kin = Kin(collection.people())
     hers = {person.id: 0}
     for other in found.people:
         kinship = kin.between(person.id, other)
@@ -121,7 +152,8 @@ def to_ask_next(collection: Collection, found: Evidence, name: str, minutes: int
     asked = Teller(id=person.id, name=person.name, kin=hers)
     family = seen_by(collection, To.FAMILY).recipient
     named = {each.id for each in found.people.values() if each.id in hers and family.may_name(each.id, each.name)}
-    whom = Family(people=found.people, may_be_named=named, happened=found.happened)
+    say = say_in(collection.settings.language)
+    whom = Family(people=found.people, may_be_named=named, happened=found.happened, say=say)
     return what_to_ask(found.records, found.worked, asked, whom, minutes)
 
 

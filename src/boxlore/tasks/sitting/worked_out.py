@@ -1,19 +1,22 @@
 """What is worked out of everything told, for who sits: what else to ask the teller, and dates that may be proposed.
 
 Both read the whole collection, which takes seconds in a large one: they are called in a thread, and can be stopped.
-Nothing of it is written; a keeper who agrees tells it as her own answer.
+What is worth asking of the photograph that is shown follows from nearby, at once. Nothing of it is written; a keeper
+who agrees tells it as her own answer.
 """
 
 from dataclasses import dataclass
 
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.evidence.asking import PAPERS
 from boxlore.core.findings import several
 from boxlore.core.people.who_is_meant import known_by
+from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.settings import family_way
-from boxlore.tasks.people.evidence import evidence, to_ask_next
+from boxlore.tasks.people.evidence import evidence, to_ask_next, to_ask_of
 from boxlore.tasks.sitting.what_to_ask import ToAsk
 
 MINUTES = 45
@@ -49,6 +52,21 @@ def more_to_ask(collection: Collection, name: str, progress: Progress = QUIET) -
         )
         for question in questions
     ]
+
+
+def worth_asking(collection: Collection, record: Record, name: str) -> list[str]:
+    """What else this teller may be asked of a photograph, beside when it was taken and who is in it: at most two
+    questions that settle its date better, with a warning at a sad one."""
+    if record.kind in PAPERS:
+        return []
+    asked = [each for each in to_ask_of(collection, record, name) if each.kind not in AT_PROMPTS]
+    best = sorted(asked, key=lambda each: -each.settles)[:MOST]
+    return [f"{each.words}{' (it may be a sad one: ask it gently)' if each.is_sad else ''}" for each in best]
+
+
+AT_PROMPTS = ("date", "who")
+"""Kinds of questions that the prompts ask anyway."""
+MOST = 2
 
 
 def _good_for(years: float, *, is_sad: bool) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting import worked_out
 from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_name import open_name
@@ -61,3 +62,4 @@ def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) ->
     at_prompts += [conflict.field for conflict in record.conflicts]
     yield from ((f"? {from_inside(words)}",) for words in sitting.gentle_questions(record, but=at_prompts))
     yield from ((f"→ {words}",) for words in to_ask)
+    yield from ((f"? {words}",) for words in worked_out.worth_asking(sitting.collection, record, sitting.teller_named))
