@@ -16,7 +16,7 @@ from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Naming, Recipient, To, is_keepers_alone
 from boxlore.core.records.audience_levels import may_see, stricter
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
-from boxlore.core.records.living import life_of
+from boxlore.core.records.living import BornFrom, life_of
 from boxlore.core.records.marks import Mark
 from boxlore.core.records.withheld import NOBODY, Withheld, withhold
 from boxlore.core.statements import KEEPER, Said, Source, Sure
@@ -82,6 +82,22 @@ def test_an_adult_in_a_picture_of_the_1890s_is_presumed_dead_and_says_why() -> N
     life = life_of(person(), TODAY, latest_birth=BornBy(date(1899, 12, 31), Sign.PICTURE, "TRA-0003, 1890s"))
     assert not life.living
     assert life.because == "shown in TRA-0003, 1890s, so born by 1899, over 100 years ago"
+
+
+YOUNGER = BornFrom(date(1951, 1, 1), "“about five” is told of TRA-0005, 1960")
+
+
+def test_nobody_is_presumed_dead_of_whom_an_age_is_told_by_which_she_was_born_since() -> None:
+    """What is worked out makes nobody dead, and may make somebody living (our own rule)."""
+    old, dead = person(born=DateReading.from_edtf("1880")), person(died=DateReading.from_edtf("1950"), dead=True)
+    doubted = life_of(old, TODAY, earliest_birth=YOUNGER)
+    assert doubted.living and doubted.because.startswith("what is told cannot all be true")
+    assert doubted.contradiction == (
+        "born 1880 at the latest, over 100 years ago, but “about five” is told of TRA-0005, 1960"
+    )
+    assert not life_of(old, TODAY, earliest_birth=YOUNGER._replace(day=date(1925, 1, 1))).living
+    assert not life_of(dead, TODAY, earliest_birth=YOUNGER).living
+    assert life_of(person(), TODAY, earliest_birth=YOUNGER) == life_of(person(), TODAY)
 
 
 def test_the_setting_of_years_counts_from_a_leap_day() -> None:

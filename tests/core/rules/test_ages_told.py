@@ -8,7 +8,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
-from boxlore.core.rules.ages_told import ages_told
+from boxlore.core.rules.ages_told import ages_told, born_from_ages
 from boxlore.core.statements import KEEPER, Sure
 
 
@@ -92,3 +92,21 @@ def test_of_several_people_the_one_named_before_it_or_nobody() -> None:
         list(ages_told(Record(id="i", number="N", people=shown, told={"story": (told("story", "aged 9"),)}), people))
         == []
     )
+
+
+BORN_FROM = [
+    ("Mia, aged 3", "1972", "1968-01-01"), ("Mia looks about five", "May 1975", "1966-05-01"),
+    ("Mia looks about sixty", "1990", "1917-01-01"), ("Mia, aged 3", "about 1972", "1963-01-01"),
+    ("Mia looks about 300", "1990", "1677-01-01"), ("Mia, aged 3", "before 1972", ""), ("Mia at the gate", "1972", ""),
+    ("Mia, aged 3", "", ""),
+]  # fmt: skip
+
+
+@every_row(("words", "date", "born"), BORN_FROM)
+def test_the_earliest_birth_by_an_age(words: str, date: str, born: str) -> None:
+    mia = person("Mia", "1880")
+    views = {"story": (told("story", words),)} | ({"date": (told("date", date, phrases.read(date)),)} if date else {})
+    shown = PersonShown(told=told("person", "Mia"), name="Mia", person="Mia")
+    found = list(born_from_ages(Record(id="a", number="A", told=views, people=(shown,)), {"Mia": mia}))
+    assert [(ident, str(born_from.day)) for ident, born_from in found] == ([("Mia", born)] if born else [])
+    assert all(f"is told of A, {phrases.read(date).display}" in each.because for _, each in found)

@@ -17,7 +17,7 @@ from boxlore.core.statements import Kind, Subject, read_source
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records_for_outputs import record_of, seen_by
+from boxlore.tasks.collection.records_for_outputs import contradictions, lives_of, record_of, seen_by
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.printed_sheets import PrintOrder, sheet
 from boxlore.tasks.outputs.web_pages import pages
@@ -116,6 +116,20 @@ def test_a_date_that_leans_on_a_closed_birth_is_not_read_by_it(bare: Callable[[i
         if (found, told, bool(whole)) != (wanted, {words}, True):
             wrong.append((audience, words, found, wanted, whole))
     assert wrong == []
+
+
+def test_who_looks_younger_than_she_can_be_counts_as_living(bare: Callable[[int], Path]) -> None:
+    lives = (("Liisi Tamm", "born", "1880", "anyone"),)
+    told = (("TRA-0002", "date", "1975", "anyone"), ("TRA-0002", "person", "Liisi Tamm", "anyone"))
+    with family(bare(2), lives, told) as collection:
+        assert [life.living for life in lives_of(collection).values()] == [False]
+        teller, item = Teller(collection), find_item(collection, "TRA-0002")
+        teller.tell(item, "story", "Liisi looks about five here.", Telling(audience="anyone"))
+        assert [life.living for life in lives_of(collection).values()] == [True]
+        seen = {record.number: record for record in seen_by(collection, To.OUTSIDE).records()}
+        assert not seen["TRA-0002"].people and not seen["TRA-0002"].all("story")
+        (finding,) = contradictions(collection)
+        assert "“looks about five” is told of TRA-0002, 1975" in finding.message
 
 
 def worked(collection: Collection, to: To) -> str:

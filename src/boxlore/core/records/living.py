@@ -7,6 +7,7 @@ of the collection; its default of 100 is common practice, no source.
 from dataclasses import dataclass
 from datetime import date
 from itertools import combinations
+from typing import NamedTuple
 
 from boxlore.core.dates.anniversary import years_on
 from boxlore.core.dates.conflicts import can_both_be
@@ -27,11 +28,27 @@ class Life:
     contradiction: str = ""
 
 
-def life_of(person: Person, on_day: date, years: int = 100, latest_birth: BornBy | None = None) -> Life:
+class BornFrom(NamedTuple):
+    """The earliest day of a birth as it follows from an age that is told of a dated picture, and what it follows from:
+    `“about five” is told of TRA-0005, 1975`."""
+
+    day: date
+    because: str
+
+
+def life_of(
+    person: Person,
+    on_day: date,
+    years: int = 100,
+    latest_birth: BornBy | None = None,
+    earliest_birth: BornFrom | None = None,
+) -> Life:
     """Dead known, dead presumed, else living.
 
     Presumed dead: surely born more than `years` years ago. `latest_birth` is the latest day the person can have been
-    born as inferred from pictures, marriages and children, with its reason; it counts where no birth is told.
+    born as inferred from pictures, marriages and children, with its reason; it counts where no birth is told. Nobody is
+    presumed dead of whom an age is told by which she was born since (`earliest_birth`): it may be that two people stand
+    in one entry.
     """
     if contradiction := contradiction_in(person, latest_birth):
         return Life(True, f"what is told cannot all be true: {contradiction}", contradiction)
@@ -39,11 +56,20 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: BornBy
         return Life(False, "said to have died" if person.living == "no" and not person.died else "a death is told")
     if person.living == "yes":
         return Life(True, "said to be living")
-    return _presumed(person, on_day, years, latest_birth)
+    presumed = _presumed(person, on_day, years, latest_birth)
+    if not presumed.living and earliest_birth is not None and earliest_birth.day > _limit(on_day, years):
+        contradiction = f"{presumed.because}, but {earliest_birth.because}"
+        return Life(True, f"what is told cannot all be true: {contradiction}", contradiction)
+    return presumed
+
+
+def _limit(on_day: date, years: int) -> date:
+    """Whoever was born later may live."""
+    return years_on(on_day, -years) or date.min
 
 
 def _presumed(person: Person, on_day: date, years: int, latest_birth: BornBy | None) -> Life:
-    limit = years_on(on_day, -years) or date.min
+    limit = _limit(on_day, years)
     latest = person.latest_born
     born = latest.latest_day if latest else None
     shown = latest.display if latest else ""

@@ -21,12 +21,14 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from boxlore.core.dates import against_a_life
+from boxlore.core.dates.anniversary import years_on
 from boxlore.core.dates.calendars import MEAN_YEAR, to_number
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import OWN
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.living import BornFrom
 from boxlore.core.statements import fold
 
 _WORDS = (
@@ -92,6 +94,24 @@ def whose_ages(record: Record, people: Mapping[str, Person]) -> Iterator[tuple[S
             for age in _ages(view.words):
                 if (person := whose(view.words, age.at, registered)) is not None:
                     yield view, age, person
+
+
+ABOUT = ((12, 3), (19, 4), (39, 8), (200, 12))
+"""Up to an age in years, how many years more somebody may be who is said to look about so old: as wide as an estimate
+may be wrong (common practice, no source), for from it follows that somebody may live."""
+
+
+def born_from_ages(record: Record, people: Mapping[str, Person]) -> Iterator[tuple[str, BornFrom]]:
+    """By the id of each of whom an age is told in a dated picture: the earliest day on which she can have been born."""
+    view = record.first("date")
+    taken = view.date.earliest_day if view is not None and view.date is not None else None
+    if taken is None:
+        return
+    for _, age, person in whose_ages(record, people):
+        older = next((years for oldest, years in ABOUT if age.years <= oldest), ABOUT[-1][1]) if age.slack else 0
+        if (born := years_on(taken, -(age.years + 1 + older))) is not None:
+            because = f"“{age.words.strip()}” is told of {record.number}, {record.date_display}"
+            yield person.id, BornFrom(born, because)
 
 
 def _ages(words: str) -> Iterator[AgeTold]:

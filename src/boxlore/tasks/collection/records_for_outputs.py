@@ -21,10 +21,11 @@ from boxlore.core.records.audience import Recipient, To, is_keepers_alone
 from boxlore.core.records.audience_levels import closed_until, may_see
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
-from boxlore.core.records.living import Life, life_of
+from boxlore.core.records.living import BornFrom, Life, life_of
 from boxlore.core.records.marks import bare_label
 from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.records.withheld import Withheld, withhold
+from boxlore.core.rules.ages_told import born_from_ages
 from boxlore.core.rules.people_and_kin import Wedding
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -238,8 +239,8 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         from boxlore.tasks.collection.files_read_again import read_files_again
 
         read_files_again(collection)
-    latest = _latest(collection) if to.is_public else {}
-    lives = _lives(collection, latest) if to.is_public else {}
+    latest, earliest = _births(collection) if to.is_public else ({}, {})
+    lives = _lives(collection, latest, earliest) if to.is_public else {}
     today = collection.clock.today()
     answers = _decided(collection)
     withheld = withhold(collection.people().values(), lives, to, today, answers)
@@ -343,25 +344,39 @@ def contradictions(collection: Collection, lives: Mapping[str, Life] | None = No
 
 def lives_of(collection: Collection) -> dict[str, Life]:
     """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
-    return _lives(collection, _latest(collection))
+    return _lives(collection, *_births(collection))
 
 
-def _latest(collection: Collection) -> Mapping[str, BornBy]:
-    return collection.while_unchanged(
-        "latest births", lambda: latest_births(collection.people(), _pictured(collection), _wed(collection))
-    )
+def _births(collection: Collection) -> tuple[Mapping[str, BornBy], Mapping[str, BornFrom]]:
+    """The latest births by what is told of pictures, weddings and children, and the earliest by ages told of pictures,
+    in one reading of all records."""
+    earliest: dict[str, BornFrom] = {}
+
+    def work_out() -> tuple[Mapping[str, BornBy], Mapping[str, BornFrom]]:
+        pictured = _pictured(collection, earliest)
+        return latest_births(collection.people(), pictured, _wed(collection)), earliest
+
+    return collection.while_unchanged("births", work_out)
 
 
-def _lives(collection: Collection, latest: Mapping[str, BornBy]) -> dict[str, Life]:
+def _lives(collection: Collection, latest: Mapping[str, BornBy], earliest: Mapping[str, BornFrom]) -> dict[str, Life]:
     today, years = collection.clock.today(), collection.settings.living_years
-    return {ident: life_of(person, today, years, latest.get(ident)) for ident, person in collection.people().items()}
+    return {
+        ident: life_of(person, today, years, latest.get(ident), earliest.get(ident))
+        for ident, person in collection.people().items()
+    }
 
 
-def _pictured(collection: Collection) -> Iterator[Pictured]:
-    """Everyone in a dated picture, or behind the camera; a guess at the date, or at who it is, ends no life."""
+def _pictured(collection: Collection, earliest: dict[str, BornFrom]) -> Iterator[Pictured]:
+    """Everyone in a dated picture, or behind the camera; a guess at the date, or at who it is, ends no life. The
+    earliest births by ages that are told of the pictures are put into `earliest`: these may only begin one later, so
+    that a guess counts too."""
     people = collection.people()
     for record in records(collection):
         view = record.first("date")
+        for ident, born_from in born_from_ages(record, people):
+            if ident not in earliest or born_from.day > earliest[ident].day:
+                earliest[ident] = born_from
         if view is not None and view.date is not None and view.sure is not Sure.GUESS:
             for shown in (*record.shown(), *record.shown("photographer")):
                 if shown.person in people and _is_surely(shown, people[shown.person]):
