@@ -95,11 +95,15 @@ def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
     """Whether nobody and nothing else is named before the age: “Ivy’s dog, aged five”, “worked there for ten years”."""
     person = leaning.person(lean.person)
     known = tuple(pieces_of_names([person] if person else []))
+    is_behind = False
     for token in lex(nfc(words)):
-        if token.is_any(_NUMBERS):
+        if token.is_any(_NUMBERS) and not lean.is_asked:
             return True
+        is_behind = is_behind or token.is_any(_NUMBERS)
         told_here = pieces(words[token.start : token.end])
         is_unknown = token.kinds == {"name"} and not any(piece.startswith(known) for piece in told_here)
+        if is_unknown and is_behind:
+            return False  # “when I was five Ivy gave me this picture”, of which the reader asks
         if is_unknown and not own_relation(" ".join(told_here)):
             return lean.least is not None and lean.least < 0  # “Ivy was carrying Ned” has a verb of its own
     return True
