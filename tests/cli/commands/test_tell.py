@@ -78,7 +78,7 @@ REFUSED = [
     (["tell", "TRA-0001", "story", "x", "--language", "English"], "“English” is no language tag. Write a BCP 47 tag"),
     (["people", "audience", "Arvo Tamm", "family", "--field", "story"], "Say --item for an item;"),
     (["tell", "TRA-0001", "born", "1900"], "There is no field “born” for an item."),
-    (["tell", "TRA-0001", "banana", "x"], "keyword. Of this collection's own: own-clothes."),
+    (["tell", "TRA-0001", "banana", "x"], "keyword, series. Of this collection's own: own-clothes."),
     (["tell", "TRA-0001", "own-banana", "x"],
      "This collection asks no question “own-banana”. Its own questions are: own-clothes. prompts.toml"),
     (["tell", "TRA-0001", "number", "TRA-0009"], "“number” is not told in words. An item keeps its number for life."),
@@ -145,6 +145,19 @@ def test_what_cannot_be_told_of_a_person(run, mine: Path, field: str, words: str
     code, _, err = run("-c", mine, "people", "tell", "Leida Rourke", field, words)
     assert code == 2 and sentence in " ".join(err.split())
     assert statements(mine) == before
+
+
+def test_a_second_answer_of_one_source_is_said_to_stand_beside_the_first(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    tell = ("-c", folder, "tell", "TRA-0001")
+    assert "both stand" not in run(*tell, "date", "14 June 1938")[2]
+    assert "told “14 June 1938” before, and both stand. --instead" in run(*tell, "date", "15 June 1938")[2]
+    assert "both stand" not in run(*tell, "date", "16 June 1938", "--by", "document:letter")[2]
+    assert "both stand" not in run(*tell, "date", "15 June 1938", "--instead")[2]
+    run(*tell, "story", "It rained.")
+    assert "both stand" not in run(*tell, "story", "It blew.")[2]  # stories are many
+    with open_collection(folder, write=False) as collection:
+        record = record_of(collection, find_item(collection, "TRA-0001").id)
+        assert sorted(view.words for view in record.all("date")) == ["15 June 1938", "16 June 1938"]
 
 
 @pytest.mark.parametrize("option", [("--by", ""), ("--by", "narrator:"), ("--audience", "")])

@@ -1,6 +1,7 @@
 """`boxlore tell`: one statement from the shell, or many from a table."""
 
 import sys
+from functools import partial
 from pathlib import Path
 
 import click
@@ -8,13 +9,15 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import Source, Statement, Sure
+from boxlore.core.fields.table import field_of
+from boxlore.core.statements import Source, Statement, Subject, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.sitting.which_date import asked_of
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import NoOrigin, TableTaken, is_told, read_sure, tell_from
+from boxlore.tasks.telling.told_instead import tell_instead, told_before
 
 
 @click.command()
@@ -30,6 +33,7 @@ from boxlore.tasks.telling.table import NoOrigin, TableTaken, is_told, read_sure
 @click.option(
     "--printed-here", is_flag=True, help="The worksheet was printed from this collection, though the file says not."
 )
+@click.option("--instead", is_flag=True, help="In the place of what the same source told of it before: a correction.")
 @click.option("--again", is_flag=True, help="Tell also what is told already, such as a second Anna.")
 @options.by
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
@@ -44,6 +48,7 @@ def tell(
     text: str | None,
     table: Path | None,
     printed_here: bool,
+    instead: bool,
     again: bool,
     source: Source,
     sure: str,
@@ -56,7 +61,8 @@ def tell(
     With --from, a CSV with the columns item, field, text, by, sure, audience, language: every row that can be
     taken is taken, the others are named with their line. A filled worksheet comes back by its codes: a column code
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: the quay. A question mark
-    alone means asked, not known. A table that is taken again, mended or not, adds only what is new.
+    alone means asked, not known. A table that is taken again, mended or not, adds only what is new. What the same
+    source told before stands beside it, unless it is told --instead.
 
     A worksheet's file of answers says of which collection it is, a table with codes in a column collection. Answers
     that do not say it are asked about, and answers of another collection are refused.
@@ -65,7 +71,7 @@ def tell(
     if table is not None:
         options.refuse_others(ctx, "with --from", "table", "printed_here", "again", *said)
     else:
-        options.refuse_others(ctx, "without --from", "item", "field", "text", "again", *said)
+        options.refuse_others(ctx, "without --from", "item", "field", "text", "again", "instead", *said)
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
     with open_for_writing(ctx.obj) as collection:
         if table is not None:
@@ -75,11 +81,13 @@ def tell(
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
             raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
         subject = find_item(collection, item)
-        if not again and is_told(collection, subject, field, text or "", how):
+        if not (again or instead) and is_told(collection, subject, field, text or "", how):
             talk.say(f"Told already: {field} of {item}. --again keeps it a second time.")
             return
         teller = Teller(collection)
-        statement = teller.tell(subject, field, text or "", how)
+        before = [] if instead else _told_otherwise(collection, subject, field, how)
+        tell_it = partial(tell_instead, teller) if instead else teller.tell
+        statement = tell_it(subject, field, text or "", how)
         _report(statement, as_json=as_json)
         for words in teller.unsaid:
             talk.say(words)
@@ -90,6 +98,16 @@ def tell(
                 talk.say(f"To ask: {question}")
             for words in asked_of(collection, statement):
                 talk.say(words)
+            if before:
+                told = " and ".join(f"“{output.safe(row.words[:60])}”" for row in before)
+                talk.say(f"The same source told {told} before, and both stand. --instead puts it in that place.")
+
+
+def _told_otherwise(collection: Collection, subject: Subject, field: str, how: Telling) -> list[Statement]:
+    """What the same source has told before, where the field has one answer."""
+    if field_of(field, subject.kind).many:
+        return []
+    return told_before(collection, subject, field, how)
 
 
 def _taken(collection: Collection, table: Path, how: Telling, *, again: bool, printed_here: bool) -> TableTaken:
