@@ -44,6 +44,11 @@ def test_another_file_and_a_cut_one_have_no_chunks_beyond() -> None:
     assert [chunk.type for chunk in chunks(io.BytesIO(png() + b"behind"))][-1] == b"IEND"
 
 
+@pytest.mark.parametrize("missing", [1, 12, 40])
+def test_a_png_without_its_end_is_not_sound(missing: int) -> None:
+    assert not is_sound(io.BytesIO(png()[:-missing])) and is_sound(io.BytesIO(png() + b"behind"))
+
+
 def test_a_picture_shows_although_a_text_beside_it_is_damaged(tmp_path: Path) -> None:
     path = tmp_path / "nets.png"
     path.write_bytes(png(b"tEXt"))

@@ -16,6 +16,7 @@ from pathlib import Path
 from PIL import Image, UnidentifiedImageError
 
 from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.disk.picture_kinds import why_unread
 from boxlore.disk.png_chunks import picture_alone
 from boxlore.disk.regular_file import open_regular
 
@@ -78,11 +79,21 @@ def opened(path: Path, failure: str = "cannot be opened as a picture") -> Iterat
     except (Image.DecompressionBombError, Image.DecompressionBombWarning) as error:
         raise _too_large(path) from error
     except Exception as error:  # a decoder raises anything for a damaged file: even TypeError, KeyError, struct.error
-        of_system = isinstance(error, OSError) and error.errno  # a file that is gone, or a disk that cannot be read
-        raise (CouldNot if of_system else Damaged)(
-            f"{path.name} {failure}.",
-            "Look at the file, copy it again from where it comes, or scan the original again if you can.",
-        ) from error
+        if isinstance(error, OSError) and error.errno:  # a file that is gone, or a disk that cannot be read
+            raise _gone(path, failure) from error
+        raise _damaged(path, failure) from error
+
+
+def _gone(path: Path, failure: str) -> CouldNot:
+    return CouldNot(f"{path.name} {failure}.", "Look whether it is there, and whether its disk can be read.")
+
+
+def _damaged(path: Path, failure: str) -> CouldNot:
+    try:
+        why, what_to_do = why_unread(path)
+    except OSError:
+        return _gone(path, failure)
+    return Damaged(f"{path.name} {failure}: {why}.", what_to_do)
 
 
 def _open(path: Path) -> Image.Image:

@@ -41,8 +41,16 @@ def chunks(file: BinaryIO) -> Iterator[Chunk]:
 
 
 def is_sound(file: BinaryIO) -> bool:
-    """Whether no chunk has a wrong checksum."""
-    return all(chunk.sound for chunk in chunks(file))
+    """Whether a PNG has its end (IEND, 11.2.5), and no chunk a wrong checksum; True for another file."""
+    file.seek(0)
+    if file.read(8) != SIGNATURE:
+        return True
+    last = b""
+    for chunk in chunks(file):
+        if not chunk.sound:
+            return False
+        last = chunk.type
+    return last == b"IEND"
 
 
 def picture_alone(file: BinaryIO) -> BinaryIO | None:

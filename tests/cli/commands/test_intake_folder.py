@@ -33,7 +33,7 @@ def scans(tmp_path: Path) -> Path:
 def test_each_file_of_a_folder_is_taken_refused_or_counted(bare: Callable[[int], Path], scans: Path, run: Run) -> None:
     code, _, said = run("-c", bare(0), "intake", scans, "--yes")
     assert "5 taken in, 0 known already, 3 refused, 2 not pictures." in said
-    for name in ("album.pdf: It is a PDF", "f.cr3: It is a picture", "bad.avif cannot be opened"):
+    for name in ("album.pdf: It is a PDF", "f.cr3: It is a camera's raw file", "bad.avif cannot be opened"):
         assert name in said
     assert code == 1
 
@@ -78,20 +78,28 @@ def test_what_is_no_picture_is_named_by_kind(bare: Callable[[int], Path], scans:
     folder = bare(0)
     code, _, said = run("-c", folder, "intake", scans, "--yes")
     assert "4 .xmp (what a program noted beside a picture; it is not read): a.xmp, b.xmp, c.xmp and 1 more" in said
-    for line in ("1 .mp4: pier.mp4", "1 .raf: quay.raf", "1 empty (0 bytes): nothing", "1 hidden: .hidden.jpg"):
+    for line in (
+        "1 .mp4 (a film; a recording of a sitting is kept by `boxlore recording`): pier.mp4",
+        "1 empty (0 bytes): nothing",
+        "1 hidden: .hidden.jpg",
+    ):
         assert line in said
-    assert "quay.dng: It is a picture, but its name ends in .dng" in said and "cut.jpg is empty (0 bytes)" in said
-    assert code == 1 and "9 not pictures." in said
+    for name in ("quay.dng", "quay.raf"):
+        assert f"{name}: It is a camera's raw file: let a program of its maker write a TIFF or JPEG of it" in said
+    assert "cut.jpg is empty (0 bytes)" in said
+    assert code == 1 and "8 not pictures." in said
+    code, _, said = run("-c", folder, "intake", scans / "quay.dng", "--yes")
+    assert code == 1 and "It is a camera's raw file" in said, "named itself, a thumbnail would be taken for it"
     _, rows, said = run("-c", folder, "intake", scans, "--yes", "--list", "--json")
     assert str(scans / "d.XMP") in said and " and 1 more" not in said
-    assert rows.count('"state": "not-a-picture"') == rows.count("not-a-picture") == 9
+    assert rows.count('"state": "not-a-picture"') == rows.count("not-a-picture") == 8
 
 
 def test_a_folder_without_pictures_says_what_it_holds(bare: Callable[[int], Path], tmp_path: Path, run: Run) -> None:
     (tmp_path / "films").mkdir()
     (tmp_path / "films" / "pier.mp4").write_bytes(b"\x00\x00\x00\x18ftypmp42")
     code, _, said = run("-c", bare(0), "intake", tmp_path / "films", "--yes")
-    assert code == 2 and "There are no pictures there. It holds 1 .mp4: pier.mp4." in said
+    assert code == 2 and "There are no pictures there. It holds 1 .mp4 (a film; a recording" in said
 
 
 @POSIX

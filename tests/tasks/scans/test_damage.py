@@ -15,11 +15,13 @@ from boxlore.disk.decoding import Damaged, opened
 from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tui.menu_tasks.keeping_scans import TASKS
 
 
 def quay(turn: int = 0) -> Image.Image:
@@ -138,3 +140,13 @@ def test_only_a_jpeg_must_have_its_end(tmp_path: Path) -> None:
     path.write_text("no picture")
     with open(path, "rb") as file:
         assert has_end(file)
+
+
+def test_verify_looks_at_what_nobody_has_looked_at(home: Collection, tmp_path: Path) -> None:
+    """An intake that was stopped before it had looked at all of them, or a HEIC before its reader was installed."""
+    quay().save(tmp_path / "harbour.png")
+    (tmp_path / "harbour.png").write_bytes(cut((tmp_path / "harbour.png").read_bytes()))
+    take_in(home, by_suffix([tmp_path / "harbour.png"]), IntakeOptions())
+    assert damage_findings(home) == []
+    lines = TASKS["verify"].job(home, {"look_in": "", "mend": "no"}, QUIET)
+    assert "TRA-0001: The scan of the front is cut off or broken" in " ".join(lines)

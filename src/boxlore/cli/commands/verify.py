@@ -17,7 +17,7 @@ from boxlore.tasks.collection.unfinished import left_findings
 from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
 from boxlore.tasks.outputs.made_before import made_before, withdrawn
 from boxlore.tasks.outputs.struck_words_found import struck_findings
-from boxlore.tasks.scans.damage import damage_findings
+from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
 from boxlore.tasks.scans.fixity_events import COLUMNS, events
@@ -84,6 +84,9 @@ def verify(
             with talk.progress() as bar:
                 copies, wrong_copies = _copies(collection, beside, bar, as_json=as_json)
                 wrong_others += wrong_copies
+        if finished and collection.store.writable:  # such as a HEIC from before its reader was installed
+            with talk.progress() as bar:
+                look_closer(collection, bar)
         scans = collection.store.count("scan")
         damaged = _damaged(collection, as_json=as_json)
     if mended:

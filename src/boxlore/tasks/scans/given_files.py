@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.disk.picture_kinds import NOT_READ, RAW, head_of, is_a_picture
 from boxlore.disk.writing import could_not
 
 SUFFIXES = frozenset(
@@ -15,20 +16,8 @@ SUFFIXES = frozenset(
 )
 """A file of these names is taken for a picture before it is opened."""
 
-_BEGINNINGS = (
-    (0, b"\xff\xd8\xff"),  # JPEG
-    (0, b"II*\x00"),  # TIFF
-    (0, b"MM\x00*"),
-    (0, b"\x89PNG\r\n\x1a\n"),
-    (8, b"WEBPVP8"),
-    (0, b"\x00\x00\x00\x0cjP  "),  # JPEG 2000
-    (4, b"ftyphei"),  # HEIC
-    (4, b"ftypmif1"),
-    (4, b"ftypavif"),
-    (0, b"GIF8"),
-    (0, b"8BPS"),  # PSD
-)
-"""How pictures begin: (offset, bytes), from the specifications of the formats."""
+
+_RAW_FILE = f"It is {NOT_READ['.dng']}."
 
 
 @dataclass(slots=True)
@@ -68,6 +57,7 @@ _FIRST = 3
 """How many names of a group are shown."""
 
 _ABOUT = {
+    **NOT_READ,
     ".xmp": "what a program noted beside a picture; it is not read",
     ".aae": "what a telephone noted beside a picture; it is not read",
 }
@@ -88,6 +78,8 @@ def files_given(paths: Iterable[Path]) -> GivenFiles:
     for path in paths:
         if path.is_dir():
             _walk(path, given)
+        elif path.is_file() and path.suffix.lower() in RAW:
+            given.refused.append((path, _RAW_FILE))
         elif path.is_file():
             given.pictures.append(path)
         elif path.exists():
@@ -133,6 +125,8 @@ def _sort_by_name(path: Path, given: GivenFiles) -> None:
         given.pass_over(path, _special(path))
     elif path.suffix.lower() in SUFFIXES:
         given.pictures.append(path)
+    elif path.suffix.lower() in RAW:
+        given.refused.append((path, _RAW_FILE))
     elif not path.stat().st_size:
         given.pass_over(path, "empty (0 bytes)")
     else:
@@ -141,16 +135,7 @@ def _sort_by_name(path: Path, given: GivenFiles) -> None:
 
 def _holds_a_picture(path: Path) -> bool:
     """Whether a file begins as pictures do; what a Mac notes beside one (`._harbour.jpg`) does not."""
-    return path.is_file() and _is_a_picture(_head_of(path))
-
-
-def _head_of(path: Path) -> bytes:
-    with open(path, "rb") as file:
-        return file.read(16)
-
-
-def _is_a_picture(head: bytes) -> bool:
-    return any(head[at:].startswith(beginning) for at, beginning in _BEGINNINGS)
+    return path.is_file() and is_a_picture(head_of(path))
 
 
 def _special(path: Path) -> str:
@@ -162,8 +147,8 @@ def _special(path: Path) -> str:
 
 def _sort_by_content(path: Path, given: GivenFiles) -> None:
     """The same for a file whose name is no picture's."""
-    head = _head_of(path)
-    is_picture = _is_a_picture(head)
+    head = head_of(path)
+    is_picture = is_a_picture(head)
     if is_picture and not path.suffix:
         given.pictures.append(path)
     elif is_picture:

@@ -13,7 +13,7 @@ from boxlore.tui.screens.forms import Blank
 def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.collection.log_check import log_findings, said_of_older
     from boxlore.tasks.outputs.struck_words_found import struck_findings
-    from boxlore.tasks.scans.damage import damage_findings
+    from boxlore.tasks.scans.damage import damage_findings, look_closer
     from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
     from boxlore.tasks.sitting.recordings import verify_kept
 
@@ -32,6 +32,8 @@ def _verify(collection: Collection, answers: FormAnswers, progress: Progress) ->
     if answers["mend"] == "yes" and (mended := register_again(collection, wrong)):
         lines.append(f"The new place of {several(mended, 'scan')} is noted.")
     lines += [finding.message for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
+    if not progress.stopped():
+        look_closer(collection, progress)
     lines += [f"{number}: {finding.message}" for number, finding in damage_findings(collection)]
     head = f"{several(count, 'scan')} read; {len(wrong)} not as they were." if wrong else (
         f"{several(count, 'scan')} read; all as they were."
