@@ -14,6 +14,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_person import open_people, open_person, take_person
 
 NOBODY = "Nobody: the words stay as told"
+NOT_KNOWN = "Not known: the words stay as told"
 
 
 @pytest.fixture
@@ -47,7 +48,13 @@ DOUBTFUL = [
     ("Anna Tamm, aged 4, Mum's hand", ["Somebody new: Mum", "Somebody new: Mum's hand", NOBODY]),
     (
         "Left to right Fred Moss Nell Moss",
-        ["Somebody new: Fred Moss", "Somebody new: Nell Moss", "Somebody new: Fred Moss Nell Moss", NOBODY],
+        [
+            "All of them: Fred Moss, Nell Moss",
+            "Somebody new: Fred Moss",
+            "Somebody new: Nell Moss",
+            "Somebody new: Fred Moss Nell Moss",
+            NOBODY,
+        ],
     ),
     ("Вера Лосева с Ниной", ["Somebody new: Нина", "Somebody new: Ниной", NOBODY]),
     (
@@ -76,7 +83,7 @@ def test_words_of_nobody_known_become_somebody_new(collection: Collection, words
     record = sitting.record(record.id)
     assert question.asks not in _listed(collection)
     assert open_person(sitting, record) is None and sitting.to_ask(record.id) == []
-    name = choices[0].partition(": ")[2]
+    name = choices[0].partition(": ")[2].partition(", ")[0]
     assert name in [person.name for person in collection.people().values()]
     assert [shown.name for shown in record.shown() if shown.told.words == question.view.words] == [name]
     sitting.undo()
@@ -193,3 +200,35 @@ def test_nobody_stands_first_where_somebody_is_ruled_out(
     sitting, record = told(collection, words)
     question = open_person(sitting, record)
     assert question is not None and list(question.names) == choices
+
+
+def test_all_of_several_names_become_people(collection: Collection) -> None:
+    sitting, record = told(collection, "back row Ethel Ada Winnie; front row Tom")
+    question = open_person(sitting, record)
+    assert question is not None and question.choices[0].several == ("Ethel", "Ada", "Winnie")
+    take_person(sitting, record, question, 1)
+    shown = [person.name for person in sitting.record(record.id).people]
+    assert sorted(shown) == ["Ada", "Ethel", "Tom", "Winnie"]
+    assert open_person(sitting, sitting.record(record.id)) is None
+
+
+SHOWN_TOO = [
+    ("Ida Pell with their three children", [NOBODY], ""),
+    ("Ida, Tom on her left", ["The own side", "The side of the picture", NOT_KNOWN], "the own side"),
+    ("Dot, Flo in front", ["Of both", "Of the last one alone", NOT_KNOWN], "of both"),
+]
+"""What is asked about somebody who is known, or several told in a remark."""
+
+
+@pytest.mark.parametrize(("words", "choices", "noted"), SHOWN_TOO, ids=str)
+def test_every_question_noted_is_shown_in_the_sitting(
+    collection: Collection, words: str, choices: list[str], noted: str
+) -> None:
+    sitting, record = told(collection, words)
+    question = open_person(sitting, record)
+    assert question is not None and question.names == choices
+    take_person(sitting, record, question, 1)
+    record = sitting.record(record.id)
+    assert open_person(sitting, record) is None
+    notes = [view.words for view in record.all("note")]
+    assert [note for note in notes if noted and note.endswith(noted)] == ([f"{question.asks} {noted}"] if noted else [])

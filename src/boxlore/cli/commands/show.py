@@ -75,6 +75,7 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
                 "role": person.role,
                 "number": person.number or None,
                 "area": list(person.area) or None,
+                "in_question": person.in_question,
             }
             for person in record.people
         ],

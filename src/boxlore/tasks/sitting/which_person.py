@@ -11,6 +11,7 @@ the choice is kept for all that wait for it.
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import takewhile
+from typing import Any
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
@@ -25,7 +26,14 @@ from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.records.people_asked import OF_A_REMARK, asked_by, proposed
+from boxlore.core.records.people_asked import (
+    OF_A_REMARK,
+    answers_about,
+    asked_by,
+    is_in_a_remark,
+    is_of_several,
+    proposed,
+)
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.numbered_choice import numbered
@@ -40,13 +48,17 @@ MOST_KNOWN = 6
 @dataclass(frozen=True, slots=True)
 class Meant:
     """One choice in words: somebody of the registry (`person`, an id), the teller's own or somebody new (`name`), or
-    nobody (neither)."""
+    nobody (neither), of whom something may be noted."""
 
     words: str
     person: str = ""
     name: str = ""
     own: str = ""
     """What the name tells of the one who says it: `self` for `me`, `mother` for `Mum`."""
+    several: tuple[str, ...] = ()
+    """The names of several new people, all of whom are meant."""
+    note: str = ""
+    """What is noted where nobody is meant by it: on which side somebody known stands."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +116,13 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
         else:
             known, asks = list(_who_may_be(people, name, *offered)), ""
         nobody = (_NOBODY,) if note and not view.asks else ()
-        somebody = (*_known(known), *_new(name, sitting.teller.narrator(view.source)[1], *offered))
+        all_of_them = (Meant(f"All of them: {', '.join(offered)}", several=tuple(offered)),)
+        is_row = note is not None and "several people" in note.words and len(offered) > 1
+        somebody = (
+            *(all_of_them if is_row else ()),
+            *_known(known),
+            *_new(name, sitting.teller.narrator(view.source)[1], *offered),
+        )
         choices = (*nobody, *somebody) if _rules_out(view.words) else (*somebody, *nobody)
         alike: list[str] = []
         if view.asks and not note:
@@ -112,9 +130,11 @@ def open_people(sitting: Sitting, record: Record) -> Iterator[OpenPerson]:
             alike = waiting_alike(sitting.collection, view.statement, view.source, view.words, ids)
         yield OpenPerson(view, note.words if note else asks, note.id if note else "", choices, alike=tuple(alike))
     yield from _of_remarks(sitting, record, notes)
+    yield from _about_known(record, notes)
 
 
 _NOBODY = Meant("Nobody: the words stay as told")
+_AS_TOLD = Meant("Not known: the words stay as told")
 
 
 def _rules_out(words: str) -> bool:
@@ -128,12 +148,22 @@ def _of_remarks(sitting: Sitting, record: Record, notes: Sequence[Statement]) ->
     people = sitting.collection.people().values()
     for note in notes:
         asked = OF_A_REMARK.match(note.words)
-        view = next((view for view in record.all("person") if asked and asked[2] in view.words), None)
+        view = next((view for view in record.all("person") if is_in_a_remark(note.words, view.words)), None)
         if asked and view:
             name = asked[1] or "me"
             teller = sitting.teller.narrator(view.source)[1]
-            choices = (*_known(known_by(people, name)), *_new(name, teller), _NOBODY)
-            yield OpenPerson(view, note.words, note.id, choices, name)
+            somebody = () if is_of_several(note.words) else (*_known(known_by(people, name)), *_new(name, teller))
+            yield OpenPerson(view, note.words, note.id, (*somebody, _NOBODY), name)
+
+
+def _about_known(record: Record, notes: Sequence[Statement]) -> Iterator[OpenPerson]:
+    """The questions about those who are known: on which side one stands, of which family one is."""
+    for note in notes:
+        told = ((view, answers_about(note.words, view.words)) for view in record.all("person"))
+        view, answers = next(((view, answers) for view, answers in told if answers is not None), (None, ()))
+        if view is not None:
+            noted = (Meant(answer[0].upper() + answer[1:], note=f"{note.words} {answer}") for answer in answers)
+            yield OpenPerson(view, note.words, note.id, (*noted, _AS_TOLD))
 
 
 def _who_may_be(people: Iterable[Person], words: str, *offered: str) -> Iterator[Person]:
@@ -216,7 +246,13 @@ def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: 
     act = sitting.collection.act(f"who is meant: {(question.remarked or question.view.words)[:40]}")
     item, view = Subject(Kind.ITEM, record.id), question.view
     further: list[str] = []
-    if choice.person or choice.name:
+    if choice.several:
+        first, *others = choice.several
+        act.readings.append((view.statement, person_reading(_made(sitting, view, first, act))))
+        for name in others:
+            told = act.state(item, "person", name, **_as_told(view), sitting=sitting.id)
+            act.readings.append((told.id, person_reading(_made(sitting, view, name, act))))
+    elif choice.person or choice.name:
         told = _told_too(sitting, question, item, act) if question.remarked else _said(sitting, view, item)
         if choice.own:
             if not sitting.teller.read_own(act, told, choice.name, choice.own):
@@ -226,6 +262,8 @@ def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: 
             act.readings.append((told.id, person_reading(somebody)))
             further = [ident for ident in question.alike if ident != told.id]
             act.readings += [(ident, person_reading(somebody)) for ident in further]
+    if choice.note:
+        act.state(item, "note", choice.note, audience="keeper", sitting=sitting.id)
     if question.note:
         act.state(item, "asked", "", replaces=question.note, audience="keeper", sitting=sitting.id)
     sitting.finish(act, record.id)
@@ -240,9 +278,16 @@ def _said(sitting: Sitting, view: StatementView, item: Subject) -> Statement:
 
 def _told_too(sitting: Sitting, question: OpenPerson, item: Subject, act: Act) -> Statement:
     """A new statement that the one named in a remark is in the picture, said by whoever said the remark."""
-    view = question.view
-    how = {"source": view.source, "audience": view.audience, "language": language_tag(view.language)}
-    return act.state(item, "person", question.remarked, sure=view.sure, sitting=sitting.id, **how)
+    return act.state(item, "person", question.remarked, sitting=sitting.id, **_as_told(question.view))
+
+
+def _as_told(view: StatementView) -> dict[str, Any]:
+    return {
+        "source": view.source,
+        "audience": view.audience,
+        "language": language_tag(view.language),
+        "sure": view.sure,
+    }
 
 
 def _made(sitting: Sitting, view: StatementView, name: str, act: Act) -> Subject:

@@ -272,7 +272,7 @@ class Teller:
                 self._ask(act, statement, remarked.asks)
         elif reads == "name" and statement.subject.kind is not Kind.PERSON:
             return
-        elif statement.field == "photographer" and (relation := own_relation(statement.words)):
+        elif statement.field == "photographer" and (relation := own_relation(statement.words, statement.language)):
             if not self.read_own(act, statement, statement.words, relation):
                 self._ask(act, statement, f"Whose “{statement.words}” took the picture?")
         elif reads and statement.words:
@@ -326,7 +326,7 @@ class Teller:
             row = RowPosition(statement.id, person.row, person.position)
             act.state(statement.subject, "row", ROW_WORDS.write(row), sitting=statement.sitting)
         question = person.asks
-        if person.words and (relation := person.own or own_relation(person.words)):
+        if person.words and (relation := person.own or own_relation(person.words, statement.language)):
             read = self.read_own(act, statement, person.words, relation)
             question = "" if read else f"Whose “{person.words}” is in the picture?"
         elif person.words and person.is_person and person.family:

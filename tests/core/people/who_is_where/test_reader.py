@@ -172,6 +172,18 @@ OWN = [
 ]  # fmt: skip
 
 
+OWN_IN_A_LANGUAGE = [
+    ("Isa", "et", "father"), ("Isa", "en", ""), ("Tata", "pl", "father"), ("tata", "fr-CA", "aunt"), ("Tata", "", ""),
+    ("mój tata", "pl", "father"), ("mój tata", "", "father"), ("ma tata", "", "aunt"), ("my Nan", "en", "grandmother"),
+    ("Pa", "en", "father"), ("Ma", "et", ""), ("moja siostra", "pl", "sister"),
+]  # fmt: skip
+
+
+@every_row(("words", "language", "relation"), OWN_IN_A_LANGUAGE)
+def test_a_word_of_kin_is_what_it_is_in_the_language_told(words: str, language: str, relation: str) -> None:
+    assert own_relation(words, language) == relation
+
+
 @every_row(("words", "relation"), OWN)
 def test_who_is_the_tellers_own(words: str, relation: str) -> None:
     assert own_relation(words) == relation
@@ -209,6 +221,18 @@ QUESTIONS = [
     ("Jan Vlk s Marií Husovou", "Is “Marií Husovou” Marie Husová?"),
     ("Aleksander z Janem Nowakiem i Marią Kowalską", "Is “Janem Nowakiem” Jan Nowak?"),
     ("Anna z córką Ewą", "Is “Ewą” Ewa?"),
+    ("Anna s Toníčkem", "Is “Toníčkem” Toníček?"),
+    ("Antanas su teta Brone", "Is “teta Brone” Bronė?"),
+    ("Anna s Zorbor", "What is “Zorbor” called, told by itself?"),
+    ("Tom Pell 3b and Ida", "Is “Tom Pell 3b” someone in the picture?"),
+    ("Sittande: mormor Stina m. Greta", "Are “mormor Stina m. Greta” several people: mormor Stina; Greta?"),
+    ("top row Ethel Ada Winnie, Tom", "Are “Ethel Ada Winnie” several people: Ethel; Ada; Winnie?"),
+    ("Hugo y", "Is “Hugo y” Hugo?"),
+    ("the man I know, Ida", "Who is meant by “the man I know”?"),
+    (
+        "the old man in the long grey coat by the old wooden gate",
+        "Who is meant by “the old man in the long grey coat by the old wooden gate”?",
+    ),
     ("Jānis ar meitu Annu", "Is “Annu” Anna?"),
     ("Ema ja tädi Salmega", "Is “tädi Salmega” Salme?"),
     ("мама с тётей Валей", "Is “тётей Валей” Валя?"),
@@ -234,7 +258,8 @@ NOBODYS = [
 
 
 OWN_BESIDE = [
-    ("Ma and Pa", ["mother", ""]), ("Pa and Ma, Tom", ["", "mother", ""]), ("Ma, Tom", ["", ""]),
+    ("Ma and Pa", ["mother", "father"]), ("Pa and Ma, Tom", ["father", "mother", ""]), ("Ma, Tom", ["", ""]),
+    ("Tom, Ma, Pa", ["", "mother", "father"]),
     ("Ma and Tom", ["", ""]), ("Nan and Grandad", ["grandmother", ""]), ("Nan, Pop", ["grandmother", "father"]),
     ("Nan, Tom", ["", ""]), ("Tom, Nan (her sister)", ["", ""]),
 ]  # fmt: skip

@@ -186,6 +186,17 @@ KIN_ALONE = frozenset(
 ) - _words("ma pa mate nan pop tata bro sis tate mari mann maz naine far mor ferje felesege huga")
 """Kin words that stand for a name by themselves."""
 
+KIN_OF_LANGUAGES: dict[str, tuple[tuple[str, frozenset[str]], ...]] = {
+    "tata": (("father", _words("pl cs sk ro hr sr")), ("aunt", _words("fr de"))),
+    "isa": (("father", _words("et")),),
+    "ma": (("mother", _words("en nl")),),
+    "pa": (("father", _words("en nl")),),
+    "mor": (("mother", _words("da nb no sv")),),
+    "far": (("father", _words("da nb no sv")),),
+    "mate": (("mother", _words("lv")),),
+}
+"""Kin words that alone are another word or a name in another language -> what they are, and in which languages."""
+
 KIN_OR_NAME = _words("nan pop")
 """Kin words of English that alone are a name of somebody too (`Nan` of Ann)."""
 

@@ -36,7 +36,9 @@ def complete_names(items: Sequence[Item], known: KnownNames) -> None:
 
 def _goes_with(words: str, told: str, known: KnownNames) -> bool:
     """Whether brackets behind a name, with these words, tell more of it."""
-    if not told or (any(map(str.isdigit, told)) and not _UNTIL.fullmatch(told)) or _tells_what(told):
+    if not any(word[0].isupper() for word in told.split()):
+        return False  # `os três filhos`
+    if (any(map(str.isdigit, told)) and not _UNTIL.fullmatch(told)) or _tells_what(told):
         return False
     return not _is_another_sex(words, told) and _completes(
         read_name(words, known), read_name(f"{words} ({told})", known)

@@ -1,7 +1,8 @@
 """Somebody described without a noun, and named behind a verb: `La alta es mi hermana Pilar`, `Den høje bagved er …`.
 
     person = ("the" / "this" / "in") words {place} ["," ] "is" somebody
-           / word place ("is" / "-") somebody         ; in languages without articles: `Высокий сзади — мой …`
+           / ("she" / "he") place "is" somebody       ; `han til venstre er Tor`
+         / word place ("is" / "-") somebody         ; in languages without articles: `Высокий сзади — мой …`
 
 None of the words is a name or kin, so that they only can describe who is told behind the verb. Found before a text is
 read, for a word alone tells nothing of this; the words are marked as one description (`described`).
@@ -15,7 +16,7 @@ from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where.item_words import begins_person, leads_to_a_thing
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.position_words_table import DOUBTING, NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEGIN_A_REMARK, BUT, CARDINALS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, BEGIN_A_REMARK, BUT, CARDINALS, SUBJECTS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element
 
 _DEMONSTRATIVES = frozenset(
@@ -71,7 +72,9 @@ def _end_of_words(elements: Sequence[Element], start: int, known: KnownNames) ->
         elements[start].plain in ARTICLES | _DEMONSTRATIVES or leads_to_a_thing(elements[start:]) > 0
     )
     if not opens:
-        return end if end == start + 1 and elements[start].is_large and len(elements[start].text) > 2 else 0
+        first = elements[start]
+        alone = end == start + 1 and (first.plain in SUBJECTS or (first.is_large and len(first.text) > 2))
+        return end if alone else 0
     return end if end > start + 1 else 0
 
 

@@ -17,7 +17,7 @@ from boxlore.core.statements import fold
 
 _GIVEN: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("ou", ("a",)), ("ií", ("ie",)), ("kem", ("ek",)), ("kiem", ("ek",)), ("iem", ("",)), ("em", ("", "o")),
-    ("ym", ("y",)), ("im", ("i",)), ("ą", ("a",)),
+    ("ym", ("y",)), ("e", ("ė",)), ("im", ("i",)), ("ą", ("a",)),
     ("iu", ("is", "ius", "ys")), ("imi", ("is",)), ("umi", ("us",)), ("u", ("a", "s", "as", "is")), ("i", ("is", "e")),
     ("ga", ("",)), ("iga", ("",)), ("uga", ("",)), ("ega", ("",)), ("aga", ("",)),
     ("val", ("",)), ("vel", ("",)),
@@ -59,6 +59,16 @@ def given_of(token: Token, known: KnownNames) -> str:
         if called := [name for name in names if fold(name) in CALLED or known.is_given(fold(name))]:
             return called[0] if len(called) == 1 else ""
     return ""
+
+
+def likely_given_of(word: str) -> tuple[str, ...]:
+    """The names of which a word that nobody knows may be the form behind `with`, by its ending alone: `Jiříček` of
+    `Jiříčkem`, `Kārlis` and `Kārle` of `Kārli`."""
+    for ending, others in _GIVEN:
+        stem = word.removesuffix(ending)
+        if stem != word and len(stem) > 2:
+            return tuple(dict.fromkeys(stem + other for other in others))[:2]
+    return ()
 
 
 def family_behind_with(word: str, given: str) -> str:

@@ -82,7 +82,8 @@ def _is_held(reader: Reader, person: Placed) -> bool:
 
 
 def _all_notes(described: Placed, note: str) -> str:
-    return ", ".join(filter(None, (described.words, described.note, note)))
+    who = "" if fold(described.words) in small_words.SUBJECTS else described.words  # `she on the left is Anna`
+    return ", ".join(filter(None, (who, described.note, note)))
 
 
 def noted(person: Placed, *notes: str) -> Placed:

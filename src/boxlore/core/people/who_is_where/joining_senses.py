@@ -102,7 +102,16 @@ def _several_follow(reader: Reader, further: Sequence[Element]) -> bool:
 def _one_follows(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
     slavic = element.text in ("i", "и", "y") and reader.previous == "comma"  # `ojciec, pierwszy z prawej, i brat`
     may_join = bool(reader.words) or reader.previous in (*PLACES, "note") or slavic
-    return may_join and (begins_person(further) or _begins_thing(further))
+    return may_join and (begins_person(further) or _begins_thing(further) or _somewhere_somebody(further))
+
+
+def _somewhere_somebody(further: Sequence[Element]) -> bool:
+    """`Rosa y a mi izquierda su prima`, `Nino e in piedi papà`: a place, and somebody who is there."""
+    behind = next((at for at, piece in enumerate(further) if piece.kind not in _TELLS_WHERE), len(further))
+    return behind > 0 and begins_person(further[behind:])
+
+
+_TELLS_WHERE = (*PLACES, "nextto", "position", "from the right")
 
 
 _AND: tuple[Reading, ...] = (

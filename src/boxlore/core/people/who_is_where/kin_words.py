@@ -8,7 +8,7 @@ from dataclasses import replace
 from functools import cache, lru_cache
 
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_OR_NAME, KIN_WORDS
+from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_OF_LANGUAGES, KIN_OR_NAME, KIN_WORDS
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
@@ -111,6 +111,9 @@ _ANYBODYS = frozenset("mutter vater mere pere madre padre moeder vader mor far".
 """Words for parents that are said of anybody's, of a priest or of a nun."""
 
 
+_MINE_OF_MEN = frozenset("moj muj muoj moi mon mio meu mans mano мои".split())
+"""`my`, as it is said of a man alone: the word of kin behind it is no woman."""
+
 _PARENTS_OF_THE_NORTH = ("mor", "far", "māte")
 """Words for a parent that are short ones of other languages, but are the whole of who is told here."""
 
@@ -120,12 +123,21 @@ def may_be_own(words: str) -> str:
     return KIN_WORDS[fold(words)] if fold(words) in KIN_OR_NAME else ""
 
 
+def _own_in(plain: str, language: str) -> str:
+    """What a word of kin that is another word elsewhere is in one language."""
+    of_languages = KIN_OF_LANGUAGES.get(plain, ())
+    return next((own for own, languages in of_languages if language.partition("-")[0] in languages), "")
+
+
 @lru_cache(maxsize=4096)
-def own_relation(words: str) -> str:
+def own_relation(words: str, language: str = "") -> str:
     """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
 
     Empty for everybody else, also for somebody else's kin (`her mother`) and for kin with a name (`Aunt Mavis`).
+    `language` is the one in which it was told, if that is known: `Isa` is a father in Estonian.
     """
+    if own := _own_in(fold(words), language):
+        return own
     elements = [element for element in elements_of(words) if element.kind != "end"]
     if len(elements) == 1 and is_me(elements[0]):
         return "self"
@@ -133,15 +145,20 @@ def own_relation(words: str) -> str:
         elements = elements[1:]  # `O meu avô`
     if len(elements) == 2 and elements[1].plain in table.MY_OWN and (own := relation_by_its_article(elements[0])):
         return own  # `moren min`
-    if elements and elements[0].plain in table.MY_OWN:
+    mine = elements[0].plain if elements else ""
+    is_mine = mine in table.MY_OWN
+    if is_mine:
         elements = elements[1:]
     elif len(elements) == 2 and _is_own_behind_article(elements[0], elements[1]):
         return relation(elements[1])
     if len(elements) != 1 or (elements[0].kind not in ("word", "me")):
         return ""
-    if is_given_too(elements[0].text):
+    if is_given_too(elements[0].text) and not is_mine:
         return ""
     own = relation(elements[0])
+    if is_mine and mine in _MINE_OF_MEN and small_words.SEX.get(own) == "woman":
+        others = (other for other, _ in KIN_OF_LANGUAGES.get(elements[0].plain, ()))
+        own = next((other for other in others if small_words.SEX.get(other) == "man"), own)  # `mój tata`
     is_told_so = elements[0].plain in KIN_ALONE or words.lower() in _PARENTS_OF_THE_NORTH or len(words.split()) > 1
     in_a_sentence = is_form_of_kin(elements[0].plain) and own in FOREBEARS  # `мамы`
     return own if is_told_so or in_a_sentence else ""

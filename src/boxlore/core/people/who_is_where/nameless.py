@@ -33,11 +33,11 @@ def mark_nameless(items: Sequence[Item]) -> None:
 
 
 def mark_parents(items: Sequence[Item]) -> None:
-    """Mark `Ma`, which alone is a family name and `I` of Estonian too, where `Pa` stands beside her."""
-    for first, second in pairwise(items):
-        told = {item.person.words: item for item in (first, second)}
-        if second.joined == "and" and told.keys() in _PARENTS:
-            told["Ma"].person = replace(told["Ma"].person, own="mother")
+    """Mark `Ma`, which alone is a family name and `I` of Estonian too, and `Pa`, where they stand beside each other."""
+    for pair in pairwise(items):
+        told = {item.person.words: item for item in pair}
+        for words in _OWN.keys() & told.keys() if told.keys() in _PARENTS else ():
+            told[words].person = replace(told[words].person, own=_OWN[words])
 
 
 def ask_of_kin_or_names(items: Sequence[Item], known: KnownNames) -> None:
@@ -54,6 +54,7 @@ def ask_of_kin_or_names(items: Sequence[Item], known: KnownNames) -> None:
             item.person = replace(item.person, asks=f"Who is meant by “{words}”?", is_person=False)
 
 
+_OWN = {"Ma": "mother", "Pa": "father", "Da": "father"}
 _PARENTS = ({"Ma", "Pa"}, {"Ma", "Da"}, {"Ma", "Dad"})
 
 

@@ -15,9 +15,16 @@ from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.phrases import end_item
 from boxlore.core.people.who_is_where.reader_state import Reader
-from boxlore.core.people.who_is_where.small_words_table import EVERYONE, LEADS, OF_ANOTHER, OF_ONE, POSTPOSITIONS
-from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, Element
-from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.people.who_is_where.small_words_table import (
+    EVERYONE,
+    LEADS,
+    OF_ANOTHER,
+    OF_ONE,
+    POSTPOSITIONS,
+    PRONOUNS,
+)
+from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
+from boxlore.core.people.who_is_where.written_out import AROUND, MIDDLE, Placed
 from boxlore.core.statements import fold
 
 COLON = Element("colon", ":", 0, 0)
@@ -25,6 +32,7 @@ COLON = Element("colon", ":", 0, 0)
 
 def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """A row, a direction, a side or a position: of the words before it, or of those behind it."""
+    element = _as_counted(reader, element)
     following = further[0].kind if further else ""
     before = reader.text[: element.start].rstrip()[-1:]
     if following == "dash" and before in ("-", "–", "—") and element.kind in ROW_KINDS:
@@ -75,6 +83,19 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _as_counted(reader: Reader, element: Element) -> Element:
+    """`in front of her`, told of somebody in a row that is counted (`third row`): the row before that one."""
+    row = reader.items[-1].row if reader.items else ""
+    is_whose = element.kind in _STEPS and " " in element.text and element.plain.endswith(PRONOUNS)
+    if not is_whose or row not in _COUNTED[1:]:
+        return element
+    return replace(element, kind=(*_COUNTED, "back")[_COUNTED.index(row) + _STEPS[element.kind]])
+
+
+_COUNTED = tuple(ROW_NAMES.values())
+_STEPS = {"front": -1, "back": 1}
 
 
 def _is_named_by_kin(further: Sequence[Element]) -> bool:
@@ -132,9 +153,14 @@ def _is_name(reader: Reader) -> bool:
 
 
 def _behind_whom(reader: Reader, element: Element) -> None:
-    """`Ülo seisab Meeta taga`: the row is Ülo's; the other name, told in a form that hides it, is noted."""
+    """`Ülo seisab Meeta taga`: the row is Ülo's, and of those joined to him; the other name, told in a form that hides
+    it, is noted."""
     item = reader.items[-1]
-    item.row, item.has_place = element.kind, True
+    begins = len(reader.items) - 1
+    while reader.items[begins].joined == "and":
+        begins -= 1
+    for joined in reader.items[begins:]:
+        joined.row, joined.has_place = element.kind, True
     item.person = noted(item.person, reader.text[reader.words[0].start : element.end])
     reader.words, reader.after_posture = [], False
 
@@ -234,6 +260,8 @@ def _place_ahead(reader: Reader, element: Element, following: str) -> None:
         reader.ahead.from_right, reader.ahead.right_words = element.value, element.text
     elif element.kind in table.SIDES:
         reader.ahead.side, reader.ahead.side_words = element.kind, element.text
+        if element.kind == "centre" and reader.row in AROUND:
+            reader.row, reader.ahead.side, reader.ahead.side_words = MIDDLE, "", ""  # `clockwise: …, in the centre Ida`
         reader.side_stays = element.kind if following == "colon" else ""
         if element.kind == "centre" and following == "colon" and reader.row in ("front", "back"):
             reader.row, reader.ahead.side, reader.side_stays = "middle", "", ""  # `Rear: …; centre: …; front: …`

@@ -27,6 +27,9 @@ small words between names, and plain words. A reader with a little state walks o
 
 - Somebody described and then named is one person (“the girl in front is Ruth”: Ruth, noted as “the girl”).
 
+- When all is read, whoever is told with confidence is looked at once more as a whole (`told_surely`): words that no one
+  person can be called ask.
+
 What always holds: every plain word ends in the words or the note of some person told, except those that only join
 (`small_words_table`); a position below 0 counts from the right, and only where nothing tells how many stand there.
 
@@ -65,6 +68,7 @@ from boxlore.core.people.who_is_where.list_heads import head_and_list
 from boxlore.core.people.who_is_where.nameless import ask_of_kin_or_names, mark_nameless, mark_parents
 from boxlore.core.people.who_is_where.order import Item, in_order
 from boxlore.core.people.who_is_where.phrases import ask_of_unseen, end_item
+from boxlore.core.people.who_is_where.places_of_things import with_places_of_things
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
 from boxlore.core.people.who_is_where.pronouns import with_pronoun_remarks
@@ -89,6 +93,7 @@ from boxlore.core.people.who_is_where.takers import without_takers
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of, phrases_of
 from boxlore.core.people.who_is_where.told_last import describes_last, describes_somebody
 from boxlore.core.people.who_is_where.told_once import told_once
+from boxlore.core.people.who_is_where.told_surely import ask_of_what_is_no_person
 from boxlore.core.people.who_is_where.turned_names import without_commas_in_names
 from boxlore.core.people.who_is_where.unseen import with_unseen
 from boxlore.core.people.who_is_where.what_is_not_known import without_what_is_not_known
@@ -122,6 +127,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     asked, elements = head_and_list(elements, known)
     elements = with_denied(with_verbs_of_doubt(elements), reader.text)
     elements = with_described(without_what_is_not_known(with_unseen(elements)), known)
+    elements = with_places_of_things(elements, reader.text)
     elements = with_beside(with_starting_points(elements, reader.text), reader.text)
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
@@ -138,6 +144,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     ask_of_unaccounted(items, known, listed=reader.placed)
     share_family(items, known)
     complete_names(items, known)
+    ask_of_what_is_no_person(items, known)
     mark_nameless(items)
     mark_parents(items)
     ask_of_kin_or_names(items, known)
@@ -233,6 +240,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         _end(reader, element, kind, further)
     elif kind == "note":
         _note(reader, element)
+    elif kind == "where":
+        _where(reader, element)
     elif kind == "nextto":
         _next_to(reader, element, further)
     elif kind == "verb":
@@ -385,10 +394,12 @@ def _end_header(reader: Reader) -> None:
         reader.ahead.note = between(reader.words, reader.text)
         reader.words, reader.part_absent = [], True
         return
-    already = len(reader.items)
+    already, opens = len(reader.items), not reader.place_since
     end_item(reader, before="colon")
+    if opens:
+        reader.row, reader.row_heads = "", False  # `front: …. Inset: …`
     for item in reader.items[already:]:
-        item.width, item.is_name = 0, False
+        item.width, item.is_name, item.row = 0, False, reader.row
         asks = item.person.asks or f"Is “{item.person.words}” someone in the picture?"
         if _PLURAL.search(item.person.words) and item.person.is_person:  # `Kesslers: Emil, Rosa`
             asks = f"Who are “{item.person.words}”: {item.person.words[:-1]}; {item.person.words}?"
@@ -399,8 +410,8 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
     """`is` between somebody described and a name: `the girl in front is Ruth`."""
     behind = next((at for at, piece in enumerate(further) if piece.kind not in (*PLACES, "comma")), len(further))
     if reader.words and is_of_several(reader.words) and begins_person(further[behind:]):
-        reader.ahead.note = between(reader.words, reader.text)  # `the others are Ruth and Anna`
-        reader.words = []
+        reader.ahead.note = between([*reader.words, *reader.aside], reader.text)  # `the others are Ruth and Anna`
+        reader.words, reader.aside = [], []
         return
     if not reader.words and len(reader.items) > reader.part_begins and reader.items[-1].is_several:
         several = reader.items.pop()  # `Two girls at the front are Anna and Ruth`
@@ -418,6 +429,16 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
             whom = reader.items.pop().person.words
             reader.items[-1].person = noted(reader.items[-1].person, f"{told_with} {whom}")
         reader.identifies = bool(reader.items)
+
+
+def _where(reader: Reader, element: Element) -> None:
+    """`in the back seat`, said of the words before it or of whoever is told behind it; it is no row."""
+    reader.words = before_place(reader.words)
+    if reader.words or reader.aside:
+        reader.aside.append(element)
+    else:
+        reader.ahead.add_note(element.text)
+        reader.row, reader.place_since = "", True
 
 
 def _next_to(reader: Reader, element: Element, further: Sequence[Element]) -> None:
@@ -455,7 +476,8 @@ def _number(reader: Reader, element: Element, further: Sequence[Element]) -> Non
     following = further[0].kind if further else ""
     numbered = any(item.number for item in reader.items)
     goes_on = any(piece.kind == "number" and piece.value == element.value + 1 for piece in further)
-    if following == "unknown" and not numbered and (reader.items or (element.value > 1 and not goes_on)):
+    counts = not (numbered or element.phrase) and (reader.items or (element.value > 1 and not goes_on))
+    if following == "unknown" and counts:
         reader.words.append(element)  # `Ida, Sven, 2 unknown girls`
         return
     if reader.items and not reader.words and further and further[0].plain in OF_AGES:
@@ -471,7 +493,11 @@ def _number(reader: Reader, element: Element, further: Sequence[Element]) -> Non
         reader.words.append(replace(element, kind="word"))
         return
     end_item(reader)
-    reader.ahead = Ahead(number=element.value)
+    last = reader.items[-1] if reader.items and element.phrase else None
+    if last is not None and last.from_right:  # `nr. 2 fra højre …, nr. 4 …`
+        reader.ahead = Ahead(from_right=element.value, right_words=element.text)
+    else:
+        reader.ahead = Ahead(number=element.value)
     reader.placed = True
 
 

@@ -122,6 +122,12 @@ OF_SEVERAL = frozenset(
 )
 """Words behind `unknown` that say it of several, or of anybody: `I don't remember any of them`."""
 
+SAME = frozenset(
+    "same gleiche gleichen selbe selben sama samas meme misma stessa mesma zelfde samme samma samassa samalla тот том "
+    "ten tym taki stejna stejne tas pats pati ugyanaz ugyanabban".split()
+)
+"""`same`, of a row told before."""
+
 EVERYONE = frozenset(
     "all both alle beide koik molemad tous toutes todos todas ambos tutti tutte entrambi allemaal begge alla bada kaikki "
     "molemmat все оба wszyscy oboje visi abi visi abu vsichni oba".split()

@@ -11,7 +11,7 @@ from dataclasses import replace
 from functools import cache
 
 from boxlore.core.people.names import lists_table as lists
-from boxlore.core.people.names.tokens import CALLED, Token, token_of, tokens_of
+from boxlore.core.people.names.tokens import CALLED, Token, token_of, tokens_of, written
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, RELIGIOUS_TITLES, TITLES
 from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
@@ -19,8 +19,8 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.dictionary_forms import family_behind_with, given_of
-from boxlore.core.people.who_is_where.kin_words import is_form_of_kin
+from boxlore.core.people.who_is_where.dictionary_forms import family_behind_with, given_of, likely_given_of
+from boxlore.core.people.who_is_where.kin_words import is_form_of_kin, own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 from boxlore.core.people.who_is_where.written_out import Placed
@@ -82,13 +82,14 @@ def told_in_remarks(items: Sequence[Item], known: KnownNames) -> list[Placed]:
         of_whom = f"where “{note}” is told of {told}?"
         where = f"in the picture too, {of_whom}"
         names = [
-            _as_in_a_dictionary(name, known)
+            _as_in_a_dictionary(name, known, in_case=_is_in_case(name, note))
             for name in _names_in(note, known)
             if fold(name) not in told_too and name not in item.person.family
         ]
         too += [Placed(name, 0, asks=f"Is “{name}” {where}", is_person=False) for name in names]
         too += [Placed(group, 0, asks=f"Who are “{group}”, {of_whom}", is_person=False) for group in _groups_in(note)]
-        if any(token.text in _ME for token in tokens_of(note)) and not _says_not_known(note):
+        tells_me = any(token.text in _ME for token in tokens_of(note)) and not _says_not_known(note)
+        if tells_me and not any(own_relation(other.person.words) == "self" for other in items):
             too.append(Placed("me", 0, asks=f"Is the teller {where}", is_person=False))
     return too
 
@@ -98,10 +99,16 @@ def _says_not_known(note: str) -> bool:
     return any(token.plain in KNOWING for token in tokens_of(note))
 
 
-def _as_in_a_dictionary(name: str, known: KnownNames) -> str:
+def _is_in_case(name: str, note: str) -> bool:
+    """Whether a name stands behind a word that changes its form: `ar mazo Kārli`."""
+    part = next((part for part in note.split(", ") if name in part), "")
+    return fold(part.split(" ")[0]) in small_words.TAKE_A_CASE
+
+
+def _as_in_a_dictionary(name: str, known: KnownNames, *, in_case: bool) -> str:
     """A name in the form that it has by itself, where that is one alone: `Tõnu` of `oma poja Tõnuga`."""
     token = token_of(name)
-    if token.is_given or known.is_given(token.plain):
+    if known.is_given(token.plain) or (token.is_given and not (in_case and given_of(token, known))):
         return name
     form = _given_by_itself(token, known)
     return name if not form or " or " in form else form
@@ -121,6 +128,13 @@ def name_behind_with(tokens: Sequence[Token], known: KnownNames) -> str:
     if not given or (" or " in given and others):
         return ""
     return " ".join([given, *(family_behind_with(token.text, given) for token in others)])
+
+
+def _by_its_ending(tokens: Sequence[Token]) -> str:
+    """`teta Bronė` of `teta Brone` behind `su`: what a name that nobody knows may be by itself."""
+    led = next((at for at, token in enumerate(tokens) if not _leads_to_a_name(token)), len(tokens) - 1)
+    forms = likely_given_of(tokens[led].text) if led == len(tokens) - 1 else ()
+    return " or ".join(written([*tokens[:led], token_of(form)]) for form in forms)
 
 
 def _leads_to_a_name(token: Token) -> bool:
@@ -184,6 +198,8 @@ def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     if not shouted and 1 < len(words) < 5 and words.isalpha() and words.isupper():  # `RAF`
         return f"Is “{words}” someone in the picture?"
     if item.in_case and not any(known.is_given(token.plain) for token in tokens):
+        if forms := _by_its_ending(tokens):
+            return f"Is “{words}” {forms}?"
         return f"What is “{words}” called, told by itself?"
     is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
     if not is_known and _names_nothing(tokens):
@@ -316,7 +332,7 @@ def _names_in_part(part: str, known: KnownNames) -> Iterator[str]:
         held_by = fold(behind) in small_words.HELD_ON and token.plain.endswith("'s")
         of_kin = not held_by and (
             (role in _NO_COMPANY and not (role == "of" and at == 1))
-            or (kin_told and role in small_words.OF)
+            or (kin_told and role in small_words.OF and not is_held)
             or table.NOUNS.get(role) == "thing"
         )
         leads = (token.plain in small_words.ARTICLES | table.MY_OWN and at == 0 and len(tokens) > 1) or (

@@ -27,7 +27,7 @@ TOOK = frozenset(
     "kuvannut valokuvannut pildistanud took takes snapped photographed shot pildistas pildistab fotografierte knipste schoss machte aufnahm nahm tegi "
     "photographia fotografio tomo saco hizo tirou fotografou scatto fotografo maakte nam fotografeerde tog tok fotograferede "
     "fotograferte fotograferade otti kuvasi valokuvasi снимал снимала снял сняла фотографировал фотографировала "
-    "сфотографировал сфотографировала fotografowal fotografowala zrobil zrobila fotografeja uznema nufotografavo fotografavo "
+    "сфотографировал сфотографировала fotografowal fotografowala robil robila zrobil zrobila fotografeja uznema nufotografavo fotografavo "
     "vyfotil vyfotila fotil fotila fotografoval fotografovala fenykepezte".split()
 )
 TOOK_ALONE = frozenset(

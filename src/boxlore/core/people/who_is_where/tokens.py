@@ -46,6 +46,9 @@ _AT_WORK = re.compile(
     r"|\s+(?:\w{3,}ed|hidden|sat|stood)\s+(?:in|on|at|as|by|up|behind|beside|between|under|with|next|against|among)\b"
 )
 _DESCRIBED = re.compile(r"\s+(?:the|in the|at the|on the)\b|" + _AT_WORK.pattern)
+_IS_WHOSE = re.compile(r"\s+(?:my|your|our|his|her|their)\b", re.IGNORECASE)
+"""`Bob's your uncle`: behind whose name nothing can be that is somebody's own already."""
+
 _LARGE_FOLLOWS = re.compile(r" +[^\W\d_a-zа-я][^\W\d_]")
 _SLASHED = re.compile(r"([^\W\d_]+)\.?/([^\W\d_]+)\.?")
 _ARROW = re.compile(r"(l(?:eft)?|r(?:ight)?)\.?\s*(?:/|→|->|=>|>)\s*(?!\1)(l(?:eft)?|r(?:ight)?)\b\.?", re.IGNORECASE)
@@ -145,7 +148,9 @@ def _words(text: str) -> list[Word]:
         elif _CONTRACTED.fullmatch(word):
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
         elif (
-            (said_of := _IS.fullmatch(word)) and _may_be_somebody(said_of[1]) and _DESCRIBED.match(text, end)
+            (said_of := _IS.fullmatch(word))
+            and _may_be_somebody(said_of[1])
+            and (_DESCRIBED.match(text, end) or _IS_WHOSE.match(text, end))
         ):  # `Una's the one with …`
             words.append((said_of[1], start, start + said_of.end(1)))
             if not _AT_WORK.match(text, end):
@@ -460,6 +465,8 @@ def _whose(elements: Sequence[Element], at: int) -> int:
         behind = elements[at + 1 : at + 1 + length]
         following = elements[at + 1 + length : at + 2 + length]
         is_kin = bool(following) and (following[0].plain in KIN_WORDS or following[0].plain in table.NOUNS)
+        says_whose = behind[-1:] != [] and (behind[-1].kind == "my" or behind[-1].plain in small_words.ARTICLES)
+        is_kin = is_kin and says_whose  # but not of `behind us Uncle Fritz`
         is_kin = is_kin and not (following[0].is_large and following[0].plain in TITLES)  # `behind her Nurse Payne`
         told = " ".join(element.plain for element in behind)
         if told in small_words.PRONOUNS and not is_kin and behind[0].text.islower():
@@ -468,9 +475,9 @@ def _whose(elements: Sequence[Element], at: int) -> int:
 
 
 def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
-    """Without the point behind a number that counts, and without `No.` before one."""
+    """Without the point behind a number that counts, and without `No.` before one, which is its `phrase`."""
     kept: list[Element] = []
-    listed = _counts_on(elements)
+    listed, label = _counts_on(elements), ""
     for at, element in enumerate(elements):
         following = elements[at + 1].kind if at + 1 < len(elements) else ""
         before = kept[-1] if kept else None
@@ -499,8 +506,10 @@ def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
             kept[-1] = replace(kept[-1], kind="word", text=f"{kept[-1].text}.", end=element.end)
             continue  # `mit der 3. Klasse`
         if (element.plain in table.NUMBER_WORDS or element.kind == "hash") and following == "number":
+            label = element.text
             continue
-        kept.append(element)
+        kept.append(replace(element, phrase=label) if label else element)
+        label = ""
     return kept
 
 
@@ -521,6 +530,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
         return replace(first, kind=from_end[0]), from_end[1]
     if kinds[:2] in (["ordinal", "row"], ["number", "row"], ["row", "number"], ["row", "ordinal"]):
         return replace(first, kind=ROW_NAMES.get(number, "back")), 2
+    if kinds[:2] == ["word", "row"] and first.plain in small_words.SAME:
+        return replace(first, kind="of"), 2  # `same row`: the one told before stands on
     for adjective, noun in ((0, 1), (1, 0)):  # `top row`, `rząd górny`
         if sorted(kinds[:2]) == ["row", "word"] and kinds[noun] == "row":
             for row, stems in table.ROW_ADJECTIVES:

@@ -46,7 +46,10 @@ def told_once(items: Sequence[Item]) -> list[Item]:
     wholes = {name[0].plain: name for name in names if len(name) > 1}
     for item in items:
         if (teller := _teller_of(kept)) and _teller_of([item]):
-            _also_told(teller, item)
+            if item.beside_whom:
+                note = f"{item.beside_whom} {item.person.words}"  # `bredvid mig står Majken`
+            else:
+                _also_told(teller, item)
             continue
         _ask_of_first_name(item, wholes)
         person = item.person

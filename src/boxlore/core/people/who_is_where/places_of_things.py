@@ -1,0 +1,88 @@
+"""Where a place is told of a thing, and is no row and no side of the picture: `in the back seat`, `on the front step`.
+
+    thing = [small words] ("front" / "back" / "left" / …) noun     ; written small, and no word of people
+    depth = side "from the front" ":"                              ; an order into the picture, which no number tells
+
+The whole phrase is kept as it was told, as a note of whoever it is told of (`where`): a part of it tells no place. A
+word that goes on with a sentence is no noun: one that does something (`the one at the back wearing a hat`), that says
+how (`only`), or that leads to somebody (`with`).
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names_in_text.ordinary_words import english_words
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.kin_words import relation
+from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME, NOUNS, SIDES
+from boxlore.core.people.who_is_where.tokens import PLACES, Element
+
+_OF_A_THING = ("front", "back", "rear", "top", "bottom", "left", "right", "middle", "side")
+"""Words of a place in English that stand before a noun as they stand alone; elsewhere they change, or join it."""
+
+_ENDS = ("comma", "end", "colon", "and", "dash", "my")
+_NO_NOUN = ("ing", "ed", "ly", "wards", "most")
+_SHORTEST = 3
+
+
+def with_places_of_things(elements: Sequence[Element], text: str) -> list[Element]:
+    """The elements, each such phrase as one."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        end = at + _length(elements[at:])
+        if end > at:
+            kept.append(_over(elements[at:end], text))
+        else:
+            kept.append(elements[at])
+        at = max(end, at + 1)
+    return kept
+
+
+def _over(told: Sequence[Element], text: str) -> Element:
+    end = told[-1].end
+    return replace(told[0], kind="where", text=text[told[0].start : end], end=end)
+
+
+def _length(elements: Sequence[Element]) -> int:
+    """How many elements the phrase takes that begins here; 0 for none."""
+    first, behind = elements[0], elements[1:]
+    if first.kind not in PLACES or not behind:
+        return 0
+    if first.kind in SIDES and [piece.kind for piece in behind[:2]] in (
+        ["from_front", "colon"],
+        ["from_back", "colon"],
+    ):
+        return 2
+    is_thing = first.plain.split()[-1] in _OF_A_THING and _is_thing(behind[0])
+    return 2 if is_thing and _ends(behind[1:], behind[0]) else 0
+
+
+def _is_thing(word: Element) -> bool:
+    plain = word.plain
+    is_noun = word.kind == "word" and word.text.islower() and len(plain) >= _SHORTEST and plain in english_words()
+    is_somebody = bool(relation(word)) or NOUNS.get(plain, "thing") != "thing" or plain in _SMALL
+    return is_noun and not is_somebody and not plain.endswith(_NO_NOUN)
+
+
+def _ends(behind: Sequence[Element], noun: Element) -> bool:
+    """Whether the noun ends its phrase; one that may be a verb (`holds`) only before a mark."""
+    if not behind:
+        return True
+    at_mark = behind[0].kind in _ENDS
+    opens_somebody = behind[0].is_large or behind[0].plain in small_words.ARTICLES
+    return at_mark or (opens_somebody and not noun.plain.endswith("s"))
+
+
+_SMALL = frozenset().union(
+    small_words.LEADS,
+    small_words.WITH,
+    small_words.OF,
+    small_words.EVERYONE,
+    small_words.BEGIN_A_REMARK,
+    small_words.NOT_IN_IT,
+    small_words.RELATIVES,
+    small_words.CARDINALS,
+    small_words.SUBJECTS,
+    BEFORE_A_NAME,
+)

@@ -1,0 +1,120 @@
+"""Whether each person told with confidence is one, looked at when all of the answer is read: a last check.
+
+What the grammars before it let through, and what nobody is called:
+
+- a word that joins, at an end of a name or within it: `Rosa y`, `mormor Stina m. Greta`; two family names may be joined
+  (`Ramón y Cajal`);
+- a bracket without its other one, a number, a mark that ends something;
+- several given names of which each is called by, where rows are told and no comma parts them: `Ethel Ada Winnie`;
+- a sentence instead of a description: a word of knowing, `your`, a name within, very many words.
+
+Each asks, and offers the names that the words hold; nobody is made of them until it is answered.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.lists_table import FAMILY_TOO
+from boxlore.core.people.names.tokens import token_of, tokens_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
+from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
+from boxlore.core.people.who_is_where.written_out import ROWS
+
+_ANYWHERE = frozenset("and et en och og ja ir un und a oraz agus m. med mit with con com avec kanssa koos и с".split())
+_LEADS = frozenset("and et och og ja ir und oraz agus y e i и m. with avec".split())
+_ENDS = _ANYWHERE | frozenset("y e i o ou or oder su ar z s se by von".split())
+"""Words that join people, in the languages of the tables: between two large words, before them, behind them. Those of
+one letter join family names too, and `a` and `un` are articles before a word."""
+
+_BARS = ("Bar", "Bars")
+"""`D.S.O. and Bar`: an honour given twice."""
+
+_ASIDE = re.compile(r"""\([^()]*\)|["“„«'‘][^"”“»']*["”“»'’](?!\w)""")
+_MOST_WORDS = 9
+"""Of somebody described without a name (`the boy on the pony behind the fence`): more are a sentence."""
+
+
+def ask_of_what_is_no_person(items: Sequence[Item], known: KnownNames) -> None:
+    """Let whoever is told with confidence ask, of whom the words as a whole are no name and no description."""
+    rows = {item.row for item in items if item.row in ROWS}
+    for item in items:
+        person = item.person
+        if not person.is_person or not person.words:
+            continue
+        question = _of_a_name(item, known, rows=len(rows)) if item.is_name else _of_a_description(person.words)
+        if question:
+            item.person, item.is_name = replace(person, asks=question, is_person=False), False
+
+
+def _of_a_name(item: Item, known: KnownNames, *, rows: int) -> str:
+    words = item.person.words
+    told = _ASIDE.sub(" ", words).split()
+    unpaired = words.count("(") != words.count(")") or any(map(str.isdigit, " ".join(told)))
+    joins = [at for at, word in enumerate(told) if _joins_people(told, at)]
+    if joins:
+        names = [" ".join(name) for name in _parted(told, joins)]
+        return _several(words, names) if len(names) > 1 else f"Is “{words}” {''.join(names)}?"
+    if unpaired:
+        return f"Is “{words}” someone in the picture?"
+    rows_tell = rows > 1 or (rows == 1 and len(told) > _GIVEN_OF_ONE)
+    alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known)
+    return _several(words, words.split()) if alone else ""
+
+
+_GIVEN_OF_ONE = 2
+"""Given names that are often one person's (`Anna Maria`)."""
+
+
+def _several(words: str, names: Sequence[str]) -> str:
+    return f"Are “{words}” several people: {'; '.join(names)}?"
+
+
+def _joins_people(told: Sequence[str], at: int) -> bool:
+    if len(told) == 1 or at in (0, len(told) - 1):
+        return len(told) > 1 and told[at] in (_ENDS if at else _LEADS)
+    before, behind = told[at - 1], told[at + 1]
+    are_large = before[:1].isupper() and behind[:1].isupper() and not before.endswith(",")
+    return told[at] in _ANYWHERE and are_large and behind not in _BARS
+
+
+def _parted(told: Sequence[str], joins: Sequence[int]) -> Iterator[Sequence[str]]:
+    begins = 0
+    for at in (*joins, len(told)):
+        if at > begins:
+            yield told[begins:at]
+        begins = at + 1
+
+
+def _are_called_by_each(words: str, known: KnownNames) -> bool:
+    """`Ethel Ada Winnie`, `Bert Ern`: given names, of which the last is no family name."""
+    tokens = tokens_of(words)
+    are_given = len(tokens) > 1 and all(is_given_somewhere(token, known) and token.text.isalpha() for token in tokens)
+    last = tokens[-1].plain
+    leads = any(token.plain in KIN_WORDS or token.plain in TITLES for token in tokens)
+    return are_given and not (leads or known.is_family(last) or last in FAMILY_TOO)
+
+
+def _of_a_description(words: str) -> str:
+    """What to ask of words that describe somebody, where they are a sentence."""
+    if own_relation(words):
+        return ""
+    told = words.split()
+    knows = any(token.plain in KNOWING and token.plain not in NOUNS for token in tokens_of(words))
+    names_another = any(_is_name_within(word) for word in told[1:])
+    if knows or len(told) > _MOST_WORDS or (names_another and len(told) > _MOST_BEFORE_A_NAME):
+        return f"Who is meant by “{words}”?"
+    return ""
+
+
+_MOST_BEFORE_A_NAME = 4
+
+
+def _is_name_within(word: str) -> bool:
+    bare = word.strip(",.;")
+    return bare[:1].isupper() and not bare.endswith(("'s", "’s")) and token_of(bare).is_given
