@@ -287,6 +287,14 @@ def test_an_item_that_is_kept_leaves_what_an_archive_calls_it() -> None:
     assert closure is not None and closure.what is Closes.ITEM
 
 
+def test_what_an_archive_remarks_is_not_withheld_from_it() -> None:
+    """A description must not tell an archive that its own remark is kept from it."""
+    remark = said("Mould", "archive_remark", audience="keeper")
+    told = {"archive_remark": (remark,), **stories(said("Tom rowed."), said("He owed rent.", audience="family"))}
+    assert ARCHIVE.seen(record(told=told)).withheld == OUTSIDE.seen(record(told=told)).withheld == 1
+    assert OUTSIDE.seen(record(audiences=(LATER,), told=told)).withheld == 2
+
+
 def test_a_date_that_outside_may_not_have_is_not_called_undated() -> None:
     closed = record(told={"date": (said("1931", "date", audience=LATER),), **stories(said("Tom rowed."))})
     assert OUTSIDE.seen(closed).formal_date == "date not given here"

@@ -137,6 +137,10 @@ def test_a_life_of_a_transfer(mine: Collection, tmp_path: Path) -> None:
     assert museum.holding(b"He built boats at Kopli.") == {"closed"}
     assert "TRA-0002_f.jpg" not in museum.scans("open") and "TRA-0002_f.jpg" in museum.scans("closed")
 
+    page = (two / "closed/README.html").read_text("utf-8")
+    assert "Of the items here nothing is kept back." in page
+    teller.tell(find_item(mine, "TRA-0003"), "donor", "Aunt Oda", Telling())
+
     # 3. the receipt comes back, with remarks; the next update carries the archive's own references
     receipt = tmp_path / "receipt.csv"
     ident = find_item(mine, "TRA-0001").id
@@ -155,6 +159,8 @@ def test_a_life_of_a_transfer(mine: Collection, tmp_path: Path) -> None:
     assert read_receipt(mine, receipt, archive="Port Chalmers Museum").remarks == 0
     hand_over(mine, three, two)
     museum.receive(three)
+    page = (three / "closed/README.html").read_text("utf-8")
+    assert "Of the items here that is: 1 statement." in page  # who gave it; the archive's own remark is none
     assert museum.holding(b"P-991") == {"open", "closed"}
     with pytest.raises(CouldNot, match="Nothing has changed"):
         hand_over(mine, four, three)

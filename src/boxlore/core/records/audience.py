@@ -73,6 +73,7 @@ from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
 from boxlore.core.records.item_record import (
     REFERENCE,
+    REMARK,
     Conflict,
     PersonShown,
     Record,
@@ -432,7 +433,7 @@ class Recipient:
             scans=record.scans,
             changed_at=record.changed_at,
             told={REFERENCE: references} if references else {},
-            withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people) - len(references),
+            withheld=record.withheld + _told(record) + len(record.people) - len(references),
             closed_scans=True,
             hidden=record.hidden.union(
                 # made again of a transfer that told nothing of it: whether it is dated is not known here
@@ -509,7 +510,12 @@ def _is_plain(view: StatementView) -> bool:
     return view.audience == "anyone" and bool(view.said_by or view.source.said is not Said.NARRATOR)
 
 
+def _told(record: Record) -> int:
+    """How many statements are told of an item, besides what an archive remarks."""
+    return sum(len(views) for name, views in record.told.items() if name != REMARK)
+
+
 def _count(record: Record) -> int:
     """How much a record tells: its statements, the names at markers (others stand among the fields), its parts."""
-    statements = sum(map(len, record.told.values())) + sum(1 for shown in record.people if shown.number)
+    statements = _told(record) + sum(1 for shown in record.people if shown.number)
     return statements + bool(record.found_in) + bool(record.size_mm) + (record.mark is not None)

@@ -245,6 +245,8 @@ def _place_of_all(conflict: Conflict) -> PlaceReading | None:
 
 REFERENCE = "archive_reference"
 """The field of what an archive calls an item."""
+REMARK = "archive_remark"
+"""The field of what an archive remarks of an item: for the keeper, and nothing that is withheld from that archive."""
 UNDATED = "undated"
 DATE_WITHHELD = "date not given here"
 """What stands for a date that is told, and not to this audience."""

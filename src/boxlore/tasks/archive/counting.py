@@ -44,6 +44,7 @@ def count_items(making: Making) -> None:
             withdrawing.compare(record.number, record.id, row[-1].split())
             _note_change(making, row, changes, withdrawing.reasons(record.number))
             making.holding.add(record)
+            making.withheld += record.withheld
             making.people |= {shown.person for shown in record.people if shown.person}
             making.people |= tellers_of(every_told(record))
         things = thing_views(making.collection, making.seen, making.told_people, making.sittings)

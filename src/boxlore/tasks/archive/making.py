@@ -59,6 +59,8 @@ class Making:
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
+    withheld: int = 0
+    """Statements about items that this part does not have."""
     progress: Progress = QUIET
     handed_scans: HandedScans | None = None
     """In a part that takes scans: the scans as they are handed over."""
@@ -177,10 +179,22 @@ def _without_scans(record: Record, kept_back: frozenset[str]) -> Record:
     return replace(record, scans=going, closed_scans=record.closed_scans or not going, on_closed_sheet=not going)
 
 
+_KEPT = "What is kept to the family or to the keeper alone: words, owners, givers and lenders, items set apart"
+
+
+def _counted_kept(making: Making) -> str:
+    """Of the items of a closed part: how much of them is kept back."""
+    if not (making.withheld or making.holding.kept):
+        return ". Of the items here nothing is kept back."
+    kept = [several(making.withheld, "statement")] if making.withheld else []
+    kept += [several(making.holding.kept, "item as a whole", "items as a whole")] if making.holding.kept else []
+    return f". Of the items here that is: {' and '.join(kept)}."
+
+
 def left_out_of(making: Making) -> list[str]:
     """What a part does not hold, as sentences: whoever makes a collection of it again must know."""
     lines = [
-        "What is kept to the family or to the keeper alone: words, owners, givers and lenders, items set apart.",
+        f"{_KEPT}{_counted_kept(making) if making.seen.to.is_closed_part else '.'}",
         "Where boxes stand, what they are made of, and how it was decided between two answers that disagreed.",
     ]
     if next(iter(making.collection.store.tombstones()), None) is not None:
