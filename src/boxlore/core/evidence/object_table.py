@@ -18,7 +18,17 @@ are those in which most were. Where two sources differ, the wider years stand. E
 - Weaver and Long: G. Weaver, Z. Long, “Chromogenic Characterization: A Study of Kodak Color Prints, 1942-2008”, *Topics
   in Photographic Preservation* 13 (2009) 67-82.
 - Graphics Atlas: Image Permanence Institute, Chromogenic.
-- from memory: not looked up.
+- Abel's Photographic Weekly, 4 July 1914.
+- Society of Northern Alberta Print-artists: *Invention and Obsolescence: A Timeline of Photographic Processes*.
+- Museum of Fine Arts, Boston: CAMEO, Color film. Museum of Obsolete Technology: Polaroid SX-70. Museum of Obsolete Media:
+  Disc film; 135 film. Early Photography: Disc and Cartridges.
+- Family Tree Magazine, March 2010: *Establishing Dates for Color Photographs*; *Getting up to Date*.
+- Getty Conservation Institute: Newsletter 22.3. Wilhelm: H. Wilhelm, *A 15-Year History of Digital Printing Technology*.
+- National Park Service: *Film Identification*. Messier: P. Messier, 2005, as photographymedia.com cites him.
+- Harry Ransom Center: *Photographic Negatives*. American Institute for Conservation: wiki, *Gelatin Dry-plate Negative*.
+- Krentz: A. Krentz, *Snapshots with an Edge: A Study of the Deckle Edge in the North American Snapshot* (2014).
+
+Where a publication says when a thing began and not when it ended, the end is open.
 """
 
 from typing import NamedTuple
@@ -50,33 +60,33 @@ OBJECTS: tuple[Made, ...] = (
     Made(("collodion printing-out", "collodion pop", "collodion print"), 1864, 1885, 1910, 1929, "University of Padua"),
     Made(("gelatin printing-out", "gelatin pop"), 1882, 1885, 1920, 1939, "Cornell University Library"),
     Made(("gelatin silver", "silver gelatin", "bromide print"), 1873, 1895, 0, 0, "University of Padua; Western Australian Museum"),
-    Made(("autochrome",), 1904, 1907, 1932, 1955, "from memory", direct=True),
+    Made(("autochrome",), 1903, 1907, 1932, 0, "Society of Northern Alberta Print-artists: patent of 1903; Museum of Fine Arts, Boston: made from 1907", direct=True),
     Made(("chromogenic print", "kodacolor print", "colour print", "color print", "c-print"), 1942, 1945, 0, 0, "Weaver and Long; Graphics Atlas"),
     Made(("resin coated colour", "resin-coated colour", "resin coated color", "resin-coated color", "rc colour"), 1968, 1970, 0, 0, "Graphics Atlas"),
-    Made(("peel-apart instant", "instant print, peel-apart"), 1948, 1950, 1999, 2019, "from memory", direct=True),
-    Made(("integral instant", "sx-70", "instant print, integral"), 1972, 1975, 2008, 0, "from memory", direct=True),
-    Made(("inkjet",), 1985, 1995, 0, 0, "from memory"),
+    Made(("peel-apart instant", "instant print, peel-apart"), 1948, 1950, 1999, 0, "Museum of Obsolete Technology; Family Tree Magazine", direct=True),
+    Made(("integral instant", "sx-70", "instant print, integral"), 1972, 1975, 2008, 0, "Museum of Obsolete Technology", direct=True),
+    Made(("inkjet",), 1985, 1995, 0, 0, "Getty Conservation Institute, The History and Conservation of Digital Prints; Wilhelm"),
     # negatives, slides, films
     Made(("nitrate",), 1889, 1890, 1940, 1955, "Northeast Document Conservation Center, which ends it in 1951 and others in the early 1950s", direct=True),
-    Made(("acetate negative", "safety film", "acetate film"), 1909, 1925, 1980, 0, "Northeast Document Conservation Center; from memory", direct=True),
-    Made(("polyester film", "polyester negative"), 1955, 1960, 0, 0, "from memory", direct=True),
-    Made(("glass plate negative", "glass negative", "glass plate", "klaasnegatiiv", "glasnegativ", "glasplattennegativ"), 1848, 1880, 1925, 0, "from memory", direct=True),
-    Made(("polaroid",), 1948, 1955, 2008, 0, "from memory", direct=True),
-    Made(("dry plate", "gelatin glass negative"), 1873, 1880, 1925, 0, "from memory", direct=True),
-    Made(("wet plate", "collodion negative", "collodion glass negative"), 1851, 1855, 1885, 1920, "Cornell University Library; from memory", direct=True),
-    Made(("autographic",), 1914, 1915, 1926, 1934, "Abel's Photographic Weekly, 4 July 1914; from memory", direct=True),
-    Made(("kodachrome slide", "kodachrome"), 1935, 1939, 1999, 2010, "from memory", direct=True),
-    Made(("135 film", "35 mm negative", "35mm negative"), 1913, 1934, 0, 0, "from memory", direct=True),
-    Made(("126 cartridge", "instamatic"), 1963, 1964, 1980, 2008, "from memory", direct=True),
-    Made(("110 cartridge", "pocket instamatic"), 1972, 1973, 1990, 0, "from memory", direct=True),
-    Made(("disc film",), 1982, 1982, 1988, 1999, "from memory", direct=True),
+    Made(("acetate negative", "safety film", "acetate film"), 1920, 1925, 1980, 0, "National Park Service, Film Identification; Messier: acetate from 1923", direct=True),
+    Made(("polyester film", "polyester negative"), 1955, 1960, 0, 0, "Messier: from 1955; National Park Service, Film Identification", direct=True),
+    Made(("glass plate negative", "glass negative", "glass plate", "klaasnegatiiv", "glasnegativ", "glasplattennegativ"), 1848, 1880, 1925, 0, "Harry Ransom Center, Photographic Negatives: collodion from 1851; a few of albumen before it", direct=True),
+    Made(("polaroid",), 1948, 1955, 2008, 0, "Museum of Obsolete Technology; Family Tree Magazine", direct=True),
+    Made(("dry plate", "gelatin glass negative"), 1871, 1880, 1925, 0, "American Institute for Conservation, Gelatin Dry-plate Negative: Maddox, 1871", direct=True),
+    Made(("wet plate", "collodion negative", "collodion glass negative"), 1851, 1855, 1875, 0, "Harry Ransom Center, Photographic Negatives; Cornell University Library", direct=True),
+    Made(("autographic",), 1914, 1915, 1926, 0, "Abel's Photographic Weekly, 4 July 1914", direct=True),
+    Made(("kodachrome slide", "kodachrome"), 1935, 1939, 1999, 2010, "Museum of Fine Arts, Boston: from 1935; the last laboratory stopped on 30 December 2010 (New York Times)", direct=True),
+    Made(("135 film", "35 mm negative", "35mm negative"), 1892, 1934, 0, 0, "Family Tree Magazine: film of 35 mm from 1892; Museum of Obsolete Media: cartridge 135 from 1934", direct=True),
+    Made(("126 cartridge", "instamatic"), 1963, 1964, 1980, 0, "Early Photography: introduced in 1963; Family Tree Magazine", direct=True),
+    Made(("110 cartridge", "pocket instamatic"), 1972, 1973, 1990, 0, "Family Tree Magazine: introduced in 1972", direct=True),
+    Made(("disc film",), 1982, 1982, 1988, 1999, "Museum of Obsolete Media", direct=True),
     # cards and mounts
     Made(("carte-de-visite", "carte de visite", "visiitkaart", "cdv"), 1854, 1860, 1880, 1910, "Art & Architecture Thesaurus"),
     Made(("cabinet card", "cabinet photograph", "kabinettfoto", "kabinetkort"), 1863, 1867, 1900, 1924, "Art & Architecture Thesaurus"),
-    Made(("stereograph", "stereoview", "stereo card"), 1850, 1858, 1920, 1939, "from memory"),
+    Made(("stereograph", "stereoview", "stereo card"), 1850, 1870, 1920, 0, "Library of Congress, The Stereograph Format: from the 1850s, and still made"),
     # edges and borders
-    Made(("deckle edge", "deckled edge", "sakilise servaga"), 1925, 1934, 1960, 1975, "from memory"),
-    Made(("date printed in the border", "date printed on the border"), 1954, 1958, 1975, 1989, "from memory"),
+    Made(("deckle edge", "deckled edge", "sakilise servaga"), 1920, 1934, 1960, 0, "Krentz: popular in the middle of the twentieth century"),
+    Made(("date printed in the border", "date printed on the border"), 1945, 1950, 1975, 0, "Historical Clothing, Snapshots: after 1945, popular in the 1950s"),
     # postcards
     Made(("private mailing card",), 1898, 1898, 1901, 1901, "Smithsonian Institution Archives; Santa Cruz Museum of Art and History", "United States"),
     Made(("undivided back",), 1869, 1898, 1907, 1907, "Santa Cruz Museum of Art and History; Smithsonian Institution Archives; New Zealand Philatelic Federation; elsewhere earlier"),
@@ -87,7 +97,7 @@ OBJECTS: tuple[Made, ...] = (
     # stamp boxes of photographic postcard papers
     Made(("azo four triangles up", "azo, four triangles up", "azo 4 triangles up"), 1904, 1904, 1918, 1918, "EdinPhoto; Historical Clothing"),
     Made(("azo two up two down", "azo, two up, two down", "azo 2 up 2 down"), 1918, 1918, 1930, 1930, "EdinPhoto; Historical Clothing"),
-    Made(("azo squares", "azo, squares"), 1922, 1927, 1940, 1949, "EdinPhoto 1927-1940; Historical Clothing 1923-1940s"),
+    Made(("azo squares", "azo, squares"), 1922, 1927, 1940, 1949, "EdinPhoto: 1927-1940; Historical Clothing: 1923-1940s"),
     Made(("azo diamonds", "azo, diamonds"), 1907, 1907, 1909, 1909, "Historical Clothing"),
     Made(("azo circles", "azo, circles"), 1908, 1908, 1911, 1911, "Historical Clothing"),
     Made(("azo empty corners", "azo, empty corners"), 1922, 1922, 1926, 1926, "Historical Clothing"),
@@ -109,6 +119,6 @@ OBJECTS: tuple[Made, ...] = (
     Made(("stamp box ansco",), 1930, 1940, 1960, 1960, "Historical Clothing"),
     Made(("stamp box devolite",), 1950, 1950, 0, 0, "Historical Clothing"),
     # what stands on a back
-    Made(("revenue stamp",), 1864, 1864, 1866, 1866, "United States, Act of 30 June 1864; from memory", "United States"),
-    Made(("zip code",), 1963, 1967, 0, 0, "from memory", "United States"),
+    Made(("revenue stamp",), 1864, 1864, 1866, 1866, "United States, Act of 30 June 1864, in force for photographs to 1 August 1866; Lost Faces, Using Revenue Stamps to Date Photographs", "United States"),
+    Made(("zip code",), 1963, 1967, 0, 0, "United States Post Office Department: from 1 July 1963 (National Public Radio)", "United States"),
 )  # fmt: skip
