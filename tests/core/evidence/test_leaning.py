@@ -84,6 +84,7 @@ OCCASIONS = (
     ("Ivy's 21st birthday", (), "1921-04-01 1921-06-04"),
     ("her 21st birthday", ("Ivy Lang",), "1921-04-01 1921-06-04"),
     ("my seventh birthday", (), "1932-05-08 1932-07-11"),
+    ("my seventh birthday, in Port Chalmers", (), "1932-05-08 1932-07-11"),
     ("the silver wedding of Ivy and Tom", (), "1947-07-09 1947-09-11"),
     ("their silver wedding", ("Ivy Lang", "Tom Moss"), "1947-07-09 1947-09-11"),
     # customs: in the first three years; at 5 to 16, 7 to 25, 3 to 10; within ten years; two; three months
@@ -141,6 +142,17 @@ LEANING_DATES = (
 @every_row(("words", "wanted"), LEANING_DATES)
 def test_dates_that_lean(words: str, wanted: str) -> None:
     assert of_words("date", words) == wanted
+
+
+def test_who_is_in_it_may_be_told_before_a_date_that_leans() -> None:
+    assert of_words("date", "Mum, before I was born", "Ivy Lang") == "1900-05-03 1925-06-09"
+    assert of_words("date", "Mum, before I was born", "Emma Fry") == of_words("date", "", "Emma Fry")
+
+
+def test_she_who_said_so_may_be_in_it_herself() -> None:
+    told_so = "Mum said she was twelve in that one"
+    assert of_words("story", told_so, "Ivy Lang", "Emma Fry") == "1911-05-03 1914-05-02"
+    assert of_words("story", told_so.replace(" in that one", ""), "Ivy Lang", "Emma Fry") != "1911-05-03 1914-05-02"
 
 
 def test_who_is_meant_must_be_clear() -> None:
@@ -272,6 +284,9 @@ WEDDINGS = (
     ("Mum on her wedding day", True),
     ("at my parents' wedding", True),
     ("Ivy as a bride", True),
+    ("Mum and Dad just married, it is stamped on the mount", True),
+    ("Nonie and Grandfer on their wedding day", True),  # the two in the picture, whatever they are called
+    ("Nonie and Grandfer's wedding", False),
     ("Emma at their wedding", False),
     ("Ivy at a wedding", False),
     ("Tom and Ivy at a wedding", False),

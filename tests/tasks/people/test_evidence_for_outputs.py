@@ -200,3 +200,47 @@ def _words(path: Path) -> str:
     if path.suffix == ".pdf":
         return subprocess.run(["pdftotext", str(path), "-"], capture_output=True, text=True, check=True).stdout
     return path.read_bytes().decode("utf-8", "replace")
+
+
+WHOLE_LIVES: Rows = (
+    *LIVES, ("Mari Tamm", "born", "1890", "anyone"), ("Mari Tamm", "died", "1960", "anyone"),
+    ("Mari Tamm", "married", "1915", "anyone"), ("Liisi Tamm", "mother", "Mari Tamm", "anyone"),
+)  # fmt: skip
+WHOLE_STORY: Rows = (
+    SHOWN, FIVE, ("TRA-0001", "person", "Mari Tamm", "anyone"), ("TRA-0001", "date", "when Liisi was five", "anyone"),
+    ("TRA-0001", "process", "postcard, divided back", "anyone"), ("TRA-0002", "date", "May 1923", "anyone"),
+    ("TRA-0002", "story", "Taken on the same day as TRA-0001.", "anyone"),
+    ("TRA-0002", "person", "Liisi Tamm", "anyone"),
+)  # fmt: skip
+
+
+def test_what_is_kept_is_as_if_it_had_not_been_told(bare: Callable[[int], Path], tmp_path: Path) -> None:
+    """Non-interference (Goguen and Meseguer, *Security Policies and Security Models*, 1982): what a recipient gets is
+    the same whether something that is kept from them was told or not."""
+    homes = iter(range(1000))
+
+    def all_seen(lives: Rows, told: Rows) -> list[object]:
+        (tmp_path / str(number := next(homes))).mkdir()
+        with family(bare(2).rename(tmp_path / str(number) / "home"), lives, told) as collection:
+            found: list[object] = []
+            for to in (To.FAMILY, To.OUTSIDE, To.ARCHIVE):
+                seen = seen_by(collection, to)
+                records = list(seen.records())
+                follows = worked_out_for(seen, records, is_whole=True)
+                names = {person.id: person.name for person in collection.people().values()}
+                found.append([(record.edtf, follows.beside(record).formal_date) for record in records])
+                found.append({names[ident]: dated.display for ident, dated in follows.births.items()})
+            return found
+
+    wrong = []
+    for at, (item, field, words, _) in enumerate(WHOLE_STORY):
+        if field != "date":  # that a date is told and withheld may be known
+            before, behind = WHOLE_STORY[:at], WHOLE_STORY[at + 1 :]
+            kept = all_seen(WHOLE_LIVES, (*before, (item, field, words, "keeper"), *behind))
+            absent = all_seen(WHOLE_LIVES, (*before, *behind))
+            wrong += [(words, kept, absent)] if kept != absent else []
+    assert wrong == []
+    for at, (name, field, words, _) in enumerate(WHOLE_LIVES):
+        if field == "born":
+            lives = (*WHOLE_LIVES[:at], (name, field, words, "keeper"), *WHOLE_LIVES[at + 1 :])
+            assert words not in str(all_seen(lives, WHOLE_STORY)), (name, field)

@@ -166,9 +166,11 @@ _COMPARED = re.compile(
 _IT_IS_NOT = re.compile(r"\b(?:(?:is|was)n['’]t|(?:is|was) not) (?:her|him|she|he|me)\b", re.IGNORECASE)
 """That somebody whose age was told is not the one who is in the picture."""
 _SAYS = re.compile(
-    r"^[\w ]{1,30}? (?:said|says|thinks|thought|reckons|reckoned) (?:that )?(?=.*\bin th(?:is|at) one\b)", re.IGNORECASE
+    r"^(?P<who>[\w ]{1,30}?) (?:said|says|thinks|thought|reckons|reckoned) (?:that )?(?=.*\bin th(?:is|at) one\b)",
+    re.IGNORECASE,
 )
 """Who has said what is told of the picture; what was said without pointing at it may be of any time."""
+_OF_HERSELF = re.compile(r"^(?:she|he) (?=(?:was|is|looks)\b)", re.IGNORECASE)
 _STAGE = re.compile(
     r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b(?! of\b)",
     re.IGNORECASE,
@@ -243,7 +245,10 @@ def as_the_reader_has_it(words: str, *, is_of_somebody: bool) -> Iterator[str]:
 def _plain_forms(words: str) -> Iterator[str]:
     yield words
     as_told = words
-    words = _SAYS.sub("", words)
+    if says := _SAYS.search(words):
+        words = words[says.end() :]
+        if _OF_HERSELF.search(words):  # “Mom said she was twelve in that one”, where she may be in it herself
+            yield from _plain_forms(_OF_HERSELF.sub(f"{says['who']} ", words))
     if stage := _STAGE.search(words):
         words = f"{words[: stage.start()]}as a {stage['stage']}"
     shorter = _POINTING.sub(" ", words).strip(" ,")

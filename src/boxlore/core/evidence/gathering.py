@@ -19,7 +19,7 @@ from boxlore.core.evidence import (
     wedding_pictures,
 )
 from boxlore.core.evidence.claims import Claim, of_event, of_item
-from boxlore.core.evidence.leaning import Leaning
+from boxlore.core.evidence.leaning import Leaning, pieces
 from boxlore.core.evidence.lives import ToldOfPerson
 from boxlore.core.evidence.sentences import sentences, teller_of, who_is_shown
 from boxlore.core.evidence.weddings import Weddings, clues_of_weddings
@@ -101,11 +101,24 @@ def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, setti
         claim = told_dates.claim_of(record, view)
         leans = [] if view.confirmed else list(relations.of_words(record, view, view.words, numbered, settings))
         if not leans and not view.confirmed and not told_dates.has_a_year(view.words):
-            for lean in leaning.of(view.words, narrator=teller_of(view), shown=who_is_shown(record), settings=settings):
+            words = _without_who(view.words, leaning, teller_of(view), who_is_shown(record))
+            for lean in leaning.of(words, narrator=teller_of(view), shown=who_is_shown(record), settings=settings):
                 if lean.person and not ages.may_be(leaning.person(lean.person), view.words):
                     continue
                 leans += occasions.of_lean(claim, of_item(record.id), lean)
         yield from leans or told_dates.by_itself(claim, record, view, settings)
+
+
+def _without_who(words: str, leaning: Leaning, narrator: str, shown: Sequence[str]) -> str:
+    """Words of a date without who is in the picture, where they begin with that: “Mom, before I was born”."""
+    head, _, behind = words.partition(", ")
+    named = leaning.named(head, pieces(head), narrator)
+    is_who = bool(behind) and len(pieces(head)) <= MOST_OF_A_NAME and bool(set(named) & set(shown))
+    return behind if is_who else words
+
+
+MOST_OF_A_NAME = 3
+"""Words that somebody in a picture is called with at most."""
 
 
 def _occasions(record: Record, leaning: Leaning) -> Iterator[Claim]:

@@ -27,7 +27,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.against_a_life import core, possible
 from boxlore.core.dates.asked_words import NOT_UNDERSTOOD
 from boxlore.core.dates.edtf_values import Day, Edtf
-from boxlore.core.dates.lexer import nfc
+from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
 from boxlore.core.dates.reading import DateReading
@@ -292,8 +292,14 @@ _OTHERWISE = (
 )
 
 
+_WHERE = re.compile(r", (?:in|at|near|outside) (?P<where>[^\W\d_]+(?: [^\W\d_]+)?)\W*$")
+
+
 def _said_otherwise(words: str) -> str:
-    """The same in words that the reader of dates has."""
+    """The same in words that the reader of dates has, without the place behind them (“my 21st birthday, in Kumasi”)."""
+    where = _WHERE.search(words)
+    if where and all(token.kinds <= {"name", "place"} for token in lex(nfc(where["where"]))):
+        words = words[: where.start()]
     for pattern, instead in _OTHERWISE:
         words = pattern.sub(instead, words)
     return words

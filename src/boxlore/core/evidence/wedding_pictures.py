@@ -23,6 +23,7 @@ from boxlore.core.statements import Sure
 _WEDDING = re.compile(
     r"\b(?:in (?:her|his|the|a|my) wedding (?:dress|gown|clothes)|"
     r"wedding(?:[ -](?:day|picture|photo|photograph|portrait|morning))?|marriage|"
+    r"just married|frisch verheiratet|vastabiellunu\w{1,4}|recién casados|"
     r"bride and (?:bride)?groom|as (?:a |the )?bride|bridal (?:pair|couple)|newly[- ]?weds|getting married|"
     r"hochzeit(?:s(?:bild|foto|tag|tage|paar|kleid))?|trauung|brautpaar|als braut|"
     r"pulma(?:pilt|pildil|foto|fotol|päev|päeval|paar)?|pulmad|pulmas|laulatus(?:el|pilt)?|pruutpaar|"
@@ -82,10 +83,17 @@ def couple_in(words: str, leaning: Leaning, *, narrator: str, shown: Sequence[st
     for said in (whose, *before):
         meant, is_plain = _persons(said, leaning, narrator)
         if not is_plain:
-            return ()
+            return _only_couple(leaning, shown) if hers & _THEIRS and not guests else ()
         if meant:
             return _couple(meant, leaning, shown) if len(meant) > 1 or not hers & _THEIRS or not guests else ()
     return ()
+
+
+def _only_couple(leaning: Leaning, shown: Sequence[str]) -> tuple[str, ...]:
+    """The couple that a picture is of and of nobody else, whatever the two are called (“Granny and Grandfer on their
+    wedding day”)."""
+    couples = {couple for ident in shown for couple in leaning.weddings.couples_of(ident) if set(couple) == set(shown)}
+    return couples.pop() if len(couples) == 1 else ()
 
 
 def _couple(meant: Sequence[set[str]], leaning: Leaning, shown: Sequence[str]) -> tuple[str, ...]:

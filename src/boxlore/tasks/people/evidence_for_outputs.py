@@ -1,11 +1,11 @@
 """Dates that nobody has told, worked out for one output from what its recipient may see, and from nothing else.
 
 What follows tells of what it follows from: a picture's date of a birth, a birth of a picture. So nothing is taken from
-what follows for the keeper. The clues are gathered anew of the records as the recipient has them, of people of whom all
-may be known, of the events of the time line of which every statement may be told, and of no item that the output is not
-of. A date that is told and withheld is not worked out either, nor the birth of somebody of whom a part is kept back or,
-outside, who counts as living. What cannot be all so is for the keeper to settle, and nothing of it goes. It is a
-proposal: it says so wherever it stands, and no field of a date has it.
+what follows for the keeper. The clues are gathered anew of the records as the recipient has them, of people as far as
+they may be known, of the events of the time line of which every statement may be told, and of no item that the output
+is not of. A date that is told and withheld is not worked out either, nor the birth of somebody of whom a part is kept
+back or, outside, who counts as living. What cannot be all so is for the keeper to settle, and nothing of it goes. It is
+a proposal: it says so wherever it stands, and no field of a date has it.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -71,13 +71,9 @@ def _lacks_a_date(record: Record) -> bool:
 
 
 def _known(seen: AudienceView) -> Registry:
-    """Those of whom all may be known."""
-    recipient = seen.recipient
-    return Registry(
-        person
-        for ident, person in seen.people().items()
-        if recipient.may_know_all_of(person) and recipient.may_name(ident, person.name)
-    )
+    """Those who may be named, as far as they may be known."""
+    named = seen.recipient.may_name
+    return Registry(person for ident, person in seen.people().items() if named(ident, person.name))
 
 
 def _told(seen: AudienceView, people: Registry) -> Iterator[ToldOfPerson]:
@@ -121,10 +117,10 @@ def _dated(seen: AudienceView, worked: Proposal) -> WorkedOutDate | None:
 
 
 def _lives(seen: AudienceView, worked: WorkedOut, days: Mapping[str, str]) -> dict[str, WorkedOutDate]:
-    found = {}
+    found, everyone = {}, seen.collection.people()
     for ident, day in days.items():
-        life = seen.lives.get(ident)
-        of_life = proposal(worked, day)
-        if not (life and life.living) and of_life.years is not None and (dated := _dated(seen, of_life)):
+        life, of_life = seen.lives.get(ident), proposal(worked, day)
+        is_kept = not seen.recipient.may_know_all_of(everyone[ident]) or (life is not None and life.living)
+        if not is_kept and of_life.years is not None and (dated := _dated(seen, of_life)):
             found[ident] = dated
     return found
