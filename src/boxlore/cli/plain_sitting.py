@@ -30,7 +30,7 @@ from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
-from boxlore.tasks.sitting.which_date import OpenDate
+from boxlore.tasks.sitting.which_date import OpenDate, say_date
 from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name
 from boxlore.tasks.sitting.which_person import OpenPerson, open_people
@@ -135,7 +135,8 @@ class Plain:
         self._say_choices()
 
     def _say_choices(self) -> bool:
-        """Say what is still in question of a date, a place or a name. Returns whether there are choices to take."""
+        """Say what is still in question of a date, a place or a name. Returns whether it waits for an
+        answer: a choice, or when that was."""
         question = open_question(self.sitting, self.record, self.prompt)
         for line in choice_lines(question) if question is not None else ():
             self.say(line)
@@ -146,7 +147,7 @@ class Plain:
             people = [asked for asked in open_people(self.sitting, self.record) if not asked.asked_before]
             for line in person_lines(people):
                 self.say(line)
-        return question is not None and bool(question.names)
+        return question is not None and (bool(question.names) or isinstance(question, OpenDate))
 
     def read_again(self) -> None:
         """Read the item's record again after a change, for this sitting and for the teller's page."""
@@ -166,8 +167,8 @@ class Plain:
                 self.not_known("")
             elif words.casefold() in ALONE:
                 self.say(f"Did you mean .{words.casefold()}? That word alone is not kept as an answer.")
-            elif words.isascii() and words.isdigit() and self.sitting.writable and self.take_choice(int(words)):
-                pass  # it was a number of the choices said before
+            elif self.sitting.writable and (self._takes_number(words) or self._takes_date(words)):
+                pass  # it settled what was asked before
             elif words:
                 self._answer(words.removeprefix("."))
             else:
@@ -200,14 +201,39 @@ class Plain:
         elif not chooses:
             self._next_question()
 
-    def take_choice(self, number: int) -> bool:
-        """Take the choice of this number, where the question asked now is in question; False where it is not."""
-        question = open_question(self.sitting, self.record, self.prompt)
-        if question is None or not 1 <= number <= len(question.names):
+    def _takes_number(self, words: str) -> bool:
+        """Take a choice by its number, where the question asked now is in question; False where it is not. One digit
+        that no choice has is a slip of the hand, and no answer: it is said how many there are."""
+        question = open_question(self.sitting, self.record, self.prompt) if words.isascii() and words.isdigit() else None
+        if question is None or not question.names:
             return False
+        number = int(words)
+        if not 1 <= number <= len(question.names):
+            if len(words) > 1:
+                return False
+            raise WrongUse(
+                f"There {'is one choice' if len(question.names) == 1 else f'are {len(question.names)} choices'}.",
+                f"{'1 takes it' if len(question.names) == 1 else f'1 to {len(question.names)} take one'}; or say it in "
+                "other words.",
+            )
         words = choose_meant(self.sitting, self.record, question, number)
         self.read_again()
         self.say(f"Noted: {words}.")
+        self._next_question()
+        return True
+
+    def _takes_date(self, words: str) -> bool:
+        """“When was that?” with no choices: a date said in reply is when the words told were, which stay as they are;
+        False where nothing such is asked, or other words are said."""
+        question = open_question(self.sitting, self.record, self.prompt) if words else None
+        if not isinstance(question, OpenDate) or question.names:
+            return False
+        try:
+            shown = say_date(self.sitting, self.record, self.prompt, question, words)
+        except WrongUse:
+            return False
+        self.read_again()
+        self.say(f"Noted: {shown}.")
         self._next_question()
         return True
 
@@ -350,7 +376,7 @@ def choice_lines(question: OpenQuestion) -> list[str]:
     numbered = [f"{number}. {name}" for number, name in enumerate(question.names, 1)]
     if isinstance(question, OpenDate):
         how = "A number takes one; an empty line goes on; other words come in its place."
-        return [question.asks, *numbered, how] if numbered else [question.asks]
+        return [question.asks, *numbered, how] if numbered else [question.asks, "Say when; an empty line goes on."]
     if not numbered:
         return [f"“{question.view.words}” is in no list of places. .place own makes it a place of our own."]
     how = "A number takes one; .place near 1: somewhere near; .place own: our own; an empty line goes on."

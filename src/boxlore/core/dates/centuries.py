@@ -1,8 +1,9 @@
 """A century that was not said, where lives leave only one: “JUN 63”, told by somebody born in 1936, is no June 1863.
 
 A picture is of no time before one of the people in it was born; and whoever tells of it has known nobody who was in a
-picture a whole lifetime, seventy years, before her own birth (common practice, no source). Lives that leave several
-centuries, or none but another than that of most photographs, settle nothing: it is asked.
+picture a whole lifetime, seventy years, before her own birth, nor, where the generation before her is known, before the
+first of the family was born (common practice, no source). Lives that leave several centuries, or none but another than
+that of most photographs, settle nothing: it is asked.
 """
 
 from boxlore.core.dates import edtf as standard
@@ -14,7 +15,7 @@ FIRST_PORTRAITS = 1840
 """An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
 daguerreotype was published in August 1839; from memory)."""
 
-LIFETIME = 70
+LIFETIME, A_GENERATION = 70, 16
 
 
 def settle_century(date: Partial, context: DateContext) -> None:
@@ -44,6 +45,8 @@ def _first_year(context: DateContext) -> int:
     born = [year for birth in context.pictured.values() if (year := _year_of_birth(birth))]
     if context.narrator and (year := _year_of_birth(context.narrator)):
         born.append(year - LIFETIME)
+        if 0 < context.eldest <= year - A_GENERATION:
+            born.append(context.eldest)
     return max(FIRST_PORTRAITS, *born) if born else 0
 
 

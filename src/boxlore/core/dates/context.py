@@ -17,7 +17,8 @@ class DateContext:
     `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
     where one is not known; `births` and `deaths` are by folded name. `whole`: what lies at a distance is the whole
     stretch up to there. `perhaps`: one of `events` is only perhaps meant, so that all words must go with it.
-    `language`: the code of the collection's, empty where it is not known.
+    `language`: the code of the collection's, empty where it is not known. `eldest`: the year in which the first of the
+    family was born, 0 where that is not known.
     """
 
     text: str
@@ -34,6 +35,7 @@ class DateContext:
     language: str
     whole: bool = False
     perhaps: bool = False
+    eldest: int = 0
 
     def season_code(self, season: int) -> int:
         """EDTF's code of a season as it was said (21-24): one of the south is 29-32."""

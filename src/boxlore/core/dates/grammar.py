@@ -228,10 +228,11 @@ class Grammar(Distances):
             marks.append(self._last_mark)
             return True
         if years := _YEAR_BESIDE.get(kind) or self._year_beside():
-            is_doubted = self.kinds[self.at + 1] == "doubt"
+            told = self.senses[self.at].value if kind in _YEAR_BESIDE else None
+            is_doubted = told == "doubted one" if told else self.kinds[self.at + 1] == "doubt"
             self.at += 1 if kind in _YEAR_BESIDE else 3 + is_doubted
             joins.append("or")
-            items.append(Expression("one", [a_year_on(items[-1], years)]))
+            items.append(Expression("one", [a_year_on(items[-1], years, next_to_it=bool(told))]))
             items[-1].mark(DOUBT if is_doubted else 0)
             marks.append(0)
             return True

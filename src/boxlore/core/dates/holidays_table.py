@@ -603,6 +603,14 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("first night of hanukkah", "first night of chanukah"), "", 1000, 0, ("hebrew", 9, 24, 1), "the evening before 25 Kislev"),
     (("seder night", "first seder", "seder"), "", 1000, 0, ("hebrew", 1, 14, 1), "the evening before 15 Nisan"),
     ((*_holidays_of("easter"), "osterferien", "vacances de pâques", "paasvakantie", "påskeferien", "påsklovet"), "", 1583, 0, ("easter span", -7, 7), "a week before and after (common practice, no source)"),
+    (("easter days",), "", 1583, 0, ("easter span", 0, 1), "Easter Sunday and Monday"),
+    (("whit days",), "", 1583, 0, ("easter span", 49, 50), "Whit Sunday and Monday"),
+    (("long easter weekend",), "", 1583, 0, ("easter span", -2, 1), "Good Friday to Easter Monday"),
+    (("long whit weekend",), "", 1583, 0, ("easter span", 48, 50), "the Saturday before Whit Sunday to Whit Monday"),
+    (("christmas eve to boxing day",), "", 0, 0, ("span", 12, 24, 12, 26), "the three days"),
+    (("soviet may holidays",), "", 1965, 0, ("span", 5, 1, 5, 9), "1 and 2 May, and Victory Day, free from 1965 on (from memory)"),
+    (("soviet may holidays",), "", 1918, 1964, ("span", 5, 1, 5, 2), "1 and 2 May were free (from memory)"),
+    (("soviet november holidays",), "", 1918, 0, ("span", 11, 7, 11, 8), "7 and 8 November were free (from memory)"),
     (("näärid", "uusaasta"), "EE", 0, 0, ("fixed", 1, 1), _EE_ACT + ", § 2"),
 )  # fmt: skip
 

@@ -132,6 +132,9 @@ PREFIXES = {"early_prefix": "early", "mid_prefix": "mid", "late_prefix": "late"}
 MEASURES = ("m", "km", "cm", "mm", "kg", "g", "ha")
 """Symbols of measures (the International System of Units; the hectare is accepted with it)."""
 
+THE_ONE_BESIDE = {"one_before": -1, "one_after": 1}
+"""Rows of words for the one next to what was told (“or the one before”), and the years to it."""
+
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
 
@@ -280,7 +283,7 @@ def _entries(language: Language) -> Iterator[Entry]:
     yield from ((words, "season_part", value) for words, value in of_seasons.items())
     finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
     for key, words in language.words.items():
-        if key == OF_A_STRETCH or key in PREFIXES:
+        if key == OF_A_STRETCH or key in PREFIXES or key in THE_ONE_BESIDE:
             continue
         kind, value = _SENSE_OF[key]
         for form in words.split("|"):
@@ -289,6 +292,7 @@ def _entries(language: Language) -> Iterator[Entry]:
             if key in FINER or form not in finer or FINER[finer[form]][0] != kind:
                 yield form, kind, value
     yield from _perhaps_beyond(language)
+    yield from _or_the_one_beside(language)
     for side in ("before", "after"):
         yield from ((form, side, "just") for form in _just_beside_a_verb(language, side) if form not in finer)
     for kind, numbered in (("number", language.numbers), ("ordinal_word", language.ordinals)):
@@ -371,6 +375,31 @@ def _perhaps_beyond(language: Language) -> Iterator[Entry]:
         yield from ((f"{doubt} {side}", kind, None) for doubt in doubts for side in sides)
         if kind in BEYOND:
             yield from ((side, BEYOND[kind], None) for side in sides)
+
+
+def _or_the_one_beside(language: Language) -> Iterator[Entry]:
+    """“Or the one before”, “or perhaps the one after”: of two words or more, since one alone may stand before a noun
+    (“or the following summer”)."""
+    doubts = [form for form in language.words.get("doubt", "").split("|") if " " not in form]
+    for row, kind in (("one_before", "or_year_before"), ("one_after", "or_year_after")):
+        forms = [form for form in language.words.get(row, "").split("|") if " " in form]
+        for join in language.words.get("or", "").split("|"):
+            yield from ((f"{join} {form}", kind, "one") for form in forms)
+            if " " not in join:
+                yield from ((f"{join} {doubt} {form}", kind, "doubted one") for form in forms[:2] for doubt in doubts)
+
+
+@cache
+def the_one_beside() -> Mapping[str, int]:
+    """The words for the one next to what was told, with the years to it, the longest first."""
+    rows = (
+        (form, years)
+        for language in LANGUAGES
+        for row, years in THE_ONE_BESIDE.items()
+        for form in language.words.get(row, "").split("|")
+        if form
+    )
+    return dict(sorted(rows, key=lambda row: -len(row[0])))
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

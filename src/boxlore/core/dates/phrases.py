@@ -15,6 +15,7 @@ from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
+from boxlore.core.dates.unread_words import is_said_without_a_side
 from boxlore.core.dates.told_whole import in_full, with_all_told
 
 READER_VERSION = "dates 2"
@@ -52,7 +53,8 @@ class KnownDates:
     people in the picture by name, with their births (empty where one is not known); the year in which it is
     told; by folded words the events that they may mean, which is asked about; the year before which there is no
     date of a picture, 0 for dates of lives; the deaths of those of `births`, where they are known; and by a pet form
-    who may be meant by it, which is asked about: the name and the birth."""
+    who may be meant by it, which is asked about: the name and the birth; and the year in which the first of the family
+    was born, 0 where that is not known."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
@@ -63,6 +65,7 @@ class KnownDates:
     first_year: int = FIRST_PHOTOGRAPH
     deaths: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     likely: MappingProxyType[str, tuple[str, str]] = field(default_factory=lambda: MappingProxyType({}))
+    eldest: int = 0
 
 
 NOTHING_KNOWN = KnownDates()
@@ -75,6 +78,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     context = DateContext(
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths, settings.language,
+        eldest=known.eldest,
     )  # fmt: skip
     own = _own(known) if known.births or known.events else None
     outcome = _as_whole(understood(context.text, context, own), context, own)
@@ -109,11 +113,18 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
         return None  # most
     told = PIECE.findall(_plain(context.text))
     offered = tuple(text for text in offered if not text.startswith("XXXX"))  # an open year says less than an event
-    within = [words for words in known.perhaps if _holds(told, PIECE.findall(_plain(words)))]
+    sure = [PIECE.findall(_plain(words)) for words in known.events]
+    within = [
+        words
+        for words in known.perhaps
+        if _holds(told, pieces := PIECE.findall(_plain(words)))
+        and not any(_holds(told, event) and _holds(event, pieces) for event in sure)
+    ]
     if not within:
         return None
     words = max(within, key=len)
     names: dict[str, str] = {}
+    named_alone = False
     for name, edtf in known.perhaps[words]:
         events = MappingProxyType({**known.events, words: edtf})
         leaning = replace(context, events=events, perhaps=True)
@@ -123,13 +134,18 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
         if outcome is not None and (outcome.edtf or not offered):
             for text in outcome.choices:
                 names.setdefault(text, name)
+    if not names and not offered and is_said_without_a_side(context.text, context.language):
+        names = {edtf: name for name, edtf in known.perhaps[words]}  # “on the voyage out, on the Rangiora”
+        named_alone = True
     if not names:
         return None
     *before, last = dict.fromkeys(names.values())
     which = f"{', '.join(before)} or {last}" if before else last
     ask = f"“{context.text}”: is {which} meant?"
     first, *others = [*names, *(text for text in offered if text not in names)]
-    return Outcome(None, ask, (first, *others)) if before else Outcome(standard.parsed(first), ask, tuple(others))
+    if before or named_alone:
+        return Outcome(None, ask, (first, *others))
+    return Outcome(standard.parsed(first), ask, tuple(others))
 
 
 def _of_whom_may_be_meant(context: DateContext, known: KnownDates, offered: tuple[str, ...]) -> Outcome | None:

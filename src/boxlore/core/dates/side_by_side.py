@@ -165,9 +165,12 @@ def is_year_alone(date: Partial) -> bool:
     return date.whole_year or bare
 
 
-def a_year_on(item: Expression, years: int) -> Partial:
-    """“Guy Fawkes, 1938 or the year after”: the same a year on."""
+def a_year_on(item: Expression, years: int, *, next_to_it: bool = False) -> Partial:
+    """“Guy Fawkes, 1938 or the year after”: the same a year on. The one that is `next_to_it` is so only of what comes
+    once a year: the one before a Sunday in June is a week away."""
     date = item.leaves()[-1]
     if not date.year.isdigit() or item.kind != "one":
+        raise NoForm
+    if next_to_it and not (date.feast or date.season or date.whole_year):
         raise NoForm
     return date.shifted(years)

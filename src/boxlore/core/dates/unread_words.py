@@ -6,8 +6,8 @@ import re
 from boxlore.core.dates.context import DateContext, Outcome
 from boxlore.core.dates.event_question import when_was
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexer import Token, lex
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, LANGUAGE_BITS, Sense
 
 _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
 """What may be the last one before the day on which it is told."""
@@ -50,6 +50,20 @@ _OLDEST = 200
 
 
 _DAY_TOLD = frozenset(("weekday", "ordinal"))
+
+
+_SIDES = frozenset(
+    "before after until since at_latest at_earliest from to between season feast month ordinal last not few day unit "
+    "weekday before_behind after_behind until_behind since_behind or_later or_earlier eve morrow today undated".split()
+)
+
+
+def is_said_without_a_side(words: str, language: str) -> bool:
+    """Whether words of a language may name an event and tell nothing of when it was beside that: “on the voyage out,
+    on the Rangiora”; the day of it is the same."""
+    own = LANGUAGE_BITS.get(language, ANY_LANGUAGE)
+    senses = (sense for token in lex(words) for sense in token.senses if sense.languages & own)
+    return not any(sense.kind in _SIDES and sense.value != "day" for sense in senses)
 
 
 def told_from(tokens: list[Token], words: str) -> Outcome | None:

@@ -113,9 +113,8 @@ def meant_by(
     told, loosely = _Told(pieces, kin, pieces), _Told(frozenset(), perhaps_kin, pieces)
     sure: dict[str, dict[str, str]] = {}
     loose: dict[str, dict[str, str]] = {}
+    events = [event for event in events if event.edtf]
     for event in events:
-        if not event.edtf:
-            continue
         event = _with_owner(event, people)
         own = _ways(event, people, narrator, told)
         _add(sure, own, pieces, event.edtf, event.name)
@@ -127,11 +126,40 @@ def meant_by(
             _add(sure, after.sure, pieces, after.edtf, after.name)
             _add(loose, after.perhaps, pieces, after.edtf, after.name)
     alone = {way: next(iter(dates)) for way, dates in sure.items() if len(dates) == 1}
+    alone |= {way: edtf for way, edtf in _by_its_name(loose, events, pieces).items() if way not in sure}
     several = {**loose, **sure}
     perhaps = {
         way: tuple((name, edtf) for edtf, name in dates.items()) for way, dates in several.items() if way not in alone
     }
     return MappingProxyType(alone), MappingProxyType(perhaps)
+
+
+def _by_its_name(
+    loose: Mapping[str, Mapping[str, str]], events: Sequence[FamilyEvent], pieces: frozenset[str]
+) -> Mapping[str, str]:
+    """The phrases for the only wedding that is known, where the words tell all of its name in whatever form: `pärast
+    meie pulmi` of `meie pulmad`, but not “the wedding” of “our wedding”."""
+    weddings = [event for event in events if (kind_of(event.name) if event.kind == "other" else event.kind) == "marriage"]
+    if len({event.edtf for event in weddings}) != 1 or not weddings[0].own:
+        return {}
+    *owners, noun = sorted(_pieces(bare(weddings[0].name)), key=lambda piece: piece in ALONE["marriage"])
+    of_ours = [owner for owner in owners if owner not in _ARTICLES]
+    alike = all(_are_forms(owner, OURS) and _are_forms(owner, pieces) for owner in of_ours)
+    if noun not in ALONE["marriage"] or not alike:
+        return {}
+    return {
+        way: weddings[0].edtf
+        for way, dates in loose.items()
+        if [*dates] == [weddings[0].edtf] and (_are_forms(noun, _pieces(way)) or {*_pieces(way)} & {*ALONE["marriage"]})
+    }
+
+
+def _are_forms(word: str, others: Iterable[str]) -> bool:
+    """Whether a word has another form, or itself, among others: `nasz` and `naszym`, `nosso` and `nossas`."""
+    return any(other[:3] == word[:3] for other in others)
+
+
+_ARTICLES = frozenset("the il o la le det den".split())
 
 
 def _with_owner(event: FamilyEvent, people: Mapping[str, Person]) -> FamilyEvent:

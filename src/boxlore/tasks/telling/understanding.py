@@ -62,6 +62,7 @@ class Understanding:
         self._used: ToldPlaces | None = None
         self._named: tuple[Registry, KnownNames] = Registry(), KnownNames()
         self._by_name: tuple[Registry, ByName] = Registry(), {}
+        self._eldest: tuple[Registry, int] = Registry(), 0
 
     @property
     def gazetteer(self) -> Gazetteer | None:
@@ -113,8 +114,9 @@ class Understanding:
             born = birth_of(self._collection.people().get(around.narrator)) if around.narrator else ""
             if born or lives:
                 known = phrases.KnownDates(
-                    narrator=born, pictured=lives, this_year=self._this_year, first_year=around.first_year
-                )
+                    narrator=born, pictured=lives, this_year=self._this_year, first_year=around.first_year,
+                    eldest=self._first_birth(),
+                )  # fmt: skip
                 read = phrases.read(words, settings, known)
         return read, settings
 
@@ -153,8 +155,16 @@ class Understanding:
         likely = self._by_pet_forms(words, births)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
-            self._this_year, perhaps, around.first_year, _single(deaths), likely,
+            self._this_year, perhaps, around.first_year, _single(deaths), likely, self._first_birth(),
         )  # fmt: skip
+
+    def _first_birth(self) -> int:
+        """The year in which the first of the family was born, as far as it is told; 0 where no birth is."""
+        people = self._collection.people()
+        if self._eldest[0] is not people:
+            years = [year for person in people.values() if person.born and (year := person.born.first_year)]
+            self._eldest = people, min(years, default=0)
+        return self._eldest[1]
 
     def _by_pet_forms(self, words: str, births: Mapping[str, set[str]]) -> MappingProxyType[str, tuple[str, str]]:
         """By each pet form among the words, in the dative too, the one known name behind it, and the birth."""

@@ -77,6 +77,8 @@ CZECH = Language(
         "measured": "metrů|korun|lidí|kč|m n m|osob",
         "or_year_after": "nebo o rok později|nebo rok poté|nebo následující rok|či o rok později|nebo rok nato",
         "or_year_before": "nebo o rok dříve|nebo rok předtím|nebo předchozí rok|či o rok dříve",
+        "one_before": "předchozí|minulé",
+        "one_after": "následující|další",
         "possessive": "můj|moje|mých|mým|mé|moji|mými|její|jeho|svých|svým|jejích|jejím",
         "at_years": "v|ve",
         "when": "kdy|ve kterém|když|tenkrát když|jak",
@@ -216,6 +218,8 @@ CZECH = Language(
         "st george's day": "svatého jiří|na svatého jiří",
         "st peter and paul": "petra a pavla|svatých petra a pavla",
         "st cyril and methodius": "cyrila a metoděje|svatých cyrila a metoděje",
+        "christmas days": "vánoční svátky|vánočních svátků|vánočními svátky|vánočních svátcích",
+        "easter days": "velikonoční svátky|velikonočních svátků|velikonočních svátcích",
     },
     feast_days={
         "advent": "neděle adventní|adventní neděle|neděli adventní|adventní neděli",

@@ -116,6 +116,8 @@ ENGLISH = Language(
         "measured": "scale|th scale|cc|hp|ft|feet|foot|metres|meters|metre|km|miles|yards|kg|lbs|lb|pounds|men|souls|guineas|shillings|acres|tons|dollars|cents|sheep|sec|secs|seconds|mins|minutes|hrs|inches|inch|yds|cwt|oz|gallons|pints|mph",
         "or_year_after": "or the year following|or the next year|or the following year|or a year later|or one year later|or the year after that|or the next|or the year later",
         "or_year_before": "or the previous year|or a year earlier|or the year before that|or one year earlier|or a year before",
+        "one_before": "the one before|the one before that|the previous one|the one previous|the one prior",
+        "one_after": "the one after|the one after that|the one following|the following one|the next one",
         "street": "street|road|avenue|lane|drive|terrace|crescent|boulevard|parade|close",
         "night_to": "in the night to|the night to|night to|during the night to|on the night to",
         "when": "when|the time|the time when",

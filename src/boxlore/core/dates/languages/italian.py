@@ -77,6 +77,8 @@ ITALIAN = Language(
         "fortnight": "quindici giorni|una quindicina di giorni",
         "or_year_after": "o l'anno dopo|o l'anno seguente|o l'anno successivo|o un anno dopo|o un anno più tardi",
         "or_year_before": "o l'anno prima|o l'anno precedente|o un anno prima",
+        "one_before": "quello prima|quella prima|quello di prima|precedente",
+        "one_after": "quello dopo|quella dopo|successivo|successiva|seguente",
         "when": "in cui|quando",
         "was": "ha|avrò avuto|avrei avuto|dovevo avere|aveva|avevo|compiva|compì|ho compiuto|compivo|ha compiuto|compiuto",
         "aged": "all'età di|di età",
@@ -207,6 +209,7 @@ ITALIAN = Language(
         "nativity of mary": "natività di maria",
         "st anthony's day": "sant'antonio di padova",
         "italian mother's day": "festa della mamma",
+        "easter days": "feste pasquali|feste di pasqua|le feste di pasqua|festività pasquali",
     },
     fractions={"half": "metà", "quarter": "quarto|trimestre", "third": "terzo"},
     age_decades={

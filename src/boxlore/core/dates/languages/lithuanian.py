@@ -87,6 +87,8 @@ LITHUANIAN = Language(
         "night_to": "naktį į|nakties į",
         "or_year_after": "arba metais vėliau|ar metais vėliau|arba kitais metais|ar kitais metais",
         "or_year_before": "arba metais anksčiau|ar metais anksčiau|arba praėjusiais metais",
+        "one_before": "ankstesnės|ankstesnė|ankstesnis|praėjusios",
+        "one_after": "kitos|sekančios|kita",
         "possessive": "mano|jos|savo",
         "when": "kuriais|kai|kada|tuomet kai",
         "was": "buvo|suėjo|sukako|buvau|tapo",
@@ -220,6 +222,8 @@ LITHUANIAN = Language(
         "st james's day": "šv jokūbas|jokūbinės",
         "st anthony's day": "per antanines",
         "st anne's day": "oninės|per onines",
+        "christmas days": "kalėdų šventės|kalėdų šventes|kalėdų švenčių",
+        "easter days": "velykų šventės|velykų šventes",
     },
     age_endings="metis|metė|mečio|metes|metę",
     fractions={

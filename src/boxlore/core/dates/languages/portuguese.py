@@ -81,6 +81,8 @@ PORTUGUESE = Language(
         "fortnight": "quinze dias|quinzena|uma quinzena",
         "or_year_after": "ou no ano seguinte|ou o ano seguinte|ou um ano depois|ou um ano mais tarde",
         "or_year_before": "ou no ano anterior|ou o ano anterior|ou um ano antes",
+        "one_before": "o de antes|a de antes|anterior",
+        "one_after": "o de depois|a de depois|seguinte",
         "when": "em que|quando",
         "was": "teria|devia ter|tinha|fez|fiz|completou|completei|fazia|faziam",
         "at_years": "aos|com",
@@ -172,6 +174,7 @@ PORTUGUESE = Language(
         "lent": "quaresma",
         "portugal day": "dia de portugal|dia de camões",
         "portuguese republic day": "implantação da república|dia da república",
+        "christmas time": "festas de natal|as festas de natal|festas natalícias|quadra natalícia|época de natal",
     },
     fractions={"half": "metade|met", "quarter": "quarto|quartel|trimestre", "third": "terço"},
     age_decades={
