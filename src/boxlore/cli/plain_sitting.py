@@ -204,7 +204,9 @@ class Plain:
     def _takes_number(self, words: str) -> bool:
         """Take a choice by its number, where the question asked now is in question; False where it is not. One digit
         that no choice has is a slip of the hand, and no answer: it is said how many there are."""
-        question = open_question(self.sitting, self.record, self.prompt) if words.isascii() and words.isdigit() else None
+        question = (
+            open_question(self.sitting, self.record, self.prompt) if words.isascii() and words.isdigit() else None
+        )
         if question is None or not question.names:
             return False
         number = int(words)

@@ -465,7 +465,7 @@ BESIDE = ("{}, {} 1953", "{1} 1953, {0}", "{} 1953, {}", "{}, 12 {} 1953")
 
 def test_a_month_that_is_told_is_never_lost_in_silence() -> None:
     """Beside every fifth feast of the table, seasons and more: what asks nothing lies within the month and the day that
-    were told, but for the night between two years, which is of both."""
+    were told, but for the night between two years, which is of both, and is told by the second of them."""
     lost = []
     things = [*sorted(HOLIDAY_NAMES)[::5], "summer holidays", "first day of school", "spring", "summer", "winter"]
     for number, thing in enumerate(things):
@@ -473,7 +473,7 @@ def test_a_month_that_is_told_is_never_lost_in_silence() -> None:
             month = (number * 5 + len(thing)) % 12 + 1
             said = form.format(thing, MONTHS[month - 1])
             reading = read(said, PhraseSettings(order="dmy"))
-            if reading.edtf is None or reading.ask or reading.edtf.text.endswith("-01-01"):
+            if reading.edtf is None or reading.ask or reading.edtf.text.endswith(("-01-01", "1952-12-31")):
                 continue
             first, last = reading.earliest, reading.latest
             day = 12 if "12" in said else 0

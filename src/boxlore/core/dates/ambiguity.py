@@ -53,9 +53,9 @@ from boxlore.core.dates.republican import republican_day
 from boxlore.core.dates.short_years import with_spoken_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
-from boxlore.core.dates.stamped import as_printed, in_plain_words
+from boxlore.core.dates.stamped import as_printed, in_plain_words, with_its_century
 from boxlore.core.dates.tails import where_a_tail_begins
-from boxlore.core.dates.told_apart import named_behind
+from boxlore.core.dates.told_apart import ends_with_the_one_beside, named_behind
 from boxlore.core.dates.tolerances import give_or_take, spread, within
 from boxlore.core.dates.unread_words import asked_for_event, so_long_ago, told_from
 from boxlore.core.dates.word_order import YEARS_TOLD
@@ -110,6 +110,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return understood(told, context, own)
         if not words:
             return None
+    if "•" in words or "·" in words:
+        words = with_its_century(words)
     if (meant := as_typed(words)) != words and (slip := _mistyped(words, meant, context, own)):
         return slip
     if (not words[-1].isdigit() or "+" in words or "±" in words) and (whole := _of_whole(words, context, own)):
@@ -131,6 +133,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if "season" in kinds and kinds.isdisjoint(_HEMISPHERES) and any(map(_is_maori, tokens)):
         context = replace(context, hemisphere="south")
     outcome = decided(tokens, context)
+    if outcome and outcome.edtf and _is_limit(outcome.edtf.text) and " " in ends_with_the_one_beside(words):
+        outcome = None  # “summer 1947, I’d say the one before”
     if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
         return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”
     if outcome and outcome.edtf:
@@ -165,6 +169,11 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         or (_of_somebody(tokens, context) if context.perhaps else None)
         or _proposed(tokens, words, context, own)
     )
+
+
+def _is_limit(text: str) -> bool:
+    """Whether EDTF is one of all the days before or after one."""
+    return text[0] == "[" and (text.startswith("[..") or text.endswith("..]"))
 
 
 def _of_somebody(tokens: list[Token], context: DateContext) -> Outcome | None:

@@ -53,8 +53,8 @@ class Distances(Operands):
         loose = self.kinds[self.at + 1] == "about_behind"  # “a year or so after we moved”
         beside = self.at + (2 if told_exactly or loose else 1)
         sense, side = self.senses[self.at], self._side(beside)
-        if sense.kind == "unit" and count and not side:
-            return self._counted_behind(begin, beside, str(sense.value), count)
+        if sense.kind == "unit" and not side and (count or sense.value in _COUNTED):  # `vuosi häiden jälkeen`
+            return self._counted_behind(begin, beside, str(sense.value), count or 1)
         if not side or sense.kind not in ("unit", "season", "weekday"):
             self.at = begin
             return None
@@ -125,6 +125,9 @@ class Distances(Operands):
         if kinds[begin] == "unit":
             most_at = begin + (2 if joined else 1)
             least, unit_at, behind = 1, begin, most_at + 1
+        elif kinds[begin] == "between" and kinds[begin + 1] == "day" and kinds[begin + 2] in ("and", *_OF_TWO_COUNTS):
+            most_at, unit_at, behind = begin + 3, begin + 4, begin + 5
+            least = senses[begin + 1].value[0]  # type: ignore[index]  # as below
         elif kinds[begin] == "or":
             most_at = begin + 1
             least, unit_at, behind = 1, begin + 2, begin + 3
@@ -141,13 +144,13 @@ class Distances(Operands):
 
     def _counted_behind(self, begin: int, at: int, unit: str, count: int) -> Expression | None:
         """`kaksi vuotta tulipalon jälkeen`, `két évvel a tűz után`: the side stands behind what it is beside."""
-        if self.kinds[at] in ("event", "feast", "span") and self.kinds[at + 1] in _SIDE_BEHIND:
+        if self.kinds[at] in ("event", "feast", "span"):
             self.at = at
             anchor = self._operand()
-            side = _SIDE_BEHIND[self.kinds[self.at]]
-            self.at += 1
-            distance = Distance(side, unit.removesuffix("s"), count, event=bool(anchor.event))
-            return Expression("near", [anchor], distance=distance)
+            if side := _SIDE_BEHIND.get(self.kinds[self.at], 0):
+                self.at += 1
+                distance = Distance(side, unit.removesuffix("s"), count, event=bool(anchor.event))
+                return Expression("near", [anchor], distance=distance)
         self.at = begin
         return None
 

@@ -70,6 +70,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
             return _asked((text[:4], text), context)
         if text[4:7] == "-11" and _TEAM.search(told):
             return _asked((text[:4], text), context)
+        if len(text) == _A_DAY and told[-1].isdigit() and told[0].isalpha() and _YEAR_BEFORE_A_NUMBER.fullmatch(told):
+            return _asked((text[:7], text), context)
         everyday = _EVERYDAY.get(context.language) if len(text) == _A_MONTH else None
         if everyday and not everyday.isdisjoint(_WORDS.findall(told.casefold())):
             return _asked((text[:4], text), context)
@@ -88,6 +90,10 @@ _A_MONTH = len("1948-10")
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
     return Outcome(None, which_is_meant(choices, context), choices)
 
+
+_YEAR_BEFORE_A_NUMBER = re.compile(r"[^\W\d_]{3,9}\.?[ .·•*-]+'?(?:19)?(?:3[2-9]|[4-9]\d)[ .·•*-]+\d{1,2}")
+"""`JUL • 58 • 4`: nobody tells the day behind the year, so that it may be a number of the print."""
+_A_DAY = len("1958-07-04")
 
 _LETTER_OF_LAB = re.compile(r"(?P<date>.*\d)[ .·•*-]+[A-Z]", re.ASCII)
 _MONTH_OR_DAY = re.compile(r"\d{4}-(?:0\d|1[0-2])(?:-\d\d)?")

@@ -335,7 +335,9 @@ class Grammar(Distances):
             mark = self._marks()
             kind = self.kinds[self.at]
         self._first_mark, self._last_mark = mark, 0
-        if kind == "between":
+        if kind == "between" and (some := self._some_away()):  # “between ten and fifteen years before the war”
+            item = some
+        elif kind == "between":
             self.at += 1
             item = self._range("between", ("and", "or", "until", *_TO))
         elif kind in ("from", "since") and (spanned := self._from()) is not None:

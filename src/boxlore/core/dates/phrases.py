@@ -15,8 +15,8 @@ from boxlore.core.dates.context import DateContext, Life, Outcome
 from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
-from boxlore.core.dates.unread_words import is_said_without_a_side
 from boxlore.core.dates.told_whole import in_full, with_all_told
+from boxlore.core.dates.unread_words import is_said_without_a_side
 
 READER_VERSION = "dates 2"
 

@@ -72,6 +72,8 @@ _STREET = frozenset(("street",))
 _STREET_OF = frozenset(("street_of",))
 _OF_ITS_NAME = frozenset(("day", "ordinal", "from", "noise"))
 _MONTH = frozenset(("month",))
+_DASH, _COMMA = frozenset(("dash",)), frozenset(("comma",))
+_FLOOR = frozenset(("day", "ordinal"))
 _COUNTING = _NUMBERED | _MEASURED | _STREET | _STREET_OF
 _NUMBERS = frozenset(("year", "day", "short", "dates", "years", "decade_digits"))
 
@@ -201,7 +203,7 @@ def _without_counted(tokens: list[Token], words: str) -> list[Token]:
         if token.is_any(_STREET):
             kept = _without_number_of_house(kept, at)
         if token.is_any(_STREET_OF):
-            kept = _without_day_of_street(kept, at)
+            kept = _without_number_in_street(_without_day_of_street(kept, at), at)
         if token.is_any(_NUMBERED):
             kept = _without_number_behind(kept, at)
     return kept
@@ -211,13 +213,19 @@ def _without_number_behind(tokens: list[Token], at: int) -> list[Token]:
     """“No. 1936”, “Tel. Shipley 1938”, “car reg. MAY 53”."""
     which = next(sense.value for sense in tokens[at].senses if sense.kind == "numbered")
     following = at + 1
-    while which == "exchange" and following < len(tokens) and tokens[following].senses[0].kind == "name":
+    while which == "exchange" and following < len(tokens) and _is_of_an_exchange(tokens, following, at):
         following += 1
     counted = _NUMBERS | _MONTH if which == "plate" else _NUMBERS
     last = following
     while last < len(tokens) and tokens[last].is_any(counted):
         last += 1
     return [*tokens[:following], *map(_as_name, tokens[following:last]), *tokens[last:]]
+
+
+def _is_of_an_exchange(tokens: list[Token], place: int, word: int) -> bool:
+    """Whether a name, or a dash behind one, stands before a telephone's number: “Tel. Shipley 1938”, “437-1952”."""
+    is_dash = place > word + 1 and tokens[place].is_any(_DASH)
+    return is_dash or tokens[place].senses[0].kind == "name"
 
 
 def _without_number_of_house(tokens: list[Token], street: int) -> list[Token]:
@@ -238,6 +246,20 @@ def _without_day_of_street(tokens: list[Token], street: int) -> list[Token]:
     if last == street + 1 or last == len(tokens) or not tokens[last].is_any(_MONTH):
         return tokens
     return [*tokens[: street + 1], *map(_as_name, tokens[street + 1 : last + 1]), *tokens[last + 1 :]]
+
+
+def _without_number_in_street(tokens: list[Token], street: int) -> list[Token]:
+    """“Calle Mayor 1936, 2º izq.”: a number behind the name of a street, where that of a floor or a door follows."""
+    at = street + 1
+    while at < len(tokens) and (tokens[at].senses[0].kind == "name" or tokens[at].kinds <= _OF_ITS_NAME):
+        at += 1
+    behind = tokens[at + 1 : at + 4]
+    if at == street + 1 or len(behind) < 3 or not tokens[at].is_any(_NUMBERS):
+        return tokens
+    comma, floor, door = behind
+    if not (comma.is_any(_COMMA) and floor.is_any(_FLOOR) and door.senses[0].kind == "name"):
+        return tokens
+    return [*tokens[:at], _as_name(tokens[at]), comma, _as_name(floor), *tokens[at + 3 :]]
 
 
 def _as_name(token: Token) -> Token:

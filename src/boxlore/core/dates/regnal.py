@@ -31,7 +31,9 @@ _REGNAL = re.compile(
 )
 
 
-_ERA_FASCISTA = re.compile(r"(?:anno |a\. ?)?([ivx]{1,5}|[0-9]{1,2})\.? (?:e\. ?f\.?|era fascista)", re.IGNORECASE)
+_ERA_FASCISTA = re.compile(
+    r"(?:anno |a\. ?)?([ivx]{1,5}|[0-9]{1,2})\.? (?:e\. ?f\.?|(?:del(?:la |l['’]))?era fascista)", re.IGNORECASE
+)
 _LAST_FASCIST_YEAR = 21
 _BESIDE = re.compile(
     r"(?P<date>.*?(?P<year>\d{4})?)[ ,(–—-]+"

@@ -178,13 +178,26 @@ def one_mended(tokens: list[Token], words: str, language: int) -> tuple[str, str
             continue
         for word in _known_words_near(slip.lower()):
             for sense in trie().following[word].senses:
-                is_long = sense.kind != "month" or len(slip) >= FEWEST_LETTERS_OF_A_MONTH  # “ferry” is no “Febry”
+                is_long = (
+                    sense.kind != "month"
+                    or len(slip) >= FEWEST_LETTERS_OF_A_MONTH
+                    or _is_between_numbers(tokens, token)
+                )  # “ferry” is no “Febry”
                 if is_long and sense.kind in _DATED and (not said or sense.languages & said):
                     text = f"{words[: token.start]}{word}{words[token.end :]}"
                     mended.setdefault((token.start, sense.kind, sense.value), (text, slip))
     return next(iter(mended.values())) if len(mended) == 1 else ("", "")
 
 
+def _is_between_numbers(tokens: list[Token], token: Token) -> bool:
+    """“The 3rd of agust 1937”: whether a word stands between a day and a year."""
+    at = next(place for place, other in enumerate(tokens) if other is token)
+    before = [other for other in tokens[:at] if not other.is_any(_NOISE)][-1:]
+    behind = [other for other in tokens[at + 1 :] if not other.is_any(_NOISE)][:1]
+    return any(other.is_any(_DAY) for other in before) and any(other.is_any(_YEAR_TOLD) for other in behind)
+
+
+_NOISE, _DAY, _YEAR_TOLD = frozenset(("noise", "comma")), frozenset(("day", "ordinal")), frozenset(("year", "short"))
 _DATED = frozenset(("month", "weekday", "season", "feast"))
 
 

@@ -66,6 +66,15 @@ def in_plain_words(words: str) -> str:
     return _latin_day(match) if match else ""
 
 
+_PRINTED_CENTURY = re.compile(r"(?P<month>(?<![^\W\d_])[^\W\d_]{3,4}\.? ?[•·] ?)'?(?P<year>[4-9]\d)(?![\d'])")
+
+
+def with_its_century(words: str) -> str:
+    """`MAR • 64` with the year in full: a month and a year with such a dot between them are printed on the border of a
+    picture by the laboratories of the twentieth century (from memory)."""
+    return _PRINTED_CENTURY.sub(r"\g<month>19\g<year>", words)
+
+
 _YEAR_APART = re.compile(r"1 ?[89] ?\d ?\d")
 
 

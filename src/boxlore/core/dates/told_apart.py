@@ -7,11 +7,15 @@ it. Nothing here is a reading: it is all offered in a question.
 
 import itertools
 from collections.abc import Callable
+from dataclasses import replace
+from functools import cache
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.calendars import to_number
 from boxlore.core.dates.context import qualified
+from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.lexer import Token, lex
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexicon import Sense, the_one_beside
 
 Dates = Callable[[list[Token]], tuple[str, ...]]
 """What words come to, and what else they may mean, as EDTF."""
@@ -69,6 +73,12 @@ def named_behind(tokens: list[Token], words: str) -> str:
     empty where they make none."""
     for (first, last), (begin, end) in itertools.pairwise(between_commas(tokens)):
         feasts = [token for token in tokens[first:last] if token.is_any(_FEAST)]
+        while feasts and begin < end and tokens[begin].is_any(_NOISE):
+            begin += 1
+        if len(feasts) == 1 and begin < end:  # “New Year’s Eve, the one going into 1960”
+            joined = f"{words[feasts[0].start : feasts[0].end]} {words[tokens[begin].start :]}"
+            if lex(joined)[0].end > feasts[0].end - feasts[0].start:
+                return f"{words[: feasts[0].start]}{joined}"
         for which in tokens[begin:end] if len(feasts) == 1 else ():
             if which.senses[0].kind == "name":
                 name = f"{words[which.start : which.end]} {words[feasts[0].start : feasts[0].end]}"
@@ -79,6 +89,63 @@ def named_behind(tokens: list[Token], words: str) -> str:
 
 
 _FEAST = frozenset(("feast",))
+
+
+def of_a_day_in_a_year(tokens: list[Token]) -> tuple[str, ...]:
+    """“Friday the 13th, 1953”: the days of that year that fit, where a day of the week stands with a number and no
+    month is told; none for other words."""
+    named = [token for token in tokens if token.kinds == _WEEKDAY and token.end - token.start > _SHORTEST_DAY]
+    days = [at for at, token in enumerate(tokens) if token.is_any(_NUMBER)]
+    years = [sense.value for token in tokens for sense in token.senses if sense.kind == "year"]
+    if len(named) != 1 or len(days) != 1 or len(years) != 1 or any(token.is_any(_OTHERWISE) for token in tokens):
+        return ()
+    weekday, value = (
+        named[0].senses[0].value,
+        next(sense.value for sense in tokens[days[0]].senses if sense.kind in _NUMBER),
+    )
+    day, year = value[0] if isinstance(value, tuple) else value, str(years[0])
+    if not isinstance(day, int) or not 1 <= day <= _LAST_DAY or not year.isdigit():
+        return ()
+    months = (month for month in range(1, 13) if day <= month_length(int(year), month))
+    return tuple(
+        f"{year}-{month:02d}-{day:02d}" for month in months if (to_number(int(year), month, day) - 1) % 7 == weekday
+    )
+
+
+_SHORTEST_DAY = 2
+"""“St” is a day of the week in Czech, and a saint or a street."""
+_WEEKDAY, _NUMBER = frozenset(("weekday",)), frozenset(("day", "ordinal"))
+_OTHERWISE = frozenset("month feast span event unit before after season".split())
+_LAST_DAY = 31
+
+
+@cache
+def _endings() -> tuple[str, ...]:
+    return tuple(f" {form}" for form in the_one_beside())
+
+
+def ends_with_the_one_beside(words: str) -> str:
+    """The words for the one next to what was told, where these end with such; else nothing."""
+    bare = words.casefold().rstrip(" .!?”’")
+    if not bare.endswith(_endings()):
+        return ""  # most
+    return next((form for form in the_one_beside() if bare.endswith(f" {form}")), "")
+
+
+def the_one_beside_it(tokens: list[Token], words: str, dates: Dates) -> tuple[str, ...]:
+    """“Xmas 1938, but Des reckons it was the one before”: what is told, a year before or after; none where the words do
+    not end so."""
+    ends = ends_with_the_one_beside(words)
+    years = [(at, sense) for at, token in enumerate(tokens) for sense in token.senses if sense.kind == "year"]
+    if not ends or len(years) != 1 or not str(years[0][1].value).isdigit():
+        return ()
+    at, year = years[0][0], int(str(years[0][1].value)) + the_one_beside()[ends]
+    first = at
+    while first and tokens[first - 1].senses[0].kind != "name" and not tokens[first - 1].is_any(_APART):
+        first -= 1
+    beside = replace(tokens[at], senses=(Sense("year", f"{year:04d}"),))
+    both = (*dates([*tokens[first:at], beside]), *dates(tokens[first : at + 1]))
+    return tuple(dict.fromkeys(text for text in both if "XXXX" not in text))
 
 
 def between_commas(tokens: list[Token]) -> list[tuple[int, int]]:

@@ -12,7 +12,7 @@ offered, nothing is changed.
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from itertools import permutations
+from itertools import chain, permutations
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
@@ -28,7 +28,8 @@ from boxlore.core.dates.proposing import MOST_CHOICES, datable, is_datable, is_t
 from boxlore.core.dates.relative import days_of
 from boxlore.core.dates.ruled_out import stretch
 from boxlore.core.dates.spelling import one_mended
-from boxlore.core.dates.told_apart import counted_behind
+from boxlore.core.dates.stamped import with_its_century
+from boxlore.core.dates.told_apart import counted_behind, named_behind, of_a_day_in_a_year, the_one_beside_it
 from boxlore.core.dates.wars_table import DAYS_OF_A_LAND
 from boxlore.core.dates.years_of_lives import of_a_life
 
@@ -70,7 +71,7 @@ class _Part(NamedTuple):
 def with_all_told(outcome: Outcome | None, context: DateContext, own: Node | None) -> Outcome | None:
     """The question with all that was told in its choices; the same one where nothing told is lost, or no more can be
     made of it."""
-    ask, words = outcome.ask or "" if outcome else "", context.text
+    ask, words = outcome.ask or "" if outcome else "", with_its_century(context.text)
     about_event = bool(ask) and bool(asked_event(ask))
     if ask and not about_event and not _OPEN.search(ask):
         return outcome
@@ -80,9 +81,14 @@ def with_all_told(outcome: Outcome | None, context: DateContext, own: Node | Non
     mended, slip = one_mended(tokens, words, LANGUAGE_BITS.get(context.language, 0))
     if mended:
         words, tokens = mended, datable(lex(mended, own), mended)
+    if outcome and (beside := the_one_beside_it(tokens, words, lambda part: _texts(part, context))):
+        choices = tuple(dict.fromkeys((*beside, *outcome.choices)))
+        return Outcome(None, which_is_meant(choices, context, outcome.unread), choices, outcome.unread)
     if len(tokens) > MOST_TOKENS or any(map(_is_denying, tokens)) or of_a_life(tokens, words):
         return outcome
     if not mended and outcome and outcome.choices and _is_one_part_alone(tokens):
+        return outcome
+    if named_behind(tokens, words):
         return outcome
     parts = _parts(_with_next_but_one(tokens), words, context)
     offered = outcome.choices if outcome else ()
@@ -100,7 +106,8 @@ def with_all_told(outcome: Outcome | None, context: DateContext, own: Node | Non
     beside_age = {text for part in parts if part.has(_YEAR) for text in part.dated} if _has_age(tokens) else set()
     better: list[str] = []
     alone: list[str] = []
-    for into, texts in ((better, _made(parts, context)), (alone, _each_alone(parts))):
+    made = chain(_made(parts, context), of_a_day_in_a_year(tokens))
+    for into, texts in ((better, made), (alone, _each_alone(parts))):
         for text in texts:
             so_far = (*told, *better, *alone)
             known = text in so_far if text in beside_age else any(_holds(text, of) for of in so_far)
@@ -238,11 +245,16 @@ def _with_years(run: list[Token], *, told_age: bool) -> list[Token]:
         return []  # one that may be a day
     short = dict(zip(days, years, strict=True))
     return [
-        replace(token, senses=(Sense("short", f"{short[at]:02d}"),)) if at in short else token
+        replace(token, senses=(Sense("short", f"{short[at]:02d}"),))
+        if at in short
+        else replace(token, senses=_OR)
+        if token.is_any(_QUERY) and at - 1 in short and at + 1 in short  # “fifty-eight? fifty-nine?”
+        else token
         for at, token in enumerate(run)
     ]
 
 
+_OR, _QUERY = (Sense("or"),), frozenset(("query",))
 _DAY = frozenset(("day",))
 _SAYING_WHEN = frozenset(("about", "about_behind", "doubt"))
 _FIRST_YEAR, _LAST_DAY, _CENTURY = 13, 31, 100

@@ -14,7 +14,9 @@ from boxlore.core.dates.plain_dates import PLAIN_ROWS
 from boxlore.core.dates.short_years import may_have_short_years
 
 _STYLES = frozenset(("old_style", "new_style"))
-_BEHIND = frozenset(("about_behind", "eve_behind", "before_behind", "after_behind", "until_behind", "since_behind"))
+_BEHIND = frozenset(
+    ("about_behind", "eve_behind", "before_behind", "after_behind", "until_behind", "since_behind", "between_behind")
+)
 _YEARS = frozenset(("year", "short"))
 _MAY_BE_YEARS = _YEARS | {"day"}
 
@@ -229,6 +231,8 @@ def _behind_the_year(words: list[PlacedKind]) -> list[PlacedKind]:
     if len(words) < 3 or words[-1].kind not in _MAY_BE_YEARS:
         return words
     at = -3 if words[-2].kind == "comma" else -2  # “7 April or thereabouts, 1941”
-    if words[at].kind not in _BEHIND or any(word.kind not in SLOTS or word.kind in _YEARS for word in words[:at]):
+    joins = ("and",) if words[at].kind == "between_behind" else ()  # `jõulude ja uusaasta vahel 1955`
+    slots = (word.kind in SLOTS or word.kind in joins for word in words[:at])
+    if words[at].kind not in _BEHIND or not all(slots) or any(word.kind in _YEARS for word in words[:at]):
         return words
     return [*words[:at], words[-1], words[at]]

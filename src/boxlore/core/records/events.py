@@ -139,7 +139,9 @@ def _by_its_name(
 ) -> Mapping[str, str]:
     """The phrases for the only wedding that is known, where the words tell all of its name in whatever form: `pärast
     meie pulmi` of `meie pulmad`, but not “the wedding” of “our wedding”."""
-    weddings = [event for event in events if (kind_of(event.name) if event.kind == "other" else event.kind) == "marriage"]
+    weddings = [
+        event for event in events if (kind_of(event.name) if event.kind == "other" else event.kind) == "marriage"
+    ]
     if len({event.edtf for event in weddings}) != 1 or not weddings[0].own:
         return {}
     *owners, noun = sorted(_pieces(bare(weddings[0].name)), key=lambda piece: piece in ALONE["marriage"])
