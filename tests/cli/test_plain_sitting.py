@@ -422,3 +422,24 @@ def test_a_place_in_question_is_taken_by_its_number_alone(collection: Collection
     sitting, said = sit(collection, ".question\n\n\n\nMilton\n2\n.quit")
     (second,) = [line[3:] for line in said if line.startswith("2. ")]
     assert f"Noted: {second}." in said and full_name(record(sitting, 1).place) == second
+
+
+def test_when_that_was_waits_for_its_answer_and_keeps_the_words_told(collection: Collection) -> None:
+    sitting, said = sit(collection, ".question\n\n\nbefore we left the mill\nFebruary 1926\nDunedin\n.quit")
+    kept = record(sitting, 1)
+    assert kept.words("date") == "before we left the mill" and kept.edtf == "1926-02"
+    assert said[said.index("Say when; an empty line goes on.") + 1] == "Noted: February 1926."
+    assert kept.words("place") == "Dunedin"
+
+
+def test_other_words_than_a_date_where_it_is_asked_when_that_was_are_told_in_its_place(collection: Collection) -> None:
+    sitting, _said = sit(collection, ".question\n\n\nbefore we left the mill\nthe pump was still there\n.quit")
+    assert record(sitting, 1).words("date") == "the pump was still there"
+
+
+def test_one_digit_that_no_choice_has_is_no_answer(collection: Collection) -> None:
+    sitting, said = sit(collection, ".question\n\n\nEaster '64\n9\n1\n.quit")
+    assert "There are 2 choices. 1 to 2 take one; or say it in other words." in said
+    assert "Noted: 29 March 1964." in said and record(sitting, 1).words("date") == "Easter '64"
+    sitting, said = sit(collection, ".question\n\n\nRuth's friend, 1931\n9\n.quit", narrator="")
+    assert "There is one choice. 1 takes it; or say it in other words." in said

@@ -9,6 +9,8 @@ from boxlore.core.dates.phrases import NOTHING_KNOWN, KnownDates, PhraseSettings
 BORN_1936 = KnownDates(narrator="1936-03-14")
 WITH_RUTH = KnownDates(pictured=MappingProxyType({"Ruth": "1930~", "Joe": ""}))
 OF_A_LIFE = KnownDates(narrator="1936-03-14", first_year=0)
+WITH_ELDERS = KnownDates(narrator="1936-03-14", eldest=1899)
+ALONE = KnownDates(narrator="1936-03-14", eldest=1930)
 LOOSE = KnownDates(narrator="[..1936]")
 
 SETTLED = [
@@ -20,6 +22,9 @@ SETTLED = [
     ("Sunday 12 June '38", BORN_1936, "1938-06-12", None),
     ("Monday 12 June '38", BORN_1936, "1938-06-12", "was a Sunday"),
     ("MAY 71", BORN_1936, "1971-05", "1971"),
+    ("MAY 71", WITH_ELDERS, "1971-05", None),
+    ("MAY 98", WITH_ELDERS, "1998-05", None),
+    ("MAY 71", ALONE, "1971-05", "1971"),
     ("summer '18", BORN_1936, "1918-22", "1918"),
     ("the 1900s", BORN_1936, "19XX", "century"),
     ("early in the century", BORN_1936, "1900~/1933~", "century"),

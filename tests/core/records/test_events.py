@@ -4,7 +4,7 @@ from types import MappingProxyType
 
 from tests.every_row import every_row
 
-from boxlore.core.dates.phrases import AS_TOLD, KnownDates, read
+from boxlore.core.dates.phrases import AS_TOLD, KnownDates, PhraseSettings, read
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent, in_order, meant_by, of_lives
@@ -200,3 +200,51 @@ def test_an_event_that_is_perhaps_meant_behind_a_name() -> None:
         reading = read(words, AS_TOLD, KnownDates(births=births, events=alone, perhaps=perhaps))
         assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, others), words
         assert reading.ask is not None, words
+    ours = FamilyEvent(id="e14", kind="marriage", names=("our wedding",), when=day("1933-11-25"))
+    alone, perhaps = meant_by("Zofia tuż przed ślubem", [ours], {}, "")
+    known = KnownDates(births=births, events=alone, perhaps=perhaps)
+    asked = [read(words, AS_TOLD, known) for words in ("Zofia tuż przed ślubem", "Zofia ślub ślub przed ślubem")]
+    assert [reading.edtf and reading.edtf.text for reading in asked] == ["[1933-10-26~..1933-11-25~]", None]
+
+
+WEDDINGS = [  # names of the weddings that are known, the words told, the reading, whether it is asked about
+    (("meie pulmad",), "kolm aastat pärast meie pulmi", "1958~", False),
+    (("nasz ślub",), "rok po naszym ślubie", "1956~", False),
+    (("mūsu kāzas",), "gadu pēc mūsu kāzām", "1956~", False),
+    (("o nosso casamento",), "um mês depois do nosso casamento", "1955-10~", False),
+    (("häät",), "vuosi häiden jälkeen", "1956~", False),
+    (("häät", "Matin häät"), "vuosi häiden jälkeen", None, True),
+    (("our wedding",), "till the wedding", "[..1955-09-17]", True),
+    (("unser Tag",), "ein Jahr nach unserer Hochzeit", "1956~", True),
+    (("Jaani pulmad",), "aasta pärast meie pulmi", "1956~", True),
+]
+
+
+@every_row(("names", "words", "edtf", "asks"), WEDDINGS)
+def test_the_only_wedding_is_meant_by_any_form_of_its_name(
+    names: tuple[str, ...], words: str, edtf: str | None, asks: bool
+) -> None:
+    events = [
+        FamilyEvent(id=f"w{at}", kind="marriage", names=(name,), when=day(f"195{5 + at}-09-17"))
+        for at, name in enumerate(names)
+    ]
+    alone, perhaps = meant_by(words, events, {}, "")
+    reading = read(words, AS_TOLD, KnownDates(events=alone, perhaps=perhaps))
+    assert (reading.edtf and reading.edtf.text, bool(reading.ask)) == (edtf, asks)
+
+
+def test_an_event_told_with_other_words_beside_it_is_offered() -> None:
+    events = [
+        FamilyEvent(id="v1", kind="voyage", names=("the voyage on the Rangiora",), when=day("1926-02/1926-03")),
+        FamilyEvent(id="v2", kind="move", names=("we moved to Kurow",), when=day("1938-08")),
+        FamilyEvent(id="v3", kind="marriage", names=("our wedding",), when=day("1952-04-19")),
+    ]
+    for words, edtf, others in (
+        ("on the voyage out, on the Rangiora", None, ("1926-02/1926-03",)),
+        ("before the voyage out, on the Rangiora", None, ()),
+        ("from when we moved to Kurow till the wedding", "1938-08/1952-04-19", ("1938-08/..",)),
+    ):
+        alone, perhaps = meant_by(words, events, {}, "")
+        reading = read(words, PhraseSettings(language="en"), KnownDates(events=alone, perhaps=perhaps))
+        assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, others), words
+        assert reading.ask
