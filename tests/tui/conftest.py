@@ -46,7 +46,7 @@ KEYS = {
     "Del": "\x1b[3~",
     "F1": "\x1bOP", "F2": "\x1bOQ", "F3": "\x1bOR", "F4": "\x1bOS", "F5": "\x1b[15~", "F6": "\x1b[17~",
     "F7": "\x1b[18~", "F8": "\x1b[19~", "F9": "\x1b[20~",
-    "^Q": "\x11", "^S": "\x13", "^Y": "\x19", "^Z": "\x1a",
+    "^P": "\x10", "^Q": "\x11", "^S": "\x13", "^Y": "\x19", "^Z": "\x1a",
 }  # fmt: skip
 """What a terminal sends (xterm control sequences, PC-style function keys)."""
 

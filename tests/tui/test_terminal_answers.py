@@ -5,15 +5,38 @@ xterm 379 and kitty 0.26 gave them here.
 """
 
 import pytest
+from tests.every_row import every_row
+from textual.events import Key
 
 from boxlore.tasks.sitting.sharp_picture import Graphics, Language
 from boxlore.tui.terminal_answers import Answers
+from boxlore.tui.terminal_driver import TypedKeys
 
 XTERM = "\x1bP>|XTerm(379)\x1b\\\x1b[?1;3;0S\x1b[?1;0;256S\x1b[?2;0;1000;1000S\x1b[6;16;8t\x1b[?63;1;2;4;6;9;15;22c"
 KITTY = "\x1b_Gi=31;OK\x1b\\\x1bP>|kitty(0.26.5)\x1b\\\x1b[6;18;9t\x1b[?62;c"
 ITERM = "\x1bP>|iTerm2 3.5.0\x1b\\\x1b[6;16;8t\x1b[?64;1;2;4;6;17;18;21;22c"  # from memory
 TMUX = "\x1bP>|tmux 3.3a\x1b\\\x1b[?1;2c"
 FEW = "\x1b[?1;0;16S\x1b[6;16;8t\x1b[?63;4c"
+
+TYPED_AHEAD = [
+    ("\x1b5", ["escape", "5"]),
+    ("\x1b=", ["escape", "equals_sign"]),
+    ("\x1bt", ["escape", "t"]),
+    ("\x1bT", ["escape", "T"]),
+    ("\x1b41", ["escape", "4", "1"]),
+    ("a\x1bõ", ["a", "escape", "õ"]),
+    ("\x1b[6~5", ["pagedown", "5"]),
+    ("\x1b\x7f", ["ctrl+w"]),
+    ("\x1b", ["escape"]),
+]
+"""What comes at once, and its keys (xterm's sequences; Esc and a letter is also what Alt and the letter send)."""
+
+
+@every_row(("sent", "keys"), TYPED_AHEAD)
+def test_esc_and_a_letter_that_come_together_are_two_keys(sent: str, keys: list[str]) -> None:
+    parser = TypedKeys()
+    assert [event.key for event in [*parser.feed(sent), *parser.feed("")] if isinstance(event, Key)] == keys
+
 
 CASES = [
     (XTERM, Graphics(Language.SIXEL, (8, 16), 256, (1000, 1000))),

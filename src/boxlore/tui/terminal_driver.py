@@ -7,8 +7,11 @@ import struct
 import termios
 import time
 from codecs import getincrementaldecoder
+from collections.abc import Iterable
 from typing import TextIO
 
+from textual import events
+from textual._ansi_sequences import ANSI_SEQUENCES_KEYS
 from textual._xterm_parser import XTermParser
 from textual.drivers.linux_driver import LinuxDriver
 from textual.message import Message
@@ -26,6 +29,20 @@ LATE = 1.0
 
 class Answered(Message):
     """The terminal has answered; posted to the app."""
+
+
+class TypedKeys(XTermParser):
+    """What is typed, as keys. Esc and a letter or digit that come together are these two, one after the other: somebody
+    who knows the menu types ahead, or the machine was busy. Textual takes them as Alt with that key, which no screen
+    here has, and which would write `∞` for a 5."""
+
+    def _sequence_to_key_events(self, sequence: str, alt: bool = False) -> Iterable[events.Key]:
+        typed = sequence if alt else sequence[1:] if sequence[:1] == "\x1b" else ""
+        is_alone = len(typed) == 1 and typed.isprintable()
+        if is_alone and (alt or isinstance(ANSI_SEQUENCES_KEYS.get(sequence), str)):
+            yield events.Key("escape", "\x1b")
+            sequence, alt = typed, False
+        yield from super()._sequence_to_key_events(sequence, alt)
 
 
 class AskingDriver(LinuxDriver):
@@ -73,7 +90,7 @@ class AskingDriver(LinuxDriver):
 
     def run_input_thread(self) -> None:
         """Read what comes from the terminal: its answers are taken out, the rest are keys."""
-        parser, answers = XTermParser(self._debug), self.answers or Answers(over=True)
+        parser, answers = TypedKeys(self._debug), self.answers or Answers(over=True)
         decode = getincrementaldecoder("utf-8")("replace").decode
         waiting = not answers.over
         with selectors.SelectSelector() as selector:

@@ -120,7 +120,10 @@ def test_a_dispute_is_settled_and_all_stays_on_record(
         async with hands_on(collection) as hands:
             await hands.press("f4", "down", "enter")
             await hands.choose("Choose which answer is used", choice)
-            assert "Settled. What the others said stays on record; a later answer opens it again." in hands.text
+            assert (
+                "Settled. What the others said stays on record. Ctrl+Z takes it back; a later answer opens it again."
+                in hands.text
+            )
             assert "disputed" not in hands.text and "left open" not in hands.text
         record = first_record(collection)
         assert not record.conflicts

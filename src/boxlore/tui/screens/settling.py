@@ -14,7 +14,7 @@ from boxlore.tui.widgets.plain_text import short
 from boxlore.tui.widgets.prompt_block import who_says
 
 BOTH, DOUBTFUL = "both", ""
-SETTLED = "Settled. What the others said stays on record; a later answer opens it again."
+SETTLED = "Settled. What the others said stays on record. Ctrl+Z takes it back; a later answer opens it again."
 WIDEST = 40
 """Letters of an answer that are shown on its line."""
 
