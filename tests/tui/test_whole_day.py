@@ -89,7 +89,7 @@ def put_right(day: Day, count: int) -> None:
 
 
 def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
-    """A printed sheet, or `every` one, the copies and a transfer, each as its form proposes it."""
+    """A printed sheet and the copies, or `every` sheet and a transfer too, each as its form proposes it."""
     of_items = f"{count} photographs", f"{count} slips", f"labels for {count} items", f"{count} photographs"
     for key, said in zip("1234", of_items, strict=True):
         day.press("⟨Esc⟩", "Hand on")
@@ -109,6 +109,11 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
     day.press("⟨Enter⟩", "Tell me about this photograph.")
     day.press("⟨Esc⟩5", "Transfer to an archive")  # typed ahead, as by somebody who knows the menu
     day.press("5", "New or empty.")
+    if not every:
+        day.press("⟨Esc⟩", "Offer to an archive")
+        day.press("⟨Esc⟩", "Keep safe")
+        day.press("⟨Esc⟩", "Tell me about this photograph.")
+        return
     day.press("⟨^S⟩", "The name search found", "Have you read who is named (names-found.csv)?")
     day.press("⟨Right⟩⟨^S⟩", f"{count} records", "Enter or Esc goes back.")
     day.press("⟨Enter⟩", "Tell me about this photograph.")
@@ -168,7 +173,7 @@ def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tu
     with pikepdf.open(collection / "print" / f"{printed[0]}.pdf") as pdf:
         assert len(pdf.pages) >= count // 6
     assert len(list((collection / "copies").rglob("*.jpg"))) == count + 1
-    assert (collection / "transfer" / "open" / "bagit.txt").is_file()
+    assert (collection / "transfer" / "open" / "bagit.txt").is_file() == (count == MANY)
 
     # the next day: three keys to where it stopped
     again = Day(terminal("-c", str(collection), HOME=str(home), columns=size[0], rows=size[1]))
