@@ -262,6 +262,18 @@ def test_the_dacs_optimum_is_there_with_the_archives_own_settings(dialect: Diale
     assert ("NZ", "PCM") in codes
 
 
+def test_whose_words_are_not_ours_are_marked_by_their_language() -> None:
+    """EAD3 1.1.1, p/@lang (ISO 639-2), @script (ISO 15924)."""
+    archive = replace(WHOLE.archive, access="Nach Anmeldung.", use="Nur privat.", language="de")
+    facts = replace(WHOLE, archive=archive, language="et", history="Nad tulid Tallinnast.", custody=("Kirstus.",))
+    findings, root = written([harbour()], facts)
+    assert not findings and published.rng("ead3/ead3.rng").validate(root)
+    marked = {p.text: p.get("lang") for p in root.iterfind(f"{E3}archdesc/{{*}}*/{E3}p") if p.get("lang")}
+    assert marked == {
+        "Nach Anmeldung.": "ger", "Nur privat.": "ger", "Kirstus.": "est", "Nad tulid Tallinnast.": "est",
+    }  # fmt: skip
+
+
 def test_a_folder_is_titled_by_what_is_in_it() -> None:
     """DACS 2.3: a devised title says what it is, and of whom or what."""
     extent = Extent(kinds=Counter({"photograph": 3, "letter": 1}), people=Counter({"d": 3, "k": 2, "l": 1, "m": 1}))

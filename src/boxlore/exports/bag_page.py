@@ -53,7 +53,7 @@ td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style
 The originals are {_text(whereabouts)}{escape(extent.lent_words)}. Made on {facts.on_day}{_for_whom(facts)}.</p>
 <p>{_text(bag.which)}</p>
 {_CLOSED if bag.is_closed else _OPEN}
-{_updated(bag.updates, withdraws=bag.withdraws)}<h2>What is here</h2><table>{rows}</table>
+{_own_words(facts)}{_updated(bag.updates, withdraws=bag.withdraws)}<h2>What is here</h2><table>{rows}</table>
 {_elsewhere(bag.others)}{_not_here(bag.left_out)}<h2>Is it whole?</h2>
 <p>This folder is a bag (BagIt 1.0, RFC 8493). Every file below <code>data/</code> is listed with its SHA-512
 in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</p>
@@ -84,6 +84,14 @@ def _text(words: str) -> str:
 
 def _for_whom(facts: CollectionFacts) -> str:
     return f" for {_text(facts.archive.repository)}" if facts.archive.repository else ""
+
+
+def _own_words(facts: CollectionFacts) -> str:
+    """What the archive itself says of access and use, in its language."""
+    archive = facts.archive
+    said = [words for words in (archive.access, archive.use) if words]
+    marked = f' lang="{escape(archive.language, quote=True)}"' if archive.language else ""
+    return f"<p>The archive says: <q{marked}>{_text(' '.join(said))}</q></p>\n" if said else ""
 
 
 def _to_whom(facts: CollectionFacts) -> str:

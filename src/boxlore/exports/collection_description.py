@@ -8,7 +8,7 @@ the description); the numbers are from memory. Nothing is said that is not known
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, heading_of, years_of
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, heading_of, years_of
 from boxlore.core.crosswalk.extent import Extent, counted_kind
 from boxlore.core.crosswalk.rights_statements import rights_label
 from boxlore.core.crosswalk.sound import counted
@@ -24,7 +24,9 @@ MOST_CREATORS = 3
 MOST_POINTS = 40
 """Access points of one kind for the whole collection."""
 
-Note = tuple[str, list[str]]
+Words = str | DcValue
+"""A paragraph: our own in English, or somebody's with its language."""
+Note = tuple[str, list[Words]]
 """(element of EAD, paragraphs)."""
 
 
@@ -44,10 +46,10 @@ def container_code(path: Sequence[tuple[str, str]], facts: CollectionFacts) -> s
 
 def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
     """(element, paragraphs) for the whole collection, in the order of our schema; those without words are left out."""
-    notes = (
+    notes: tuple[tuple[str, Sequence[Words]], ...] = (
         ("accessrestrict", _access(facts)),
         ("userestrict", _use(facts)),
-        ("custodhist", [*facts.custody, _held(facts)]),
+        ("custodhist", [*(DcValue(words, facts.language) for words in facts.custody), _held(facts)]),
         ("acqinfo", _acquired(facts, extent)),
         ("originalsloc", [] if facts.originals else [f"The originals stay with {facts.held_by}."]),
         ("altformavail", _copies(facts, extent)),
@@ -58,7 +60,7 @@ def collection_notes(facts: CollectionFacts, extent: Extent) -> list[Note]:
         ("prefercite", [_citation(facts)]),
         ("processinfo", [PROCESS]),
     )
-    return [(name, words) for name, words in notes if words]
+    return [(name, list(words)) for name, words in notes if words]
 
 
 PROCESS = (
@@ -67,8 +69,8 @@ PROCESS = (
 )
 
 
-def _access(facts: CollectionFacts) -> list[str]:
-    own = [facts.archive.access] if facts.archive.access else []
+def _access(facts: CollectionFacts) -> list[Words]:
+    own = [DcValue(facts.archive.access, facts.archive.language)] if facts.archive.access else []
     return [*own, CLOSED if facts.is_closed else OPEN]
 
 
@@ -79,8 +81,8 @@ OPEN = (
 )
 
 
-def _use(facts: CollectionFacts) -> list[str]:
-    own = [facts.archive.use] if facts.archive.use else []
+def _use(facts: CollectionFacts) -> list[Words]:
+    own = [DcValue(facts.archive.use, facts.archive.language)] if facts.archive.use else []
     return [*own, rights_label(facts.rights)]
 
 
@@ -106,9 +108,9 @@ def _copies(facts: CollectionFacts, extent: Extent) -> list[str]:
     return [f"{several(extent.scans, 'scan')} of sides of the items are with this transfer; each item lists its own."]
 
 
-def _history(facts: CollectionFacts) -> list[str]:
+def _history(facts: CollectionFacts) -> list[Words]:
     """The family's history as it is told."""
-    return [facts.history] if facts.history else []
+    return [DcValue(facts.history, facts.language)] if facts.history else []
 
 
 def _kin_shown(facts: CollectionFacts, extent: Extent) -> list[str]:

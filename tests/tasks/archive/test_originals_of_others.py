@@ -23,7 +23,8 @@ from boxlore.tasks.originals.housing_changes import give_back, lend
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
-ORDER = TransferOrder(archive=Archive(repository="Port Chalmers Museum"))
+MUSEUM = Archive(repository="Port Chalmers Museum", access="Nach Anmeldung.", use="Nur privat.", language="de")
+ORDER = TransferOrder(archive=MUSEUM)
 LENDER = "Oda Lepik of Kopli"
 
 
@@ -61,7 +62,9 @@ def test_what_somebody_lent_is_not_given(mine: Collection, tmp_path: Path) -> No
     but_for = ", but for the originals of 2 items, which somebody lent"
     for part in ("open", "closed"):
         assert f"are given{but_for}." in deed(tmp_path / "1", part)
-        assert f"handed over with it{but_for}." in (tmp_path / "1" / part / "README.html").read_text("utf-8")
+        page = (tmp_path / "1" / part / "README.html").read_text("utf-8")
+        assert f"handed over with it{but_for}." in page
+        assert '<q lang="de">Nach Anmeldung. Nur privat.</q>' in page  # the archive's own words, HTML 3.2.6.2 (lang)
         where = {number: row["Location of originals"] for number, row in told(tmp_path / "1", part).items()}
         assert where["TRA-0001"] == where["TRA-0002"] == "not handed over: it belongs to somebody who lent it"
         assert where["TRA-0003"] == "handed over with this package"
