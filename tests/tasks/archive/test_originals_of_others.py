@@ -90,6 +90,34 @@ def test_what_somebody_lent_is_not_given(mine: Collection, tmp_path: Path) -> No
     assert "lent" not in deed(tmp_path / "4") and not [f for f in made.findings if f.rule == "original.lent"]
 
 
+def test_what_was_given_and_turns_out_to_be_lent_is_asked_back(mine: Collection, tmp_path: Path) -> None:
+    transfer(mine, tmp_path / "1", order=ORDER)
+    lend(mine, [item(mine, "TRA-0001")], LENDER, None)
+    made = transfer(mine, tmp_path / "2", order=replace(ORDER, earlier=tmp_path / "1"))
+    (asked,) = [found.message for found in made.findings if found.rule == "original.asked_back"]
+    assert "TRA-0001 was handed over on 2026-11-25, and somebody lent it" in asked and "lender “no loan”" in asked
+    for part in ("open", "closed"):
+        data = tmp_path / "2" / part / "data/metadata"
+        with open(data / "withdraw.csv", encoding="utf-8-sig", newline="") as file:
+            back = [row["Number"] for row in csv.DictReader(file) if row["What to do"] == "return"]
+        with open(data / "changes.csv", encoding="utf-8-sig", newline="") as file:
+            why = {row["Number"]: row["Why"] for row in csv.DictReader(file)}
+        assert back == ["TRA-0001"] and "that somebody lent it" in why["TRA-0001"]
+        row = told(tmp_path / "2", part)["TRA-0001"]
+        assert row["Location of originals"].startswith("handed over on 2026-11-25, asked back by ")
+        assert "is asked back: it belongs to somebody who lent it." in row["Custodial history"]
+        assert "kept by the family" not in row["Conditions governing access"]
+    assert "TRA-0001 belongs to somebody who lent it: it was not the donor's to give" in deed(tmp_path / "2")
+
+    # asked for once; a collection made again knows that it is lent
+    Teller(mine).tell(item(mine, "TRA-0002"), "story", "Told since.", Telling(audience="anyone"))
+    made = transfer(mine, tmp_path / "3", order=replace(ORDER, earlier=tmp_path / "2"))
+    assert not [found for found in made.findings if found.rule == "original.asked_back"]
+    rebuild(tmp_path / "again", tmp_path / "3", also=[tmp_path / "1"], on_day=ON)
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
+        assert len(lent_items(again)) == 1
+
+
 def test_what_lies_in_a_lent_box_is_lent(mine: Collection) -> None:
     box = next(ident for ident, path in mine.store.containers() if len(path) == 1)
     act = mine.act("a box is lent")

@@ -124,8 +124,10 @@ class CollectionFacts:
         return self.originals and item not in self.not_given and item not in self.lent
 
     def asked_back(self, item: str) -> str:
-        """The day on which the original of an item (id) was handed over that the family keeps now; else ''."""
-        return self.given_on.get(item, "") if self.originals and item in self.not_given else ""
+        """The day on which the original of an item (id) was handed over that the family keeps now, or that somebody
+        lent; else ''."""
+        is_back = item in self.not_given or item in self.lent
+        return self.given_on.get(item, "") if self.originals and is_back else ""
 
 
 class DcValue(NamedTuple):
@@ -417,11 +419,19 @@ def _accession(facts: CollectionFacts) -> list[str]:
 def own_provenance(record: Record, facts: CollectionFacts) -> list[str]:
     """How the item came down beyond what holds of the whole: its own custody, where it was found, its moves."""
     found_in = [f"Found in: {record.found_in}"] if record.found_in else []
-    lent = [LENT] if facts.originals and record.id in facts.lent and not is_number_alone(record) else []
-    return [*custody_lines(record), *lent, *found_in, *facts.moves_of(record)]
+    return [*custody_lines(record), *_lent(record, facts), *found_in, *facts.moves_of(record)]
 
 
-LENT = "The original is not handed over: it belongs to somebody who lent it."
+LENT = "it belongs to somebody who lent it."
+"""How the sentence ends that says why an original is not given."""
+
+
+def _lent(record: Record, facts: CollectionFacts) -> list[str]:
+    if not facts.originals or record.id not in facts.lent or is_number_alone(record):
+        return []
+    if day := facts.asked_back(record.id):
+        return [f"The original was handed over on {day} and is asked back: {LENT}"]
+    return [f"The original is not handed over: {LENT}"]
 
 
 def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -498,7 +508,7 @@ def access_words(record: Record, facts: CollectionFacts) -> list[str]:
 
 def _why_without_scans(record: Record, facts: CollectionFacts) -> Iterator[str]:
     """Why the scans of an item that has any are not in this part: one reason, of what may be said of it."""
-    if day := facts.asked_back(record.id):
+    if record.id in facts.not_given and (day := facts.asked_back(record.id)):
         yield f"The item is kept by the family: its original was handed over on {day} and is asked back. {_OF_KEPT}"
     elif record.id in facts.not_given:
         yield f"The item is kept by the family and is not handed over. {_OF_KEPT}"

@@ -1,4 +1,5 @@
-"""Originals that were handed over and that the family has come to keep: what is asked of the keeper and of the archive.
+"""Originals that were handed over and that the family has come to keep, or that turned out to be lent: what is asked of
+the keeper and of the archive.
 
 What a signed deed has given goes back only by another word that both sign: common practice, no source.
 """
@@ -13,7 +14,8 @@ from boxlore.tasks.archive.transfer_updates import Earlier
 
 
 def newly_asked_back(earlier: Earlier, facts: CollectionFacts) -> Iterator[tuple[str, EarlierItem]]:
-    """The items, each with its id, whose originals were handed over and which the family has come to keep since."""
+    """The items, each with its id, whose originals were handed over, and which the family has come to keep since, or of
+    which it is told since that somebody lent them."""
     for ident, item in earlier.items.items():
         if facts.asked_back(ident) and not item.is_asked_back:
             yield ident, item
@@ -21,22 +23,37 @@ def newly_asked_back(earlier: Earlier, facts: CollectionFacts) -> Iterator[tuple
 
 def asked_of_the_keeper(earlier: Earlier, facts: CollectionFacts) -> Iterator[Finding]:
     """What the keeper must decide of each such original."""
-    for _, item in newly_asked_back(earlier, facts):
-        words = (
-            f"The original of {item.number} was handed over on {item.given_on}, and the family keeps it now: this "
-            "update asks the archive to return it, and the addendum to the deed says so. If it may stay there unseen, "
-            "close it instead, for example until 2070, and make the update again: "
-            f"boxlore people audience --item {item.number} archive:2070-01-01."
-        )
+    for ident, item in newly_asked_back(earlier, facts):
+        asked = "this update asks the archive to return it, and the addendum to the deed says so."
+        if ident in facts.not_given:
+            words = (
+                f"The original of {item.number} was handed over on {item.given_on}, and the family keeps it now: "
+                f"{asked} If it may stay there unseen, close it instead, for example until 2070, and make the update "
+                f"again: boxlore people audience --item {item.number} archive:2070-01-01."
+            )
+        else:
+            words = (
+                f"The original of {item.number} was handed over on {item.given_on}, and somebody lent it: {asked} "
+                f"If its lender lets it stay, tell that first, and make the update again: boxlore tell "
+                f"{item.number} lender “no loan”."
+            )
         yield make_finding("original.asked_back", Severity.ASK, words, "common practice, no source")
 
 
 def asked_in_the_deed(earlier: Earlier, facts: CollectionFacts) -> str:
     """What the addendum to a deed says of all that is asked back; '' for nothing."""
-    back = sorted(item.number for ident, item in earlier.items.items() if facts.asked_back(ident))
-    if not back:
-        return ""
-    return (
-        f" What was given before of {ENGLISH.listed(back)}, and the family keeps now, is the donor's again from the "
-        "day on which both have signed, and the archive returns it."
-    )
+    back = sorted((item.number, ident) for ident, item in earlier.items.items() if facts.asked_back(ident))
+    kept = [number for number, ident in back if ident in facts.not_given]
+    lent = [number for number, ident in back if ident not in facts.not_given]
+    said = ""
+    if kept:
+        said += (
+            f" What was given before of {ENGLISH.listed(kept)}, and the family keeps now, is the donor's again from "
+            "the day on which both have signed, and the archive returns it."
+        )
+    if lent:
+        said += (
+            f" What was given before of {ENGLISH.listed(lent)} belongs to somebody who lent it: it was not the "
+            "donor's to give, and the archive returns it."
+        )
+    return said

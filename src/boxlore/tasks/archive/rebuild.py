@@ -186,7 +186,8 @@ def _item(making: _Rebuilding, name: str) -> None:
     for scan in thing.get("dcterms:hasFormat", []):
         _scan(making, ident, scan)
     annotated = {field_told(making.things[told]) for told in making.told.get(name, [])}
-    if LENT in thing.get("dcterms:provenance", []) and "lender" not in annotated:
+    is_lent = any(words.endswith(LENT) for words in thing.get("dcterms:provenance", []))
+    if is_lent and "lender" not in annotated:
         how = {"source": Source(Said.DOCUMENT, "a transfer"), "audience": FIELDS["lender"].audience}
         making.act.state(Subject(Kind.ITEM, ident), "lender", _UNNAMED, **how)
     for field_name in sorted(set(thing.get("bx:asked", [])) - annotated):

@@ -254,6 +254,7 @@ _OTHERWISE = {
     "mark": "its place, or what it lies in or is part of is called otherwise",
     "size": "its size",
     "kind": "its kind",
+    "custody": "how it came down, or that somebody lent it",
     "access": "who may see what of it, and until when",
     "relations": "what it belongs together with",
     "rights": "its rights",

@@ -7,6 +7,7 @@ A row says of a file, an item or a statement of an earlier transfer what to do w
     delete   consent taken back    no longer in the open part: somebody in it took back a consent, of name or picture
     delete   kept        no longer in any part: the family or the keeper keeps it
     return   kept        the original: it was handed over, and the family keeps it now
+    return   lent        the original: it was handed over, and belongs to somebody who lent it
     replace  corrected   said otherwise now, or another file stands under that path
     delete   withdrawn   no longer in the collection
 
@@ -54,6 +55,7 @@ class Reason(StrEnum):
     CLOSED = "closed"
     CONSENT = "consent taken back"
     KEPT = "kept"
+    LENT = "lent"
     CORRECTED = "corrected"
     WITHDRAWN = "withdrawn"
 
@@ -115,9 +117,10 @@ class Withdrawing:
         return self.collection.store.fields_of(statements) if statements else {}
 
     def _originals(self) -> Iterator[Sequence[str]]:
-        """What is to be given back: what the family keeps since its original was handed over."""
+        """What is to be given back: what the family keeps since its original was handed over, or what was lent."""
         for ident, item in newly_asked_back(self.earlier, self.facts):
-            yield _RETURN, Reason.KEPT, "", "", "", item.number, f"{URN}{ident}", ""
+            reason = Reason.KEPT if ident in self.facts.not_given else Reason.LENT
+            yield _RETURN, reason, "", "", "", item.number, f"{URN}{ident}", ""
 
     def reasons(self, number: str) -> list[str]:
         """Why words of an item are no longer in this part, each reason once, corrections left out."""
