@@ -52,11 +52,24 @@ class Damaged(CouldNot):
     """A picture's bytes are cut off or broken, whatever the machine it is read on."""
 
 
+AVIF_BRANDS = (b"avif", b"avis")
+"""The same of AVIF (AV1 Image File Format 1.1, 6)."""
+
+
+class NoReader(CouldNot):
+    """A picture of a kind for which this machine has no reader; it is kept, and not shown."""
+
+
 def is_heif(path: Path) -> bool:
     """Whether the file begins with a `ftyp` box of a HEIF brand. Raises OSError."""
+    return _brand(path) in HEIF_BRANDS
+
+
+def _brand(path: Path) -> bytes:
+    """The brand of a file that begins with a `ftyp` box (ISO/IEC 14496-12, 4.3); empty for another. Raises OSError."""
     with open_regular(path) as file:
         head = file.read(12)
-    return head[4:8] == b"ftyp" and head[8:12] in HEIF_BRANDS
+    return head[8:12] if head[4:8] == b"ftyp" else b""
 
 
 @contextmanager
@@ -97,17 +110,23 @@ def _damaged(path: Path, failure: str) -> CouldNot:
 
 
 def _open(path: Path) -> Image.Image:
-    """Raises CouldNot for a HEIC without the optional library for it, and whatever Pillow raises."""
-    if is_heif(path):
+    """Raises NoReader for a HEIC or an AVIF without the library for it, and whatever Pillow raises."""
+    brand = _brand(path)
+    if brand in HEIF_BRANDS:
         try:
             from pillow_heif import register_heif_opener
         except ImportError as error:
-            raise CouldNot(
+            raise NoReader(
                 f"{path.name} is a HEIC picture, and the part that reads them is not installed.",
                 "Install it (`pip install boxlore[heif]`), or let the telephone hand the picture on as JPEG.",
             ) from error
         register_heif_opener()
     Image.init()
+    if brand in AVIF_BRANDS and "AVIF" not in Image.OPEN:
+        raise NoReader(
+            f"{path.name} is an AVIF picture, and the Pillow that is installed reads none.",
+            "Install a newer one (`pip install --upgrade pillow`), or have the picture written as JPEG or PNG.",
+        )
     try:
         return Image.open(path, formats=[name for name in FORMATS if name in Image.OPEN])
     except (SyntaxError, UnidentifiedImageError):

@@ -7,12 +7,12 @@ next time. What is said of damage is a rule about the record (`core.rules.one_it
 
 from collections.abc import Sequence
 
-from boxlore.core.errors import BoxloreError
+from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.findings import Finding
 from boxlore.core.rules.one_item import damaged_scans
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.decoding import Damaged
+from boxlore.disk.decoding import Damaged, NoReader, opened
 from boxlore.disk.pictures import looks_hash
 from boxlore.disk.png_chunks import is_sound
 from boxlore.disk.regular_file import open_regular
@@ -59,6 +59,25 @@ def looks_words(collection: Collection, name: str) -> str:
         return LOOKS_WORDS.write(None)
     except (BoxloreError, OSError):
         return ""
+
+
+def unseen_lines(collection: Collection) -> list[str]:
+    """A sentence for each kind of picture that is kept here and that this machine cannot show, with what to do."""
+    done, kinds = looked_at(collection), dict[str, list[NoReader]]()
+    for ident, facts in collection.store.scans():
+        if ident in done:
+            continue
+        try:
+            with opened(collection.folder / facts.path):
+                pass
+        except NoReader as missing:
+            kinds.setdefault(missing.what_to_do, []).append(missing)
+        except CouldNot:
+            pass  # of a disk that is not there: the scan is read again another day
+    return [
+        f"Kept, and not shown: {missing[0]}{f' So with {len(missing) - 1} more.' if missing[1:] else ''}"
+        for missing in kinds.values()
+    ]
 
 
 def looked_at(collection: Collection) -> dict[str, int | None]:

@@ -63,6 +63,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     unsure = [result.why for result in results if result.state == "unsure"]
     lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
     lines += [f"{number}: {finding.message}" for number, finding in damaged]
+    lines += damage.unseen_lines(collection) if taken else []
     given.leave_out(lambda path: is_of_collection(collection.folder, path))
     lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
     return lines
