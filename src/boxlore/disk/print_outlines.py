@@ -33,6 +33,8 @@ FILLED = 0.88
 """Part of its four straight sides that a print fills at least."""
 INWARD, SHADOW = 6, 13
 """Pixels by which an edge may lie inside what stands out from the bed, and to which a shadow reaches outside."""
+QUIET = 0.4
+"""Part of an edge's change that a border has at its quietest."""
 WHITE = 205
 """From this shade (L of CIE Lab, 0 to 255) on the border of a print is white."""
 REGULAR = 0.97
@@ -314,8 +316,8 @@ def _grown(look: _Look, quad: Array) -> Array | None:
 def _line_near(look: _Look, start: Array, along: Array, outward: Array, length: float, most: float) -> float | None:
     """How far outside a side the edge of the print runs, in pixels (inside: below 0); None where no line is clear.
 
-    The edge is the strongest line near the side; or a fainter one beyond, as far off as no shadow reaches: then the
-    first was where the picture ends, and a white border lies between.
+    The edge is the strongest line near the side; or a fainter one beyond, with a quiet strip between the two, or as far
+    off as no shadow reaches: then the first was where the picture ends, and a white border lies between.
     """
     steps = np.arange(-INWARD - 1, int(most) + 8, dtype=np.float32)
     places = np.linspace(0.08, 0.92, max(16, int(length * 0.8)), dtype=np.float32) * length
@@ -330,11 +332,17 @@ def _line_near(look: _Look, start: Array, along: Array, outward: Array, length: 
     clear = (change > max(2.0 * quiet, quiet + 1.0)) & within
     near = np.flatnonzero(clear & (np.abs(steps) <= INWARD))
     best = max(near, key=lambda at: change[at], default=None)
-    beyond = steps[best] + SHADOW if best is not None else INWARD
-    outer = [at for at in np.flatnonzero(clear) if steps[at] > beyond]
+    outer = [at for at in np.flatnonzero(clear) if steps[at] > INWARD] if best is None else []
+    if best is not None:
+        outer = [at for at in np.flatnonzero(clear) if at > best + 2 and _is_apart(change, best, at)]
     if outer:
         best = max((at for at in outer if outer[-1] - at < 5), key=lambda at: change[at])
     return None if best is None else float(steps[best])
+
+
+def _is_apart(change: Array, inner: int, outer: int) -> bool:
+    """Whether two edges have a quiet strip between them, as a white border is; a shadow fades out and has none."""
+    return outer - inner > SHADOW or float(change[inner:outer].min()) < QUIET * float(change[outer])
 
 
 def _is_print(quad: Array, wide: int, high: int) -> bool:
