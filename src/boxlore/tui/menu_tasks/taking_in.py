@@ -198,7 +198,7 @@ TASKS = {
     "intake": Task(
         Group.TAKE_IN,
         "Scans",
-        "a folder of pictures, fronts and backs",
+        "a folder of pictures, front and back",
         lambda collection: [
             Blank("path", "Folder or file with the scans", "", "Yours are never changed.", path="file"),
             *_where(collection),
