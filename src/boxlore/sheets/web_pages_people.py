@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.people.kin import Kin, called, said_kin
+from boxlore.core.people.kin import Kin, called
+from boxlore.core.people.kin_terms import said_parts
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
@@ -153,7 +154,7 @@ class _KinLines:
         for ego in hrefs:
             for relative in self._near(ego):
                 kinship = self._kin.between(ego, relative)
-                if kinship is not None and (term := said_kin(kinship, say)):
+                if kinship is not None and (term := said_parts(kinship.parts, say)):
                     egos = self._words.setdefault(relative, {}).setdefault(term, [])
                     egos.append(called(known[ego]))
 

@@ -14,7 +14,7 @@ from tests.drawn import drawn
 from tests.every_row import every_row
 
 from boxlore.core.people.kin import By, Kin, Kinship, called, kin_words, table
-from boxlore.core.people.kin_terms import blood_term
+from boxlore.core.people.kin_terms import blood_term, said_parts
 from boxlore.core.people.person import Person
 from boxlore.core.wording.catalogue import Say
 
@@ -114,14 +114,24 @@ def test_relative_to_the_one_who_is_shown_it() -> None:
 
 IN_LANGUAGES = [
     ("de", "mgm", "Großmutter von ego"), ("es", "mgm", "abuela de ego"), ("fr", "mgm", "grand-mère d’ego"),
-    ("et", "ggm", "vanavanaema isikule ego"), ("de", "gauntson", ""), ("fr", "stranger", ""),
+    ("et", "ggm", "vanavanaema isikule ego"), ("de", "gauntson", "Cousin oder Cousine der Mutter von ego"),
+    ("es", "cousinson", "hijo del primo o de la prima de ego"),
+    ("et", "greatnephew", "õe või venna lapselaps isikule ego"),
+    ("fr", "stranger", ""),
 ]  # fmt: skip
-"""What a language has no one word for is not said in it."""
+"""What a language has no words for is not said in it. The forms of possession: from memory (Duden; Eesti õigekeelsus;
+Diccionario de la lengua española; Grevisse)."""
 
 
 @every_row(("language", "other", "wanted"), IN_LANGUAGES)
 def test_kin_in_other_languages(language: str, other: str, wanted: str) -> None:
     assert kin_words(KIN, FAMILY["ego"], FAMILY[other], Say(language)) == wanted
+
+
+def test_a_part_without_words_in_the_language_leaves_the_whole_unsaid() -> None:
+    assert said_parts(("mother", "great-great-great-aunt"), Say("fr")) == ""
+    assert said_parts(("mother-in-law", "sister"), Say("fr")) == ""
+    assert said_parts(("sister", "husband", "brother"), Say("et")) == "õe mehe vend"
 
 
 DEGREES = [
@@ -356,13 +366,13 @@ def test_how_a_person_is_called_in_a_sentence_about_kin(calls: tuple[str, ...], 
 
 
 WHOLE = [
-    ("ego", Kinship(term="self", words="self", by=By.SELF)),
-    ("stepmother", Kinship(term="stepmother", words="stepmother", by=By.STEP)),
-    ("stepson", Kinship(term="stepson", words="stepson", by=By.STEP)),
-    ("stepmothers", Kinship(term="stepsister", words="stepsister", by=By.STEP)),
-    ("halfbro", Kinship(term="half-brother", words="half-brother", by=By.BLOOD, up=1, down=1, half=True)),
-    ("cousin", Kinship(term="first cousin", words="cousin", by=By.BLOOD, up=2, down=2)),
-    ("brotherwife", Kinship(term="sister-in-law", words="sister-in-law", by=By.MARRIAGE)),
+    ("ego", Kinship(term="self", parts=("self",), by=By.SELF)),
+    ("stepmother", Kinship(term="stepmother", parts=("stepmother",), by=By.STEP)),
+    ("stepson", Kinship(term="stepson", parts=("stepson",), by=By.STEP)),
+    ("stepmothers", Kinship(term="stepsister", parts=("stepsister",), by=By.STEP)),
+    ("halfbro", Kinship(term="half-brother", parts=("half-brother",), by=By.BLOOD, up=1, down=1, half=True)),
+    ("cousin", Kinship(term="first cousin", parts=("cousin",), by=By.BLOOD, up=2, down=2)),
+    ("brotherwife", Kinship(term="sister-in-law", parts=("sister-in-law",), by=By.MARRIAGE)),
 ]
 
 

@@ -13,7 +13,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
-from boxlore.core.people.kin_terms import SAID_IN_LANGUAGES, blood_term, gendered, is_told
+from boxlore.core.people.kin_terms import blood_term, gendered, is_told, said_parts
 from boxlore.core.people.person import Person
 from boxlore.core.wording.catalogue import ENGLISH, Say
 
@@ -37,11 +37,12 @@ class By(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Kinship:
-    """What `other` is to somebody: `term` is one word or the learned form (“first cousin once removed”), `words`
-    what a family says (“mother's cousin”). `up` and `down` are the generations by blood, `degree` their sum."""
+    """What `other` is to somebody: `term` is one word or the learned form (“first cousin once removed”), `parts` what a
+    family says, from whoever it is said to (`mother`, `cousin`: the mother's cousin). `up` and `down` are the
+    generations by blood, `degree` their sum."""
 
     term: str
-    words: str
+    parts: tuple[str, ...]
     by: By
     up: int = 0
     down: int = 0
@@ -50,6 +51,11 @@ class Kinship:
     @property
     def degree(self) -> int:
         return self.up + self.down
+
+    @property
+    def words(self) -> str:
+        """`mother's cousin`."""
+        return "'s ".join(self.parts)
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +154,7 @@ class Kin:
     def between(self, ego: str, relative: str) -> Kinship | None:
         """What `relative` is to `ego`; None if no kinship is known, or it is too far to say."""
         if ego == relative:
-            return Kinship(term="self", words="self", by=By.SELF)
+            return Kinship(term="self", parts=("self",), by=By.SELF)
         kinship = self._by_blood(ego, relative) or self._by_marriage(ego, relative) or self._by_raising(ego, relative)
         kinship = kinship or self._by_step(ego, relative)
         return kinship or self._in_law(ego, relative) or self._chain(ego, relative)
@@ -187,16 +193,16 @@ class Kin:
             return None
         term = blood_term(blood.up, blood.down, self._sex(relative), half=blood.half)
         return Kinship(
-            term=term, words=self._said(ego, relative, blood, term), by=By.BLOOD, up=blood.up, down=blood.down,
+            term=term, parts=self._said(ego, relative, blood, term), by=By.BLOOD, up=blood.up, down=blood.down,
             half=blood.half,
         )  # fmt: skip
 
-    def _said(self, ego: str, relative: str, blood: _Blood, term: str) -> str:
+    def _said(self, ego: str, relative: str, blood: _Blood, term: str) -> tuple[str, ...]:
         """A cousin once removed upwards is said as the parent's cousin; other terms as they are."""
         if min(blood.up, blood.down) < 2:
-            return term
+            return (term,)
         if blood.up == blood.down:
-            return term if blood.up > 2 else term.replace("first cousin", "cousin")
+            return (term if blood.up > 2 else term.replace("first cousin", "cousin"),)
         if blood.up > blood.down:
             depths = self.ancestors(relative)
             for parent in self.parents(ego):
@@ -205,14 +211,14 @@ class Kin:
                     inner = self._said(
                         parent, relative, between, blood_term(between.up, between.down, self._sex(relative))
                     )
-                    return f"{gendered('parent', self._sex(parent))}'s {inner}"
-            return term
+                    return (gendered("parent", self._sex(parent)), *inner)
+            return (term,)
         for parent in self.parents(relative):
             between = self._blood(ego, parent)
             if between and (between.up, between.down) == (blood.up, blood.down - 1):
                 inner = self._said(ego, parent, between, blood_term(between.up, between.down, self._sex(parent)))
-                return f"{inner}'s {gendered('child', self._sex(relative))}"
-        return term
+                return (*inner, gendered("child", self._sex(relative)))
+        return (term,)
 
     # by marriage and step
 
@@ -242,23 +248,23 @@ class Kin:
         for field, of_parents, of_children, by in _RAISED:
             mine, theirs = self._raised(ego, field), self._raised(relative, field)
             if relative in mine:
-                return Kinship(term=(t := f"{of_parents} {gendered('parent', sex)}"), words=t, by=by)
+                return Kinship(term=(t := f"{of_parents} {gendered('parent', sex)}"), parts=(t,), by=by)
             if ego in theirs:
-                return Kinship(term=(t := f"{of_children} {gendered('child', sex)}"), words=t, by=by)
+                return Kinship(term=(t := f"{of_children} {gendered('child', sex)}"), parts=(t,), by=by)
             if set(mine) & {*theirs, *self.parents(relative)} or set(theirs) & set(self.parents(ego)):
-                return Kinship(term=(t := f"{of_parents} {gendered('sibling', sex)}"), words=t, by=by)
+                return Kinship(term=(t := f"{of_parents} {gendered('sibling', sex)}"), parts=(t,), by=by)
         return None
 
     def _by_step(self, ego: str, relative: str) -> Kinship | None:
         sex = self._sex(relative)
         if any(relative in self.spouses(parent) for parent in self.parents(ego)):
-            return Kinship(term=(t := f"step{gendered('parent', sex)}"), words=t, by=By.STEP)
+            return Kinship(term=(t := f"step{gendered('parent', sex)}"), parts=(t,), by=By.STEP)
         if any(parent in self.spouses(ego) for parent in self.parents(relative)):
-            return Kinship(term=(t := f"step{gendered('child', sex)}"), words=t, by=By.STEP)
+            return Kinship(term=(t := f"step{gendered('child', sex)}"), parts=(t,), by=By.STEP)
         married = {spouse for parent in self.parents(ego) for spouse in self.spouses(parent)}
         if married & set(self.parents(relative)):
             term = "stepsister or stepbrother" if not is_told(sex) else f"step{gendered('sibling', sex)}"
-            return Kinship(term=term, words=term, by=By.STEP)
+            return Kinship(term=term, parts=(term,), by=By.STEP)
         return None
 
     def _in_law(self, ego: str, relative: str) -> Kinship | None:
@@ -280,11 +286,11 @@ class Kin:
             if blood:
                 theirs = self._by_blood(ego, spouse)
                 assert theirs is not None  # found by blood just above
-                return _wed(f"{theirs.words}'s {gendered('spouse', sex)}")
+                return _wed(*theirs.parts, gendered("spouse", sex))
         for spouse in self.spouses(ego):
             theirs = self._by_blood(spouse, relative)
             if theirs:
-                return _wed(f"{gendered('spouse', self._sex(spouse))}'s {theirs.words}")
+                return _wed(gendered("spouse", self._sex(spouse)), *theirs.parts)
         return self._spouses_sibling_wed(ego, relative)
 
     def _spouses_sibling_wed(self, ego: str, relative: str) -> Kinship | None:
@@ -308,12 +314,11 @@ class Kin:
                 end -= 1
             step = self._plain(path[start], path[end])
             assert step is not None  # neighbours on a path are parent and child, or married
-            parts.append(step.words)
+            parts += step.parts
             start = end
         if len(parts) > MOST_WORDS:
             return None
-        words = "'s ".join(parts)
-        return _wed(words)
+        return _wed(*parts)
 
     def _plain(self, ego: str, relative: str) -> Kinship | None:
         return self._by_blood(ego, relative) or self._by_marriage(ego, relative) or self._by_step(ego, relative)
@@ -348,8 +353,8 @@ def _both(links: dict[str, list[str]], person: str, spouse: str) -> None:
             known.append(there)
 
 
-def _wed(term: str) -> Kinship:
-    return Kinship(term=term, words=term, by=By.MARRIAGE)
+def _wed(*parts: str) -> Kinship:
+    return Kinship(term="'s ".join(parts), parts=parts, by=By.MARRIAGE)
 
 
 def _sibling_in_law(sex: str) -> str:
@@ -368,14 +373,8 @@ def kin_words(kin: Kin, ego: Person, relative: Person, say: Say = ENGLISH) -> st
         return ""
     if say == ENGLISH:
         return f"{possessive(called(ego))} {kinship.words}"
-    term = said_kin(kinship, say)
+    term = said_parts(kinship.parts, say)
     return say("{kin} of {names}", kin=term, names=called(ego)) if term else ""
-
-
-def said_kin(kinship: Kinship, say: Say) -> str:
-    """`grandmother`, in the language; empty where it has no word for it."""
-    is_said = say == ENGLISH or kinship.words in SAID_IN_LANGUAGES
-    return say(kinship.words) if is_said else ""
 
 
 def called(person: Person) -> str:

@@ -4,9 +4,9 @@ The terms are those of the HL7 Version 3 RoleCode system, PersonalRelationshipRo
 degree and removal: common practice.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
-from boxlore.core.wording.catalogue import to_say
+from boxlore.core.wording.catalogue import ENGLISH, Say, to_say
 
 _GENDERED: Mapping[str, tuple[str, str, str]] = {
     "parent": ("mother", "father", "parent"),
@@ -74,6 +74,77 @@ SAID_IN_LANGUAGES = (
     to_say("half-brother or half-sister"), to_say("cousin"), to_say("second cousin"), to_say("mother-in-law"),
     to_say("father-in-law"), to_say("daughter-in-law"), to_say("son-in-law"), to_say("sister-in-law"),
     to_say("brother-in-law"), to_say("stepmother"), to_say("stepfather"), to_say("stepdaughter"), to_say("stepson"),
-    to_say("stepsister"), to_say("stepbrother"),
+    to_say("stepsister"), to_say("stepbrother"), to_say("adoptive mother"), to_say("adoptive father"),
+    to_say("adoptive parent"), to_say("adopted daughter"), to_say("adopted son"), to_say("adopted child"),
+    to_say("foster mother"), to_say("foster father"), to_say("foster parent"), to_say("foster daughter"),
+    to_say("foster son"), to_say("foster child"), to_say("aunt by marriage"), to_say("uncle by marriage"),
 )  # fmt: skip
-"""Terms that other languages have one word for; what is made of several (“mother's cousin”) English alone says."""
+"""Terms that other languages have words for."""
+
+WHOSE = {
+    "mother": to_say("mother's"),
+    "father": to_say("father's"),
+    "parent": to_say("parent's"),
+    "daughter": to_say("daughter's"),
+    "son": to_say("son's"),
+    "child": to_say("child's"),
+    "sister": to_say("sister's"),
+    "brother": to_say("brother's"),
+    "brother or sister": to_say("brother or sister's"),
+    "aunt": to_say("aunt's"),
+    "uncle": to_say("uncle's"),
+    "aunt or uncle": to_say("aunt or uncle's"),
+    "niece": to_say("niece's"),
+    "nephew": to_say("nephew's"),
+    "niece or nephew": to_say("niece or nephew's"),
+    "wife": to_say("wife's"),
+    "husband": to_say("husband's"),
+    "spouse": to_say("spouse's"),
+    "grandmother": to_say("grandmother's"),
+    "grandfather": to_say("grandfather's"),
+    "grandparent": to_say("grandparent's"),
+    "granddaughter": to_say("granddaughter's"),
+    "grandson": to_say("grandson's"),
+    "grandchild": to_say("grandchild's"),
+    "great-grandmother": to_say("great-grandmother's"),
+    "great-grandfather": to_say("great-grandfather's"),
+    "great-grandparent": to_say("great-grandparent's"),
+    "great-granddaughter": to_say("great-granddaughter's"),
+    "great-grandson": to_say("great-grandson's"),
+    "great-grandchild": to_say("great-grandchild's"),
+    "great-great-grandmother": to_say("great-great-grandmother's"),
+    "great-great-grandfather": to_say("great-great-grandfather's"),
+    "great-great-grandparent": to_say("great-great-grandparent's"),
+    "great-aunt": to_say("great-aunt's"),
+    "great-uncle": to_say("great-uncle's"),
+    "great-aunt or uncle": to_say("great-aunt or uncle's"),
+    "great-niece": to_say("great-niece's"),
+    "great-nephew": to_say("great-nephew's"),
+    "great-niece or nephew": to_say("great-niece or nephew's"),
+    "half-sister": to_say("half-sister's"),
+    "half-brother": to_say("half-brother's"),
+    "half-brother or half-sister": to_say("half-brother or half-sister's"),
+    "cousin": to_say("cousin's"),
+    "second cousin": to_say("second cousin's"),
+    "stepmother": to_say("stepmother's"),
+    "stepfather": to_say("stepfather's"),
+    "stepdaughter": to_say("stepdaughter's"),
+    "stepson": to_say("stepson's"),
+    "stepsister": to_say("stepsister's"),
+    "stepbrother": to_say("stepbrother's"),
+}
+"""Terms that stand in the middle of a chain (“mother's cousin”) -> how other languages say whose: `de la madre`."""
+
+
+def said_parts(parts: Sequence[str], say: Say) -> str:
+    """`grandmother`, `grandmother's sister`, `hermana de la abuela`, in the language; empty where it has no word for a
+    part of it."""
+    if say == ENGLISH:
+        return "'s ".join(parts)
+    *owners, own = parts
+    if own not in SAID_IN_LANGUAGES or not all(owner in WHOSE for owner in owners):
+        return ""
+    said = say(own)
+    for owner in reversed(owners):
+        said = say("{whose} {kin}", whose=say(WHOSE[owner]), kin=said)
+    return said
