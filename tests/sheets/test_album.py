@@ -3,6 +3,7 @@
 PDF/A-2 level A: ISO 19005-2, 6.7 (tagging); PDF/UA-1: ISO 14289-1, 7.3 (graphics), 7.4 (headings).
 """
 
+import contextlib
 import io
 import re
 import shutil
@@ -12,10 +13,13 @@ from itertools import pairwise
 from pathlib import Path
 
 import pikepdf
+import pypdf
+import pypdfium2
 import pytest
 from PIL import Image
 from tests.drawn import some
 from tests.sheets.conftest import record, shown
+from tests.sheets.pdf_clauses import faults
 
 from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import PLAIN, Style
@@ -174,6 +178,30 @@ def test_large_print(hard, pictures, printing: Printing, text_of, tmp_path: Path
     (tmp_path / "a.pdf").write_bytes(data)
     text = " ".join(text_of(tmp_path / "a.pdf"))
     assert "Back row, left to right: 6 Back 0, 7 Back 1, 8 Back 2 and 9 Back 3." in text
+
+
+def test_a_print_shop_gets_colour_over_the_edge(hard, pictures, printing: Printing, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """ISO 32000-1, 14.11.2: the TrimBox is the finished page; the BleedBox, by default the whole one, what is printed.
+    Read by pypdf, which knows the defaults, and drawn by PDFium."""
+    theme = replace(THEMES["linen"], paper="#d8c4a4", ink="#000000", soft="#000000")
+    printing = replace(printing, paper="square", bleed=3.0, theme=theme)
+    (tmp_path / "a.pdf").write_bytes(make_sheet(hard[:2], pictures, printing)[0])
+    for page in pypdf.PdfReader(tmp_path / "a.pdf").pages:
+        boxes = [[round(float(edge) / 72 * 25.4, 1) for edge in box] for box in (page.bleedbox, page.trimbox)]
+        assert boxes == [[0, 0, 216, 216], [3, 3, 213, 213]]
+    with contextlib.closing(pypdfium2.PdfDocument(tmp_path / "a.pdf")) as pdf:
+        for page in pdf:
+            drawn_page = page.render(scale=0.5).to_pil().convert("RGB")
+            assert {drawn_page.getpixel(at) for at in ((0, 0), (drawn_page.width - 1, drawn_page.height - 1))} == {
+                (0xD8, 0xC4, 0xA4)
+            }
+    assert faults(tmp_path / "a.pdf") == []
+
+
+def test_where_a_key_says_who_is_who_no_number_covers_anybody(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
+    """Each number once in the key, and once before its name."""
+    page = next(page for page in text_of(made[0]) if references.reference(hard[0]) in page)
+    assert [page.split().count(str(number)) for number in range(6, 10)] == [2, 2, 2, 2]
 
 
 def test_what_is_left_out_is_counted(hard: list[Record], printing: Printing) -> None:

@@ -1,5 +1,6 @@
 """Chapters of the album (common practice, no source)."""
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -7,8 +8,9 @@ from tests.sheets.conftest import record, shown, told
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.records.worked_out_date import WorkedOutDate
 from boxlore.core.statements import Sure
-from boxlore.sheets.album_chapters import BY, chapters
+from boxlore.sheets.album_chapters import BY, chapters, years_known
 from boxlore.sheets.print_run import Printing
 
 
@@ -36,6 +38,19 @@ def test_decades_in_order_and_days_within_them() -> None:
 
 def test_a_span_of_years_stands_in_the_decade_of_its_middle() -> None:
     assert names([dated(0, "1899/1905"), dated(1, "1880")], "decade")[1] == ("The 1900s", ["TRA-0001"])
+
+
+def test_a_narrow_date_that_is_worked_out_says_the_decade_and_a_wide_one_does_not() -> None:
+    worked = [replace(record(at), worked_out=WorkedOutDate(edtf)) for at, edtf in enumerate(("1946/1948", "1900/1939"))]
+    assert names([*worked, dated(2, "1947~")], "decade") == [
+        ("The 1940s", ["TRA-0001", "TRA-0003"]),
+        ("Without a date", ["TRA-0002"]),
+    ]
+    assert years_known(replace(dated(3, "1912"), worked_out=WorkedOutDate("1946"))) == (
+        1912,
+        1912,
+    )  # what is told holds
+    assert years_known(replace(record(4), worked_out=WorkedOutDate("../1946"))) is None
 
 
 def test_one_chapter_has_no_title() -> None:

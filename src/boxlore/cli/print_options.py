@@ -51,7 +51,7 @@ def printing_on(papers: Iterable[str]) -> Decorator:
 printing: Decorator = printing_on(("a4", "letter"))
 
 
-def order_of(chosen: Mapping[str, object], *, by: str = "decade") -> PrintOrder:
+def order_of(chosen: Mapping[str, object], *, by: str = "decade", bleed: float = 0.0) -> PrintOrder:
     """The PrintOrder made from a command's keyword arguments, which hold these options; pages have no paper."""
     return PrintOrder(
         to=To(str(chosen["to"])),
@@ -61,4 +61,5 @@ def order_of(chosen: Mapping[str, object], *, by: str = "decade") -> PrintOrder:
         kin_of=str(chosen["kin_of"]),
         language=str(chosen["language"] or ""),
         by=by,
+        bleed=bleed,
     )

@@ -142,11 +142,17 @@ def _with_picture(
     path = shelf.taken(back) if back is not None else None
     if path is None or shelf.front(record) is None:
         room = Room(slot.wide, slot.high, photo["number_wide"])
-        return {**figure(record, shelf, room, printing.style), "back": {"picture": None}}
+        return {**_shown(record, shelf, room, printing), "back": {"picture": None}}
     high = slot.high * (slot.wide - BESIDE_BACK) / slot.wide
-    shown = figure(record, shelf, Room(slot.wide, high, photo["number_wide"]), printing.style)
+    shown = _shown(record, shelf, Room(slot.wide, high, photo["number_wide"]), printing)
     alt = isolated(f"{captions.alt_text(record, printing.style)} {printing.say('Beside it is its back.')}")
     return {**shown, "alt": alt, "back": shelf.fitted(path, Room(slot.wide, high))}
+
+
+def _shown(record: Record, shelf: Shelf, room: Room, printing: Printing) -> dict[str, Any]:
+    """The picture. Where an outline key says who is who, no number covers anybody on it."""
+    shown = figure(record, shelf, room, printing.style)
+    return {**shown, "numbers": [] if shown["outline"] else shown["numbers"]}
 
 
 def _cover(ordered: Sequence[Record], shelf: Shelf, area: Area, printing: Printing) -> dict[str, Any]:

@@ -5,6 +5,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions, references
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.names.list_order import list_key
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import Say, to_say
@@ -75,7 +76,7 @@ def photographs(count: int, say: Say) -> str:
 
 def span_of(records: Sequence[Record], say: Say) -> str:
     """`23 photographs, 1871 to 1968`."""
-    years = [year for record in records for year in years_told(record) or ()]
+    years = [year for record in records for year in years_known(record) or ()]
     count = photographs(len(records), say)
     if not years:
         return count
@@ -83,32 +84,42 @@ def span_of(records: Sequence[Record], say: Say) -> str:
     return f"{count}, {say('{first} to {last}', first=first, last=last) if first != last else first}"
 
 
-def years_told(record: Record) -> tuple[int, int] | None:
-    """The first and the last year of the date in force; None where there is none."""
-    view = record.first("date")
-    if view is None or view.date is None:
-        return None
-    earliest, latest = view.date.earliest, view.date.latest
-    first = earliest.year if earliest else None
-    last = latest.year if latest else None
+NARROW = 10
+"""Years that a date which nobody has told may leave open, to say in which decade a photograph stands."""
+
+
+def years_known(record: Record) -> tuple[int, int] | None:
+    """The first and the last year of the date in force, else of a narrow one that is worked out; None for neither."""
+    date = _date(record)
+    earliest, latest = (date.earliest, date.latest) if date else (None, None)
+    first, last = earliest.year if earliest else None, latest.year if latest else None
     if first is None and last is None:
         return None
     return (first if first is not None else last or 0, last if last is not None else first or 0)
 
 
+def _date(record: Record) -> DateReading | None:
+    view = record.first("date")
+    if view is not None and view.date is not None and view.date.edtf is not None:
+        return view.date
+    worked_out = record.worked_out.reading if record.worked_out else None
+    if worked_out is None or worked_out.earliest is None or worked_out.latest is None:
+        return None
+    return worked_out if worked_out.latest.year - worked_out.earliest.year <= NARROW else None
+
+
 def _first_day(record: Record) -> tuple[int, int, int, int]:
     """For sorting: the decade, then the first day; what has no date comes last."""
-    years = years_told(record)
+    years, date = years_known(record), _date(record)
     if years is None:
         return 99999, 0, 0, 0
-    view = record.first("date")
-    day = view.date.earliest if view and view.date else None
+    day = date.earliest if date else None
     return (sum(years) // 2 // 10, *((day.year, day.month, day.day) if day else (years[0], 0, 0)))
 
 
 def _decade(record: Record) -> int:
     """1920, by the middle of what its date may mean; 0 without a date."""
-    years = years_told(record)
+    years = years_known(record)
     return sum(years) // 2 // 10 * 10 if years else 0
 
 

@@ -35,6 +35,9 @@ class Printing:
     told_in: str = ""
     """The language of told words that have none of their own; else that of our own words."""
     paper: str = "a4"
+    bleed: float = 0.0
+    """Millimetres by which the colour of the pages runs over the edge of the paper, where a print shop cuts it; with 0
+    the pages are white."""
     theme: Theme = field(default_factory=Theme)
     style: Style = field(default_factory=Style)
     sort_names: Mapping[str, str] = field(default_factory=dict)
@@ -73,6 +76,7 @@ def shared(printing: Printing, output: str = "") -> dict[str, Any]:
         "author": printable(printing.author),
         "language": language_of(printing.language) or "en",
         "page": printing.page,
+        "bleed": printing.bleed,
         "audience": isolated(printing.audience),
         "printed": printing.say("Printed {day}", day=day_in_words(printing)),
         "advice": advice_for(output, printing.say) if output else [],

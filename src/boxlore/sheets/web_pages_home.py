@@ -6,7 +6,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.wording.catalogue import Say
-from boxlore.sheets.album_chapters import Chapter, decade_in_short, decades, photographs, years_told
+from boxlore.sheets.album_chapters import Chapter, decade_in_short, decades, photographs, years_known
 from boxlore.sheets.album_indexes import is_name
 from boxlore.sheets.print_run import Printing, told_language
 from boxlore.sheets.printable_words import clean, plain_paragraphs
@@ -81,8 +81,8 @@ def _decade(chapter: Chapter, cards: Mapping[str, Any], say: Say) -> dict[str, A
 
 
 def _year(record: Record, say: Say) -> str:
-    """The year, where the date says one alone; `About 1910` where it is not sure."""
-    years = years_told(record)
+    """The year, where the date says one alone; `About 1910` where it is not sure, or worked out."""
+    years = years_known(record)
     if not years or years[0] != years[1]:
         return ""
-    return say("About {year}", year=years[0]) if record.edtf[-1:] in ("~", "?", "%") else str(years[0])
+    return say("About {year}", year=years[0]) if record.edtf[-1:] in ("", "~", "?", "%") else str(years[0])

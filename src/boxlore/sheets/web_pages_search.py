@@ -14,7 +14,7 @@ from boxlore.core.crosswalk import captions, references
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
 from boxlore.core.wording.catalogue import Say
-from boxlore.sheets.album_chapters import decade_in_short, years_told
+from boxlore.sheets.album_chapters import decade_in_short, years_known
 
 IN_A_PART = 300
 """Photographs, or people, in one file; further files are loaded when somebody searches."""
@@ -62,7 +62,7 @@ def _photograph(
 
 def _years(record: Record, say: Say) -> str:
     """`1938 1930s`: the years that the date may mean, and their decade."""
-    years = years_told(record)
+    years = years_known(record)
     if years is None or years[1] - years[0] > MOST_YEARS:
         return ""
     spelled = [str(year) for year in range(years[0], years[1] + 1)]

@@ -3,19 +3,20 @@
 The three-letter codes are held against pycountry's ISO 3166-1.
 """
 
+from dataclasses import replace
 from typing import Any
 
 import pycountry
 import pytest
 
 from boxlore.core.crosswalk import xmp_and_iim as crosswalk
-from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text
+from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text, alternative
 from boxlore.core.crosswalk.xmp_and_iim import CaptionContext, embedding_of
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.in_force import build
-from boxlore.core.records.item_record import Material, Record, ScanFile
+from boxlore.core.records.item_record import ALTERED, Material, Record, ScanFile
 from boxlore.core.statements import KEEPER, Kind, Reading, ReadingValue, Said, Statement, Subject, Sure
 from boxlore.core.statements import Source as SaidBy
 
@@ -107,6 +108,17 @@ def test_rights(words: str, link: str | None, marked: str | None) -> None:
     assert xmp(embedding, "xmpRights:WebStatement") == (Text(link) if link else None)
     assert xmp(embedding, "xmpRights:Marked") == (Text(marked) if marked else None)
     assert dict(embedding.exif)[0x8298] == words
+
+
+def test_our_own_words_are_in_the_language_asked_for_and_told_ones_in_theirs() -> None:
+    back = replace(SCAN, side="verso", role=ALTERED)
+    context = CaptionContext(collection="Tamm and Rourke", language="fr", told_in="et")
+    values = dict(embedding_of(record(told("title", "Võrgud"), told("place", "sadam")), back, context).xmp)
+    assert values["dc:title"] == alternative("Võrgud", "et")
+    assert values["Iptc4xmpCore:AltTextAccessibility"] == alternative(
+        "Version modifiée de\u00a0: Le verso de\u00a0: Photographie\u00a0: Võrgud, sadam.", "fr"
+    )
+    assert values["dc:description"] == alternative("Version modifiée (coloriée ou retouchée). Le verso.", "fr")
 
 
 def test_words_stand_in_their_own_language() -> None:

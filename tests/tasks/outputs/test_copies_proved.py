@@ -84,6 +84,22 @@ def test_what_the_record_says_now_is_held_against_what_the_copy_says(number: str
     assert found(home) == []
 
 
+def test_a_copy_is_held_against_the_language_that_it_was_made_in(home: Home) -> None:
+    """Our own words are said in it; dates for machines stay ISO 8601, and EDTF."""
+    for name, words in (("date", "about 1938"), ("place", "Reval"), ("person", "Helmi?")):
+        tell(home, "TRA-0001", name, words)
+    with opened(home) as collection:
+        list(copies(collection, home[1], language="de"))
+        assert {one.line.language for one in prove_copies(collection, home[1])} == {"de"}
+    assert found(home) == []
+    packet = (home[1] / "box-1" / "TRA-0001_f.jpg").read_bytes()
+    for words in ('xml:lang="de"', "Fotografie", ">1938<", ">1938~<"):
+        assert words.encode() in packet, words
+    page = home[1] / "contents.csv"
+    page.write_text(page.read_text(encoding="utf-8").replace(",de\n", ",\n").replace(",de\r", ",\r"), encoding="utf-8")
+    assert ("TRA-0001", "copy.caption") in found(home)  # an older page: it was made in English
+
+
 def test_a_keepers_note_changes_no_caption(home: Home) -> None:
     tell(home, "TRA-0001", "note", "for the keeper alone")
     assert found(home) == []

@@ -9,6 +9,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
+from boxlore.cli.print_options import output_language
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
@@ -25,6 +26,7 @@ from boxlore.tasks.outputs.copies import copies as make_copies
     metavar="PIXELS",
     help="Smaller copies, newly encoded as upright JPEGs, at most so many pixels on the long side.",
 )
+@output_language
 @options.over
 @options.on_day
 @options.as_json
@@ -32,7 +34,10 @@ from boxlore.tasks.outputs.copies import copies as make_copies
 def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_json: bool, **chosen: object) -> None:
     """Write captioned copies of the scans to OUT, in folders by box and folder."""
     longest, over = chosen.pop("longest"), bool(chosen.pop("over"))
-    which_copies: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
+    language = chosen.pop("language") or ""
+    which_copies: dict[str, Any] = {
+        "selection": options.selected(chosen), "longest": longest or 0, "language": language,
+    }  # fmt: skip
     states: list[str] = []
     shortened = 0
     said: set[str] = set()

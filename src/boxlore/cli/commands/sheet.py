@@ -23,6 +23,13 @@ from boxlore.tasks.outputs.printed_sheets import sheet as make
     show_default=True,
     help="What the album's chapters are made of.",
 )
+@click.option(
+    "--bleed",
+    type=click.FloatRange(0, 10),
+    default=0.0,
+    metavar="MM",
+    help="For a print shop: the theme's paper colour to the edge, and so many millimetres over it (mostly 3).",
+)
 @print_options.printing_on(BOOK_SIZES)
 @click.pass_context
 def sheet(
@@ -30,12 +37,13 @@ def sheet(
     /,
     out: Path,
     by: str,
+    bleed: float,
     over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
     """Write the album to OUT (a .pdf): a title page, chapters of captioned photographs, who is who, places."""
-    order = print_options.order_of(chosen, by=by)
+    order = print_options.order_of(chosen, by=by, bleed=bleed)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, order.to, order.selection)

@@ -10,14 +10,16 @@ An area is (x, y) of a point or (x, y, width, height) of a rectangle, in 0..1 of
 from collections.abc import Callable, Iterable, Mapping
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
 from boxlore.core.crosswalk.metadata_values import OUR_REGION, Alt, Bag, Struct, Text, XmpValue, alternative, bag
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile
+from boxlore.core.wording.catalogue import ENGLISH, Say
 
 ROLES = {"named": "named, not shown", "photographer": "photographer"}
 """Role of a person in a record -> the role in the region; people who are shown have none."""
 
 
-def _region(shown: PersonShown, scan: ScanFile, language: str, turned: int) -> Struct:
+def _region(shown: PersonShown, scan: ScanFile, language: str, turned: int, say: Say) -> Struct:
     """One person's region as an ImageRegion structure. A point becomes a circle of radius 0.05."""
     area = upright(_on_part(shown.area, scan.area), turned) if shown.scan == scan.id and shown.role == "person" else ()
     whole = ("0", "0", "1", "1")
@@ -46,7 +48,7 @@ def _region(shown: PersonShown, scan: ScanFile, language: str, turned: int) -> S
         (
             ("Iptc4xmpExt:RegionBoundary", Struct(shape)),
             ("Iptc4xmpExt:rId", Text(OUR_REGION + shown.told.statement)),
-            ("Iptc4xmpExt:Name", alternative(captions.name_of(shown), language)),
+            ("Iptc4xmpExt:Name", alternative(captions.name_of(shown, Style(say=say)), language)),
             *((("Iptc4xmpExt:rRole", Bag((Struct((("Iptc4xmpExt:Name", _name(role)),)),))),) if role else ()),
             ("Iptc4xmpExt:PersonInImageWDetails", Bag((person,))),
         )
@@ -112,14 +114,14 @@ def _inside(value: float) -> float:
     return min(max(value, 0.0), 1.0)
 
 
-def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> XmpValue | None:
+def regions(record: Record, scan: ScanFile, language: str, turned: int = 1, say: Say = ENGLISH) -> XmpValue | None:
     """The regions of all people of a record (Iptc4xmpExt:ImageRegion); None for a back, or without people.
 
     `turned` is the Exif orientation from which the copy was turned upright (1: it was not turned).
     """
     if scan.side != "recto":
         return None
-    regions = tuple(_region(shown, scan, language, turned) for shown in record.people if shown.is_there)
+    regions = tuple(_region(shown, scan, language, turned, say) for shown in record.people if shown.is_there)
     return Bag(regions) if regions else None
 
 

@@ -20,6 +20,7 @@ from boxlore.core.people.who_is_where.reader import tells_a_name
 from boxlore.core.places.reading import Place
 from boxlore.core.records.item_record import ALTERED, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
+from boxlore.core.wording.catalogue import say_in
 
 SOURCE_TYPES = {
     "negative": "http://cv.iptc.org/newscodes/digitalsourcetype/negativeFilm",
@@ -31,7 +32,7 @@ PRINT_SOURCE = "http://cv.iptc.org/newscodes/digitalsourcetype/print"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CaptionContext:
-    """What all captions of one run share: facts of the collection, the language, and how titles are written.
+    """What all captions of one run share: facts of the collection, the languages, and how titles are written.
 
     `holder` is who holds the originals; `drop_text` takes all other textual metadata out of the copies.
     """
@@ -40,6 +41,9 @@ class CaptionContext:
     collection_id: str = ""
     holder: str = ""
     language: str = "en"
+    """Of our own words; where there is no catalogue for it they are English."""
+    told_in: str = ""
+    """Of told words that have none of their own; else that of our own words."""
     brackets: bool = False
     drop_text: bool = False
     dates: FamilyWay | None = None
@@ -48,6 +52,11 @@ class CaptionContext:
     """What was done to the picture, where the copy is no copy of its bytes (smaller, cut out, of another format)."""
     turned: int = 1
     """The Exif orientation that such a copy was turned upright from."""
+
+    @property
+    def style(self) -> Style:
+        """How captions are written. Dates in words alone; those for machines are no words."""
+        return Style(brackets=self.brackets, dates=self.dates, say=say_in(self.language))
 
 
 Xmp = Callable[[Record, ScanFile, CaptionContext], XmpValue | None]
@@ -62,31 +71,38 @@ def _text(words: str) -> Text | None:
 
 
 def _in_its_language(view: StatementView, context: CaptionContext) -> Alt | None:
-    return alternative(view.words, view.language or context.language) if view.words.strip() else None
+    return alternative(view.words, view.language or context.told_in or context.language) if view.words.strip() else None
 
 
 def _title(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     if (view := record.first("title")) is not None:
         return _in_its_language(view, context)
-    return _words(captions.title(record, captions.Style(brackets=context.brackets)), context)
+    return _words(captions.title(record, context.style), context)
 
 
 def _description(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
-    back = scan.side == "verso"
-    style = Style(dates=context.dates)
-    words = captions.sentence(captions.inscription_line(record)) if back else captions.caption(record, "full", style)
-    altered = "Altered version (coloured or retouched)." if scan.role == ALTERED else ""
-    return _words(" ".join(part for part in (altered, "The back." if back else "", words) if part), context)
+    back, style = scan.side == "verso", context.style
+    written = captions.inscription_line(record, style)
+    words = captions.sentence(written) if back else captions.caption(record, "full", style)
+    altered = style.say("Altered version (coloured or retouched).") if scan.role == ALTERED else ""
+    return _words(" ".join(part for part in (altered, style.say("The back.") if back else "", words) if part), context)
 
 
 def _alt(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
-    side = "The back of: " if scan.side == "verso" else ""
-    altered = "Altered version of: " if scan.role == ALTERED else ""
-    return _words(altered + side + captions.alt_text(record, Style(dates=context.dates)), context)
+    style, words = context.style, captions.alt_text(record, context.style)
+    if scan.side == "verso":
+        words = style.say("The back of: {picture}", picture=words)
+    if scan.role == ALTERED:
+        words = style.say("Altered version of: {picture}", picture=words)
+    return _words(words, context)
 
 
 def _people(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
-    names = [captions.name_of(person) for person in _named(record)] if scan.side == "recto" else []
+    names = (
+        [captions.name_of(person, Style(say=context.style.say)) for person in _named(record)]
+        if scan.side == "recto"
+        else []
+    )
     return bag(*names) if names else None
 
 
@@ -152,7 +168,9 @@ def _location(record: Record, scan: ScanFile, context: CaptionContext) -> XmpVal
     view = record.first("place")
     if view is None:
         return None
-    fields: list[tuple[str, XmpValue]] = [("Iptc4xmpExt:LocationName", alternative(view.words, context.language))]
+    fields: list[tuple[str, XmpValue]] = [
+        ("Iptc4xmpExt:LocationName", alternative(view.words, view.language or context.told_in or context.language))
+    ]
     if record.place is not None:
         fields += _parts_of(record.place)
     return Bag((Struct(tuple(fields)),))
@@ -246,7 +264,12 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dc:description", _description),
     ("Iptc4xmpCore:AltTextAccessibility", _alt),
     ("Iptc4xmpExt:PersonInImage", _people),
-    ("Iptc4xmpExt:ImageRegion", lambda record, scan, context: regions(record, scan, context.language, context.turned)),
+    (
+        "Iptc4xmpExt:ImageRegion",
+        lambda record, scan, context: regions(
+            record, scan, context.told_in or context.language, context.turned, context.style.say
+        ),
+    ),
     ("mwg-rs:Regions", lambda record, scan, context: faces(record, scan, context.turned)),
     ("photoshop:DateCreated", lambda record, scan, context: _text(plain_date(record))),
     ("dcterms:created", lambda record, scan, context: _text(record.edtf)),

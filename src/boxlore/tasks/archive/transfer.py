@@ -278,8 +278,9 @@ def _has_other_terms(order: TransferOrder) -> bool:
 
 
 def _copies(run: _TransferRun, making: Making) -> None:
-    """Captioned copies made for outside, in both parts: those that name nobody living."""
-    for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
+    """Captioned copies made for outside, in both parts: those that name nobody living. Archives are told in English."""
+    stage, selection = making.stage / "copies", run.order.selection
+    for _ in copies(run.collection, stage, to=To.OUTSIDE, selection=selection, language="en"):
         go_on(run.progress)
         run.progress.step()
 

@@ -118,9 +118,12 @@ def copies(
     to: To = To.FAMILY,
     selection: Selection = EVERYTHING,
     longest: int = 0,
+    language: str = "",
     progress: Progress = QUIET,
 ) -> Iterator[Copied]:
     """Make the copies, reporting each; a contents page is written at the end, also of a run that was stopped.
+
+    `language` is that of our own words, a member of `catalogue.LANGUAGES`; else that of the collection.
 
     Raises CouldNot when the disk takes no more; what is done then stays, and the next run goes on from there.
     """
@@ -131,7 +134,7 @@ def copies(
     check_chosen(collection, selection)
     seen = seen_by(collection, to)
     ask_of_settings(seen)
-    run = run_of(seen, out, longest)
+    run = run_of(seen, out, longest, language)
     run.scans.check(page)
     clear_remains(out)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)
@@ -183,7 +186,7 @@ def _write_page(run: CopyRun, lines: dict[str, CopyLine]) -> None:
         raise CouldNot(words, error.what_to_do, error.everywhere) from error
 
 
-def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
+def run_of(seen: AudienceView, out: Path, longest: int, language: str = "") -> CopyRun:
     """What the copies in that folder share. Raises WrongUse where it holds copies for another audience."""
     collection, to, settings = seen.collection, seen.to, seen.collection.settings
     known = {line.copy: line for line in read_contents(out)}
@@ -196,10 +199,11 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         collection=settings.title,
         collection_id=collection.id,
         holder=seen.holder,
-        language=settings.language,
+        language=language or settings.language,
+        told_in=settings.language,
         brackets=settings.bracketed_titles,
         drop_text=to.is_public,
-        dates=family_way(settings),
+        dates=family_way(settings)._replace(language=language or settings.language),
     )
     folders = {(collection.folder / facts.path).parent for _, facts in collection.store.scans()}
     return CopyRun(
@@ -261,6 +265,7 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             sha256_of_copy=written.sha256 or sha256_of(run.out / written.copy),
             made_for=run.to,
             longest=str(run.longest or ""),
+            language=run.source.language,
             how=written.how,
             additions="yes" if written.additions else "",
         )

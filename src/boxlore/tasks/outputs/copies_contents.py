@@ -34,6 +34,8 @@ class CopyLine:
     longest: str = ""
     how: str = "whole"
     additions: str = ""
+    language: str = ""
+    """Of our own words in its caption; empty for a copy made before they had one, which says them in English."""
 
     @property
     def key(self) -> tuple[str, str, str]:

@@ -55,7 +55,7 @@ def prove_copies(collection: Collection, folder: Path, progress: Progress = QUIE
     progress.begin("Reading copies", len(lines))
     to = To(lines[0].made_for)
     seen = seen_by(collection, to)
-    run = run_of(seen, folder, 0)
+    runs = {language: run_of(seen, folder, 0, language or "en") for language in {line.language for line in lines}}
     left = {line.key: line for line in lines}
     by_item: defaultdict[tuple[str, str], list[CopyLine]] = defaultdict(list)
     for line in lines:
@@ -68,10 +68,10 @@ def prove_copies(collection: Collection, folder: Path, progress: Progress = QUIE
             scans_line = _line_of(list(of_item), job.scan)
             if scans_line is not None:
                 del left[scans_line.key]
-                yield Proved(scans_line, tuple(_findings(run, scans_line, job)))
+                yield Proved(scans_line, tuple(_findings(runs[scans_line.language], scans_line, job)))
                 progress.step()
     for line in left.values():
-        yield Proved(line, tuple(_findings(run, line, None)))
+        yield Proved(line, tuple(_findings(runs[line.language], line, None)))
         progress.step()
 
 

@@ -92,6 +92,8 @@ class PrintOrder:
     paper: str = ""
     theme: str = ""
     """The name of a theme, or the path of a theme file."""
+    bleed: float = 0.0
+    """Millimetres of colour over the edge of the pages, for a print shop that cuts them; 0 for white pages."""
     by: str = "decade"
     """What the album's chapters are made of: a key of `chapters.BY`."""
     kin_of: str = ""
@@ -134,6 +136,7 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
         language=language,
         told_in=settings.language,
         paper=order.paper or settings.paper,
+        bleed=order.bleed,
         theme=theme_of(order.theme),
         style=Style(
             brackets=settings.bracketed_titles,

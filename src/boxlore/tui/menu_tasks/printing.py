@@ -42,7 +42,7 @@ def _sheet(collection: Collection, answers: FormAnswers, progress: Progress) -> 
 
     order = PrintOrder(
         to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"], theme=answers["theme"],
-        kin_of=answers["kin_of"], by=answers["by"],
+        kin_of=answers["kin_of"], by=answers["by"], bleed=float(answers["bleed"]),
     )  # fmt: skip
     printed = sheet(collection, path_of(collection, answers["out"], "print/album.pdf"), order, progress=progress)
     left_out = f"; {printed.why_left_out}" if printed.left_out else ""
@@ -134,6 +134,8 @@ TASKS = {
             Blank("by", "Chapters", "decade", choices=_chapters()),
             Blank("kin_of", "Kinship told from whose side?", "", "A name: people are then named as kin of this one."),
             *_paper(collection, (*PAPERS, ("a5", "A5"), ("square", "square"))),
+            Blank("bleed", "Who prints it?", "0", "A shop cuts the pages: their colour runs 3 mm over the edge.",
+                  choices=(("0", "at home"), ("3", "a print shop"))),
         ],
         names_first(_sheet),
     ),
