@@ -334,7 +334,7 @@ def _line_near(look: _Look, start: Array, along: Array, outward: Array, length: 
     best = max(near, key=lambda at: change[at], default=None)
     outer = [at for at in np.flatnonzero(clear) if steps[at] > INWARD] if best is None else []
     if best is not None:
-        outer = [at for at in np.flatnonzero(clear) if at > best + 2 and _is_apart(change, best, at)]
+        outer = [at for at in np.flatnonzero(clear) if at > best + 2 and _is_apart(change, int(best), int(at))]
     if outer:
         best = max((at for at in outer if outer[-1] - at < 5), key=lambda at: change[at])
     return None if best is None else float(steps[best])
