@@ -193,18 +193,13 @@ def test_an_event_that_is_perhaps_meant_behind_a_name() -> None:
     wed = FamilyEvent(id="e13", kind="marriage", names=("ślub",), when=day("1933-11-25"))
     births = MappingProxyType({"zofia": "1911-05-15"})
     for words, edtf, others in (
-        ("Zofia po ślubie", None, ("[1933-11-25..]",)), ("Zofia, ślub, Kraków", None, ("1933-11-25",)),
-        ("Zofia Kraków po ślubie", None, ("[1933-11-25..]",)), ("the year we were married", "1933", ()),
+        ("Zofia po ślubie", "[1933-11-25..]", ()), ("Zofia, ślub, Kraków", None, ("1933-11-25",)),
+        ("Zofia Kraków po ślubie", None, ()), ("the year we were married", "1933", ()),
     ):  # fmt: skip
         alone, perhaps = meant_by(words, [wed], {}, "")
         reading = read(words, AS_TOLD, KnownDates(births=births, events=alone, perhaps=perhaps))
         assert (reading.edtf and reading.edtf.text, reading.alternatives) == (edtf, others), words
         assert reading.ask is not None, words
-    ours = FamilyEvent(id="e14", kind="marriage", names=("our wedding",), when=day("1933-11-25"))
-    alone, perhaps = meant_by("Zofia tuż przed ślubem", [ours], {}, "")
-    known = KnownDates(births=births, events=alone, perhaps=perhaps)
-    asked = [read(words, AS_TOLD, known) for words in ("Zofia tuż przed ślubem", "Zofia ślub ślub przed ślubem")]
-    assert [reading.edtf and reading.edtf.text for reading in asked] == ["[1933-10-26~..1933-11-25~]", None]
 
 
 WEDDINGS = [  # names of the weddings that are known, the words told, the reading, whether it is asked about
@@ -212,7 +207,7 @@ WEDDINGS = [  # names of the weddings that are known, the words told, the readin
     (("nasz ślub",), "rok po naszym ślubie", "1956~", False),
     (("mūsu kāzas",), "gadu pēc mūsu kāzām", "1956~", False),
     (("o nosso casamento",), "um mês depois do nosso casamento", "1955-10~", False),
-    (("häät",), "vuosi häiden jälkeen", "1956~", False),
+    (("häät",), "vuosi häiden jälkeen", "1956~", True),
     (("häät", "Matin häät"), "vuosi häiden jälkeen", None, True),
     (("our wedding",), "till the wedding", "[..1955-09-17]", True),
     (("unser Tag",), "ein Jahr nach unserer Hochzeit", "1956~", True),
@@ -242,6 +237,7 @@ def test_an_event_told_with_other_words_beside_it_is_offered() -> None:
     for words, edtf, others in (
         ("on the voyage out, on the Rangiora", None, ("1926-02/1926-03",)),
         ("before the voyage out, on the Rangiora", None, ()),
+        ("Ivy's voyage out, on the Rangiora", None, ()),
         ("from when we moved to Kurow till the wedding", "1938-08/1952-04-19", ("1938-08/..",)),
     ):
         alone, perhaps = meant_by(words, events, {}, "")

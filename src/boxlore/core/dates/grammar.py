@@ -199,6 +199,8 @@ class Grammar(Distances):
                 return self._of_same_year(items)
             if kind == "comma" and (known := self._alternatives_in_a_war(items)):
                 return known
+            if items[0].beside == "just" and kind == "or" and len(items) == 1:
+                raise NoForm  # “just before Easter or Whitsun” is not any time before the later one
             joins.append(kind)
             self._doubted = self.kinds[self.at] == "doubt"
             begin, is_apart = self.at, self.kinds[self.at - 2] == "comma"

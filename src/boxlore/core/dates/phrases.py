@@ -134,7 +134,11 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
         if outcome is not None and (outcome.edtf or not offered):
             for text in outcome.choices:
                 names.setdefault(text, name)
-    if not names and not offered and is_said_without_a_side(context.text, context.language):
+    if (
+        not names
+        and not offered
+        and is_said_without_a_side(context.text, context.language, " ".join(name for name, _ in known.perhaps[words]))
+    ):
         names = {edtf: name for name, edtf in known.perhaps[words]}  # “on the voyage out, on the Rangiora”
         named_alone = True
     if not names:

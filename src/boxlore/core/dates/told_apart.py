@@ -6,12 +6,13 @@ it. Nothing here is a reading: it is all offered in a question.
 """
 
 import itertools
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.context import qualified
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.lexer import Token, lex
@@ -119,6 +120,25 @@ _OTHERWISE = frozenset("month feast span event unit before after season".split()
 _LAST_DAY = 31
 
 
+def _a_day_beside(tokens: list[Token], dates: Dates) -> tuple[str, ...]:
+    """“12 June 1938 or the day before”: that day too."""
+    saying = [token for token in tokens if not token.is_any(_NOISE)]
+    if len(saying) < _FEWEST or not any(sense.value == "day" for sense in saying[-2].senses):
+        return ()
+    side = next((side for side, kinds in _SIDES.items() if saying[-1].is_any(kinds)), 0)
+    joins = [at for at, token in enumerate(tokens) if token.is_any(_OR)]
+    told = dates(tokens[: joins[-1]]) if side and joins else ()
+    beside = (
+        (text, str(from_number(to_number(*map(int, text.split("-"))) + side))) for text in told if _DAY.fullmatch(text)
+    )
+    return tuple(text for both in beside for text in both)
+
+
+_FEWEST = 4
+_OR, _DAY = frozenset(("or",)), re.compile(r"\d{4}-\d\d-\d\d")
+_SIDES = {-1: frozenset(("before",)), 1: frozenset(("after",))}
+
+
 @cache
 def _endings() -> tuple[str, ...]:
     return tuple(f" {form}" for form in the_one_beside())
@@ -135,6 +155,8 @@ def ends_with_the_one_beside(words: str) -> str:
 def the_one_beside_it(tokens: list[Token], words: str, dates: Dates) -> tuple[str, ...]:
     """“Xmas 1938, but Des reckons it was the one before”: what is told, a year before or after; none where the words do
     not end so."""
+    if a_day_away := _a_day_beside(tokens, dates):
+        return a_day_away
     ends = ends_with_the_one_beside(words)
     years = [(at, sense) for at, token in enumerate(tokens) for sense in token.senses if sense.kind == "year"]
     if not ends or len(years) != 1 or not str(years[0][1].value).isdigit():

@@ -58,11 +58,16 @@ _SIDES = frozenset(
 )
 
 
-def is_said_without_a_side(words: str, language: str) -> bool:
-    """Whether words of a language may name an event and tell nothing of when it was beside that: “on the voyage out,
-    on the Rangiora”; the day of it is the same."""
+def is_said_without_a_side(words: str, language: str, event: str) -> bool:
+    """Whether words of a language may name an event and tell nothing of when it was beside that, nor of anything else:
+    “on the voyage out, on the Rangiora”, which its name tells too; the day of it is the same."""
     own = LANGUAGE_BITS.get(language, ANY_LANGUAGE)
-    senses = (sense for token in lex(words) for sense in token.senses if sense.languages & own)
+    tokens, named = lex(words), event.casefold()
+    if any(
+        token.senses[0].kind == "name" and words[token.start : token.end].casefold() not in named for token in tokens
+    ):
+        return False
+    senses = (sense for token in tokens for sense in token.senses if sense.languages & own)
     return not any(sense.kind in _SIDES and sense.value != "day" for sense in senses)
 
 

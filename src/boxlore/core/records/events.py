@@ -138,7 +138,7 @@ def _by_its_name(
     loose: Mapping[str, Mapping[str, str]], events: Sequence[FamilyEvent], pieces: frozenset[str]
 ) -> Mapping[str, str]:
     """The phrases for the only wedding that is known, where the words tell all of its name in whatever form: `pärast
-    meie pulmi` of `meie pulmad`, but not “the wedding” of “our wedding”."""
+    meie pulmi` of `meie pulmad`. “The wedding” may be somebody else's, and so may `häät`."""
     weddings = [
         event for event in events if (kind_of(event.name) if event.kind == "other" else event.kind) == "marriage"
     ]
@@ -146,7 +146,7 @@ def _by_its_name(
         return {}
     *owners, noun = sorted(_pieces(bare(weddings[0].name)), key=lambda piece: piece in ALONE["marriage"])
     of_ours = [owner for owner in owners if owner not in _ARTICLES]
-    alike = all(_are_forms(owner, OURS) and _are_forms(owner, pieces) for owner in of_ours)
+    alike = bool(of_ours) and all(_are_forms(owner, OURS) and _are_forms(owner, pieces) for owner in of_ours)
     if noun not in ALONE["marriage"] or not alike:
         return {}
     return {

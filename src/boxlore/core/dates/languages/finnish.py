@@ -253,7 +253,7 @@ FINNISH = Language(
         "between the years": "välipäivät|välipäivinä",
         "midsummer": "juhannusaamu|juhannusaamuna",
         "long easter weekend": "pääsiäispyhät|pääsiäispyhinä|pääsiäispyhien",
-        "whit days": "helluntaipyhät|helluntaipyhinä",
+        "whit sunday and monday": "helluntaipyhät|helluntaipyhinä",
     },
     feast_days={
         "christmas": "joulupäivä|joulupäivänä",

@@ -223,7 +223,7 @@ LITHUANIAN = Language(
         "st anthony's day": "per antanines",
         "st anne's day": "oninės|per onines",
         "christmas days": "kalėdų šventės|kalėdų šventes|kalėdų švenčių",
-        "easter days": "velykų šventės|velykų šventes",
+        "easter sunday and monday": "velykų šventės|velykų šventes",
     },
     age_endings="metis|metė|mečio|metes|metę",
     fractions={
