@@ -249,17 +249,20 @@ class Leaning:
         person = meant.person
         if not events and not perhaps and not (person and self.may_be_an_age(words)):
             return NOTHING_READ
-        if person is None:
-            return phrases.read(words, settings, KnownDates(events=events, perhaps=perhaps, first_year=0))
-        births = dict.fromkeys(_names(person), day)
-        births |= {phrase: day for phrase, idents in kin.items() if idents == (person.id,)}
-        is_narrator = narrator in self._people and self._people[narrator].id == person.id
-        known = KnownDates(
-            births=MappingProxyType(births), events=events, perhaps=perhaps, first_year=0,
-            narrator=day if is_narrator else "",
-            pictured=MappingProxyType({person.name: day} if list(shown) == [person.id] else {}),
-        )  # fmt: skip
-        return phrases.read(words, settings, known)
+        known = KnownDates(events=events, perhaps=perhaps, first_year=0)
+        if person is not None:
+            births = dict.fromkeys(_names(person), day)
+            births |= {phrase: day for phrase, idents in kin.items() if idents == (person.id,)}
+            is_narrator = narrator in self._people and self._people[narrator].id == person.id
+            known = replace(
+                known,
+                births=MappingProxyType(births),
+                narrator=day if is_narrator else "",
+                pictured=MappingProxyType({person.name: day} if list(shown) == [person.id] else {}),
+            )
+        reading = phrases.read(words, settings, known)
+        is_named_alone = bool(perhaps) and reading.edtf is None  # “Ivy's cousin's wedding” is not surely Ivy's own
+        return NOTHING_READ if is_named_alone else reading
 
 
 def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
