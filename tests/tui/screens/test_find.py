@@ -82,6 +82,23 @@ def people(collection: Collection, count: int) -> list[str]:
     return [shown.name for shown in record.shown()]
 
 
+def test_what_is_taken_back_is_found_and_listed_no_more(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«The regatta»", "pagedown", "«We left»", "f3", "«left»")
+            await hands.until("1 found")
+            await hands.press("ctrl+z")
+            assert "0 found" in hands.text and "Taken back: Story: We left." in hands.text
+            await hands.press("ctrl+u", "tab", "tab")
+            await hands.until("1 item begun")
+            assert "Taken back" not in hands.text
+            await hands.press("ctrl+z")
+            await hands.until("0 items begun")
+            assert "Taken back: Story: The regatta." in hands.text
+
+    run(sit())
+
+
 def test_a_range_is_picked_and_told_one_thing(run: Run, collection: Collection) -> None:
     act = collection.act("a box")
     box = act.new(Kind.CONTAINER)

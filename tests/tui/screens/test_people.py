@@ -188,6 +188,7 @@ def test_one_of_two_and_two_of_one(run: Run, collection: Collection) -> None:
                 "Ann Berg and Anna Berg are one person now, called Anna Berg." in hands.text
                 and "Anna Berg · 4 pictures" in hands.text
             )
+            assert "Same person as Ann Berg " in hands.text
             await hands.press("a")
             await hands.choose("Take two apart again")
             assert "They stand apart again." in hands.text and "Anna Berg · 3 pictures" in hands.text

@@ -74,6 +74,8 @@ class FindScreen(Screen[None]):
         """Position -> the words found there."""
         self._run = 0
         """Counts searches and filters, so that one that is overtaken ends."""
+        self._undone = ""
+        """What was taken back by the last key, in a sentence."""
         self._later: Timer | None = None
         self.words = Words(heard=self._heard, bound=("space",), id="wanted")
         self._top, self._heading, self.rows = Top("All items"), Line(classes="heading"), Rows()
@@ -105,7 +107,9 @@ class FindScreen(Screen[None]):
         counted = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
         meaning = f"Items {name}: {_MEANING[name]}" if name != "all" else "All items"
         self._top.tell(meaning, f"{count} {counted}{after}")
-        if self._picked:
+        if self._undone:
+            self._heading.say(f"  {self._undone}")
+        elif self._picked:
             self._heading.say(
                 f"  {len(self._picked)} picked; F8 says one thing of them all. Space picks one more, or puts it back."
             )
@@ -125,7 +129,7 @@ class FindScreen(Screen[None]):
     # searching
 
     def _heard(self, words: Words) -> None:
-        self._in_rows = not words.text.strip()
+        self._in_rows, self._undone = not words.text.strip(), ""
         if self._later is not None:
             self._later.stop()
         self._later = self.set_timer(PAUSE, self._search)
@@ -148,7 +152,7 @@ class FindScreen(Screen[None]):
         self._positions = list(self._words_at)
         self.rows.show(len(self._positions), self._cells)
         self._say(f", the first {MOST} shown" if len(self._words_at) >= MOST else "")
-        if not self._positions and (meant := near(self._collection, query)):
+        if not (self._positions or self._undone) and (meant := near(self._collection, query)):
             self._heading.say(f"  Nothing is found. Did you mean {' or '.join(meant)}?")
 
     def _hits(self, query: str) -> list[tuple[str, str]]:
@@ -172,6 +176,7 @@ class FindScreen(Screen[None]):
         """Show the next kind of items: all, bare, begun, told, to ask."""
         await self.words.drained()
         self.words.load("")
+        self._undone = ""
         self._filter = (self._filter + 1) % len(FILTERS)
         self._filter_anew()
 
@@ -300,13 +305,18 @@ class FindScreen(Screen[None]):
         if self._sitting.steps.items_turned != items_turned:
             self.app.pop_screen()
             return
-        self.rows.refresh()
-        self._say()
-        self._heading.say(f"  {words}")
+        self._undone, at = words, self.rows.at
+        if self.words.text.strip():  # what was found may be found no more
+            self._search()
+        elif FILTERS[self._filter] != "all":
+            self._filter_anew()
+        else:
+            self._say()
+        self.rows.go(at)
 
     def _move(self, by: int) -> None:
         """Move the cursor, so that the next Space picks."""
-        self._in_rows = True
+        self._in_rows, self._undone = True, ""
         self.rows.move(by)
 
     async def action_up(self) -> None:

@@ -100,6 +100,9 @@ class PersonScreen(ListScreen):
 
     def _words(self, said: Statement) -> str:
         people = self.sitting.collection.people()
+        if said.field == "merged_into":  # told of the other entry: here it stands by the name that it had
+            names = [row.words for row in self._told if row.subject == said.subject and row.field == "name"]
+            return next(iter(names), said.words)
         ident = self._meant.get(said.id, "") or said.words
         return people[ident].name if ident in people else said.words or "asked, not known"
 
