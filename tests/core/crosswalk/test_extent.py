@@ -90,3 +90,20 @@ def test_what_is_counted_of_each_item() -> None:
     assert (extent.scans, extent.found_in, list(extent.creators)) == (1, {"shoebox": 2}, ["Anna Lind"])
     assert (extent.places, extent.languages) == ({"Tallinn": 2}, {"en": 4})
     assert extent.processes == {"gelatin silver print": "http://vocab.getty.edu/aat/300128695"}
+
+
+LENT = [
+    (0, ""),
+    (1, ", but for the original of 1 item, which somebody lent (TRA-0001)"),
+    (3, ", but for the originals of 3 items, which somebody lent (TRA-0001, TRA-0002 and TRA-0003)"),
+    (21, ", but for the originals of 21 items, which somebody lent (the inventory says which)"),
+]
+
+
+@every_row(("count", "said"), LENT)
+def test_what_somebody_lent_is_named(count: int, said: str) -> None:
+    records = [Record(id=f"i{at}", number=f"TRA-{at:04}") for at in range(1, 23)]
+    extent = Extent(lent_items=frozenset(record.id for record in records[:count]))
+    for record in records:
+        extent.add(record)
+    assert (extent.lent_words, extent.given) == (said, 22)

@@ -59,7 +59,7 @@ def test_what_somebody_lent_is_not_given(mine: Collection, tmp_path: Path) -> No
     assert [found.message.partition(":")[0] for found in made.findings if found.rule == "original.lent"] == [
         "TRA-0001 and TRA-0002"
     ]
-    but_for = ", but for the originals of 2 items, which somebody lent"
+    but_for = ", but for the originals of 2 items, which somebody lent (TRA-0001 and TRA-0002)"
     for part in ("open", "closed"):
         assert f"are given{but_for}." in deed(tmp_path / "1", part)
         page = (tmp_path / "1" / part / "README.html").read_text("utf-8")

@@ -14,6 +14,10 @@ from boxlore.core.crosswalk.series import SeriesKey, series_key, series_words
 from boxlore.core.findings import several
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import DATE_WITHHELD, UNDATED, PersonShown, Record
+from boxlore.core.wording.catalogue import ENGLISH
+
+MOST_LENT = 20
+"""So many lent items are named by their numbers."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -32,8 +36,8 @@ class Extent:
     """The ids of items that are kept by the family: they are told of by their numbers, and are no part of it."""
     lent_items: frozenset[str] = frozenset()
     """The ids of items that somebody lent: their originals are no part of it."""
-    lent: int = 0
-    """Items of `lent_items`."""
+    lent: list[str] = starts(default_factory=list)
+    """The numbers of the items of `lent_items`."""
     undated: int = 0
     """Items of which no date is told, or none that is read yet."""
     date_withheld: int = 0
@@ -71,7 +75,7 @@ class Extent:
         if record.id in self.not_given:
             self.kept += 1
             return
-        self.lent += record.id in self.lent_items
+        self.lent += [record.number] if record.id in self.lent_items else []
         self.kinds[nature_of(record)] += 1
         if record.mark:
             self.boxes.add(record.mark.path[0][1])
@@ -121,11 +125,12 @@ class Extent:
 
     @property
     def lent_words(self) -> str:
-        """`, but for the originals of 2 items, which somebody lent`; '' where none is lent."""
+        """`, but for the originals of 2 items, which somebody lent (TRA-0004 and TRA-0009)`; '' where none is lent."""
         if not self.lent:
             return ""
-        what = "the original of 1 item" if self.lent == 1 else f"the originals of {self.lent:,} items"
-        return f", but for {what}, which somebody lent"
+        what = "the original of 1 item" if len(self.lent) == 1 else f"the originals of {len(self.lent):,} items"
+        named = ENGLISH.listed(self.lent) if len(self.lent) <= MOST_LENT else "the inventory says which"
+        return f", but for {what}, which somebody lent ({named})"
 
     @property
     def scans(self) -> int:
