@@ -152,6 +152,7 @@ def test_who_is_in_it_may_be_told_before_a_date_that_leans() -> None:
 def test_she_who_said_so_may_be_in_it_herself() -> None:
     told_so = "Mum said she was twelve in that one"
     assert of_words("story", told_so, "Ivy Lang", "Emma Fry") == "1911-05-03 1914-05-02"
+    assert of_words("story", "Mum thought Ivy was about twelve in that one", "Ivy Lang") == "1909-05-03 1916-05-02"
     assert of_words("story", told_so.replace(" in that one", ""), "Ivy Lang", "Emma Fry") != "1911-05-03 1914-05-02"
 
 

@@ -98,7 +98,7 @@ BORN_FROM = [
     ("Mia, aged 3", "1972", "1968-01-01"), ("Mia looks about five", "May 1975", "1966-05-01"),
     ("Mia looks about 60", "1990", "1917-01-01"), ("Mia, aged 3", "about 1972", "1963-01-01"),
     ("Mia looks about 300", "1990", "1677-01-01"), ("Mia, aged 3", "before 1972", ""), ("Mia at the gate", "1972", ""),
-    ("Mia, aged 3", "", ""),
+    ("Mia, aged 3", "", ""), ("Mia, aged 999", "0950", ""),
 ]  # fmt: skip
 
 
