@@ -44,3 +44,10 @@ def test_large_names_are_those_of_large_towns_at_home(gazetteer: Gazetteer) -> N
     names = large_names(gazetteer._db, frozenset({"EE", "LV"}))
     assert names == sorted(names) and {"tartu", "dorpat", "riga"} <= set(names)
     assert not {"haapsalu", "helsinki"} & set(names)  # a small one, one abroad
+
+
+def test_a_direction_is_no_slip_of_another(gazetteer: Gazetteer) -> None:
+    """Palmerston South and Palmerston North are two (GeoNames has the second)."""
+    assert gazetteer.read("Palmerston Nrth").kind == "perhaps"
+    read = gazetteer.read("Palmerston South", home=frozenset({"NZ"}))
+    assert read.kind == "check" and [place.geonames for place in read.choices][:1] == [6215161]

@@ -12,7 +12,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from boxlore.core.places.inflections import uninflected
-from boxlore.core.places.taking_apart import fold_place
+from boxlore.core.places.taking_apart import directions_in, fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import (
     LARGE_NAMESAKE,
@@ -197,7 +197,8 @@ def _begin_in_order(told: Sequence[str], words: Sequence[str]) -> bool:
 def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, Row], dict[int, int]]:
     """The places of similar names, and the number of letters misspelled, both by id.
 
-    The first letter must be right. One misspelled letter is allowed up to LONGEST_OF_ONE_SLIP, two up to forty.
+    A direction told is no slip of another one (`Palmerston South` is not Palmerston North). The first letter must be
+    right. One misspelled letter is allowed up to LONGEST_OF_ONE_SLIP, two up to forty.
     """
     rows: dict[int, Row] = {}
     slips: dict[int, int] = {}
@@ -210,7 +211,8 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, R
         first, middle, last = _pieces(name, most_slips + 1)
         begins = db.execute(_BEGINS, (first, first + "\U0010ffff", *bounds[2:]))
         others = db.execute(_HOLDS if middle else _ENDS, (*bounds, -len(last), last, *([middle] if middle else [])))
-        spellings = list(dict.fromkeys(spelling for (spelling,) in (*begins, *others)))
+        found = dict.fromkeys(spelling for (spelling,) in (*begins, *others))
+        spellings = [spelling for spelling in found if directions_in(spelling) == directions_in(name)]
         for spelling, distance, _ in process.extract(
             name, spellings, scorer=OSA.distance, score_cutoff=most_slips, limit=50
         ):

@@ -33,6 +33,7 @@ from boxlore.core.places.taking_apart import (
     parted_at_in,
     spaced,
     take_apart,
+    with_directions,
     with_epithets,
     with_qualifier,
     without_district,
@@ -162,6 +163,9 @@ class Gazetteer:
         """The reading of the words as they stand; where it finds too little, that of them written out or parted."""
         if len(text) > MOST_LETTERS:
             return PlaceReading(text, "kept")
+        if (spelled := with_directions(text)) != text:
+            again = self._read_anew(spelled, year, used, home)
+            return replace(again, text=text, kind="check" if again.kind == "match" else again.kind)
         read = self._read_words(text, year, used, home)
         beside = read.best is not None and bool(read.best.sublocation) and not read.best.near
         beside = beside or (read.kind == "check" and read.best is not None and bool(read.best.box))

@@ -12,6 +12,7 @@ from boxlore.core.places.taking_apart import (
     parted_at_in,
     spaced,
     take_apart,
+    with_directions,
     with_epithets,
     with_qualifier,
     without_district,
@@ -167,3 +168,14 @@ INSIDE = [
 def test_what_stands_in_a_place() -> None:
     """Prepositions of English and German (common practice, no source)."""
     assert [(words, parted_at_in(words)) for words, _ in INSIDE] == INSIDE
+
+
+DIRECTIONS = [
+    ("Hampden, nth Otago", "Hampden, North Otago"), ("Palmerston Sth.", "Palmerston South"),
+    ("Nth. Tawa, NZ", "North Tawa, NZ"), ("4th Street", "4th Street"), ("Goth", "Goth"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "whole"), DIRECTIONS)
+def test_nth_and_sth_are_directions(words: str, whole: str) -> None:
+    assert with_directions(words) == whole

@@ -91,6 +91,23 @@ def fold_place(name: str) -> str:
     return " ".join((_SHORTENED.get(first, first) if more else first, *more))
 
 
+_DIRECTIONS = frozenset("north south east west upper lower nord sud ost ober unter norra sodra ostra vastra".split())
+
+
+def directions_in(folded: str) -> list[str]:
+    """The words of a folded name that tell it from another of the same name: `south` of `palmerston south`."""
+    return [word for word in folded.split() if word in _DIRECTIONS]
+
+
+_NTH = re.compile(r"\b([NS])th\b\.?(?=\s+[^\W\d_]|\s*(?:,|$))", re.IGNORECASE)
+_IN_FULL = {"n": "North", "s": "South"}
+
+
+def with_directions(words: str) -> str:
+    """The words with `nth` and `sth` written out, which can be nothing else: `nth Otago` → `North Otago`."""
+    return _NTH.sub(lambda match: _IN_FULL[match[1].lower()], words)
+
+
 _WRITTEN_OUT = {
     "is": ("Island", "Islands"), "isl": ("Island", "Islands"), "i": ("Island",), "sth": ("South",), "nth": ("North",),
     "pt": ("Point", "Port"), "hbr": ("Harbour",), "harb": ("Harbour",), "r": ("River",), "riv": ("River",),

@@ -44,6 +44,9 @@ LEFT = [
     ("Tom d. in the war, Anna", True),
     ("It could be Anna - no, it's Ruth, she's on the right", True),
     ("Perhaps Anna, Tom", False),
+    ("Anna, then Tom", False),
+    ("Anna, only Tom is missing", True),
+    ("only Anna and Tom", True),
     ("Perhaps the one is Ruth, or Anna", False),
     ("Anna on vasakult teine, teisi ei tea", True),
     ("De tweede van links is Anna, wie ernaast zit weet ik niet", True),
@@ -228,6 +231,7 @@ QUESTIONS = [
     ("Sittande: mormor Stina m. Greta", "Are “mormor Stina m. Greta” several people: mormor Stina; Greta?"),
     ("top row Ethel Ada Winnie, Tom", "Are “Ethel Ada Winnie” several people: Ethel; Ada; Winnie?"),
     ("Hugo y", "Is “Hugo y” Hugo?"),
+    ("Vlk Jan ml.", "“Vlk Jan ml.”: who is that: Jan Vlk ml., or Jan ml.?"),
     ("the man I know, Ida", "Who is meant by “the man I know”?"),
     (
         "the old man in the long grey coat by the old wooden gate",

@@ -9,7 +9,7 @@ from boxlore.core.people.names import lists_table as lists
 from boxlore.core.people.names import words_table as words_of
 from boxlore.core.people.names.particles import Tokens, with_particle
 from boxlore.core.people.names.parts import NameParts, Tradition
-from boxlore.core.people.names.tokens import Token, written
+from boxlore.core.people.names.tokens import Token, token_of, written
 
 
 def gaelic_epithet(tokens: Tokens) -> NameParts | None:
@@ -31,7 +31,7 @@ def dutch_son(tokens: Tokens) -> NameParts | None:
     return replace(parts, patronymic=tokens[at].text)
 
 
-_FATHERS_NAME = (*words_of.SHORTENED_SON, "zn.", "szoon", "sdochter")
+_FATHERS_NAME = (*words_of.SHORTENED_SON, "zn.", "sdr", "szoon", "sdochter")
 """`-szoon` and `-sdochter`, in full and shortened."""
 
 
@@ -104,6 +104,8 @@ def italian(tokens: Tokens) -> NameParts | None:
 
 def iberian(tokens: Tokens) -> NameParts | None:
     """Spanish and Portuguese: as many given names as are known ones; all the rest is the family's."""
+    if len(tokens) > 2 and words_of.is_one_family_name(tokens[-2].text, tokens[-1].text):
+        tokens = (*tokens[:-2], token_of(f"{tokens[-2].text} {tokens[-1].text}"))
     spanish = _iberian(tokens, lists.SPANISH_GIVEN, lists.SPANISH_FAMILY, ("ez", "es", "iz"))
     portuguese = _iberian(tokens, lists.PORTUGUESE_GIVEN, lists.PORTUGUESE_FAMILY, ("es", "ao", "eira", "eiro"))
     if portuguese and (not spanish or _is_portuguese(tokens)):
@@ -184,7 +186,8 @@ def _iberian(tokens: Tokens, given_names: frozenset[str], family_names: frozense
     family = tokens[max(at, 1) :]
     names = [token for token in family if not token.is_particle]
     looks = [
-        token.plain in family_names or token.plain.endswith(endings) or not token.text.isascii() for token in names
+        token.plain in family_names or token.plain.endswith(endings) or not token.text.isascii() or " " in token.text
+        for token in names
     ]
     joined = any(token.text in ("y", "e") for token in family[1:-1])  # `Ruiz de la Fuente y Olmedo`
     enough = joined or sum(looks) * 2 >= len(looks) if at else sum(looks) > 1 and all(looks)

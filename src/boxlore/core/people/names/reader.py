@@ -213,9 +213,8 @@ def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Seq
     elif len(tokens) == 2 and tokens[0].is_given and before and before[0].plain in words_of.RELIGIOUS_TITLES:
         frame.put("given", tokens[0].text)  # `Sister Mary Benedict (Kathleen Foy)`
         frame.put("family", tokens[1].text)
-        if before[0].plain in words_of.PRIESTS:  # `Pater Bonifatius OSB (Anton Huber)`
-            names = [token for token in before if not is_title(token) and not _is_suffix(token)]
-            frame.put("religious", written(names))
+        names = [token for token in before if not is_title(token) and not _is_suffix(token)]
+        frame.put("religious", written(names))  # `Pater Bonifatius OSB (Anton Huber)`
     elif inside and single and len(tokens) == 1 and _is_full_form(tokens[0], before):
         frame.put("given", tokens[0].text)  # `Peggy (Margaret) Loftus`
         frame.put("nickname", written(before))
@@ -388,7 +387,13 @@ def _straight(frame: Frame, tokens: Sequence[Token]) -> NameParts | None:
     tokens = tokens[1:] if len(tokens) > 3 and tokens[0].plain == "the" and tokens[2].text == "of" else tokens
     if len(tokens) > 2 and tokens[1].text == "of" and tokens[0].plain in _OF_A_LAND:
         return NameParts(title=written(tokens))  # `Duke of Edinburgh`
+    if _is_called_by_family_first(tokens):  # `Der Huber Sepp`
+        asks = f"Is “{tokens[1].text}” the family name of {tokens[2].text}?"
+        return NameParts(given=tokens[2].text, family=tokens[1].text, asks=asks)
     core = _without_respect(frame, without_titles(frame, _suffixes(frame, _segments(frame, tokens))))
+    if len(core) > _GIVEN_AND_FAMILY and core[-2].text == "tou":  # `Nikolaos Pappas tou Georgiou`: his father's name
+        frame.put("patronymic", written(core[-2:]))
+        core = core[:-2]
     if not core:
         return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
     last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
@@ -400,6 +405,16 @@ def _straight(frame: Frame, tokens: Sequence[Token]) -> NameParts | None:
         if family_first and core[0].plain not in words_of.BOUND:
             return with_particle(core[1:], core[:1])  # `Соколов А. П.`
     return with_title(frame, core)
+
+
+_FAMILY_FIRST = 3
+
+
+def _is_called_by_family_first(tokens: Sequence[Token]) -> bool:
+    """Whether an article stands before a family name and a given one, as Bavaria says them."""
+    if len(tokens) != _FAMILY_FIRST or tokens[0].plain not in ("der", "die") or any(token.is_small for token in tokens):
+        return False
+    return tokens[2].is_given and not (tokens[1].is_given or tokens[1].is_initial or is_title(tokens[1]))
 
 
 _OF_A_LAND = frozenset("duke duchess earl countess marquess marquis prince princess king queen bishop dean".split())

@@ -6,14 +6,15 @@
 - Particles written small go behind the given names (`Pahlen, Peter von der`), but articles and contractions stand
   before the family name (`La Fontaine, Jean de`; 22.5D1). Written large they are a part of the name (`Van Buren`).
 - Of two Spanish family names the first leads, of two Portuguese ones the last (22.5C).
-- Icelandic and other names of a given name and a father's are not turned about (22.9B).
+- Icelandic and other names of a given name and a father's are not turned about (22.9B), Icelandic ones with a family
+  name neither (National and University Library of Iceland, *Íslensk nafnahefð*).
 - The Arabic article goes behind (`Masri, Ahmad al-`).
 - A title or kin word stands only where there is no given name (`Pell, Mrs. Thomas`; `Mavis, Aunt`; 22.15), and behind
   a name in religion (`Mary Loyola, Mother`; 22.16D).
 """
 
 from boxlore.core.people.names.parts import NameParts, Tradition
-from boxlore.core.people.names.words_table import ARTICLES
+from boxlore.core.people.names.words_table import ARTICLES, is_one_family_name
 from boxlore.core.statements import fold
 
 _ALWAYS_OF_THE_FAMILY = ("neto", "filho", "sobrinho")
@@ -32,6 +33,8 @@ def sort_form(parts: NameParts, name: str) -> str:
     if parts.religious and not parts.family:
         return _joined(", ", parts.religious, parts.title, parts.suffix)
     family = parts.family or parts.married_as or parts.born_as
+    if parts.tradition is Tradition.ICELANDIC and parts.given and parts.patronymic:
+        return _joined(", ", _joined(" ", parts.given, parts.patronymic, parts.family), parts.suffix)
     if family:
         return _by_family(parts, family)
     if parts.given:
@@ -49,7 +52,8 @@ def _by_family(parts: NameParts, family: str) -> str:
         return _joined(", ", leading, _joined(" ", parts.given or parts.title, parts.patronymic), parts.suffix)
     if parts.tradition is Tradition.PORTUGUESE:
         *first, leading = family.split()
-        if first and fold(leading) in _OF_THE_FAMILY:  # `Carvalho Filho, José`
+        of_two = first and (fold(leading) in _OF_THE_FAMILY or is_one_family_name(first[-1], leading))
+        if of_two:  # `Carvalho Filho, José`, `Castelo Branco, Camilo`
             leading = f"{first.pop()} {leading}"
         called = _joined(" ", parts.given or parts.title or parts.kin, *first)
         if fold(parts.suffix) in _OF_THE_FAMILY:

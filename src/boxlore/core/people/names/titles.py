@@ -111,7 +111,7 @@ def is_title(token: Token) -> bool:
 
 def with_title(frame: Frame, core: Sequence[Token]) -> NameParts:
     """The core, with what a title before it says of it."""
-    core = _title_inside(frame, core)
+    core = _with_younger(_title_inside(frame, core))
     last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
     if kin := frame.parts.get("kin"):
         of_respect = token_of(kin).plain in words_of.TURKISH_RESPECT
@@ -167,6 +167,18 @@ def _may_be_secular(title: str, core: Sequence[Token]) -> bool:
         return False
     is_of_a_man = core[1].plain in MEN_ALONE and core[0].plain not in (*MEN, *_MARY)
     return is_of_a_man or core[1].plain in FAMILY_TOO - words_of.MYSTERIES
+
+
+def _with_younger(core: Sequence[Token]) -> Sequence[Token]:
+    """The core with `Óg` (the younger) and the like as one with the given name before them: `Patrick Óg Ó Briain`."""
+    for at in range(1, len(core) - 1):
+        if core[at].text in _TOLD_APART and core[at + 1].text in _OF_THE_IRISH:
+            return (*core[: at - 1], token_of(written(core[at - 1 : at + 1])), *core[at + 1 :])
+    return core
+
+
+_TOLD_APART = ("Óg", "Mór", "Beag", "Rua", "Bán")
+_OF_THE_IRISH = ("Ó", "Mac", "Mc", "Ní", "Nic", "Uí", "De")
 
 
 def _title_inside(frame: Frame, core: Sequence[Token]) -> Sequence[Token]:

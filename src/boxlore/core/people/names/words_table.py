@@ -251,6 +251,19 @@ BOUND = _words(
 )
 """Words that, written large before a family name, belong to it: `Kiri Te Kanawa`, `Martin Van Buren`."""
 
+_PLACES_OF_PORTUGAL = _words(
+    "castelo corte vila vilas monte casa casas torre rio pedra mata espirito campo paco serra porto boa"
+)
+_SAID_OF_THEM = _words(
+    "branco branca real boas nova novas novo alegre negro santo seco grande velho velha morte bello belo"
+)
+
+
+def is_one_family_name(first: str, second: str) -> bool:
+    """Whether two words are one family name of Portugal: a place and what is said of it (`Castelo Branco`)."""
+    return fold(first) in _PLACES_OF_PORTUGAL and fold(second) in _SAID_OF_THEM
+
+
 SHORTENED_SON = ("sz.", "sdr.", "szn.")
 """Ends of Dutch names of a father that are shortened: `Pietersz.`"""
 
@@ -277,7 +290,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "m n|m s|snd|дев|nascuta|endine|end|varem|kuni|until|bis|that was|that was a|who was a|nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|s|o s|"
             "omaa sukua|oma sukua|os|urozhdennaya|urozhd|v devichestve|syntyjaan|sund|sundinud|neiuna|neiupolves|neiupolvenimega|dz|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
-            "szul|szuletett|sz|ent|e|z rodu",
+            "szul|szuletett|sz|ent|e|z rodu|gebore|kizlik soyadi",
         ),
         (
             "married_as",

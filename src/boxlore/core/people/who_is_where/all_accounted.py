@@ -263,8 +263,10 @@ def _may_be_family_of(item: Item, further: Sequence[Item]) -> str:
 def _understood(item: Item, known: KnownNames) -> str:
     """`: Cyril Dawes` of `Batsman Cyril Dawes`, as a proposal; empty where nothing of it is surely a name."""
     tokens = tokens_of(item.person.words)
-    if len(tokens) == 2 and not _is_known(tokens[0], known) and tokens[1].is_given:
-        return f": {tokens[1].text} {tokens[0].text}, or {tokens[1].text}"  # `Huber Sepp`
+    suffix = f" {tokens[-1].text}" if len(tokens) > 2 and tokens[-1].plain in SUFFIXES else ""
+    names = tokens[:-1] if suffix else tokens
+    if len(names) == 2 and not _is_known(names[0], known) and names[1].is_given:
+        return f": {names[1].text} {names[0].text}{suffix}, or {names[1].text}{suffix}"  # `Huber Sepp`, `Vlk Jan ml.`
     if len(tokens) > 1 and not _is_known(tokens[0], known) and tokens[1].is_given:
         return f": {written(tokens[1:])}"
     return ""

@@ -122,7 +122,8 @@ def _is_apposition(part: Sequence[Item], at: int) -> bool:
     ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`
     is_one = bool(described.definite) or (described.is_described and named.person.unsure)  # `a baby, probably Colin`
-    is_one = is_one and not named.is_beside  # `My father is second, next to him his brother Karl`
+    elsewhere = described.from_right > 0 and named.row not in ("", described.row)  # `second from the right, behind him`
+    is_one = is_one and not (named.is_beside or elsewhere)  # `My father is second, next to him his brother Karl`
     return opens and ends and is_one and named.is_name and not named.joined and _fit(described, named)
 
 

@@ -15,7 +15,7 @@ from boxlore.core.people.who_is_where.item_words import (
     is_of_several,
 )
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.position_words_table import COUPLES
+from boxlore.core.people.who_is_where.position_words_table import COUPLES, ROW_CLASSES
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.remarks import head_and_remark, is_absent
 from boxlore.core.people.who_is_where.somebody import person_named
@@ -31,6 +31,7 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
         unsure = person.unsure or described.person.unsure
         described.person = replace(person, note=_all_notes(described.person, person.note), unsure=unsure)
         described.is_name, described.is_described, reader.identifies = is_name, False, False
+        described.is_identified = is_name
         described.definite = "" if is_name else described.definite
         reader.identified = not is_name
         return
@@ -49,7 +50,9 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
     item.is_beside = bool(reader.items) and (ahead.is_beside or goes_on)
     if item.is_held or item.is_beside:
         is_elsewhere = fold(person.note.split(", ")[-1]).startswith(small_words.ABOVE_OR_BELOW)
-        item.row = "" if is_elsewhere else reader.items[-1].row  # `Top left Isa, below her Dod`
+        stands_otherwise = item.is_beside and reader.place_since and reader.row in ROW_CLASSES[3:]
+        row = reader.row if stands_otherwise else reader.items[-1].row
+        item.row = "" if is_elsewhere else row  # `Top left Isa, below her Dod`
     item.of_group = reader.family_stays
     if is_name and reader.family_ahead[0]:
         note, item.of_group = reader.family_ahead

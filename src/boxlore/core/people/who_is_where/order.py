@@ -56,6 +56,8 @@ class Item:
     """The words before whoever says where another stands: `in front of` of `in front of Peg, Dougal`."""
     definite: str = ""
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
+    is_identified: bool = False
+    """Whether the note is what described somebody before the name was told: `the girl is Jean`."""
     is_taken_back: bool = False
     """Whether the name was told by mistake: it asks, and nobody is made of it."""
 

@@ -444,7 +444,7 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     goes_on = (last.person.is_person or does) and words and begins_remark(words) and not words[0].is_large
     if (
         not (last.is_name or goes_on)
-        or (last.person.note and (not goes_on or _tells_of_others(last.person.note)))
+        or (last.person.note and not last.is_identified and (not goes_on or _tells_of_others(last.person.note)))
         or reader.joined
         or reader.ahead.number
         or reader.place_since

@@ -67,6 +67,8 @@ def no_place(reader: Reader, element: Element, further: Sequence[Element]) -> st
     if element.kind not in (*ROW_KINDS, *table.SIDES):
         return ""
     first = further[0]
+    if element.kind == "middle" and first.plain == "of" and any(piece.kind in ROW_KINDS for piece in further[1:3]):
+        return "centre"  # `Middle of the back row`
     is_thing = first.kind == "word" and first.text.islower() and not (relation(first) or first.plain in table.NOUNS)
     ends = further[1:2] and further[1].kind in ("colon", "comma")
     if element.phrase in BEFORE_WHOM and " " not in element.text and is_thing and ends:

@@ -1,6 +1,7 @@
 """Where a place is told of a thing, and is no row and no side of the picture: `in the back seat`, `on the front step`.
 
-    thing = [small words] ("front" / "back" / "left" / …) noun     ; written small, and no word of people
+    thing = [small words] ("front" / "back" / "left" / …) noun {noun}    ; written small, and no word of people
+          / [small words] ("front" / "back" / …) "of the" noun          ; but not `of the picture`
     depth = side "from the front" ":"                              ; an order into the picture, which no number tells
 
 The whole phrase is kept as it was told, as a note of whoever it is told of (`where`): a part of it tells no place. A
@@ -54,8 +55,25 @@ def _length(elements: Sequence[Element]) -> int:
         ["from_back", "colon"],
     ):
         return 2
-    is_thing = first.plain.split()[-1] in _OF_A_THING and _is_thing(behind[0])
-    return 2 if is_thing and _ends(behind[1:], behind[0]) else 0
+    of_what = _of_a_thing(behind) if first.plain.split()[-1] in _OF_A_THING else 0
+    if of_what:
+        return 1 + of_what
+    things = next((at for at, piece in enumerate(behind) if not _is_thing(piece)), len(behind))
+    is_thing = first.plain.split()[-1] in _OF_A_THING and 0 < things < _MOST_NOUNS
+    return 1 + things if is_thing and _ends(behind[things:], behind[things - 1]) else 0
+
+
+_MOST_NOUNS = 3
+
+
+def _of_a_thing(behind: Sequence[Element]) -> int:
+    """How many elements `of the table` takes; 0 for none, and for the picture itself."""
+    is_led = len(behind) > 2 and behind[0].plain == "of" and behind[1].plain in small_words.THE
+    is_thing = is_led and _is_thing(behind[2]) and behind[2].plain not in _PICTURES
+    return 3 if is_thing and _ends(behind[3:], behind[2]) else 0
+
+
+_PICTURES = frozenset("picture photo photograph image print group row line".split())
 
 
 def _is_thing(word: Element) -> bool:

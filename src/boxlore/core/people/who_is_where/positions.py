@@ -193,6 +193,8 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True, every
         item.position = element.value
     elif element.kind == "from the right":
         item.from_right, item.right_words = element.value, element.text
+    elif element.kind == "centre" and item.row in AROUND:
+        item.row = MIDDLE
     else:
         item.side, item.side_words = element.kind, element.text
         before = reader.items[-2:-1] if item.joined == "and" else []

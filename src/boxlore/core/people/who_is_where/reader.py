@@ -413,7 +413,8 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
         reader.ahead.note = between([*reader.words, *reader.aside], reader.text)  # `the others are Ruth and Anna`
         reader.words, reader.aside = [], []
         return
-    if not reader.words and len(reader.items) > reader.part_begins and reader.items[-1].is_several:
+    is_last_several = len(reader.items) > reader.part_begins and reader.items[-1].is_several
+    if not reader.words and is_last_several and not reader.ahead.number:
         several = reader.items.pop()  # `Two girls at the front are Anna and Ruth`
         reader.row, reader.side_stays, reader.behind = several.row or reader.row, several.side, False
         reader.ahead.note, reader.ahead.side = several.person.words, several.side

@@ -11,6 +11,12 @@ LEADS = frozenset(
 )
 """Words before a name that go on with the list: `then Ruth`."""
 
+SAY_HOW = frozenset(
+    "definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo alleen bare endast vain "
+    "только tylko tikai tik jen".split()
+)
+"""Those of them that say more than who is next: `only Ruth`."""
+
 NEXT = frozenset(
     "then dann danach siis ensuite puis luego despues poi depois dan daarna derefter sedan sitten затем потом".split()
 )

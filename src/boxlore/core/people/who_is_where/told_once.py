@@ -36,6 +36,13 @@ def _also_told(teller: Item, item: Item) -> None:
     teller.person = replace(teller.person, note=note)
 
 
+def _own_told_before(kept: Sequence[Item], item: Item) -> Item | None:
+    """`Clockwise from Dad: Dad, Ken`: a parent of the teller is one."""
+    own = own_relation(item.person.words) if not (item.is_name or item.beside_whom) else ""
+    told = (other for other in kept if other.person.words == item.person.words)
+    return next(told, None) if own in ("mother", "father") else None
+
+
 def told_once(items: Sequence[Item]) -> list[Item]:
     """The items, with nobody made of a name that was told before."""
     kept: list[Item] = []
@@ -56,6 +63,9 @@ def told_once(items: Sequence[Item]) -> list[Item]:
         if note:
             person = replace(person, note=", ".join(filter(None, (note, person.note))))
             item.person, item.joined, item.is_beside, note = person, "", True, ""
+        if own := _own_told_before(kept, item):
+            _also_told(own, item)
+            continue
         name = fold(person.words) if (item.is_name or item.beside_whom) and person.is_person else ""
         if name in told and item.beside_whom:
             note = f"{item.beside_whom} {person.words}"

@@ -4,7 +4,6 @@ What the grammars before it let through, and what nobody is called:
 
 - a word that joins, at an end of a name or within it: `Rosa y`, `mormor Stina m. Greta`; two family names may be joined
   (`Ramón y Cajal`);
-- a bracket without its other one, a number, a mark that ends something;
 - several given names of which each is called by, where rows are told and no comma parts them: `Ethel Ada Winnie`;
 - a sentence instead of a description: a word of knowing, `your`, a name within, very many words.
 
@@ -18,13 +17,17 @@ from dataclasses import replace
 from boxlore.core.people.names.lists_table import FAMILY_TOO
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.item_words import is_my
 from boxlore.core.people.who_is_where.kin_words import own_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
+from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 from boxlore.core.people.who_is_where.written_out import ROWS
+from boxlore.core.statements import fold
 
 _ANYWHERE = frozenset("and et en och og ja ir un und a oraz agus m. med mit with con com avec kanssa koos и с".split())
 _LEADS = frozenset("and et och og ja ir und oraz agus y e i и m. with avec".split())
@@ -55,13 +58,10 @@ def ask_of_what_is_no_person(items: Sequence[Item], known: KnownNames) -> None:
 def _of_a_name(item: Item, known: KnownNames, *, rows: int) -> str:
     words = item.person.words
     told = _ASIDE.sub(" ", words).split()
-    unpaired = words.count("(") != words.count(")") or any(map(str.isdigit, " ".join(told)))
     joins = [at for at, word in enumerate(told) if _joins_people(told, at)]
     if joins:
         names = [" ".join(name) for name in _parted(told, joins)]
         return _several(words, names) if len(names) > 1 else f"Is “{words}” {''.join(names)}?"
-    if unpaired:
-        return f"Is “{words}” someone in the picture?"
     rows_tell = rows > 1 or (rows == 1 and len(told) > _GIVEN_OF_ONE)
     alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known)
     return _several(words, words.split()) if alone else ""
@@ -107,12 +107,20 @@ def _of_a_description(words: str) -> str:
     told = words.split()
     knows = any(token.plain in KNOWING and token.plain not in NOUNS for token in tokens_of(words))
     names_another = any(_is_name_within(word) for word in told[1:])
+    leads = fold(told[0]) in small_words.ARTICLES or is_my(elements_of(words)[0])
+    if any(_is_kin_within(word) for word in told[1:]) and not leads:
+        return f"Who is meant by “{words}”?"
     if knows or len(told) > _MOST_WORDS or (names_another and len(told) > _MOST_BEFORE_A_NAME):
         return f"Who is meant by “{words}”?"
     return ""
 
 
 _MOST_BEFORE_A_NAME = 4
+
+
+def _is_kin_within(word: str) -> bool:
+    """`Mum` of `Front passenger seat Mum`."""
+    return word[:1].isupper() and token_of(word).plain in KIN_ALONE
 
 
 def _is_name_within(word: str) -> bool:

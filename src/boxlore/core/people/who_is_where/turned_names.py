@@ -88,9 +88,16 @@ def _halves(part: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Elemen
     at = next(at for at, element in enumerate(part) if element.kind == "comma")
     family, given = part[:at], part[at + 1 :]
     titles = next((end for end, word in enumerate(given) if word.kind == "comma"), len(given))
-    if 0 < titles < len(given) - 1 and all(word.plain in TITLES for word in given[titles + 1 :]):
-        given = (*given[:titles], *given[titles + 1 :])  # `Burns, Mary Ellen, Mrs.`
+    if 0 < titles < len(given) - 1 and all(map(_may_end, given[titles + 1 :])):
+        behind = (word for word in given[titles + 1 :] if word.plain in TITLES)
+        given = (*given[:titles], *behind)  # `Burns, Mary Ellen, Mrs.`, `Burns, Capt. John, M.C.`
     return (family, given) if all(_may_be_named(word) for word in (*family, *given)) else None
+
+
+def _may_end(word: Element) -> bool:
+    """Whether a word is a title or a suffix, or letters of an honour."""
+    is_honour = word.text.isupper() and word.text.count(".") > 1
+    return word.plain in TITLES or word.plain in SUFFIXES or is_honour
 
 
 def _may_be_named(word: Element) -> bool:

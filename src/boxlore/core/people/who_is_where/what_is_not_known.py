@@ -36,7 +36,7 @@ _FAMILY_NAME = frozenset(
     "фамилию фамилии nazwiska nazwisko uzvardu pavardes prijmeni".split()
 )
 KNOWING = frozenset(
-    "know knew known idea kenn acuerdo remember recall recognise recognize forget forgotten "
+    "know knew known idea think kenn acuerdo remember recall recognise recognize forget forgotten "
     "kenne kennt erkenne weiss erinnere "
     "vergessen tunne tea maleta maletan unustanud connais connait reconnais sais oublie rappelle conozco "
     "reconozco recuerdo olvide se conosco riconosco ricordo dimenticato conheco reconheco lembro esqueci ken "

@@ -27,7 +27,7 @@ from boxlore.core.statements import fold
 _MARKS = ("comma", "end", "colon", "dash")
 _STRUCTURE = (*_MARKS, "hash", "of", "and", "filler")
 _TELLS_PLACES = (*PLACES, "number", "ordinal", "position", "from the right", "position before", "row", "from_left")
-_LEADS = small_words.LEADS.union(small_words.ARTICLES, small_words.EVERYONE, small_words.WITH)
+_LEADS = small_words.LEADS.union(small_words.ARTICLES, small_words.EVERYONE, small_words.WITH) - small_words.SAY_HOW
 _IN_THE_MIDDLE = 3
 """How many stand in a row of which a number tells the centre."""
 
