@@ -6,7 +6,7 @@ Nothing here writes to a scan. Every picture returned is newly encoded, without 
 import io
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -18,6 +18,7 @@ from boxlore.core.records.marker_positions import turned_by
 from boxlore.disk.colour_modes import in_plain_mode, in_srgb, on_white
 from boxlore.disk.decoding import SURELY_FITS, is_heif, load, opened, refuse_too_many_pixels
 from boxlore.disk.regular_file import open_regular
+from boxlore.disk.rows_in_place import Box, rows_in_place
 
 MEDIA_TYPES = {
     "JPEG": "image/jpeg",
@@ -155,11 +156,10 @@ def make_jpeg(path: Path, longest: int, *, area: tuple[float, ...] = (), turn: i
 def _shown(path: Path, longest: int, area: tuple[float, ...], turn: int) -> Iterator[Image.Image]:
     """The picture, or the part of it, as `make_jpeg` has it, before it is encoded; the block is guarded too."""
     with opened(path, "is damaged and cannot be shown") as image:
-        if not area:  # a JPEG can be decoded at a fraction of its size, which is quicker
-            part = longest / max(image.size)
-            image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
-        load(path, image)
-        picture = _plain_part(image, area, longest)  # not every mode can be scaled
+        left, top, right, bottom = _box(image, area)
+        part = longest / max(right - left, bottom - top)  # a JPEG can be decoded at a fraction of its size: quicker
+        image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
+        picture = _small_part(path, image, area, longest)  # not every mode can be scaled
         picture = _turned(picture, turned_by(_orientation(image), turn))
         picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
         yield in_srgb(picture)
@@ -236,21 +236,38 @@ _IN_BANDS = frozenset({"1", "L", "LA", "P", "PA", "RGB", "RGBA", "CMYK", "YCbCr"
 """Modes whose pixels become plain ones by themselves, whatever the rest of the picture holds."""
 BAND = 16_000_000
 """Pixels of a band."""
+BAND_IN_PLACE = 1_000_000
+"""The same of a band that is read from the file: so few stay in the processor's cache."""
 
 
-def _plain_part(image: Image.Image, area: tuple[float, ...], longest: int) -> Image.Image:
+def _small_part(path: Path, image: Image.Image, area: tuple[float, ...], longest: int) -> Image.Image:
+    """The same of a picture that is not loaded yet. Of a large one, only the rows that are looked at are read, if they
+    lie plainly in the file."""
+    if image.width * image.height > SURELY_FITS:
+        with open_regular(path) as file:
+            if (cut := rows_in_place(image, file)) is not None:
+                return _plain_part(image, area, longest, cut)
+    load(path, image)
+    return _plain_part(image, area, longest)
+
+
+def _plain_part(
+    image: Image.Image, area: tuple[float, ...], longest: int, cut: Callable[[Box], Image.Image] | None = None
+) -> Image.Image:
     """The part of the picture in a plain mode (see `modes`). Where much more than `longest` pixels are there, a large
     one is reduced band by band, to twice as many at least, so that no second picture of its size fills the memory.
+    `cut` gives a part of a picture that is not loaded.
     """
     left, top, right, bottom = _box(image, area)
     factor = max(right - left, bottom - top) // (2 * longest) if longest else 1
     if factor < 2 or image.mode not in _IN_BANDS or image.width * image.height <= SURELY_FITS:
-        part = image if (left, top, right, bottom) == (0, 0, *image.size) else image.crop((left, top, right, bottom))
-        return in_plain_mode(part)
-    rows = max(BAND // image.width // factor, 1) * factor
+        whole_of_it = cut is None and (left, top, right, bottom) == (0, 0, *image.size)
+        return in_plain_mode(image if whole_of_it else (cut or image.crop)((left, top, right, bottom)))
+    rows = max((BAND_IN_PLACE if cut else BAND) // image.width // factor, 1) * factor
+    cut = cut or image.crop
     whole: Image.Image | None = None
     for at in range(top, bottom, rows):
-        plain = in_plain_mode(image.crop((left, at, right, min(at + rows, bottom))))
+        plain = in_plain_mode(cut((left, at, right, min(at + rows, bottom))))
         band = plain.reduce(factor)
         if whole is None:
             whole = Image.new(band.mode, (band.width, math.ceil((bottom - top) / factor)))
