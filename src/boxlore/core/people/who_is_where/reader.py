@@ -241,7 +241,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "note":
         _note(reader, element)
     elif kind == "where":
-        _where(reader, element)
+        _where(reader, element, further)
     elif kind == "nextto":
         _next_to(reader, element, further)
     elif kind == "verb":
@@ -432,11 +432,15 @@ def _verb(reader: Reader, further: Sequence[Element]) -> None:
         reader.identifies = bool(reader.items)
 
 
-def _where(reader: Reader, element: Element) -> None:
+def _where(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """`in the back seat`, said of the words before it or of whoever is told behind it; it is no row."""
-    reader.words = before_place(reader.words)
+    told, reader.words = reader.words, before_place(reader.words)
+    if led := told[len(reader.words) :]:  # `on the` of `on the back step`
+        element = replace(element, text=reader.text[led[0].start : element.end], start=led[0].start)
     if reader.words or reader.aside:
         reader.aside.append(element)
+    elif len(reader.items) > reader.part_begins and (not further or further[0].kind in ("end", "comma", "and")):
+        reader.items[-1].person = noted(reader.items[-1].person, element.text)  # `Ida, left of the door; …`
     else:
         reader.ahead.add_note(element.text)
         reader.row, reader.place_since = "", True

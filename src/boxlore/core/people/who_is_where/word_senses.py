@@ -29,6 +29,7 @@ from boxlore.core.people.who_is_where.kin_words import ME, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
 from boxlore.core.people.who_is_where.remarks import is_absent
 from boxlore.core.people.who_is_where.small_words_table import (
+    ARTICLES,
     BEFORE_EXACTLY,
     BUT,
     HELD_ON,
@@ -130,6 +131,8 @@ def _takes_back(reader: Reader, element: Element, further: Sequence[Element]) ->
     """`Looks like Ruth but it's her cousin Edna`: whoever was named before may not be in it."""
     if element.plain not in BUT or element.is_large or not reader.words or not further:
         return ""
+    if reader.words[-1].plain in ARTICLES:
+        return ""  # `The men are …`, where `men` is `but` in another language
     says = next((at for at, piece in enumerate(further) if piece.kind not in ("verb", "unsure")), 0)
     return "takes back" if (says or is_absent(reader.words)) and begins_person(further[says:]) else ""
 
