@@ -158,8 +158,18 @@ class Browser:
         self.send("Emulation.setDeviceMetricsOverride", width=width, height=900, deviceScaleFactor=1, mobile=False)
         self.events.clear()
         self.send("Page.navigate", url=path.resolve().as_uri())
+        self._until_loaded()
+
+    def _until_loaded(self) -> None:
         while not any(one.get("method") == "Page.loadEventFired" for one in self.events):
             self.events.append(self._message())
+
+    def follow(self, x: float, y: float) -> None:
+        """Click there with the mouse, where a link is that leads to another page."""
+        self.events.clear()
+        for kind in ("mousePressed", "mouseReleased"):
+            self.send("Input.dispatchMouseEvent", type=kind, x=x, y=y, button="left", clickCount=1)
+        self._until_loaded()
 
     def look(self, words: str) -> Any:
         """The value of an expression in the page (the debugger may look also where the page's script is off)."""

@@ -217,6 +217,36 @@ def test_a_year_a_decade_and_a_date_find_a_photograph(browser, folder: Path) -> 
     assert browser.look("document.querySelector('#who a').getAttribute('href')").startswith("person/")
 
 
+CLICKED = """words => {
+    const fits = [...document.querySelectorAll('main a, nav a, header a')].filter(a => a.innerText?.includes(words));
+    const link = fits.find(a => a.checkVisibility({checkOpacity: true, checkVisibilityCSS: true}));
+    if (!link) return null;
+    link.scrollIntoView({block: 'center', behavior: 'instant'});
+    const box = link.getClientRects()[0], at = [box.x + box.width / 2, box.y + box.height / 2];
+    return link.contains(document.elementFromPoint(...at)) ? at : null;
+}"""
+"""Where on the screen a visible link with these words is hit; null if there is none, or something lies over it."""
+
+FOUND = [
+    ("a person", ["People", "Hana Parata"], "Ōtākou"),
+    ("a year", ["Time", "1910s"], "1912"),
+    ("a place", ["Places", "Tallinn"], "The whole family"),
+    ("a story", ["All", "Memm"], "Word180 of the long story"),
+]
+
+
+@pytest.mark.parametrize(("what", "links", "wanted"), FOUND)
+@pytest.mark.parametrize("script", [True, False])
+def test_visible_links_alone_lead_to(what: str, links: list[str], wanted: str, script, browser, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    """By the mouse, from the first page, two clicks each, at the width of a telephone, with and without script."""
+    browser.open(folder / "index.html", script=script, width=360)
+    for words in links:
+        at = browser.look(f"({CLICKED})({json.dumps(words)})")
+        assert at, f"{what}: no link “{words}” can be seen and hit"
+        browser.follow(*at)
+    assert browser.look(f"document.body.innerText.includes({json.dumps(wanted)})"), what
+
+
 def test_slides_go_on_and_back_by_keys(browser, folder: Path) -> None:  # type: ignore[no-untyped-def]
     browser.open(folder / "photographs.html")
     browser.look("document.querySelector('.slides').click()")
