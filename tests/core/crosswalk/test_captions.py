@@ -484,6 +484,14 @@ def test_a_place_from_right_to_left_leaves_the_date_behind_it() -> None:
     assert captions.alt_text(made) == "Photograph, not yet described, \u2068תל אביב\u2069, 1936."
 
 
+def test_tellers_from_right_to_left_are_no_run_of_their_neighbours() -> None:
+    """Unicode Standard Annex 9, 3.3.3 (N1)."""
+    rows = {
+        name: told(name, "words", said_by=by) for name, by in (("date", "לאה"), ("place", "משה"), ("story", "Ruth"))
+    }
+    assert captions.source_line(record(**rows)) == "told by \u2068לאה\u2069, \u2068משה\u2069 and Ruth"
+
+
 def test_writing_on_both_sides_is_said_once() -> None:
     front, back = (Source(Said.INSCRIPTION, side) for side in ("recto", "verso"))
     rows = {"date": told("date", "1912", source=back), "place": told("place", "Reval", source=front)}

@@ -292,7 +292,7 @@ def _each(record: Record, name: str, line: Callable[[StatementView], str], say: 
         return line(view) if view else ""
     speakers: dict[str, list[str]] = {}
     for view in conflict.told:
-        speakers.setdefault(line(view), []).append(view.speaker_in(say))
+        speakers.setdefault(line(view), []).append(isolated(view.speaker_in(say)))
     doubt = [say("disputed")] * bool(conflict.hidden)
     return say.either(
         [_with_note(words, "; ".join([", ".join(dict.fromkeys(names)), *doubt])) for words, names in speakers.items()]
@@ -384,7 +384,8 @@ def source_line(record: Record, style: Style = PLAIN) -> str:
     rests_on = [view for name in ("date", "place", "occasion") for view in record.rests_on(name)]
     rests_on += [*record.all("story"), *own_views(record), *(person.told for person in record.people)]
     say = style.say
-    tellers = dict.fromkeys(view.said_by or say("a narrator") for view in rests_on if view.source.said is Said.NARRATOR)
+    told = [view for view in rests_on if view.source.said is Said.NARRATOR]
+    tellers = dict.fromkeys(isolated(view.said_by) or say("a narrator") for view in told)
     clauses = [say("told by {names}", names=say.listed(list(tellers)))] if tellers else []
     written = dict.fromkeys(filter(None, (_written(view, say) for view in rests_on)))
     sides = [say(side) for side in _SIDES.values()]
@@ -397,7 +398,7 @@ def _written(view: StatementView, say: Say) -> str:
     if view.source.said is Said.INSCRIPTION:
         return say(_SIDES.get(view.source.ref, to_say("as written on it")))
     is_named = view.source.said is Said.DOCUMENT and view.source.ref
-    return say("after {document}", document=bare(view.source.ref)) if is_named else ""
+    return say("after {document}", document=isolated(bare(view.source.ref))) if is_named else ""
 
 
 def inscription_line(record: Record, style: Style = PLAIN) -> str:
