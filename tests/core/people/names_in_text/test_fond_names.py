@@ -39,6 +39,12 @@ FOND = [
     ("Hazel", "Haze Hazy"), ("Hans-Jürgen", "HaJü"), ("Luca", "Luchino Luchetto"), ("Cécile", "Cécilou"),
     ("Vera", "Verotška"), ("Vigdis", "Vigga"), ("Grant", "Garnt Grannt Grart Grnt"), ("Björn", "Bjön Björrn"),
     ("Ernst", "Enrst"), ("Õie", "Õiie"), ("Frank", "Franck Frnak"), ("Karel", "Karlík"), ("Johan", "Janne"),
+    ("María José", "Marijó Majo MJ M.J."), ("María Isabel", "Maribel"),
+    ("Juan José", "Juanjo"), ("Juan Manuel", "Juanma"), ("José María", "Josemari Josema"), ("María Luisa", "Marisa"),
+    ("Luis Fernando", "Luisfer"), ("Σοφία", "Σοφούλα Σοφούλας"),
+    ("Γιώργος", "Γιωργάκης Γιωργάκη"), ("Ελένη", "Ελενίτσα"),
+    ("Siobhán", "Shivaun Chevonne"), ("Niamh", "Neeve"),
+    ("Saoirse", "Seersha"), ("Róisín", "Rosheen"), ("Sinéad", "Shinade"),
 ]  # fmt: skip
 NOBODY = [
     ("Derek", "Der Zug fuhr ab."), ("Kasia", "Kas sa nägid?"), ("Тамара", "Там стоит дом."), ("Tamara", "Thames"),
@@ -50,6 +56,9 @@ NOBODY = [
     ("Hazel", "Hazy days of summer"), ("Hazel", "a haze over the hills"), ("Katharine", "Kateri mission"),
     ("Marco", "Mare calmo a Pesaro"), ("Theodore", "They went home"), ("Pierre", "The Pier at Deal"),
     ("Õie", "Iõe talu"), ("Grant", "Gantx"), ("Vera", "Vara"), ("Grant", "Brand"),
+    ("Grace May", "The grammar school"), ("Siobhán", "Shaving foam"), ("Siobhán", "the shivaun"),
+    ("Niamh", "Keeva Lind"),
+    ("Σοφία", "Σοφό παιδί"), ("Pieter Jan", "He didn't, P.S. and R.S.A."), ("Dirk Evert", "HAVEN VAN DE STAD"),
 ]  # fmt: skip
 
 

@@ -4,6 +4,7 @@ The rules are ours. Endings of languages and short forms are from memory of the 
 scripts from memory of BGN/PCGN, ISO 9, ISO 843, ISO 259 and ISO 233.
 """
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -195,6 +196,28 @@ def test_of_two_with_one_name_who_may_be_named_makes_it_a_question() -> None:
 def test_no_letter_is_the_initial_of_somebody_without_a_name() -> None:
     unnamed = Person(id="x", name="a nephew", sort_name="", forms=("a nephew",), calls=())
     assert answer("A. Saar, N.Z., and I", finder([unnamed], [])) == ("none", "-")
+
+
+def test_initials_alone_are_asked_about() -> None:
+    """Of all given names, with and without points and spaces, and with the family name of whom she married."""
+    grace = replace(person("grace", given="Grace May", family="Hill"), spouses=("winter",))
+    found = finder([grace], [person("winter", given="Peter", family="Winter")])
+    texts = ("G.M. fell in", "G. M. fell in", "GM fell in", "The initials G.M.W. are on it", "G.M.H.", "G.H.", "GMW")
+    assert {answer(words, found) for words in texts} == {("asked", "grace")}
+    assert {answer(words, found)[0] for words in ("N.Z.", "R.S.A.", "Grammes", "gm", "G.M.P.")} == {"none"}
+
+
+def test_the_whole_name_of_a_dead_one_is_nobody_elses() -> None:
+    """The longest name told explains its words, unless somebody hidden bears as long a one."""
+    living = person("mj", given="María José", family="Ortega Ruiz")
+    found = finder([living], [person("old", given="José", family="Ortega Lara")])
+    assert answer("José Ortega Lara tocaba la guitarra.", found)[0] == "none"
+    assert answer("José Ortega tocaba la guitarra.", found) == ("asked", "mj")
+    assert answer("José Ortega Vidal Lara tocaba.", found) == ("asked", "mj")
+    both = finder(
+        [living, person("jo", given="José", family="Ortega Lara")], [person("old", given="José", family="Ortega Lara")]
+    )
+    assert answer("José Ortega Lara", both)[0] == "asked"
 
 
 def test_a_name_that_has_no_parts_is_found_whole() -> None:

@@ -47,7 +47,7 @@ from boxlore.core.people.names_in_text.inflections import inflected, key_of
 from boxlore.core.people.names_in_text.known_words import is_known_anywhere, words_known
 from boxlore.core.people.names_in_text.known_words_table import KNOWN
 from boxlore.core.people.names_in_text.small_words_table import SMALL_WORDS
-from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN, script_of
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, GREEK, LATIN, script_of
 from boxlore.core.people.names_in_text.words_in_sentences import is_ordinary
 
 RUSSIAN = (
@@ -76,6 +76,7 @@ ENDINGS: dict[str, tuple[tuple[str, Rows], ...]] = {
         ("as etto ou ot on otte ette inette ag ock aki akis oula itsa le inke", IN_S),  # French, Irish, Greek, Yiddish
     ),
     CYRILLIC: (("ya", ()),),
+    GREEK: (),
 }
 """Endings with the way in which they are inflected; those of RUSSIAN are inflected in its way in both scripts."""
 OPEN_ENDINGS = {
@@ -84,6 +85,8 @@ OPEN_ENDINGS = {
 }
 OPEN_RUSSIAN = "sha sya shka shenka syenka shik"
 """What stands behind the first syllable."""
+GREEK_ENDINGS = "oula oulas itsa itsas oudi oudaki aki akis akos ako ouli oulis"
+"""Greek ones in Latin letters, each in its cases; Greek names have no other forms here: their beginnings are words."""
 _ALSO_OF_OTHER_NAMES = frozenset(
     "ing ika ike ita ite ica ice ico illa ito elis ulis ulya ele le us uta ute o i ie y ey li ko usa ula "
     "ello ella l ot on ette tie anya nia zia ok ik ek za su sa asya as ens ina ya".split()
@@ -137,8 +140,10 @@ class FondNames:
             for key in {key_of(name, script), key_of(_SOFT.sub("s", name), script)} if script in ENDINGS else ():
                 for stem in _stems_of(key):
                     self._stems.setdefault(stem, set()).add(name)
-                    if SHORTEST_STEM <= len(stem) < len(key) - 1:
+                    if SHORTEST_STEM <= len(stem) < len(key) - 1 and script != GREEK:
                         self._clipped.setdefault(stem, set()).add(name)
+                if script == GREEK:
+                    continue
                 last = min(len(key) - 2, LONGEST_BEGINNING) if told is None or name in told else 0
                 for at in range(SHORTEST_STEM, last + 1):
                     self._beginnings.setdefault(key[:at], set()).add(name)
@@ -158,7 +163,15 @@ class FondNames:
             return set()
         if self._is_also_a_word(folded):
             return set()
-        names, key = self._parts.get(folded, set()) | self.ends_with(folded), key_of(folded, script)
+        key = key_of(folded, script)
+        names = self._with_ending(key, script, is_known=is_known)
+        if script != GREEK:
+            names |= self._shortened(folded, key, is_known=is_known)
+        return {name for name in names if name != folded and key_of(name, script_of(name[0])) != key}
+
+    def _shortened(self, folded: str, key: str, *, is_known: bool) -> set[str]:
+        """The names that a word is a part of, or a syllable said twice."""
+        names = self._parts.get(folded, set()) | self.ends_with(folded)
         if len(key) == 2 * TWICE and key[:TWICE] == key[TWICE:] and folded not in KIN_WORDS:
             names |= self._opens.get(key[:TWICE], set())
         for size in (TWICE, TWICE + 1):
@@ -168,17 +181,22 @@ class FondNames:
             names |= begun
         if _DOUBLED.fullmatch(folded):
             names |= self._stems.get(key[:2], set())
+        return names
+
+    def _with_ending(self, key: str, script: str, *, is_known: bool) -> set[str]:
+        """The names of which a word is the beginning with an ending, or in the letters of all but Greek alone."""
+        names: set[str] = set()
         endings, opens = _endings(script, is_open=False), _endings(script, is_open=True)
         for at in range(2, len(key) + 1):
             stem, ending = key[:at], key[at:]
             is_ending = ending in endings and (endings[ending] or not is_known or ending in _STAY_FOND)
             if is_ending and _goes_with(stem, ending):
                 names |= self._stems.get(stem, set())
-            if not ending:
+            if not ending and script != GREEK:
                 names |= self._clipped.get(stem, set())
             if ending in opens:
                 names |= self._opens.get(stem, set())
-        return {name for name in names if name != folded and key_of(name, script_of(name[0])) != key}
+        return names
 
     def like_a_word(self, folded: str) -> set[str]:
         """The names that an English word may be said for besides: the beginning of a name and a fond ending."""
@@ -234,6 +252,8 @@ def _goes_with(stem: str, ending: str) -> bool:
 @cache
 def _endings(script: str, *, is_open: bool) -> Mapping[str, bool]:
     """Each ending as a key, in every form; whether it is told in this form, and no other names have it."""
+    if script == GREEK:
+        return {} if is_open else {key_of(f"b{form}", LATIN)[1:]: True for form in GREEK_ENDINGS.split()}
     told = (
         (OPEN_RUSSIAN, CYRILLIC_INFLECTED if script == CYRILLIC else IN_S) if is_open else (RUSSIAN, CYRILLIC_INFLECTED)
     )

@@ -41,9 +41,11 @@ from boxlore.core.people.names_in_text.inflections import (
     without_endings,
     without_prefixes,
 )
+from boxlore.core.people.names_in_text.initials import initials_of, letter_key
 from boxlore.core.people.names_in_text.kin_beside_names import KinOfHidden
 from boxlore.core.people.names_in_text.ordinary_words import TOO_COMMON, english_words, is_english
 from boxlore.core.people.names_in_text.run_together import NameRuns
+from boxlore.core.people.names_in_text.said_otherwise import SaidOtherwise
 from boxlore.core.people.names_in_text.short_names import ShortNames
 from boxlore.core.people.names_in_text.small_words_table import CYRILLIC_STOPS
 from boxlore.core.people.names_in_text.text_normalising import (
@@ -278,18 +280,6 @@ def _name_words(name: str) -> list[str]:
     return [plain(word.folded) for word in read_text(name).words if not word.folded.isdigit()]
 
 
-def is_initial_of(letter: str, name_letter: str) -> bool:
-    """Whether a folded letter may be the first of a name that begins with another, in its own script or in another."""
-    if script_of(letter) == script_of(name_letter):
-        return letter == name_letter
-    return letter_key(letter) == letter_key(name_letter)
-
-
-def letter_key(letter: str) -> str:
-    """The Latin letter by which the first letter of a name is known in every script: `Я` and `J` are both `i`."""
-    return key_of(letter, script_of(letter))[:1] or letter
-
-
 def _spellings(names: Iterable[str]) -> list[str]:
     """Names, and those that may be spelled with more letters: `Jürgen` → `Juergen`."""
     told = list(names)
@@ -333,7 +323,7 @@ class NameIndex:
             self._add(ident, bearer)
         for person in everyone:
             self._add_unbroken(person)
-            self._add_double(person)
+            self._add_initials(person)
         called = [
             base
             for base, roles in self._roles.items()
@@ -342,6 +332,8 @@ class NameIndex:
         told = {base for base in called if not hidden.isdisjoint(self._roles[base].calls)}
         self._fond = FondNames(((base, script_of(base[0])) for base in called), told=told)
         self._short = ShortNames(told)
+        named = (person for person in everyone if person.id in hidden)
+        self._otherwise = SaidOtherwise({person.id: [_name_words(call) for call in person.calls] for person in named})
 
     def meant_by(self, word: Word) -> Meant:
         """Whom a word of a text may be part of the name of."""
@@ -387,10 +379,6 @@ class NameIndex:
             return
         for whole in bearer.whole:
             self.wholes.setdefault(whole[0], []).append((whole, ident))
-        for ending in {*bearer.family_letters, bearer.every_family_letter} - {""}:
-            for letters in {bearer.letters, bearer.letters[:1]}:
-                if letters:  # one letter alone is a word of many languages
-                    self.initials.setdefault("".join(map(letter_key, letters)) + ending, set()).add(ident)
 
     def _role(self, word: str) -> _Roles:
         return self._roles.setdefault(word, _Roles())
@@ -419,12 +407,12 @@ class NameIndex:
                 if len(parts[1]) > 1:
                     self.syllables.setdefault(parts[1], set()).add(person.id)
 
-    def _add_double(self, person: Person) -> None:
-        """`ML` for Maarja-Liis, who is called by both names."""
-        for call in person.calls if person.id in self.hidden else ():
-            letters = [letter_key(word.folded[0]) for word in read_text(call).words]
-            if "-" in call and len(letters) > 1:
-                self.initials.setdefault("".join(letters), set()).add(person.id)
+    def _add_initials(self, person: Person) -> None:
+        bearer = self.bearers[person.id]
+        married = [self.bearers[spouse].family_letters for spouse in person.spouses if spouse in self.bearers]
+        families = {*bearer.family_letters, bearer.every_family_letter}.union(*married)
+        for letters in initials_of(person, bearer.letters, families) if person.id in self.hidden else ():
+            self.initials.setdefault(letters, set()).add(person.id)
 
     def _look_up(self, word: Word) -> Meant:
         if word.script == UNBROKEN:
@@ -450,7 +438,9 @@ class NameIndex:
             return replace(self._meant(word.folded, matches, also), is_everyday=True)
         slips = self._slips(word.folded) if word.script == LATIN else {}
         sure = {base: how for base, how in matches.items() if base not in slips or how < slips[base]}
-        return self._meant(word.folded, slips | sure, fond)
+        meant = self._meant(word.folded, slips | sure, fond)
+        made = self._otherwise.of(plain(stems[-1])) - meant.calls.keys() if word.script == LATIN else ()
+        return replace(meant, calls={**meant.calls, **dict.fromkeys(made, As.FOND)}) if made else meant
 
     def _slips(self, folded: str) -> dict[str, As]:
         """Words of names that a folded Latin word may be a slip of."""

@@ -16,8 +16,9 @@ from boxlore.core.people.names_in_text.dictionary_words import (
 )
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.inflections import key_of
+from boxlore.core.people.names_in_text.initials import is_initial_of, letter_key
 from boxlore.core.people.names_in_text.languages_told import is_told_in_english, languages_told
-from boxlore.core.people.names_in_text.name_index import LONGEST_PIECE, As, Meant, NameIndex, is_initial_of, letter_key
+from boxlore.core.people.names_in_text.name_index import LONGEST_PIECE, As, Meant, NameIndex
 from boxlore.core.people.names_in_text.ordinary_words import (
     is_behind_an_article,
     is_numbered,

@@ -6,7 +6,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.dictionary_words import are_words_written_small
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
-from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, letter_key
+from boxlore.core.people.names_in_text.initials import letter_key
+from boxlore.core.people.names_in_text.name_index import LONGEST_PIECE, As, Meant, NameIndex
 from boxlore.core.people.names_in_text.names_alone import COMMA, Full, NamesAlone, begins
 from boxlore.core.people.names_in_text.ordinary_words import is_english, may_be_initials
 from boxlore.core.people.names_in_text.run_together import Run
@@ -162,6 +163,8 @@ class Phrases(NamesAlone):
         hidden = self._index.hidden
         for full in self.full:
             if full.person in hidden and not self._is_within_another(full):
+                if self._is_within_one_who_may(full):
+                    continue
                 shared = any(
                     named.person not in hidden and full.last <= named.last and named.how <= full.how
                     for named in self.full_names_around(full.first)
@@ -171,6 +174,24 @@ class Phrases(NamesAlone):
             wives = self._index.wives.get(full.person)
             if wives and full.first and self._words[full.first - 1].folded in WIFE_TITLES:
                 yield self._hit(full.first - 1, full.last, wives)
+
+    def _is_within_one_who_may(self, full: Full) -> bool:
+        """Whether the words are part of a longer name that one who may be named bears, word for word, and nobody hidden
+        does: `José Ortega Lara`."""
+        hidden = self._index.hidden
+        return any(
+            longer.person not in hidden
+            and longer.how is As.TOLD
+            and longer.first == full.first
+            and longer.last > full.last
+            and all(self._is_told_of(at, longer.person) for at in range(longer.first, longer.last + 1))
+            and not any(same.person in hidden and same.last >= longer.last for same in self._around[full.first])
+            for longer in self.full_names_around(full.first)
+        )
+
+    def _is_told_of(self, at: int, person: str) -> bool:
+        meant = self._meant[at]
+        return As.TOLD in (meant.calls.get(person), meant.families.get(person))
 
     def _is_within_another(self, full: Full) -> bool:
         """Whether a longer form of the same person's name stands there, as sure: one place is one hit."""
@@ -215,8 +236,10 @@ class Phrases(NamesAlone):
         return "".join(letter_key(letter) for word in words for letter in word)
 
     def _is_shouted(self, at: int) -> bool:
-        """Whether a word is written in capitals because all others are, and is one that we know."""
-        return self._one_case and len(self._words) > 1 and is_english(self._words[at].folded)
+        """Whether a word is written in capitals because all others are, and is one that we know, or a particle."""
+        folded = self._words[at].folded
+        is_known = is_english(folded) or (folded in PARTICLES and len(self._words) > LONGEST_PIECE)
+        return self._one_case and len(self._words) > 1 and is_known
 
     def _letters(self, phrase: range) -> Iterator[tuple[int, int]]:
         """Runs of single capitals, particles among them, that no other word of a name stands beside."""
