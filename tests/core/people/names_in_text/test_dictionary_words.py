@@ -37,6 +37,8 @@ NOBODY = [
     "El monte negro que se ve al fondo ardió.", "La luce era chiara quella mattina.", "En björn hade rivit kupan.",
     "Les marchands installaient leurs tables.", "Vana õunapuu andis veel õunu.",
     "Two stones mark the corner of the field.",
+    # done by whom a pronoun tells
+    "Vi ska mark där i år.", "He marked the page.", "She can mark the place.",
     # another form than names have
     "Vintern var lång och kall.", "Falken satt kvar.", "Två björnar vid ån.", "Zwei Könige aus Holz",
     "Kleine Kinder vor der Schule", "Die Kleinen sitzen vorne.", "Zające biegały po polu.",
@@ -81,6 +83,7 @@ ASKED = [
     "Bianchi e fiori", "Der alte König lacht.", "Monti era giovane.", "Via Mark, 1975", "Holubovi přišli.",
     "Then Rivers was asleep.", "Königin Klein", "Sommer lachte.", "Hiver arriva en retard.", "Kuusik mängis.",
     "Wrona śmiała się.", "Зима приехала.", "Kivi sees maja", "Lahti rannalla", "Chiara era felice.",
+    "Nu ska björn komma.", "Där, björn stod.",
     "Am Tisch Klein und Berg", "Oja lahkus.", "the Brand girl",
 ]  # fmt: skip
 

@@ -36,6 +36,18 @@ _NO_NAMES_END_SO = {
 _LOSE_A_VOWEL = frozenset(("de", "nl", "sv", "nb", "da"))
 """Where a vowel at the end of a name goes before such an ending; Polish `Wrony` may be the genitive of Wrona."""
 
+_PRONOUNS = {
+    "en": frozenset("i you he she it we they".split()), "sv": frozenset("jag du han hon vi ni de man".split()),
+    "nb": frozenset("jeg du han hun vi dere de man".split()), "da": frozenset("jeg du han hun vi i de man".split()),
+}  # fmt: skip
+_TO_DO = {
+    "sv": frozenset("ska skall skulle vill ville kan kunde maste far fick".split()),
+    "nb": frozenset("skal skulle vil ville kan kunne ma matte far fikk".split()),
+    "da": frozenset("skal skulle vil ville kan kunne ma matte far fik".split()),
+    "en": frozenset("can could should would must shall".split()),
+}
+"""Who does something, and verbs behind which what is to be done stands, by language (school grammars, from memory)."""
+
 _BEFORE_GERMAN_NOUNS = frozenset("der die das dem den des ein eine einen einem einer eines vom zum beim im am".split())
 _GERMAN_ARTICLES = frozenset(("der", "die", "das"))
 
@@ -48,11 +60,29 @@ def is_word_written_small(words: Sequence[Word], at: int, bases: Set[str], *, is
     if is_anothers or is_familys or _begins_small(words):
         return False
     languages = told = languages_told(words, at)
+    if _is_done_by_a_pronoun(words, at, told, bases):
+        return True
     if is_called:
         languages = frozenset(language for language in told if at and is_copula(words[at - 1].folded, language))
     if languages_with(words[at].unelided, languages):
         return True
     return is_any_told(told) and any(languages_with(base, languages) for base in bases - {words[at].folded})
+
+
+def _is_done_by_a_pronoun(words: Sequence[Word], at: int, languages: Collection[str], bases: Set[str]) -> bool:
+    """`He tucked the paper`, `Vi ska bo här`: behind who does it, or who is to do it, stands what is done."""
+    before = [word.folded for word in words[max(0, at - 2) : at]]
+    if not before or words[at].before != " ":
+        return False
+    folded = words[at].folded
+    if "en" in languages and before[-1] in _PRONOUNS["en"] and folded.endswith("ed"):
+        return any(languages_with(base, ("en",)) and folded.startswith(base[:-1]) for base in bases - {folded})
+    is_to_be_done = len(before) > 1 and words[at - 1].before == " "
+    return is_to_be_done and any(
+        before[0] in _PRONOUNS[language] and before[1] in _TO_DO[language] and bool(languages_with(folded, (language,)))
+        for language in languages
+        if language in _TO_DO
+    )
 
 
 def are_words_written_small(words: Sequence[Word], first: int, last: int) -> bool:
