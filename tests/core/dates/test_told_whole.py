@@ -7,7 +7,7 @@ from types import MappingProxyType
 
 from tests.every_row import every_row
 
-from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, make_ready, read
 
 KNOWN = KnownDates(
     births=MappingProxyType({"ruth": "1930-05-02"}),
@@ -90,3 +90,21 @@ def test_an_event_that_is_perhaps_meant_fills_an_open_year() -> None:
     reading = read("Weihnachten, das erste nach der Hochzeit", known=known)
     assert "1954-12-25" in reading.choices
     assert reading.ask is not None and "the wedding of Ruth" in reading.ask
+
+
+LIKELY = KnownDates(likely=MappingProxyType({"zosia": ("Zofia", "1930-04")}))
+
+
+@every_row(
+    ("words", "edtf", "asks"),
+    [
+        ("Zosia, 3 latka", "[1933-04..1934-04]", "is Zofia meant?"),
+        ("Zosia", "", ""),  # no date by whoever is meant
+        ("1938", "1938", ""),  # nobody is asked about
+    ],
+)
+def test_a_pet_form_asks_who_is_meant(words: str, edtf: str, asks: str) -> None:
+    make_ready()
+    reading = read(words, PhraseSettings(language="pl"), LIKELY)
+    assert (reading.edtf.text if reading.edtf else "") == edtf
+    assert asks in (reading.ask or "")

@@ -98,8 +98,11 @@ _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??|\d{4}-\d{4}|\d{4
 """Two years, or a year and its month; the last two forms are no EDTF at all."""
 
 
-def understood(text: str, context: DateContext, own: Node | None = None) -> Outcome | None:
-    """What a text comes to; None if it is no date. `own` is the trie of the family's people and events."""
+def understood(
+    text: str, context: DateContext, own: Node | None = None, lexed: dict[str, list[Token]] | None = None
+) -> Outcome | None:
+    """What a text comes to; None if it is no date. `own` is the trie of the family's people and events; `lexed` gets
+    the words that are not read as one whole with their tokens, for whoever asks further with them."""
     words = text.strip(' \t"“”,;')
     if words[:1] in _QUOTES and words[-1:] in _QUOTES and len(words) > 1:
         words = words[1:-1].strip()
@@ -110,13 +113,13 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return understood(told, context, own)
         if not words:
             return None
-    if "•" in words or "·" in words:
+    if not words.isascii():
         words = with_its_century(words)
     if (meant := as_typed(words)) != words and (slip := _mistyped(words, meant, context, own)):
         return slip
     if (not words[-1].isdigit() or "+" in words or "±" in words) and (whole := _of_whole(words, context, own)):
         return whole
-    tokens = lex(words, own)
+    as_lexed = tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds <= _NO_DATE:
         return None
@@ -133,16 +136,24 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if "season" in kinds and kinds.isdisjoint(_HEMISPHERES) and any(map(_is_maori, tokens)):
         context = replace(context, hemisphere="south")
     outcome = decided(tokens, context)
-    if outcome and outcome.edtf and _is_limit(outcome.edtf.text) and " " in ends_with_the_one_beside(words):
-        outcome = None  # “summer 1947, I’d say the one before”
     if "span" in kinds and "unit" in kinds and (reign := regnal_year(words)):
         return Outcome(standard.parsed(reign))  # “in the 4th year of the reign of George V”
-    if outcome and outcome.edtf:
+    if outcome and outcome.edtf and not (outcome.edtf.text[0] == "[" and _is_of_one_beside(outcome.edtf, words)):
         if outcome.ask and "roman" in kinds and (plainly := in_plain_words(words)):
             return understood(plainly, context, own)
         if "measured" in kinds and _may_be_measure(tokens, words):
             return Outcome(None, f"“{words}”: is a year meant, or a measure?", (outcome.edtf.text,))
         return doubted(outcome, context)
+    if lexed is not None:
+        lexed[words] = as_lexed
+    return _not_as_one_whole(None if outcome and outcome.edtf else outcome, tokens, kinds, words, context, own)
+
+
+def _not_as_one_whole(
+    outcome: Outcome | None, tokens: list[Token], kinds: set[str], words: str, context: DateContext, own: Node | None
+) -> Outcome | None:
+    """What words come to that are no date as they stand, or ask which: by whom they are of, by their form, by what they
+    may be meant for, by pieces of them."""
     if kinds & AGE_WORDS and kinds & NUMBERS and (leaning := with_ages(of_whom(tokens), words, context)):
         outcome = (
             dated_at_an_age(leaning, context, lambda stretch: decided(stretch, context))
@@ -171,9 +182,10 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     )
 
 
-def _is_limit(text: str) -> bool:
-    """Whether EDTF is one of all the days before or after one."""
-    return text[0] == "[" and (text.startswith("[..") or text.endswith("..]"))
+def _is_of_one_beside(edtf: Edtf, words: str) -> bool:
+    """“Summer 1947, I’d say the one before”: whether all the days before or after one were read of such words."""
+    is_limit = edtf.text.startswith("[..") or edtf.text.endswith("..]")
+    return is_limit and " " in ends_with_the_one_beside(words)
 
 
 def _of_somebody(tokens: list[Token], context: DateContext) -> Outcome | None:

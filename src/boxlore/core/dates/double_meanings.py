@@ -66,11 +66,12 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
     if told[0] == "E" and _FOUNDED.fullmatch(told):
         return replace(outcome, ask=f"“{told}”: is that when the picture was taken, or when something was founded?")
     if text[4] == "-":
-        if text[4:7] == "-03" and edtf.kind == "date" and _MARCH.search(told):
+        month = text[5:7]
+        if month == "03" and edtf.kind == "date" and _MARCH.search(told):
             return _asked((text[:4], text), context)
-        if text[4:7] == "-11" and _TEAM.search(told):
+        if month == "11" and _TEAM.search(told):
             return _asked((text[:4], text), context)
-        if len(text) == _A_DAY and told[-1].isdigit() and told[0].isalpha() and _YEAR_BEFORE_A_NUMBER.fullmatch(told):
+        if len(text) == _A_DAY and told[0].isalpha() and told[-1].isdigit() and _YEAR_BEFORE_A_NUMBER.fullmatch(told):
             return _asked((text[:7], text), context)
         everyday = _EVERYDAY.get(context.language) if len(text) == _A_MONTH else None
         if everyday and not everyday.isdisjoint(_WORDS.findall(told.casefold())):

@@ -337,11 +337,8 @@ class Grammar(Distances):
             mark = self._marks()
             kind = self.kinds[self.at]
         self._first_mark, self._last_mark = mark, 0
-        if kind == "between" and (some := self._some_away()):  # “between ten and fifteen years before the war”
-            item = some
-        elif kind == "between":
-            self.at += 1
-            item = self._range("between", ("and", "or", "until", *_TO))
+        if kind == "between":
+            item = self._some_away() or self._between()  # “between ten and fifteen years before the war”
         elif kind in ("from", "since") and (spanned := self._from()) is not None:
             item = spanned
         elif kind == "after" and self.senses[self.at].value == "next":
@@ -375,6 +372,10 @@ class Grammar(Distances):
         if not date.within_a_year or not (date.year or self.kinds[self.at] == "comma"):
             raise NoForm
         return Expression("one", [date])
+
+    def _between(self) -> Expression:
+        self.at += 1
+        return self._range("between", ("and", "or", "until", *_TO))
 
     def _range(self, kind: str, joins: tuple[str, ...]) -> Expression:
         """`between … and …`, `from … to …`."""

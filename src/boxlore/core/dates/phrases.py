@@ -12,7 +12,7 @@ from types import MappingProxyType
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ambiguity import understood
 from boxlore.core.dates.context import DateContext, Life, Outcome
-from boxlore.core.dates.lexer import nfc
+from boxlore.core.dates.lexer import Token, nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
 from boxlore.core.dates.told_whole import in_full, with_all_told
@@ -81,7 +81,11 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         eldest=known.eldest,
     )  # fmt: skip
     own = _own(known) if known.births or known.events else None
-    outcome = _as_whole(understood(context.text, context, own), context, own)
+    lexed: dict[str, list[Token]] = {}
+    outcome = understood(context.text, context, own, lexed)
+    if outcome is not None and outcome.edtf is not None and not outcome.ask:
+        return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)  # most
+    outcome = _as_whole(outcome, context, own, lexed)
     if outcome is None or outcome.edtf is None:
         outcome = _of_what_may_be_meant(context, known, outcome.alternatives if outcome else ()) or outcome
     if known.likely and (outcome is None or outcome.edtf is None):
@@ -93,10 +97,12 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
 
 
-def _as_whole(outcome: Outcome | None, context: DateContext, own: Node | None) -> Outcome | None:
+def _as_whole(
+    outcome: Outcome | None, context: DateContext, own: Node | None, lexed: dict[str, list[Token]]
+) -> Outcome | None:
     """A question with all that was told in it; a reading that asks nothing as it is."""
     if outcome is None or outcome.edtf is None:
-        return with_all_told(outcome, context, own)
+        return with_all_told(outcome, context, own, lexed)
     return in_full(outcome, context, own) if outcome.ask else outcome
 
 
@@ -130,7 +136,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
         leaning = replace(context, events=events, perhaps=True)
         own = _own(replace(known, events=events))
         outcome = understood(context.text, leaning, own)
-        outcome = _as_whole(outcome, leaning, own) if outcome else None
+        outcome = _as_whole(outcome, leaning, own, {}) if outcome else None
         if outcome is not None and (outcome.edtf or not offered):
             for text in outcome.choices:
                 names.setdefault(text, name)

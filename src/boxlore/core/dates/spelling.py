@@ -169,14 +169,17 @@ def one_mended(tokens: list[Token], words: str, language: int) -> tuple[str, str
     """The text with its one word mended that is a slip of a month, a day of the week, a season or a feast, in the
     languages of the words beside it or, beside none, in that of the collection; and that word as it was told. Empty
     where there is none, or what it means is not sure."""
+    names = [token for token in tokens if token.senses[0].kind == "name" and token.end - token.start >= FEWEST_LETTERS]
+    slips = ((token, _known_words_near(words[token.start : token.end].lower())) for token in names)
+    near = [(token, known_words) for token, known_words in slips if known_words]
+    if not near:
+        return "", ""  # most
     known = (sense for token in tokens if token.senses[0].kind != "name" for sense in token.senses)
     said = languages_of(known) or language
     mended: dict[object, tuple[str, str]] = {}
-    for token in tokens:
+    for token, known_words in near:
         slip = words[token.start : token.end]
-        if token.senses[0].kind != "name" or len(slip) < FEWEST_LETTERS:
-            continue
-        for word in _known_words_near(slip.lower()):
+        for word in known_words:
             for sense in trie().following[word].senses:
                 is_long = (
                     sense.kind != "month"

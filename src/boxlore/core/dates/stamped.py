@@ -72,6 +72,8 @@ _PRINTED_CENTURY = re.compile(r"(?P<month>(?<![^\W\d_])[^\W\d_]{3,4}\.? ?[•·]
 def with_its_century(words: str) -> str:
     """`MAR • 64` with the year in full: a month and a year with such a dot between them are printed on the border of a
     picture by the laboratories of the twentieth century (from memory)."""
+    if "•" not in words and "·" not in words:
+        return words  # most
     return _PRINTED_CENTURY.sub(r"\g<month>19\g<year>", words)
 
 

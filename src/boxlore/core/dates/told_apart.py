@@ -122,12 +122,14 @@ _LAST_DAY = 31
 
 def _a_day_beside(tokens: list[Token], dates: Dates) -> tuple[str, ...]:
     """“12 June 1938 or the day before”: that day too."""
+    joins = [at for at, token in enumerate(tokens) if token.is_any(_OR)]
+    if not joins:
+        return ()  # most
     saying = [token for token in tokens if not token.is_any(_NOISE)]
     if len(saying) < _FEWEST or not any(sense.value == "day" for sense in saying[-2].senses):
         return ()
     side = next((side for side, kinds in _SIDES.items() if saying[-1].is_any(kinds)), 0)
-    joins = [at for at, token in enumerate(tokens) if token.is_any(_OR)]
-    told = dates(tokens[: joins[-1]]) if side and joins else ()
+    told = dates(tokens[: joins[-1]]) if side else ()
     beside = (
         (text, str(from_number(to_number(*map(int, text.split("-"))) + side))) for text in told if _DAY.fullmatch(text)
     )
@@ -140,14 +142,14 @@ _SIDES = {-1: frozenset(("before",)), 1: frozenset(("after",))}
 
 
 @cache
-def _endings() -> tuple[str, ...]:
-    return tuple(f" {form}" for form in the_one_beside())
+def _last_words() -> frozenset[str]:
+    return frozenset(form.rpartition(" ")[2] for form in the_one_beside())
 
 
 def ends_with_the_one_beside(words: str) -> str:
     """The words for the one next to what was told, where these end with such; else nothing."""
     bare = words.casefold().rstrip(" .!?”’")
-    if not bare.endswith(_endings()):
+    if bare[bare.rfind(" ") + 1 :] not in _last_words():
         return ""  # most
     return next((form for form in the_one_beside() if bare.endswith(f" {form}")), "")
 
@@ -157,9 +159,10 @@ def the_one_beside_it(tokens: list[Token], words: str, dates: Dates) -> tuple[st
     not end so."""
     if a_day_away := _a_day_beside(tokens, dates):
         return a_day_away
-    ends = ends_with_the_one_beside(words)
+    if not (ends := ends_with_the_one_beside(words)):
+        return ()  # most
     years = [(at, sense) for at, token in enumerate(tokens) for sense in token.senses if sense.kind == "year"]
-    if not ends or len(years) != 1 or not str(years[0][1].value).isdigit():
+    if len(years) != 1 or not str(years[0][1].value).isdigit():
         return ()
     at, year = years[0][0], int(str(years[0][1].value)) + the_one_beside()[ends]
     first = at

@@ -10,7 +10,7 @@ offered, nothing is changed.
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import chain, permutations
 from typing import NamedTuple
@@ -68,25 +68,27 @@ class _Part(NamedTuple):
         return tuple(text for text in self.texts if "XXXX" not in text)
 
 
-def with_all_told(outcome: Outcome | None, context: DateContext, own: Node | None) -> Outcome | None:
+def with_all_told(
+    outcome: Outcome | None, context: DateContext, own: Node | None, lexed: Mapping[str, list[Token]]
+) -> Outcome | None:
     """The question with all that was told in its choices; the same one where nothing told is lost, or no more can be
-    made of it."""
+    made of it. `lexed` are tokens of words that are known already."""
     ask, words = outcome.ask or "" if outcome else "", with_its_century(context.text)
     about_event = bool(ask) and bool(asked_event(ask))
-    if ask and not about_event and not _OPEN.search(ask):
+    if ask and not about_event and not ask.endswith(_OPEN_ENDS) and not _OPEN.match(ask):
         return outcome
     if about_event and not (context.events or context.narrator or any(map(str.isdigit, words))):
         return outcome  # no year is told, nor anything that has one
-    tokens = datable(lex(words, own), words)
+    tokens = datable(lexed.get(words) or lex(words, own), words)
     mended, slip = one_mended(tokens, words, LANGUAGE_BITS.get(context.language, 0))
     if mended:
         words, tokens = mended, datable(lex(mended, own), mended)
     if outcome and (beside := the_one_beside_it(tokens, words, lambda part: _texts(part, context))):
         choices = tuple(dict.fromkeys((*beside, *outcome.choices)))
         return Outcome(None, which_is_meant(choices, context, outcome.unread), choices, outcome.unread)
-    if len(tokens) > MOST_TOKENS or any(map(_is_denying, tokens)) or of_a_life(tokens, words):
-        return outcome
     if not mended and outcome and outcome.choices and _is_one_part_alone(tokens):
+        return outcome
+    if len(tokens) > MOST_TOKENS or any(map(_is_denying, tokens)) or of_a_life(tokens, words):
         return outcome
     if named_behind(tokens, words):
         return outcome
@@ -127,10 +129,10 @@ def with_all_told(outcome: Outcome | None, context: DateContext, own: Node | Non
 
 _RIGHT = "Which is right?"
 _OPEN = re.compile(
-    r"^“.*”: (?:is|are|which of these is) .*meant\?"
-    rf"|^In which year\?$|: of which year\?$|^In which year was that [\w ]+\?$|{re.escape(_RIGHT)}$",
+    r"“.*”: (?:is|are|which of these is) .*meant\?|In which year(?: was that [\w ]+)?\?$",
     re.DOTALL,
 )
+_OPEN_ENDS = (": of which year?", _RIGHT)
 """The questions of which more may be told than they say; others name what does not fit."""
 
 
@@ -361,8 +363,10 @@ def in_full(outcome: Outcome, context: DateContext, own: Node | None) -> Outcome
     text = outcome.edtf.text if outcome.edtf else ""
     if "XXXX" in text:
         return _of_its_land(outcome, text, context, own)
-    members = text[1:-1].split(",") if text[:1] == "[" and ".." not in text else []
-    if len({member[:4] for member in members}) == 1 or not members or not _IS_ONE.fullmatch(outcome.ask or ""):
+    if text[:1] != "[" or ".." in text or not _IS_ONE.fullmatch(outcome.ask or ""):
+        return outcome  # most
+    members = text[1:-1].split(",")
+    if len({member[:4] for member in members}) == 1:
         return outcome
     bare = [re.sub("[?~%]", "", member) for member in members]
     return replace(outcome, ask=f"“{context.text}”: is {listed(bare, context)} meant?")
@@ -370,15 +374,17 @@ def in_full(outcome: Outcome, context: DateContext, own: Node | None) -> Outcome
 
 def _of_its_land(outcome: Outcome, text: str, context: DateContext, own: Node | None) -> Outcome:
     match = _DAY_WITHOUT_YEAR.search(text)
+    if match is None or outcome.alternatives:
+        return outcome  # most
     tokens = lex(context.text, own)
     common = -1
     for token in tokens:
         common &= languages_of(token.senses) or -1  # figures are of any
     lands = [land for bit, land in _LANDS.items() if common & bit]
-    years = [of[match[1]] for land in lands if match and match[1] in (of := DAYS_OF_A_LAND.get(land, {}))]
+    years = [of[match[1]] for land in lands if match[1] in (of := DAYS_OF_A_LAND.get(land, {}))]
     end = tokens[-1].end
     told = (text for year in years for text in _texts([*tokens, Token((Sense("year", year),), end, end)], context))
-    return outcome if outcome.alternatives else replace(outcome, alternatives=tuple(dict.fromkeys(told)))
+    return replace(outcome, alternatives=tuple(dict.fromkeys(told)))
 
 
 _DAY_WITHOUT_YEAR = re.compile(r"XXXX-(\d\d-\d\d)")

@@ -49,9 +49,11 @@ def give_or_take(words: str) -> tuple[str, int] | None:
     if sign and 0 < int(sign["count"]) <= MOST_YEARS:
         return sign["date"], int(sign["count"])
     told = words.rstrip(_AT_ENDS)
-    if normal(told[told.rfind(" ") + 1 :]) not in _last_words():
+    last = normal(told[told.rfind(" ") + 1 :])
+    is_behind = last in _LAST_BEHIND
+    if not is_behind and last not in _last_of_amounts():
         return None  # most
-    for way in (_TOLD_BEFORE, _TOLD_BEHIND):
+    for way in (_TOLD_BEFORE, _TOLD_BEHIND) if is_behind else (_TOLD_BEFORE,):
         match = way.fullmatch(told)
         years = _years_of(match["amount"]) if match else 0
         if match and 1 < years <= MOST_YEARS:
@@ -87,18 +89,21 @@ def _count(token: Token) -> int:
     return 0
 
 
+_LAST_BEHIND = frozenset(way.rpartition(" ")[2] for way in _BEHIND.split("|"))
+"""The last words of those that stand behind an amount."""
+
+
 @cache
-def _last_words() -> frozenset[str]:
-    """The words with which a tolerance may end: those for years and for numbers, of all languages, as the lexer has
-    them, and the last ones of those that stand behind an amount."""
+def _last_of_amounts() -> frozenset[str]:
+    """The words with which an amount may end: those for years and for numbers, of all languages, as the lexer has
+    them."""
     kinds = {word: node.senses for word, node in trie().following.items()}
-    of_amounts = {
+    return frozenset(
         word
         for word, senses in kinds.items()
         for sense in senses
         if sense.kind == "number" or sense.kind == "day" or (sense.kind == "unit" and sense.value in _YEARS)
-    }
-    return frozenset((*of_amounts, *(way.rpartition(" ")[2] for way in _BEHIND.split("|"))))
+    )
 
 
 def spread(edtf: Edtf, years: int) -> Edtf | None:
