@@ -133,6 +133,15 @@ def test_single_days(name: str, year: str, day: str) -> None:
     assert found.edtf == day
 
 
+@pytest.mark.parametrize(("year", "days"), [(1939, (23, 30)), (1940, (21, 28)), (1941, (20, 27))])
+def test_thanksgiving_is_asked_about_while_the_states_were_split(year: int, days: tuple[int, int]) -> None:
+    """The President named the last Thursday but one; about half of the states kept the last one, until the joint
+    resolution of 26 December 1941 (55 Stat. 862)."""
+    found = holiday("thanksgiving", str(year), ("US",))
+    assert (found.edtf, *found.alternatives) == tuple(f"{year}-11-{day}" for day in days)
+    assert found.ask == "Which Thanksgiving is meant?"
+
+
 def test_whose_holiday_is_asked_where_it_matters() -> None:
     found = holiday("thanksgiving", "1963")
     assert found is not None

@@ -29,6 +29,7 @@ from boxlore.core.dates.relative import (
     past_age,
     past_no_age,
     probably_of_age,
+    probably_turning,
     year_of_age,
     year_of_birthday,
 )  # fmt: skip
@@ -414,7 +415,9 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
         return past_age if count == 1 else None
     if kinds & {"about", "about_behind"}:
         return about_age
-    return probably_of_age if "doubt" in kinds else at_age
+    if "doubt" in kinds:
+        return probably_turning if "whole_year" in kinds else probably_of_age
+    return at_age
 
 
 def _within_a_list(text: str) -> str:

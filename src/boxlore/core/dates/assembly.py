@@ -16,6 +16,7 @@ from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.lexicon import NTH_FRACTIONS, PART_BEHIND, YEAR_NAMED_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.short_years import LAST_MONTH
+from boxlore.core.dates.weekday_counts import counts_weekdays
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 
@@ -315,7 +316,8 @@ class Assembly(Gathered):
     def _weekday(self, value: int) -> bool:
         if self.date.weekday >= 0:
             return False
-        if self.ordinals and not self.date.month and self.latest == "day":
+        ahead = not self.date.month and self.latest == "day"
+        if self.ordinals and (ahead or counts_weekdays(self.senses, self.at, self.languages)):
             self.date.nth = self.ordinals.pop()
         self.date.weekday = value
         return True

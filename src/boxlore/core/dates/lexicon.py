@@ -40,6 +40,12 @@ WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "
 PART_BEHIND = _bits("et", "fi", "lv", "lt", "hu")
 """The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
 
+DAY_AS_AN_ORDER = _bits("en", "hu")
+"""Languages that may name a day by its month and an ordinal word behind it: “June second”, “június ötödikén”."""
+
+MONTH_WITHIN_A_COUNT = _bits("lv", "lt")
+"""Languages in which a month may stand between a count and what it counts: “pirmąjį birželio sekmadienį”."""
+
 YEAR_NAMED_BEHIND = _bits("et", "fi", "lv", "lt", "hu", "ru", "pl")
 """The languages as bits in which “year” stands behind its number (`1949. aasta`)."""
 

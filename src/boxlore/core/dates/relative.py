@@ -307,6 +307,12 @@ def probably_of_age(born: str, years: int) -> str:
     return _about_age(*_birth(born), years, years)
 
 
+def probably_turning(born: str, years: int) -> str:
+    """“Would have been fifty that year”: about the year in which someone turns so many years old."""
+    first, last = _birth(born)
+    return f"{first.year + years}~" if first.year == last.year else _about_age(first, last, years, years)
+
+
 def about_age(born: str, years: int) -> str:
     """About so many years old: from a year younger to a year older, where the birth is known to the month."""
     first, last = _birth(born)

@@ -54,7 +54,7 @@ FINNISH = Language(
         "or_later": "tai myöhemmin|tai sen jälkeen",
         "or_earlier": "tai aikaisemmin|tai ennen|tai aiemmin",
         "early": "alku|alussa|alun|varhainen|varhain|alusta|alkuvuosi|alkuvuodesta|alkuvuonna|alkuvuoden|alk|alkuaika",
-        "mid": "puoliväli|puolivälissä|keskivaihe|keskivaiheilla|keskellä|puolivälin|puolivälistä",
+        "mid": "puoliväli|puolessavälissä|puolessa välissä|puolivälissä|keskivaihe|keskivaiheilla|keskellä|puolivälin|puolivälistä",
         "late": "loppu|lopussa|lopulla|lopun|myöhäinen|lopulta|lopusta|loppuvuosi|loppuvuodesta|loppuvuonna|loppuvuoden|lop|loppuaika",
         "first_half": "ensimmäinen puolisko|ensimmäisellä puoliskolla|alkupuoli|alkupuolella|alkupuolelta",
         "second_half": "toinen puolisko|toisella puoliskolla|loppupuoli|loppupuolella|loppupuolelta",

@@ -24,6 +24,7 @@ LATVIAN = Language(
         12: "vilku mēnesis|vilku mēnesī|vilku mēneša|vilku mēnesi|ziemassvētku mēnesis|ziemassvētku mēnesī|ziemassvētku mēneša|ziemassvētku mēnesi",
     },
     weekdays=("pirmdien otrdien trešdien ceturtdien piektdien sestdien svētdien",),
+    weekday_endings="a ā u as",
     words={
         "eve": "vakarā pirms|vakars pirms|naktī pirms",
         "6_months": "pusgadu",
