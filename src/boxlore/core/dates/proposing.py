@@ -23,10 +23,10 @@ from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.edtf_values import SEASONS
 from boxlore.core.dates.lexer import Token
 from boxlore.core.dates.lexicon import Sense
-from boxlore.core.dates.ruled_out import without
+from boxlore.core.dates.ruled_out import without, years_beside
 from boxlore.core.dates.spelling import is_short_for
 from boxlore.core.dates.told_apart import counted_behind, of_the_year_beside
-from boxlore.core.dates.years_of_lives import OfALife, choices_beside, of_a_life
+from boxlore.core.dates.years_of_lives import OfALife, age_in_words, choices_beside, of_a_life
 
 Decided = Callable[[list[Token]], Outcome | None]
 
@@ -106,7 +106,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
         return beside
     pieces, read, denied = _pieces(tokens, decided) if any(map(is_datable, tokens)) else ([], set(), None)
     if not pieces and denied is not None:
-        return Outcome(None, NOT_THEN, denied.instead)
+        return Outcome(None, NOT_THEN, denied.instead or years_beside(denied.dates, tokens, words))
     if not pieces and not counts and (spanned := _between_bare(tokens)):
         pieces = [(spanned,)]
     if _is_of_names(tokens, pieces):
@@ -176,9 +176,15 @@ def _beside_a_life(
 ) -> Outcome | None:
     """The question whether another date is meant than that of a birth or a death, which is told among these words;
     what follows from it where there is no other one."""
-    if any(token.is_any(_YEARS) for token in (*tokens[: life.first], *tokens[life.last :])):
+    others = [token for token in (*tokens[: life.first], *tokens[life.last :]) if token.is_any(_YEARS)]
+    if others:
         named = [_as_name(token) if life.first <= at < life.last else token for at, token in enumerate(tokens)]
-        return proposed(named, words, context, decided)
+        found = proposed(named, words, context, decided)
+        aged = age_in_words(life, others, words, _dates(tokens[life.first : life.last], decided))
+        if found is None or not aged:
+            return found
+        choices = list(dict.fromkeys((aged, *found.alternatives)))
+        return Outcome(None, which_is_meant(choices, context), tuple(choices))
     told = _dates(tokens[life.first : life.last], decided)
     if not told:
         return None

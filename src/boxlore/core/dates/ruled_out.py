@@ -8,6 +8,8 @@ from collections.abc import Iterable
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.edtf_values import Day, month_length
+from boxlore.core.dates.languages.all import LANGUAGES
+from boxlore.core.dates.lexer import Token
 
 
 def without(told: str, denied: Iterable[str]) -> tuple[str, ...]:
@@ -58,3 +60,32 @@ def _short(day: Day | None, *, start: bool) -> str:
     if day.day == (1 if start else month_length(day.year, day.month)):
         return f"{day.year:04d}-{day.month:02d}"
     return str(day)
+
+
+def years_beside(denied: tuple[str, ...], tokens: list[Token], words: str) -> tuple[str, ...]:
+    """The years that may be meant where only one year is ruled out and a year is spoken of beside it: “not 1945, this
+    is the year after”, “não foi em 1950, foi no ano seguinte”. None where no word says on which side of it."""
+    told = [str(sense.value) for token in tokens for sense in token.senses if sense.kind == "year"]
+    years = denied or tuple(told)  # “nicht 1945, sondern im Jahr danach”: put right by what is no date
+    year = years[0] if len(years) == 1 else ""
+    if not (len(year) == len("1945") and year.isdigit() and any(map(_is_year, tokens[-2:]))):
+        return ()
+    sides = {_SIDES[sense.kind] for token in tokens for sense in token.senses if sense.kind in _SIDES}
+    sides |= {_SIDE_OF[name] for token in tokens if (name := words[token.start : token.end].casefold()) in _SIDE_OF}
+    return tuple(f"{int(year) + side:04d}" for side in sides) if len(sides) == 1 else ()
+
+
+_SIDES = {"before": -1, "before_behind": -1, "after": 1, "after_behind": 1, "beyond_later": 1, "beyond_earlier": -1}
+
+_SIDE_OF = {
+    word: side
+    for language in LANGUAGES
+    for kind, side in (("one_before", -1), ("one_after", 1))
+    for word in language.words.get(kind, "").split("|")
+    if word
+}
+"""The words of all languages for the one before and the one after: “seguinte”."""
+
+
+def _is_year(token: Token) -> bool:
+    return any(sense.kind == "unit" and sense.value == "year" for sense in token.senses)

@@ -89,6 +89,17 @@ def choices_beside(life: OfALife, date: str, tokens: list[Token]) -> list[str]:
     return [f"[..{date}]"] if life.side < 0 else [f"[{date}..]", date]
 
 
+def age_in_words(life: OfALife, others: list[Token], words: str, born: tuple[str, ...]) -> str:
+    """About the year in which somebody is as old as a number says that could be a short year too: “born in 1908, and
+    this is her at about forty”; empty where it is in figures, or for a death."""
+    if life.side < 0 or len(others) != 1 or not born:
+        return ""
+    (other,) = others
+    years = next((sense.value for sense in other.senses if sense.kind == "short"), None)
+    told_in_words = not any(letter.isdigit() for letter in words[other.start : other.end])
+    return f"{int(born[0][:4]) + int(str(years)):04d}~" if years is not None and told_in_words else ""
+
+
 def _number(token: Token) -> int:
     return next(int(sense.value[0]) for sense in token.senses if sense.kind == "day")  # type: ignore[index]
 
