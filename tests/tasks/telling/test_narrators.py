@@ -57,6 +57,21 @@ def test_a_part_of_a_name_is_the_one_who_is_known(
     assert everyone(collection) == sorted({*before, meant})
 
 
+def test_a_new_narrator_in_her_own_first_picture_is_one_person(collection: Collection) -> None:
+    before, item = everyone(collection), find_item(collection, "TRA-0001")
+    Teller(collection).tell(item, "person", "Anu Saar", Telling(source=typed_source("narrator:Anu Saar")))
+    table = collection.folder.parent / "told.csv"
+    table.write_text(
+        "item,field,text,by\n"
+        "TRA-0001,kind,spaceship,narrator:Joan Hill\n"
+        "TRA-0002,person,Anu Saar and Joan Hill,narrator:Joan Hill\n"
+        "TRA-0002,person,Vi Dell,narrator:Vi Dell\n",
+        "utf-8",
+    )
+    assert [row.line for row in tell_from(collection, table, Telling()).refused] == [2]
+    assert everyone(collection) == sorted([*before, "Anu Saar", "Joan Hill", "Vi Dell"])
+
+
 def test_several_are_listed_and_nothing_is_kept(collection: Collection, tmp_path: Path) -> None:
     how, item = Telling(source=typed_source("narrator:Rourke")), find_item(collection, "TRA-0001")
     before = everyone(collection)

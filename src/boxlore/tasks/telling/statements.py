@@ -225,6 +225,8 @@ class Teller:
         """Leave out the words that were gathered since, and the narrators made for them. They must not be read yet."""
         del act.statements[before.statements :]
         del act.readings[before.readings :]
+        gone = {person.id for person in self._new_narrators[before.new_narrators :]}
+        self._new_people = {key: made for key, made in self._new_people.items() if made[1].id not in gone}
         del self._new_narrators[before.new_narrators :]
         del self.unsaid[before.unsaid :]
         self._narrators = before.narrators
@@ -248,6 +250,7 @@ class Teller:
         subject = act.new(Kind.PERSON)
         statement = act.state(subject, "name", name)
         self.read_into(act, statement)
+        self._new_people.setdefault((act.id, fold(name)), (subject, subject))  # she may be in her own first picture
         self._new_narrators.append(build_person(subject.id, [(statement, None)]))
         self.unsaid.append(f"Nobody here was called “{name}”, so {name} is a new person now.")
         return self._new_narrators[-1]
