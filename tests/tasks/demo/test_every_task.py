@@ -28,6 +28,7 @@ from boxlore.tasks.archive.transfer import names_left
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, records, seen_by
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.given_files import files_given
@@ -71,19 +72,21 @@ def test_the_demo_is_as_large_as_it_should_be(all_records) -> None:  # type: ign
 
 def test_captions_read_back_through_others(demo: Path, all_records) -> None:  # type: ignore[no-untyped-def]
     by_number = {one.number: one for one in all_records}
+    with open_collection(demo, write=False) as collection:
+        family = captions.Style(dates=family_way(collection.settings))
     for row in contents(demo):
         record, path = by_number[row["number"]], demo / "copies" / row["copy"]
         assert hashlib.sha256(path.read_bytes()).hexdigest() == row["sha256_of_copy"]
         with pyexiv2.Image(str(path)) as image:
             xmp = image.read_xmp()
-            assert xmp["Xmp.dc.title"]['lang="x-default"'] == captions.title(record)
+            assert xmp["Xmp.dc.title"]['lang="x-default"'] == captions.title(record, family)
             assert xmp["Xmp.dc.identifier"] == record.number
             assert record.number in xmp["Xmp.dc.source"]
             assert record.mark.long in xmp["Xmp.dc.source"]
             if record.edtf:
                 assert xmp["Xmp.dcterms.created"] == record.edtf
             if path.suffix in (".jpg", ".tif"):
-                title = captions.title(record).encode()[:64].decode("utf-8", "ignore")
+                title = captions.title(record, family).encode()[:64].decode("utf-8", "ignore")
                 assert image.read_iptc()["Iptc.Application2.ObjectName"] == title
         read = exiv2.ImageFactory.open(str(path))
         read.readMetadata()
