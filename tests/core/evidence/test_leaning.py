@@ -440,6 +440,15 @@ TRAPS = (
     ("title", "Ned's 5th Avenue"),
     ("title", "Ivy and Ned, 7 and 4"),
     ("title", "Joan's baby"),
+    ("title", "Ivy with a baby"),
+    ("title", "Ivy and a baby"),
+    ("title", "Ivy holding a baby"),
+    ("title", "Ivy and her baby"),
+    ("story", "Ivy and a baby."),
+    ("story", "Ivy and a boy of about ten."),
+    ("story", "Ivy with a boy of about ten."),
+    ("story", "Ivy und ein Säugling."),
+    ("story", "Ivy ja beebi."),
     ("title", "Ned's baby"),
     ("title", "Ivy's old school"),
     ("title", "Ned as best man"),
@@ -517,6 +526,24 @@ def test_an_age_that_is_told_as_a_name_beside_one() -> None:
     assert days_of(worked, "i") == "1904-01-01 1907-12-30"  # Tom, born in 1898, at 6 to 8, and Ivy at 3 to 7
     first = [replace(shown("about five"), person="")]
     assert days_of(worked_out([item("i", people=first)], PEOPLE, ROWS), "i") == "- -"
+
+
+BESIDE_HER = (
+    # a row without a name: whether it is how old Ivy is, or somebody else who is with her (common practice, no source)
+    ("a baby", False), ("her baby", False), ("bébé", False), ("un bébé", False), ("beebi", False),
+    ("ein Säugling", False), ("her toddler", False), ("toddler", False), ("a child (4)", False),
+    ("a girl of six", False), ("a boy of about ten", False), ("boy, 12", False), ("a six-year-old", False),
+    ("une petite fille de six ans", False), ("...", False), ("about five", True), ("aged 7", True),
+    ("six years old", True), ("four or so", True), ("in her thirties", True), ("sechs Jahre alt", True),
+    ("ein Jahr alt", True), ("nelja-aastane", True),
+)  # fmt: skip
+
+
+@every_row(("words", "is_hers"), BESIDE_HER)
+def test_whether_a_row_without_a_name_is_of_the_one_before_it(words: str, is_hers: bool) -> None:
+    people = [shown("Ivy Lang"), replace(shown(words), person="")]
+    worked = worked_out([item("i", people=people)], PEOPLE, ROWS)
+    assert (days_of(worked, "i") != "1900-05-03 -") is is_hers
 
 
 def test_at_a_funeral_the_dead_are_in_the_picture() -> None:

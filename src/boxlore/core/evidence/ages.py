@@ -21,7 +21,7 @@ from boxlore.core.evidence.events import BESIDE
 from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.occasions import is_an_occasion
-from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
+from boxlore.core.evidence.sentences import Sentence, is_somebody, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
@@ -97,8 +97,12 @@ def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
     known = tuple(pieces_of_names([person] if person else []))
     is_behind = False
     for token in lex(nfc(words)):
-        if token.is_any(_NUMBERS) and not lean.is_asked:
-            return True
+        if token.is_any(_NUMBERS):
+            _, *beside = _BESIDE_HER.split(words[: token.end])
+            if any(map(is_somebody, beside[-1:])):
+                return False  # “Ivy and a boy of about ten”
+            if not lean.is_asked:
+                return True
         is_behind = is_behind or token.is_any(_NUMBERS)
         told_here = pieces(words[token.start : token.end])
         is_unknown = token.kinds == {"name"} and not any(piece.startswith(known) for piece in told_here)
@@ -223,7 +227,8 @@ _WITH = re.compile(
 )
 _IN = re.compile(r" (?:(?:in|im) (?:(?!, ).)*|(?:at|on|bei|auf|zu|à) [^A-ZÄÖÜÕŠŽ,]*)(?=, )")
 _AND_MORE = re.compile(r" (?:and|und|ja|et) .*\Z", re.IGNORECASE)
-_SOMEBODY_ELSE = re.compile(r"\b(?:with|and|beside|holding|mit|und|koos|ja|avec|et)\b|['’]s\b", re.IGNORECASE)
+_BESIDE_HER = re.compile(r"\b(?:with|and|beside|holding|mit|und|koos|ja|avec|et)\b", re.IGNORECASE)
+_SOMEBODY_ELSE = re.compile(rf"{_BESIDE_HER.pattern}|['’]s\b", re.IGNORECASE)
 _SHE_IS = re.compile(r", (?=(?:who|she|he|il|elle|er|sie|hon|han|ta)\b)", re.IGNORECASE)
 
 

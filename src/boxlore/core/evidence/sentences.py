@@ -5,8 +5,12 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from boxlore.core.dates.ages import STAGES
+from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.people.who_is_where.item_words import is_noun_of_one
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Said
+from boxlore.core.statements import Said, fold
 
 TOLD = ("title", "story", "note", "inscription", "occasion")
 LONGEST = 160
@@ -36,12 +40,26 @@ def sentences(record: Record) -> Iterator[Sentence]:
                     yield Sentence(view=view, words=plain, is_first=at == 0)
     before: tuple[str, ...] = ()
     for shown in record.shown():
-        if not shown.person and before:  # “Isaac Saar, about twelve” is told as two names
-            words = f"{before[0]}, {' '.join(shown.told.words.split())}"
-            yield Sentence(view=shown.told, words=words, of=(before[1],))
+        words = " ".join(shown.told.words.split())
+        if not shown.person and before and not is_somebody(words):  # “Isaac Saar, about twelve” is told as two names
+            yield Sentence(view=shown.told, words=f"{before[0]}, {words}", of=(before[1],))
         before = (shown.name, shown.person) if shown.person else ()
         if shown.person and shown.told.words != shown.name and len(shown.told.words) <= LONGEST:
-            yield Sentence(view=shown.told, words=" ".join(shown.told.words.split()), of=(shown.person,))
+            yield Sentence(view=shown.told, words=words, of=(shown.person,))
+
+
+def is_somebody(words: str) -> bool:
+    """Whether words without a name tell of one more person (“a baby”, “her toddler”, “a boy of about ten”), and not
+    only how old the one before them is (“about ten”, “in her thirties”): the age in them is nobody's with a name."""
+    tokens = lex(nfc(words))
+    told = fold(words).split()
+    is_led = not ARTICLES.isdisjoint(told[:1]) or any("possessive" in token.kinds for token in tokens[:1])
+    if is_led and not any("years_old" in token.kinds for token in tokens[1:2]):  # “ein Jahr alt” is an age
+        return True
+    return any(token.is_any(STAGES) for token in tokens) or any(map(is_noun_of_one, _WORD.findall(words)))
+
+
+_WORD = re.compile(r"[^\W\d_]+")
 
 
 def who_is_shown(record: Record) -> tuple[str, ...]:
