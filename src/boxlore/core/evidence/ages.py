@@ -21,7 +21,7 @@ from boxlore.core.evidence.events import BESIDE
 from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
 from boxlore.core.evidence.occasions import is_an_occasion
-from boxlore.core.evidence.sentences import Sentence, is_somebody, teller_of, who_is_shown
+from boxlore.core.evidence.sentences import Sentence, has_something_denied, is_somebody, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import told
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
@@ -50,7 +50,8 @@ def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leani
                 read.add((sentence.view.statement, lean.years))
                 yield claim
     for view, age, person in whose_ages(record, people):
-        if (view.statement, age.years) in read or _IT_IS_NOT.search(view.words):
+        is_denied = _IT_IS_NOT.search(view.words) or has_something_denied(view.words)
+        if (view.statement, age.years) in read or is_denied:
             continue
         limits = _limits(record, of_birth(person.id), age.years, is_about=bool(age.slack))
         words = f"{person.name} in {record.number}: “{one_line(age.words)}”"

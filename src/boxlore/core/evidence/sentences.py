@@ -4,6 +4,7 @@ somebody with a name."""
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from boxlore.core.dates.ages import STAGES
 from boxlore.core.dates.lexer import lex, nfc
@@ -34,9 +35,8 @@ _END = re.compile(r"(?<=[.!?;])(?<!\bno\.)(?<!\bnr\.)(?<!\bnum\.)(?<!\bpic\.)\s+
 def sentences(record: Record) -> Iterator[Sentence]:
     for name in TOLD:
         for view in record.all(name):
-            for at, words in enumerate(_END.split(view.words)):
-                plain = " ".join(words.split()).rstrip(".!;")
-                if plain and len(plain) <= LONGEST and not plain.endswith("?"):
+            for at, (plain, is_denied) in enumerate(_told(view.words)):
+                if plain and len(plain) <= LONGEST and not plain.endswith("?") and not is_denied:
                     yield Sentence(view=view, words=plain, is_first=at == 0)
     before: tuple[str, ...] = ()
     for shown in record.shown():
@@ -46,6 +46,25 @@ def sentences(record: Record) -> Iterator[Sentence]:
         before = (shown.name, shown.person) if shown.person else ()
         if shown.person and shown.told.words != shown.name and len(shown.told.words) <= LONGEST:
             yield Sentence(view=shown.told, words=words, of=(shown.person,))
+
+
+_DENIAL = re.compile(
+    r"(?:[\w'’-]+ ){0,4}(?:not|never|no|nonsense|\w+n['’]t|nicht|nie|mitte|pas)(?: (?:so|true|right|wahr|vrai))?",
+    re.IGNORECASE,
+)
+"""Few words that end in a denial (“it was not”, “maybe not”); ours, common practice, no source."""
+
+
+def _told(words: str) -> Iterator[tuple[str, bool]]:
+    """Each sentence, and whether it is denied by its own last words or by how the one behind it begins."""
+    plain = [" ".join(sentence.split()).rstrip(".!;") for sentence in _END.split(words)]
+    for sentence, behind in pairwise((*plain, "")):
+        _, *parts = sentence.split(", ")
+        yield sentence, any(map(_DENIAL.fullmatch, (*parts, behind.split(", ")[0])))
+
+
+def has_something_denied(words: str) -> bool:
+    return any(is_denied for _, is_denied in _told(words))
 
 
 def is_somebody(words: str) -> bool:
