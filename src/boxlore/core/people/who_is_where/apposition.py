@@ -6,6 +6,8 @@ the name if all of this holds:
 - They say it of one person, and surely: `the`, `my` or somebody's, before a word of kin or of a kind of people.
 - They open their part, or stand behind `and` or `with`; the name stands behind a comma and ends the part. (In `my
   mother, Olive and Sid` the comma may part three people. Where an `and` behind a comma follows, it is asked.)
+- Or the name has a side of its own, and they stand before it without one: then it is asked (`My father, Al Orr, far
+  left, …`).
 - The given name is not one of the other sex, and not both have a place.
 """
 
@@ -121,6 +123,8 @@ def _is_apposition(part: Sequence[Item], at: int) -> bool:
     ends = counted or len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     ends = ends or (len(part) > at + 2 and part[at + 2].joined == "with")
     ends = ends or (len(part) == at + 3 and named.row not in ("", part[at + 2].row))  # `…, stands behind Anna`
+    placed = at == 0 and named.side != "" and not (described.side or described.row)  # `My father, Al Orr, far left, …`
+    ends = ends or placed
     is_one = bool(described.definite) or (described.is_described and named.person.unsure)  # `a baby, probably Colin`
     elsewhere = described.from_right > 0 and named.row not in ("", described.row)  # `second from the right, behind him`
     is_one = is_one and not (named.is_beside or elsewhere)  # `My father is second, next to him his brother Karl`
