@@ -1,6 +1,7 @@
 """What an archive sends back. One item has one reference of one archive (DACS 2.1: the code identifies the unit); what
 else holds of several archives, and the words of a refusal, are rules of our own."""
 
+import csv
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -123,6 +124,33 @@ def test_two_references_for_one_item_are_asked(mine: Collection) -> None:
     received = send(mine, one("TRA-0001", "PA-1"), one("TRA-0001", "PA-2"))
     assert references(mine) == ["PA-1"]
     assert received.refused == ("Line 3: it has the reference “PA-1” in line 2; write both in one cell.",)
+
+
+FAULTS = [
+    ("=1+1", True, False), ("'=A2", True, False), ("#REF!", True, False), ("#N/A", True, False),
+    ("#NAME?", True, False), ("#DIV/0!", True, False), ("####", True, False), ("Err:508", True, False),
+    ("3E05", False, True), ("2.02611E+11", False, True), ("3,1e+5", False, True),
+    ("#12", False, False), ("E 305", False, False), ("-7", False, False), ("P=Q", False, False), ("13E5", False, False),
+]  # fmt: skip
+"""ISO/IEC 29500-1, 18.17.3 (from memory): what stands in a cell, whether it is refused, whether it is asked about."""
+
+
+@every_row(("cell", "refused", "asked"), FAULTS)
+@every_row("name", ["Accession number", "The archive's reference"])
+def test_what_a_spreadsheet_made_of_a_number_is_not_taken_without_a_word(
+    mine: Collection, cell: str, refused: bool, asked: bool, name: str
+) -> None:
+    row = ("TRA-0001", "", "The boat", *((cell, "") if name == COLUMNS[3] else ("", cell)), "")
+    path = mine.folder.parent / "receipt.csv"
+    with open(path, "w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows([COLUMNS, row])
+    received = read_receipt(mine, path, archive=f"Museum of {name} {cell}")
+    taken = (*received.accessions, *(words for words in references(mine) if words == cell))
+    assert taken == (() if refused else (cell,))
+    assert [f"“{cell.lstrip(chr(39))}” is a fault" in words for words in received.refused] == [True] * refused
+    assert [f"“{cell}” may be what a spreadsheet made" in words for words in received.said_of_references] == (
+        [True] * asked
+    )
 
 
 ELSEWHERE = "urn:uuid:6f1c1f0e-0000-4000-8000-000000000001"

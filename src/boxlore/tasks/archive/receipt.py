@@ -5,9 +5,10 @@ archive's reference of the collection. The archive is the source of what it says
 reference comes. An item is known by its number, or by its identifier alone, a sitting by its identifier. What an
 archive calls a thing now takes the place of what the same archive called it before; what another archive calls it
 stands beside. A receipt of another collection is refused before anything of it is stated, and of a line that is refused
-nothing is taken.
+nothing is taken: such a line is one with a fault or a formula of a spreadsheet in the place of a number.
 """
 
+import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -35,6 +36,11 @@ IN_A_BAG = "metadata/receipt.csv"
 """Where each part of a transfer has the receipt to fill in, below `data/`."""
 _RECEIPT, _OF = "receipt ", " of "
 """What stands in a source: `receipt NAME.csv of ARCHIVE`."""
+_FAULT = re.compile(r"[=＝].*|##+|#[^\W\d_]\S*[!?]|#N/A|Err:\d{3}", re.IGNORECASE | re.DOTALL)
+"""What a spreadsheet leaves in a cell where it did not understand it: a formula, `#REF!`, `####` of a narrow column
+(ISO/IEC 29500-1, 18.17.3, Error values; from memory)."""
+_AS_A_NUMBER = re.compile(r"\d(?:[.,]\d+)?E[+-]?\d{1,3}", re.IGNORECASE)
+"""What it makes of `300000` or of `3E5` that somebody typed (common practice, no source)."""
 
 
 def blank_rows(
@@ -57,7 +63,8 @@ def blank_rows(
 class Received:
     """What a receipt brought: accession numbers, how many references and remarks, and the lines that could not be
     read; in which encoding it was read, where that was guessed. `replaced` counts references that took the place of an
-    earlier one; `shared` are sentences on references that several items have."""
+    earlier one; `shared` are sentences on references that several items have, `doubtful` on numbers that were taken and
+    that the archive may not have written so."""
 
     accessions: tuple[str, ...]
     references: int
@@ -66,14 +73,17 @@ class Received:
     note: str = ""
     replaced: int = 0
     shared: tuple[str, ...] = ()
+    doubtful: tuple[str, ...] = ()
 
     @property
     def said_of_references(self) -> list[str]:
-        """Sentences on references that took the place of earlier ones, and on those that several items have."""
+        """Sentences on references that took the place of earlier ones, on those that several items have, and on what
+        the archive may not have written so."""
+        asked = [*self.shared, *self.doubtful]
         if not self.replaced:
-            return list(self.shared)
+            return asked
         words = several(self.replaced, "takes the place of one", "take the place of those")
-        return [f"{words} that this archive had given before.", *self.shared]
+        return [f"{words} that this archive had given before.", *asked]
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,6 +128,10 @@ class _Reading:
         if isinstance(about, WrongUse):
             if accession or reference or remark:
                 self.refused.append(f"Line {line.at}: {about}")
+            return
+        if fault := next(filter(_FAULT.fullmatch, (accession, reference)), ""):
+            words = f"“{fault[:40]}” is a fault or a formula of a spreadsheet: ask the archive what it wrote."
+            self.refused.append(f"Line {line.at}: {words}")
             return
         numbers = [number.strip() for number in accession.split(ACCESSIONS_JOINED.strip()) if number.strip()]
         if about == self.whole or not self.accessions:
@@ -164,10 +178,19 @@ class _Reading:
         for subject, _, words in self.collection.store.words_of(["archive_reference"]):
             if number := self.collection.store.number_of(subject):
                 items.setdefault(words, []).append(number)
-        for words in dict.fromkeys(words for _, words in self.given.values()):
+        for words in dict.fromkeys(self._references):
             if len(numbers := sorted(items.get(words, []))) > 1:
                 shown = f"{', '.join(numbers[:4])}{' …' if len(numbers) > 4 else ''}"
                 yield f"“{words}” is the reference of {shown}: ask the archive where it was meant for one of them."
+
+    def doubtful(self) -> Iterator[str]:
+        """What is said of numbers that a spreadsheet may have written anew; all of them were taken."""
+        for words in filter(_AS_A_NUMBER.fullmatch, dict.fromkeys([*self.accessions, *self._references])):
+            yield f"“{words}” may be what a spreadsheet made of another number: ask the archive what it wrote."
+
+    @property
+    def _references(self) -> Iterator[str]:
+        return (words for _, words in self.given.values())
 
 
 def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Received:
@@ -196,6 +219,7 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
         note=table.note,
         replaced=told["replaced"],
         shared=tuple(reading.shared()),
+        doubtful=tuple(reading.doubtful()),
     )
 
 
