@@ -184,3 +184,28 @@ def test_a_line_with_the_identifier_of_the_collection_is_of_the_whole(mine: Coll
     received = send(mine, ACCESSION, accrual, one("TRA-0777", "PA-1"))
     assert (received.accessions, received.remarks) == (("2026/14", "2026/131"), 0)
     assert received.refused == ("Line 4: There is no item TRA-0777 here.",)
+
+
+def test_different_numbers_of_items_are_no_accession_of_the_whole_and_are_asked_about(mine: Collection) -> None:
+    """Describing Archives: A Content Standard, 5.2: an accession number is of what came at one time; from memory."""
+
+    def items(*numbers: str) -> list[tuple[str, ...]]:
+        return [(f"TRA-000{at}", "", "The boat", number, "", "") for at, number in enumerate(numbers, 1)]
+
+    sentence = (
+        "Lines of items have the accession numbers “2026/115” and “2026/114”, and no line of the whole has one: "
+        "ask the archive which is that of the transfer."
+    )
+    received = send(mine, *items("2026/115", "2026/114"))
+    assert (received.accessions, received.remarks, received.said_of_references) == ((), 2, [sentence])
+    assert record(mine).words("archive_remark") == "Accession number 2026/115"
+
+    received = send(mine, *items("#REF!", "2026/114"))
+    assert (received.accessions, received.said_of_references, len(received.refused)) == (("2026/114",), [], 1)
+    # the one that the whole had before is no remark on an item
+    received = send(mine, *items("2026/116", "2026/114"), archive=LIBRARY)
+    assert (received.accessions, received.remarks, len(received.said_of_references)) == ((), 1, 1)
+    # each item's line, or the line of the whole, has that of the whole
+    assert send(mine, *items("2026/117", "2026/117")).accessions == ("2026/117",)
+    received = send(mine, *items("2026/118", "2026/118.2"), ("", "", WHOLE, "2026/118", "", ""))
+    assert (received.accessions, received.remarks, received.said_of_references) == (("2026/118",), 1, [])

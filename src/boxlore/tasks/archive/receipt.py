@@ -24,6 +24,7 @@ from boxlore.core.findings import several
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject, fold
+from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.disk.tables import TableRow, lacks_column, read_any_table
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.sittings_held import told_of_sitting
@@ -63,8 +64,8 @@ def blank_rows(
 class Received:
     """What a receipt brought: accession numbers, how many references and remarks, and the lines that could not be
     read; in which encoding it was read, where that was guessed. `replaced` counts references that took the place of an
-    earlier one; `shared` are sentences on references that several items have, `doubtful` on numbers that were taken and
-    that the archive may not have written so."""
+    earlier one; `shared` are sentences on references that several items have, `doubtful` on numbers of which the
+    archive is to be asked."""
 
     accessions: tuple[str, ...]
     references: int
@@ -77,8 +78,8 @@ class Received:
 
     @property
     def said_of_references(self) -> list[str]:
-        """Sentences on references that took the place of earlier ones, on those that several items have, and on what
-        the archive may not have written so."""
+        """Sentences on references that took the place of earlier ones, on those that several items have, and on
+        numbers of which the archive is to be asked."""
         asked = [*self.shared, *self.doubtful]
         if not self.replaced:
             return asked
@@ -109,6 +110,10 @@ class _Reading:
     """Whether it is of the archive of `archive.toml`: then so is every receipt before it that names none."""
     told: Counter[str] = starts(default_factory=Counter)
     accessions: dict[str, None] = starts(default_factory=dict)
+    known_accessions: frozenset[str] = frozenset()
+    """Those that the whole had before."""
+    apart: tuple[str, ...] = ()
+    """The accession numbers of single items, where they differ and no line is of the whole: it has none of them."""
     refused: list[str] = starts(default_factory=list)
     given: dict[Subject, tuple[int, str]] = starts(default_factory=dict)
     """What was given a reference in which line, and which."""
@@ -118,8 +123,8 @@ class _Reading:
         return Subject(Kind.COLLECTION, self.collection.id)
 
     def take(self, line: _Line) -> None:
-        """Take one line in, or say why not. The number of the whole stands in its own line, or in each item's; another
-        one of an item is a remark on that item."""
+        """Take one line in, or say why not. The number of the whole stands in its own line, or is the same in each
+        item's; another one of an item is a remark on that item."""
         about, accession = line.about, line.cells["Accession number"]
         reference, remark = line.cells["The archive's reference"], line.cells["Remarks"]
         if line.fault:
@@ -134,7 +139,7 @@ class _Reading:
             self.refused.append(f"Line {line.at}: {words}")
             return
         numbers = [number.strip() for number in accession.split(ACCESSIONS_JOINED.strip()) if number.strip()]
-        if about == self.whole or not self.accessions:
+        if about == self.whole or not (self.accessions or self.apart):
             for number in numbers:
                 self.accessions[number] = None
                 self.told["accession"] += self._once(self.whole, "accession", number)
@@ -142,7 +147,7 @@ class _Reading:
             self.refused.append(f"Line {line.at}: a reference without an item's number or identifier.")
         elif reference:
             self._refer(line.at, about, reference)
-        others = [number for number in numbers if number not in self.accessions]
+        others = [number for number in numbers if number not in {*self.accessions, *self.known_accessions}]
         own = f"Accession number {ACCESSIONS_JOINED.join(others)}" if others else ""
         for words in filter(None, (remark, own)):
             self.told["archive_remark"] += self._once(about, "archive_remark", words)
@@ -184,7 +189,12 @@ class _Reading:
                 yield f"“{words}” is the reference of {shown}: ask the archive where it was meant for one of them."
 
     def doubtful(self) -> Iterator[str]:
-        """What is said of numbers that a spreadsheet may have written anew; all of them were taken."""
+        """What is said of accession numbers of single items, none of which was taken for the whole, and of numbers that
+        a spreadsheet may have written anew, all of which were taken."""
+        if self.apart:
+            told = ENGLISH.listed([f"“{number}”" for number in self.apart])
+            words = f"Lines of items have the accession numbers {told}, and no line of the whole has one"
+            yield f"{words}: ask the archive which is that of the transfer."
         for words in filter(_AS_A_NUMBER.fullmatch, dict.fromkeys([*self.accessions, *self._references])):
             yield f"“{words}” may be what a spreadsheet made of another number: ask the archive what it wrote."
 
@@ -207,6 +217,9 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
     collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
     reading = _Reading(collection, act, archive, source, is_of_ours=bool(ours) and fold(archive) == fold(ours))
+    told_before = collection.store.words_of(["accession"])
+    reading.known_accessions = frozenset(words for subject, _, words in told_before if subject == collection.id)
+    reading.apart = _apart(lines)
     for line in lines:
         reading.take(line)
     act.done()
@@ -249,6 +262,18 @@ def _about(collection: Collection, cells: Mapping[str, str]) -> Subject | WrongU
     if ident not in ("", item):
         return _Foreign(f"{number} has another identifier here.")
     return Subject(Kind.ITEM, item)
+
+
+def _apart(lines: Iterable[_Line]) -> tuple[str, ...]:
+    """The accession numbers that lines have, where these differ and none of them is of the whole; else none."""
+    told = [
+        (line.about.kind, number)
+        for line in lines
+        if (number := line.cells["Accession number"]) and not line.fault and isinstance(line.about, Subject)
+    ]
+    numbers = dict.fromkeys(number for _, number in told if not _FAULT.fullmatch(number))
+    is_of_whole = any(kind is Kind.COLLECTION for kind, _ in told)
+    return tuple(numbers) if len(numbers) > 1 and not is_of_whole else ()
 
 
 def _check_ours(path: Path, lines: Iterable[_Line]) -> None:
