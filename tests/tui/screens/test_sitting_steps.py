@@ -75,6 +75,18 @@ def test_a_rest_and_going_on(run: Run, collection: Collection) -> None:
     run(sit())
 
 
+def test_esc_at_the_question_of_closing_lets_the_sitting_go_on(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:
+            await step(hands, "Close: what to ask next time")
+            assert "Closing What to ask next time?" in hands.text
+            await hands.press("escape", "escape", "escape")
+            await hands.choose("Sit", "This sitting")
+            assert " Rest " in hands.text and " Go on " not in hands.text
+
+    run(sit())
+
+
 def test_the_recorder_the_clap_and_minutes_that_are_closed(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60), narrator="Leida Rourke") as hands:

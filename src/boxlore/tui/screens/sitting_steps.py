@@ -203,11 +203,15 @@ async def _go_on(host: StepsHost) -> None:
 
 
 async def _close(host: StepsHost) -> None:
-    course.step(host.sitting, Step.CLOSE)
-    host.showing.say(THANKS)
+    """Close once it is answered what to ask next time; Esc there lets the sitting go on."""
 
     async def answer(answers: dict[str, str]) -> str:
-        course.ask_next_time(host.sitting, answers["next"])
+        try:
+            course.ask_next_time(host.sitting, answers["next"])
+            course.step(host.sitting, Step.CLOSE)
+        except BoxloreError as error:
+            return str(error)
+        host.showing.say(THANKS)
         await _summary(host)
         return ""
 
