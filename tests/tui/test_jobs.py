@@ -125,19 +125,22 @@ def test_what_the_menu_looks_over(folder: Path) -> None:
 def test_boxes_are_joined_renumbered_and_closed_up_by_the_menu(folder: Path) -> None:
     for box in ("4", "5"):
         start(folder, "without_scan", count="2", box=box)
-    assert (
-        start(folder, "merge", what="5", into="4", do="no")[0] == "This is what would change; nothing is changed yet."
-    )
-    assert start(folder, "merge", what="5", into="4")[0].startswith("Done: merge.")
-    assert start(folder, "renumber", pairs="4=7; 3=4")[0].startswith("Done: renumber.")
+    shown = "This is what would change; nothing is changed yet."
+    assert start(folder, "merge", what="5", into="4", do="no")[0] == shown
+    assert start(folder, "merge", what="5", into="4")[0] == shown, "Enter alone only shows what would change"
+    assert start(folder, "merge", what="5", into="4", do="yes")[0].startswith("Done: merge.")
+    assert start(folder, "renumber", pairs="4=7; 3=4")[0] == shown
+    assert start(folder, "renumber", pairs="4=7; 3=4", do="yes")[0].startswith("Done: renumber.")
     start(folder, "move", what="TRA-0003", into="4")
-    assert start(folder, "close_up", mark="7")[0].startswith("Done: ")
-    assert start(folder, "close_up", mark="7") == ["Nothing would change."]
+    assert start(folder, "close_up", mark="7")[0] == shown
+    assert start(folder, "close_up", mark="7", do="yes")[0].startswith("Done: ")
+    assert start(folder, "close_up", mark="7", do="yes") == ["Nothing would change."]
     with open_collection(folder, write=False) as collection:
         kept = {record.number: record.mark.short for record in records(collection) if record.mark}
     assert start(folder, "take_back", do="no")[0].startswith("This is what would be taken back; nothing is changed yet")
+    assert start(folder, "take_back")[0].startswith("This is what would be taken back; nothing is changed yet")
     for _ in range(3):
-        assert start(folder, "take_back")[0].startswith("Taken back: ")
+        assert start(folder, "take_back", do="yes")[0].startswith("Taken back: ")
     with open_collection(folder, write=False) as collection:
         before = {record.number: record.mark.short for record in records(collection) if record.mark}
     assert before["TRA-0004"] == "4/2" and before["TRA-0002"] == "3/12/1", before

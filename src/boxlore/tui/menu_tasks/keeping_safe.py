@@ -16,6 +16,8 @@ SHOWN_STEPS = 40
 
 DO = Blank("do", "Change it now?", "yes", choices=(("yes", "yes"), ("no", "show what would change")))
 """Whether a plan of moves is carried out."""
+SHOW_FIRST = DO.with_answer({"do": "no"})
+"""The same of what changes many places or numbers at once, or is taken back: Enter alone only shows it."""
 
 
 def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -255,7 +257,7 @@ TASKS = {
         lambda collection: [
             Blank("what", "Which box or folder?", "", "Its mark: 3, or 3/12 for a folder."),
             Blank("into", "Into which?", "", "Its mark."),
-            DO,
+            SHOW_FIRST,
         ],
         _merge,
         writes=True,
@@ -264,7 +266,7 @@ TASKS = {
         Group.KEEP_SAFE,
         "New numbers for boxes",
         "all at once; old marks still find them",
-        lambda collection: [Blank("pairs", "Which become which?", "", "OLD=NEW with ; between: 3=4; 4=3."), DO],
+        lambda collection: [Blank("pairs", "Which become which?", "", "OLD=NEW with ; between: 3=4; 4=3."), SHOW_FIRST],
         _renumber,
         writes=True,
     ),
@@ -272,7 +274,7 @@ TASKS = {
         Group.KEEP_SAFE,
         "Close up a box or folder",
         "its positions anew from 1",
-        lambda collection: [Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3."), DO],
+        lambda collection: [Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3."), SHOW_FIRST],
         _close_up,
         writes=True,
     ),
@@ -280,7 +282,7 @@ TASKS = {
         Group.KEEP_SAFE,
         "Take back a move",
         "the last thing done about boxes",
-        lambda collection: [DO],
+        lambda collection: [SHOW_FIRST],
         _take_back,
         writes=True,
     ),
