@@ -37,9 +37,9 @@ class PersonScreen(ListScreen):
         self._host, self._ident = host, ident
         self._told: list[Statement] = []
         self._meant: dict[str, str] = {}
+        """Who is meant by what is told, as the id of a statement and of a person."""
         self._labels = 0
         """How wide the labels of all rows are."""
-        """Who is meant by what is told, as the id of a statement and of a person."""
         self._namings: list[people_corrections.Naming] = []
         self._whole = Line(id="whole")
 
