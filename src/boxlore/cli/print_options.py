@@ -51,7 +51,7 @@ def printing_on(papers: Iterable[str]) -> Decorator:
 printing: Decorator = printing_on(("a4", "letter"))
 
 
-def order_of(chosen: Mapping[str, object], *, by: str = "decade", bleed: float = 0.0) -> PrintOrder:
+def order_of(chosen: Mapping[str, object]) -> PrintOrder:
     """The PrintOrder made from a command's keyword arguments, which hold these options; pages have no paper."""
     return PrintOrder(
         to=To(str(chosen["to"])),
@@ -60,6 +60,4 @@ def order_of(chosen: Mapping[str, object], *, by: str = "decade", bleed: float =
         theme=str(chosen["theme"]),
         kin_of=str(chosen["kin_of"]),
         language=str(chosen["language"] or ""),
-        by=by,
-        bleed=bleed,
     )

@@ -85,7 +85,8 @@ def span_of(records: Sequence[Record], say: Say) -> str:
 
 
 NARROW = 10
-"""Years that a date which nobody has told may leave open, to say in which decade a photograph stands."""
+"""Years that a date which nobody has told may leave open, to say in which decade a photograph stands (common practice,
+no source)."""
 
 
 def years_known(record: Record) -> tuple[int, int] | None:

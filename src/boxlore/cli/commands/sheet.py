@@ -1,5 +1,6 @@
 """`boxlore sheet`: the album as a PDF."""
 
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -43,7 +44,7 @@ def sheet(
     **chosen: object,
 ) -> None:
     """Write the album to OUT (a .pdf): a title page, chapters of captioned photographs, who is who, places."""
-    order = print_options.order_of(chosen, by=by, bleed=bleed)
+    order = replace(print_options.order_of(chosen), by=by, bleed=bleed)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         say_left_out(collection, order.to, order.selection)

@@ -93,7 +93,8 @@ _NUMBERS = frozenset(("day", "ordinal", "decade", "infant", "small"))
 
 
 def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
-    """Whether nobody and nothing else is named before the age: “Ivy’s dog, aged five”, “worked there for ten years”."""
+    """Whether nobody and nothing else is named before the age (“Ivy’s dog, aged five”, “worked there for ten years”),
+    nor behind one of which the reader asks."""
     person = leaning.person(lean.person)
     known = tuple(pieces_of_names([person] if person else []))
     is_behind = False
@@ -104,7 +105,7 @@ def _is_of_one_alone(words: str, lean: Lean, leaning: Leaning) -> bool:
                 return False  # “Ivy and a boy of about ten”
             if not lean.is_asked:
                 return True
-        is_behind = is_behind or token.is_any(_NUMBERS)
+            is_behind = True
         told_here = pieces(words[token.start : token.end])
         is_unknown = token.kinds == {"name"} and not any(piece.startswith(known) for piece in told_here)
         if is_unknown and is_behind:

@@ -201,9 +201,11 @@ class _Asking:
             yield (last - first) / YEAR * _WORTH["how-known"], "how-known", say("How do you know when this was taken?")
         for person in everybody:
             if wedding := self._weddings.of(person.id):
-                hers, name = person.id == self._teller.id, person.name
-                words = say("Were you married when this was taken?") if hers else ""
-                words = words or say("Was {name} married when this was taken?", name=name)
+                words = (
+                    say("Were you married when this was taken?")
+                    if person.id == self._teller.id
+                    else say("Was {name} married when this was taken?", name=person.name)
+                )
                 yield self._either(picture, wedding, (first, last)), "married", words
             near = [other for other in self._family.people.values() if person.id in other.parents]
             for child in near:
@@ -215,8 +217,11 @@ class _Asking:
                     words = say("Was {name} still alive when this was taken?", name=other.name)
                     yield self._either(picture, of_death(other.id), (first, last)), "alive", words
             if {picture, of_birth(person.id)} not in self._ages_told:
-                words = say("How old do you look here, about?") if person.id == self._teller.id else ""
-                words = words or say("How old does {name} look here, about?", name=person.name)
+                words = (
+                    say("How old do you look here, about?")
+                    if person.id == self._teller.id
+                    else say("How old does {name} look here, about?", name=person.name)
+                )
                 yield self._of_age(picture, person, (first + last) // 2), "age", words
         for event in self._family.happened:
             if event.own and event.said in (self._teller.name, THE_KEEPER):
@@ -244,9 +249,11 @@ class _Asking:
             person = self._named(ident)
             if person is not None and person.born is None:
                 settles = self._of_year(of_birth(person.id)) * _WORTH["birth"]
-                hers = person.id == self._teller.id
-                words = self.say("When were you born?") if hers else ""
-                words = words or self.say("When was {name} born?", name=person.name)
+                words = (
+                    self.say("When were you born?")
+                    if person.id == self._teller.id
+                    else self.say("When was {name} born?", name=person.name)
+                )
                 yield Question("", "", settles, nearness, False, words, "birth", person.id)
 
     def _of_year(self, day: str) -> float:

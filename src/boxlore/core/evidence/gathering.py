@@ -112,13 +112,14 @@ def _dates(record: Record, leaning: Leaning, numbered: relations.Numbered, setti
 def _without_who(words: str, leaning: Leaning, narrator: str, shown: Sequence[str]) -> str:
     """Words of a date without who is in the picture, where they begin with that: “Mom, before I was born”."""
     head, _, behind = words.partition(", ")
-    named = leaning.named(head, pieces(head), narrator)
-    is_who = bool(behind) and len(pieces(head)) <= MOST_OF_A_NAME and bool(set(named) & set(shown))
-    return behind if is_who else words
+    told = pieces(head)
+    if not behind or len(told) > MOST_OF_A_NAME:
+        return words
+    return words if leaning.named(head, told, narrator).keys().isdisjoint(shown) else behind
 
 
 MOST_OF_A_NAME = 3
-"""Words that somebody in a picture is called with at most."""
+"""Words that somebody in a picture is called with at most (common practice, no source)."""
 
 
 def _occasions(record: Record, leaning: Leaning) -> Iterator[Claim]:

@@ -189,6 +189,7 @@ def _write_page(run: CopyRun, lines: dict[str, CopyLine]) -> None:
 def run_of(seen: AudienceView, out: Path, longest: int, language: str = "") -> CopyRun:
     """What the copies in that folder share. Raises WrongUse where it holds copies for another audience."""
     collection, to, settings = seen.collection, seen.to, seen.collection.settings
+    language = language or settings.language
     known = {line.copy: line for line in read_contents(out)}
     being_made = read_being_made(out)
     if others := ({line.made_for for line in known.values()} | being_made.audiences) - {to}:
@@ -199,11 +200,11 @@ def run_of(seen: AudienceView, out: Path, longest: int, language: str = "") -> C
         collection=settings.title,
         collection_id=collection.id,
         holder=seen.holder,
-        language=language or settings.language,
+        language=language,
         told_in=settings.language,
         brackets=settings.bracketed_titles,
         drop_text=to.is_public,
-        dates=family_way(settings)._replace(language=language or settings.language),
+        dates=family_way(settings)._replace(language=language),
     )
     folders = {(collection.folder / facts.path).parent for _, facts in collection.store.scans()}
     return CopyRun(

@@ -67,18 +67,13 @@ def evidence(collection: Collection, progress: Progress = QUIET) -> Evidence:
 
 
 def from_nearby(collection: Collection, record: Record) -> Proposal:
-    """What follows for one item from nearby."""
-    return nearby(collection, record).of_item(record.id)
-
-
-def nearby(collection: Collection, record: Record) -> Evidence:
-    """What follows from one item, its people and their parents, its occasions and the items related to it: a few
-    questions of the store, however large the collection. It is as a rule wider than what follows from everything.
+    """What follows for one item from itself, its people and their parents, its occasions and the items related to it:
+    a few questions of the store, however large the collection. It is as a rule wider than what follows from everything.
     """
     everyone = collection.people()
     shown = {everyone[each.person].id for each in record.people if each.person in everyone}
     near = shown | {parent for ident in shown for parent in everyone[ident].parents if parent in everyone}
-    return _nearby(collection, record, Registry(everyone[ident] for ident in near), everyone)
+    return _nearby(collection, record, Registry(everyone[ident] for ident in near), everyone).of_item(record.id)
 
 
 def _nearby(collection: Collection, record: Record, people: Registry, everyone: Registry | None = None) -> Evidence:
@@ -120,7 +115,7 @@ def to_ask_next(collection: Collection, found: Evidence, name: str, minutes: int
     person = the_one(known_by(found.people.values(), name), name)
     if person is None:
         raise WrongUse(f"Nobody among the people is called “{name[:40]}”.", "boxlore people list shows who is there.")
-    return _to_ask(collection, found, person, minutes)
+    return _to_ask(collection, found, person, Kin(found.people), minutes)
 
 
 def to_ask_of(collection: Collection, record: Record, name: str) -> list[Question]:
@@ -134,15 +129,14 @@ def to_ask_of(collection: Collection, record: Record, name: str) -> list[Questio
     shown = {everyone[each.person].id for each in record.shown() if each.person in everyone}
     near = [near for ident in shown for near in (*kin.parents(ident), *kin.spouses(ident), *kin.children(ident))]
     found = _nearby(collection, record, Registry(everyone[ident] for ident in {*shown, *near, tellers[0].id}))
-    return _to_ask(collection, found, tellers[0], LONGEST)
+    return _to_ask(collection, found, tellers[0], kin, LONGEST)
 
 
 LONGEST = 600
 """Minutes that nobody is asked for longer."""
 
 
-def _to_ask(collection: Collection, found: Evidence, person: Person, minutes: int) -> list[Question]:
-    kin = Kin(collection.people())
+def _to_ask(collection: Collection, found: Evidence, person: Person, kin: Kin, minutes: int) -> list[Question]:
     hers = {person.id: 0}
     for other in found.people:
         kinship = kin.between(person.id, other)

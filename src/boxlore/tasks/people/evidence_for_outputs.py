@@ -28,7 +28,8 @@ from boxlore.tasks.people.evidence import FIELDS_READ
 from boxlore.tasks.telling.time_line import own_events
 
 WIDEST = 40
-"""Years that a date which is worked out may leave open at most: a wider one tells whose life it was, and no date."""
+"""Years that a date which is worked out may leave open at most: a wider one tells whose life it was, and no date
+(common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
