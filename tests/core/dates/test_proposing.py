@@ -2,7 +2,7 @@
 
 from tests.every_row import every_row
 
-from boxlore.core.dates.phrases import read
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read
 
 PROPOSED = [  # words, what the question holds, the choices in their order
     ("the year the ferry sank, 1931 I believe, or so Dad told us", "is probably 1931 meant? Not understood: “year the "
@@ -36,6 +36,8 @@ PROPOSED = [  # words, what the question holds, the choices in their order
     ("she was born in 1908 and this is her at about forty", "about 1948", ("1948~", "1940~")),
     ("she was born in 1908 and this is her in '48", "1948", ("1948",)),
     ("he died in 1971, taken about forty-eight", "1948", ("1948~",)),
+    ("born in 194?, about six here", "not earlier than the 1940s", ("[194X?..]", "194X?")),
+    ("born in 194?, and this is her at about forty", "about 1940", ("1940~",)),
     ("born 1912, in the garden", "1912", ("[1912..]", "1912")),
     ("born 1912, three weeks old", "1912", ("[1912..]", "1912")),
     ("born in 1912, this was ten years before that", "1902", ("1902~", "[..1902]")),
@@ -98,3 +100,19 @@ def test_what_is_datable_is_asked_about_and_never_asserted(words: str, ask: str 
     assert reading.edtf is None
     assert (reading.ask is None) if ask is None else ask in str(reading.ask)
     assert reading.alternatives[: len(choices)] == choices
+
+
+@every_row(
+    ("words", "choices"),
+    [
+        ("summer 9998 in Dunedin", ("9998-22", "9998-12/9999-02", "9997-12/9998-02")),
+        ("summer 9999 in Dunedin", ("9999-22", "9998-12/9999-02")),
+        ("Linda, 0001-21", ("0001-21", "0001-09/0001-11")),
+        ("he was born in 9990 and looks about five here", ("9995~",)),
+        ("he was born in 9999 and looks about five here", ("9999",)),
+        ("she was born in 9999 and this is her at about forty", ("1940~", "1840~", "2040~")),
+    ],
+)
+def test_no_choice_is_of_a_year_that_edtf_does_not_have(words: str, choices: tuple[str, ...]) -> None:
+    reading = read(words, PhraseSettings(), KnownDates(this_year=9999, first_year=0))
+    assert (reading.edtf, reading.alternatives) == (None, choices)

@@ -52,6 +52,9 @@ def test_what_stands_before_a_date(words: str, date: str, years: int) -> None:
         ("within a year or two of June", None),
         ("within a year or two of the flood", None),
         ("within a year of after 1910", None),
+        ("9999, give or take two years", None),
+        ("0001 ±3", None),
+        ("within five years of 9998", None),
     ],
 )
 def test_what_is_read_by_it(words: str, edtf: str | None) -> None:

@@ -183,13 +183,11 @@ def _beside_a_life(
         aged = age_in_words(life, others, words, _dates(tokens[life.first : life.last], decided))
         if found is None or not aged:
             return found
-        choices = list(dict.fromkeys((aged, *found.alternatives)))
+        choices = [text for text in dict.fromkeys((aged, *found.alternatives)) if is_valid(text)]
         return Outcome(None, which_is_meant(choices, context), tuple(choices))
     told = _dates(tokens[life.first : life.last], decided)
-    if not told:
-        return None
-    choices = choices_beside(life, told[0], tokens)
-    return Outcome(None, which_is_meant(choices, context), tuple(choices))
+    choices = list(filter(is_valid, choices_beside(life, told[0], tokens))) if told else []
+    return Outcome(None, which_is_meant(choices, context), tuple(choices)) if choices else None
 
 
 def is_to_come(text: str, context: DateContext) -> bool:
@@ -315,7 +313,8 @@ def _elsewhere(choices: list[str], context: DateContext) -> list[str]:
     first, months = SEASONS[code + 8 if code < _OF_THE_SOUTH else code - 8]
     last = first + months - 1
     began = (year, year - 1) if last > _MONTHS else (year,)
-    return [f"{of}-{first:02d}/{of + last // (_MONTHS + 1)}-{(last - 1) % _MONTHS + 1:02d}" for of in began]
+    spans = (f"{of:04d}-{first:02d}/{of + last // (_MONTHS + 1):04d}-{(last - 1) % _MONTHS + 1:02d}" for of in began)
+    return [text for text in spans if is_valid(text)]
 
 
 _SEASON = re.compile(r"(\d{4})-(2[1-4]|29|3[0-2])")

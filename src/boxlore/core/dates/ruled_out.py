@@ -8,8 +8,8 @@ from collections.abc import Iterable
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.edtf_values import Day, month_length
-from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import the_one_beside
 
 
 def without(told: str, denied: Iterable[str]) -> tuple[str, ...]:
@@ -71,20 +71,12 @@ def years_beside(denied: tuple[str, ...], tokens: list[Token], words: str) -> tu
     if not (len(year) == len("1945") and year.isdigit() and any(map(_is_year, tokens[-2:]))):
         return ()
     sides = {_SIDES[sense.kind] for token in tokens for sense in token.senses if sense.kind in _SIDES}
-    sides |= {_SIDE_OF[name] for token in tokens if (name := words[token.start : token.end].casefold()) in _SIDE_OF}
+    side_of = the_one_beside()  # “seguinte”
+    sides |= {side_of[name] for token in tokens if (name := words[token.start : token.end].casefold()) in side_of}
     return tuple(f"{int(year) + side:04d}" for side in sides) if len(sides) == 1 else ()
 
 
 _SIDES = {"before": -1, "before_behind": -1, "after": 1, "after_behind": 1, "beyond_later": 1, "beyond_earlier": -1}
-
-_SIDE_OF = {
-    word: side
-    for language in LANGUAGES
-    for kind, side in (("one_before", -1), ("one_after", 1))
-    for word in language.words.get(kind, "").split("|")
-    if word
-}
-"""The words of all languages for the one before and the one after: “seguinte”."""
 
 
 def _is_year(token: Token) -> bool:

@@ -7,6 +7,7 @@ languages.
 """
 
 import re
+from datetime import MAXYEAR, MINYEAR
 from functools import cache
 
 from boxlore.core.dates import edtf as standard
@@ -107,7 +108,9 @@ def _last_of_amounts() -> frozenset[str]:
 
 
 def spread(edtf: Edtf, years: int) -> Edtf | None:
-    """So many years to each side of a date: one of them; None for what is open on a side, or has no year."""
+    """So many years to each side of a date: one of them; None for what is open on a side, has no year, or comes to
+    one outside 1 to 9999."""
     if edtf.earliest is None or edtf.latest is None or edtf.text.startswith("XXXX"):
         return None
-    return standard.parsed(f"[{edtf.earliest.year - years:04d}..{edtf.latest.year + years:04d}]")
+    first, last = edtf.earliest.year - years, edtf.latest.year + years
+    return standard.parsed(f"[{first:04d}..{last:04d}]") if MINYEAR <= first <= last <= MAXYEAR else None

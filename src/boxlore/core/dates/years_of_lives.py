@@ -76,7 +76,7 @@ def choices_beside(life: OfALife, date: str, tokens: list[Token]) -> list[str]:
     date itself."""
     rest = [*tokens[: life.first], *tokens[life.last :]]
     counts = [at for at, token in enumerate(rest) if token.is_any(_COUNT)]
-    if len(counts) == 1:
+    if len(counts) == 1 and date[:4].isdigit():  # nothing is counted from “born in 194?”
         (at,) = counts
         units = [sense.value for token in rest[at + 1 : at + 2] for sense in token.senses if sense.kind == "unit"]
         beside = _side(rest)
@@ -92,7 +92,7 @@ def choices_beside(life: OfALife, date: str, tokens: list[Token]) -> list[str]:
 def age_in_words(life: OfALife, others: list[Token], words: str, born: tuple[str, ...]) -> str:
     """About the year in which somebody is as old as a number says that could be a short year too: “born in 1908, and
     this is her at about forty”; empty where it is in figures, or for a death."""
-    if life.side < 0 or len(others) != 1 or not born:
+    if life.side < 0 or len(others) != 1 or not born or not born[0][:4].isdigit():
         return ""
     (other,) = others
     years = next((sense.value for sense in other.senses if sense.kind == "short"), None)
