@@ -54,6 +54,11 @@ class FamilyEvent:
         return self.names[-1]
 
     @property
+    def told_kind(self) -> str:
+        """Its kind, by the words of its name where nobody told one."""
+        return kind_of(self.name) if self.kind == "other" else self.kind
+
+    @property
     def edtf(self) -> str:
         """The date, as EDTF; empty where none may be used."""
         return self.when.edtf.text if self.when and self.when.edtf else ""
@@ -139,9 +144,7 @@ def _by_its_name(
 ) -> Mapping[str, str]:
     """The phrases for the only wedding that is known, where the words tell all of its name in whatever form: `pärast
     meie pulmi` of `meie pulmad`. “The wedding” may be somebody else's, and so may `häät`."""
-    weddings = [
-        event for event in events if (kind_of(event.name) if event.kind == "other" else event.kind) == "marriage"
-    ]
+    weddings = [event for event in events if event.told_kind == "marriage"]
     if len({event.edtf for event in weddings}) != 1 or not weddings[0].own:
         return {}
     *owners, noun = sorted(_pieces(bare(weddings[0].name)), key=lambda piece: piece in ALONE["marriage"])
@@ -170,8 +173,7 @@ def _with_owner(event: FamilyEvent, people: Mapping[str, Person]) -> FamilyEvent
     if not mark or event.people or not event.own:
         return event
     owners = [ident for ident, person in people.items() if owner in {name.split(" ", 1)[0] for name in _names(person)}]
-    kind = event.kind if event.kind != "other" else kind_of(event.name)
-    return replace(event, people=(owners[0],), kind=kind) if len(owners) == 1 else event
+    return replace(event, people=(owners[0],), kind=event.told_kind) if len(owners) == 1 else event
 
 
 def _add(into: dict[str, dict[str, str]], ways: Iterable[str], pieces: frozenset[str], edtf: str, name: str) -> None:
@@ -285,12 +287,12 @@ def _names(person: Person) -> set[str]:
 def _turned(event: FamilyEvent, pieces: frozenset[str]) -> Iterator[str]:
     """`Tapale kolimist` for `kolimine Tapale`: the noun of a kind of event in another form, and before or behind the
     other words of its name."""
-    kind = event.kind if event.kind != "other" else kind_of(event.name)
+    alone = ALONE.get(event.told_kind, ())
     words = bare(event.name).split()
-    nouns = [word for word in words if word in ALONE.get(kind, ())]
+    nouns = [word for word in words if word in alone]
     rest = " ".join(word for word in words if word not in nouns)
     if len(nouns) == 1 and rest:
-        for way in _ways_told(ALONE[kind], pieces):
+        for way in _ways_told(alone, pieces):
             yield from (f"{rest} {way}", f"{way} {rest}")
 
 
@@ -336,9 +338,9 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
             yield _without_owner(name, people)
             yield from called_otherwise(name)
             yield from _in_another_form(bare(name), pieces)
-    kind = event.kind if event.kind != "other" else kind_of(event.name)
-    if kind == "marriage":
+    if event.told_kind == "marriage":
         yield from _ways_told(OWN["marriage"], pieces)  # “the year we were married”, by whoever tells it
-    yield from _ways_told(ALONE.get(kind, ()), pieces)
-    for word in ALONE.get(kind, ()):
+    alone = ALONE.get(event.told_kind, ())
+    yield from _ways_told(alone, pieces)
+    for word in alone:
         yield from _in_another_form(word, pieces)  # “brylluppet”
