@@ -44,7 +44,7 @@ TITLES = _words(
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
-    aircraftman aircraftwoman f/o p/o s/l f/s leading staff seaman mons monsignor baby little old young wee widow p/o f/o w/o a/b sq ldr ww hab
+    aircraftman aircraftwoman f/o p/o s/l f/s leading staff seaman mons monsignor baby little old young wee widow w/o a/b sq ldr ww hab
     med phil jur theol
     weduwe weduwnaar wed vdow venerable ven prebendary
     messrs cadet chief grof grofno baro herceg enkefru enke jomfru madam

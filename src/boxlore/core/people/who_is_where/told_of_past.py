@@ -37,7 +37,7 @@ _BESIDE = frozenset(
     "oli olid tegi läks tuli sai käis sündis elas andis ostis ehitas kukkus õppis töötas rääkis ütles jäi suri kinkis "
     "laenas tõi jooksis kirjutas õpetas armastas elab mäletab teab "
     # Finnish
-    "olivat teki meni antoi osti rakensi putosi opetti kertoi jäi kuoli syntyi muutti lähti kävi asui lainasi asuu "
+    "olivat teki meni antoi osti rakensi putosi opetti kertoi kuoli syntyi muutti lähti kävi asui lainasi asuu "
     "muistaa tietää "
     # Polish, Czech, Russian, Latvian, Lithuanian
     "pamięta mieszka bydlí pamatuje помнит живет живёт знает bija nomira buvo mirė dzīvo gyvena".split()
