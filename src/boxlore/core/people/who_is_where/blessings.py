@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from boxlore.core.people.who_is_where.small_words_table import BLESSED_WITH, BLESSINGS
-from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.people.who_is_where.tokens import Element, each_as_one, note_over
 from boxlore.core.statements import fold
 
 _MARKS = ("comma", "end", "colon", "dash", "and")
@@ -20,24 +20,15 @@ _FEWEST = 2
 
 def with_blessings(elements: Sequence[Element], text: str) -> list[Element]:
     """The elements, each blessing behind a comma or a dash as a note of whoever stands before it."""
-    kept: list[Element] = []
-    at = 0
-    while at < len(elements):
-        end = _end(elements, at + 1) if kept and elements[at].kind in ("comma", "dash") else 0
-        if not end:
-            kept.append(elements[at])
-            at += 1
-            continue
-        first, last = elements[at + 1], elements[end - 1]
-        told = text[first.start : last.end]
-        kept.append(replace(first, kind="note", text=told, end=last.end, phrase="", inside=()))
-        at = end
-    return kept
+    return each_as_one(elements, _end, lambda told: replace(note_over(told[1:], text), phrase=""))
 
 
-def _end(elements: Sequence[Element], start: int) -> int:
-    """Behind the blessing that begins here and ends at a mark; 0 where there is none."""
-    end = next((at for at in range(start, len(elements)) if _is_mark(elements[at])), len(elements))
+def _end(elements: Sequence[Element], at: int) -> int:
+    """Behind the blessing that stands behind the mark here, and ends at one; 0 where there is none."""
+    if not at or elements[at].kind not in ("comma", "dash"):
+        return 0
+    start = at + 1
+    end = next((end for end in range(start, len(elements)) if _is_mark(elements[end])), len(elements))
     words = [word for element in elements[start:end] for word in fold(element.text).split()]
     is_blessing = len(words) >= _FEWEST or words in (["rip"], ["r.i.p."])
     plains = {word.strip(".!'’") for word in words}

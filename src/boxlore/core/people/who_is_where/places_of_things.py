@@ -16,7 +16,7 @@ from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import relation
 from boxlore.core.people.who_is_where.position_words_table import BEFORE_A_NAME, NOUNS, SIDES
-from boxlore.core.people.who_is_where.tokens import PLACES, Element
+from boxlore.core.people.who_is_where.tokens import PLACES, Element, each_as_one, over
 
 _OF_A_THING = ("front", "back", "rear", "top", "bottom", "left", "right", "middle", "side")
 """Words of a place in English that stand before a noun as they stand alone; elsewhere they change, or join it."""
@@ -28,26 +28,17 @@ _SHORTEST = 3
 
 def with_places_of_things(elements: Sequence[Element], text: str) -> list[Element]:
     """The elements, each such phrase as one."""
-    kept: list[Element] = []
-    at = 0
-    while at < len(elements):
-        end = at + _length(elements[at:])
-        if end > at:
-            kept.append(_over(elements[at:end], text))
-        else:
-            kept.append(elements[at])
-        at = max(end, at + 1)
-    return kept
+    return each_as_one(elements, _end, lambda told: replace(over(told[0], told, text), kind="where"))
 
 
-def _over(told: Sequence[Element], text: str) -> Element:
-    end = told[-1].end
-    return replace(told[0], kind="where", text=text[told[0].start : end], end=end)
+def _end(elements: Sequence[Element], at: int) -> int:
+    """Behind the phrase that begins here; 0 where none does."""
+    length = _length(elements[at], elements[at + 1 :])
+    return at + length if length else 0
 
 
-def _length(elements: Sequence[Element]) -> int:
-    """How many elements the phrase takes that begins here; 0 for none."""
-    first, behind = elements[0], elements[1:]
+def _length(first: Element, behind: Sequence[Element]) -> int:
+    """How many elements the phrase takes that begins with the first; 0 for none."""
     if first.kind not in PLACES or not behind:
         return 0
     if first.kind in SIDES and [piece.kind for piece in behind[:2]] in (
@@ -55,12 +46,12 @@ def _length(elements: Sequence[Element]) -> int:
         ["from_back", "colon"],
     ):
         return 2
-    of_what = _of_a_thing(behind) if first.plain.split()[-1] in _OF_A_THING else 0
-    if of_what:
+    if first.plain.split()[-1] not in _OF_A_THING:
+        return 0
+    if of_what := _of_a_thing(behind):
         return 1 + of_what
     things = next((at for at, piece in enumerate(behind) if not _is_thing(piece)), len(behind))
-    is_thing = first.plain.split()[-1] in _OF_A_THING and 0 < things < _MOST_NOUNS
-    return 1 + things if is_thing and _ends(behind[things:], behind[things - 1]) else 0
+    return 1 + things if 0 < things < _MOST_NOUNS and _ends(behind[things:], behind[things - 1]) else 0
 
 
 _MOST_NOUNS = 3

@@ -8,29 +8,17 @@ very end of a text. Grammars of the languages, from memory; no source.
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where.small_words_table import SUBJECTS, SURE_SUBJECTS
-from boxlore.core.people.who_is_where.tokens import PLACES, Element
+from boxlore.core.people.who_is_where.tokens import PLACES, Element, each_as_one, note_over
 
 _TELLS_A_PLACE = (*PLACES, "position", "from the right", "ordinal", "nextto", "from_left", "from_right")
 
 
 def with_pronoun_remarks(elements: Sequence[Element], text: str) -> list[Element]:
     """The elements, each such remark as one note."""
-    kept: list[Element] = []
-    at = 0
-    while at < len(elements):
-        end = _end(elements, at) if _begins(kept, elements[at:]) else at
-        if end > at and _is_a_remark(elements[at:end]):
-            told = text[elements[at].start : elements[end - 1].end]
-            kept.append(replace(elements[at], kind="note", text=told, end=elements[end - 1].end, inside=()))
-            at = end
-        else:
-            kept.append(elements[at])
-            at += 1
-    return kept
+    return each_as_one(elements, _end, lambda told: note_over(told, text))
 
 
 _SHORTEST = 2
@@ -49,8 +37,12 @@ def _begins(before: Sequence[Element], further: Sequence[Element]) -> bool:
 
 
 def _end(elements: Sequence[Element], at: int) -> int:
+    """Behind the remark that begins here; 0 where none does."""
+    if not _begins(elements[:at], elements[at:]):
+        return 0
     ends = ("end", "comma") if elements[at - 1].kind == "comma" else ("end",)
-    return next((end for end in range(at, len(elements)) if elements[end].kind in ends), len(elements))
+    end = next((end for end in range(at, len(elements)) if elements[end].kind in ends), len(elements))
+    return end if _is_a_remark(elements[at:end]) else 0
 
 
 def _is_a_remark(said: Sequence[Element]) -> bool:

@@ -7,7 +7,7 @@ phrase whose words begin with a capital in the middle of a list is a name (`Con`
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import pairwise
@@ -443,18 +443,39 @@ def counted_elements(elements: Sequence[Element], text: str) -> list[Element]:
         kinds = [element.kind for element in elements[at : at + 3]]
         place, length = _counted(elements[at : at + 3], kinds)
         if length:
-            joined.append(_over(place, elements[at : at + length], text))
+            joined.append(over(place, elements[at : at + length], text))
         else:
             length = 1 + _whose(elements, at)
-            joined.append(_over(elements[at], elements[at : at + length], text) if length > 1 else elements[at])
+            joined.append(over(elements[at], elements[at : at + length], text) if length > 1 else elements[at])
         at += length
     return joined
 
 
-def _over(place: Element, elements: Sequence[Element], text: str) -> Element:
+def over(place: Element, elements: Sequence[Element], text: str) -> Element:
     """A place that takes all these elements."""
     start, end = elements[0].start, elements[-1].end
     return replace(place, start=start, end=end, text=text[start:end])
+
+
+def note_over(elements: Sequence[Element], text: str) -> Element:
+    """One note of all these elements, as it was told."""
+    return replace(over(elements[0], elements, text), kind="note", inside=())
+
+
+def each_as_one(
+    elements: Sequence[Element],
+    end_of: Callable[[Sequence[Element], int], int],
+    as_one: Callable[[Sequence[Element]], Element],
+) -> list[Element]:
+    """The elements, each run as one of them. `end_of` tells behind which element the run ends that begins at one; 0
+    where none begins there."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        end = end_of(elements, at)
+        kept.append(as_one(elements[at:end]) if end else elements[at])
+        at = end or at + 1
+    return kept
 
 
 def _whose(elements: Sequence[Element], at: int) -> int:
