@@ -211,6 +211,13 @@ WEDDINGS = [  # names of the weddings that are known, the words told, the readin
     (("häät", "Matin häät"), "vuosi häiden jälkeen", None, True),
     (("our wedding",), "till the wedding", "[..1955-09-17]", True),
     (("unser Tag",), "ein Jahr nach unserer Hochzeit", "1956~", True),
+    (("unsere Hochzeit",), "nach unserer Hochzeit", "[1955-09-17..]", False),
+    (("unsere Hochzeit",), "unsicher, vor der Hochzeit", "[..1955-09-17?]", True),
+    (("o nosso casamento",), "nos meses antes do casamento", "[1955-03-17..1955-07-17]", True),
+    (("vårt bryllup",), "våren før bryllupet", "1955-21", True),
+    (("meie pulmad",), "pärast meistri pulmi", None, True),
+    (("our wedding",), "the summer after our weddings", "1956-22", False),
+    (("our wedding",), "our yard, the year we were married", None, True),
     (("Jaani pulmad",), "aasta pärast meie pulmi", "1956~", True),
 ]
 

@@ -29,7 +29,7 @@ from boxlore.core.people.life_event_words import (
     whither,
 )
 from boxlore.core.people.person import Person, Registry
-from boxlore.core.records.followed_events import OURS, Happened, followed
+from boxlore.core.records.followed_events import FORMS_OF_OURS, OURS, Happened, followed
 from boxlore.core.records.told_kin import kin_told
 
 
@@ -149,19 +149,19 @@ def _by_its_name(
         return {}
     *owners, noun = sorted(_pieces(bare(weddings[0].name)), key=lambda piece: piece in ALONE["marriage"])
     of_ours = [owner for owner in owners if owner not in _ARTICLES]
-    alike = bool(of_ours) and all(_are_forms(owner, OURS) and _are_forms(owner, pieces) for owner in of_ours)
-    if noun not in ALONE["marriage"] or not alike:
+    told = bool(of_ours) and all(any(owner in row and row & pieces for row in FORMS_OF_OURS) for owner in of_ours)
+    if noun not in ALONE["marriage"] or not told:
         return {}
     return {
         way: weddings[0].edtf
         for way, dates in loose.items()
-        if [*dates] == [weddings[0].edtf] and (_are_forms(noun, _pieces(way)) or {*_pieces(way)} & {*ALONE["marriage"]})
+        if [*dates] == [weddings[0].edtf] and _tells_a_wedding(frozenset(_pieces(way)), noun)
     }
 
 
-def _are_forms(word: str, others: Iterable[str]) -> bool:
-    """Whether a word has another form, or itself, among others: `nasz` and `naszym`, `nosso` and `nossas`."""
-    return any(other[:3] == word[:3] for other in others)
+def _tells_a_wedding(pieces: frozenset[str], noun: str) -> bool:
+    """Whether a word for a wedding is told, or the noun of one's name in another form."""
+    return not pieces.isdisjoint(ALONE["marriage"]) or any(_in_another_form(noun, pieces))
 
 
 _ARTICLES = frozenset("the il o la le det den".split())

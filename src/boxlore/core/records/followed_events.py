@@ -42,6 +42,18 @@ class Followed(NamedTuple):
 OURS = tuple(
     "our my unsere meine nos nuestras nostre nossas onze vores vår vårt meidän meie наша nasze mūsu mūsų naše".split()
 )
+FORMS_OF_OURS = tuple(
+    frozenset(forms.split())
+    for forms in (
+        "our ours", "my", "unser unsere unserem unseren unserer unseres unsre unsrem unsren unsrer",
+        "mein meine meinem meinen meiner meines", "nos", "nuestra nuestras nuestro nuestros",
+        "nostra nostre nostri nostro", "nossa nossas nosso nossos", "onze", "vores vort", "vårt våra våre", "meidän",
+        "meie meil", "наш наша наше нашего нашей нашем нашему наши нашим нашими наших нашу",
+        "nasz nasza nasze naszego naszej naszemu naszym naszymi naszych naszą", "mūsu mūsų",
+        "naše našeho našem našemu naši našich našim našimi naší",
+    )
+)  # fmt: skip
+"""The forms of each of these words, of which one tells another. “Vår” is the spring too, and tells nothing."""
 _THEIRS = ("their", "ihre", "leur", "deres", "deras", "heidän", "nende", "их", "ich")
 ANNIVERSARY = frozenset("anniversary jahrestag hochzeitstag aastapäev aastapäeval pulma-aastapäev".split())
 _OF = "of von de di van af av".split()
