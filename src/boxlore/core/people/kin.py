@@ -55,7 +55,7 @@ class Kinship:
     @property
     def words(self) -> str:
         """`mother's cousin`."""
-        return "'s ".join(self.parts)
+        return said_parts(self.parts, ENGLISH)
 
 
 @dataclass(frozen=True, slots=True)
@@ -354,7 +354,7 @@ def _both(links: dict[str, list[str]], person: str, spouse: str) -> None:
 
 
 def _wed(*parts: str) -> Kinship:
-    return Kinship(term="'s ".join(parts), parts=parts, by=By.MARRIAGE)
+    return Kinship(term=said_parts(parts, ENGLISH), parts=parts, by=By.MARRIAGE)
 
 
 def _sibling_in_law(sex: str) -> str:
