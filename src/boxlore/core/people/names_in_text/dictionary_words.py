@@ -123,12 +123,12 @@ def is_a_word_one_slip_away(words: Sequence[Word], at: int) -> bool:
     """Whether a word that is only like a name is one that a sentence begins with in its language, or a German noun
     behind an article."""
     is_behind = at > 0 and words[at].before == " " and words[at - 1].folded in _BEFORE_GERMAN_NOUNS
-    languages = languages_told(words, at)
-    if is_behind and is_any_told(languages) and "de" in languages and is_noun_in(words[at].folded, "de"):
-        return True
-    if not begins_a_sentence(words, at):
+    begins = begins_a_sentence(words, at)
+    if not (begins or is_behind):
         return False
-    return is_any_told(languages) and any(is_noun_in(words[at].folded, language) for language in languages)
+    languages = languages_told(words, at)
+    asked = languages if begins else languages & {"de"}
+    return is_any_told(languages) and any(is_noun_in(words[at].folded, language) for language in asked)
 
 
 def is_told_as_a_thing(words: Sequence[Word], at: int) -> bool:
