@@ -172,7 +172,7 @@ def test_what_stands_in_a_place() -> None:
 
 DIRECTIONS = [
     ("Hampden, nth Otago", "Hampden, North Otago"), ("Palmerston Sth.", "Palmerston South"),
-    ("Nth. Tawa, NZ", "North Tawa, NZ"), ("4th Street", "4th Street"), ("Goth", "Goth"),
+    ("Nth. Tawa, NZ", "North Tawa, NZ"), ("ſth Otago", "South Otago"), ("4th Street", "4th Street"), ("Goth", "Goth"),
 ]  # fmt: skip
 
 

@@ -99,15 +99,6 @@ def directions_in(folded: str) -> list[str]:
     return [word for word in folded.split() if word in _DIRECTIONS]
 
 
-_NTH = re.compile(r"\b([NS])th\b\.?(?=\s+[^\W\d_]|\s*(?:,|$))", re.IGNORECASE)
-_IN_FULL = {"n": "North", "s": "South"}
-
-
-def with_directions(words: str) -> str:
-    """The words with `nth` and `sth` written out, which can be nothing else: `nth Otago` → `North Otago`."""
-    return _NTH.sub(lambda match: _IN_FULL[match[1].lower()], words)
-
-
 _WRITTEN_OUT = {
     "is": ("Island", "Islands"), "isl": ("Island", "Islands"), "i": ("Island",), "sth": ("South",), "nth": ("North",),
     "pt": ("Point", "Port"), "hbr": ("Harbour",), "harb": ("Harbour",), "r": ("River",), "riv": ("River",),
@@ -120,6 +111,14 @@ _WRITTEN_OUT = {
     "nw": ("Nowy",), "co": ("County",), "pr": ("Preußisch",),
 }  # fmt: skip
 """Words of names as they are shortened, in small letters, and what each may be (common practice, no source)."""
+_NTH = re.compile(r"\b([NS]th)\b\.?(?=\s+[^\W\d_]|\s*(?:,|$))", re.IGNORECASE)
+
+
+def with_directions(words: str) -> str:
+    """The words with `nth` and `sth` written out, which can be nothing else: `nth Otago` → `North Otago`."""
+    return _NTH.sub(lambda match: _WRITTEN_OUT[match[1].casefold()][0], words)
+
+
 _MOUNTAIN = re.compile(r"(?<=\w\s)Mt\.?(?=,|$)")
 """`Table Mt.` is no mount."""
 MOST_WRITTEN_OUT = 4
