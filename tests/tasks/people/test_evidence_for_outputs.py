@@ -13,7 +13,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.records.audience import To
-from boxlore.core.statements import Kind, Subject, read_source
+from boxlore.core.statements import Kind, Subject, Sure, read_source
 from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
@@ -150,6 +150,15 @@ def test_each_recipient_has_what_follows_from_what_they_may_see(bare: Callable[[
             if (found := " ".join(worked(collection, to) for to in TO)) != wanted:
                 wrong.append((name, found, wanted))
     assert wrong == []
+
+
+def test_what_is_not_known_of_a_life_is_no_clue(bare: Callable[[int], Path]) -> None:
+    """Some words may stand beside it (“1918?”, and that it is not known)."""
+    with family(bare(2), LIVES[1:], (SHOWN, FIVE)) as collection:
+        (person,) = collection.people()
+        unknown = Telling(sure=Sure.NOT_KNOWN, audience="anyone")
+        Teller(collection).tell(Subject(Kind.PERSON, person), "born", "1918", unknown)
+        assert [worked(collection, to) for to in TO] == ["-", "-", "-"]
 
 
 BESIDE_1931 = "[1930..1932]"

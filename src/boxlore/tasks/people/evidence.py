@@ -22,7 +22,7 @@ from boxlore.core.people.who_is_meant import known_by, the_one
 from boxlore.core.records.audience_levels import To
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Kind, Said, Subject, Sure
+from boxlore.core.statements import Kind, Reading, Said, Statement, Subject, Sure
 from boxlore.core.wording.catalogue import say_in
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection
@@ -96,18 +96,25 @@ def _background(collection: Collection) -> Background:
 def _told_of_people(collection: Collection, people: Registry) -> Iterator[ToldOfPerson]:
     """What is told of the lives and parents of these people."""
     names = collection.people().names()
+    for statement, reading in rows_of_lives(collection, people):
+        yield ToldOfPerson(
+            person=statement.subject.id,
+            field=statement.field,
+            words=" ".join(statement.words.split()),
+            value=reading.usable_value if reading else None,
+            source=source_words(statement.source, names),
+            sure=statement.sure,
+            teller=statement.source.ref if statement.source.said is Said.NARRATOR else "",
+        )
+
+
+def rows_of_lives(collection: Collection, people: Registry) -> Iterator[tuple[Statement, Reading | None]]:
+    """The statements of the lives and parents of these people, with their readings; none of which it was said that it
+    is not known."""
     for ident in (ident for person in people.values() for ident in person.ids):
         for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
             if statement.field in FIELDS_READ and statement.sure is not Sure.NOT_KNOWN:
-                yield ToldOfPerson(
-                    person=ident,
-                    field=statement.field,
-                    words=" ".join(statement.words.split()),
-                    value=reading.usable_value if reading else None,
-                    source=source_words(statement.source, names),
-                    sure=statement.sure,
-                    teller=statement.source.ref if statement.source.said is Said.NARRATOR else "",
-                )
+                yield statement, reading
 
 
 def to_ask_next(collection: Collection, found: Evidence, name: str, minutes: int) -> list[Question]:

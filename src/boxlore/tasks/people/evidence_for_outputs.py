@@ -24,7 +24,7 @@ from boxlore.core.records.worked_out_date import Because, WorkedOutDate
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 from boxlore.tasks.collection.settings import phrase_settings
-from boxlore.tasks.people.evidence import FIELDS_READ
+from boxlore.tasks.people.evidence import rows_of_lives
 from boxlore.tasks.telling.time_line import own_events
 
 WIDEST = 40
@@ -80,18 +80,14 @@ def _known(seen: AudienceView) -> Registry:
 def _told(seen: AudienceView, people: Registry) -> Iterator[ToldOfPerson]:
     """What the recipient may be told of the lives and parents of these people."""
     said_by = seen.collection.people().names()
-    for ident in (ident for person in people.values() for ident in person.ids):
-        about = Subject(Kind.PERSON, ident)
-        for statement, reading in seen.collection.store.statements(about):
-            if statement.field not in FIELDS_READ:
-                continue
-            view = told_of(statement, reading, said_by)
-            if seen.recipient.may_be_told(view, about):
-                view = seen.recipient.without_names(view)
-                yield ToldOfPerson(
-                    person=ident, field=view.field, words=" ".join(view.words.split()), value=view.value,
-                    source=view.who, sure=view.sure, statement=view.statement,
-                )  # fmt: skip
+    for statement, reading in rows_of_lives(seen.collection, people):
+        view = told_of(statement, reading, said_by)
+        if seen.recipient.may_be_told(view, statement.subject):
+            view = seen.recipient.without_names(view)
+            yield ToldOfPerson(
+                person=statement.subject.id, field=view.field, words=" ".join(view.words.split()), value=view.value,
+                source=view.who, sure=view.sure, statement=view.statement,
+            )  # fmt: skip
 
 
 def _events(seen: AudienceView) -> Iterator[FamilyEvent]:
