@@ -18,7 +18,7 @@ from tests.exports import published
 from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # strategies of one place
 from tests.made_tables import check_table
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, Handed, dcterms, oai_dc
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.crosswalk.series import series_key, series_words
@@ -99,6 +99,22 @@ def test_the_kin_of_those_shown_is_told_with_the_family(shown: str, said: str) -
 
 def seen_in(ident: str) -> PersonShown:
     return PersonShown(told=view_of("person", ident), name=ident, person=ident)
+
+
+@every_row("dialect", [EAD3, EAD2002])
+def test_who_is_told_and_still_in_question_stands_in_every_description_of_the_closed_part(dialect: Dialect) -> None:
+    """Whoever reads there that somebody unknown is shown learns who was told. The rule is ours, and so is that of the
+    open part, which has no name in question."""
+    people = (*(replace(seen_in(words), in_question=True) for words in ("Jory", "the boys", "Jory")), seen_in("Helmi"))
+    record = Record(id="a1", number="TRA-0001", people=people)
+    sentence = "Told to be in it, and still in question: “Jory” and “the boys”."
+    for facts in (FACTS, replace(FACTS, is_closed=True)):
+        findings, root = written([record], facts, dialect=dialect)
+        aid = [p.text for p in root.iterfind(".//{*}c/{*}scopecontent/{*}p")]
+        tables = (inventory_rows([record], facts, Extent()), oai_dc(record, facts), dcterms(record, facts))
+        rows = [row for table in tables for row in map(str, table) if "Jory" in row]
+        assert (findings, aid.count(sentence)) == ([], facts.is_closed)
+        assert [sentence in row for row in rows] == [True, True, True] * facts.is_closed
 
 
 def view_of(field: str, words: str, language: str = "") -> StatementView:

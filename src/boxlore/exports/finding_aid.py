@@ -24,6 +24,7 @@ from boxlore.core.crosswalk.dublin_core import (
     disagreements,
     heading_of,
     headings,
+    in_question,
     other_names,
     own_provenance,
     rights_notes,
@@ -301,7 +302,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     said_already = {f"{said}.".casefold() for said in (record.date_display, record.words("date"))}
     words: list[str | DcValue] = [] if caption.casefold() in said_already else [caption]
     words += [DcValue(statement.words, statement.language) for statement in record.all("story")]
-    words += other_names(record, facts.people)
+    words += [*other_names(record, facts.people), *in_question(record, facts)]
     words += captions.own_lines(record)
     words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]
     if sources := who_said(record):

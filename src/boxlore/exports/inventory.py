@@ -15,6 +15,7 @@ from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     access_words,
     headings,
+    in_question,
     of_the_whole,
     own_provenance,
     rights_notes,
@@ -138,6 +139,7 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
                 captions.caption(record, "sheet"),
                 *(story.words for story in record.all("story")),
                 *captions.own_lines(record),
+                *in_question(record, facts),
             ]
         ).strip(),
         "; ".join(headings(record.shown("photographer"), facts.people)),

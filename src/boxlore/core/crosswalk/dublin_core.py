@@ -31,6 +31,7 @@ from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.item_record import PersonShown, Record, is_number_alone
 from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Said, Sure, fold
+from boxlore.core.wording.catalogue import ENGLISH
 
 CNE = f"{OF_RIGHTS}CNE/1.0/"
 """Copyright Not Evaluated: the neutral statement that the archive replaces (rightsstatements.org)."""
@@ -192,6 +193,15 @@ def other_names(record: Record, people: Mapping[str, Person]) -> list[str]:
     return list(dict.fromkeys(lines))
 
 
+def in_question(record: Record, facts: CollectionFacts) -> list[str]:
+    """`Told to be in it, and still in question: “Jory” and “the Tolley boy”.`: what stands in no list of names, since
+    nobody has answered yet whom it means. The open part may not have it."""
+    told = dict.fromkeys(f"“{shown.told.words}”" for shown in record.people if shown.in_question)
+    return (
+        [f"Told to be in it, and still in question: {ENGLISH.listed(list(told))}."] if told and facts.is_closed else []
+    )
+
+
 def heading_of(person: Person) -> str:
     """`Tamm, Kristjan, 1868-1941`; the name alone where no year is known, and of a firm that was taken for somebody."""
     if is_firm(person.name):
@@ -227,7 +237,7 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
         values.append(DcValue(captions.inscription_line(record)))
     for view in record.all("date"):
         values.append(DcValue(f"Date as told{_by(view.said_by, view.source.said)}: “{view.words}” ({view.sure})"))
-    values += [DcValue(words, "en") for words in other_names(record, facts.people)]
+    values += [DcValue(words, "en") for words in (*other_names(record, facts.people), *in_question(record, facts))]
     if sayers := who_said(record):
         values.append(DcValue(f"Who said so: {sayers}", "en"))
     values += [DcValue(words, "en") for words in (*worked_out(record), *disagreements(record))]
