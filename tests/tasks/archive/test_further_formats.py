@@ -1,9 +1,10 @@
 """What an archive may ask for besides, read by the standards and not by ours.
 
 METS 1.12 and PREMIS (Library of Congress); Specification for an OAI Static Repository (2004) and OAI-PMH 2.0; IIIF
-Presentation API 3.0 and W3C Web Annotation; RFC 4180 and the Dublin Core Metadata Element Set. What is said of METS,
-static repositories and IIIF is from memory of their clauses, as no schema of theirs is here; PREMIS is held against its
-published schema of version 2.1, whose units of these names 3.0 has kept.
+Presentation API 3.0 and W3C Web Annotation; RFC 4180 and the Dublin Core Metadata Element Set. What is said of static
+repositories and IIIF is from memory of their clauses, as no schema of theirs is here, and so is what is said of METS
+beyond its published schema, which is looked for among the others; PREMIS is held against its published schema of
+version 2.1, whose units of these names 3.0 has kept.
 """
 
 import csv
