@@ -4,7 +4,7 @@
 are those in which most were. Where two sources differ, the wider years stand. Each row names what it is taken from:
 
 - Library of Congress, Prints and Photographs Division: *Popular Photographic Print Processes: Daguerreotypes* (2022);
-  *Liljenquist: Ambrotypes and Tintypes*.
+  *Liljenquist: Ambrotypes and Tintypes*; *The Stereograph Format*.
 - Western Australian Museum: *Conservation and Care of Collections* (2017), Appendix 7, Photographic processes.
 - University of Padua: *Aid to identification of the most common black and white historical photographic processes*.
 - Cornell University Library: *Dawn's Early Light: Photographic Processes 1839-1889*.
@@ -27,6 +27,8 @@ are those in which most were. Where two sources differ, the wider years stand. E
 - National Park Service: *Film Identification*. Messier: P. Messier, 2005, as photographymedia.com cites him.
 - Harry Ransom Center: *Photographic Negatives*. American Institute for Conservation: wiki, *Gelatin Dry-plate Negative*.
 - Krentz: A. Krentz, *Snapshots with an Edge: A Study of the Deckle Edge in the North American Snapshot* (2014).
+- Lost Faces: *Using Revenue Stamps to Date Photographs*. United States Post Office Department, as National Public Radio
+  cites it: ZIP codes.
 
 Where a publication says when a thing began and not when it ended, the end is open.
 """
