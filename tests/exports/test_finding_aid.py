@@ -117,10 +117,10 @@ def test_who_is_told_and_still_in_question_stands_in_every_description_of_the_cl
         assert [sentence in row for row in rows] == [True, True, True] * facts.is_closed
 
 
-def view_of(field: str, words: str, language: str = "") -> StatementView:
+def view_of(field: str, words: str, language: str = "", value: ReadingValue | None = None) -> StatementView:
     return StatementView(
         statement=f"{field} {words}", field=field, words=words, language=language, source=KEEPER, said_by="",
-        sure=Sure.SURE, audience="anyone", recorded_at="2026-11-25T10:15:30.250Z",
+        sure=Sure.SURE, audience="anyone", recorded_at="2026-11-25T10:15:30.250Z", value=value,
     )  # fmt: skip
 
 
@@ -346,14 +346,6 @@ def good() -> str:
 
 
 def harbour() -> Record:
-    from boxlore.core.records.marks import Mark  # noqa: PLC0415  # only here
-
-    def one(field: str, words: str, value: ReadingValue | None = None) -> StatementView:
-        return StatementView(
-            statement="s", field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
-            audience="anyone", recorded_at="2026-11-25T00:00:00.000Z", value=value,
-        )  # fmt: skip
-
     place = PlaceReading("Reval", "match", (Place(name="Tallinn", lat=59.4, lon=24.7),))
     scan = ScanFile(id="f", path="a.jpg", sha256="0", bytes=1, width=1, height=1, media_type="image/jpeg")
     return Record(
@@ -361,11 +353,11 @@ def harbour() -> Record:
         number="TRA-0001",
         mark=Mark((("box", "1"),), 2),
         scans=(scan,),
-        people=(PersonShown(told=one("person", "Helmi"), name="Helmi", person="h"),),
+        people=(PersonShown(told=view_of("person", "Helmi", "en"), name="Helmi", person="h"),),
         told={
-            "title": (one("title", "The wedding"),),
-            "date": (one("date", "1912", DateReading.from_edtf("1912")),),
-            "place": (one("place", "Reval", place),),
+            "title": (view_of("title", "The wedding", "en"),),
+            "date": (view_of("date", "1912", "en", DateReading.from_edtf("1912")),),
+            "place": (view_of("place", "Reval", "en", place),),
         },
     )
 
