@@ -141,6 +141,14 @@ MEASURES = ("m", "km", "cm", "mm", "kg", "g", "ha")
 THE_ONE_BESIDE = {"one_before": -1, "one_after": 1}
 """Rows of words for the one next to what was told (“or the one before”), and the years to it."""
 
+TOLERANCES = ("give_or_take", "either_way")
+"""Rows of words before and behind how far a date may be wrong, which are sought as they stand
+(`core.dates.tolerances`)."""
+GIVE_OR_TAKE, EITHER_WAY = (
+    tuple(dict.fromkeys(form for of in LANGUAGES for form in filter(None, of.words.get(row, "").split("|"))))
+    for row in TOLERANCES
+)
+
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
 
@@ -289,7 +297,7 @@ def _entries(language: Language) -> Iterator[Entry]:
     yield from ((words, "season_part", value) for words, value in of_seasons.items())
     finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
     for key, words in language.words.items():
-        if key == OF_A_STRETCH or key in PREFIXES or key in THE_ONE_BESIDE:
+        if key == OF_A_STRETCH or key in PREFIXES or key in THE_ONE_BESIDE or key in TOLERANCES:
             continue
         kind, value = _SENSE_OF[key]
         for form in words.split("|"):

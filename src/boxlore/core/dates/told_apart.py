@@ -96,14 +96,12 @@ def of_a_day_in_a_year(tokens: list[Token]) -> tuple[str, ...]:
     """“Friday the 13th, 1953”: the days of that year that fit, where a day of the week stands with a number and no
     month is told; none for other words."""
     named = [token for token in tokens if token.kinds == _WEEKDAY and token.end - token.start > _SHORTEST_DAY]
-    days = [at for at, token in enumerate(tokens) if token.is_any(_NUMBER)]
+    days = [token for token in tokens if token.is_any(_NUMBER)]
     years = [sense.value for token in tokens for sense in token.senses if sense.kind == "year"]
     if len(named) != 1 or len(days) != 1 or len(years) != 1 or any(token.is_any(_OTHERWISE) for token in tokens):
         return ()
-    weekday, value = (
-        named[0].senses[0].value,
-        next(sense.value for sense in tokens[days[0]].senses if sense.kind in _NUMBER),
-    )
+    weekday = named[0].senses[0].value
+    value = next(sense.value for sense in days[0].senses if sense.kind in _NUMBER)
     day, year = value[0] if isinstance(value, tuple) else value, str(years[0])
     if not isinstance(day, int) or not 1 <= day <= _LAST_DAY or not year.isdigit():
         return ()

@@ -13,20 +13,11 @@ from functools import cache
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import Token, lex
-from boxlore.core.dates.lexicon import trie
+from boxlore.core.dates.lexicon import EITHER_WAY, GIVE_OR_TAKE, trie
 from boxlore.core.dates.pieces import normal
 
-_BEFORE = (
-    "give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus-minus|плюс-минус|плюс минус"
-    "|plus ou moins|più o meno|más o menos|mais ou menos|plus of min|±|\\+/-|\\+-"
-)
-_BEHIND = (
-    "either way|either side|each way|on either side|one way or the other|more or less|hin oder her|rauf oder runter"
-    "|mehr oder weniger|siia-sinna|siia või sinna|sinna-tänna|près|de plus ou de moins|arriba o abajo|más o menos"
-    "|in più o in meno|più o meno|para mais ou para menos|mais ou menos|meer of minder|fra eller til|til eller fra"
-    "|hit eller dit|upp eller ner|fram eller tillbaka|suuntaan tai toiseen|sinne tai tänne|туда-сюда|туда или сюда"
-    "|w tę lub w tamtą|w jedną lub drugą stronę|uz vienu vai otru pusi|į vieną ar kitą pusę|sem nebo tam|sem tam"
-)
+_SIGNS = ("±", "+/-", "+-")
+_BEFORE, _BEHIND = ("|".join(map(re.escape, words)) for words in ((*GIVE_OR_TAKE, *_SIGNS), EITHER_WAY))
 _TOLD_BEFORE = re.compile(rf"(?P<date>.*?\S)[ ,(]+(?:{_BEFORE}) *(?P<amount>.+)", re.IGNORECASE)
 _TOLD_BEHIND = re.compile(
     rf"(?P<date>.*?\d\S*)(?: or so)?(?:,| -| \()? (?:à )?(?P<amount>[^,\d]+?|\d{{1,2}} [^,\d]+?) (?:{_BEHIND})",
@@ -90,7 +81,7 @@ def _count(token: Token) -> int:
     return 0
 
 
-_LAST_BEHIND = frozenset(way.rpartition(" ")[2] for way in _BEHIND.split("|"))
+_LAST_BEHIND = frozenset(way.rpartition(" ")[2] for way in EITHER_WAY)
 """The last words of those that stand behind an amount."""
 
 

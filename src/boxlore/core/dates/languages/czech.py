@@ -79,6 +79,7 @@ CZECH = Language(
         "or_year_before": "nebo o rok dříve|nebo rok předtím|nebo předchozí rok|či o rok dříve",
         "one_before": "ty předchozí|ten předchozí|to předchozí|ty minulé|předchozí|minulé",
         "one_after": "ty následující|ten následující|to následující|ty další|následující|další",
+        "either_way": "sem nebo tam|sem tam",
         "possessive": "můj|moje|mých|mým|mé|moji|mými|její|jeho|svých|svým|jejích|jejím",
         "at_years": "v|ve",
         "when": "kdy|ve kterém|když|tenkrát když|jak",

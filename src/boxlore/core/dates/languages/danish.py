@@ -92,6 +92,7 @@ DANISH = Language(
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",
         "one_before": "den før|det før|den forrige|det forrige|forrige|foregående",
         "one_after": "den efter|det efter|den næste|det næste|næste|følgende",
+        "either_way": "fra eller til|til eller fra",
         "at_years": "som",
         "when": "hvor|da|dengang|dengang da",
         "was": "er|var|blev|var blevet|fyldte",

@@ -81,6 +81,8 @@ DUTCH = Language(
         "or_year_before": "of het jaar ervoor|of het jaar daarvoor|of een jaar eerder|of een jaar ervoor",
         "one_before": "die ervoor|die daarvoor|dat ervoor|dat daarvoor|de vorige|vorige",
         "one_after": "die erna|die daarna|dat erna|dat daarna|de volgende|volgende",
+        "give_or_take": "plus of min",
+        "either_way": "meer of minder",
         "possessive": "mijn|op mijn",
         "when": "waarin|toen|wanneer",
         "was": "was|werd|waren|geworden is|werden",

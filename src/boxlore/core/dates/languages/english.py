@@ -118,6 +118,8 @@ ENGLISH = Language(
         "or_year_before": "or the previous year|or a year earlier|or the year before that|or one year earlier|or a year before",
         "one_before": "the one before|the one before that|the previous one|the one previous|the one prior",
         "one_after": "the one after|the one after that|the one following|the following one|the next one",
+        "give_or_take": "give or take|plus or minus|plus minus|plus/minus|plus-minus",
+        "either_way": "either way|either side|each way|on either side|one way or the other|more or less",
         "street": "street|road|avenue|lane|drive|terrace|crescent|boulevard|parade|close",
         "night_to": "in the night to|the night to|night to|during the night to|on the night to",
         "when": "when|the time|the time when",

@@ -102,6 +102,8 @@ ESTONIAN = Language(
         "or_year_before": "või aasta varem|või aasta enne|või aasta enne seda|või eelneval aastal|või aasta tagasi",
         "one_before": "eelmine|eelmised|eelmistel|eelmisel|eelnev|eelnenud",
         "one_after": "järgmine|järgmised|järgmistel|järgmisel|järgnev",
+        "give_or_take": "pluss-miinus|plussmiinus",
+        "either_way": "siia-sinna|siia või sinna|sinna-tänna",
         "possessive": "minu|mu|tema|oma",
         "when": "mil|millal|kui|siis kui",
         "was": "on|oli|sai|olin|sain|täitus|saanud",

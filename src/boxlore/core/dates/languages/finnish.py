@@ -97,6 +97,7 @@ FINNISH = Language(
         "or_year_before": "tai edellisenä vuonna|tai vuotta aikaisemmin|tai vuotta aiemmin|tai sitä edellisenä vuonna",
         "one_before": "edellinen|edellisenä|edeltävä",
         "one_after": "seuraava|seuraavana",
+        "either_way": "suuntaan tai toiseen|sinne tai tänne",
         "possessive": "minun|syntymäpäivänäni|synttäreilläni|syntymäpäivilläni|vuotispäivänäni|vuotispäivilläni|hänen",
         "aged": "vuotiaana",
         "when": "jona|jolloin|kun|silloin kun",

@@ -80,6 +80,8 @@ FRENCH = Language(
         "or_year_before": "ou l'année précédente|ou l'année d'avant|ou un an plus tôt|ou un an avant|ou l'an d'avant",
         "one_before": "celui d'avant|celle d'avant|le précédent|la précédente|précédent|précédente",
         "one_after": "celui d'après|celle d'après|le suivant|la suivante|suivant|suivante",
+        "give_or_take": "plus ou moins",
+        "either_way": "près|de plus ou de moins",
         "possessive": "mon|ma|mes|ses|pour son|à son|de son|de sa",
         "when": "quand|lorsque|au moment où|à l'époque où",
         "was": "avait|avais|a eu|avions|ai eu|fêtait|fêtais|venait d'avoir",

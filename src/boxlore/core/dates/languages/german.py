@@ -112,6 +112,8 @@ GERMAN = Language(
         "or_year_before": "oder ein jahr früher|oder ein jahr davor|oder das jahr davor|oder im jahr davor|oder ein jahr vorher|oder das jahr zuvor|oder im jahr zuvor",
         "one_before": "das davor|die davor|der davor|den davor|dem davor|das vorherige|vorige|vorherige",
         "one_after": "das danach|die danach|der danach|den danach|dem danach|das darauf|das nächste|nächste",
+        "give_or_take": "plus minus|plus/minus|plusminus",
+        "either_way": "hin oder her|rauf oder runter|mehr oder weniger",
         "when": "in dem|in der|als|damals als|zu der zeit als",
         "was": "ist|gewesen sein|muss gewesen sein|werde gewesen sein|muss ich gewesen sein|war|wurde|gewesen ist|geworden ist|waren|wurden",
         "aged": "im alter von",

@@ -79,6 +79,8 @@ ITALIAN = Language(
         "or_year_before": "o l'anno prima|o l'anno precedente|o un anno prima",
         "one_before": "quello prima|quella prima|quello di prima|il precedente|la precedente|quello precedente|quella precedente|quella di prima|precedente",
         "one_after": "quello dopo|quella dopo|il successivo|la successiva|il seguente|la seguente|quello successivo|quella successiva|successivo|successiva|seguente",
+        "give_or_take": "più o meno",
+        "either_way": "in più o in meno|più o meno",
         "when": "in cui|quando",
         "was": "ha|avrò avuto|avrei avuto|dovevo avere|aveva|avevo|compiva|compì|ho compiuto|compivo|ha compiuto|compiuto",
         "aged": "all'età di|di età",

@@ -92,6 +92,7 @@ LATVIAN = Language(
         "or_year_before": "vai gadu agrāk|vai gadu iepriekš|vai iepriekšējā gadā",
         "one_before": "iepriekšējie|iepriekšējais|iepriekšējā|iepriekšējos",
         "one_after": "nākamie|nākamais|nākamā|nākamajā|nākamajos",
+        "either_way": "uz vienu vai otru pusi",
         "when": "kurā|kad|tad kad",
         "was": "bija|palika|kļuva|apritēja|biju",
         "years_old": "gadi|gadu|gads|gadus veca|gadus vecs|gadu veca|gadu vecs|gadi veca",

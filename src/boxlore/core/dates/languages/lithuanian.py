@@ -89,6 +89,7 @@ LITHUANIAN = Language(
         "or_year_before": "arba metais anksčiau|ar metais anksčiau|arba praėjusiais metais",
         "one_before": "ankstesnės|ankstesnė|ankstesnis|praėjusios",
         "one_after": "kitos|sekančios|kita",
+        "either_way": "į vieną ar kitą pusę",
         "possessive": "mano|jos|savo",
         "when": "kuriais|kai|kada|tuomet kai",
         "was": "buvo|suėjo|sukako|buvau|tapo",

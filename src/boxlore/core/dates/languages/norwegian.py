@@ -88,6 +88,7 @@ NORWEGIAN = Language(
         "or_year_before": "eller året før|eller et år før|eller et år tidligere",
         "one_before": "den før|det før|den forrige|det forrige|forrige|foregående",
         "one_after": "den etter|det etter|den neste|det neste|neste|følgende",
+        "either_way": "fra eller til|til eller fra",
         "at_years": "som",
         "when": "da|den gang|den gangen|den gang da",
         "was": "er|var|ble|hadde fylt|fylte",

@@ -81,6 +81,8 @@ POLISH = Language(
         "or_year_before": "lub rok wcześniej|albo rok wcześniej|lub w poprzednim roku|albo w poprzednim roku|czy rok wcześniej",
         "one_before": "to poprzednie|te poprzednie|poprzednie|poprzedni|poprzednia|poprzednią|poprzedniej",
         "one_after": "to następne|te następne|następne|następny|następna|następną|następnej",
+        "give_or_take": "plusminus",
+        "either_way": "w tę lub w tamtą|w jedną lub drugą stronę",
         "possessive": "mój|moje|moich|moim|mojego|moja|jej|jego|swoje|swoich|swoim",
         "when": "w którym|kiedy|gdy|jak",
         "was": "miał|miała|miałem|miałam|mieliśmy|skończył|skończyła|skończyłem|skończyłam|kończyła|kończył|była|był",

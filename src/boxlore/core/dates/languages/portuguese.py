@@ -83,6 +83,8 @@ PORTUGUESE = Language(
         "or_year_before": "ou no ano anterior|ou o ano anterior|ou um ano antes",
         "one_before": "o de antes|a de antes|o anterior|a anterior|o precedente|anterior",
         "one_after": "o de depois|a de depois|o seguinte|a seguinte|seguinte",
+        "give_or_take": "mais ou menos",
+        "either_way": "para mais ou para menos|mais ou menos",
         "when": "em que|quando",
         "was": "teria|devia ter|tinha|fez|fiz|completou|completei|fazia|faziam",
         "at_years": "aos|com",

@@ -76,6 +76,8 @@ SPANISH = Language(
         "or_year_before": "o el año anterior|o un año antes|o el anterior",
         "one_before": "el de antes|la de antes|el anterior|la anterior|anterior",
         "one_after": "el de después|la de después|el siguiente|la siguiente|el posterior|la posterior|siguiente",
+        "give_or_take": "más o menos",
+        "either_way": "arriba o abajo|más o menos",
         "when": "en que|en el que|en la que|cuando",
         "was": "tendría|tenia|tendria|debía tener|debía de tener|tenía|cumplió|cumplí|teníamos|cumplía",
         "at_years": "a los|con",

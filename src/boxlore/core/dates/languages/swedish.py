@@ -95,6 +95,7 @@ SWEDISH = Language(
         "or_year_before": "eller året innan|eller året före|eller ett år tidigare",
         "one_before": "den före|den innan|det före|det innan|föregående",
         "one_after": "den efter|det efter|nästa|följande",
+        "either_way": "hit eller dit|upp eller ner|fram eller tillbaka",
         "when": "när|då|den gång|den gången",
         "was": "är|var|blev|hade fyllt|fyllde",
         "at_years": "vid|som",
