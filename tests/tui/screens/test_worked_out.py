@@ -1,5 +1,7 @@
 """What is worked out, on the screens that show it (our own contract)."""
 
+import subprocess
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -54,6 +56,26 @@ def test_what_only_she_can_tell_is_found_beside_what_was_noted(run: Run, collect
             assert "3 of 8" in hands.text and "▸ When was it?" in hands.text
 
     run(ask())
+
+
+def test_what_follows_is_asked_at_its_photograph_once_that_is_drawn(run: Run, collection: Collection) -> None:
+    tell_births(collection, {"Leida Rourke": "1941"})
+    shown = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+    Teller(collection).tell(shown, "person", "Leida Rourke", Telling())
+
+    async def ask() -> None:
+        async with hands_on(collection, narrator="Leida Rourke", size=(120, 38)) as hands:
+            await hands.until("? How old do you look here, about?")
+            await hands.press("pagedown")
+            assert "2 of 8" in hands.text and "How old do you look here" not in hands.text
+            await hands.press("pageup")
+            await hands.until("? How old do you look here, about?")
+            assert hands.text.count("? How old do you look here, about?") == 1
+
+    run(ask())
+    code = "import boxlore.tui.app, sys; print('boxlore.core.evidence.asking' in sys.modules)"
+    loaded = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert loaded.stdout == "False\n", "what is worked out is loaded before the first question is drawn"
 
 
 def test_where_nothing_follows_it_is_said(run: Run, collection: Collection) -> None:

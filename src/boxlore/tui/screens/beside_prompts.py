@@ -4,7 +4,6 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.prompts import Prompt
-from boxlore.tasks.sitting import worked_out
 from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_name import open_name
@@ -40,7 +39,7 @@ def legend(record: Record, marked: Iterable[Marked]) -> list[StyledText]:
 
 def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) -> Iterator[Question]:
     """The questions about an item that do not stand at one of these prompts: what cannot all be so first, what was
-    noted to ask last."""
+    noted to ask last; `further_questions` come behind."""
     for conflict in record.conflicts:
         if conflict.field == "person":
             yield f"? Sources disagree, {conflict.words}. ", ("F4", "bold"), ", then Enter on one of the names"
@@ -62,4 +61,11 @@ def worth_asking(sitting: Sitting, record: Record, prompts: Sequence[Prompt]) ->
     at_prompts += [conflict.field for conflict in record.conflicts]
     yield from ((f"? {from_inside(words)}",) for words in sitting.gentle_questions(record, but=at_prompts))
     yield from ((f"→ {words}",) for words in to_ask)
-    yield from ((f"? {words}",) for words in worked_out.worth_asking(sitting.collection, record, sitting.teller_named))
+
+
+def further_questions(sitting: Sitting, record: Record) -> list[Question]:
+    """What else the teller may be asked about an item, by the lives of those in it. What is told of those takes long
+    to read, until the words of dates are made ready: call it once the item is drawn."""
+    from boxlore.tasks.sitting import worked_out  # noqa: PLC0415  # the first question is drawn without it
+
+    return [(f"? {words}",) for words in worked_out.worth_asking(sitting.collection, record, sitting.teller_named)]

@@ -11,6 +11,7 @@ from textual.geometry import Size
 from textual.timer import Timer
 
 from boxlore.core.dates.family_display import FamilyWay
+from boxlore.core.dates.phrases import make_ready
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.tasks.collection.settings import family_way
@@ -26,7 +27,7 @@ from boxlore.tasks.sitting.which_meant import open_question
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import ITEM_KEYS
-from boxlore.tui.screens.beside_prompts import legend, worth_asking
+from boxlore.tui.screens.beside_prompts import further_questions, legend, worth_asking
 from boxlore.tui.screens.settling import ask_settle
 from boxlore.tui.screens.sitting_markers import MarkingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
@@ -84,6 +85,10 @@ class ItemView(MarkingScreen):
         self.asks = (WorthAsking(), WorthAsking())
         """Below the picture, and on a narrow screen below the prompts."""
         self.questions: list[Question] = []
+        self._further: list[Question] = []
+        """The last ones of `questions`: what follows from the lives of those in it."""
+        self._is_ready = False
+        """Whether the words of dates, which they are worked out with, are in memory."""
         self.blocks = [Block(prompt, self) for prompt in sitting.prompts]
         self._note = ""
         self._shown = self._was_low = False
@@ -121,8 +126,26 @@ class ItemView(MarkingScreen):
         """Start the slow parts in threads, once the first question is drawn: the list of places, the teller's page."""
         gc.freeze()  # what was made until now stays; to look through it for garbage took 0.1 s, in the midst of a key
         gc.set_threshold(*SELDOM)
-        self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
+        self.run_worker(self._prepare, thread=True, group="places", exit_on_error=False)
         self.run_worker(self.serve_page, thread=True, group="page", exit_on_error=False)
+
+    def _prepare(self) -> None:
+        make_ready()
+        self.call_later(self._dates_ready)
+        self.sitting.prepare()
+
+    def _dates_ready(self) -> None:
+        self._is_ready = True
+        self._ask_further()
+
+    def _ask_further(self) -> None:
+        """Show what else is worth asking, which is worked out after all the rest is drawn."""
+        with self.said():
+            further = further_questions(self.sitting, self.record)
+            if further != self._further:
+                self.questions[len(self.questions) - len(self._further) :] = further
+                self._further = further
+                self._say_asks()
 
     def on_resize(self) -> None:
         low = self._fit(self.size)
@@ -184,6 +207,8 @@ class ItemView(MarkingScreen):
 
     def fill(self, record: Record, *, keeps: bool = True) -> None:
         """Show a record. Without `keeps`, words being typed stay as they are."""
+        if record.id != self.record.id:
+            self._further = []
         self.record = record
         self.marked = self.sitting.markers.of(record)
         if self.sitting.writable:
@@ -200,8 +225,10 @@ class ItemView(MarkingScreen):
             block.draw()
         self.top.tell(self._called())
         self.stand()
-        self.questions = list(worth_asking(self.sitting, record, self.sitting.prompts))
+        self.questions = [*worth_asking(self.sitting, record, self.sitting.prompts), *self._further]
         self._say_asks()
+        if self._is_ready:
+            self.call_after_refresh(self._ask_further)
         parts = legend(record, self.marked)
         self.legend.say(*parts)
         self.legend.display = bool(parts)
