@@ -62,9 +62,8 @@ class ScansHere:
 
     def turned(self, scan: str) -> str:
         """What is said where the keeper turned a scan whose place another takes: that one may stand upright itself."""
-        rows = (
-            SHOWS_WORDS.read(words) for ident, _, words in self.collection.store.words_of(["shows"]) if ident == scan
-        )
+        told = self.collection.store.statements(Subject(Kind.SCAN, scan))
+        rows = (SHOWS_WORDS.read(statement.words) for statement, _ in told if statement.field == "shows")
         turn = next((shows.turn for shows in rows if shows.turn), 0)
         return f", seen turned by {turn}° as the one before was: look whether that is right" if turn else ""
 
