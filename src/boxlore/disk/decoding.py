@@ -40,6 +40,9 @@ FORMATS = ("JPEG", "MPO", "TIFF", "PNG", "WEBP", "JPEG2000", "GIF", "BMP", "AVIF
 HEIF_BRANDS = (b"heic", b"heix", b"hevc", b"mif1", b"msf1", b"heim", b"heis")
 """Brands of a `ftyp` box (ISO/IEC 23008-12)."""
 
+AVIF_BRANDS = (b"avif", b"avis")
+"""The same of AVIF (AV1 Image File Format 1.1, 6)."""
+
 Image.MAX_IMAGE_PIXELS = MOST_PIXELS
 warnings.filterwarnings("ignore", module=r"PIL(\.|\Z)")  # a decoder's remarks on a file are no talk for the keeper
 logging.getLogger("PIL").addHandler(logging.NullHandler())
@@ -50,10 +53,6 @@ _large_pictures = threading.Lock()
 
 class Damaged(CouldNot):
     """A picture's bytes are cut off or broken, whatever the machine it is read on."""
-
-
-AVIF_BRANDS = (b"avif", b"avis")
-"""The same of AVIF (AV1 Image File Format 1.1, 6)."""
 
 
 class NoReader(CouldNot):
