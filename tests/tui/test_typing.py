@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from tests.drawn import some
+from tests.drawn import IN_CI, some
 
 from boxlore.core.people.consent import make_consent
 from boxlore.core.records.item_record import Record
@@ -258,6 +258,7 @@ def test_the_guide_teaches_from_inside(terminal: Opens, folder: Path) -> None:
     assert window.wait() == 0
 
 
+@pytest.mark.skipif(not IN_CI, reason="makes the whole demo once more, as README's first line does: in CI")
 def test_the_demonstration_from_inside(terminal: Opens, tmp_path: Path) -> None:
     (tmp_path / "empty").mkdir()
     window = terminal(HOME=str(tmp_path / "empty"), columns=120, rows=40)

@@ -107,7 +107,7 @@ def test_the_folders_can_be_looked_through(run: Run, tree: Path) -> None:
             await hands.press("left")
             assert "sheet.csv" in hands.text and ".hidden" not in hands.text and "▸ scans/" in hands.text
             await hands.press("right", "down", "down", "enter")
-            assert "from uncle/" in hands.text
+            await hands.until("from uncle/")
             await hands.press("f3", "pagedown", "pageup", "enter", "enter")  # the first row is the folder itself
             assert answered == [{"p": f"{tree}/scans/from uncle/"}]
 
