@@ -121,7 +121,7 @@ class Boxlore(DrawingApp):
         self._ahead = None
         show = self.show_door if self._door else self.show_items
         if not len(listing):
-            await self.push_screen(BareScreen(sitting, listing, show, self._other_collection))
+            await self.push_screen(BareScreen(sitting, listing, show, self._other_collection, self.showing))
             return
         await show(sitting, listing)
         if recovered:
@@ -178,7 +178,7 @@ class Boxlore(DrawingApp):
         if isinstance(self.screen, BareScreen):
             bare = self.screen
         else:
-            bare = BareScreen(emptied.sitting, emptied.listing, self.show_items, self._other_collection)
+            bare = BareScreen(emptied.sitting, emptied.listing, self.show_items, self._other_collection, self.showing)
             await self.push_screen(bare)
         bare.say("Taken back. Ctrl+Y takes it in again; your own files stay where they are.")
 

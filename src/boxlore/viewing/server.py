@@ -29,7 +29,7 @@ from urllib.parse import parse_qs, urlsplit
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.wording.catalogue import Say
-from boxlore.tasks.sitting.tellers_page import Showing, View
+from boxlore.tasks.sitting.tellers_page import OutlineTouch, Showing, View
 from boxlore.viewing.addresses import LOOPBACK, Address, of_this_machine
 from boxlore.viewing.connections import Connections
 from boxlore.viewing.qr_code import in_half_blocks
@@ -166,6 +166,8 @@ class Handler(BaseHTTPRequestHandler):
             return
         if self.path == "/tap":
             self._tap(message)
+        elif self.path == "/outline":
+            self._outline(message)
         elif self.path == "/uncover":
             view = self.server.showing.view
             if message.get("version") == view.version:
@@ -250,6 +252,23 @@ class Handler(BaseHTTPRequestHandler):
         if type(side) is not int or not _in_unit(x) or not _in_unit(y):
             self._refuse(HTTPStatus.BAD_REQUEST, "That is no place on the picture.")
         elif self.server.showing.tap(side, float(x or 0), float(y or 0)):
+            self._answer(b"{}", "application/json")
+        else:
+            self._refuse(HTTPStatus.CONFLICT, "Another picture is out by now.")
+
+    def _outline(self, message: dict[str, Any]) -> None:
+        """Take what was done to the outlines of a sheet: `side` its number, `do` what; of `put`, the outline's number,
+        the corner in hand (-1: all of it), and eight numbers from 0 to 1."""
+        side, do, corners = message.get("side"), message.get("do"), message.get("corners", [])
+        outline, corner = message.get("outline", -1), message.get("corner", -1)
+        numbers = [number for number in (side, outline, corner) if type(number) is int and -1 <= number < 1000]
+        lies = isinstance(corners, list) and len(corners) == 8 * (do == "put") and all(map(_in_unit, corners))
+        if do not in ("put", "add", "remove", "undo", "take") or len(numbers) != 3 or not lies or numbers[2] > 3:
+            self._refuse(HTTPStatus.BAD_REQUEST, "That is no outline.")
+        elif self.server.showing.outline(
+            numbers[0],
+            OutlineTouch(do, numbers[1], numbers[2], tuple(map(float, corners)), message.get("begun") is True),
+        ):
             self._answer(b"{}", "application/json")
         else:
             self._refuse(HTTPStatus.CONFLICT, "Another picture is out by now.")

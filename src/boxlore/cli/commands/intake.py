@@ -9,7 +9,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.camera_dates import camera_dates as dates_of_cameras
@@ -49,9 +49,10 @@ Columns of a table, all but the first may be missing:
     help="A table (CSV) with a row for each scan or item; its columns stand below.",
 )
 @click.option(
-    "--find-prints", type=click.Choice(["no", "take", "table"]), default="no", show_default=True,
-    help="Find the prints on flatbed sheets and telephone pictures: an item for each is shown and taken in, or written"
-    " as a table whose areas you put right. Needs the extra `see`.",
+    "--find-prints", type=click.Choice(["no", "take", "hand", "table"]), default="no", show_default=True,
+    help="Find the prints on flatbed sheets and telephone pictures: an item for each is shown and taken in (take);"
+    " their outlines are put right by mouse or keys first, at the terminal or on a page (hand, also without the extra);"
+    " or they are written as a table (table). Needs the extra `see`.",
 )  # fmt: skip
 @click.option("--example-table", is_flag=True, help="Print an example of such a table, and do nothing else.")
 @click.option(
@@ -109,7 +110,9 @@ def intake(
     _refuse_others(ctx, paths, pairs, table, without_scan)
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
-    if find_prints != "no":
+    if find_prints == "hand":
+        plan = _by_hand(ctx.obj, plan)
+    elif find_prints != "no":
         with talk.progress() as bar:
             plan, remarks = with_prints(plan, bar)
         for remark in remarks:
@@ -157,6 +160,21 @@ def intake(
         talk.say(output.safe(line))
     _say_counts(results, given, damaged)
     ctx.exit(1 if stopped or any(result.state == "refused" for result in results) else 0)
+
+
+def _by_hand(folder: Path, plan: list[Planned]) -> list[Planned]:
+    """The plan with an item for each outline that was put right by hand. Raises WrongUse without a terminal, and
+    CouldNot where nothing was taken."""
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        raise WrongUse("Outlines are put right by hand at a terminal.", "Say --find-prints take, or table.")
+    from boxlore.cli.commands.sit import shown
+    from boxlore.tui.screens.outlines import by_hand
+
+    with open_for_writing(folder) as collection, shown(lan=False, page=True) as showing:
+        planned = by_hand(collection, plan, showing)
+    if planned is None:
+        raise CouldNot("Nothing was taken in.")
+    return planned
 
 
 def _camera_dates(collection: Collection, numbers: Sequence[str], way: str, *, asks: bool) -> None:

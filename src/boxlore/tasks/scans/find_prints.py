@@ -60,8 +60,13 @@ def _found_on(item: Planned, remarks: list[str]) -> list[Planned]:
         return []
     if slanted := [str(at) for at, quad in enumerate(quads, 1) if abs(slant_of(quad)) >= SLANTED]:
         remarks.append(f"{side.path.name}: aslant, with some of the bed around: print {', '.join(slanted)}.")
+    return parts_of(item, areas)
+
+
+def parts_of(item: Planned, areas: Iterable[tuple[float, float, float, float]]) -> list[Planned]:
+    """An item for each part of the one picture of another."""
     return [
-        replace(item, key=f"{item.key} print {at}", sides=(replace(side, area=area),))
+        replace(item, key=f"{item.key} print {at}", sides=(replace(item.sides[0], area=area),))
         for at, area in enumerate(areas, 1)
     ]
 

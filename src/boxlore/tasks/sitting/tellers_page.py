@@ -16,8 +16,9 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 from boxlore.core.sitting.care_notes import stands_before
 from boxlore.core.wording.catalogue import ENGLISH, Say, say_in, to_say
+from boxlore.disk.outlines import Drawn
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records_for_outputs import seen_by
+from boxlore.tasks.collection.records_for_outputs import record_of, seen_by
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.telling.markers import Marked
 
@@ -70,6 +71,8 @@ class View:
     covered: bool = False
     message: str = ""
     """Instead of a picture: a rest, thanks at the end."""
+    outlines: Drawn | None = None
+    """The outlines of prints on a sheet, while they are put right by hand."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,8 +85,24 @@ class Tap:
     y: float
 
 
+@dataclass(frozen=True, slots=True)
+class OutlineTouch:
+    """Somebody did something to the outlines on the page: `do` is put, add, remove, undo or take; of `put`, how the
+    outline lies now (eight numbers), which corner of it is in hand, and whether that movement had begun before."""
+
+    do: str
+    outline: int = -1
+    corner: int = -1
+    corners: tuple[float, ...] = ()
+    begun: bool = False
+
+
 def _nobody(tap: Tap) -> None:
     """Nobody listens yet."""
+
+
+def _no_hand(touch: OutlineTouch) -> None:
+    """Nobody draws yet."""
 
 
 def _unseen() -> None:
@@ -101,6 +120,8 @@ class Showing:
     heard: Callable[[Tap], None] = _nobody
     uncovered: Callable[[], None] = _unseen
     """Called when somebody who looks has uncovered the picture."""
+    outlined: Callable[[OutlineTouch], None] = _no_hand
+    """Called when somebody has done something to the outlines of a sheet."""
     opening: Callable[[], None] = _unseen
     """Called once, in a thread, when the keeper's screen stands: only then the page's server begins, so that it
     keeps nobody waiting. Raises CouldNot."""
@@ -167,6 +188,19 @@ class Showing:
                 message=self.words(KEPT_BACK),
             )
             self._put(view)
+
+    def show_sheet(self, scan: ScanFile, heading: str, drawn: Drawn, items: Sequence[str]) -> None:
+        """A sheet of prints is out, with the outlines on it. `items` are those here that its scan shows: where the
+        family may not see one of them, or a care note stands before it, words stand instead."""
+        if self.collection is None:
+            return
+        seen = seen_by(self.collection, To.FAMILY).recipient
+        records = [record_of(self.collection, item) for item in items]
+        kept_back = any(record.words("care") or seen.seen(record).closed_scans for record in records)
+        with self._changed:
+            sides = () if kept_back else (ShownSide(self._number("", scan), heading),)
+            message = self.words(KEPT_BACK) if kept_back else ""
+            self._put(View(number=heading, sides=sides, message=message, outlines=drawn))
 
     def _side(
         self, record: Record, scan: ScanFile, marked: Sequence[Marked], names: dict[tuple[str, int], str]
@@ -290,5 +324,15 @@ class Showing:
         view, known = self.view, self._scans.get(number)
         if known is None or view.covered or known[0] != view.item or number not in {side.id for side in view.sides}:
             return False
+        if view.outlines is not None:
+            return False
         self.heard(Tap(known[0], known[1].id, x, y))
+        return True
+
+    def outline(self, number: int, touch: OutlineTouch) -> bool:
+        """Something done to the outlines of the picture of this number; False if that is not out any more."""
+        view = self.view
+        if view.outlines is None or number not in {side.id for side in view.sides}:
+            return False
+        self.outlined(touch)
         return True

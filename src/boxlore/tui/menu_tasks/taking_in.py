@@ -14,15 +14,18 @@ from boxlore.tui.menu_tasks.task import YES_NO, FormAnswers, Group, Task, counte
 from boxlore.tui.screens.forms import Blank
 
 if TYPE_CHECKING:
+    from boxlore.tasks.scans.given_files import GivenFiles
     from boxlore.tasks.scans.intake import IntakeResult
+    from boxlore.tasks.scans.pairing import Planned
 
 MOST = 10_000
 """Items without a scan that one run makes at most."""
 
 
-def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.scans import camera_dates, damage, find_prints, intake, pairing
+def _given(collection: Collection, answers: FormAnswers) -> "tuple[GivenFiles, list[Planned]]":
+    """The files of a folder, and the plan of their intake. Raises WrongUse where there are none."""
     from boxlore.tasks.scans import given_files as scan_files
+    from boxlore.tasks.scans import pairing
 
     if not answers["path"]:
         raise WrongUse("No folder is named.", "Write its path, or look for it with F3.")
@@ -32,26 +35,73 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
         held = f" It holds {'; '.join(scan_files.named_groups(given))}." if given.not_pictures else ""
         raise WrongUse(f"There are no pictures there.{held}", "JPEG, TIFF, PNG and WebP are taken in.")
     already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
-    replaces = answers["replace"] == "yes"
-    wanted = files if replaces else [path for path in files if path not in already_here]
-    plan = pairing.alternating(wanted) if answers["pairs"] == "alternating" else pairing.by_suffix(wanted)
+    wanted = files if answers.get("replace") == "yes" else [path for path in files if path not in already_here]
+    return given, pairing.alternating(wanted) if answers.get("pairs") == "alternating" else pairing.by_suffix(wanted)
+
+
+def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans import find_prints
+
+    given, plan = _given(collection, answers)
     remarks: list[str] = []
     if answers["find_prints"] == "yes":
         plan, remarks = find_prints.with_prints(plan, progress)
+    return _carried_out(collection, plan, remarks, given, answers, progress)
+
+
+def plan_of_sheets(collection: Collection, answers: FormAnswers) -> "tuple[GivenFiles, list[Planned]]":
+    """The pictures on which outlines are to be drawn: of a folder or a file, or the front of an item that is here.
+    Raises WrongUse."""
+    from boxlore.tasks.collection.items_by_mark import find_item
+    from boxlore.tasks.collection.records_for_outputs import record_of
+    from boxlore.tasks.scans import given_files as scan_files
+    from boxlore.tasks.scans import pairing
+
+    words = answers["path"]
+    if words and not path_of(collection, words, "").exists():
+        record = record_of(collection, find_item(collection, words).id)
+        fronts = [scan for scan in record.scans if scan.side == "recto" and not scan.area]
+        if not fronts:
+            raise WrongUse(f"{record.number} has no whole scan of its front.", "Name another, or the file of a sheet.")
+        path = collection.folder / fronts[0].path
+        return scan_files.GivenFiles(), [pairing.Planned(key=record.number, sides=(pairing.ScanSide(path),))]
+    return _given(collection, answers)
+
+
+def take_sheets(
+    collection: Collection, plan: "list[Planned]", given: "GivenFiles", answers: FormAnswers, progress: Progress
+) -> list[str]:
+    """Take in what was outlined by hand. Returns the lines of the report."""
+    return _carried_out(collection, plan, [], given, answers, progress)
+
+
+def _carried_out(
+    collection: Collection,
+    plan: "list[Planned]",
+    remarks: list[str],
+    given: "GivenFiles",
+    answers: FormAnswers,
+    progress: Progress,
+) -> list[str]:
+    """Take a plan in as the form says. Returns the lines of the report."""
+    from boxlore.tasks.scans import camera_dates, damage, intake
+    from boxlore.tasks.scans import given_files as scan_files
+
     options = intake.IntakeOptions(
         copy=answers["copy"] == "copy",
         box=answers["box"],
         folder=answers["folder"],
         found_in=answers["found_in"],
-        backs=answers["backs"],
-        own=answers["own"] == "yes",
-        replace=replaces,
+        backs=answers.get("backs", "ask"),
+        own=answers.get("own") == "yes",
+        replace=answers.get("replace") == "yes",
     )
     results = intake.take_in(collection, plan, options, progress)
     if not progress.stopped():
         damage.look_closer(collection, progress)
     taken = [result.number for result in results if result.state == "taken"]
-    dates = camera_dates.camera_dates(collection, taken) if answers["camera_dates"] == "picture" else []
+    picture_dates = answers.get("camera_dates") == "picture"
+    dates = camera_dates.camera_dates(collection, taken) if picture_dates else []
     if dates:
         camera_dates.tell_camera_dates(collection, dates)
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
@@ -171,13 +221,20 @@ def _places(collection: Collection, answers: FormAnswers, progress: Progress) ->
     ]
 
 
-def _where(collection: Collection) -> list[Blank]:
+def where_blanks() -> list[Blank]:
+    """The lines of a form for where things are kept, and how they were found."""
     return [
         Blank("box", "Box", "", "The number or name on the box they go into. Empty, if they are in none yet."),
         Blank("folder", "Folder in that box"),
         Blank("found_in", "How were they found?", "", "For instance: in the shoebox, under the letters."),
     ]
 
+
+COPY = Blank(
+    "copy", "Where do the scans stay?", "copy",
+    choices=(("copy", "copied into the collection"), ("place", "where they are now")),
+)  # fmt: skip
+"""Whether intake copies the files."""
 
 TASKS = {
     "scan": Task(
@@ -201,7 +258,7 @@ TASKS = {
         "a folder of pictures, front and back",
         lambda collection: [
             Blank("path", "Folder or file with the scans", "", "Yours are never changed.", path="file"),
-            *_where(collection),
+            *where_blanks(),
             Blank("pairs", "How do fronts and backs belong together?", "suffix",
                   choices=(("suffix", "by name: _f, _b, _front, _back"), ("alternating", "by turns: front, back"))),
             Blank("backs", "Backs of photographs that are in already?", "ask", "Joined where it is sure.",
@@ -213,8 +270,7 @@ TASKS = {
             Blank("camera_dates", "The date a camera wrote into the files?", "scan",
                   "Of the picture only if it is no picture of a print.",
                   choices=(("scan", "when it was scanned"), ("picture", "when the picture was taken"))),
-            Blank("copy", "Where do the scans stay?", "copy",
-                  choices=(("copy", "copied into the collection"), ("place", "where they are now"))),
+            COPY,
             Blank("own", "Boxlore's own copies and pages?", "no", "Such as copies, pages, packages.",
                   choices=(("no", "not taken"), ("yes", "taken too"))),
         ],
@@ -226,7 +282,7 @@ TASKS = {
         Group.TAKE_IN,
         "Prints without a scan",
         "numbers for what is not scanned yet",
-        lambda collection: [Blank("count", "How many?", "1"), *_where(collection)],
+        lambda collection: [Blank("count", "How many?", "1"), *where_blanks()],
         _without_scan,
         writes=True,
         is_step=True,

@@ -5,12 +5,16 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
+from typing import Any, Protocol
+
+from textual.app import App
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.records_for_outputs import Selection
+from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.screens.forms import Blank
 from boxlore.tui.widgets.form_lines import typed_path
 
@@ -48,6 +52,20 @@ class Task:
     """Whether it changes the collection, so that the list of items is read again after it."""
     is_step: bool = False
     """Whether all that it writes is one step of the sitting, which Ctrl+Z takes back."""
+
+
+class TaskHost(Protocol):
+    """What a task of the menu needs of the screen below it."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def say(self, words: str, *, bad: bool = False) -> None: ...
+
+    def task_done(self, *, wrote: bool) -> None:
+        """A long task is over; `wrote` says that it may have changed the collection."""
 
 
 def path_of(collection: Collection, text: str, default: str) -> Path:

@@ -8,6 +8,7 @@ from textual.screen import Screen
 
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui.from_inside import from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
@@ -21,7 +22,12 @@ class BareScreen(Screen[None]):
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
-        ("t,enter", "take_in"), ("o,escape", "others"), ("ctrl+y", "redo"), ("f1", "guide"), ("ctrl+q,q", "leave")
+        ("t,enter", "take_in"),
+        ("p", "sheets"),
+        ("o,escape", "others"),
+        ("ctrl+y", "redo"),
+        ("f1", "guide"),
+        ("ctrl+q,q", "leave"),
     )
     DEFAULT_CSS = "BareScreen { align: center middle; }"
 
@@ -31,8 +37,10 @@ class BareScreen(Screen[None]):
         listing: Listing,
         filled: Callable[[Sitting, Listing], Awaitable[None]],
         others: Callable[[], Awaitable[None]],
+        showing: Showing,
     ) -> None:
         super().__init__()
+        self._showing = showing
         self.sitting, self._listing, self._filled, self._others = sitting, listing, filled, others
         self._note = Line(id="note")
 
@@ -42,6 +50,7 @@ class BareScreen(Screen[None]):
             yield Line(collection.settings.title, classes="title")
             yield Line(f"{collection.folder}\n\nNothing is in it yet.\n")
             yield Line(("  T  ", "bold $primary"), "Take scans in")
+            yield Line(("  P  ", "bold $primary"), "Prints on a sheet: outlines by mouse or keys")
             yield Line(("  O  ", "bold $primary"), "Another collection")
             yield Line(("  F1 ", "bold $primary"), "Guide")
             yield Line(("  Q  ", "bold $primary"), "Leave\n")
@@ -67,6 +76,12 @@ class BareScreen(Screen[None]):
     async def action_take_in(self) -> None:
         """Take scans in."""
         await start(self, "intake")
+
+    async def action_sheets(self) -> None:
+        """Take in the prints on sheets, outlined by hand."""
+        from boxlore.tui.screens.outlines import ask_sheets
+
+        await ask_sheets(self, self._showing)
 
     async def action_redo(self) -> None:
         """Take in again what was just taken back."""

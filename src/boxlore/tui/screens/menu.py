@@ -1,37 +1,27 @@
 """The menu: what one wants to do, in groups, and below each group its tasks; every F-key is there too."""
 
 from collections.abc import Awaitable, Callable
-from typing import Any, Protocol
-
-from textual.app import App
+from typing import Protocol
 
 from boxlore.core.fields.language_names import language_name
 from boxlore.tasks.collection.progress import Progress
-from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui.menu_tasks import keeping_scans
 from boxlore.tui.menu_tasks.table import TASKS, of_group
-from boxlore.tui.menu_tasks.task import Group
+from boxlore.tui.menu_tasks.task import Group, TaskHost
 from boxlore.tui.screens.cards import NO_KEY, Choice, Choices
 from boxlore.tui.screens.forms import Answers, Back, Form
 from boxlore.tui.screens.long_task import WorkingScreen
 
 
-class MenuHost(Protocol):
+class MenuHost(TaskHost, Protocol):
     """What the menu needs of the screen below it."""
 
-    sitting: Sitting
-
-    @property
-    def app(self) -> App[Any]: ...
-
-    def say(self, words: str, *, bad: bool = False) -> None: ...
-
-    def task_done(self, *, wrote: bool) -> None:
-        """A long task is over; `wrote` says that it may have changed the collection."""
+    showing: Showing
 
 
 THIS, COLOURS, GUIDE, LEAVE, SURVEY, BACKUPS = "this", "light", "guide", "leave", "survey", "backups"
-NAMES = "names"
+NAMES, SHEETS = "names", "sheets"
 TASK = "task:"
 
 GROUPS: tuple[Choice, ...] = (
@@ -45,6 +35,7 @@ GROUPS: tuple[Choice, ...] = (
 """The first menu but for its last lines."""
 
 SCREEN: dict[str, tuple[Choice, ...]] = {
+    Group.TAKE_IN: (Choice(SHEETS, "Prints on a sheet", "outlines by mouse or keys"),),
     Group.SIT: (
         Choice("course", "This sitting", "agreement, rest, recording, close"),
         Choice("tellers", "Who tells now", "somebody else; earlier answers"),
@@ -85,7 +76,11 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
 }
 """What the screen below does itself, by group: the action of `tui.screens.sitting_keys`, its name and its key."""
 
-TASKS_FIRST: dict[str, int] = {Group.HAND_ON: len(of_group(Group.HAND_ON)), Group.KEEP_SAFE: len(keeping_scans.TASKS)}
+TASKS_FIRST: dict[str, int] = {
+    Group.TAKE_IN: 2,
+    Group.HAND_ON: len(of_group(Group.HAND_ON)),
+    Group.KEEP_SAFE: len(keeping_scans.TASKS),
+}
 """Of groups where what is made or kept stands first: how many tasks stand before what the screen does itself."""
 
 LAST = (
@@ -135,6 +130,10 @@ def _doing(screen: MenuHost, group: str) -> Callable[[str], Awaitable[None]]:
             from boxlore.tui.screens.survey import ask_box
 
             await ask_box(screen)
+        elif value == SHEETS:
+            from boxlore.tui.screens.outlines import ask_sheets
+
+            await ask_sheets(screen, screen.showing)
         elif value == NAMES:
             from boxlore.tui.screens.names_in_question import ask_names
 
@@ -150,7 +149,7 @@ def _doing(screen: MenuHost, group: str) -> Callable[[str], Awaitable[None]]:
     return answer
 
 
-async def start(screen: MenuHost, name: str, back: Back | None = None) -> None:
+async def start(screen: TaskHost, name: str, back: Back | None = None) -> None:
     """Ask for what a task needs with a form, then run it on a card of its own. What was wrong with the answers is said
     on the form, which keeps them. `back` is where Esc goes from the form."""
     task = TASKS[name]

@@ -104,24 +104,24 @@ class Picture(Painted):
             self._strips.pop(y, None)
             self.refresh(Region(0, y, self.size.width, 1))
 
-    def on_click(self, event: events.Click) -> None:
+    def place(self, column: int, row: int) -> tuple[float, float] | None:
+        """The place in 0..1 of what is shown that a cell lies on, beyond 0..1 outside; None without a picture."""
         if (sharp := self._sharp) is not None and self.stands_sharp:
             left, top = (self.size.width - sharp.columns) // 2, (self.size.height - sharp.rows) // 2
-            x, y = (
-                (event.x - left + 0.5) * sharp.cell[0] / sharp.width,
-                (event.y - top + 0.5) * sharp.cell[1] / sharp.height,
+            return (
+                (column - left + 0.5) * sharp.cell[0] / sharp.width,
+                (row - top + 0.5) * sharp.cell[1] / sharp.height,
             )
-            if 0 <= x <= 1 and 0 <= y <= 1:
-                self.post_message(self.Touched(x, y))
-            return
         glimpse = self._glimpse
         if glimpse is None or not glimpse.width:
-            return
+            return None
         cells = (glimpse.height + 1) // 2
         top, left = (self.size.height - cells) // 2, (self.size.width - glimpse.width) // 2
-        x, y = (event.x - left + 0.5) / glimpse.width, (2 * (event.y - top) + 1) / glimpse.height
-        if 0 <= x <= 1 and 0 <= y <= 1:
-            self.post_message(self.Touched(x, y))
+        return (column - left + 0.5) / glimpse.width, (2 * (row - top) + 1) / glimpse.height
+
+    def on_click(self, event: events.Click) -> None:
+        if (place := self.place(event.x, event.y)) is not None and min(place) >= 0 and max(place) <= 1:
+            self.post_message(self.Touched(*place))
 
     def stand_sharp(self, sharp: bool) -> None:
         self._strips.clear()
@@ -185,7 +185,7 @@ class Picture(Painted):
         for pin in self._pins:
             if _row(pin, glimpse) == row:
                 label = pin.sign or f" {pin.number} "
-                start = max(0, min(int(pin.x * glimpse.width) - 1, glimpse.width - len(label)))
+                start = max(0, min(int(pin.x * glimpse.width) - len(label) // 2, glimpse.width - len(label)))
                 letters |= {start + at: letter for at, letter in enumerate(label)}
         return letters
 

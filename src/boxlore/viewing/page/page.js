@@ -2,6 +2,7 @@
 "use strict";
 const get = (id) => document.getElementById(id);
 const stage = get("stage"), picture = get("picture"), spots = get("spots"), cross = get("cross");
+const usual = stage.getAttribute("aria-label");
 let view = null, said = 0, scale = 1, left = 0, top_ = 0, fit = 1, aim = null, close = false;
 
 const side = () => (view && view.sides.length ? view.sides[view.at] : null);
@@ -27,8 +28,79 @@ function layout() {
     cross.style.left = left + aim[0] * wide * shown + "px";
     cross.style.top = top_ + aim[1] * high * shown + "px";
   }
+  drawOutlines(wide * shown, high * shown);
   if (scale > 1.5 && !close && side()) { close = true; load("close"); }
 }
+
+// outlines of prints on a sheet: [[x, y] of four corners], and which is in hand
+let lie = [], hold = [-1, -1], pull = null, told = 0;
+const drawing = () => Boolean(view && view.outlines && side());
+
+function takeOutlines() {
+  if (pull || !view.outlines) return;
+  lie = view.outlines.outlines.map((quad) => quad.map((at) => [...at]));
+  hold = [view.outlines.outline, view.outlines.corner];
+}
+
+function drawOutlines(wide, high) {
+  const sheet = get("outlines"), svg = (name, told) => {
+    const part = document.createElementNS("http://www.w3.org/2000/svg", name);
+    for (const [key, value] of Object.entries(told)) part.setAttribute(key, value);
+    sheet.append(part);
+    return part;
+  };
+  sheet.toggleAttribute("hidden", !drawing());
+  sheet.replaceChildren();
+  if (!drawing()) return;
+  lie.forEach((quad, at) => {
+    const held = at === hold[0] ? "held" : "", points = quad.map(([x, y]) => [left + x * wide, top_ + y * high]);
+    svg("polygon", { points: points.map((point) => point.join()).join(" "), class: held });
+    points.forEach(([x, y], corner) => svg("circle", { cx: x, cy: y, r: 11, class: held && (hold[1] === corner || hold[1] < 0) ? "held" : "" }));
+    const middle = (axis) => points.reduce((sum, point) => sum + point[axis], 0) / 4;
+    svg("text", { x: middle(0), y: middle(1) }).textContent = String(at + 1);
+  });
+}
+
+function grab(at) {
+  const shown = [picture.naturalWidth * fit * scale, picture.naturalHeight * fit * scale];
+  let best = 40;
+  hold = [-1, -1];
+  lie.forEach((quad, outline) => quad.forEach(([x, y], corner) => {
+    const apart = Math.hypot((x - at[0]) * shown[0], (y - at[1]) * shown[1]);
+    if (apart < best) { best = apart; hold = [outline, corner]; }
+  }));
+  if (hold[0] < 0) hold = [lie.findLastIndex((quad) => inside(quad, at)), -1];
+  layout();
+  return hold[0] >= 0;
+}
+
+function inside(quad, [x, y]) {
+  let crossed = false;
+  quad.forEach(([x1, y1], at) => {
+    const [x2, y2] = quad[(at + 1) % 4];
+    if ((y1 > y) !== (y2 > y) && x < (x2 - x1) * (y - y1) / (y2 - y1) + x1) crossed = !crossed;
+  });
+  return crossed;
+}
+
+function shift(dx, dy, begun) {
+  const quad = lie[hold[0]];
+  if (!quad) return;
+  const held = hold[1] < 0 ? quad : [quad[hold[1]]];
+  const within = (by, axis) => Math.min(Math.max(by, -Math.min(...held.map((at) => at[axis]))), 1 - Math.max(...held.map((at) => at[axis])));
+  const by = [within(dx, 0), within(dy, 1)];
+  for (const at of held) { at[0] += by[0]; at[1] += by[1]; }
+  layout();
+  tellOutline(begun);
+}
+
+function tellOutline(begun) {
+  const now = performance.now();
+  if (begun && now - told < 60) return;
+  told = now;
+  sendOutline("put", { outline: hold[0], corner: hold[1], corners: lie[hold[0]].flat(), begun });
+}
+const sendOutline = (what, more = {}) => drawing() && send("/outline", { side: side().id, do: what, ...more });
 
 function load(size) {
   const here = side();
@@ -64,7 +136,9 @@ function draw(now) {
   const names = (here ? here.spots : []).filter((one) => one.name).map((one) => `${one.number} ${one.name}`).join(", ");
   get("heading").textContent = now.number ? `${now.number}${now.place ? " · " + now.place : ""}` : "{{say: Photographs}}";
   picture.alt = here ? `${here.name}. ${now.caption || "{{say: Nothing is told yet.}}"} ${names}` : "";
-  get("caption").textContent = now.caption || "{{say: Nothing is told yet.}}";
+  const how = "{{say: Outlines of prints: N and P take a corner, arrow keys move it, finer with Shift; A adds an outline, Delete takes it away, Enter takes them all.}}";
+  get("caption").textContent = now.outlines ? how : now.caption || "{{say: Nothing is told yet.}}";
+  stage.setAttribute("aria-label", now.outlines ? how : usual);
   get("care").hidden = !now.covered;
   get("care-words").textContent = now.care;
   get("message").hidden = !now.message && Boolean(here);
@@ -73,6 +147,8 @@ function draw(now) {
   get("side").hidden = !other;
   get("side").textContent = other ? other.name : "";
   mark();
+  takeOutlines();
+  get("drawing").hidden = !drawing();
   if (!here || !was || was.id !== here.id || was.covered !== now.covered) {
     scale = 1; left = top_ = 0; aim = null; close = false;
     picture.hidden = true;
@@ -104,7 +180,7 @@ async function send(path, told) {
 }
 
 function tap(at) {
-  if (!side() || view.covered || view.message || at[0] < 0 || at[1] < 0 || at[0] > 1 || at[1] > 1) return;
+  if (drawing() || !side() || view.covered || view.message || at[0] < 0 || at[1] < 0 || at[0] > 1 || at[1] > 1) return;
   send("/tap", { side: side().id, x: at[0], y: at[1] });
 }
 
@@ -115,7 +191,8 @@ stage.addEventListener("pointerdown", (event) => {
   stage.setPointerCapture(event.pointerId);
   if (!fingers.size) moved = false;
   fingers.set(event.pointerId, { x: event.clientX, y: event.clientY, from: [event.clientX, event.clientY] });
-  if (fingers.size > 1) { moved = true; apart = spread(); }
+  if (fingers.size > 1) { moved = true; apart = spread(); pull = null; }
+  else if (drawing() && grab(place(event.clientX, event.clientY))) pull = { begun: false };
 });
 stage.addEventListener("pointermove", (event) => {
   const finger = fingers.get(event.pointerId);
@@ -123,6 +200,12 @@ stage.addEventListener("pointermove", (event) => {
   const dx = event.clientX - finger.x, dy = event.clientY - finger.y;
   if (Math.hypot(event.clientX - finger.from[0], event.clientY - finger.from[1]) > 12) moved = true;
   finger.x = event.clientX; finger.y = event.clientY;
+  if (pull && fingers.size === 1) {
+    const shown = fit * scale;
+    shift(dx / (picture.naturalWidth * shown), dy / (picture.naturalHeight * shown), pull.begun);
+    pull.begun = true;
+    return;
+  }
   if (fingers.size === 1 && moved) { left += dx; top_ += dy; layout(); }
   if (fingers.size === 2) {
     const now = spread(), [a, b] = [...fingers.values()], box = stage.getBoundingClientRect();
@@ -133,6 +216,11 @@ stage.addEventListener("pointermove", (event) => {
 function lift(event) {
   const finger = fingers.get(event.pointerId);
   fingers.delete(event.pointerId);
+  if (pull) {
+    if (pull.begun) { told = 0; tellOutline(true); }
+    pull = null;
+    return;
+  }
   if (finger && !moved && event.type === "pointerup") tap(place(event.clientX, event.clientY));
 }
 stage.addEventListener("pointerup", lift);
@@ -152,6 +240,7 @@ document.addEventListener("keydown", (event) => {
   else if (event.key === "-") zoom(1 / 1.4);
   else if (event.key === "b" || event.key === "B") turn();
   else if (event.key === "w" || event.key === "W") words();
+  else if (event.target === stage && drawing() && drawKey(event)) event.preventDefault();
   else if (event.target === stage && STEP[event.key]) {
     const [dx, dy] = STEP[event.key], step = (event.shiftKey ? 0.1 : 0.02) / scale;
     aim = aim || place(...centre());
@@ -161,6 +250,22 @@ document.addEventListener("keydown", (event) => {
   } else if (event.target === stage && event.key === "Enter" && aim) { tap(aim); event.preventDefault(); }
   else if (event.key === "Escape") { aim = null; scale = 1; layout(); }
 });
+function drawKey(event) {
+  const step = (event.shiftKey ? 0.002 : 0.02) / scale, way = STEP[event.key];
+  if (event.key === "Enter") sendOutline("take");
+  else if (event.key === "a" || event.key === "A") sendOutline("add");
+  else if (event.key === "Delete" || event.key === "Backspace") sendOutline("remove", { outline: hold[0] });
+  else if (event.key === "n" || event.key === "p") {
+    const corners = 4 * lie.length, by = event.key === "n" ? 1 : -1;
+    if (corners) {
+      const at = (hold[0] < 0 ? (by > 0 ? 0 : -1) : 4 * hold[0] + Math.max(hold[1], 0) + by) + corners;
+      hold = [Math.floor((at % corners) / 4), at % 4];
+      layout();
+    }
+  } else if (way && hold[0] >= 0) shift(way[0] * step, way[1] * step, false);
+  else return false;
+  return true;
+}
 function centre() {
   const box = stage.getBoundingClientRect();
   return [box.left + box.width / 2, box.top + box.height / 2];
@@ -183,6 +288,10 @@ get("in").addEventListener("click", () => zoom(1.4));
 get("out").addEventListener("click", () => zoom(1 / 1.4));
 get("words").addEventListener("click", words);
 get("uncover").addEventListener("click", () => send("/uncover", { version: view.version }));
+get("add").addEventListener("click", () => sendOutline("add"));
+get("remove").addEventListener("click", () => sendOutline("remove", { outline: hold[0] }));
+get("undo").addEventListener("click", () => sendOutline("undo"));
+get("take").addEventListener("click", () => sendOutline("take"));
 addEventListener("resize", layout);
 
 // following

@@ -1,0 +1,464 @@
+"""Outlines of prints on a sheet, drawn over the picture, moved by mouse or keys, and taken by Enter.
+
+The same outlines stand on the page that the teller looks at, and can be moved there. The file stays as it is.
+"""
+
+from collections.abc import Awaitable, Callable
+from dataclasses import replace
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.core.findings import several
+from boxlore.core.records.item_record import ScanFile
+from boxlore.core.records.marker_positions import part_of
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.scans.outlines_by_hand import Looked, OutlinesByHand, as_quad
+from boxlore.tasks.scans.pairing import Planned
+from boxlore.tasks.sitting.sharp_picture import SharpPictures
+from boxlore.tasks.sitting.small_picture import Glimpses
+from boxlore.tasks.sitting.tellers_page import OutlineTouch, Showing
+from boxlore.tui import colours
+from boxlore.tui.from_inside import from_inside
+from boxlore.tui.keys import bound
+from boxlore.tui.menu_tasks.taking_in import COPY, plan_of_sheets, take_sheets, where_blanks
+from boxlore.tui.menu_tasks.task import TaskHost, file_blank
+from boxlore.tui.screens.forms import Form
+from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.screens.long_task import WorkingScreen
+from boxlore.tui.signals import Leaving
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.fetching import Fetch
+from boxlore.tui.widgets.outline_picture import OutlinePicture, sides_of, with_lines
+from boxlore.tui.widgets.picture import Pin
+from boxlore.tui.widgets.plain_text import Line
+
+WHOLE = (0.0, 0.0, 1.0, 1.0)
+CLOSEST = 1 / 16
+STEP, FINE = 0.02, 0.002
+"""How far an arrow moves what is in hand, as a share of what is shown; and with Shift."""
+REACH = 2.5
+"""Cells within which the mouse takes a corner."""
+IN_HAND, OTHERS, HERE = (224, 48, 30), (0, 150, 200), (128, 128, 128)
+"""Colours of the outline in hand, of the others, and of the prints that are items already. The one in hand has signs
+at its corners too."""
+
+HOW = (
+    "Tab takes the next corner in hand, a digit a whole outline, arrows move it, finer with Shift; or drag it with the "
+    "mouse. a adds one, Del takes it away, + and - zoom, Ctrl+Z takes a step back. Enter takes them, Esc goes back."
+)
+
+
+class OutlineScreen(Screen[None]):
+    """Goes through the pictures of a run; `taken` is called with the plan at the end, `left` where nothing is taken."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("tab", "corner(1)"),
+        ("shift+tab", "corner(-1)"),
+        *[
+            (f"{shift}{key}", f"move({right}, {down}, {fine})")
+            for shift, fine in (("", False), ("shift+", True))
+            for key, right, down in (("left", -1, 0), ("right", 1, 0), ("up", 0, -1), ("down", 0, 1))
+        ],
+        *[(str(digit), f"hold({digit})") for digit in range(1, 10)],
+        ("0", "let_go"),
+        ("a,insert", "add"),
+        ("delete,backspace", "remove"),
+        ("enter", "take"),
+        ("pagedown", "turn(1)"),
+        ("pageup", "turn(-1)"),
+        ("plus,equals_sign", "zoom(0.6)"),
+        ("minus", "zoom(1.667)"),
+        ("ctrl+z", "undo"),
+        ("f1", "guide"),
+        ("escape", "close"),
+        ("ctrl+q", "leave"),
+    )
+
+    def __init__(
+        self,
+        hand: OutlinesByHand,
+        showing: Showing,
+        taken: Callable[[list[Planned]], Awaitable[None]],
+        left: Callable[[], None],
+    ) -> None:
+        super().__init__()
+        self.hand, self._showing, self._taken, self._left = hand, showing, taken, left
+        self.glimpses, self.sharp_pictures = Glimpses(hand.collection), SharpPictures(hand.collection)
+        self._window = WHOLE
+        self._said = ""
+        self._asked_to_go = False
+        self._top, self._picture, self._note = Top(), OutlinePicture(), Line(id="note")
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._picture
+        yield self._note
+
+    def on_mount(self) -> None:
+        self._showing.outlined = lambda touch: self._from_page(lambda: self._touched(touch))
+        self._open()
+        if not self._showing.address:
+            self.run_worker(self._serve_page, thread=True, group="page", exit_on_error=False)
+
+    def on_unmount(self) -> None:
+        self._showing.outlined = lambda touch: None
+
+    def _serve_page(self) -> None:
+        try:
+            self._showing.opening()
+        except BoxloreError as error:
+            words = str(error)
+        else:
+            words = f"On the teller's page too: {self._showing.address}" if self._showing.address else ""
+        if words:
+            self._from_page(lambda: self._tell(words))
+
+    def _from_page(self, action: Callable[[], None]) -> None:
+        """Run an action in the app's loop; the page's server calls this from its own thread."""
+        self.call_later(action)
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self._draw)
+
+    # one picture after the other
+
+    def _open(self) -> None:
+        """Show the picture that is out, and look for prints on it beside."""
+        self._window = WHOLE
+        at = self.hand.at
+        if at not in self.hand.looked:
+
+            def look() -> None:
+                looked = self.hand.look(at)
+                self.app.call_from_thread(self._looked, at, looked)
+
+            self.run_worker(look, thread=True, exclusive=True, group="looking", exit_on_error=False)
+        self._draw()
+
+    def _looked(self, at: int, looked: Looked) -> None:
+        self.hand.begin(at, looked)
+        if at == self.hand.at:
+            found = several(len(looked.proposed), "outline")
+            self._tell(from_inside(looked.why) if looked.why else f"{found} proposed.")
+
+    async def action_take(self) -> None:
+        """Take the outlines of this picture, and go on to the next; after the last, all are taken in."""
+        if self.hand.at not in self.hand.looked:
+            self._tell("Still looking for prints: one moment.")
+            return
+        try:
+            self.hand.check()
+        except WrongUse as error:
+            self._tell(str(error))
+            return
+        if self.hand.turn(1):
+            self._said = ""
+            self._open()
+        else:
+            await self._taken(self.hand.taken())
+
+    def action_turn(self, by: int) -> None:
+        """Go to another picture; what is drawn on this one stays."""
+        if self.hand.turn(by):
+            self._said = ""
+            self._open()
+        else:
+            self._tell("That was the last: Enter takes them." if by > 0 else "This is the first.")
+
+    # drawing
+
+    def _draw(self) -> None:
+        hand = self.hand
+        drawn, path = hand.now, hand.path
+        number = f" ({hand.at + 1} of {len(hand.sheets)})" if len(hand.sheets) > 1 else ""
+        heading = f"{path.name}{number}"
+        looked = hand.looked.get(hand.at)
+        self._top.tell(f"{heading} · {several(len(drawn.outlines), 'outline')}", "Enter takes them · Esc back")
+        self._say()
+        if looked is not None:
+            self._showing.show_sheet(hand.scan, heading, drawn, looked.items)
+        wide, high = self._picture.wanted
+        if wide < 2 or high < 2:
+            return
+        scan = self._part()
+        fetch = Fetch(self, scan, (wide, high), None)
+        glimpse = fetch.glimpse
+        if glimpse is not None:
+            here = looked.here if looked is not None else ()
+            lines = [line for quad in here for line in sides_of([self._seen(*corner) for corner in quad], HERE)]
+            for at, quad in enumerate(drawn.outlines):
+                colour = IN_HAND if at == drawn.outline else OTHERS
+                lines += sides_of([self._seen(*corner) for corner in quad], colour)
+            glimpse = with_lines(glimpse, lines)
+        self._picture.show(glimpse, self._pins())
+        fetch.begin(self._picture, self._fetched)
+
+    def _part(self) -> ScanFile:
+        scan = self.hand.scan
+        looked = self.hand.looked.get(self.hand.at)
+        if self._window == WHOLE or looked is None:
+            return scan
+        return replace(scan, area=part_of((), self._window, looked.turn))
+
+    def _fetched(self, part: ScanFile | None) -> None:
+        if self._part() == part:
+            self._draw()
+
+    def _seen(self, x: float, y: float) -> tuple[float, float]:
+        left, top, wide, high = self._window
+        return (x - left) / wide, (y - top) / high
+
+    def _pins(self) -> list[Pin]:
+        """The number of each outline in its middle, and signs at the corners of the one in hand."""
+        drawn = self.hand.now
+        pins = []
+        for at, quad in enumerate(drawn.outlines):
+            xs, ys = zip(*quad, strict=True)
+            pins.append(Pin(at + 1, *self._seen(sum(xs) / 4, sum(ys) / 4)))
+        for corner, place in enumerate(drawn.in_hand or ()):
+            pins.append(Pin(0, *self._seen(*place), "╋" if corner == drawn.corner or drawn.corner < 0 else "○"))
+        return [pin for pin in pins if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
+
+    def _say(self) -> None:
+        drawn = self.hand.now
+        corner = ("upper left", "upper right", "lower right", "lower left")[drawn.corner] if drawn.corner >= 0 else ""
+        held = f"{drawn.outline + 1}: {f'its {corner} corner' if corner else 'all of it'} in hand.   "
+        self._note.say(
+            *([f"{self._said}   "] if self._said else []),
+            *([(held, "bold")] if drawn.in_hand is not None else []),
+            (HOW, "italic"),
+        )
+
+    def _tell(self, words: str) -> None:
+        self._said = words
+        self._draw()
+
+    # by keys
+
+    def _done(self, *, at_hand: bool = False) -> None:
+        """Draw what a key came to; `at_hand`, where the window shows what is in hand."""
+        self._said, self._asked_to_go = "", False
+        if at_hand and (quad := self.hand.now.in_hand) is not None and self._window != WHOLE:
+            corner = self.hand.now.corner
+            xs, ys = zip(*(quad if corner < 0 else [quad[corner]]), strict=True)
+            self._look_at(sum(xs) / len(xs), sum(ys) / len(ys), self._window[2], keep=True)
+        self._draw()
+
+    def action_corner(self, by: int) -> None:
+        """Take the next corner in hand."""
+        self.hand.next_corner(by)
+        self._done(at_hand=True)
+
+    def action_hold(self, number: int) -> None:
+        """Take the whole outline of that number in hand."""
+        if self.hand.hold(number - 1):
+            self._done(at_hand=True)
+        else:
+            self._tell(f"There is no outline {number}.")
+
+    def action_let_go(self) -> None:
+        """Nothing is in hand, and the whole picture is shown."""
+        self.hand.let_go()
+        self._window = WHOLE
+        self._done()
+
+    def action_move(self, right: int, down: int, fine: bool) -> None:
+        """Move what is in hand."""
+        if self.hand.now.in_hand is None:
+            self._tell("Nothing is in hand: Tab takes a corner, a digit an outline.")
+            return
+        step = (FINE if fine else STEP) * self._window[2]
+        self.hand.move(right * step, down * step)
+        self._done(at_hand=True)
+
+    def action_add(self) -> None:
+        """Add an outline in the middle of what is shown."""
+        left, top, wide, high = self._window
+        self.hand.add(left + wide / 2, top + high / 2)
+        self._done()
+
+    def action_remove(self) -> None:
+        """Take the outline in hand away."""
+        if self.hand.remove():
+            self._done()
+        else:
+            self._tell("Nothing is in hand: a digit takes an outline.")
+
+    def action_undo(self) -> None:
+        """Take the last step on this picture back."""
+        if self.hand.undo():
+            self._done()
+        else:
+            self._tell("Nothing was done by hand on this picture.")
+
+    def action_zoom(self, by: float) -> None:
+        """Zoom around what is in hand; `by` below 1 goes closer."""
+        left, top, wide, high = self._window
+        x, y = left + wide / 2, top + high / 2
+        if (quad := self.hand.now.in_hand) is not None:
+            corner = self.hand.now.corner
+            xs, ys = zip(*(quad if corner < 0 else [quad[corner]]), strict=True)
+            x, y = sum(xs) / len(xs), sum(ys) / len(ys)
+        self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
+        self._draw()
+
+    def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
+        """Show the window of width `wide` around a point; with `keep`, move it only if the point is outside."""
+        left, top = self._window[:2]
+        if keep:
+            left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
+        else:
+            left, top = x - wide / 2, y - wide / 2
+        edge = 1.0 - wide
+        self._window = WHOLE if wide >= 1 else (min(max(left, 0.0), edge), min(max(top, 0.0), edge), wide, wide)
+
+    # by mouse, here and on the page
+
+    def _whole(self, x: float, y: float) -> tuple[float, float]:
+        """A place of what is shown as one of the whole picture."""
+        left, top, wide, high = self._window
+        return left + x * wide, top + y * high
+
+    def on_outline_picture_grabbed(self, event: OutlinePicture.Grabbed) -> None:
+        _, _, wide, high = self._window
+        self.hand.grab(*self._whole(event.x, event.y), (REACH * event.cell[0] * wide, REACH * event.cell[1] * high))
+        self._done()
+
+    def on_outline_picture_dragged(self, event: OutlinePicture.Dragged) -> None:
+        self.hand.drag(*self._whole(event.x, event.y), begun=event.begun)
+        self._done()
+
+    def _touched(self, touch: OutlineTouch) -> None:
+        hand = self.hand
+        if touch.do == "put":
+            corners = zip(touch.corners[::2], touch.corners[1::2], strict=True)
+            hand.put(touch.outline, touch.corner, as_quad(corners), begun=touch.begun)
+        elif touch.do == "take":
+            self.run_worker(self.action_take(), group="taking")
+            return
+        elif touch.do == "remove":
+            hand.hold(touch.outline)
+            hand.remove()
+        elif touch.do == "add":
+            hand.add()
+        else:
+            hand.undo()
+        self._done()
+
+    # leaving
+
+    def action_close(self) -> None:
+        """Go back without taking anything in; where something was drawn, once it was said."""
+        if self.hand.is_changed and not self._asked_to_go:
+            self._tell("Nothing is taken in yet, and what you drew is not kept: Esc once more leaves it.")
+            self._asked_to_go = True
+            return
+        self._left()
+
+    async def action_guide(self) -> None:
+        """Show the guide."""
+        await self.app.push_screen(GuideScreen())
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
+
+
+TITLE = "Prints on a sheet"
+
+
+async def ask_sheets(host: TaskHost, showing: Showing) -> None:
+    """Ask which pictures, have the outlines on them put right, then take them in; all of it is one step."""
+    if not host.sitting.writable:
+        host.say("Open for reading only; nothing can be changed.", bad=True)
+        return
+    collection = host.sitting.collection
+
+    async def begin(answers: dict[str, str]) -> str:
+        try:
+            given, plan = plan_of_sheets(collection, answers)
+        except BoxloreError as error:
+            return str(error)
+        hand = OutlinesByHand(collection, plan)
+        if not hand.sheets:
+            return "No picture there may show several prints: each has a back, or is here already."
+
+        def left() -> None:
+            host.app.pop_screen()
+            host.task_done(wrote=False)
+
+        async def taken(planned: list[Planned]) -> None:
+            def job(progress: Progress) -> list[str]:
+                what = [TITLE]
+                with host.sitting.steps.one_step(what):
+                    lines = take_sheets(collection, planned, given, answers, progress)
+                    what[0] = lines[0].removesuffix(".")
+                return [*lines, "Ctrl+Z, back at the photograph, takes it back; your own files stay where they are."]
+
+            host.app.pop_screen()
+            await host.app.push_screen(WorkingScreen(TITLE, job, lambda: host.task_done(wrote=True)))
+
+        await host.app.push_screen(OutlineScreen(hand, showing, taken, left))
+        return ""
+
+    blanks = [
+        file_blank(collection, "path", "Folder, file, or the number of an item", "", "TRA-0042: a sheet that is in."),
+        *where_blanks(),
+        COPY,
+    ]
+    await Form(TITLE, blanks, begin).open(host.app)
+
+
+class ByHand(App[int]):
+    """An app that shows only the outlines, for `boxlore intake --find-prints hand`."""
+
+    TITLE = "Boxlore"
+    CSS = colours.SHEET
+    ENABLE_COMMAND_PALETTE = False
+
+    def __init__(self, hand: OutlinesByHand, showing: Showing) -> None:
+        super().__init__()
+        self._hand, self._showing = hand, showing
+        self.planned: list[Planned] | None = None
+        """What was taken; None where nothing was."""
+        self._signals = Leaving(lambda: self.exit(1), lambda: None)
+        for theme in (colours.LAMP, colours.PAPER):
+            self.register_theme(theme)
+        self.theme = colours.theme_for_terminal()
+
+    def get_theme_variable_defaults(self) -> dict[str, str]:
+        return dict(colours.LAMP.variables)
+
+    async def on_mount(self) -> None:
+        self._signals.hear(draws=not self.is_headless)
+
+        async def taken(planned: list[Planned]) -> None:
+            self.planned = planned
+            self.exit(0)
+
+        await self.push_screen(OutlineScreen(self._hand, self._showing, taken, lambda: self.exit(0)))
+
+    def on_unmount(self) -> None:
+        self._signals.stop()
+
+    async def action_leave(self) -> None:
+        """Leave without taking anything."""
+        self.exit(0)
+
+    async def action_quit(self) -> None:
+        self.exit(0)
+
+
+def by_hand(collection: Collection, plan: list[Planned], showing: Showing) -> list[Planned] | None:
+    """The plan with an item for each outline, put right by hand; None where nothing is to be taken."""
+    hand = OutlinesByHand(collection, plan)
+    if not hand.sheets:
+        return plan
+    showing.collection = collection
+    app = ByHand(hand, showing)
+    app.run()
+    return app.planned
