@@ -350,15 +350,13 @@ class Hands:
             _Frames.due = False
 
     async def press(self, *keys: str, at_once: bool = False) -> None:
-        """Textual's names of keys, each once what the last one did is drawn; and words as «words», typed at a run.
-        `at_once`: all of them before the program has answered one, as a terminal that was held up hands them on."""
+        """Textual's names of keys, each once what the last one did is drawn; and words as «words», all their letters
+        before the program has answered one. `at_once`: all keys so, as a terminal that was held up hands them on."""
         loop, driver = asyncio.get_running_loop(), self.app._driver
         assert isinstance(loop, Loop) and driver is not None
         for key in keys:
             for letter in key[1:-1] if key.startswith("«") else [key]:
                 driver.send_message(_pressed(letter))
-                if not at_once:
-                    await loop.rests()
             if not at_once:
                 await loop.rests(REDRAWN)
         await settled(self.app)

@@ -2,7 +2,7 @@
 it, which answer is used, consent), print, hand on.
 
 Thirty photographs in the smallest one, where a key too many or a line that has no room shows; six in each other. By
-hand it is the smallest one alone, with twelve.
+hand it is the smallest one alone, with six.
 
 Our own contract: no command but bare `boxlore`, and the keys of the sitting counted against the fewest possible.
 """
@@ -92,6 +92,8 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
     """A printed sheet and the copies, or `every` sheet and a transfer too, each as its form proposes it."""
     of_items = f"{count} photographs", f"{count} slips", f"labels for {count} items", f"{count} photographs"
     for key, said in zip("1234", of_items, strict=True):
+        if key != "2" and not IN_CI:
+            continue
         day.press("⟨Esc⟩", "Hand on")
         day.press("4", "Caption slips")
         day.press(key, "Name of the PDF")
@@ -119,11 +121,11 @@ def print_and_hand_on(day: Day, count: int, *, every: bool) -> None:
     day.press("⟨Enter⟩", "Tell me about this photograph.")
 
 
-@pytest.mark.parametrize(("size", "count"), some([((80, 24), MANY if IN_CI else 12), ((120, 38), 6), ((200, 60), 6)]))
+@pytest.mark.parametrize(("size", "count"), some([((80, 24), MANY if IN_CI else 6), ((120, 38), 6), ((200, 60), 6)]))
 def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tuple[int, int], count: int) -> None:
     home = tmp_path / "home"
     scans = scanned(home / "scans", count)
-    day = Day(terminal(HOME=str(home), columns=size[0], rows=size[1], cold=True))
+    day = Day(terminal(HOME=str(home), columns=size[0], rows=size[1], cold=IN_CI))
     day.window.wait_for("Start a collection")
 
     # start: the title, the country, and the folder as it is proposed; then what is usual there

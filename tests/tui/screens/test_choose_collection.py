@@ -1,6 +1,7 @@
 """The first screen: starting, opening and leaving, by keys and by its menu (our own contract)."""
 
-from collections.abc import Callable
+import shutil
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -9,6 +10,7 @@ from tests.tui.conftest import hands_on
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records_for_outputs import records
+from boxlore.tasks.demo import every_task
 
 Run = Callable[..., None]
 
@@ -89,6 +91,32 @@ def test_a_collection_is_opened_by_its_folder(run: Run, folder: Path, tmp_path: 
             hands.app.close_collections()
 
     run(open_it())
+
+
+def test_the_demonstration_is_made_and_opened(
+    run: Run, tmp_path: Path, small_family: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A small family stands for it here; `test_typing` makes the whole of it, in CI."""
+
+    def copied(folder: Path, say: Callable[[str], None], progress: object) -> Iterator[tuple[str, Path]]:
+        shutil.copytree(small_family, folder)
+        yield "Collection", folder
+
+    monkeypatch.setattr(every_task, "run", copied)
+    monkeypatch.setenv("HOME", str(tmp_path))
+
+    async def see() -> None:
+        async with hands_on(None, (120, 40), door=True) as hands:
+            await hands.press("d", "enter")
+            await hands.until("Enter or Esc goes back")
+            await hands.press("enter")
+            assert "Who tells today?" in hands.text
+            await hands.press("i", "1")
+            assert "Tell me about this photograph" in hands.text
+            hands.app.close_collections()
+
+    run(see())
+    assert (tmp_path / "tamm_family" / "collection.sqlite").is_file()
 
 
 @pytest.mark.parametrize(
