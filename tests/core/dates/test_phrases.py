@@ -180,7 +180,7 @@ BESIDE = [  # words, those that are named as not understood, the choices
     ("May, when Aunt Aino was six", "", "1926-05 1927-05"),
     ("Christmas, when Aunt Aino was about six", "", "1925-12-25 1926-12-25 1927-12-25 1928-12-25"),
     ("Christmas, when Con was over six", "", "XXXX-12-25"),
-    ("31 June, Aunt Aino was six", "", "XXXX-06-30 XXXX-07-01 XXXX-06"),
+    ("31 June, Aunt Aino was six", "", "1926-06-30 1926-07-01 1926-06"),
     ("Christmas, the year of the flood", "year", "1930-12-25 [..1930]"),
     ("Con's birthday 1920", "Con's birthday", "1920"),
     ("Aunt Aino about 4, so 1935", "", "1935 [1923~..1926~]"),
@@ -277,6 +277,13 @@ WHOSE_AGE = [
     ("Ruths sechster Geburtstag", "1938-03-04"),
     ("zu Ruths sechstem Geburtstag", "1938-03-04"),
     ("le jour de mes 20 ans", "1950-05-10"),
+    ("l'été de mes vingt ans", "1950-22"),
+    ("l'année de mes vingt ans", "1950"),
+    ("el verano de mis veinte años", "1950-22"),
+    ("en mis veinte", "1950/1960"),
+    ("el año en que cumplí veinte", "1950"),
+    ("l'estate dei miei vent'anni", "1950-22"),
+    ("o verão dos meus vinte anos", "1950-22"),
     ("à l'âge de six ans", "[1938-03-04..1939-03-03]"),
     ("Ruth âgée de 6 mois", "[1932-09-04..1932-10-03]"),
     ("con seis años", "[1938-03-04..1939-03-03]"),
@@ -322,6 +329,7 @@ WHOSE_AGE = [
     ("Bob's first Christmas", "[1931-12-25,1932-12-25]"),
 ]
 ASKED_AGES = [
+    ("the summer I turned twenty", "another season", ("1950-22~", "1949-22~")),
     ("Bob, 7 yrs, with Ruth", "meant", ("1938/1939",)),
     ("the house, 16 years old", None, ()),
     ("Ruth fifth today", "which year", ()),
@@ -410,6 +418,12 @@ def test_when_i_was_six_in_every_language(words: str) -> None:
     """From one birthday to the day before the next (everyday usage)."""
     reading = read(words, PhraseSettings(), KnownDates(narrator="1930-05-10"))
     assert (reading.edtf and reading.edtf.text, reading.ask) == ("[1936-05-10..1937-05-09]", None)
+
+
+def test_two_digits_behind_in_ask_even_where_a_life_tells_the_century() -> None:
+    """They may count something (our convention)."""
+    reading = read("back in 62", PhraseSettings(), KnownDates(narrator="1985"))
+    assert (reading.choices, reading.ask) == (("1962",), "“back in 62”: is 1962 meant?")
 
 
 def test_a_birth_of_the_russian_empire_asks_nothing() -> None:

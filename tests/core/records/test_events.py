@@ -109,6 +109,16 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
     ("als wir heirateten", "1950-12-14", None),
     ("l'année où nous nous sommes mariés", "1950", None),
     ("pärast meie pulmi", "[1950-12-14..]", None),
+    ("my wedding", "1950-12-14", None),
+    ("nach meiner Hochzeit", "[1950-12-14..]", None),
+    ("le jour de mon mariage", "1950-12-14", None),
+    ("antes do meu casamento", "[..1950-12-14]", None),
+    ("le mie nozze", "1950-12-14", None),
+    ("bryllupet mitt", "1950-12-14", None),
+    ("az esküvőm után", "[1950-12-14..]", None),
+    ("the Christmas I was expecting Anna Rourke", "1950-12-25", None),
+    ("the December I was expecting Anna Rourke", "1950-12", None),
+    ("the winter Mum was expecting Anna Rourke", "1950-24", None),
     ("cuando nació Mavis", "1930", None),
     ("efter at Mavis blev født", "[1930..]", None),
     ("kui me kolisime Dunedini", "1952-03", "is the move to Dunedin meant?"),
@@ -181,6 +191,23 @@ def test_what_may_be_meant_and_gives_no_date_is_kept() -> None:
     assert read("the year after the fire", known=known).edtf is None
     assert read("the year after the strike", known=known).edtf is None
     assert read("a fire in the mill yard", known=known).edtf is None
+
+
+def test_a_time_of_history_that_an_event_of_the_family_is_called_by_is_asked_about() -> None:
+    """“Auf der Flucht” is of the flight from the east in 1944 and 1945, and of the family's own."""
+    fled = FamilyEvent(id="e15", kind="other", names=("die Flucht",), when=day("1944-09-22"))
+    other = FamilyEvent(id="e16", kind="other", names=("the flight",), when=day("1944-09-22"))
+    for event, words, choices in (
+        (fled, "auf der Flucht", ("1944-09-22", "1944-10/1945-12")),
+        (other, "auf der Flucht", ("1944-09-22", "1944-10/1945-12")),
+        (fled, "auf der Flucht, Januar 1945", ("1945-01",)),
+        (fled, "die Flucht", ("1944-09-22",)),
+        (fled, "Whitsun in nineteen thirty-eight", ("1938-06-05",)),
+    ):
+        alone, perhaps = meant_by(words, [event], {}, "")
+        reading = read(words, AS_TOLD, KnownDates(events=alone, perhaps=perhaps))
+        assert reading.choices == choices, words
+        assert bool(reading.ask) == (len(choices) > 1), words
 
 
 def test_a_move_of_which_no_place_is_told_may_be_that_to_any_place() -> None:

@@ -13,7 +13,7 @@ from boxlore.core.dates.edtf_values import Day, month_length
 from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.holidays import holiday
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexicon import ROMANCE, Sense
 from boxlore.core.dates.parts_within import DECADE_PARTS
 from boxlore.core.dates.relative import (
     about_age,
@@ -81,6 +81,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             kinds.discard("old")  # “the house, 16 years old”
         elif _of_one_language(tokens):
             kinds.add("old")  # “tenía siete años”
+        elif _is_romance_age(tokens):
+            kinds.add("birthday" if "whole_year" in kinds else "old")
         reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(lives), len(numbers))
     if parts and reckon is in_years and len(parts) == 1:
         reckon = _in_part_of_years(parts[0])  # “in her early twenties”
@@ -129,7 +131,7 @@ def _words_of_age(tokens: list[Token], text: str) -> _WordsOfAge | None:
         if here & _AGE and not (here := here - _not_meant(at, tokens, text)) & _AGE:
             unknown.append(token)  # “when Ma was thirty”, though “ma” is Estonian for “I”
             continue
-        number = next((sense for sense in token.senses if sense.kind in NUMBERS), None)
+        number = _number_of(token, tokens[at - 1 : at] if at else [], tokens[at + 1 : at + 2])
         if number is not None:
             value = number.value[0] if isinstance(number.value, tuple) else number.value
             numbers.append((int(str(value)), number.kind))
@@ -154,6 +156,30 @@ def _words_of_age(tokens: list[Token], text: str) -> _WordsOfAge | None:
         else:
             return None
     return _WordsOfAge(kinds, numbers, lives, unknown, units, parts)
+
+
+def _number_of(token: Token, before: list[Token], behind: list[Token]) -> Sense | None:
+    """The sense of a token as a number. “Veinte” is twenty years of a life only behind “her”, and where no word for
+    years follows: “en sus veinte”, but “mis veinte años”, “cumplí veinte”."""
+    senses = [sense for sense in token.senses if sense.kind in NUMBERS]
+    if len(senses) < 2:
+        return senses[0] if senses else None
+    of_a_life = any(near.is_any(_OWNING) for near in before) and not any(near.is_any(_YEARS_OLD) for near in behind)
+    return next((sense for sense in senses if (sense.kind == "decade") == of_a_life), senses[0])
+
+
+_OWNING = frozenset(("possessive", "genitive"))
+
+
+def _is_romance_age(tokens: list[Token]) -> bool:
+    """“Mes vingt ans”, “sus 20 años”, “i suoi vent'anni”: whether a word for “my” or “her” stands before a number with
+    a word for years, both of one of the languages that tell an age so."""
+    owners = years = 0
+    for token in tokens:
+        for sense in token.senses:
+            owners |= sense.languages if sense.kind == "possessive" else 0
+            years |= sense.languages if sense.kind == "years_old" else 0
+    return owners & years & ROMANCE != 0
 
 
 def _of_one_language(tokens: list[Token]) -> bool:

@@ -50,7 +50,7 @@ from boxlore.core.dates.outcomes import one_of_several
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import BesideEra, beside_era, regnal_year
 from boxlore.core.dates.republican import republican_day
-from boxlore.core.dates.short_years import with_spoken_years
+from boxlore.core.dates.short_years import with_spoken_years, with_years_behind_in
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.stages import ask_of_stage
 from boxlore.core.dates.stamped import as_printed, in_plain_words, with_its_century
@@ -166,6 +166,10 @@ def _not_as_one_whole(
         return Outcome(standard.parsed(reign))
     if outcome is None and (spoken := with_spoken_years(tokens)) is not tokens:
         tokens, outcome = spoken, decided(spoken, context)
+    if outcome is None and (led := with_years_behind_in(tokens, words)) is not tokens:
+        tokens, outcome = led, decided(led, context)
+        if outcome and outcome.edtf and not outcome.ask:
+            outcome = replace(outcome, ask=is_meant(outcome.edtf, context))
     return (
         outcome
         or _within(words, context, own)

@@ -13,7 +13,7 @@ from typing import Any
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.lexicon import NTH_FRACTIONS, PART_BEHIND, YEAR_NAMED_BEHIND, Sense
+from boxlore.core.dates.lexicon import DAYS_OF_A_WEEK, NTH_FRACTIONS, PART_BEHIND, YEAR_NAMED_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.short_years import LAST_MONTH
 from boxlore.core.dates.weekday_counts import counts_weekdays
@@ -316,10 +316,10 @@ class Assembly(Gathered):
     def _weekday(self, value: int) -> bool:
         if self.date.weekday >= 0:
             return False
-        ahead = not self.date.month and self.latest == "day"
+        ahead = value >= DAYS_OF_A_WEEK or (not self.date.month and self.latest == "day")
         if self.ordinals and (ahead or counts_weekdays(self.senses, self.at, self.languages)):
             self.date.nth = self.ordinals.pop()
-        self.date.weekday = value
+        self.date.weekday = value % DAYS_OF_A_WEEK
         return True
 
     def _hundreds(self, value: object) -> bool:

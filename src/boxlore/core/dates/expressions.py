@@ -128,6 +128,8 @@ class Expression:
             return ""
         if self.is_feast_beside_war or self.kind == "nth":
             return question(dates[-1], context)
+        if self.kind == "known" and dates[-1].event:
+            dates = [date for date in dates if date.year]  # one without is of the event's year
         for date in dates if self.kind != "known" else dates[:-1]:
             if self.kind == "within" and date.feast and not date.year and len(came_once(date.feast)) > 1:
                 continue  # it is read where each of its years leaves the same days
@@ -613,10 +615,12 @@ def _known(whole: Expression, context: DateContext, pick: int) -> str:
     """“1943, during the war”: the date, if one of the wars fits it."""
     date, war = whole.parts
     assert isinstance(war, Expression)  # the grammar makes it so
+    if event := war.leaves()[0].event:
+        of_event = war.text(context)
+        text = _of_its_years(whole.leaves()[0], event, of_event, context) or _written(date, context, pick)
+        return _of_event_and_date(text, of_event, war.leaves()[0].unit)
     text = _written(date, context, pick)
     told = standard.parsed(text)
-    if war.leaves()[0].event:
-        return _of_event_and_date(text, war.text(context), war.leaves()[0].unit)
     for way in range(war.choices(context)):
         span = standard.parsed(war.text(context, way))
         if _meet(told, span):
@@ -633,6 +637,29 @@ def _of_event_and_date(text: str, event: str, unit: str) -> str:
     if not _meet(told, known):
         raise NoSuchDate(NOT_TOGETHER, (text, event))
     return event if _holds(told, known) else text
+
+
+def _of_its_years(date: Partial, event: str, of_event: str, context: DateContext) -> str:
+    """“The May I was expecting Helen”: what is told without its year, in the one year of an event in which it fits;
+    of several it is asked, and where none fits, it is that of the first year, which then does not go together with the
+    event; empty where the year is told. Raises NoSuchDate."""
+    if date.year or date.years or date.span or not date.within_a_year or of_event != event:
+        return ""
+    known = standard.parsed(event)
+    if known.earliest is None or known.latest is None or known.latest.year - known.earliest.year > _MOST_YEARS:
+        return ""
+    texts: list[str] = []
+    for year in range(known.earliest.year, known.latest.year + 1):
+        of_year = date.copy()
+        of_year.year = f"{year:04d}"
+        texts.append(written(of_year, context))
+    there = [text for text in texts if _meet(standard.parsed(text), known)]
+    if len(there) > 1:
+        raise NoSuchDate("In which year?", (*there, event))
+    return there[0] if there else texts[0]
+
+
+_MOST_YEARS = 20
 
 
 def _meet(one: Edtf, two: Edtf) -> bool:

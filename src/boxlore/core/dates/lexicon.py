@@ -37,6 +37,9 @@ ITALIAN, RUSSIAN = _bits("it"), _bits("ru")
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
+ROMANCE = _bits("fr", "es", "it", "pt")
+"""The languages as bits in which “my twenty years” is an age."""
+
 PART_BEHIND = _bits("et", "fi", "lv", "lt", "hu")
 """The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
 
@@ -77,6 +80,9 @@ def languages_of(senses: Iterable[Sense]) -> int:
         languages |= sense.languages if sense.languages != ANY_LANGUAGE else 0
     return languages
 
+
+DAYS_OF_A_WEEK = 7
+"""So much is added to the value of a day of the week in a form that is counted."""
 
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
 UNITS = (
@@ -148,6 +154,9 @@ GIVE_OR_TAKE, EITHER_WAY = (
     tuple(dict.fromkeys(form for of in LANGUAGES for form in filter(None, of.words.get(row, "").split("|"))))
     for row in TOLERANCES
 )
+
+IN_A_YEAR = "in_a_year"
+"""The row of the words behind which two digits may be a year: “back in 62”, “en el 62”."""
 
 OF_A_STRETCH = "stretch"
 """The row of the words that add nothing but before a count: “[the] three days before Easter” are all three."""
@@ -291,13 +300,15 @@ def _entries(language: Language) -> Iterator[Entry]:
             for number, stem in enumerate(row.split(), first):
                 for ending in ("", *endings.split()):
                     yield stem + ending, kind, number
+    for row in language.counted_weekdays:
+        yield from ((form, "weekday", DAYS_OF_A_WEEK + day) for day, form in enumerate(row.split()))
     for number, words in language.month_names.items():
         yield from ((form, "month", number) for form in words.split("|"))
     of_seasons = dict(_parts_of_seasons(language))
     yield from ((words, "season_part", value) for words, value in of_seasons.items())
     finer = {form: key for key in FINER for form in language.words.get(key, "").split("|")}
     for key, words in language.words.items():
-        if key == OF_A_STRETCH or key in PREFIXES or key in THE_ONE_BESIDE or key in TOLERANCES:
+        if key in (OF_A_STRETCH, IN_A_YEAR) or key in PREFIXES or key in THE_ONE_BESIDE or key in TOLERANCES:
             continue
         kind, value = _SENSE_OF[key]
         for form in words.split("|"):
@@ -482,7 +493,17 @@ def case_endings() -> tuple[int, Mapping[str, list[Sense]]]:
 @cache
 def stretch_words() -> frozenset[str]:
     """The words of `OF_A_STRETCH` of every language."""
-    return frozenset(form for language in LANGUAGES for form in language.words.get(OF_A_STRETCH, "").split("|"))
+    return _forms(OF_A_STRETCH)
+
+
+@cache
+def words_before_a_year() -> frozenset[str]:
+    """The words of `IN_A_YEAR` of every language."""
+    return _forms(IN_A_YEAR)
+
+
+def _forms(row: str) -> frozenset[str]:
+    return frozenset(form for language in LANGUAGES for form in language.words.get(row, "").split("|") if form)
 
 
 @cache

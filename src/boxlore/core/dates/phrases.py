@@ -11,8 +11,10 @@ from types import MappingProxyType
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ambiguity import understood
+from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Life, Outcome
-from boxlore.core.dates.lexer import Token, nfc
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.lexer import Token, lex, nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense, trie
 from boxlore.core.dates.reading import NO_DATE, DateReading
 from boxlore.core.dates.told_whole import in_full, with_all_told
@@ -84,6 +86,8 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     lexed: dict[str, list[Token]] = {}
     outcome = understood(context.text, context, own, lexed)
     if outcome is not None and outcome.edtf is not None and not outcome.ask:
+        if (known.events or known.perhaps) and (asks := _or_an_event(outcome.edtf, context, known, own)):
+            return DateReading(text, *asks)
         return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)  # most
     outcome = _as_whole(outcome, context, own, lexed)
     if outcome is None or outcome.edtf is None:
@@ -109,6 +113,29 @@ def _as_whole(
 def make_ready() -> None:
     """Gather the words of all languages, which the first date of words is else read a quarter of a second later for."""
     trie()
+
+
+def _or_an_event(
+    edtf: Edtf, context: DateContext, known: KnownDates, own: Node | None
+) -> tuple[Edtf, str, tuple[str, ...]] | None:
+    """“Auf der Flucht”: the question whether an event of the family is meant that the words name, or what they were
+    read as without it (a time of history, which is told by its name alone); None where nothing is to be asked."""
+    if not says_no_number(context.text) or any(token.senses[0].kind == "event" for token in lex(context.text, own)):
+        return None
+    told = PIECE.findall(_plain(context.text))
+    meanings = [*((words, words, date) for words, date in known.events.items())]
+    meanings += [(words, name, date) for words, several in known.perhaps.items() for name, date in several]
+    named = {date: name for words, name, date in meanings if _holds(told, PIECE.findall(_plain(words)))}
+    if not named or edtf.text in named:
+        return None
+    first, *others = [*named, edtf.text]
+    listed = " or ".join([*dict.fromkeys(named.values()), asked(edtf.text, context)])
+    return standard.parsed(first), f"“{context.text}”: is {listed} meant?", tuple(others)
+
+
+def says_no_number(words: str) -> bool:
+    """Whether words hold no digit, so that a date in them has a name."""
+    return not any(map(str.isdigit, words))
 
 
 def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tuple[str, ...]) -> Outcome | None:

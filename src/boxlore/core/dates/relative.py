@@ -241,8 +241,8 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
         if not holding and first.year != last.year:
             raise NoSuchDate("When exactly was that?")
         if not holding and (first.year, first.month) == (last.year, last.month):  # the day lies in another season
-            beside = (f"{first.year - 1}-{code}~", f"{first.year}-{code}~")
-            raise NoSuchDate("That day was in another season. Which year’s is meant?", beside)
+            beside = (f"{named}-{code}~" for _, named in sorted(_days_to(row, first) for row in rows)[:2])
+            raise NoSuchDate("That day was in another season. Which year’s is meant?", tuple(beside))
         return f"{holding[0][0]}-{code}{mark}" if holding else f"{first.year}-{code}~"
     if unit == "year" or (unit and first.month != last.month):
         if first.year != last.year:
@@ -251,6 +251,13 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
     if unit == "month" or first != last:
         return f"{first.year:04d}-{first.month:02d}{mark}"
     return stretch_of(str(first), unit) if unit == "week" else f"{first}{mark}"
+
+
+def _days_to(season: tuple[int, Day, Day], day: Day) -> tuple[int, int]:
+    """How many days lie between a day and a season, and the year of the season."""
+    named, begin, end = season
+    away = (to_number(*begin) - to_number(*day), to_number(*day) - to_number(*end))
+    return max(away), named
 
 
 def at_age(born: str, years: int, last_years: int = 0) -> str:

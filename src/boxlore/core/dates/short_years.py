@@ -7,7 +7,7 @@ for a year, or alone behind the words of a language that say when. Such a year a
 from dataclasses import replace
 
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import YEAR_BY_ORDINAL, Sense
+from boxlore.core.dates.lexicon import YEAR_BY_ORDINAL, Sense, words_before_a_year
 
 _NUMBERS = ("day", "ordinal")
 _OTHER_NUMBERS = frozenset(
@@ -75,6 +75,29 @@ _OF_ANOTHER_NUMBER = frozenset(("unit", "measured", "years_old", "numbered", "de
 def _ends_a_part(tokens: list[Token], at: int) -> bool:
     """Whether two digits are the last of their part of the words: “nach dem Krieg, so 47, 48”."""
     return at + 1 == len(tokens) or tokens[at + 1].senses[0].kind in ("comma", "dash", "or", "query")
+
+
+def is_led_into(words: str, at: int) -> bool:
+    """Whether a word for “in” stands before a place in the words, with nothing but articles behind it: “back in 62”,
+    “en el 62”."""
+    led = words[:at].casefold().split()
+    return any(" ".join(led[-count:]) in words_before_a_year() for count in (1, 2, 3) if count <= len(led))
+
+
+def with_years_behind_in(tokens: list[Token], words: str) -> list[Token]:
+    """“Back in 62”, “en el 62”: the tokens with a short year for two digits that can be no day, behind a word for “in”,
+    where no other year is told; the same list where there is none."""
+    if any(token.is_any(_YEAR_TOLD) for token in tokens):
+        return tokens
+    for at, token in enumerate(tokens):
+        values = [sense.value for sense in token.senses if sense.kind == "day" and isinstance(sense.value, tuple)]
+        value, digits = values[0] if values else (0, 0)
+        behind = tokens[at + 1] if at + 1 < len(tokens) else token
+        counts = behind.senses[0].kind == "name" and words[behind.start].islower()  # “in 62 boxes”
+        followed = counts or behind.is_any(_OF_ANOTHER_NUMBER)
+        if digits == len("62") and value > LAST_DAY and not followed and is_led_into(words, token.start):
+            return [*tokens[:at], replace(token, senses=(Sense("short", f"{value:02d}"),)), *tokens[at + 1 :]]
+    return tokens
 
 
 def with_spoken_years(tokens: list[Token]) -> list[Token]:

@@ -120,7 +120,8 @@ OWN: Mapping[str, tuple[str, ...]] = {
         "meie pulmad|meie pulmi|meie pulma|meie pulmade|мы поженились|наша свадьба|нашей свадьбы|нашей свадьбой|"
         "нашу свадьбу|się pobraliśmy|braliśmy ślub|nasz ślub|naszego ślubu|naszym ślubie|naszym ślubem|apprecējāmies|"
         "mūsu kāzas|mūsu kāzām|susituokėme|mūsų vestuvės|mūsų vestuvių|jsme se brali|jsme se vzali|naše svatba|"
-        "naší svatby|naší svatbě|naší svatbou|összeházasodtunk|az esküvőnk|esküvőnk".split("|")
+        "naší svatby|naší svatbě|naší svatbou|összeházasodtunk|az esküvőnk|esküvőnk|az esküvőm|esküvőm|"
+        "häitäni|häideni|häissäni|häissämme|häämme|hääni".split("|")
     ),
 }
 """Kind -> the phrases that mean it where it is the narrator's own."""
@@ -131,7 +132,9 @@ ALONE: Mapping[str, tuple[str, ...]] = {
         "bryllup|"
         "bryllupet|bröllop|bröllopet|häät|häitä|häiden|свадьба|свадьбы|ślub|ślubu|wesele|kāzas|kāzām|vestuvės|vestuvių|"
         "svatba|svatby|svatbě|svatbu|svatbou|свадьбе|свадьбу|свадьбой|ślubie|ślubem|wesela|weselu|weselem|kāzu|kāzās|"
-        "vestuves|vestuvėse|pulmade|pulmas|pulmadest|häissä|häistä".split("|")
+        "vestuves|vestuvėse|pulmade|pulmas|pulmadest|häissä|häistä|esküvő|lakodalom|"
+        "trouwdag|trouwerij|hochzeitstag|bryllupsdag|bryllupsdagen|bröllopsdag|bröllopsdagen|pulmapäev|"
+        "hääpäivä|marriage|wedding day|svatební den|dzień ślubu|esküvő napja".split("|")
     ),
     "move": tuple(
         "move|we moved|we moved house|moving house|removal|umzug|wir umzogen|verhuizing|we verhuisden|déménagement|"

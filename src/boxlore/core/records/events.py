@@ -219,11 +219,28 @@ def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told:
         yield bare(event.name)
     if narrator and narrator in event.people:
         yield from _ways_told(OWN.get(event.kind, ()), told.all)
+        if event.kind == "marriage":
+            yield from _of_ones_own(told.all)
     ways = _ways_told(WAYS.get(event.kind, ()), told.all)
     called = _called(event, people, told) if ways else []
     for name in _joined(called):
         yield from (way.format(name) for way in ways)
     yield from _in_genitive(event, people, told, alike=False)
+
+
+def _of_ones_own(pieces: frozenset[str]) -> Iterator[str]:
+    """“My wedding”, “nach meiner Hochzeit”, `bryllupet vårt`: a word for a wedding in any form beside one for “my” or
+    “our”, of whatever language."""
+    whose = sorted(pieces & _OURS)
+    for noun in _ways_told(ALONE["marriage"], pieces) if whose else ():
+        for owner in whose:
+            yield from (f"{owner} {noun}", f"{noun} {owner}")
+            yield from (f"{article} {owner} {noun}" for article in pieces & _BEFORE_OURS)
+
+
+_BEFORE_OURS = frozenset(("il", "le", "la"))
+"""The articles that Italian has before such a word."""
+_OURS = frozenset[str]().union(*FORMS_OF_OURS)
 
 
 def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, *, alike: bool) -> Iterator[str]:

@@ -46,7 +46,11 @@ FORMS_OF_OURS = tuple(
     frozenset(forms.split())
     for forms in (
         "our ours", "my", "unser unsere unserem unseren unserer unseres unsre unsrem unsren unsrer",
-        "mein meine meinem meinen meiner meines", "nos", "nuestra nuestras nuestro nuestros",
+        "mein meine meinem meinen meiner meines", "mon ma mes", "nos notre", "mi mis mía", "mio mia mie miei",
+        "meu minha meus minhas", "mijn", "min mit mitt mine mina", "minun", "minu mu",
+        "мой моя моё моего моей моем моём моему моим мою", "mój moja moje mojego mojej mojemu moim moją",
+        "mana manas manām manās manu", "mano", "můj moje mé mého mém moji mojí mou",
+        "nuestra nuestras nuestro nuestros",
         "nostra nostre nostri nostro", "nossa nossas nosso nossos", "onze", "vores vort", "vårt våra våre", "meidän",
         "meie meil", "наш наша наше нашего нашей нашем нашему наши нашим нашими наших нашу",
         "nasz nasza nasze naszego naszej naszemu naszym naszymi naszych naszą", "mūsu mūsų",
@@ -118,8 +122,18 @@ def _carried(event: Happened, told: str) -> str:
         for phrase in (way.format(name) for way in WAYS["carried"]):
             match = re.search(rf"(?<!\w){re.escape(phrase)}(?!\w)", told) if phrase in told else None
             if match and match.start() < _NEAR_BY:
-                return _LED.sub("", re.split(r"[,;.(]", told[: match.start()])[-1] + phrase)
+                led = _LED.sub("", re.split(r"[,;.(]", told[: match.start()])[-1])
+                return led[_behind_what_is_dated(led) :].lstrip() + phrase
     return ""
+
+
+def _behind_what_is_dated(words: str) -> int:
+    """Where the words end that say when it was, and are no part of what happened: “the May [I was expecting Helen]”."""
+    dated = [token.end for token in lex(words) if token.is_any(_DATED)]
+    return dated[-1] if dated else 0
+
+
+_DATED = frozenset(("month", "season", "season_part", "feast", "weekday", "unit", "part"))
 
 
 _ME = "me mich mir moi mí mim mij mig meg minua mind меня mani manęs mě".split()

@@ -107,7 +107,8 @@ class Understanding:
         """A date by the collection's settings, or by others, and by what is known around it; with the settings used."""
         settings = settings or around.settings(phrase_settings(self._collection.settings))
         read = self._alone(words, settings, around)
-        if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
+        if read.edtf is None or (not read.ask and phrases.says_no_number(words)):
+            # an age or an event of the family (“auf der Flucht”): now it is worth reading the registry
             read = phrases.read(words, settings, self.known(words, around))
         elif read.ask:  # which century was meant may follow from the lives of who tells and who is in the picture
             lives = MappingProxyType(dict(around.people()))

@@ -19,6 +19,7 @@ DANISH = Language(
         12: "julemåned|julemåneden|christmåned|christmåneden|kristmåned|kristmåneden|vintermåned|vintermåneden",
     },
     words={
+        "in_a_year": "i",
         "just_turned": "lige fyldt|er lige fyldt",
         "6_months": "et halvt år|halvt år",
         "18_months": "halvandet år|halvandet års tid",
@@ -27,7 +28,7 @@ DANISH = Language(
         "stretch": "de|under",
         "older": "over|ældre end",
         "about_behind": "omtrent|eller deromkring|eller lidt senere|eller lidt efter|eller lidt før|eller lidt tidligere",
-        "doubt": "vel|måske|formentlig|sandsynligvis|muligvis|formodentlig|antagelig|nok|vist|vistnok|jeg tror|kan være|usikkert|tror jeg|så vidt jeg husker|vist nok|ikke sikker|hvis jeg husker rigtigt",
+        "doubt": "vel|måske|formentlig|sandsynligvis|muligvis|formodentlig|antagelig|nok|vist|vistnok|jeg tror|kan være|usikkert|tror jeg|så vidt jeg husker|vist nok|ikke sikker|hvis jeg husker rigtigt|det må have været|må have været|det må være|må være|det kan have været|kan have været|kunne være|det kunne være|det har nok været|har nok været|det var nok|det var vel|det ville have været|ville have været|ikke helt sikker|jeg er ikke sikker|er ikke sikker|tænker jeg|mener jeg|jeg mener at|så vidt jeg ved|hvis jeg ikke tager fejl|skulle det være|vil jeg tro|gætter jeg på|gætter på",
         "or": "eller|eller var det|eller måske i|el",
         "and": "og|samt",
         "either": "enten",

@@ -23,6 +23,7 @@ ENGLISH = Language(
         "mond tuesd wensday thursd frid satd sund",
     ),
     words={
+        "in_a_year": "in|back in|way back in|along in",
         "6_months": "half a year|a half year",
         "18_months": "a year and a half|one and a half years|a year and half|year and a half",
         "about": "about|around|towards|toward|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"

@@ -7,6 +7,7 @@ FRENCH = Language(
     months=("janvier fevrier mars avril mai juin juill aout sept oct nov decembre",),
     month_names={9: "7bre|7embre", 10: "8bre|8embre", 11: "9bre|9embre", 12: "10bre|xbre|10embre"},
     words={
+        "in_a_year": "en",
         "just_turned": "venait d'avoir|vient d'avoir|tout juste",
         "6_months": "une demi-année",
         "18_months": "un an et demi|une année et demie",
@@ -16,7 +17,7 @@ FRENCH = Language(
         "not_yet": "moins de|pas encore",
         "older": "plus de",
         "about_behind": "environ|à peu près|ou à peu près|ou un peu après|ou un peu plus tard|ou un peu avant|ou un peu plus tôt",
-        "doubt": "peut-être|probablement|sans doute|vraisemblablement|prob|peut être|je crois|je pense|il me semble|possiblement|éventuellement|sûrement|ce devait être|apparemment|incertain|si je me souviens bien|sauf erreur|à vérifier|peut-être bien|sous réserve|pas sûr|présumé|supposé|ça devait être|cela devait être",
+        "doubt": "peut-être|probablement|sans doute|vraisemblablement|prob|peut être|je crois|je pense|il me semble|possiblement|éventuellement|sûrement|ce devait être|apparemment|incertain|si je me souviens bien|sauf erreur|à vérifier|peut-être bien|sous réserve|pas sûr|présumé|supposé|ça devait être|cela devait être|ça doit être|ce doit être|cela doit être|doit être|devait être|a dû être|ça a dû être|ça pourrait être|cela pourrait être|pourrait être|c'était peut-être|ce serait|ça serait|pas sûre|je ne suis pas sûr|je ne suis pas sûre|je ne suis pas certain|je ne suis pas certaine|pas certain|pas certaine|je dirais|je suppose|j'imagine|me semble-t-il|si je ne me trompe|si je ne me trompe pas|autant que je sache|à mon avis",
         "or": "ou|ou bien|ou était-ce|ou c'était|ou bien en|ou alors|ou plutôt en",
         "and": "et",
         "either": "soit",

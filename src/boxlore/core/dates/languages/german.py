@@ -33,6 +33,7 @@ GERMAN = Language(
     },
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
     words={
+        "in_a_year": "in",
         "6_months": "ein halbes jahr|einem halben jahr|halbes jahr|halben jahr",
         "18_months": "anderthalb jahre|eineinhalb jahre|ein und ein halbes jahr|anderthalb jahren|eineinhalb jahren",
         "about": "gut|um die|um|etwa|circa|ca|zirka|gegen|ungefähr|rund|um das jahr|in etwa|so um|etwa um|um etwa|rund um|so etwa|mehr oder weniger|ums|ums jahr",
@@ -41,7 +42,7 @@ GERMAN = Language(
         "not_yet": "unter|noch keine|noch nicht|jünger als|weniger als",
         "older": "über|älter als|mehr als",
         "about_behind": "herum|oder so|rum|oder etwas später|oder etwas früher",
-        "doubt": "vielleicht|wohl|wahrscheinlich|vermutlich|möglicherweise|ich glaube|ich denke|glaube ich|muss|eventuell|evtl|vermutl|könnte|ich meine|angeblich|unsicher|fraglich|wahrsch|glaub ich|wenn ich mich recht erinnere|soweit ich weiß|ohne gewähr|unter vorbehalt|nicht sicher|bin nicht sicher|aber nicht sicher|irgendwie|wird wohl|dürfte|mutmaßlich|geschätzt|fragl|könnte auch|wird|das wird",
+        "doubt": "vielleicht|wohl|wahrscheinlich|vermutlich|möglicherweise|ich glaube|ich denke|glaube ich|muss|eventuell|evtl|vermutl|könnte|ich meine|angeblich|unsicher|fraglich|wahrsch|glaub ich|wenn ich mich recht erinnere|soweit ich weiß|ohne gewähr|unter vorbehalt|nicht sicher|bin nicht sicher|aber nicht sicher|irgendwie|wird wohl|dürfte|mutmaßlich|geschätzt|fragl|könnte auch|wird|das wird|es muss gewesen sein|muss gewesen sein|muss wohl|es dürfte|dürfte gewesen sein|könnte sein|könnte gewesen sein|es könnte|wird gewesen sein|wäre|wäre dann|das wäre|das wäre dann|nicht ganz sicher|bin mir nicht sicher|ich bin nicht sicher|ich bin mir nicht sicher|weiß nicht genau|ich weiß nicht genau|denke ich|meine ich|vermute ich|ich vermute|ich nehme an|nehme ich an|ich schätze|schätze ich|ich würde sagen|würde ich sagen|wenn ich nicht irre|wenn ich mich nicht irre|soviel ich weiß|wenn ich mich recht entsinne|anscheinend|glaub' ich",
         "or": "oder|bzw|beziehungsweise|od|oder war es|oder war das|oder war's|oder doch",
         "and": "und|u|sowie",
         "either": "entweder",

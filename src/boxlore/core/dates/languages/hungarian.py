@@ -24,8 +24,11 @@ HUNGARIAN = Language(
     weekdays=(
         "hétfőn kedden szerdán csütörtökön pénteken szombaton vasárnap",
         "hétfői keddi szerdai csütörtöki pénteki szombati vasárnapi",
-        "hétfője keddje szerdája csütörtöke péntekje szombatja vasárnapja",
-        "hétfőjén keddjén szerdáján csütörtökén péntekjén szombatján vasárnapján",
+    ),
+    counted_weekdays=(
+        "hétfője keddje szerdája csütörtöke pénteke szombatja vasárnapja",
+        "hétfőjén keddjén szerdáján csütörtökén péntekén szombatján vasárnapján",
+        "hétfőjén keddjén szerdáján csütörtökjén péntekjén szombatján vasárnapján",
     ),
     words={
         "6_months": "fél évvel|fél év",
@@ -36,7 +39,7 @@ HUNGARIAN = Language(
         "not_yet": "még nem volt|még nem múlt|alig",
         "older": "több mint|elmúlt",
         "about_behind": "körül|táján|tájékán|tájt|tájban|környékén|felé|magasságában",
-        "doubt": "talán|valószínűleg|valószínű|lehet|lehet hogy|feltehetően|feltehetőleg|feltételezhetően|esetleg|azt hiszem|úgy hiszem|úgy tudom"
+        "doubt": "talán|valószínűleg|valószínű|lehet|lehet hogy|feltehetően|feltehetőleg|feltételezhetően|esetleg|azt hiszem|úgy hiszem|úgy tudom|lehetett talán|kellett lennie|nem vagyok biztos|nem vagyok biztos benne|nem vagyok benne biztos|bizonyára|tippem szerint"
         "|bizonytalan|nem biztos|alighanem|gondolom|azt gondolom|szerintem|úgy emlékszem|ha jól emlékszem|ha nem tévedek|ha jól tudom|lehetett|úgy rémlik|netán|állítólag|nyilván|kérdéses",
         "or": "vagy|avagy|vagy pedig|vagy talán|vagy volt|vagy inkább",
         "and": "és|valamint",

@@ -10,6 +10,7 @@ ITALIAN = Language(
     ),
     month_names={9: "7bre", 10: "8bre", 11: "9bre", 12: "10bre|xbre"},
     words={
+        "in_a_year": "nel|nel lontano",
         "just_turned": "appena compiuti|appena compiuto|appena compì",
         "6_months": "mezzo anno",
         "18_months": "un anno e mezzo|anno e mezzo",
@@ -19,7 +20,7 @@ ITALIAN = Language(
         "not_yet": "meno di",
         "older": "più di",
         "about_behind": "circa|più o meno|all'incirca|o giù di lì|o lì intorno|o giù di li",
-        "doubt": "forse|probabilmente|credo|penso|può darsi|magari|presumibilmente|possibilmente|dovrebbe essere|doveva essere|incerto|mi pare|se ricordo bene|se non sbaglio|non sono sicuro|non sono sicura|da verificare|sarà stato|sarà stato il|sarà stato nel",
+        "doubt": "forse|probabilmente|credo|penso|può darsi|magari|presumibilmente|possibilmente|dovrebbe essere|doveva essere|incerto|mi pare|se ricordo bene|se non sbaglio|non sono sicuro|non sono sicura|da verificare|sarà stato|sarà stato il|sarà stato nel|deve essere|deve essere stato|sarà|potrebbe essere|poteva essere|può essere|può essere stato|penso che fosse|credo che fosse|non ne sono sicuro|non ne sono sicura|non sono certo|non sono certa|mi sembra|direi|suppongo|immagino|salvo errore|se la memoria non mi inganna|a quanto ricordo|per quanto ne so|sarebbe stato|avrebbe dovuto essere|all'incirca forse",
         "or": "o|oppure|ovvero|o nel|o era|o forse era",
         "and": "e|ed|e il",
         "either": "sia",

@@ -14,7 +14,8 @@ class Language:
     """The words of one language.
 
     `code` is its ISO 639-1 code, under which CLDR's names are found. `months` and `weekdays` are rows of twelve or
-    seven further forms, `*_endings` what may follow a form of such a row. `words` are the words by kind (the kinds
+    seven further forms, `*_endings` what may follow a form of such a row; `counted_weekdays` are rows of the forms that
+    only a day of the week of something has (`június második vasárnapja`). `words` are the words by kind (the kinds
     stand in `core.dates.lexicon`). `centuries` are names by the first two digits of their
     years (`ottocento`), `decades` words for the decade that begins with a number (`fifties`).
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
@@ -40,6 +41,7 @@ class Language:
     month_names: Mapping[int, str] = field(default_factory=dict)
     weekdays: tuple[str, ...] = ()
     weekday_endings: str = ""
+    counted_weekdays: tuple[str, ...] = ()
     words: Mapping[str, str] = field(default_factory=dict)
     centuries: Mapping[int, str] = field(default_factory=dict)
     decades: Mapping[int, str] = field(default_factory=dict)

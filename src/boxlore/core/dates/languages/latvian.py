@@ -32,7 +32,7 @@ LATVIAN = Language(
         "about": "ap|apmēram|aptuveni|circa|ca|apm|aptuv",
         "nearly": "gandrīz",
         "about_behind": "apmēram|aptuveni",
-        "doubt": "varbūt|iespējams|laikam|droši vien|šķiet|domāju|visticamāk|domājams|ja nekļūdos|cik atceros|neesmu drošs|neesmu droša",
+        "doubt": "varbūt|iespējams|laikam|droši vien|šķiet|domāju|visticamāk|domājams|ja nekļūdos|cik atceros|neesmu drošs|neesmu droša|man šķiet|man liekas|liekas|tam jābūt|tam vajadzēja būt|vajadzēja būt|jābūt|varētu būt|tas varētu būt|droši vien bija|neesmu pārliecināts|neesmu pārliecināta|neesmu īsti drošs|neesmu īsti droša|ja pareizi atceros|cik zinu|acīmredzot|iespējams ka",
         "or": "vai|vai tas bija|vai varbūt",
         "and": "un",
         "either": "vai",

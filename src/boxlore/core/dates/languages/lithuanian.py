@@ -30,7 +30,7 @@ LITHUANIAN = Language(
         "about": "kokie|kokius|kokių|apie|maždaug|apytiksliai|apytikriai|maždaug apie|circa|ca|apyt",
         "nearly": "beveik",
         "about_behind": "maždaug|ar panašiai",
-        "doubt": "rodos|galbūt|tikriausiai|turbūt|greičiausiai|gal|manau|spėjama|matyt|jei neklystu|kiek pamenu|atrodo|nesu tikras|nesu tikra",
+        "doubt": "rodos|galbūt|tikriausiai|turbūt|greičiausiai|gal|manau|spėjama|matyt|jei neklystu|kiek pamenu|atrodo|nesu tikras|nesu tikra|turėjo būti|tai turėjo būti|galėjo būti|tai galėjo būti|gali būti|man atrodo|man rodos|nesu tikras dėl|nesu visai tikras|nesu visai tikra|nesu įsitikinęs|nesu įsitikinusi|jei gerai pamenu|jei gerai prisimenu|kiek žinau|spėju|manyčiau|ko gero|veikiausiai",
         "or": "arba|ar|ar tai buvo|o gal",
         "and": "ir|bei",
         "either": "arba",

@@ -14,6 +14,7 @@ PORTUGUESE = Language(
     },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
+        "in_a_year": "em|no",
         "just_turned": "acabados de fazer|acabava de fazer|acabou de fazer",
         "6_months": "meio ano",
         "18_months": "ano e meio|um ano e meio",
@@ -23,7 +24,7 @@ PORTUGUESE = Language(
         "not_yet": "menos de",
         "older": "mais de",
         "about_behind": "mais ou menos|aproximadamente",
-        "doubt": "talvez|provavelmente|possivelmente|quiçá|acho que|creio que|deve ser|deve ter sido|porventura|incerto|acho|se não me engano|creio|suponho|se bem me lembro",
+        "doubt": "talvez|provavelmente|possivelmente|quiçá|acho que|creio que|deve ser|deve ter sido|porventura|incerto|acho|se não me engano|creio|suponho|se bem me lembro|deve ter sido em|devia ser|pode ter sido|pode ser|poderia ser|não tenho a certeza|não tenho certeza|não estou certo|não estou certa|acho eu|penso eu|penso que|julgo que|julgo|creio eu|parece-me|parece me|salvo erro|se a memória não me falha|tanto quanto sei|presumivelmente|calculo|imagino|teria sido|há de ter sido",
         "or": "ou|ou em|ou era|ou foi|ou então",
         "and": "e",
         "either": "ou",

@@ -6,6 +6,7 @@ SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
+        "in_a_year": "en|en el|por el|allá por el",
         "just_turned": "recién cumplidos|acababa de cumplir|acaba de cumplir",
         "6_months": "medio año",
         "18_months": "año y medio|un año y medio",
@@ -15,7 +16,7 @@ SPANISH = Language(
         "not_yet": "menos de",
         "older": "más de",
         "about_behind": "aproximadamente|más o menos|o así",
-        "doubt": "quizás|quizá|probablemente|tal vez|posiblemente|acaso|creo que|seguramente|creo|debió ser|a lo mejor|puede ser|dudoso|talvez|debe ser|si no recuerdo mal|me parece|si no me equivoco|supongo|no estoy seguro|no estoy segura|por confirmar|puede que fuera|pudo ser|debió de ser|sería",
+        "doubt": "quizás|quizá|probablemente|tal vez|posiblemente|acaso|creo que|seguramente|creo|debió ser|a lo mejor|puede ser|dudoso|talvez|debe ser|si no recuerdo mal|me parece|si no me equivoco|supongo|no estoy seguro|no estoy segura|por confirmar|puede que fuera|pudo ser|debió de ser|sería|debe de ser|debía de ser|debía ser|podría ser|habría sido|no estoy del todo seguro|no estoy del todo segura|no lo sé seguro|creo yo|me parece que|pienso que|supongo que|imagino|diría|yo diría|si mal no recuerdo|según creo|que yo sepa",
         "or": "o|ó|u|o bien|o era|o fue|o quizás fue|o acaso",
         "and": "y|e",
         "either": "ya",
