@@ -19,6 +19,9 @@ COLOURS = 160
 PAGE = 3
 """The album's page that is shown: a back beside its front, and a group."""
 
+DRAWN = "Promise.all([...document.images].filter(i => i.getBoundingClientRect().top < 1350).map(i => i.decode()))"
+"""Waits until every picture in the window is drawn: a busy machine takes its time."""
+
 
 def album(demo: Path) -> bytes:
     """One page of the album, 80 pixels to the inch."""
@@ -33,6 +36,7 @@ def pages(demo: Path) -> bytes:
         browser = Browser(Path(home))
         browser.open(demo / "pages-family" / "index.html", width=1080)
         browser.send("Emulation.setDeviceMetricsOverride", width=1080, height=1350, deviceScaleFactor=1, mobile=False)
+        browser.look(DRAWN)
         shot = browser.send("Page.captureScreenshot")["data"]
         browser.close()
     return base64.b64decode(shot)

@@ -17,21 +17,40 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import label_key
 from boxlore.core.wording.catalogue import Say, to_say
 from boxlore.sheets.album_chapters import Chapter, chapters, span_of
-from boxlore.sheets.album_indexes import people_index, places_index, sources
+from boxlore.sheets.album_indexes import notes, people_index, places_index, sources
 from boxlore.sheets.album_layout import Area, Piece, Slot, compose
-from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, folder_of, has_numbers, outline_key, shape_of
+from boxlore.sheets.picture_on_paper import (
+    Room,
+    Shelf,
+    back_of,
+    figure,
+    folder_of,
+    has_numbers,
+    outline_key,
+    shape_of,
+    stacked_shape_of,
+)
 from boxlore.sheets.print_run import Printing, in_language, shared, told_language
 from boxlore.sheets.printable_words import isolated, paragraphs
 from boxlore.sheets.typesetting import letters_lacking, make_pdf, measured, texts
 
-MOST_STORY = 420
-"""The most letters of stories under a picture. Longer stories are printed at the end of the album."""
+MOST_STORY, BEGINNING = (420, 420, 120), (200, 200, 90)
+"""The most letters of stories under a picture, by how brief its words are; and how many letters of longer ones stand
+there, as their beginning. Longer stories are printed at the end of the album.
+"""
 
-BEGINNING = 200
-"""How many letters of a long story stand under its picture, as its beginning."""
+NO_NOTES = 1
+"""How brief words must be that leave away what is written on a photograph and what is worked out: it stands at the end
+then, with where the words come from.
+"""
 
 BESIDE_BACK = 2.0
 """Millimetres between the picture of a front and that of its back."""
+
+FULL_PAGE = 210.0
+"""The width in millimetres of the paper for which a theme tells its margins: on a narrower one they are narrower."""
+LEAST_MARGIN = 8.0
+"""Millimetres that a printer at home leaves white, and what a thumb needs (common practice, no source)."""
 
 HEAD_SPACE = 5.0
 """Millimetres between a chapter's title and its first picture."""
@@ -58,6 +77,7 @@ def make_sheet(
         shelf = Shelf(pictures, Path(folder), [])
         parts = chapters(records, by, printing)
         ordered = [record for part in parts for record in part.records]
+        printing = _fitting(printing)
         area = area_of(printing)
         data = _whole(parts, ordered, shelf, printing)
         letters = letters_lacking(texts(data), printing.theme)
@@ -67,12 +87,21 @@ def make_sheet(
         slots = [slot for page in pages for slot in page]
         for photo, record, piece, slot in zip(data["photos"], ordered, pieces, slots, strict=True):
             photo |= {**_with_picture(photo, record, slot, shelf, printing), "opening_high": piece.head}
+        brief = {record.number: slot.brief for record, slot in zip(ordered, slots, strict=True)}
         data |= {
+            "stories": [_long(record, printing) for record in ordered if _goes_on(record, brief[record.number])],
+            "sources": sources(ordered, printing, {number for number, steps in brief.items() if steps >= NO_NOTES}),
             "pages": [[asdict(slot) for slot in page] for page in pages],
             "cover": _cover(ordered, shelf, area, printing),
         }
         pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on, letters)
     return pdf, [*shelf.findings, *findings]
+
+
+def _fitting(printing: Printing) -> Printing:
+    """The printing with the margins at the sides that fit its paper: on a narrow one they are narrower."""
+    side = printing.theme.margin_side * min(1.0, printing.page[0] / FULL_PAGE)
+    return replace(printing, theme=replace(printing.theme, margin_side=max(LEAST_MARGIN, side)))
 
 
 def area_of(printing: Printing) -> Area:
@@ -100,14 +129,14 @@ def _whole(parts: Sequence[Chapter], records: Sequence[Record], shelf: Shelf, pr
         "columns": 2 if area.width(3) >= area.narrowest * 1.3 else 1,
         "gutter": area.gutter,
         "gap": area.gap,
-        "stories": [_long(record, printing) for record in records if _goes_on(record)],
+        "stories": [],
         "words": {name: printing.say(words) for name, words in WORDS.items()},
         "family": [{"depth": depth, "words": isolated(words)} for depth, words in printing.family],
         "indexes": [
             {"title": printing.say("People"), "groups": people_index(records, printing)},
             {"title": printing.say("Places"), "groups": places_index(records, printing)},
         ],
-        "sources": sources(records, printing),
+        "sources": [],
         "left_out": left_out_words(records, printing),
         "pages": [],
         "cover": {"picture": None},
@@ -122,16 +151,12 @@ def _pieces(
     area: Area,
 ) -> list[Piece]:
     """What the composer takes: shapes of pictures, heights of words and of chapters' titles."""
-    return [
-        Piece(
-            shape_of(record, shelf),
-            dict(zip(area.columns, words_high, strict=True)),
-            title_high + HEAD_SPACE if photo["chapter"] else 0.0,
-        )
-        for photo, record, words_high, title_high in zip(
-            photos, records, heights["words"], heights["chapters"], strict=True
-        )
-    ]
+    pieces, rows = [], zip(photos, records, heights["words"], heights["chapters"], strict=True)
+    for photo, record, words_high, title_high in rows:
+        full, *briefer = (dict(zip(area.columns, high, strict=True)) for high in words_high)
+        head = title_high + HEAD_SPACE if photo["chapter"] else 0.0
+        pieces.append(Piece(shape_of(record, shelf), full, head, stacked_shape_of(record, shelf), briefer))
+    return pieces
 
 
 def _with_picture(
@@ -140,13 +165,19 @@ def _with_picture(
     """The photograph's picture, and its back where it has one to show, in the size of its slot."""
     back = back_of(record)
     path = shelf.taken(back) if back is not None else None
+    placed = {"brief": slot.brief, "stacked": slot.stacked}
     if path is None or shelf.front(record) is None:
         room = Room(slot.wide, slot.high, photo["number_wide"])
-        return {**_shown(record, shelf, room, printing), "back": {"picture": None}}
-    high = slot.high * (slot.wide - BESIDE_BACK) / slot.wide
-    shown = _shown(record, shelf, Room(slot.wide, high, photo["number_wide"]), printing)
-    alt = isolated(f"{captions.alt_text(record, printing.style)} {printing.say('Beside it is its back.')}")
-    return {**shown, "alt": alt, "back": shelf.fitted(path, Room(slot.wide, high))}
+        return {**placed, **_shown(record, shelf, room, printing), "back": {"picture": None}}
+    if slot.stacked:
+        wide, high = slot.wide * (slot.high - BESIDE_BACK) / slot.high, slot.high
+        where = printing.say("Below it is its back.")
+    else:
+        wide, high = slot.wide, slot.high * (slot.wide - BESIDE_BACK) / slot.wide
+        where = printing.say("Beside it is its back.")
+    shown = _shown(record, shelf, Room(wide, high, photo["number_wide"]), printing)
+    alt = isolated(f"{captions.alt_text(record, printing.style)} {where}")
+    return {**placed, **shown, "alt": alt, "back": shelf.fitted(path, Room(wide, high))}
 
 
 def _shown(record: Record, shelf: Shelf, room: Room, printing: Printing) -> dict[str, Any]:
@@ -189,8 +220,6 @@ def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     """The words of one photograph as the template takes them."""
     theme = printing.theme
     lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
-    endings = [*captions.own_lines(record), captions.sentence(captions.inscription_line(record, printing.style))]
-    endings.append(captions.sentence(captions.worked_out_line(record, printing.style)))
     people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
     return {
         "number": record.number,
@@ -199,26 +228,36 @@ def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
         "occasion": isolated(lines.get("occasion", "")),
         "people": isolated(people),
         "place_date": isolated(lines.get("where_when", "")),
-        "stories": _short(record, printing),
-        "goes_on": _goes_on(record),
-        "more": isolated(" ".join(part for part in endings if part)),
+        "ways": [_told(record, printing, brief) for brief in range(len(MOST_STORY))],
         "number_wide": theme.size * 0.6,
         **outline_key(record, shelf, theme.size),
     }
 
 
-def _goes_on(record: Record) -> bool:
+def _told(record: Record, printing: Printing, brief: int) -> dict[str, Any]:
+    """What is told beside who, where and when, so many steps briefer than the whole."""
+    goes_on = _goes_on(record, brief)
+    return {
+        "stories": _short(record, printing, BEGINNING[brief] if goes_on else 0),
+        "goes_on": goes_on,
+        "more": isolated(
+            " ".join([*captions.own_lines(record), *([] if brief >= NO_NOTES else notes(record, printing))])
+        ),
+    }
+
+
+def _goes_on(record: Record, brief: int) -> bool:
     """Whether the stories are too long to stand under the picture."""
-    return sum(len(story.words) for story in record.all("story")) > MOST_STORY
+    return sum(len(story.words) for story in record.all("story")) > MOST_STORY[brief]
 
 
-def _short(record: Record, printing: Printing) -> list[dict[str, str]]:
-    """The stories under the picture: whole if they are short, else the beginning of the first."""
+def _short(record: Record, printing: Printing, most: int) -> list[dict[str, str]]:
+    """The stories under the picture: whole, or, where they go on elsewhere, so many letters of the first."""
     stories = record.all("story")
-    if not _goes_on(record):
+    if not most:
         return [in_language(story, captions.sentence(story.words), printing) for story in stories]
     words = captions.one_line(stories[0].words)
-    beginning = words if len(words) <= BEGINNING else f"{words[:BEGINNING].rsplit(' ', 1)[0]} …"
+    beginning = words if len(words) <= most else f"{words[:most].rsplit(' ', 1)[0]} …"
     return [in_language(stories[0], captions.sentence(beginning), printing)]
 
 

@@ -1,6 +1,6 @@
 """The end of the album: who is who, the places, and where the words come from."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from typing import Any
 
 from boxlore.core.crosswalk import captions
@@ -81,17 +81,23 @@ def places_index(records: Sequence[Record], printing: Printing) -> list[dict[str
     return _groups([("", [_row(name, items) for name, items in places.items()])], printing)
 
 
-def sources(records: Iterable[Record], printing: Printing) -> list[dict[str, str]]:
-    """For each photograph with a known source: its number, its title, and who says so."""
-    return [
-        {
-            "number": record.number,
-            "title": isolated(f"{record.number} · {captions.title(record, printing.style)}"),
-            "words": isolated(words),
-        }
-        for record in records
-        if (words := captions.sentence(captions.source_line(record, printing.style)))
-    ]
+def sources(records: Iterable[Record], printing: Printing, noted: Container[str] = ()) -> list[dict[str, str]]:
+    """For each photograph with a known source: its number, its title, and who says so; of those `noted` by their
+    numbers what is written on them and what is worked out too.
+    """
+    found = []
+    for record in records:
+        said = captions.sentence(captions.source_line(record, printing.style))
+        words = [said, *(notes(record, printing) if record.number in noted else ())]
+        title = isolated(f"{record.number} · {captions.title(record, printing.style)}")
+        found.append({"number": record.number, "title": title, "words": isolated(" ".join(filter(None, words)))})
+    return [row for row in found if row["words"]]
+
+
+def notes(record: Record, printing: Printing) -> list[str]:
+    """What is written on a photograph, and its date where that is worked out, each as a sentence."""
+    lines = captions.inscription_line(record, printing.style), captions.worked_out_line(record, printing.style)
+    return [captions.sentence(line) for line in lines if line]
 
 
 def is_doubted(person: PersonShown) -> bool:

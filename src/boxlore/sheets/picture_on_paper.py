@@ -97,12 +97,22 @@ def back_of(record: Record) -> ScanFile | None:
 
 def shape_of(record: Record, shelf: Shelf) -> float:
     """Width divided by height of an item's pictures side by side at one height; 4 to 3 for one that is missing."""
-    path = shelf.front(record)
+    return sum(_shapes(record, shelf)) or 4 / 3
+
+
+def stacked_shape_of(record: Record, shelf: Shelf) -> float:
+    """The same with its back under its front in one width; 0 for one that has no back to show."""
+    shapes = _shapes(record, shelf)
+    return 1 / sum(1 / shape for shape in shapes) if len(shapes) > 1 else 0.0
+
+
+def _shapes(record: Record, shelf: Shelf) -> list[float]:
+    """The shape of an item's front, and of its back where it is shown; none where its front is missing."""
+    path, back = shelf.front(record), back_of(record)
     if path is None:
-        return 4 / 3
-    back = back_of(record)
+        return []
     sides = [path, shelf.taken(back) if back is not None else None]
-    return sum(wide / high for side in sides if side is not None for wide, high in [shelf.size(side)])
+    return [wide / high for side in sides if side is not None for wide, high in [shelf.size(side)]]
 
 
 def outline_key(record: Record, shelf: Shelf, size: float) -> dict[str, Any]:

@@ -45,6 +45,7 @@ class Theme:
 
 LARGE_PRINT = Theme(
     fonts=(SANS,), size=18.0, leading=0.75, ink="#000000", soft="#333333", line="#777777", paper="#ffffff",
+    margin_side=8.0,
 )  # fmt: skip
 
 LINEN = Theme(
