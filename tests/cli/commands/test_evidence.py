@@ -31,7 +31,8 @@ def test_as_json(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     by_number = {row["number"]: row for row in rows(out)}
     assert code == 1 and len(by_number) == 25
     row = by_number["TRA-0020"]
-    assert {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction", "contradictions"} == set(row)
+    wanted = {"number", "mark", "earliest", "latest", "edtf", "because", "contradiction", "contradictions", "told_also"}
+    assert wanted == set(row)
     assert (row["earliest"], row["latest"], row["edtf"]) == ("1975-04-07", "1975-07-04", "[1975-04-07..1975-07-04]")
     assert row["because"][0] == {  # type: ignore[index]  # a list of objects
         "words": "TRA-0020 is dated “7/4/75”", "source": "Leida Rourke", "strength": "likely"
@@ -52,6 +53,21 @@ def test_a_contradiction_of_a_life_alone_has_a_row_of_its_own(run, bare) -> None
     assert disputed["born"]["contradictions"] == disputed["died"]["contradictions"] != []
     assert any("1905" in str(claim) for claim in disputed["born"]["contradiction"])  # type: ignore[attr-defined]  # a list
     assert "but see the contradiction below" in run("-c", folder, "evidence", "TRA-0001")[1]
+
+
+def test_one_wrong_date_is_one_contradiction_with_what_else_tells_of_it(run, bare) -> None:  # type: ignore[no-untyped-def]
+    folder = bare(1)
+    assert run("-c", folder, "tell", "TRA-0001", "date", "1890")[0] == 0
+    for name, born in (("Ants Saar", "1910"), ("Elts Saar", "1912"), ("Mall Saar", "1914")):
+        assert run("-c", folder, "tell", "TRA-0001", "person", name)[0] == 0
+        assert run("-c", folder, "people", "tell", name, "born", born)[0] == 0
+    out = run("-c", folder, "evidence", "TRA-0001")[1]
+    assert "1 contradiction:" in out and "(2 other circles tell of the same, also by:" in out
+    (row,) = rows(run("-c", folder, "evidence", "--json", "TRA-0001")[1])
+    assert len(row["contradictions"]) == 1 and row["told_also"] == [2]  # type: ignore[arg-type]  # a list
+    assert run("-c", folder, "tell", "TRA-0001", "person", "Juta Saar")[0] == 0
+    assert run("-c", folder, "people", "tell", "Juta Saar", "born", "1916")[0] == 0
+    assert "    and more)" in run("-c", folder, "evidence", "TRA-0001")[1]
 
 
 def test_beside_the_record_of_an_item_without_a_date(run, demo: Path) -> None:  # type: ignore[no-untyped-def]

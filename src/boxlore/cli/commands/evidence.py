@@ -1,6 +1,6 @@
 """`boxlore evidence`: what can be worked out of everything told, why, what cannot be all so, and what to ask next."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from typing import Any
 
@@ -9,10 +9,11 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.evidence.asking import Question
-from boxlore.core.evidence.claims import Claim
+from boxlore.core.evidence.claims import Claim, of_birth, of_death, of_item
+from boxlore.core.evidence.disagreements import Disagreement, disagreements
 from boxlore.core.evidence.even_years import first_day, last_day
 from boxlore.core.evidence.proposals import Proposal
-from boxlore.core.evidence.working_out import Circle
+from boxlore.core.evidence.working_out import days_of
 from boxlore.core.findings import several
 from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import open_collection
@@ -46,28 +47,36 @@ def evidence(ctx: click.Context, /, items: tuple[str, ...], on_day: date | None,
             questions = to_ask_next(collection, found, chosen["teller"], chosen["minutes"])
             _ask(questions, as_json=chosen["as_json"])
             return
-    circles = _items(found, wanted, chosen)
+    everything = disagreements(found.worked.circles)
+    by_day: dict[str, list[Disagreement]] = {}
+    for each in everything:
+        for day in {day for claim in each.circle.claims for day in days_of(claim)}:
+            by_day.setdefault(day, []).append(each)
+    met = _items(found, by_day, wanted, chosen)
     if chosen["everything"] and not wanted:
-        _lives(found, chosen)
+        met |= _lives(found, by_day, chosen)
         if chosen["as_json"]:
-            _of_no_item(found, circles)
-        circles = list(found.worked.circles)
-    if circles and not chosen["as_json"]:
-        output.say(f"{several(len(circles), 'contradiction')}:")
-        for circle in circles:
-            _circle(circle, "  ")
-    ctx.exit(1 if circles else 0)
+            _of_no_item(each for each in everything if id(each) not in met)
+        met = {id(each): each for each in everything}
+    if met and not chosen["as_json"]:
+        output.say(f"{several(len(met), 'contradiction')}:")
+        for each in met.values():
+            _disagreement(each, "  ")
+    ctx.exit(1 if met else 0)
 
 
-def _items(found: Evidence, wanted: set[str], chosen: dict[str, Any]) -> list[Circle]:
+Met = dict[int, Disagreement]
+
+
+def _items(found: Evidence, by_day: dict[str, list[Disagreement]], wanted: set[str], chosen: dict[str, Any]) -> Met:
     """Write a line or a paragraph for each item; the contradictions in what was written, each once."""
-    circles: dict[int, Circle] = {}
+    met: Met = {}
     count = 0
     for record in found.records:
         if wanted and record.id not in wanted:
             continue
-        worked = found.of_item(record.id)
-        circles |= {id(circle): circle for circle in worked.circles}
+        worked, of_it = found.of_item(record.id), by_day.get(of_item(record.id), [])
+        met |= {id(each): each for each in of_it}
         if not (wanted or chosen["everything"] or chosen["as_json"]) and (
             not worked.edtf or worked.is_told(record.edtf)
         ):
@@ -75,45 +84,48 @@ def _items(found: Evidence, wanted: set[str], chosen: dict[str, Any]) -> list[Ci
         count += bool(worked.edtf)
         mark = record.mark.short if record.mark else ""
         if chosen["as_json"]:
-            output.row({"number": record.number, "mark": mark or None, **_json(worked)})
+            output.row({"number": record.number, "mark": mark or None, **_json(worked, of_it)})
         else:
-            _lines(" · ".join(filter(None, (record.number, mark, record.date_display))), worked, why=chosen["why"])
+            head = " · ".join(filter(None, (record.number, mark, record.date_display)))
+            _lines(head, worked, of_it, why=chosen["why"])
     if not chosen["as_json"]:
         talk.say(f"{several(count, 'item')} with something worked out." if count else "Nothing more can be worked out.")
-    return list(circles.values())
+    return met
 
 
-def _lives(found: Evidence, chosen: dict[str, Any]) -> None:
+def _lives(found: Evidence, by_day: dict[str, list[Disagreement]], chosen: dict[str, Any]) -> Met:
+    met: Met = {}
     for person in found.people.values():
-        for word, told, worked in (
-            ("born", person.born, found.of_birth(person.id)),
-            ("died", person.died, found.of_death(person.id)),
+        for word, told, worked, day in (
+            ("born", person.born, found.of_birth(person.id), of_birth(person.id)),
+            ("died", person.died, found.of_death(person.id), of_death(person.id)),
         ):
+            of_it = by_day.get(day, [])
             is_plain = told is not None or (worked.years is None and not chosen["as_json"])
-            if worked.circles or (worked.edtf and not is_plain):
+            if of_it or (worked.edtf and not is_plain):
+                met |= {id(each): each for each in of_it}
                 if chosen["as_json"]:
-                    output.row({"person": person.name, "fact": word, **_json(worked)})
+                    output.row({"person": person.name, "fact": word, **_json(worked, of_it)})
                 else:
-                    _lines(f"{person.name}, {word}", worked, why=chosen["why"])
+                    _lines(f"{person.name}, {word}", worked, of_it, why=chosen["why"])
+    return met
 
 
-def _of_no_item(found: Evidence, of_items: list[Circle]) -> None:
+def _of_no_item(left: Iterable[Disagreement]) -> None:
     """A row for each contradiction that stands in the row of no item and no life."""
-    of_lives = [each for ident in found.people for of in (found.of_birth, found.of_death) for each in of(ident).circles]
-    of_items = [*of_items, *of_lives]
-    for circle in found.worked.circles:
-        if all(circle is not other for other in of_items):
-            output.row({"contradiction": [_claim(claim) for claim in circle.claims]})
+    for each in left:
+        output.row({"contradiction": [_claim(claim) for claim in each.circle.claims]})
 
 
-def _json(worked: Proposal) -> dict[str, object]:
+def _json(worked: Proposal, of_it: Sequence[Disagreement]) -> dict[str, object]:
     return {
         "earliest": _day(first_day, worked.first),
         "latest": _day(last_day, worked.last),
         "edtf": worked.edtf or None,
         "because": [_claim(claim) for claim in worked.because],
-        "contradiction": [_claim(claim) for claim in dict.fromkeys(c for each in worked.circles for c in each.claims)],
-        "contradictions": [[_claim(claim) for claim in circle.claims] for circle in worked.circles],
+        "contradiction": [_claim(one) for one in dict.fromkeys(one for each in of_it for one in each.circle.claims)],
+        "contradictions": [[_claim(claim) for claim in each.circle.claims] for each in of_it],
+        "told_also": [len(each.others) for each in of_it],
     }
 
 
@@ -125,8 +137,8 @@ def _claim(claim: Claim) -> dict[str, str]:
     return {"words": claim.words, "source": claim.source, "strength": str(claim.sure)}
 
 
-def _lines(head: str, worked: Proposal, *, why: bool) -> None:
-    disputed = "  (but see the contradiction below)" if worked.circles else ""
+def _lines(head: str, worked: Proposal, of_it: Sequence[Disagreement], *, why: bool) -> None:
+    disputed = "  (but see the contradiction below)" if of_it else ""
     output.say(output.safe(f"{head}: worked out: {worked.display or 'nothing'}{disputed}"))
     for claim in worked.because if why else ():
         output.say(f"    because {_said(claim)}")
@@ -136,10 +148,20 @@ def _said(claim: Claim) -> str:
     return output.safe(f"{claim.words}  [{claim.source}; {claim.sure}]")
 
 
-def _circle(circle: Circle, indent: str) -> None:
+MOST_BESIDES = 4
+"""So many more claims are written of what tells of the same."""
+
+
+def _disagreement(each: Disagreement, indent: str) -> None:
     output.say(f"{indent}These cannot all be so; which of them is not?")
-    for claim in circle.claims:
+    for claim in each.circle.claims:
         output.say(f"{indent}  {_said(claim)}")
+    if each.others:
+        others = "another circle tells" if len(each.others) == 1 else f"{len(each.others)} other circles tell"
+        output.say(f"{indent}  ({others} of the same, also by:")
+        for claim in each.besides[:MOST_BESIDES]:
+            output.say(f"{indent}    {_said(claim)}")
+        output.say(f"{indent}  )" if len(each.besides) <= MOST_BESIDES else f"{indent}    and more)")
 
 
 def _ask(questions: Sequence[Question], *, as_json: bool) -> None:

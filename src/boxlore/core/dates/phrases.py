@@ -82,7 +82,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         known.narrator, known.pictured, known.this_year, known.first_year, known.deaths, settings.language,
         eldest=known.eldest,
     )  # fmt: skip
-    own = _own(known) if known.births or known.events else None
+    own = _own(known, context.text) if known.births or known.events else None
     lexed: dict[str, list[Token]] = {}
     outcome = understood(context.text, context, own, lexed)
     if outcome is not None and outcome.edtf is not None and not outcome.ask:
@@ -161,7 +161,7 @@ def _of_what_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     for name, edtf in known.perhaps[words]:
         events = MappingProxyType({**known.events, words: edtf})
         leaning = replace(context, events=events, perhaps=True)
-        own = _own(replace(known, events=events))
+        own = _own(replace(known, events=events), context.text)
         outcome = understood(context.text, leaning, own)
         outcome = _as_whole(outcome, leaning, own, {}) if outcome else None
         if outcome is not None and (outcome.edtf or not offered):
@@ -189,7 +189,9 @@ def _of_whom_may_be_meant(context: DateContext, known: KnownDates, offered: tupl
     """`Zosia, 3 latka`: the date by the one who may be called so, and the question whether that is who is meant; None
     where dates are `offered` without it and none is read by it."""
     births = MappingProxyType({**known.births, **{form: birth for form, (_, birth) in known.likely.items()}})
-    outcome = understood(context.text, replace(context, births=births), _own(replace(known, births=births)))
+    outcome = understood(
+        context.text, replace(context, births=births), _own(replace(known, births=births), context.text)
+    )
     if outcome is None or not (outcome.edtf or (outcome.alternatives and not offered)):
         return None
     who = " and ".join(dict.fromkeys(name for name, _ in known.likely.values()))
@@ -205,16 +207,18 @@ def _holds(told: list[str], words: list[str]) -> bool:
     return any(told[at : at + len(words)] == words for at in range(len(told) - len(words) + 1))
 
 
-def _own(known: KnownDates) -> Node:
-    """The trie of the family's names: people with their births, events with their dates."""
+def _own(known: KnownDates, text: str) -> Node:
+    """The trie of the family's names: people with their births, events with their dates; a word that folds to more
+    letters stands as the text has it (“großen”, which the lexer leaves as it is)."""
     root = Node()
+    spelled = {piece.casefold(): piece.lower() for piece in PIECE.findall(text)} if "ß" in text else {}
     for kind, dates in (("person", known.births), ("event", known.events)):
         for name, edtf in dates.items():
             bare = _plain(name).removeprefix("the ")
             for form in (bare, f"the {bare}") if kind == "event" else (bare, f"{bare}s"):  # “Katis Geburtstag”
                 node = root
                 for piece in PIECE.findall(form):
-                    node = node.following.setdefault(piece, Node())
+                    node = node.following.setdefault(spelled.get(piece, piece), Node())
                 died = known.deaths.get(name, "")
                 node.senses = (Sense(kind, Life(edtf, died) if kind == "person" else edtf),)
     return root

@@ -44,7 +44,7 @@ _AGED = re.compile(
 
 def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leaning: Leaning) -> Iterator[Claim]:
     read: set[tuple[str, int]] = set()
-    for sentence in sentences:
+    for sentence in (part for whole in sentences for part in _one_by_one(whole, leaning, who_is_shown(record))):
         if _AGED.search(sentence.words):
             for claim, lean in _of_sentence(record, sentence, leaning):
                 read.add((sentence.view.statement, lean.years))
@@ -59,6 +59,30 @@ def clues(record: Record, sentences: Sequence[Sentence], people: Registry, leani
         yield replace(told(view, words), sure=sure, limits=limits)
 
 
+_LISTED = re.compile(r", (?:and |und |ja |et |y )?| (?:and|und|ja|et|y|e|og|och) ")
+_EACH = re.compile(
+    r"(?P<who>[^\W\d_][\w'’ -]*?)(?P<verb> (?:was|is|war|oli|avait|looks))?(?: (?:about|only|just))? (?P<age>[\w-]+)"
+)
+
+
+def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> Iterator[Sentence]:
+    """The parts of “David was three, Judy seven and Peter ten”, each with its verb; any other sentence as it is."""
+    parts = [_EACH.fullmatch(part) for part in _LISTED.split(sentence.words)]
+    if len(parts) < 2 or not all(part and _is_somebodys_age(part, leaning, shown) for part in parts):
+        yield sentence
+        return
+    for part in filter(None, parts):
+        yield replace(sentence, words=part[0] if part["verb"] else f"{part['who']} was {part['age']}")
+
+
+def _is_somebodys_age(part: re.Match[str], leaning: Leaning, shown: Sequence[str]) -> bool:
+    named = leaning.named(part["who"], pieces(part["who"]), "")
+    return not named.keys().isdisjoint(shown) and any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
+
+
+_COUNT = frozenset(("day",))
+
+
 def _limits(record: Record, birth: str, years: int, *, is_about: bool) -> tuple[Limit, ...]:
     slack = next(most for oldest, most in SLACK if years <= oldest) if is_about else 1
     return years_after(of_item(record.id), birth, max(years - slack, 0), years + 1 + slack)
@@ -70,9 +94,11 @@ def _of_sentence(record: Record, sentence: Sentence, leaning: Leaning) -> Iterat
     beside = shown if sentence.is_first else ("", *shown)
     head = next(iter(pieces(sentence.words)), "")
     is_of_somebody = bool(own_relation(head)) or any(ident in shown for ident in leaning.named(head, pieces(head), ""))
+    is_of_the_only_one = len(shown) == 1 and bool(_SHE.match(sentence.words))
     if _COMPARED.search(sentence.words):
         return
-    for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_of_somebody)):
+    is_told = is_of_somebody or is_of_the_only_one
+    for words in filter(leaning.may_be_an_age, as_the_reader_has_it(sentence.words, is_of_somebody=is_told)):
         for lean in leaning.of(words, narrator=teller, shown=sentence.of or beside):
             if not may_be(leaning.person(lean.person), words) or not _is_of_one_alone(words, lean, leaning):
                 continue
@@ -176,13 +202,16 @@ _SAYS = re.compile(
     re.IGNORECASE,
 )
 """Who has said what is told of the picture; what was said without pointing at it may be of any time."""
+_SHE = re.compile(r"(?:she|he|er|sie|elle|il|ta|hon|han|hun|hän)\b", re.IGNORECASE)
 _OF_HERSELF = re.compile(r"^(?:she|he) (?=(?:was|is|looks)\b)", re.IGNORECASE)
+_AGE_ALONE = re.compile(r"(?P<who>[\w'’ ]{1,40}), (?P<age>\d{1,2}|[^\W\d_]+(?:-[^\W\d_]+)?)(?: years old)?\Z")
+"""Somebody, and an age without a verb."""
 _STAGE = re.compile(
     r"\b(?:as|is|was) (?:the|a|an) (?P<stage>baby|infant|toddler|small child|little girl|little boy)\b(?! of\b)",
     re.IGNORECASE,
 )
 """What stands behind such words is not of the age: “the baby in her arms”."""
-_POINTING = re.compile(
+POINTING = re.compile(
     r"\b(?:here|in th(?:is|at|e) (?:one|picture|photo|photograph)|by the look of (?:it|her|him)|i'd say|i would say|"
     r"i should say|that's|that is|this is|when (?:this|it|the (?:picture|photo|photograph)) was taken|at the time|hier|"
     r"auf diesem bild|das bin|siin|sellel pildil|see olen|ici|aquí|qui|det är|det er|dit ben|to ja)\b,?",
@@ -205,6 +234,7 @@ _IS = (
     ),
     (re.compile(r"\b(?:only|just|barely) (?=\w+(?: years old)?(?: here)?$)", re.IGNORECASE), ""),
     (re.compile(r"^([\w'’ ]{1,40}?),? about ([\w-]+)$", re.IGNORECASE), r"\1 was about \2"),
+    (re.compile(r"\b(\d{1,2}) (?:yrs?|y\.o|v|vk|j|J|a)\.?$"), r"\1 years old"),
     (re.compile(r"^me was\b", re.IGNORECASE), "I was"),
     (re.compile(r"^who(?:['’]s| is| was)\b", re.IGNORECASE), "was"),
     (re.compile(r"\bat (\w+ (?:months?|weeks?))(?: old)?$", re.IGNORECASE), r"was \1 old"),
@@ -224,7 +254,7 @@ _ME = re.compile(
 )
 _WITH = re.compile(
     r",? (?:with|mit|koos|avec|con|com|med|met|z)\b(?! (?:about|around)).*\Z|"
-    r", (?:in|on|at|by|and|but|im|auf|am|bei|und|aber|ja|dans|sur|et|en|och|og) (?!\w+\Z).*\Z",
+    r", (?:in|on|at|by|and|but|im|auf|am|bei|und|aber|ja|dans|sur|et|en|och|og|so|also|seega|donc) (?!\w+\Z).*\Z",
     re.IGNORECASE,
 )
 _IN = re.compile(r" (?:(?:in|im) (?:(?!, ).)*|(?:at|on|bei|auf|zu|à) [^A-ZÄÖÜÕŠŽ,]*)(?=, )")
@@ -258,9 +288,11 @@ def _plain_forms(words: str) -> Iterator[str]:
             yield from _plain_forms(_OF_HERSELF.sub(f"{says['who']} ", words))
     if stage := _STAGE.search(words):
         words = f"{words[: stage.start()]}as a {stage['stage']}"
-    shorter = _POINTING.sub(" ", words).strip(" ,")
+    shorter = POINTING.sub(" ", words).strip(" ,")
     for pattern, instead in _IS:
         shorter = pattern.sub(instead, shorter)
     shorter = " ".join(shorter.split()).strip(" ,")
     if shorter and shorter != as_told:
         yield shorter
+    if (alone := _AGE_ALONE.match(shorter)) and any(token.is_any(_COUNT) for token in lex(nfc(alone["age"]))):
+        yield f"{alone['who']} was {alone['age']}"

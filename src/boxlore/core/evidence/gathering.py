@@ -15,6 +15,7 @@ from boxlore.core.evidence import (
     relations,
     states,
     studios,
+    times_told,
     told_dates,
     wedding_pictures,
 )
@@ -80,6 +81,7 @@ def all_clues(
         yield from events.clues(record)
         yield from _occasions(record, leaning)
         yield from wedding_pictures.clues(record, said, leaning)
+        yield from times_told.clues(record, said, leaning)
         yield from relations.clues(record, said, numbered, settings)
         yield from names_then.clues(record, people, born_as, weddings)
         yield from studios.clues(record, years_told, settings)

@@ -8,9 +8,11 @@ at the turn of a year, within it and on either side of the end of a February), t
 what is read lies from what was supposed is the limit between the two days. So the words are never tied to one telling
 of a birth or a wedding: what leans on a wrong one is part of the circle that shows it.
 
-What is read must move with the day that is supposed: words with a date of their own lean on nothing. Where a year is
-told (“the year of the sailing”) the limit is as wide as all days of a year may lie from one of its days; then the date
-by what is told of that day is read too (`Lean.known`), and says whose telling it is.
+What is read must move with the day that is supposed, of which one is some years off: words with a date of their own
+lean on nothing. Where a year, a season or a feast is told (“the year of the sailing”) the limit is as wide as it may
+lie from any day of a year; then the date by what is told of that day is read too (`Lean.known`), and says whose
+telling it is. What is told to be before or after a day lies on that side of it, also where a season is told that
+holds it.
 
 Who is meant must be clear: of several who may be meant by a name, nobody is, unless one of them is in the picture; and
 a day that the words may mean only by a question of the reader is no more than likely.
@@ -26,7 +28,7 @@ from typing import NamedTuple
 from boxlore.core.dates import phrases
 from boxlore.core.dates.against_a_life import core, possible
 from boxlore.core.dates.asked_words import NOT_UNDERSTOOD
-from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.lexer import lex, nfc
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings
@@ -35,12 +37,14 @@ from boxlore.core.evidence.age_words import has_a_word_of_age
 from boxlore.core.evidence.claims import of_birth, of_death, of_event
 from boxlore.core.evidence.even_years import YEAR, days, number_of
 from boxlore.core.evidence.weddings import Weddings, day_of
-from boxlore.core.people.life_event_words import ALONE, bare
+from boxlore.core.people.life_event_words import ALONE, bare, called_otherwise
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.events import FamilyEvent, meant_by
 from boxlore.core.records.told_kin import kin_told
 
-SUPPOSED = (Day(1903, 1, 1), Day(1903, 12, 31), Day(1904, 6, 15), Day(1903, 2, 25), Day(1903, 3, 5))
+SUPPOSED = (Day(1903, 1, 1), Day(1903, 12, 31), Day(1908, 6, 15), Day(1903, 2, 25), Day(1903, 3, 5))
+_TURNS_OF_MONTHS = tuple(Day(1903, month, day) for month in range(1, 13) for day in (1, month_length(1903, month)))
+"""Days that are supposed too where a season, a feast or a year is told, which is not as far from each day."""
 NOTHING_READ = DateReading("")
 MOST_LETTERS = 160
 """A longer text is not read."""
@@ -105,7 +109,8 @@ class Leaning:
         for event in map(_called_otherwise, happened):
             if event.own and (event.said or event.edtf) and not (event.kind == "marriage" and event.people):
                 self._by_kind.setdefault(event.kind, []).append(event)
-                for piece in {piece[:4] for name in event.names for piece in pieces(name)}:
+                called = {*event.names, *(way for name in event.names for way in called_otherwise(name))}
+                for piece in {piece[:4] for name in called for piece in pieces(name)}:
                     self._events.setdefault(piece, []).append(event)
         self._of_age: dict[str, bool] = {}
         self._kin: dict[tuple[str, str], Mapping[str, Sequence[str]]] = {}
@@ -143,7 +148,7 @@ class Leaning:
         found: list[tuple[_Meant, Lean]] = []
         for meant in self._meant(words, narrator, shown, but):
             lean = self._lean(words, meant, narrator, shown, settings)
-            if lean is not None and not (lean.is_asked and self._may_be_anybodys(words, meant, narrator)):
+            if lean is not None and not (lean.is_asked and self._may_be_anybodys(words, meant, narrator, shown, lean)):
                 found.append((meant, lean))
         for is_asked in (False, True):
             alike = [(meant, lean) for meant, lean in found if lean.is_asked is is_asked]
@@ -153,9 +158,12 @@ class Leaning:
             if alike:
                 return
 
-    def _may_be_anybodys(self, words: str, meant: _Meant, narrator: str) -> bool:
-        """Whether it is a wedding or a funeral of nobody who is named: she in the picture may be a guest there."""
+    def _may_be_anybodys(self, words: str, meant: _Meant, narrator: str, shown: Sequence[str], lean: Lean) -> bool:
+        """Whether it is a wedding or a funeral of nobody who is named: she in the picture may be a guest there. A month
+        after “the wedding” the two alone are no guests."""
         if meant.event.kind not in ("marriage", "death"):
+            return False
+        if len(shown) == 2 and set(meant.event.people) == set(shown) and (lean.least, lean.most) != (0, 0):
             return False
         return not self.named(words, pieces(words), narrator).keys() & set(meant.event.people)
 
@@ -168,7 +176,9 @@ class Leaning:
             named.setdefault(self._people[narrator].id, self._people[narrator])
         if len(shown) == 1 and shown[0] in self._people:
             named.setdefault(self._people[shown[0]].id, self._people[shown[0]])
-        couples: dict[tuple[str, ...], None] = {}
+        couples = {
+            couple: None for ident in shown for couple in self.weddings.couples_of(ident) if {*couple} == {*shown}
+        }
         for person in named.values():
             yield _Meant(of_birth(person.id), _event_of(person, "birth", person.born), person)
             yield _Meant(of_death(person.id), _event_of(person, "death", person.died))
@@ -226,12 +236,15 @@ class Leaning:
         lean = leaning_on(meant.day, read)
         if lean is None:
             return None
-        lean = replace(lean, on_words=told_of(meant.event))
+        lean = _on_its_side(words, replace(lean, on_words=told_of(meant.event)))
         if meant.person:
             lean = _of_age(replace(lean, person=meant.person.id, name=meant.person.name), read)
         if meant.event.edtf and lean.is_of_calendar and not lean.is_about:
             lean = replace(lean, known=_one(read(meant.event.edtf)))
         return lean
+
+    def may_name_an_event(self, words: str) -> bool:
+        return bool(self._of_time_line(words, pieces(words)))
 
     def may_be_an_age(self, words: str) -> bool:
         """Whether there is a word of ages or of a stage of life, without which no birth is leant on."""
@@ -279,10 +292,36 @@ def leaning_on(day: str, read: Callable[[str], DateReading]) -> Lean | None:
         texts.append((supposed.year, told))
         is_asked = is_asked or bool(reading.ask) or reading.edtf is None
         far.append(_around([_far(supposed, edtf) for edtf in dates]))
-    (least, most), is_of_calendar = _around(far), _is_of_calendar(far)
-    return Lean(on=day, least=least, most=most, is_asked=is_asked, is_of_calendar=is_of_calendar)
+    if not _is_of_calendar(far):
+        least, most = _around(far)
+        return Lean(on=day, least=least, most=most, is_asked=is_asked)
+    has_days = False
+    for supposed in _TURNS_OF_MONTHS:
+        dates = _usable(read(str(supposed)))
+        far += [_far(supposed, edtf) for edtf in dates]
+        has_days = has_days or any(date.day for edtf in dates for part in edtf.parts for date in part if date)
+    least, most = _around(far)
+    slack = days(31) if has_days else 0  # a feast lies within a month: it is nearest to a day that was not supposed
+    return Lean(
+        on=day,
+        least=least - slack if least is not None else None,
+        most=most + slack if most is not None else None,
+        is_asked=is_asked,
+        is_of_calendar=True,
+    )
 
 
+def _on_its_side(words: str, lean: Lean) -> Lean:
+    """The lean with no bound on the other side than the one that is told."""
+    sides = {kind for token in lex(nfc(words)) for kind in token.kinds & _SIDES}
+    if sides == {"after"} and lean.least is not None and (lean.most is None or lean.most >= 0):
+        return replace(lean, least=max(lean.least, 0))
+    if sides == {"before"} and lean.most is not None and (lean.least is None or lean.least <= 0):
+        return replace(lean, most=min(lean.most, 0))
+    return lean
+
+
+_SIDES = frozenset(("before", "after", "not"))
 Far = tuple[int | None, int | None]
 """How far the first and the last day of what is read lie behind the day that was supposed."""
 
@@ -376,13 +415,16 @@ def _one(read: DateReading) -> Edtf | None:
 
 def _far(day: Day, edtf: Edtf) -> Far:
     """What is about so far may lie by a quarter of it further off: by a year at least where years are told, by half a
-    year for “just after”, and by a month elsewhere (common practice, no source). What is after stays after."""
+    year for “just after”, by two months where months are told, and by a month elsewhere (common practice, no source).
+    What is after stays after."""
     supposed = number_of(*day)
     first, last = (number_of(*bound) - supposed if bound else None for bound in core(edtf))
     if possible(edtf) == core(edtf):
         return first, last
-    has_days = all(date.day for part in edtf.parts for date in part if date)
-    slack = (days(183) if edtf.kind == "one" else days(31)) if has_days else YEAR
+    dates = [date for part in edtf.parts for date in part if date]
+    slack = (days(183) if edtf.kind == "one" else days(31)) if all(date.day for date in dates) else YEAR
+    if not any(date.day for date in dates) and all(date.month.isdigit() and int(date.month) <= 12 for date in dates):
+        slack = days(61)
     before = first - max(slack, abs(first) // 4) if first is not None else None
     behind = last + max(slack, abs(last) // 4) if last is not None else None
     if before is not None and first is not None and first >= 0 and last != 0:

@@ -11,6 +11,7 @@ from functools import cache
 from boxlore.core.evidence.claims import Claim, after, of_birth, of_death, of_item, weaker
 from boxlore.core.evidence.leaning import Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.network import Limit
+from boxlore.core.evidence.occasions import MINE
 from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.states_table import MARRIED_FOR, STATES, State
 from boxlore.core.evidence.told_dates import told
@@ -33,7 +34,11 @@ def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leani
             match = pattern.search(words)
             if match is None or _NOT.search(words[: match.start()]):
                 continue
-            person = whose(sentence.words, match.start(), registered)
+            person = whose(sentence.words, match.start(), registered) or _named_before(
+                sentence, match.start(), leaning, registered
+            )
+            if person is None and not match.start() and state.of == "wedding" and len(registered) == 2:
+                person = registered[0] if registered[1].id in registered[0].spouses else None
             if state.of == "others":
                 parents = {parent for person in registered for parent in person.parents}
                 person = next((person for person in registered if person.id in parents), None)
@@ -49,6 +54,17 @@ def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leani
                 yield from _married_for(record, sentence.view, sentence.words[: match.start()], instead.format(
                     count=match["count"], name="{name}"), people, leaning)  # fmt: skip
                 break
+
+
+def _named_before(sentence: Sentence, at: int, leaning: Leaning, registered: Iterable[Person]) -> Person | None:
+    """Whoever is in the picture whose name or word of kin is all that stands before (“Dad's last Christmas”)."""
+    before = sentence.words[:at]
+    teller = teller_of(sentence.view)
+    named = leaning.named(before, pieces(before), teller)
+    meant = [person for person in registered if person.id in named]
+    known = {piece for phrase in leaning.kin_told(before, teller) for piece in pieces(phrase)} | pieces_of_names(meant)
+    told_before = set(re.findall(r"[^\W\d_]{2,}", before.casefold()))
+    return meant[0] if len(meant) == 1 and told_before <= known | MINE else None
 
 
 def _married_for(
@@ -97,7 +113,7 @@ _OF_A_COUPLE = frozenset("and und ja y et the they both couple my parents had ha
 
 @cache
 def _patterns() -> tuple[tuple[re.Pattern[str], State], ...]:
-    return tuple((re.compile(rf"(?<!\w)(?:{state.ways})(?!\w)"), state) for state in STATES)
+    return tuple((re.compile(rf"(?<!\w)(?:{fold(state.ways)})(?!\w)"), state) for state in STATES)
 
 
 @cache
@@ -107,4 +123,4 @@ def _married() -> tuple[tuple[re.Pattern[str], str], ...]:
 
 @cache
 def _any() -> re.Pattern[str]:
-    return re.compile("|".join((*(state.ways for state in STATES), "married", "verheiratet", "abielus")))
+    return re.compile("|".join((*(fold(state.ways) for state in STATES), "married", "verheiratet", "abielus")))

@@ -33,10 +33,14 @@ STATES: tuple[State, ...] = (
           "widowed", 0, None),
     State("not yet married|wasn't married yet|was not married yet|still single|still unmarried|before (?:she|he) was married|noch ledig|"
           "noch nicht verheiratet|veel vallaline|polnud veel abielus", "wedding", None, 0),
-    State("newly married|newlywed|newly wed|just married|frisch verheiratet|värskelt abiellunud|jeunes mariés|recién casad[oa]s?",
+    State("newly married|newlyweds?|newly wed|just married|frisch verheiratet|värskelt abiellunud|jeunes mariés|recién casad[oa]s?|"
+          "nygifta?|sposi novelli|recem-casad[oa]s?|pas getrouwd|vastanaineet|новобрачные|nowożency|novomanzele",
           "wedding", 0, 3 * YEAR),
     State("died within the year|died within a year|died within months|died soon after|died shortly after|died a few months later|"
           "died the same year|died not long after|starb kurz darauf|suri varsti pärast|suri samal aastal", "death", -2 * YEAR, 0),
+    State(r"(?:(?<=['’]s )|(?:his|her) )(?:very )?last (?:christmas|birthday|easter|summer|winter|spring|autumn)(?! (?:before|in|at|on|of)(?!\w))|"
+          "(?:sein|ihr)(?:e|en|em)? letzter? (?:weihnachten|geburtstag|sommer|winter)|(?:tema|oma) (?:viimased jõulud|viimane (?:suvi|talv|sünnipäev))|"
+          "son dernier (?:noël|été|hiver|anniversaire)", "death", -YEAR, 0),
     State("only (?:the )?one child|only the one|before the others were born|only had the one|noch das einzige kind|ainult üks laps",
           "others", None, 0),
 )  # fmt: skip

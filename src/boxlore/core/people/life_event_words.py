@@ -4,7 +4,7 @@ The words are ours, from what is said in each language (common practice, no sour
 """
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
 
 KINDS: Mapping[str, tuple[str, ...]] = {
     "birth": ("birth", "born"),
@@ -31,6 +31,7 @@ _BIRTH = (
     "narodil se {}|narodila se {}|{} született|{} megszületett|{} születése"
 )
 _DEATH = (
+    "{} was killed|{} drowned|"
     "{} died|{} passed away|death of {}|{}'s death|{} starb|{}s tod|tod von {}|mort de {}|{} est mort|"
     "{} est morte|muerte de {}|{} murió|morte di {}|{} è morto|{} è morta|morte de {}|{} morreu|dood van {}|"
     "{} overleed|{}s død|{} døde|{}s död|{} dog|{} kuoli|{} suri|{} surm|{} surma|{} surmas|{} kuolema|"
@@ -88,6 +89,14 @@ _FUNERAL = (
     "funerale di {}|enterro de {}|begrafenis van {}|{}s begravelse|{}s begravning|{} matus|{} matused|{} hautajaiset|"
     "похороны {}|pogrzeb {}|pohřeb {}"
 )
+PERHAPS: Mapping[str, tuple[str, ...]] = {
+    "death": tuple(
+        "{} fell|{} was lost|{} fiel|{} gefallen ist|{} gefallen war|{} langes|{} hukkus|{} kaatui|{} stupade|{} faldt|"
+        "{} falt|{} est tombé|{} cayó|{} cadde|{} sneuvelde|{} погиб|{} poległ|{} padl|{} krito|{} elesett".split("|")
+    )
+}
+"""Kind -> phrases that may mean such an event of somebody, and something else too: it is asked."""
+
 WAYS: Mapping[str, tuple[str, ...]] = {
     "birth": tuple(_BIRTH.split("|")),
     "death": tuple(_DEATH.split("|")),
@@ -163,7 +172,7 @@ ALONE: Mapping[str, tuple[str, ...]] = {
 _ALIKE = tuple(
     frozenset(words.split("|"))
     for words in (
-        "fire|blaze|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|"
+        "fire|blaze|burned|burnt|põles|abbrannte|niederbrannte|brûla|brûlé|ardió|bruciò|brand|feuer|incendie|incendio|incêndio|branden|brannen|tulipalo|tulipalon|tulipaloa|tulekahju|"
         "põleng|"
         "põlengu|пожар|пожара|пожаром|pożar|pożaru|pożarem|pożarze|пожаре|пожару|požáře|tulipalossa|tulekahjus|tulekahjuks|ugunsgrēkam|gaisrą|gaisre|tűz|tűzvész|ugunsgrēks|ugunsgrēka|ugunsgrēku|gaisras|gaisro|požár|"
         "požáru|"
@@ -188,6 +197,22 @@ def called_otherwise(name: str) -> frozenset[str]:
     """The words that may mean what an event's name tells in another word or language."""
     words = set(re.findall(r"\w+", name.casefold()))
     return frozenset().union(*(alike for alike in _ALIKE if alike & words))
+
+
+_BURNED = tuple(
+    "{} burned|{} burned down|{} burnt|{} burnt down|{} burned to the ground|{} caught fire|{} maha põles|"
+    "{} põles maha|{} põles|{} abbrannte|{} brannte|{} niederbrannte|{} abgebrannt ist|{} abgebrannt war|{} brûla|"
+    "{} a brûlé|{} se quemó|{} ardió|{} bruciò|{} queimou|{} ardeu|{} afbrandde|{} brændte|{} brant|{} brann|"
+    "{} brann ner|{} paloi|{} сгорел|{} сгорела|сгорел {}|сгорела {}|{} spłonął|{} spłonęła|{} nodega|{} sudegė|"
+    "{} shořel|{} leégett".split("|")
+)
+
+
+def burned(name: str, pieces: Set[str]) -> Iterator[str]:
+    """The clauses by which somebody may tell of a fire, with each word that is told for what burned."""
+    if _ALIKE[0] & set(re.findall(r"\w+", name.casefold())):
+        told = {piece for piece in pieces if len(piece) > _SHORTEST_VERB}
+        yield from (way.format(piece) for way in _BURNED for piece in told)
 
 
 _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())

@@ -7,6 +7,7 @@ that says less than the event's name (“the move”), is never read alone: it i
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
+from itertools import product
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -19,10 +20,12 @@ from boxlore.core.people.life_event_words import (
     INFLECTED,
     OF_NAMES,
     OWN,
+    PERHAPS,
     WAYS,
     WHITHER,
     as_clause,
     bare,
+    burned,
     called_otherwise,
     kind_of,
     shorter,
@@ -125,6 +128,7 @@ def meant_by(
         _add(sure, own, pieces, event.edtf, event.name)
         _add(loose, _hints(event, people, pieces), pieces, event.edtf, event.name)
         _add(loose, _in_genitive(event, people, told, alike=True), pieces, event.edtf, event.name)
+        _add(loose, _perhaps(event, people, told), pieces, event.edtf, event.name)
         if perhaps_kin:
             _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
         for after in followed(_happened(event, people, narrator, told), words):
@@ -243,6 +247,12 @@ _BEFORE_OURS = frozenset(("il", "le", "la"))
 _OURS = frozenset[str]().union(*FORMS_OF_OURS)
 
 
+def _perhaps(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> Iterator[str]:
+    """The phrases that may mean this event, or something else that somebody did (“when Arthur fell”)."""
+    if ways := _ways_told(PERHAPS.get(event.kind, ()), told.all):
+        yield from (way.format(name) for name in _joined(_called(event, people, told)) for way in ways)
+
+
 def _in_genitive(event: FamilyEvent, people: Mapping[str, Person], told: _Told, *, alike: bool) -> Iterator[str]:
     """The phrases that mean an event in languages that inflect names: “svatba Margaret”; or those whose name is only
     `alike`, as an inflected one is (“svatba Grety”) and another name may be (“Maria surm”, and Mari's)."""
@@ -322,6 +332,24 @@ def _in_another_form(name: str, pieces: frozenset[str]) -> Iterator[str]:
     yield from (piece for piece in pieces if piece.startswith(stem) and abs(len(piece) - len(name)) <= _ENDING + 1)
 
 
+def _inflected(name: str, pieces: frozenset[str]) -> Iterator[str]:
+    """`großen brand` for `der große Brand`: each word of a name in the form that is told."""
+    words = [word for word in _pieces(bare(name)) if word not in _SMALL_WORDS]
+    if len(words) > 1:
+        forms = [[piece for piece in sorted(pieces) if _is_a_form(word, piece)][:2] for word in words]
+        yield from map(" ".join, product(*forms))
+
+
+def _is_a_form(word: str, piece: str) -> bool:
+    stem = word[: max(len(word) - 1, _LONG_ENOUGH)]
+    return piece.startswith(stem) and len(piece) - len(word) <= _ENDING
+
+
+_SMALL_WORDS = frozenset(
+    "the a an der die das den dem des ein eine le la les l un une il lo gli i el los las o os as det den en et".split()
+)
+
+
 _LONG_NAME, _ENDING = 5, 2
 """An event's name of so many letters has other forms; so many letters at its end may be another ending."""
 
@@ -354,7 +382,9 @@ def _hints(event: FamilyEvent, people: Mapping[str, Person], pieces: frozenset[s
             yield from as_clause(name)
             yield _without_owner(name, people)
             yield from called_otherwise(name)
+            yield from _ways_told(burned(name, pieces), pieces)
             yield from _in_another_form(bare(name), pieces)
+            yield from _inflected(name, pieces)
     if event.told_kind == "marriage":
         yield from _ways_told(OWN["marriage"], pieces)  # “the year we were married”, by whoever tells it
     alone = ALONE.get(event.told_kind, ())

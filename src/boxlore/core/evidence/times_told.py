@@ -1,0 +1,145 @@
+"""Clues of when a picture was taken that are told in a story or a note by another day: “before the house burned”.
+
+A story tells of much that the picture does not show, so only a sentence counts that says of its picture when it was,
+and nothing else: the reader of dates reads all of it (`leaning`), but who is in the picture, who stands before the
+time, and what is added behind a comma. Of a sentence that is not the first one must see that it is of the picture
+(“taken”, “here”). “He” and “her” are the one in the picture who may be meant. All of it is likely at most.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import islice
+
+from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.evidence.ages import POINTING
+from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
+from boxlore.core.evidence.events import BESIDE
+from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
+from boxlore.core.evidence.occasions import of_lean
+from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
+from boxlore.core.evidence.told_dates import has_a_year, told
+from boxlore.core.evidence.turns_told_table import JUST, OF_HERS, PRONOUNS, SO, UNDECIDED
+from boxlore.core.findings import one_line
+from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Sure
+
+FIELDS = ("story", "note", "inscription")
+A_WEEK = 7
+"""Days either side of a feast that somebody remembers by what happened before it."""
+MOST_WAYS = 16
+"""So many ways to take a sentence are read at most."""
+_SIDES = frozenset(("before", "after"))
+_TIMES = _SIDES | {"when"}
+_BEGINS = _TIMES | frozenset("noise doubt about unit season feast ordinal day few last weekday fraction from".split())
+_TAKEN = re.compile(
+    rf"{POINTING.pattern}|\b(?:taken|picture|photo\w*|snap\w*|shot|aufgenommen|aufnahme|bild|foto\w*|pilt|pildi\w*|tehtud|prise?|"
+    r"photographie|cliché|tomada|tirada|scattata|tagen|taget|tatt|genomen|otettu|kuva|снят\w?|сделан\w?|zrobione)\b",
+    re.IGNORECASE,
+)
+"""That a sentence is of its picture."""
+
+
+def clues(record: Record, sentences: Sequence[Sentence], leaning: Leaning) -> Iterator[Claim]:
+    shown = who_is_shown(record)
+    for sentence in sentences:
+        is_told_of_it = sentence.is_first or _TAKEN.search(sentence.words)
+        if sentence.view.field not in FIELDS or not is_told_of_it or has_a_year(sentence.words):
+            continue
+        if (lean := _lean(sentence, shown, leaning)) is not None:
+            claim = told(sentence.view, f"{record.number}: “{one_line(sentence.words)}”")
+            claim = replace(claim, sure=weaker(claim.sure, Sure.LIKELY))
+            yield from of_lean(claim, of_item(record.id), _as_remembered(lean))
+            if lean.known is not None:
+                known = replace(claim, words=f"{claim.words} ({lean.on_words})")
+                yield dated(known, of_item(record.id), lean.known, beside=A_WEEK)
+
+
+def _as_remembered(lean: Lean) -> Lean:
+    """How far it lies by memory: a month more either side (`events.BESIDE`), never beyond the day that it leans on."""
+    least, most = lean.least, lean.most
+    is_after = least is not None and least >= 0 and most != 0
+    is_before = most is not None and most <= 0 and least != 0
+    if least is not None:
+        least = max(least - BESIDE, 0) if is_after else least - BESIDE
+    if most is not None:
+        most = min(most + BESIDE, 0) if is_before else most + BESIDE
+    return replace(lean, least=least, most=most, known=None)
+
+
+def _lean(sentence: Sentence, shown: Sequence[str], leaning: Leaning) -> Lean | None:
+    """The day that a sentence leans on, and how."""
+    teller = teller_of(sentence.view)
+    for words in islice(_ways(sentence.words, shown, leaning), MOST_WAYS):
+        kinds = [token.kinds for token in lex(nfc(words))]
+        if not kinds or _BEGINS.isdisjoint(kinds[0]):
+            continue
+        has_a_side = any(kind & _SIDES for kind in kinds)
+        if not any(kind & _TIMES for kind in kinds) and not leaning.may_name_an_event(words):
+            continue
+        for lean in leaning.of(words, narrator=teller, shown=shown):
+            is_an_age = bool(lean.person) and not has_a_side  # `ages` has it
+            if not is_an_age and (lean.least, lean.most) != (None, None):
+                return lean
+    return None
+
+
+def _ways(words: str, shown: Sequence[str], leaning: Leaning) -> Iterator[str]:
+    """The words, and less of them: without who is there, and what is added; each as told and as the reader has it."""
+    head, rest = _without_who(words, shown, leaning)
+    named = leaning.named(head, pieces(head), "")
+    persons = [person for ident in shown if (person := leaning.person(ident)) is not None]
+    meant = [person for person in persons if person.id in named] or persons
+    behind = [part[led.end() :] for part in words.split(", ")[1:] if (led := SO.search(part))]
+    first, *others = words.split(", ")
+    if _TAKEN.search(first):
+        behind += others  # “the first picture at the new house, just after we left the croft”
+    for said in dict.fromkeys((words, rest, *behind)):
+        for told_so in _with_less(said):
+            yield from dict.fromkeys(_as_the_reader_has_it(told_so, meant, head.strip(" ,")))
+
+
+def _without_who(words: str, shown: Sequence[str], leaning: Leaning) -> tuple[str, str]:
+    """Who is in the picture, where words begin with that, and the rest."""
+    persons = [person for ident in shown if (person := leaning.person(ident)) is not None]
+    names = pieces_of_names(persons)
+    ends = 0
+    for match in _WORD.finditer(words):
+        told_here = match[0].casefold()
+        if told_here not in names and told_here not in _JOINED and not own_relation(told_here):
+            break
+        ends = match.end()
+    return words[:ends], words[ends:].lstrip(" ,:–—-")
+
+
+_WORD = re.compile(r"[^\W\d_]+(?:['’-][^\W\d_]+)*|&")
+_JOINED = frozenset("and und ja et y e en och og i и & me us ich wir mich uns mina meie moi nous".split())
+_ADDED = re.compile(r",\s|\s[–—-]\s|\s\(")
+
+
+def _with_less(words: str) -> Iterator[str]:
+    """The words, and without what is added behind each comma, the last first; not where it leaves open which it was."""
+    yield words
+    for match in reversed([*_ADDED.finditer(words)]):
+        if UNDECIDED.search(words[match.end() :]):
+            return
+        yield words[: match.start()]
+
+
+def _as_the_reader_has_it(words: str, meant: Sequence[Person], called: str) -> Iterator[str]:
+    """The words as told, and with the name for “he” and “her”."""
+    yield words
+    for pattern, instead in JUST:
+        if pattern.search(words):
+            yield pattern.sub(instead, words)
+    for sex, pronoun in PRONOUNS.items():
+        persons = [person for person in meant if not sex or person.sex in (sex, "", "unknown")]
+        if len(persons) == 1 and pronoun.search(words):
+            for name in dict.fromkeys((called or persons[0].name.split()[0], persons[0].name)):
+                yield pronoun.sub(name, words)
+    if len(meant) == 1:
+        for pattern, instead in OF_HERS:
+            if pattern.search(words):
+                yield pattern.sub(instead.format(who=meant[0].name), words)

@@ -1,0 +1,52 @@
+"""How the turns of a life are told of somebody who is in a picture without the name being said again: “before he died”,
+“after her wedding”, “we had just moved”. The words are ours, from what is said in each language (common practice, no
+source)."""
+
+import re
+
+_FLAGS = re.IGNORECASE
+
+PRONOUNS = {
+    "male": re.compile(r"\b(?:he|er|il|él|lui|hij|han|он|ele)\b", _FLAGS),
+    "female": re.compile(r"\b(?:she|sie|elle|ella|lei|zij|hon|hun|она|ela)\b", _FLAGS),
+    "": re.compile(r"\b(?:ta|tema|hän)\b", _FLAGS),
+}
+"""Words for one man, one woman, or either, who was named before."""
+
+OF_HERS: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(r"\b(?:her|his) (?=(?:death|wedding|marriage|funeral|birth)\b)", _FLAGS), "{who}'s "),
+    (re.compile(r"\b(?:dying|her dying|his dying)$", _FLAGS), "{who} died"),
+    (re.compile(r"\b(?:marrying|getting married)$", _FLAGS), "{who} married"),
+    (re.compile(r"\b(?:seinem|ihrem) tod\w?\b", _FLAGS), "dem Tod von {who}"),
+    (re.compile(r"\b(?:seiner|ihrer) hochzeit\b", _FLAGS), "der Hochzeit von {who}"),
+    (re.compile(r"\b(?:sa mort|son décès)\b|(?<=avant )de mourir\b", _FLAGS), "la mort de {who}"),
+    (re.compile(r"\bson mariage\b|(?<=avant )de se marier\b", _FLAGS), "le mariage de {who}"),
+    (re.compile(r"(?<=antes de )morir(?:se)?\b|(?<=de )su muerte\b", _FLAGS), "la muerte de {who}"),
+    (re.compile(r"(?<=antes de )casarse\b|(?<=de )su boda\b", _FLAGS), "la boda de {who}"),
+    (re.compile(r"(?<=prima )di morire\b|\bdella sua morte\b", _FLAGS), "della morte di {who}"),
+    (re.compile(r"(?<=antes de )morrer\b", _FLAGS), "a morte de {who}"),
+    (re.compile(r"(?:\b(?:tema|oma) )(?=(?:surma|sündi|pulmi)\b)", _FLAGS), "{who} "),
+    (re.compile(r"(?<=\benne )(?=surma\b)", _FLAGS), "{who} "),
+    (re.compile(r"\b(?:hans|hennes|hendes) (?=(?:död|død)\b)", _FLAGS), "{who}s "),
+    (re.compile(r"\b(?:zijn|haar) dood\b", _FLAGS), "de dood van {who}"),
+)
+"""A turn of the life of whoever is meant by “her”, and the same with the name for `{who}`."""
+
+JUST: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(r"^(?:then )?(.+?) (?:had|have|has|['’]d|['’]ve) (?:only )?just (?=\w)", _FLAGS), r"just after \1 "),
+    (re.compile(r"^(?:damals |da )?(?:waren|hatten|war|hatte) (wir|ich|er|sie) (?:gerade|eben) (.+)$", _FLAGS), r"kurz nachdem \1 \2 waren"),
+    (re.compile(r"^(wir) (?:waren|hatten) (?:damals )?(?:gerade|eben) (.+)$", _FLAGS), r"kurz nachdem \1 \2 waren"),
+    (re.compile(r"^(?:siis )?(?:(?:me|nad|ta) )?(?:olime|olid|oli) (?:just|äsja) (.+)nud$", _FLAGS), r"varsti pärast \1mist"),
+    (re.compile(r"^(?:acabábamos|acababan|acababa) de (?=\w)", _FLAGS), "poco después de "),
+)  # fmt: skip
+"""How it is told that something has just happened, and the same as a time after it."""
+
+UNDECIDED = re.compile(r"^(?:or|oder|või|ou|o|of|eller|tai|или|albo|lub)\b", _FLAGS)
+"""How a tail begins that leaves open which it was."""
+
+SO = re.compile(
+    r"^(?:so|and so|thus|therefore|hence|that makes it|also|folglich|seega|järelikult|donc|alors|así que|quindi|"
+    r"portanto|dus|så|joten|значит|więc)\s+",
+    _FLAGS,
+)
+"""How a part of a sentence begins that says what follows from the rest."""

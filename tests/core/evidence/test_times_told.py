@@ -1,0 +1,128 @@
+"""When a picture was taken, told in a story by another day: what a careful person would conclude of each, by hand.
+
+Ivy was born on 3 May 1900 and married Tom on 10 August 1922; Ned was born on 9 June 1925, Joan on 1 March 1928; Emma
+died on 4 January 1930; they sailed in 1936 and moved to Elm Row in 1938. What is told in months may be two months off,
+in years a year; by memory a month more either side, and never beyond the day that is leant on (common practice, no
+source).
+"""
+
+from dataclasses import replace
+
+from tests.core.evidence.family import days_of, item, shown, told, worked_out
+from tests.core.evidence.test_leaning import EMMA, MOVE, NED_TELLS, PEOPLE, ROWS, SAILING
+from tests.every_row import every_row
+
+from boxlore.core.dates import phrases
+from boxlore.core.records.events import FamilyEvent
+
+FIRE = replace(MOVE, id="f", kind="other", names=("the fire at the mill",), when=phrases.read("1931"), words="1931")
+BRAND = replace(FIRE, id="b", names=("der große Brand",), when=phrases.read("1940"), words="1940")
+HOUSE = replace(FIRE, id="h", names=("maja põles maha",))
+FLOOD = replace(FIRE, id="w", names=("the great flood",))
+
+
+def of_story(
+    words: str, *people: str, happened: tuple[FamilyEvent, ...] = (MOVE, SAILING, FIRE), field: str = "story"
+) -> str:
+    record = item("i", told(field, words, source=NED_TELLS), people=[shown(name) for name in people])
+    return days_of(worked_out([record], PEOPLE, ROWS, happened), "i")
+
+
+STORIES = (
+    ("Taken before the mill burned down.", (), "- 1931-12-31"),
+    ("This was taken after the fire, when we lived in the shed.", (), "1931-01-01 -"),
+    ("Ivy and Tom a month after the wedding, on the porch.", ("Ivy Lang", "Tom Moss"), "1922-08-10 1923-01-09"),
+    ("A month after the wedding.", ("Ivy Lang", "Tom Moss"), "1922-08-10 1923-01-09"),
+    ("A month after the wedding.", ("Ivy Lang", "Ned Moss"), "1925-06-09 -"),  # whose?
+    ("Before they were married.", ("Ivy Lang", "Tom Moss"), "1900-05-03 1922-08-10"),
+    ("Mum before she married.", ("Ivy Lang",), "1900-05-03 1922-08-10"),
+    ("Ivy before her wedding", ("Ivy Lang",), "1900-05-03 1922-08-10"),
+    ("Ivy vor ihrer Hochzeit", ("Ivy Lang",), "1900-05-03 1922-08-10"),
+    ("Emma a year before she died", ("Emma Fry",), "1926-12-04 1930-01-04"),
+    ("Emma, peu avant sa mort", ("Emma Fry",), "1929-05-02 1930-01-04"),
+    ("It was before Ned was born, in the yard", ("Ivy Lang",), "1900-05-03 1925-06-09"),
+    ("You can see the old sign, so it was before the fire.", (), "- 1931-12-31"),
+    ("The first picture at the house, just after we moved to Elm Row.", (), "1938-01-01 1939-09-03"),
+    ("We had just moved to Elm Row.", (), "1938-01-01 1939-09-03"),
+    ("The first Christmas after we sailed.", (), "1936-12-18 1937-01-01"),
+    ("The winter after we sailed.", (), "1936-01-01 1938-04-30"),  # that winter may be the next
+    ("At the time of the fire.", (), "1930-11-30 1932-02-01"),
+    ("A bright day. Taken before the fire.", (), "- 1931-12-31"),
+    # of another time, of somebody else, or left open
+    ("A bright day. Before the fire he kept bees.", (), "- -"),
+    ("He kept bees. That was before the fire.", (), "- -"),
+    ("Before the fire, or after.", (), "- -"),
+    ("Before the fire he kept bees.", (), "- -"),
+    ("Taken before the great storm.", (), "- -"),
+    ("1930, before the fire.", (), "- -"),
+    ("before she died", ("Ivy Lang", "Emma Fry"), "1900-05-03 1930-01-04"),  # which of the two, nobody says
+    ("When Joan was ten.", ("Ivy Lang",), "1900-05-03 -"),  # an age of somebody who is not there
+    ("!", (), "- -"),
+    ("Ivy", ("Ivy Lang",), "1900-05-03 -"),
+)  # fmt: skip
+
+
+@every_row(("words", "people", "wanted"), STORIES)
+def test_a_time_that_is_told_in_a_story(words: str, people: tuple[str, ...], wanted: str) -> None:
+    assert of_story(words, *people) == wanted
+
+
+def test_it_is_likely_at_most_and_also_written_or_noted() -> None:
+    assert (
+        of_story("before the fire", field="note") == of_story("before the fire", field="inscription") == "- 1931-12-31"
+    )
+    assert of_story("before the fire", field="condition") == "- -"
+    record = item("i", told("story", "before the fire", source=NED_TELLS))
+    (reason,) = worked_out([record], PEOPLE, ROWS, [FIRE]).because("item i")[:1]
+    assert reason.sure == "likely" and reason.words == "I: “before the fire”"
+
+
+def test_an_event_in_another_word_or_form() -> None:
+    assert of_story("Aufgenommen vor dem großen Brand", happened=(BRAND,)) == "- 1940-12-31"
+    assert of_story("vor dem kleinen Brand", happened=(BRAND,)) == "- -"
+    assert of_story("See on pärast tulekahju, uue maja ees", happened=(HOUSE,)) == "1931-01-01 -"
+    assert of_story("before the house burned down", happened=(HOUSE,)) == "- 1931-12-31"
+    assert of_story("before the house burned down", happened=(FLOOD,)) == "- -"
+
+
+def test_that_a_soldier_fell_may_be_his_death() -> None:
+    fallen = (*(person for person in PEOPLE if person is not EMMA), replace(EMMA, sex="male"))
+    record = item("i", told("story", "a year before Emma fell", source=NED_TELLS), people=[shown("Emma Fry")])
+    assert days_of(worked_out([record], fallen, ROWS), "i") == "1926-12-04 1930-01-04"
+
+
+ONE_BY_ONE = (
+    # a year either side of three, and of seven; whatever is told of two at once is of neither
+    ("Ned was three and Ivy twenty-eight", "1927-06-09 1930-05-02"),
+    ("Ned was three, Ivy was twenty-eight", "1927-06-09 1930-05-02"),
+    ("Ned was three and the dog seven", "1925-06-09 -"),
+    ("He was three here, and would not keep still", "1925-06-09 -"),  # of whom of the two?
+)
+
+
+@every_row(("words", "wanted"), ONE_BY_ONE)
+def test_ages_that_are_told_one_by_one(words: str, wanted: str) -> None:
+    assert of_story(words, "Ned Moss", "Ivy Lang") == wanted
+
+
+OF_ONE = (
+    ("He was three here, and would not keep still", "Ned Moss", "1927-06-09 1930-06-08"),
+    ("Emma's last Christmas", "Emma Fry", "1929-01-04 1930-01-04"),
+    ("Her last summer", "Emma Fry", "1929-01-04 1930-01-04"),
+    ("Her last summer in Reval", "Emma Fry", "1807-07-23 1930-01-04"),  # 122 years and 164 days
+)
+
+
+@every_row(("words", "who", "wanted"), OF_ONE)
+def test_of_the_one_who_is_there(words: str, who: str, wanted: str) -> None:
+    assert of_story(words, who) == wanted
+
+
+def test_the_couple_that_is_there_is_newly_married() -> None:
+    assert of_story("Nygifta, midsommar", "Ivy Lang", "Tom Moss") == "1922-08-10 1925-08-10"
+    assert of_story("Nygifta, midsommar", "Ivy Lang", "Ned Moss") == "1925-06-09 -"
+
+
+def test_an_age_beside_a_name_without_a_verb() -> None:
+    record = item("i", people=[shown("Ned Moss", words="Ned, 6 yrs")])
+    assert days_of(worked_out([record], PEOPLE, ROWS), "i") == "1930-06-09 1933-06-08"
