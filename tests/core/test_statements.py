@@ -2,12 +2,20 @@
 
 import re
 import uuid
+from datetime import date
 
 import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
-from boxlore.core.statements import Said, Source, fold, read_source, typed_source, uuid7
+from boxlore.core.statements import Said, Source, day_in, day_of, fold, read_source, typed_source, uuid7
+
+
+def test_the_day_of_an_id_is_that_of_the_worked_example_of_the_standard() -> None:
+    """RFC 9562, A.6 (version 7) and A.3 (version 4)."""
+    assert day_of("017F22E2-79B0-7CC3-98C4-DC0C0C07398F") == date(2022, 2, 22)
+    assert day_of("919108f7-52d1-4320-9bac-f847db4148a8") is day_of("mia") is day_in("") is None
+    assert day_in("2026-11-25T10:15:30.250Z") == date(2026, 11, 25)
 
 
 def test_uuid7_is_the_worked_example_of_the_standard() -> None:

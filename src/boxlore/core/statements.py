@@ -9,6 +9,7 @@ milliseconds (`2026-11-25T10:15:30.250Z`); ids are UUIDs of version 7 (RFC 9562,
 import unicodedata
 import uuid
 from dataclasses import dataclass
+from datetime import UTC, date, datetime
 from enum import StrEnum
 from typing import Protocol
 
@@ -185,6 +186,20 @@ def uuid7(milliseconds: int, randomness: bytes) -> str:
     value = value & ~(0xF << 76) | 0x7 << 76
     value = value & ~(0x3 << 62) | 0x2 << 62
     return str(uuid.UUID(int=value))
+
+
+def day_of(ident: str) -> date | None:
+    """The day (UTC) on which a version 7 UUID was made; None for an id of another kind."""
+    try:
+        value = uuid.UUID(ident)
+    except ValueError:
+        return None
+    return datetime.fromtimestamp((value.int >> 80) / 1000, UTC).date() if value.version == 7 else None
+
+
+def day_in(time: str) -> date | None:
+    """The day of a time of the log; None for none."""
+    return date.fromisoformat(time[:10]) if time else None
 
 
 _LETTERS = str.maketrans({"ł": "l", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ð": "d", "þ": "th", "ı": "i"})

@@ -4,7 +4,7 @@
 """
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 from typing import Any
 
 import pytest
@@ -15,6 +15,7 @@ from tests.core.records.cast import (
     OUTSIDE,
     PEOPLE,
     TODAY,
+    TOM,
     person,
     record,
     said,
@@ -33,7 +34,7 @@ from boxlore.core.records.closing_dates import Closes, Closing, Reason
 from boxlore.core.records.item_record import PersonShown, Record, is_number_alone
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import withhold
-from boxlore.core.statements import Said, Source
+from boxlore.core.statements import Said, Source, uuid7
 
 CLOSES = date(2126, 11, 25)
 """100 years from the day of the transfer."""
@@ -218,8 +219,31 @@ def test_the_reason_says_of_what_kind_it_is(how: str) -> None:
     whole, verb = VERBS[how]
     closure = closing(*PEOPLE).of(whole)
     assert closure is not None
-    why = f"{verb} someone taken as living of whom no birth is told, 100 years from this transfer"
+    why = f"{verb} someone taken as living of whom no birth is told, 100 years from when that person was first noted"
     assert [reason[:2] for reason in closure.reasons] == [(CLOSES, why)]
+
+
+def _id(day: str) -> str:
+    """The id of what was made on a day (RFC 9562, 5.7)."""
+    return uuid7(int(datetime.fromisoformat(f"{day}T12:00+00:00").timestamp() * 1000), bytes(10))
+
+
+DAYS = [
+    ("2026-11-10", date(2126, 11, 10)),
+    ("2029-01-01", CLOSES),  # later than the transfer: a clock that was wrong; so is one before there was a Boxlore
+    ("1970-01-01", CLOSES),
+]
+
+
+@pytest.mark.parametrize(("noted", "day"), DAYS)
+def test_a_day_does_not_move_from_one_transfer_to_the_next(noted: str, day: date) -> None:
+    """Whoever was noted on a day was born by then, so that the years count from it, whenever it is handed over."""
+    mia = person(_id(noted), "Mia", also=("mia-too",))
+    assert until(closing(mia), NAMES_MIA) == day
+    assert until(closing(replace(mia, also=(_id("2026-11-24"),))), NAMES_MIA) == min(day, date(2126, 11, 24))
+    by_a_stranger = said("Tom rowed.", by=Source(Said.NARRATOR, "Ann"), recorded_at=f"{noted}T10:00:00.000Z")
+    assert until(closing(TOM), record(told=stories(by_a_stranger))) == day
+    assert closing(TOM).of_sound([], since=date.fromisoformat(noted)).until == day
 
 
 INFERRED = [
@@ -334,7 +358,7 @@ def test_a_recording_is_closed_for_the_names_in_it_and_for_the_voice() -> None:
     made = closing(tom, mia, con)
     assert str(made.of_sound([tom, mia, con])) == (
         "Closed until 2126-11-25: the whole item, because it may name people taken as living (nobody has listened for "
-        "names in it), 100 years from this transfer (until 2126-11-25); it has the voice of someone taken as "
+        "names in it), 100 years from when that was noted (until 2126-11-25); it has the voice of someone taken as "
         "living, who took the consent back on 2026-11-24, 100 years from that person's birth (until 2090-03-03)."
     )
     assert (

@@ -78,7 +78,8 @@ def test_what_is_hidden_in_a_place_stays_hidden_when_the_person_may_be_named() -
             assert held.seen(replace(whole, id="another")).told and held.may_read(words)
             people = Registry(PEOPLE)
             closing = Closing(outside=held, people=people, lives=LIVES, latest={})
-            why = "names someone whom the keeper has answered to hide there, 100 years from this transfer"
+            why = "names someone whom the keeper has answered to hide there, 100 years from when that person was first "
+            why += "noted"
             assert closing.of(whole) == Closure((Reason(date(2126, 11, 25), why, Closes.WORDS),))
             for birth, until in (("1966-03-03", "2066-03-03"), ("1890-01-01", "2126-11-25")):
                 born = [replace(one, born=DateReading.from_edtf(birth)) if one.id == ident else one for one in PEOPLE]

@@ -57,7 +57,7 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
         [mia.uri, "Mia Rourke", "", "consent", "picture", "disallow", "2026-11-25", "", "Tom",
          "withdrawn in person, as Tom tells, witness Ida, 2026-11-25: picture"],
         ["TRA-0001", "", "part of what is told of it", "policy", "disseminate", "disallow", "", "2126-11-25", "",
-         "it names someone taken as living of whom no birth is told, 100 years from this transfer"],
+         "it names someone taken as living of whom no birth is told, 100 years from when that person was first noted"],
         ["TRA-0001", "Mia Rourke", "", "consent", "name", "allow", "", "", "keeper",
          "somebody living may be named in: title"],
     ]  # fmt: skip

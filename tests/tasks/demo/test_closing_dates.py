@@ -36,8 +36,8 @@ BY_HAND = {
     12: (LEIDA, {NAMED, TOLD}),
     13: (MIA, {TOLD, MAY_BE}),  # “Pte M. Rourke”: Michael or Mia
     14: (CON, {NAMED}),
-    15: (date(2126, 11, 25), {SHOWN, "shows someone taken as living of whom no birth is told, 100 years from this "
-                              "transfer"}),  # which winter of 1946 it was in Germany is still asked
+    15: (date(2126, 11, 25), {SHOWN, "shows someone taken as living of whom no birth is told, 100 years from when "
+                              "that person was first noted"}),  # which winter of 1946 it was in Germany is still asked
     16: (LEIDA, {SHOWN}),  # Leida is on it
     17: (LEIDA, {TOLD}),
     18: (LEIDA, {TOLD, SHOWN}),  # her own wedding; Con, born in 1938, told a part
@@ -45,8 +45,8 @@ BY_HAND = {
                               "(shown in TRA-0019, 1968 December 25)"}),  # a nephew; Mia's 2066 is earlier
     20: (DANIEL, {TOLD, SHOWN}),
     21: (LEIDA, {TOLD}),
-    22: (date(2126, 11, 25), {TOLD, "shows someone taken as living of whom no birth is told, 100 years from this "
-                              "transfer"}),  # one of the Rourke boys, in a picture without a date
+    22: (date(2126, 11, 25), {TOLD, "shows someone taken as living of whom no birth is told, 100 years from when "
+                              "that person was first noted"}),  # one of the Rourke boys, in a picture without a date
     23: (LEIDA, {TOLD}),
     25: (date(2060, 1, 1), {TOLD, WISH}),
 }  # fmt: skip

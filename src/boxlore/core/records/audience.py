@@ -55,7 +55,8 @@ and Con, Tom's brother, live, and have consented to nothing. Leida told it all.
     the scans                                             they             nothing: they show and name Leida
 
 Outside the record has Tom, and says that four statements are withheld. The closed part has all but the priest. It is
-closed for 100 years from Leida's birth, and, since nobody told when Con was born, from the transfer: the later holds.
+closed for 100 years from Leida's birth, and, since nobody told when Con was born, from the day on which he was first
+noted: the later holds.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
@@ -83,7 +84,7 @@ from boxlore.core.records.item_record import (
 )
 from boxlore.core.records.name_answers import FINISHED, MADE_BY, Decided
 from boxlore.core.records.withheld import NOBODY, Withheld
-from boxlore.core.statements import Kind, Said, Source, Statement, Subject
+from boxlore.core.statements import Kind, Said, Source, Statement, Subject, day_in, day_of
 
 __all__ = ("OF_SCANS", "Naming", "Recipient", "To")
 
@@ -125,6 +126,8 @@ class Naming:
     """Where in `text` they are named; none where somebody is meant without a name."""
     unknown: Sequence[tuple[int, int]] = starts(default=(), compare=False)
     """(start, end) of the names in `text` of people whom the registry has not; none where the whole text is one."""
+    noted_on: date | None = starts(default=None, compare=False)
+    """When the words were noted; None where that is not known."""
 
 
 def _nothing_of_its_own(about: Subject) -> Sequence[str]:
@@ -283,22 +286,12 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            if self._is_stranger(view, record.id) and view.source.said is not Said.FILE:  # listed by its scan below
-                yield Naming(view.field, view.words, frozenset(), text=view.words)
-            yield from self._naming(record, view.field, view.words, view.meant)
-            for naming in self._naming(record, view.field, _called(view)):
-                yield replace(naming, words=view.words)
-            if hits := self._kin_told(view, record.id):
-                kin = frozenset(ident for hit in hits for ident in hit.people)
-                doubtful = frozenset(ident for hit in hits if hit.doubt for ident in hit.people)
-                yield Naming(view.field, view.words, kin, doubtful, view.words, hits)
-            if not self.may_name_source(view):
-                name, known = view.said_by or view.source.ref, view.source.ref in self.withheld.people
-                naming = self._meant_or_named(record, WHO_SAYS, view.source.ref, "" if known else name)
-                yield replace(naming, words=name)
+            for naming in self._named_by(record, view):
+                yield replace(naming, noted_on=day_in(view.recorded_at))
         for shown in record.people:
             if self._is_stranger(shown.told, record.id) and shown.told.source.said is not Said.FILE:
-                yield Naming(shown.told.field, shown.told.words, frozenset(), text=shown.told.words)
+                noted_on = day_in(shown.told.recorded_at)
+                yield Naming(shown.told.field, shown.told.words, frozenset(), text=shown.told.words, noted_on=noted_on)
             if not self._meant_or_named(record, shown.told.field, shown.told.meant, shown.told.words).people:
                 yield from self._naming(record, shown.told.field, shown.name, shown.person)
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
@@ -312,9 +305,26 @@ class Recipient:
         for scan in record.scans:
             for where, text in _texts_of(scan):
                 for naming in self._naming(record, where, text):
-                    yield replace(naming, words=f"{scan.path}: {text}" if where == MADE_BY else scan.path)
+                    words = f"{scan.path}: {text}" if where == MADE_BY else scan.path
+                    yield replace(naming, words=words, noted_on=day_of(scan.id))
         for scan, name in self._strangers(record):
-            yield Naming(EMBEDDED, f"{scan.path}: {name}", frozenset(), text=name)
+            yield Naming(EMBEDDED, f"{scan.path}: {name}", frozenset(), text=name, noted_on=day_of(scan.id))
+
+    def _named_by(self, record: Record, view: StatementView) -> Iterator[Naming]:
+        """Where one statement names somebody withheld: in its words, as its teller, by kin alone."""
+        if self._is_stranger(view, record.id) and view.source.said is not Said.FILE:  # listed by its scan below
+            yield Naming(view.field, view.words, frozenset(), text=view.words)
+        yield from self._naming(record, view.field, view.words, view.meant)
+        for naming in self._naming(record, view.field, _called(view)):
+            yield replace(naming, words=view.words)
+        if hits := self._kin_told(view, record.id):
+            kin = frozenset(ident for hit in hits for ident in hit.people)
+            doubtful = frozenset(ident for hit in hits if hit.doubt for ident in hit.people)
+            yield Naming(view.field, view.words, kin, doubtful, view.words, hits)
+        if not self.may_name_source(view):
+            name, known = view.said_by or view.source.ref, view.source.ref in self.withheld.people
+            naming = self._meant_or_named(record, WHO_SAYS, view.source.ref, "" if known else name)
+            yield replace(naming, words=name)
 
     def _strangers(self, record: Record) -> Sequence[tuple[ScanFile, str]]:
         return tuple(self.strangers.shown_in(record)) if self.strangers else ()

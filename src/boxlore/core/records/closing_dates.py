@@ -2,7 +2,8 @@
 
 A living person's name is closed until 100 years from birth (The National Archives, UK, closure periods: its assumption
 of a lifetime, from memory; `years` is a setting). Where no birth is told, the latest possible birth stands in, with
-its reasoning; where nothing is known at all, the years count from the day of the transfer, which is the most careful.
+its reasoning; where nothing is known at all, from the day on which somebody was first noted here, for whoever was told
+of was born by then. So a day does not move from one transfer to the next, unless what is told does.
 What somebody has closed until a day stays closed until that day. Local law and the archive's own rules go before it.
 
 A statement is what closes an item. The reason says of what kind it is: that the item names or shows somebody, that it
@@ -39,6 +40,7 @@ from boxlore.core.records.audience import (
 from boxlore.core.records.audience_levels import closed_until
 from boxlore.core.records.item_record import Record, every_told, is_number_alone
 from boxlore.core.records.living import Life
+from boxlore.core.statements import day_in, day_of
 
 
 class Closes(StrEnum):
@@ -137,12 +139,13 @@ class Closing:
         on_sheets = self.kept_back.intersection(scan.id for scan in record.scans)
         return Closes.SCANS if record.scans and (outside.closed_scans or on_sheets) else Closes.TELLER
 
-    def of_sound(self, speakers: Iterable[Person], *, is_heard: bool = True) -> Closure:
+    def of_sound(self, speakers: Iterable[Person], *, is_heard: bool = True, since: date | None = None) -> Closure:
         """The closure of a recording, or of a paper of a sitting (not `is_heard`), in which these people speak: as long
-        as any of their voices is closed, and as names of the living are that nobody has looked for in it."""
+        as any of their voices is closed, and as names of the living are that nobody has looked for in it. `since` is
+        when it was noted, or first handed over; without it, it is now."""
         sought = "listened" if is_heard else "looked"
         why = f"may name people taken as living (nobody has {sought} for names in it)"
-        reasons = [self._from_transfer(why)]
+        reasons = [self._since(self._followed(since), why, _NOTED)]
         for person in speakers if is_heard else ():
             if self.lives[person.id].living and not allows(person.consents, Matter.VOICE):
                 reasons.append(self._for_life(person, _VOICE))
@@ -157,9 +160,12 @@ class Closing:
         verbs: dict[str, set[str]] = {}
         places: dict[str, set[str]] = {}
         unknown: dict[str, set[str]] = {}
+        since: dict[str, list[date]] = {}
         for naming in self.outside.namings(record):
             if not naming.people:
-                unknown.setdefault(_UNKNOWN.get(naming.where, "names someone"), set()).add(naming.where)
+                why = _UNKNOWN.get(naming.where, "names someone")
+                unknown.setdefault(why, set()).add(naming.where)
+                since.setdefault(why, []).append(self._followed(naming.noted_on or day_in(record.changed_at)))
             for ident in naming.people:
                 verbs.setdefault(self.people[ident].id, set()).add(self._verb(naming, ident))
                 places.setdefault(self.people[ident].id, set()).add(naming.where)
@@ -173,7 +179,8 @@ class Closing:
                 yield reason._replace(what=what)
         for why, where in sorted(unknown.items()):
             what = Closes.TELLER if where == {WHO_SAYS} else _scans_or_words(where, has_closed_scans)
-            yield self._from_transfer(f"{why} of whom nothing is known")._replace(what=what)
+            noted = max(since.get(why) or [self.outside.on_day])
+            yield self._since(noted, f"{why} of whom nothing is known", _NOTED)._replace(what=what)
 
     def _for_person(self, person: Person, verb: str) -> Iterator[Reason]:
         kept_for = (person.audience, *person.also_audiences)
@@ -205,7 +212,7 @@ class Closing:
         born = person.born.latest_day if person.born else None
         until = years_on(born, self.years) if born else None
         if until is None or until <= self.outside.on_day:
-            return self._from_transfer(why)
+            return self._since(self._first_noted(person), why, _FIRST_NOTED)
         return Reason(until, f"{why}, {self.years} years from that person's birth")
 
     def _for_life(self, person: Person, verb: str) -> Reason:
@@ -217,15 +224,22 @@ class Closing:
             day = inferred.day
             why = f"{verb} {whom}, birth not told, born by {day.year} at the latest ({inferred.without_names()})"
         else:
-            return self._from_transfer(f"{verb} {whom} of whom no birth is told")
+            return self._since(self._first_noted(person), f"{verb} {whom} of whom no birth is told", _FIRST_NOTED)
         until = years_on(day, self.years) or date.max
         if until <= self.outside.on_day:
-            return self._from_transfer(f"{verb} someone said to be living")
+            return self._since(self._first_noted(person), f"{verb} someone said to be living", _FIRST_NOTED)
         return Reason(until, why)
 
-    def _from_transfer(self, why: str) -> Reason:
-        until = years_on(self.outside.on_day, self.years) or date.max
-        return Reason(until, f"{why}, {self.years} years from this transfer")
+    def _first_noted(self, person: Person) -> date:
+        """When the registry first had the person, under any entry."""
+        return min(self._followed(day_of(ident)) for ident in person.ids)
+
+    def _followed(self, noted: date | None) -> date:
+        """A day on which something was noted, if a clock that was right can have said so; else that of the transfer."""
+        return noted if noted and NO_EARLIER <= noted <= self.outside.on_day else self.outside.on_day
+
+    def _since(self, day: date, why: str, what: str) -> Reason:
+        return Reason(years_on(day, self.years) or date.max, f"{why}, {self.years} years from {what}")
 
     def _for_audiences(self, record: Record) -> Iterator[Reason]:
         for audience, why, what in self._audiences(record):
@@ -284,4 +298,7 @@ _VERBS = (HIDDEN, _SHOWS, "names", "may name", "may show", _TOLD_BY)
 show` a title that names somebody who may be named, but not shown."""
 
 
+NO_EARLIER = date(2026, 11, 1)
+"""Nothing was noted before there was a Boxlore: an earlier day is of a clock that was wrong."""
+_FIRST_NOTED, _NOTED = "when that person was first noted", "when that was noted"
 _UNKNOWN = {WHO_SAYS: "names a teller", EMBEDDED: "shows someone", "person": "shows someone"}

@@ -1,6 +1,7 @@
 """The recordings and papers of the closed part: what each is, who speaks, until when it is closed and why."""
 
 from collections.abc import Iterable, Iterator
+from datetime import date
 from pathlib import Path
 
 from boxlore.core.crosswalk.sound import CLIMATE, PAPER, SOUND, Beside
@@ -9,7 +10,7 @@ from boxlore.core.people.consent import Matter, is_taken_back
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.item_record import StatementView
-from boxlore.core.statements import Kind
+from boxlore.core.statements import Kind, day_in, day_of
 from boxlore.tasks.archive.making import Making
 from boxlore.tasks.archive.sittings_held import not_to_be_heard, sittings_held
 from boxlore.tasks.archive.transfer_context import things_told
@@ -80,6 +81,16 @@ _Told = tuple[str, list[StatementView], int]
 _OF_NONE: _Told = "", [], 0
 
 
+def _noted_on(making: Making, path: str, sitting: str) -> date | None:
+    """When a recording or paper was noted at the latest: with its sitting, what else lies there, which may be younger,
+    with the transfer that first had it; None if that is this one."""
+    if sitting and path.startswith("recordings/"):
+        return day_of(sitting)
+    held = making.earlier.files.get(path) if making.earlier else None
+    made = {bag.transfer: bag.made for bag in making.earlier.bags} if making.earlier else {}
+    return day_in(made.get(held.transfer, "")) if held else None
+
+
 def _told(making: Making) -> Iterator[tuple[str, _Told]]:
     """Path of a recording or paper -> its sitting."""
     told = things_told(making.collection, making.seen, Kind.SITTING)
@@ -106,7 +117,7 @@ def _beside(making: Making, closing: Closing, path: str, told: _Told) -> Beside:
         day=day or min((view.recorded_at[:10] for view in views), default=""),
         speakers=names,
         length=length,
-        closure=closing.of_sound(people, is_heard=is_heard),
+        closure=closing.of_sound(people, is_heard=is_heard, since=_noted_on(making, path, sitting)),
         sitting=sitting,
         reference="; ".join(view.words for view in views if view.field == "archive_reference"),
     )
