@@ -252,6 +252,7 @@ _ANNOTATION = " .\n".join(
     )
 )
 _CONFIRMED = f' {prefixed("bx:confirmed")} "true"^^{prefixed("xsd:boolean")} .'
+_ASKS = f' {prefixed("bx:asks")} "true"^^{prefixed("xsd:boolean")} .'
 _LANGUAGE_OF = f"> {prefixed('dcterms:language')} "
 
 
@@ -277,6 +278,8 @@ def annotation(statement: StatementView, target: str) -> str:
     if statement.value is not None:
         lines += f"\n{node} {_reading_of(statement)} ."
         lines += f"\n{node}{_CONFIRMED}" if statement.confirmed else ""
+    elif statement.asks:
+        lines += f"\n{node}{_ASKS}"
     if statement.date is not None and statement.date.edtf:
         lines += f"\n{node} {prefixed('dcterms:date')} {literal(statement.date.edtf.text)}^^<{EDTF}> ."
     return lines

@@ -9,12 +9,13 @@ from boxlore.core.fields.guard import check_words
 from boxlore.core.fields.table import FIELDS, codec_fields
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.in_force import told_of
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import ANSWER, REMARK, Record
 from boxlore.core.rules.one_item import look_over, remarks_of_archives
 from boxlore.core.rules.people_and_kin import look_over_people
 from boxlore.core.rules.people_in_question import people_in_question
 from boxlore.core.rules.several_items import Together
 from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.collection.items_by_mark import WHOLE
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, contradictions, records, weddings
 from boxlore.tasks.originals.housing_check import general_findings, ground_of, item_findings
@@ -84,12 +85,12 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
 def _remarks_on_the_whole(collection: Collection) -> Iterator[Finding]:
     """What archives have remarked of the collection itself and of its sittings, and not of an item."""
     of_the_whole = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
-    remarked = [("whole", of_the_whole)]
+    remarked = [(WHOLE, of_the_whole)]
     for _, rows in collection.store.subjects(Kind.SITTING):
         remarked.append((f"sitting of {min(statement.recorded_at for statement, _ in rows)[:10]}", rows))
     for called, told in remarked:
-        views = (told_of(statement, reading, {}) for statement, reading in told if statement.field == "archive_remark")
-        yield from remarks_of_archives(views, f" of the {called}")
+        views = (told_of(statement, reading, {}) for statement, reading in told if statement.field in (REMARK, ANSWER))
+        yield from remarks_of_archives(views, WHOLE, f" of the {called}")
 
 
 NAMED_ALIKE = 12

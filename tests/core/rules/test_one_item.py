@@ -190,7 +190,14 @@ def test_what_an_archive_remarked_is_asked_about_with_who_wrote_it() -> None:
         Severity.ASK,
         "what the archive wrote",
     )
-    assert finding.message == "The archive remarks: “Mould found; quarantined” (receipt of Port Sorell)."
+    assert finding.message == (
+        "The archive remarks: “Mould found; quarantined” (receipt of Port Sorell). An answer goes with the next "
+        "update: boxlore tell TRA-0042 archive_answer TEXT."
+    )
+    asked, answered = (replace(remarked, recorded_at=when) for when in ("2026-11-25T10:00", "2026-11-27T10:00"))
+    answer = view("archive_answer", "Aired and dried.", recorded_at="2026-11-26T10:00")
+    told = {**WHOLE.told, "archive_remark": (asked, answered), "archive_answer": (answer,)}
+    assert len(look_over(replace(WHOLE, told=told), {})) == 1, "what was remarked after the answer waits for one"
 
 
 def test_what_only_a_file_says_is_asked_about_still() -> None:

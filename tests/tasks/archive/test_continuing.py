@@ -8,7 +8,7 @@ import csv
 import shutil
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import bagit
@@ -35,7 +35,7 @@ from boxlore.tasks.archive.sittings_held import sittings_held
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
 from boxlore.tasks.archive.transfer_updates import WITHDRAW, originals_before
 from boxlore.tasks.check import check
-from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.items_by_mark import find_item, find_told
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Quiet
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
@@ -197,6 +197,107 @@ def test_what_an_archive_calls_things_is_no_news_to_it(mine: Collection, tmp_pat
             assert (one["Fields"], one["Why"]) == ("The archive's reference", "of 2 items, as a receipt has it")
             assert "archive_reference" not in {row[3] for row in why(tmp_path / number, part)}
     assert ("replace", "corrected", "metadata/", "") in why(tmp_path / "3")
+
+
+def test_no_closing_date_moves_because_days_go_by(small_family: Path, tmp_path: Path) -> None:
+    """DACS 4.1: how long something is closed (from memory). An archive that has noted a day must not be sent another
+    one where nothing is told."""
+    today = date.today()
+    with open_collection(shutil.copytree(small_family, tmp_path / "home"), on_day=today) as mine:
+        Teller(mine).tell(find_item(mine, "TRA-0003"), "person", "Ruth Pirt", Telling(audience="anyone"))
+        hand_over(mine, tmp_path / "1")
+    rights = table(tmp_path / "1/closed/data/metadata/rights.csv")
+    assert any("when that person was first noted" in row["Note"] for row in rights)
+    later = today + timedelta(days=200)
+    with open_collection(tmp_path / "home", on_day=later) as mine, pytest.raises(CouldNot, match="Nothing has changed"):
+        hand_over(mine, tmp_path / "2", tmp_path / "1")
+
+
+def test_a_remark_of_the_archive_is_answered_with_the_next_update(mine: Collection, tmp_path: Path) -> None:
+    """What is answered is asked about no more; what is told of the item since is named by its field."""
+    hand_over(mine, tmp_path / "1")
+    receipt = tmp_path / "receipt.csv"
+    lines = [COLUMNS, ("", "", "the whole transfer", "2026/14", "", "Which box is the tin in?"),
+             ("TRA-0001", "", "", "", "P-1", "Who took this?"), ("TRA-0002", "", "", "", "", "Torn")]  # fmt: skip
+    receipt.write_text("\n".join(",".join(line) for line in lines), "utf-8")
+    read_receipt(mine, receipt, archive="Port Chalmers Museum")
+    teller = Teller(mine)
+    assert len(remarked(mine)) == 3
+    teller.tell(find_told(mine, "TRA-0001", "archive_answer"), "archive_answer", "We think Mia’s aunt.", Telling())
+    teller.tell(find_told(mine, "Whole", "archive_answer"), "archive_answer", "In box 2.", Telling())
+    teller.tell(find_item(mine, "TRA-0001"), "photographer", "Quay Street Studio", Telling(audience="anyone"))
+    with pytest.raises(WrongUse, match="“story” is not told of the whole"):
+        find_told(mine, "whole", "story")
+    assert [words.partition("“")[2].partition("”")[0] for words in remarked(mine)] == ["Torn"]
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    rows = table(tmp_path / "2/closed/data/metadata/remarks.csv")
+    assert [(row["Number"], row["Remark"], row["Answer"], row["Told since"]) for row in rows] == [
+        ("", "Which box is the tin in?", "In box 2.", ""),
+        ("TRA-0001", "Who took this?", "We think Mia’s aunt.", "Photographer"),
+        ("TRA-0002", "Torn", "", ""),
+    ]
+    assert {row["Of"] for row in rows} == {"receipt receipt.csv of Port Chalmers Museum"}
+    assert all("aunt" not in path.read_text("utf-8", "replace") for path in (tmp_path / "2/open").rglob("*.*"))
+    (changed,) = (row for row in changes(tmp_path / "2", "closed") if row["Number"] == "TRA-0001")
+    assert changed["Why"].split("; ")[1:3] == ["Answer to the archive: new", "Photographer: new"]
+    rebuild(tmp_path / "again", tmp_path / "2", also=[tmp_path / "1"], on_day=ON)
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
+        assert len(remarked(again)) == 1
+
+
+def remarked(collection: Collection) -> list[str]:
+    return [found.finding.message for found in check(collection) if found.finding.rule == "archive.remark"]
+
+
+def changes(package: Path, part: str) -> list[dict[str, str]]:
+    return table(package / part / "data/metadata/changes.csv")
+
+
+def test_a_teller_who_takes_consent_back_is_listed_beside_what_a_receipt_brought(
+    mine: Collection, tmp_path: Path
+) -> None:
+    """The archive's own references, which stand in one line, hide no item whose teller is to be named no more."""
+    person = next(one for one in mine.people().values() if one.name == "Mia Rourke")
+    teller = Teller(mine)
+    by_mia = Telling(source=Source(Said.NARRATOR, person.id), audience="anyone")
+    teller.tell(find_item(mine, "TRA-0002"), "story", "He built boats at Kopli.", by_mia)
+    registry.consent(mine, person, make_consent(["name"], "2026-11-24"))
+    hand_over(mine, tmp_path / "1")
+    receipt = tmp_path / "receipt.csv"
+    lines = [COLUMNS, *((f"TRA-000{item}", "", "", "", f"P-{item}", "") for item in (1, 2, 3))]
+    receipt.write_text("\n".join(",".join(line) for line in lines), "utf-8")
+    read_receipt(mine, receipt, archive="Port Chalmers Museum")
+    registry.consent(mine, person, make_consent(["name"], "2026-11-24", given=False))
+    hand_over(mine, tmp_path / "2", tmp_path / "1")
+    listed = {row["Number"]: row["Why"] for row in changes(tmp_path / "2", "open")}
+    assert "consent taken back" in listed["TRA-0002"] and "TRA-0001" in listed and "TRA-0003" in listed
+    assert ("delete", "consent taken back", "TRA-0002", "who told it") in why(tmp_path / "2")
+    assert ("delete", "closed") not in {row[:2] for row in why(tmp_path / "2")}
+    for name in ("changes.csv", "withdraw.csv"):
+        assert "Mia" not in (tmp_path / "2/open/data/metadata" / name).read_text("utf-8")
+
+
+def test_who_is_still_in_question_is_asked_again_in_a_collection_made_again(mine: Collection, tmp_path: Path) -> None:
+    """Nothing that was open is settled by a transfer: neither which of two is meant, nor words that may be nobody's."""
+    teller = Teller(mine)
+    for number, words in (("TRA-0001", "Anna Lehto and Anna Parn"), ("TRA-0002", "Anna"), ("TRA-0003", "Lemmik")):
+        teller.tell(find_item(mine, number), "person", words, Telling(audience="anyone"))
+    act = mine.act("asked")
+    act.state(find_item(mine, "TRA-0003"), "asked", "Is “Lemmik” someone in the picture?", audience="keeper")
+    act.state(find_item(mine, "TRA-0003"), "asked", "Ask Oda about the quarrel", audience="keeper")
+    act.done()
+    asked = ["Which “Anna” is meant?", "Is “Lemmik” someone in the picture?"]
+    assert [words for words in who_is_asked(mine) if words in asked] == asked
+    hand_over(mine, tmp_path / "1")
+    assert b"quarrel" not in b"".join(path.read_bytes() for path in (tmp_path / "1").rglob("*.nt"))
+    rebuild(tmp_path / "again", tmp_path / "1", on_day=ON)
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
+        assert who_is_asked(again) == who_is_asked(mine)
+
+
+def who_is_asked(collection: Collection) -> list[str]:
+    rules = ("person.asks", "person.in-question")
+    return [found.finding.message for found in check(collection) if found.finding.rule in rules]
 
 
 def test_bags_are_told_apart_and_an_update_names_what_it_updates(mine: Collection, tmp_path: Path) -> None:

@@ -11,7 +11,7 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import field_of
 from boxlore.core.statements import Source, Statement, Subject, Sure
-from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.items_by_mark import find_told
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.sitting.which_date import asked_of
@@ -56,7 +56,7 @@ def tell(
     language: str,
     as_json: bool,
 ) -> None:
-    """Keep one statement: TEXT about FIELD of ITEM (a number or a mark).
+    """Keep one statement: TEXT about FIELD of ITEM (a number, a mark, or “whole” for the collection).
 
     With --from, a CSV with the columns item, field, text, by, sure, audience, language: every row that can be
     taken is taken, the others are named with their line. A filled worksheet comes back by its codes: a column code
@@ -80,7 +80,7 @@ def tell(
             ctx.exit(1 if taken.refused else 0)
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
             raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
-        subject = find_item(collection, item)
+        subject = find_told(collection, item, field)
         if not (again or instead) and is_told(collection, subject, field, text or "", how):
             talk.say(f"Told already: {field} of {item}. --again keeps it a second time.")
             return

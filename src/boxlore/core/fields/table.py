@@ -126,6 +126,7 @@ FIELDS: Fields = Fields(
         _field("archive_reference", "item collection sitting", "The archive's reference", many=True),
         _field("accession", "collection", "Accession number", many=True),
         _field("archive_remark", "item collection sitting", "The archive remarks", many=True, audience="keeper"),
+        _field("archive_answer", "item collection sitting", "Answer to the archive", many=True, audience="keeper"),
         _field("custody", "collection", "How it came down", many=True),
         _field("care", "item", "Care note"),
         _field("condition", "item container", "Condition", many=True, codec=NOTED_WORDS),

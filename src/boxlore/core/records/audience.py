@@ -73,6 +73,7 @@ from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
 from boxlore.core.records.item_record import (
+    ANSWER,
     REFERENCE,
     REMARK,
     Conflict,
@@ -521,8 +522,8 @@ def _is_plain(view: StatementView) -> bool:
 
 
 def _told(record: Record) -> int:
-    """How many statements are told of an item, besides what an archive remarks."""
-    return sum(len(views) for name, views in record.told.items() if name != REMARK)
+    """How many statements are told of an item, besides what an archive remarks and is answered."""
+    return sum(len(views) for name, views in record.told.items() if name not in (REMARK, ANSWER))
 
 
 def _count(record: Record) -> int:

@@ -11,7 +11,7 @@ from boxlore.core.dates.against_a_life import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding, one_line
 from boxlore.core.people.person import Person
-from boxlore.core.records.item_record import Conflict, Record, StatementView
+from boxlore.core.records.item_record import ANSWER, REMARK, Conflict, Record, StatementView
 from boxlore.core.rules.ages_told import ages_told
 from boxlore.core.statements import Said
 
@@ -138,13 +138,17 @@ def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
 
 def _remarked(record: Record, people: People) -> Iterator[Finding]:
     """A finding for each remark that an archive sent back; what it says of the condition is found with the housing."""
-    yield from remarks_of_archives(record.all("archive_remark"))
+    yield from remarks_of_archives([*record.all(REMARK), *record.all(ANSWER)], record.number)
 
 
-def remarks_of_archives(views: Iterable[StatementView], of_what: str = "") -> Iterator[Finding]:
-    """A finding for each remark; `of_what` names what it is of, where that is no item: ` of the whole`."""
-    for view in views:
+def remarks_of_archives(views: Iterable[StatementView], item: str, of_what: str = "") -> Iterator[Finding]:
+    """A finding for each remark that nobody has answered since. `item` is what its answer is told of, `of_what` names
+    what it is of, where that is no item: ` of the whole`."""
+    views = list(views)
+    answered = max((view.recorded_at for view in views if view.field == ANSWER), default="")
+    for view in (view for view in views if view.field == REMARK and not view.recorded_at < answered):
         message = f"The archive remarks{of_what}: “{one_line(view.words)}” ({view.source.ref or view.speaker})."
+        message += f" An answer goes with the next update: boxlore tell {item} {ANSWER} TEXT."
         yield make_finding("archive.remark", Severity.ASK, message, "what the archive wrote")
 
 

@@ -6,6 +6,7 @@ from boxlore.disk.digests import sha256_of
 from boxlore.exports.inventory import as_csv, as_table
 from boxlore.tasks.archive.item_states import HEADING, STATE, rest_row, state_row
 from boxlore.tasks.archive.making import Making
+from boxlore.tasks.archive.remarks_answered import answers_of_items
 from boxlore.tasks.archive.scans_as_handed import missing_finding
 from boxlore.tasks.archive.sittings_held import not_to_be_heard, sittings_held
 from boxlore.tasks.archive.transfer_context import tellers_of, thing_views
@@ -21,7 +22,7 @@ from boxlore.tasks.archive.transfer_updates import (
     own_references_as_one,
 )
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
-from boxlore.tasks.archive.withdrawing import Withdrawing
+from boxlore.tasks.archive.withdrawing import Reason, Withdrawing
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.copies_names import jobs_of
 
@@ -34,15 +35,16 @@ def count_items(making: Making) -> None:
     withdrawing = Withdrawing(making.collection, making.earlier or Earlier(), making.seen, making.facts)
     changes: list[list[str]] = []
     seen: set[str] = set()
+    answers = answers_of_items(making)
     with making.open(STATE, "what this part says of each item, for a later update") as out:
         out.writelines(as_table([HEADING]))
         for record in making.records():
             seen.add(record.id)
             record = _taken(making, record)
-            row = state_row(record, making.facts)
+            row = state_row(record, making.facts, answers.get(record.id, ()))
             out.writelines(as_csv([row]))
             withdrawing.compare(record.number, record.id, row[-1].split())
-            _note_change(making, row, changes, withdrawing.reasons(record.number))
+            _note_change(making, row, changes, withdrawing)
             making.holding.add(record)
             making.withheld += record.withheld
             making.people |= {shown.person for shown in record.people if shown.person}
@@ -52,7 +54,7 @@ def count_items(making: Making) -> None:
         out.writelines(as_csv([rest]))
         withdrawing.compare("", rest[1], rest[-1].split())
         if making.earlier and rest[1] in making.earlier.items:  # an older version did not note it
-            _note_change(making, rest, changes, [])
+            _note_change(making, rest, changes, withdrawing)
     making.findings += making.handed_scans.findings if making.handed_scans else []
     making.items = [ident for ident in making.items if ident in seen]
     copies: set[str] = set()
@@ -84,11 +86,15 @@ def _taken(making: Making, record: Record) -> Record:
     return making.handed_scans.take(record)
 
 
-def _note_change(making: Making, row: list[str], changes: list[list[str]], withdrawn: list[str]) -> None:
+def _note_change(making: Making, row: list[str], changes: list[list[str]], withdrawing: Withdrawing) -> None:
     if making.earlier:
         what, fields = making.earlier.changed(row)
-        if what != "same":
-            changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier))
+        if what == "same":
+            return
+        withdrawn = withdrawing.reasons(row[0]) if row[0] else []
+        if row[0] and "caption" in fields and withdrawing.note_teller(row[0], row[1]):
+            withdrawn.append(Reason.CONSENT)
+        changes.append(change_row(making.collection, row, what, fields, withdrawn, making.earlier))
 
 
 def _copies_anew(making: Making, record: Record, chosen: set[str]) -> bool:

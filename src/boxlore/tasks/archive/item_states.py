@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
-from boxlore.core.records.item_record import Record, every_told
+from boxlore.core.records.item_record import Record, StatementView, every_told
 
 STATE = "metadata/state.csv"
 FIELDS = (*dict.fromkeys(row.field for row in ROWS), "statements")
@@ -19,14 +19,14 @@ _ASKED_BACK = "asked back"
 HEADING = ("Number", "Identifier", *FIELDS, _ORIGINAL, "Told")
 
 
-def state_row(record: Record, facts: CollectionFacts) -> list[str]:
-    """The item's number, id, a digest of each field, and the ids of its statements."""
+def state_row(record: Record, facts: CollectionFacts, also: Sequence[StatementView] = ()) -> list[str]:
+    """The item's number, id, a digest of each field, and the ids of its statements; `also` goes with it apart."""
     digests = dict.fromkeys(FIELDS, "")
     facts = replace(facts, accession="")  # it is told of the whole: no item has changed by it
     for row in ROWS:
         values = [*row.values(record, facts), *(row.detailed(record, facts) if row.detailed else ())]
         digests[row.field] = _digest(digests[row.field], *(f"{value.words}\0{value.language}" for value in values))
-    told = list(every_told(record))
+    told = [*every_told(record), *also]
     digests["statements"] = _digest("", *(f"{view.statement} {view.sure} {view.audience}" for view in told))
     ids = " ".join(view.statement for view in told)
     return [record.number, record.id, *digests.values(), _original_words(record.id, facts), ids]

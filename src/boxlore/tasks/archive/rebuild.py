@@ -91,6 +91,8 @@ class _Rebuilding:
     """Names of the marked parts of scans of each item."""
     marker_ids: dict[str, str] = field(default_factory=dict)
     """The new ids of markers by their names."""
+    in_question: set[str] = field(default_factory=set)
+    """Statements of which it was still asked what they mean."""
 
     def state(self, kind: Kind, ident: str, name: str, words: str) -> None:
         self.act.state(Subject(kind, ident), name, words)
@@ -287,6 +289,8 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     except WrongUse as error:
         raise CouldNot(f"The package tells what no collection may hold. {error}", "Ask for it again.") from error
     making.act.statements.append(statement)
+    if first_of(thing, "bx:asks") == "true":
+        making.in_question.add(statement.id)
     if reading := reading_text(thing):
         kind = FIELDS[field_name].reads or READ_AS[field_name]
         confirmed = first_of(thing, "bx:confirmed") == "true"
@@ -335,18 +339,24 @@ def _others(making: _Rebuilding) -> None:
             making.act.state(subject, "shown", SHOWN_WORDS.write(out), sitting=subject.id, moment=out.at)
 
 
+def _was_open(making: _Rebuilding, statement: Statement) -> bool:
+    reads = FIELDS[statement.field].reads
+    return reads in ("date", "place") or (reads in ("person", "event") and statement.id in making.in_question)
+
+
 TOGETHER = 500
 """Statements read in one act: enough to be quick, few enough to be looked through for each."""
 
 
 def _ask_again(making: _Rebuilding) -> None:
-    """Dates and places that the transfer gives no reading of were open, and are asked again: read anew, so that there
-    is something to choose from, and left open, whatever the births that are known by now would make of them."""
+    """Dates and places that the transfer gives no reading of were open, and so was who is meant where it says so: they
+    are asked again. They are read anew, so that there is something to choose from, and left open, whatever the births
+    and names that are known by now would make of them."""
     read = {ident for ident, _ in making.act.readings}
     open_ones = [
         statement
         for statement in making.act.statements
-        if statement.id not in read and statement.words and FIELDS[statement.field].reads in ("date", "place")
+        if statement.id not in read and statement.words and _was_open(making, statement)
     ]
     teller = Teller(making.collection)
     for at in range(0, len(open_ones), TOGETHER):

@@ -3,6 +3,7 @@
 These statements are the keeper's own, and no output for a reader has them. The closed part of a transfer does: the
 archive that holds it must know what it may do, and a collection made again from it must keep closed what was closed.
 So the keeper's answers about names go too, which say by a digest where a name stands: what she hid stays hidden there.
+And what is still asked of who is meant goes, so that nobody takes it for settled.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
@@ -10,8 +11,10 @@ from dataclasses import replace
 
 from boxlore.core.fields.name_answers import NAMING_WORDS
 from boxlore.core.fields.pictures import ROW_WORDS
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import told_of
-from boxlore.core.records.item_record import StatementView
+from boxlore.core.records.item_record import ANSWER, REMARK, StatementView
+from boxlore.core.records.people_asked import asked_by, is_in_a_remark
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.exports.rdf import annotation
 from boxlore.exports.rdf_terms import urn
@@ -20,11 +23,11 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 GOING: Mapping[Kind, frozenset[str]] = {
-    Kind.ITEM: frozenset({"audience", "row", "archive_remark"}),
-    Kind.COLLECTION: frozenset({"archive_remark"}),
+    Kind.ITEM: frozenset({"audience", "row", REMARK, ANSWER}),
+    Kind.COLLECTION: frozenset({REMARK, ANSWER}),
     Kind.PERSON: frozenset({"audience", "consent", "merged_into", "different"}),
     Kind.PLACE: frozenset({"inside"}),
-    Kind.SITTING: frozenset({"archive_remark"}),
+    Kind.SITTING: frozenset({REMARK, ANSWER}),
 }
 """Fields that go with the closed part, by kind of thing."""
 
@@ -45,9 +48,21 @@ def _goes(seen: AudienceView, about: Subject, statement: Statement, by_id: Mappi
         return person is not None and seen.recipient.may_be_told(told_of(person, None, {}), about)
     if statement.field == "naming":
         return _is_answered_of_what_goes(seen, about, statement, by_id.values())
+    if statement.field == "asked" and about.kind is Kind.ITEM:
+        return _asks_of_what_goes(seen, about, statement, by_id.values())
     if _stands_in_a_row(statement, by_id.values()):
         return seen.recipient.may_be_told(told_of(statement, None, {}), about)
     return statement.field in GOING.get(about.kind, ()) and seen.recipient.may_read(statement.words)
+
+
+def _asks_of_what_goes(seen: AudienceView, about: Subject, question: Statement, rows: Iterable[Statement]) -> bool:
+    """Whether a question goes: one that asks whom told words mean, where these go. All else that is to be asked is the
+    keeper's."""
+    told = [told_of(row, None, {}) for row in rows if FIELDS[row.field].reads == "person"]
+    words = question.words
+    asked = [view for view in told if asked_by(words, view.words) or is_in_a_remark(words, view.words)]
+    goes = [seen.recipient.may_be_told(view, about) for view in asked]
+    return bool(goes) and all(goes) and seen.recipient.may_read(words)
 
 
 def _is_answered_of_what_goes(

@@ -39,6 +39,7 @@ from boxlore.tasks.archive.originals_asked_back import asked_in_the_deed
 from boxlore.tasks.archive.receipt import IN_A_BAG as RECEIPT
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
+from boxlore.tasks.archive.remarks_answered import REMARKS, remark_rows
 from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.sittings_held import not_to_be_heard
 from boxlore.tasks.archive.sound_handed import consents_since, sound_of, speakers
@@ -96,6 +97,9 @@ def make_files(making: Making, closing: Closing) -> None:
         rows = list(struck_rows(making.collection, items, keepers_alone(making.collection)))
         if len(rows) > 1:
             making.put(STRUCK_TABLE, "of what words were taken out for good, without the words", as_table(rows))
+        remarks = list(remark_rows(making))
+        if len(remarks) > 1:
+            making.put(REMARKS, "what the archive has remarked, and what the family answers", as_table(remarks))
         prompts = making.collection.folder / PROMPTS
         if prompts.is_file() and not prompts.is_symlink():
             making.put(f"metadata/{PROMPTS}", "what its sittings ask", [prompts.read_bytes()])

@@ -271,11 +271,16 @@ def change_row(
     if not row[0]:
         return ["", f"{URN}{row[1]}", what, REST, ""]
     why = dict.fromkeys([*withdrawn, *(_why(collection, row, fields, earlier) if what == "changed" else ())])
-    unsaid = "of a person, a place or an event in it" if what == "changed" else ""
-    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(why) or unsaid]
+    if what == "changed" and not (why.keys() - _OWN_REFERENCE) and set(fields) - _OF_A_REFERENCE:
+        why["of a person, a place or an event in it"] = None
+    return [row[0], f"{URN}{row[1]}", what, "; ".join(fields), "; ".join(why)]
 
 
 _NEW, _CORRECTED = "new", "corrected"
+_REFERENCE = FIELDS_TOLD["archive_reference"].label
+_OWN_REFERENCE = {f"{_REFERENCE}: {how}" for how in (_NEW, _CORRECTED)}
+_OF_A_REFERENCE = {"number", "statements"}
+"""Fields of a row that change by a reference of the archive alone."""
 
 
 def _why(collection: Collection, row: list[str], fields: Iterable[str], earlier: Earlier) -> Iterator[str]:
@@ -291,12 +296,10 @@ def _why(collection: Collection, row: list[str], fields: Iterable[str], earlier:
 def own_references_as_one(rows: Sequence[list[str]]) -> Iterator[list[str]]:
     """The lines of `changes.csv`, those of items of which nothing but the archive's own references has changed as one
     at the end: it knows these, and they would hide what else has."""
-    label = FIELDS_TOLD["archive_reference"].label
-    whys = {f"{label}: {how}" for how in (_NEW, _CORRECTED)}
-    own = [row for row in rows if row[0] and set(row[-1].split("; ")) <= whys]
+    own = [row for row in rows if row[0] and row[-1] in _OWN_REFERENCE]
     yield from (row for row in rows if row not in own)
     if own:
-        yield ["", "", "changed", label, f"of {several(len(own), 'item')}, as a receipt has it"]
+        yield ["", "", "changed", _REFERENCE, f"of {several(len(own), 'item')}, as a receipt has it"]
 
 
 def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:

@@ -25,7 +25,7 @@ from functools import cached_property
 from pathlib import Path
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts
-from boxlore.core.people.consent import Matter
+from boxlore.core.people.consent import Matter, is_taken_back
 from boxlore.core.records.audience import WHO_SAYS
 from boxlore.core.records.item_record import REFERENCE
 from boxlore.core.records.marks import looks_like_number
@@ -61,6 +61,8 @@ class Reason(StrEnum):
 
 
 _DELETE, _REPLACE, _RETURN = "delete", "replace", "return"
+TELLER = "who told it"
+"""Stands for a field where somebody is named no more as the teller of an item."""
 _NOT_HERE = "", False
 """The field of a statement that the collection does not have, and that it is not in force."""
 _WORST_FIRST = (Reason.STRUCK, Reason.CONSENT, Reason.KEPT, Reason.CLOSED)
@@ -76,6 +78,8 @@ class Withdrawing:
     facts: CollectionFacts
     lacking: dict[str, list[str]] = field(default_factory=dict)
     """Number of an item, '' for all else -> ids of the statements that were told of it and are not in this part now."""
+    tellers_gone: dict[str, str] = field(default_factory=dict)
+    """Number -> id of the items whose teller took back the consent to be named since, and is named no more."""
     _why: dict[str | None, Reason] = field(default_factory=dict)
     """What `_hidden` has said of an item: it is asked of each of its statements and files."""
 
@@ -85,6 +89,29 @@ class Withdrawing:
         now = set(told)
         if before and (lacking := [name for name in before.told if name not in now]):
             self.lacking[number] = lacking
+
+    def note_teller(self, number: str, ident: str) -> bool:
+        """Note that it is told otherwise who told of an item, if somebody who did took the consent to be named back
+        since; and whether that is so."""
+        if not self._took_back_since:
+            return False
+        namings = self.seen.recipient.namings(record_of(self.collection, ident))
+        if is_gone := any(self._took_back_since & naming.people for naming in namings if naming.where == WHO_SAYS):
+            self.tellers_gone[number] = ident
+        return is_gone
+
+    @cached_property
+    def _took_back_since(self) -> frozenset[str]:
+        """Whom the open part may name no more, by their ids, since they took that back after the earlier one."""
+        if not self.seen.to.is_public:
+            return frozenset()
+        noted = {
+            ident: max((row.recorded_at for row, _ in told if row.field == "consent"), default="")
+            for ident, told in self.collection.store.subjects(Kind.PERSON)
+        }
+        people = [one for one in self.collection.people().values() if is_taken_back(one.consents, Matter.NAME)]
+        since = [one for one in people if max(noted.get(ident, "") for ident in one.ids) > self.earlier.time]
+        return frozenset(ident for person in since for ident in person.ids)
 
     def rows(self, seen: Sized[str], files: Mapping[str, str]) -> list[Sequence[str]]:
         """Every row below the heading. `seen` are the items of this part now, `files` the SHA-256 of every file that
@@ -107,6 +134,8 @@ class Withdrawing:
                 what = _REPLACE if reason is Reason.CORRECTED else _DELETE
                 shown = struck.field if struck and struck.subject not in hidden else field_name
                 rows.append((what, reason, "", "", "", number, f"{URN}{name}", shown))
+        for number, ident in self.tellers_gone.items():
+            rows.append((_DELETE, Reason.CONSENT, "", "", "", number, f"{URN}{ident}", TELLER))
         rows += self._originals()
         rows += self._files(files)
         own = (_REPLACE, REFERENCE)  # what the archive calls a thing now: it has said so itself
@@ -138,15 +167,18 @@ class Withdrawing:
         return self._hidden(self.collection.store.item_by_number(number)) if in_force else Reason.CORRECTED
 
     def _is_of_one_who_took_back(self, statement: str) -> bool:
-        """Whether a statement is of a person who took back the consent to be named."""
-        person = self._of_people.get(statement, "")
-        return bool(person) and took_consent_back(self.collection, person)
+        """Whether a statement is about, or names, somebody who took back the consent to be named."""
+        about, words = self._of_no_item.get(statement, ("", ""))
+        hits = self.seen.recipient.surely_named(words) if words else ()
+        people = {about, *(ident for hit in hits for ident in hit.people)}
+        return any(took_consent_back(self.collection, ident) for ident in people)
 
     @cached_property
-    def _of_people(self) -> Mapping[str, str]:
-        """Statement -> the person that it is about."""
-        people = self.collection.store.subjects(Kind.PERSON)
-        return {statement.id: ident for ident, rows in people for statement, _ in rows}
+    def _of_no_item(self) -> Mapping[str, tuple[str, str]]:
+        """Statement of a person, an occasion or a place -> the id of what it is about, and its words."""
+        kinds = (Kind.PERSON, Kind.EVENT, Kind.PLACE)
+        rows = (row for kind in kinds for _, told in self.collection.store.subjects(kind) for row, _ in told)
+        return {row.id: (row.subject.id, row.words) for row in rows}
 
     @cached_property
     def _kept(self) -> Sized[str]:

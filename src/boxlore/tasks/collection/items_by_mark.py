@@ -11,6 +11,10 @@ from boxlore.core.records.marks import looks_like_number, short_form
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection
 
+WHOLE = "whole"
+"""What stands for the collection itself in the place of an item's number."""
+TOLD_OF_THE_WHOLE = ("archive_answer", "custody", "rights", "accession")
+
 
 def marks_of(collection: Collection, item: str) -> list[PastMark]:
     """Every mark an item had and has, oldest first."""
@@ -68,3 +72,14 @@ def find_item(collection: Collection, text: str) -> Subject:
         said = "; ".join(f"{collection.store.number_of(past_mark.item)} ({dated(past_mark)})" for past_mark in held[:6])
         raise WrongUse(f"{text} is the mark of {len(items)} items: {said}.", "Use the number instead.")
     return items[0]
+
+
+def find_told(collection: Collection, text: str, field: str) -> Subject:
+    """What a field is told of: the one item meant by a number or a mark, or the collection, for `whole`. Raises
+    WrongUse for none, and for a field that is not told of the whole."""
+    if text.strip().lower() != WHOLE:
+        return find_item(collection, text)
+    if field not in TOLD_OF_THE_WHOLE:
+        words = f"“{field[:30]}” is not told of the whole collection."
+        raise WrongUse(words, f"That are {', '.join(TOLD_OF_THE_WHOLE)}; settings such as its title: boxlore.toml.")
+    return Subject(Kind.COLLECTION, collection.id)

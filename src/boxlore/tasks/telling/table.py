@@ -12,7 +12,7 @@ from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, re
 from boxlore.core.sitting.worksheet_origin import NAME, SaidOfAnswers, before, read_origin, read_said, write_origin
 from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
 from boxlore.disk.tables import TableRow, lacks_column, read_table, read_text
-from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.items_by_mark import find_item, find_told
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.prompts import own_fields, own_lines
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -153,7 +153,8 @@ def _word_row(teller: Teller, act: Act, collection: Collection, table_row: Table
     if row.get("code"):
         subject, field = asked_by(collection, row["code"], row.get(UNDER, ""))
         return teller.add_answer(act, subject, field, words, told_how)
-    item, field = find_item(collection, row.get("item", "")), row.get("field", "")
+    field = row.get("field", "")
+    item = find_told(collection, row.get("item", ""), field)
     return teller.add_answer(act, item, field, teller.typed(item.kind, field, words), told_how)
 
 
