@@ -36,7 +36,7 @@ THIRD_PARTY = {
     "store": set(),
     "exports": {"lxml", "rdflib"},
     "sheets": {"typst", "jinja2", "markupsafe"},
-    "disk": {"PIL", "pillow_heif", "cv2", "numpy"},
+    "disk": {"PIL", "pillow_heif", "cv2", "numpy", "pyrage"},
     "tasks": {"ansel"},
     "viewing": {"segno"},
     "tui": {"textual", "rich"},

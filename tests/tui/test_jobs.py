@@ -105,6 +105,19 @@ def test_two_desks_work_apart_and_are_brought_together(folder: Path, tmp_path: P
         assert "It rained." in [record.words("story") for record in records(collection)]
 
 
+def test_a_parcel_is_made_and_taken_in(folder: Path, tmp_path: Path) -> None:
+    for task in ("parcel", "take_in_parcel"):
+        with pytest.raises(WrongUse, match="No file is named"):
+            start(folder, task, file=" ")
+    path = tmp_path / "for aksel.zip"
+    said = start(folder, "parcel", file=str(path), to="family", new_copy="yes", scans="no")
+    assert "for the family" in said[0] and any("Series B is set aside" in words for words in said)
+    said = start(folder, "take_in_parcel", file=str(path))
+    assert said[1] == f"There is nothing in {path} that is not here."
+    with pytest.raises(WrongUse, match="Write it as YYYY-MM-DD"):
+        start(folder, "parcel", file=str(tmp_path / "b.zip"), since="last week")
+
+
 def test_what_the_menu_looks_over(folder: Path) -> None:
     with open_collection(folder) as collection:
         groups = grouped(check(collection))

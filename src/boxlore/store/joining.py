@@ -52,6 +52,7 @@ from boxlore.store.strike import with_what_follows
 from boxlore.store.strike_rewriting import STRUCK, TOMB, acts_of, blank_lines, quiet_acts
 
 _COLUMNS = ", ".join(COLUMNS)
+_ACT = COLUMNS.index("act")
 _READING = "statement, act, kind, value, reader, settings, asks, confirmed, recorded_at, sum"
 _SETTLEMENT = "id, act, subject_kind, subject, field, outcome, chosen, recorded_at, by, sum"
 _FORMS = "SELECT id, replaces FROM statement WHERE replaces <> ''"
@@ -101,6 +102,21 @@ class Joined:
     corrected_twice: tuple[Correction, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """What of the other copy does not come, by ids: rows, acts with all their rows, and acts whose lines do not."""
+
+    rows: frozenset[str] = frozenset()
+    acts: frozenset[str] = frozenset()
+    lines: frozenset[str] = frozenset()
+
+
+NOTHING = LeftOut()
+
+NOT_TOLD = "something of which a part is kept back"
+"""The line of an act of which a part was left out, for its own may repeat what was."""
+
+
 @contextmanager
 def copy_to_join(folder: Path, collection: str) -> Iterator[sqlite3.Connection]:
     """Context: the database of another working copy, read as it was when it was opened, for somebody may go on telling
@@ -142,16 +158,23 @@ def to_strike(here: sqlite3.Connection, struck: Iterable[str]) -> list[str]:
     return [ident for (ident,) in here.execute(query, (json.dumps(sorted(struck)),))]
 
 
-def join(store: Store, there: sqlite3.Connection, by: str, now: str, agree: Callable[[Joined], None]) -> Joined:
-    """Take in all that the other copy has and this one has not, in one transaction.
+def join(
+    store: Store,
+    there: sqlite3.Connection,
+    by: str,
+    now: str,
+    agree: Callable[[Joined], None] = lambda _: None,
+    left_out: LeftOut = NOTHING,
+) -> Joined:
+    """Take in all that the other copy has and this one has not, but what is left out, in one transaction.
 
     What was struck there must be struck here already. `by` and `now` stand in the tombstones of what is struck because
-    of this joining; what `agree` raises of what came leaves all as it was. Raises CouldNot for rows that are not as
-    they were written.
+    of this joining; what `agree` raises of what came leaves all as it was. What is left out is not struck: a later
+    joining may bring it. Raises CouldNot for rows that are not as they were written.
     """
 
     def take_in(db: sqlite3.Connection) -> Joined:
-        joined = _take_in(db, there, by, now)
+        joined = _take_in(db, there, by, now, left_out)
         agree(joined)
         return joined
 
@@ -160,17 +183,17 @@ def join(store: Store, there: sqlite3.Connection, by: str, now: str, agree: Call
     return joined
 
 
-def _take_in(here: sqlite3.Connection, there: sqlite3.Connection, by: str, now: str) -> Joined:
+def _take_in(here: sqlite3.Connection, there: sqlite3.Connection, by: str, now: str, left_out: LeftOut) -> Joined:
     refused = forms_struck(here, there)
     refused |= _made_only_from(here, there, refused)
     tombstones = _take_tombstones(here, there, refused, by, now)
-    acts, names = _take_acts(here, there, refused)
-    taken = _take_statements(here, there, refused)
+    acts, names = _take_acts(here, there, refused, left_out)
+    taken = _take_statements(here, there, refused, left_out)
     for (act,) in _take_withdrawals(here, there):
         projections.weigh_act(here, act)
     for row, values in taken:
         projections.add(here, row, statement_of(values))
-    _take_readings(here, there)
+    _take_readings(here, there, left_out)
     _take_settlements(here, there)
     _take_counts(here, there)
     if taken:
@@ -212,16 +235,18 @@ def _take_tombstones(here: sqlite3.Connection, there: sqlite3.Connection, refuse
     return len({row[0] for row in rows} - known)
 
 
-def _take_acts(here: sqlite3.Connection, there: sqlite3.Connection, refused: set[str]) -> tuple[int, tuple[str, ...]]:
+def _take_acts(
+    here: sqlite3.Connection, there: sqlite3.Connection, refused: set[str], left_out: LeftOut
+) -> tuple[int, tuple[str, ...]]:
     """The acts; the lines of those that told, undid or redid what is refused, that repeat its words, or that are blank
     there, are blank here. Returns how many came, and by whom."""
     known = {act for (act,) in here.execute("SELECT id FROM act")}
     quiet = acts_of(there, refused)
     quiet |= {act for (act,) in there.execute("SELECT id FROM act WHERE what = ?", (STRUCK,))}
     rows = [
-        (act, STRUCK if act in quiet else what, at, by)
+        (act, STRUCK if act in quiet else NOT_TOLD if act in left_out.lines else what, at, by)
         for act, what, at, by in there.execute("SELECT id, what, recorded_at, by FROM act ORDER BY recorded_at, id")
-        if act not in known
+        if act not in known and act not in left_out.acts
     ]
     here.executemany("INSERT INTO act (id, what, recorded_at, by) VALUES (?, ?, ?, ?)", rows)
     blank_lines(here, quiet)
@@ -231,7 +256,7 @@ def _take_acts(here: sqlite3.Connection, there: sqlite3.Connection, refused: set
 
 
 def _take_statements(
-    here: sqlite3.Connection, there: sqlite3.Connection, refused: set[str]
+    here: sqlite3.Connection, there: sqlite3.Connection, refused: set[str], left_out: LeftOut
 ) -> list[tuple[int, tuple[object, ...]]]:
     """(row, values) of every statement that was taken in."""
     known = {ident for (ident,) in here.execute("SELECT id FROM statement")}
@@ -239,7 +264,7 @@ def _take_statements(
     append = f"INSERT INTO statement ({_COLUMNS}) VALUES ({', '.join('?' * len(COLUMNS))})"
     taken = []
     for *row, kept in there.execute(query):
-        if row[0] in known or row[0] in refused:
+        if row[0] in known or row[0] in refused or row[0] in left_out.rows or row[_ACT] in left_out.acts:
             continue
         values = tuple(row)
         _check(kept, values)
@@ -268,18 +293,25 @@ def _take_withdrawals(here: sqlite3.Connection, there: sqlite3.Connection) -> li
     return fresh
 
 
-def _take_readings(here: sqlite3.Connection, there: sqlite3.Connection) -> None:
-    """Readings of statements that are here; of two made by one act, which was still going on, the later."""
+def _take_readings(here: sqlite3.Connection, there: sqlite3.Connection, left_out: LeftOut) -> None:
+    """Readings of statements that are here; of two made by one act, which was still going on, the later.
+
+    Those of what was told in acts that are left out come too, if they were made later: where they go it is known.
+    """
     is_here = "SELECT 1 FROM statement WHERE id = ?"
+    of_acts = "SELECT id FROM statement WHERE act IN (SELECT value FROM json_each(?))"
+    known_there = {ident for (ident,) in there.execute(of_acts, (json.dumps(sorted(left_out.acts)),))} - left_out.rows
     take = f"""INSERT INTO reading ({_READING}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         ON CONFLICT (statement, act) DO UPDATE SET kind = excluded.kind, value = excluded.value,
         reader = excluded.reader, settings = excluded.settings, asks = excluded.asks, confirmed = excluded.confirmed,
         recorded_at = excluded.recorded_at, sum = excluded.sum
         WHERE (excluded.recorded_at, excluded.value) > (recorded_at, value)"""
     for *row, kept in there.execute(f"SELECT {_READING} FROM reading"):
-        if here.execute(is_here, (row[0],)).fetchone():
+        has_it = here.execute(is_here, (row[0],)).fetchone()
+        if has_it or (row[0] in known_there and row[1] not in left_out.acts):
             _check(kept, row)
-            if here.execute(take, (*row, row_sum(row))).rowcount and (reading := reading_of(tuple(row[2:8]))):
+            is_newer = here.execute(take, (*row, row_sum(row))).rowcount
+            if has_it and is_newer and (reading := reading_of(tuple(row[2:8]))):
                 projections.add_reading(here, reading, row[8])
 
 

@@ -1,8 +1,10 @@
-"""`boxlore join` and `boxlore new --join` as a person meets them (our own contract)."""
+"""`boxlore join`, `boxlore new --join` and `boxlore parcel` as a person meets them (our own contract)."""
 
 import json
 from collections.abc import Callable
 from pathlib import Path
+
+import pytest
 
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import open_collection
@@ -68,3 +70,34 @@ def test_many_corrections_are_counted_and_strikes_and_faults_are_told(
     assert "and 14 more corrections." in err and "agreement.txt differ" in err
     assert "1 statement struck there was struck here too." in err
     assert "owed" not in run("-c", first, "find", "owed")[1]
+
+
+def test_a_parcel_goes_there_and_back(bare: Callable[[int], Path], run: Runs, tmp_path: Path) -> None:
+    first, second = bare(1), tmp_path / "aksel"
+    code, out, err = run("-c", first, "parcel", tmp_path / "new.zip", "--new-copy", "--json")
+    told = json.loads(out)
+    assert code == 0 and told["series"] == "B" and told["kept_back"] == 0 and told["sha256"][:8] in err
+    code, _, err = run("new", second, "--join", tmp_path / "new.zip")
+    assert code == 0 and "It numbers in series B." in err and f"boxlore -c {second} parcel FILE" in err
+    assert run("-c", second, "tell", "TRA-0001", "story", "It rained [/b]")[0] == 0
+    code, _, err = run("-c", second, "parcel", tmp_path / "back.zip", "--for", "family", "--without-scans")
+    assert code == 0 and "for the family alone" in err
+    code, out, err = run("-c", first, "join", tmp_path / "back.zip", "--json")
+    assert code == 0 and json.loads(out)["statements"] == 1 and "The SHA-256 of back.zip begins with" in err
+    code, _, err = run("-c", second, "parcel", tmp_path / "back.zip")
+    assert code == 2 and "is there already" in err
+
+
+def test_a_locked_parcel_asks_for_its_passphrase(
+    bare: Callable[[int], Path], run: Runs, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The format's computation, which takes a second on purpose, is left out: `test_parcel_files.py` does it."""
+    pyrage = pytest.importorskip("pyrage")
+    monkeypatch.setattr(pyrage.passphrase, "encrypt", lambda data, words: data)
+    monkeypatch.setattr(pyrage.passphrase, "decrypt", lambda data, words: data)
+    said = iter(["four words of Reval", "four words of Reval"])
+    monkeypatch.setattr("click.prompt", lambda *_, **__: next(said))
+    first = bare(1)
+    assert run("-c", first, "parcel", tmp_path / "a.zip", "--lock")[0] == 0
+    code, _, err = run("-c", first, "join", tmp_path / "a.zip")
+    assert code == 0 and "There is nothing in" in err and next(said, None) is None

@@ -4,13 +4,14 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import options, parcel_options, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.joining import make_working_copy
 from boxlore.tasks.collection.opening import start
+from boxlore.tasks.collection.parcels import copy_from_parcel
 from boxlore.tasks.collection.said_of_joining import said_of_working_copy
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.given_files import in_utf_8
@@ -39,8 +40,8 @@ from boxlore.tasks.scans.given_files import in_utf_8
     help="Rebuild it from a transfer; may be repeated, for its updates.",
 )
 @click.option(
-    "--join", "other", type=GivenPath(exists=True, file_okay=False),
-    help="Make it a working copy of the collection in this folder, for another desk.",
+    "--join", "other", type=GivenPath(exists=True),
+    help="Make it a working copy of the collection in this folder, or of a parcel, for another desk.",
 )  # fmt: skip
 @click.pass_context
 def new(
@@ -85,11 +86,17 @@ def new(
 
 
 def _working_copy(folder: Path, other: Path, series: str) -> None:
-    with talk.progress() as bar:
-        joined = make_working_copy(folder, other, bar, series=series)
-    for words in said_of_working_copy(other, folder, joined):
+    if other.is_file():
+        passphrase = parcel_options.passphrase_of(other)
+        with talk.progress() as bar:
+            joined = copy_from_parcel(folder, other, passphrase, bar, series=series).joined
+        later = f"Later, boxlore -c {folder} parcel FILE makes a parcel of what was told there, to send back."
+    else:
+        with talk.progress() as bar:
+            joined = make_working_copy(folder, other, bar, series=series)
+        later = f"Later, boxlore -c {other} join {folder} brings together what was told in both."
+    for words in (*said_of_working_copy(other, folder, joined), later):
         talk.say(words)
-    talk.say(f"Later, boxlore -c {other} join {folder} brings together what was told in both.")
 
 
 def _rebuild(folder: Path, packages: tuple[Path, ...], series: str) -> None:

@@ -59,7 +59,7 @@ closed for 100 years from Leida's birth, and, since nobody told when Con was bor
 noted: the later holds.
 """
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 from datetime import date
@@ -95,6 +95,9 @@ WHO_SAYS, FOUND_IN, MARK = "who says it", "found in", "mark"
 
 SHOWN, EMBEDDED, FILE_NAME = "in the picture", INSIDE, "name of the file"
 """Places where a scan itself shows or names somebody."""
+
+AUDIENCE = "audience"
+"""The field that says who may see a thing."""
 
 OF_SCANS = (SHOWN, EMBEDDED, MADE_BY, FILE_NAME)
 
@@ -160,6 +163,22 @@ class Recipient:
         """Whether one statement about a thing may go to the recipient. One about a marker is asked of its item."""
         item = about.id if about.kind is Kind.ITEM else ""
         return about.id not in self.withheld.people and self._passes(statement, self.own_audiences(about), item)
+
+    def may_have_row(
+        self, about: Subject, field: str, words: str, audience: str, beside: Collection[str], kept: Sequence[str]
+    ) -> bool:
+        """Whether a row of the log may go into a working copy of the recipient's as it stands.
+
+        `beside` are the ids of who says it and of all that it was ever read as, `kept` the audiences of its item.
+        What the keeper has said of who may see a thing goes with it, though that is said to the keeper alone: without
+        it, it would be for anyone there.
+        """
+        return (
+            self.withheld.people.isdisjoint((about.id, *beside))
+            and (field == AUDIENCE or self.may_see_audience(audience))
+            and self.may_see_kept(kept, field)
+            and self.may_read(words, about.id if about.kind is Kind.ITEM else "", field)
+        )
 
     def may_name_source(self, statement: StatementView) -> bool:
         """Whether who or what says a statement may be named.
@@ -231,11 +250,11 @@ class Recipient:
 
     def may_know(self, statement: Statement) -> bool:
         """Whether a statement about someone may be known by its own audience, whoever is withheld."""
-        return self._may_see(statement.audience)
+        return self.may_see_audience(statement.audience)
 
     def may_know_all_of(self, person: Person) -> bool:
         """Whether nothing that is told of someone's name, dates and kin is kept from the recipient."""
-        return all(map(self._may_see, person.told_to))
+        return all(map(self.may_see_audience, person.told_to))
 
     @property
     def may_hear_closed_passages(self) -> bool:
@@ -247,7 +266,7 @@ class Recipient:
         is_all_told = self.withheld is NOBODY and not self.names and self.leans is None
         if is_all_told and _is_for_anyone(record) and not self._has_strangers(record):
             return without_worked_out(record)  # nobody is withheld, and nobody unknown is told of anywhere
-        if not self._may_see_kept(record.audiences):
+        if not self.may_see_kept(record.audiences):
             return self._closed(record)
         views_by_field = {
             name: tuple(self.without_names(view) for view in views if self._passes(view, record.audiences, record.id))
@@ -264,7 +283,7 @@ class Recipient:
             people=people,
             conflicts=tuple(self._conflicts(record, record.conflicts)),
             undecided=tuple(self._conflicts(record, record.undecided)),
-            not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),
+            not_known=frozenset(name for name in record.not_known if self.may_see_kept(record.audiences, name)),
             asked=tuple(
                 self.without_names(view) for view in record.asked if self._passes(view, record.audiences, record.id)
             ),
@@ -359,17 +378,18 @@ class Recipient:
         named = frozenset(ident for hit in hits for ident in hit.people)
         return Naming(where, text, named, named - sure, text, hits)
 
-    def _may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
+    def may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
         """Whether the recipient may see a thing, or one field of it, as far as the keeper has kept any of it."""
-        return all(map(self._may_see, _kept_to(audiences, field)))
+        return all(map(self.may_see_audience, _kept_to(audiences, field)))
 
-    def _may_see(self, audience: str) -> bool:
+    def may_see_audience(self, audience: str) -> bool:
+        """Whether words of that audience may go to the recipient, as far as that alone decides."""
         return may_see(audience, self.to, self.on_day)
 
     def _passes(self, view: StatementView, audiences: Sequence[str], item: str) -> bool:
         return (
-            self._may_see(view.audience)
-            and self._may_see_kept(audiences, view.field)
+            self.may_see_audience(view.audience)
+            and self.may_see_kept(audiences, view.field)
             and view.meant not in self.withheld.people
             and not self._is_stranger(view, item)
             and self.may_read(view.words, item, view.field)
@@ -389,7 +409,7 @@ class Recipient:
 
     def _may_have(self, record: Record, field: str, words: str, where: str = "") -> bool:
         """Whether a part of the record that is no statement, as words, may go to the recipient."""
-        return self._may_see_kept(record.audiences, field) and self.may_read(words, record.id, where)
+        return self.may_see_kept(record.audiences, field) and self.may_read(words, record.id, where)
 
     def _conflicts(self, record: Record, conflicts: Sequence[Conflict]) -> Iterator[Conflict]:
         """Those of which any side may be told; sides that may not are counted, so that none stands as settled."""
@@ -433,7 +453,7 @@ class Recipient:
         references = tuple(
             self.without_names(view)
             for view in record.all(REFERENCE)
-            if self._may_see(view.audience) and self.may_read(view.words, record.id, REFERENCE)
+            if self.may_see_audience(view.audience) and self.may_read(view.words, record.id, REFERENCE)
         )
         is_told = bool(record.people or set(record.told) - {REFERENCE})
         return Record(

@@ -31,6 +31,9 @@ from boxlore.tasks.collection.struck_rows import forget_rows
 KEPT_BESIDE = ("recordings", "papers")
 """Folders whose files go by the same names in every copy."""
 
+ABOUT_PARCEL = "parcel.json"
+"""Lies in what was unpacked of a parcel, and says of what, from when and for whom it is (`parcels`)."""
+
 SET_BY_HAND = ("prompts.toml", "archive.toml")
 """Files of settings that a new working copy has as the first has them."""
 
@@ -38,16 +41,18 @@ SET_BY_HAND = ("prompts.toml", "archive.toml")
 @dataclass(slots=True)
 class JoinedCopies:
     """What came of it. `struck` tells of what the other copy had struck and this one had; `files` counts the scans,
-    recordings and papers that were copied, `faults` says of each that could not be (sentences), and `outside` are those
-    registered where they lie on the other desk. `numbered_anew` holds the old and the new number of the items that had
-    a number which another has; `same_series` says that both copies number in one series; `drafts` counts what is
-    still being typed there, and `ahead` is the newest time there if this machine's clock has not come to it."""
+    recordings and papers that were copied, `faults` says of each that could not be (sentences), and `outside` are
+    those registered where they lie on the other desk, `not_sent` those that a parcel does not hold. `numbered_anew`
+    holds the old and the new number of the items that had a number which another has; `same_series` says that both
+    copies number in one series; `drafts` counts what is still being typed there, and `ahead` is the newest time
+    there if this machine's clock has not come to it."""
 
     log: Joined
     struck: StrikeReport | None = None
     files: int = 0
     faults: list[str] = field(default_factory=list)
     outside: list[str] = field(default_factory=list)
+    not_sent: list[str] = field(default_factory=list)
     numbered_anew: list[tuple[str, str]] = field(default_factory=list)
     same_series: bool = False
     drafts: int = 0
@@ -134,7 +139,7 @@ def _copy_files(
     names then."""
     _rename(collection, known)
     scans = list(_missing_scans(collection, other, known, result))
-    beside = [path for name in KEPT_BESIDE for path in _files(other / name)]
+    beside = [path for name in KEPT_BESIDE for path in files_below(other / name)]
     progress.begin("Copying", len(scans) + len(beside))
     act = collection.act("where scans lie whose names other scans have here")
     for scan, facts in scans:
@@ -176,11 +181,13 @@ def _missing_scans(
         elif not target.exists() or (is_unsure and sha256_of(target) != facts.sha256):
             if (other / facts.path).is_file():
                 yield scan, facts
+            elif (other / ABOUT_PARCEL).is_file():
+                result.not_sent.append(facts.path)
             elif scan not in known:
                 result.faults.append(f"{other / facts.path} is not there; boxlore verify tells when it is found.")
 
 
-def _files(folder: Path) -> list[Path]:
+def files_below(folder: Path) -> list[Path]:
     if not folder.is_dir():
         return []
     return sorted(path for path in folder.rglob("*") if path.is_file() and not path.name.endswith(PART))
@@ -239,7 +246,7 @@ def working_copy_of(collection: Collection, folder: Path, progress: Progress) ->
 
 
 def _begin_copy(first: Collection, folder: Path, series: str) -> None:
-    letter = series or _next_letter(first)
+    letter = series or next_letter(first)
     start(folder, replace(first.settings, series=letter), ident=first.id)
     first.store.give_series(first.settings.prefix + letter)
     for name in SET_BY_HAND:
@@ -247,7 +254,7 @@ def _begin_copy(first: Collection, folder: Path, series: str) -> None:
             write_whole(folder / name, (first.folder / name).read_bytes())
 
 
-def _next_letter(collection: Collection) -> str:
+def next_letter(collection: Collection) -> str:
     """The first letter that stands for no working copy, as far as this one knows. Raises WrongUse after Z."""
     settings = collection.settings
     given = {*collection.store.series_given(), settings.prefix + settings.series}

@@ -6,6 +6,7 @@ from boxlore.core.findings import several
 from boxlore.core.wording.catalogue import ENGLISH
 from boxlore.tasks.collection.joining import JoinedCopies
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.parcels import Parcel, ParcelOrder, TakenIn
 from boxlore.tasks.collection.settings import read_settings
 
 SHOWN = 10
@@ -54,6 +55,44 @@ def said_of_joining(collection: Collection, other: Path, joined: JoinedCopies) -
     return lines + said_of_files(joined)
 
 
+def said_of_parcel(parcel: Parcel, order: ParcelOrder) -> list[str]:
+    """What is said of a parcel that was made, in sentences."""
+    for_whom = "another keeper: it holds what is the keeper's alone, too"
+    lines = [
+        f"{parcel.path}: {several(parcel.statements, 'statement')}, {several(parcel.files, 'scan')}, for "
+        f"{'the family' if order.to.is_family else for_whom}.",
+        f"Its SHA-256 begins with {parcel.sha256[:8]}: whoever gets it is shown the same, and can tell you.",
+    ]
+    if order.to.is_family:
+        lines.append(
+            f"{several(parcel.kept_back, 'statement')} {_was(parcel.kept_back, 'kept back')}: what the family may not "
+            "see, and words that were put right since. The living are named in it; it is for the family alone."
+        )
+    if parcel.letter:
+        lines.append(
+            f"Series {parcel.letter} is set aside for it: boxlore new FOLDER --join {parcel.path.name} makes a working "
+            "copy that numbers in it. Make another parcel for another desk."
+        )
+    if not order.passphrase:
+        lines.append("It is not locked: whoever has the file can read it. --lock asks for a passphrase.")
+    lines += [f"{path} is registered where it lies, or is not there: it is not in the parcel." for path in parcel.left]
+    return lines
+
+
+def said_of_taken_in(collection: Collection, parcel: Path, taken: TakenIn) -> list[str]:
+    """What came of taking a parcel in, in sentences."""
+    lines = [
+        f"The SHA-256 of {parcel.name} begins with {taken.sha256[:8]}.",
+        *said_of_joining(collection, parcel, taken.joined),
+    ]
+    if taken.lacking:
+        acts = several(taken.lacking, "act")
+        lines.append(
+            f"The parcel begins on {taken.since}; {acts} from before are not here. Ask for one from earlier on."
+        )
+    return lines
+
+
 def said_of_series(letter: str) -> str:
     """What is said of two copies that number in one series."""
     return (
@@ -65,13 +104,20 @@ def said_of_series(letter: str) -> str:
 def said_of_files(joined: JoinedCopies) -> list[str]:
     """Which files were not copied, and why, in sentences."""
     lines = [f"{path} is registered where it lies, and was not copied." for path in joined.outside] + joined.faults
+    if joined.not_sent:
+        scans = several(len(joined.not_sent), "scan")
+        lines.append(f"{scans} told of in it {_is(len(joined.not_sent))} not in the parcel: ask for it with its scans.")
     if joined.stopped:
         lines.append("Stopped before every file was copied: boxlore join goes on.")
     return lines
 
 
-def _was(count: int) -> str:
-    return "was struck" if count == 1 else "were struck"
+def _was(count: int, done: str = "struck") -> str:
+    return f"was {done}" if count == 1 else f"were {done}"
+
+
+def _is(count: int) -> str:
+    return "is" if count == 1 else "are"
 
 
 def _both_stand(collection: Collection, joined: JoinedCopies) -> list[str]:

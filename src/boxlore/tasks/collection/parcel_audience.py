@@ -1,0 +1,79 @@
+"""What of a collection does not go into a parcel for the family: rows of the log, by who may see them.
+
+A row goes only if everything says yes: its own audience, the item or thing that it is about, what the keeper has kept
+of one field of that, and every name in its words. Of an item that is kept from the family as a whole nothing goes, its
+number, scans and markers neither; of one whose scans are closed to it, the scans and their markers do not. What is no
+longer in force stays at home: earlier words may say what later ones were to put right.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from boxlore.core.records.audience import Recipient
+from boxlore.core.records.audience_levels import To
+from boxlore.core.records.item_record import every_told
+from boxlore.core.statements import Kind, Subject
+from boxlore.store.joining import LeftOut
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records_for_outputs import records, seen_by
+
+_ROWS = """
+    SELECT s.id, s.act, s.subject_kind, s.subject, s.field, s.words, s.source, s.audience,
+        EXISTS (SELECT 1 FROM past p WHERE p.row = s.row),
+        (SELECT group_concat(json_extract(r.value, '$.id'), ' ') FROM reading r
+            WHERE r.statement = s.id AND json_valid(r.value))
+    FROM statement s"""
+"""Every row of the log: whether it is past, and the ids of whoever it was ever read as."""
+
+
+@dataclass(slots=True)
+class _Kept:
+    """What the family does not have: ids of things of which no row goes, and of statements; and, by item, what the
+    keeper has kept of it to whom."""
+
+    things: set[str] = field(default_factory=set)
+    statements: set[str] = field(default_factory=set)
+    audiences: dict[str, tuple[str, ...]] = field(default_factory=dict)
+
+
+def left_out_for_family(collection: Collection) -> LeftOut:
+    """The rows of the log that the family may not see, and the acts whose lines may repeat them."""
+    recipient = seen_by(collection, To.FAMILY).recipient
+    kept = _kept_of_items(collection, recipient)
+    out = list(_rows_out(collection, recipient, kept))
+    return LeftOut(frozenset(row for row, _ in out), lines=frozenset(act for _, act in out))
+
+
+def _kept_of_items(collection: Collection, recipient: Recipient) -> _Kept:
+    kept = _Kept()
+    for record in records(collection):
+        seen = recipient.seen(record)
+        scans = {scan.id for scan in record.scans}
+        if not recipient.may_see_kept(record.audiences):
+            kept.things |= {record.id, *scans}
+        elif seen.closed_scans:
+            kept.things |= scans
+        kept.audiences[record.id] = tuple(record.audiences)
+        # what goes to others without a name stays here: its row has the name
+        goes_as_it_is = {view.statement: view for view in every_told(seen)}
+        kept.statements |= {
+            view.statement for view in every_told(record) if goes_as_it_is.get(view.statement) != view
+        }  # fmt: skip
+    of_scans = collection.store.words_of(["scan"])
+    kept.things |= {marker for marker, _, scan in of_scans if scan in kept.things}
+    return kept
+
+
+def _rows_out(collection: Collection, recipient: Recipient, kept: _Kept) -> Iterator[tuple[str, str]]:
+    """(id, act) of each row that does not go."""
+    for row, act, kind, subject, name, words, source, audience, is_past, meant in collection.store.db.execute(_ROWS):
+        about = Subject(Kind(kind), subject)
+        told = "" if about.kind is Kind.SCAN else words  # what a scan's file says is decided for the scan as a whole
+        beside = (source, *(meant or "").split())
+        if (
+            is_past
+            or row in kept.statements
+            or subject in kept.things
+            or not recipient.may_have_row(about, name, told, audience, beside, kept.audiences.get(subject, ()))
+        ):
+            yield row, act
