@@ -114,7 +114,7 @@ TASKS = {
     "parcel": Task(
         Group.HAND_ON,
         "A parcel for another desk",
-        "all that was told, in one file to send",
+        "what was told, in one file",
         lambda collection: [
             Blank("file", "Into which file?", "parcel.zip", "A new file. It may be sent, or carried on a stick.",
                   path="file"),
