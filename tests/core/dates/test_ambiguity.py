@@ -214,6 +214,13 @@ WITHOUT_A_DATE = [
     ("0-1X", "Something here is no date", ()),
     ("summer 1948 (", "is summer 1948 meant", ("1948-22",)),
     ("the war, enne küüditamist", "Which war", ("1914-07/1918-11",)),
+    ("June, July 1938", "or both", ("[1938-06,1938-07]", "1938-06/1938-07", "1938-06", "1938-07")),
+    ("Feb, Mar 1936", "or both", ("[1936-02,1936-03]", "1936-02/1936-03", "1936-02", "1936-03")),
+    ("Boxing Day or the day after, 1948", "meant", ("[1948-12-26,1948-12-27]", "1948-12-26", "1948-12-27")),
+    ("About 1940, before 20 January 1940", "Which", ("[1940~..1940-01-19]", "[..1940-01-19]", "1940~")),
+    ("about 1940, after June 1940", "Which", ("[1940-07-01..1940~]", "[1940-07..]", "1940~")),
+    ("1940s, wartime anyway", "Which years", ("[1940..1945]", "[1941..1945]", "[1941..1944]", "194X")),
+    ("Easter of 1951, because the twins weren't born till June", "meant", ("1951-03-25",)),
 ]
 
 

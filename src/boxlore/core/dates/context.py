@@ -68,6 +68,8 @@ class Outcome:
 
 NOT_THEN = "That says when it was not. When was it?"
 """What is asked where only a date is told at which it was not."""
+ONE_OR_BOTH = "Which of the two is meant, or both?"
+"""What is asked where two months or seasons stand beside each other, and nothing says how."""
 NOT_TOGETHER = "These two do not go together. Which is right?"
 """What is asked where two dates are told that cannot both be."""
 

@@ -5,11 +5,12 @@ If one language has all the words, other languages' senses do not count; differe
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import product
 
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import Assembly
-from boxlore.core.dates.context import DateContext, Outcome
+from boxlore.core.dates.context import ONE_OR_BOTH, DateContext, Outcome
 from boxlore.core.dates.double_meanings import is_month_or_day
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.expressions import Expression
@@ -127,6 +128,8 @@ def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | N
         outcomes = _most_doubtful(outcomes)
     if len(outcomes) > 1:
         return one_of_several(list(outcomes), order, context)
+    if none is not None and none.ask == ONE_OR_BOTH:  # “Feb, Mar 1936”, though “mar” is Tuesday in Spanish
+        return replace(none, alternatives=tuple(dict.fromkeys((*none.alternatives, *outcomes))))
     return next(iter(outcomes.values()), none)
 
 

@@ -10,10 +10,10 @@ from dataclasses import dataclass, replace
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.alternatives import in_two_calendars, of_two_years, turned_about, with_shared_day, with_years
 from boxlore.core.dates.before_and_after import beside, not_far
-from boxlore.core.dates.context import NOT_THEN, NOT_TOGETHER, DateContext, NoSuchDate, qualified
+from boxlore.core.dates.context import NOT_THEN, NOT_TOGETHER, ONE_OR_BOTH, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.partial import MARKS, MOST_YEARS_BETWEEN, Partial, fill
+from boxlore.core.dates.partial import ABOUT, MARKS, MOST_YEARS_BETWEEN, Partial, fill
 from boxlore.core.dates.relative import Distance, bounds, near, outermost, outermost_year
 from boxlore.core.dates.ruled_out import without
 from boxlore.core.dates.short_years import LAST_DAY
@@ -31,8 +31,9 @@ class Expression:
     part, a feast or a season, in its second, a war; `apart` is the first part, or the second; `beside` says how two
     alternatives stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does
     (`slash`), or the second only doubted (`doubt`), the later ones behind a comma (`finer`), each with its own day and
-    month (`own`), or a number before a day (`row`); of a limit that it is not far away (`just`), or that its
-    word stands behind (`behind`); of what it was not, that this is told first (`ahead`).
+    month (`own`), a number before a day (`row`), or two months with no word between them (`pair`); of a limit that it
+    is not far away (`just`), or that its word stands behind (`behind`); of what it was not, that this is told first
+    (`ahead`).
     """
 
     kind: str
@@ -329,6 +330,8 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     dates = whole.leaves()
     if whole.beside == "row":
         _ask_both_days(dates, context, pick)
+    if whole.beside == "pair":
+        _ask_one_or_both(dates, context, pick)
     if whole.beside == "slash" and (season := of_two_years(*dates[:2])) is not None and len(dates) == 2:
         return written(season, context, pick)
     if whole.beside == "slash" and (day := in_two_calendars(dates, context, pick)):
@@ -389,6 +392,12 @@ def _ask_both_days(dates: list[Partial], context: DateContext, pick: int) -> Non
     """“25, 26 Dec 1948” is asked: the first number may be none of a date."""
     both = Expression("all", list(dates), beside="own").text(context, pick)
     raise NoSuchDate("Are both days meant, or the last?", (both, written(dates[-1], context, pick)))
+
+
+def _ask_one_or_both(dates: list[Partial], context: DateContext, pick: int) -> None:
+    """“June, July 1938” may be one of them, or from one to the other."""
+    first, last = (written(date, context, pick) for date in dates)
+    raise NoSuchDate(ONE_OR_BOTH, (f"[{first},{last}]", f"{first}/{last}", first, last))
 
 
 def _ask_whose_day(dates: list[Partial], shared: list[Partial], context: DateContext, pick: int) -> None:
@@ -469,6 +478,9 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
             span = f"[{','.join(of_each)}]"
         raise NoSuchDate("Which of these is meant?", (span, text))
     begin, end = _short(first, start=True), _short(last, start=False)
+    if feast.whole_year and feast.mark & ABOUT:  # “about 1940, before 20 January 1940” may be of the year before
+        both = f"[{begin}~..{end}]" if last == edge.latest else f"[{begin}..{end}~]"
+        raise NoSuchDate("Which of these is meant?", (both, limit, text))
     whole_months = first and last and first.day == 1 and last.day == month_length(last.year, last.month)
     if whole_months and len(begin) == len(end) == 10:
         begin, end = begin[:7], end[:7]
@@ -621,11 +633,24 @@ def _known(whole: Expression, context: DateContext, pick: int) -> str:
         return _of_event_and_date(text, of_event, war.leaves()[0].unit)
     text = _written(date, context, pick)
     told = standard.parsed(text)
-    for way in range(war.choices(context)):
-        span = standard.parsed(war.text(context, way))
-        if _meet(told, span):
-            return text
-    raise NoSuchDate(NOT_TOGETHER, (text,))
+    spans = [standard.parsed(war.text(context, way)) for way in range(war.choices(context))]
+    fitting = [span for span in spans if _meet(told, span)]
+    if not fitting:
+        raise NoSuchDate(NOT_TOGETHER, (text,))
+    if whole.leaves()[0].year[3:] == "X":
+        cut = tuple(dict.fromkeys(_shared_years(told, span) for span in fitting))
+        if cut != (text,):
+            raise NoSuchDate("Which years of these are meant?", (*cut, text))
+    return text
+
+
+def _shared_years(decade: Edtf, war: Edtf) -> str:
+    """“1940s, wartime anyway”: the years of a decade that lie in a war; the decade itself where all of them do."""
+    assert decade.earliest and decade.latest  # of a decade
+    first = max(decade.earliest.year, war.earliest.year if war.earliest else 0)
+    last = min(decade.latest.year, war.latest.year if war.latest else decade.latest.year)
+    whole = (first, last) == (decade.earliest.year, decade.latest.year)
+    return decade.text if whole else f"{first}" if first == last else f"[{first}..{last}]"
 
 
 def _of_event_and_date(text: str, event: str, unit: str) -> str:

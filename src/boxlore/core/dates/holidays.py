@@ -122,8 +122,16 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
 
 
 def which(name: str) -> str:
-    """The question which of the days is meant that have one name."""
-    return f"Which {titled(_called(name, _NAMES[name]))}?"
+    """The question which of the days is meant that have one name; one that tells what happened (“old king died”) stands
+    as it is told."""
+    called = _called(name, _NAMES[name])
+    if _HAPPENED.intersection(called.split()):
+        return f"Which day is meant by “{called}”?"
+    return f"Which {titled(called)}?"
+
+
+_HAPPENED = frozenset("died broke ended was were came began started fell abdicated finished declared".split())
+"""Words of names that tell what happened."""
 
 
 def _called(name: str, rows: Sequence[HolidayRow]) -> str:

@@ -52,7 +52,8 @@ class Token:
 SIGNS: dict[str, Senses | None] = {
     ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),
     "?": (Sense("query"),), "&": (Sense("and"),), "+": (Sense("and"),), "~": (Sense("about"), Sense("about_behind")),
-    "±": (Sense("about"), Sense("about_behind")), "<": (Sense("before"),), ">": (Sense("after"),),
+    "±": (Sense("about"), Sense("about_behind")), "≈": (Sense("about"), Sense("about_behind")),
+    "<": (Sense("before"),), ">": (Sense("after"),),
     "%": (Sense("measured"),),
     "£": (Sense("numbered"),), "$": (Sense("numbered"),), "€": (Sense("numbered"),), "№": (Sense("numbered"),),
 } | dict.fromkeys(".'\"()[]:!•·*|…#^@", None)  # fmt: skip

@@ -113,7 +113,7 @@ KINDS = (
     "south", "north", "term", "turn", "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "older",
     "to_the_day", "feast_day", "eve_behind", "clock", "clock_part", "clock_behind", "name", "night_to", "at_a_distance",
     "or_year_after", "or_year_before", "numbered", "measured", "street", "street_of", "same", "as",
-    "infant", "small", "alive", "occasion", "occasion_ahead", "beyond_earlier", "beyond_later",
+    "infant", "small", "alive", "because", "occasion", "occasion_ahead", "beyond_earlier", "beyond_later",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts; `name` is of words that are none
 of a date, though they are spelled as one without its accents (“tel. 1938”, and Hungarian “tél”)."""

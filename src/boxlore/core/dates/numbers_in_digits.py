@@ -37,6 +37,7 @@ NUMERAL = "|".join(
         r"(?<!\d)\d{1,2}(?:st|nd|rd|th)c(?!\w)",
         r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
         r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|(?:\d\d[_x]|1[5-9]\?)\d(?!\d))",
+        r"(?<![\w'])'\d\d[-/]\d\d?(?![\d/-])(?!['-]?\w)",
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
         r"(?<!\w)'[4-9]00(?!\w)",
         r"(?<![\w'])'\d[?_-](?!\w)",
@@ -95,6 +96,8 @@ def compound(piece: str) -> tuple[Sense, ...]:
         return (Sense("decade", int(piece[1]) * 10),)  # Summer '4?
     if piece[0] == "'" and len(parts := _DIGITS.findall(piece)) == 3:
         return _dates([_of_camera(parts)])
+    if piece[0] == "'" and len(parts) == 2:
+        return _short_years([parts[0], parts[1] if len(parts[1]) == 2 else parts[0][0] + parts[1]])  # '38/9
     if piece[0] == "'":
         return (Sense("short", piece[1:]),) if len(piece) == 3 else (Sense("year", f"1{piece[1]}XX"),)
     if _CLOCK.match(piece):

@@ -118,7 +118,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     choices = [*_with_its_year(pieces), *choices]
     whole = () if denied else _whole(tokens, decided, choices)
     apart = () if denied or set(whole) - set(choices) else _apart(tokens, decided, choices)
-    choices = list(dict.fromkeys((*whole, *apart, *choices)))
+    choices = list(dict.fromkeys((*_before_a_reason(tokens, decided), *whole, *apart, *choices)))
     choices = [text for text in choices if not _says_no_more(text, choices)]
     of_year, composed = of_the_year_beside(tokens, pieces, lambda part: _dates(part, decided))
     if with_year:
@@ -505,6 +505,17 @@ def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str
     texts = [text for text in _dates(saying, decided) if not text.startswith("XXXX")]
     is_limit = any(text[0] in "[{" or "/" in text for text in texts)
     return texts if is_limit else [*pieces, *texts]
+
+
+def _before_a_reason(tokens: list[Token], decided: Decided) -> list[str]:
+    """“Easter of 1951, because the twins weren't born till June”: what is told before a reason for it; none where
+    nothing is."""
+    reason = next((at for at, token in enumerate(tokens) if token.is_any(_BECAUSE)), 0)
+    pieces = _pieces(tokens[:reason], decided)[0] if reason else []
+    return [text for texts in pieces for text in texts if not text.startswith("XXXX")]
+
+
+_BECAUSE = frozenset(("because",))
 
 
 def _is_whither(tokens: list[Token], at: int) -> bool:

@@ -32,6 +32,8 @@ def joined(
         kinds = {"any"}  # “end of 1929, beginning of 1930”
     elif not kinds and (_are_days_in_a_row(items) or _are_two_days(items)):
         kinds = {"all"}  # “July 4, 5, 6 1936”
+    elif joins == ["comma"] and _are_two_of_a_year(items):
+        kinds = {"any"}
     elif joins[-1] == "comma" and doubted and kinds == {"any"}:
         pass  # “1936 or 37, maybe 38”
     elif len(kinds) != 1 or joins[-1] == "comma":
@@ -45,6 +47,8 @@ def joined(
     if items[0].kind in LIMITS and all(item.kind == "one" for item in items[1:]) and not guessed:
         return _shared(items, kind)
     parts = [item.parts[0] if item.kind == "one" else item for item in items]
+    if joins == ["comma"] and not doubted and _are_two_of_a_year(items):
+        return Expression("any", parts, beside="pair")
     beside = "row" if joins == ["comma"] and kind == "all" and items[0].leaves()[0].bare else _beside(joins)
     whole = Expression(kind, parts, beside=beside)
     first, *others = whole.leaves()
@@ -89,6 +93,18 @@ def _are_two_days(items: list[Expression]) -> bool:
     behind = first.month and first.day and not first.year and last.day and last.year and not last.month
     before = first.bare and not first.within_a_year and last.day and last.month and last.year
     return bool(behind or before) and 0 < (first.bare[0] if first.bare else first.day) < last.day
+
+
+def _are_two_of_a_year(items: list[Expression]) -> bool:
+    """“June, July 1938”, “spring, summer ’38”: two months or two seasons, the later one with the year of both."""
+    dates = [item.leaves()[0] for item in items if item.kind == "one"]
+    if len(dates) != 2 or len(items) != 2:
+        return False
+    first, last = dates
+    finer = any(date.day or date.feast or date.part or date.nth or date.weekday >= 0 or date.bare for date in dates)
+    if finer or first.year or not last.year or last.calendar:
+        return False
+    return 0 < first.month < last.month or 0 < first.season < last.season
 
 
 def _beside(joins: list[str]) -> str:

@@ -119,10 +119,13 @@ _LAST_DAY = 31
 
 
 def _a_day_beside(tokens: list[Token], dates: Dates) -> tuple[str, ...]:
-    """“12 June 1938 or the day before”: that day too."""
+    """“12 June 1938 or the day before”: one of the two, and each."""
     joins = [at for at, token in enumerate(tokens) if token.is_any(_OR)]
     if not joins:
         return ()  # most
+    if len(tokens) - joins[-1] > _YEAR_BEHIND and tokens[-1].is_any(_ONE_YEAR) and tokens[-2].is_any(_APART):
+        tokens = [*tokens[: joins[-1]], tokens[-1], *tokens[joins[-1] : -2]]  # “Boxing Day or the day after, 1948”
+        joins[-1] += 1
     saying = [token for token in tokens if not token.is_any(_NOISE)]
     if len(saying) < _FEWEST or not any(sense.value == "day" for sense in saying[-2].senses):
         return ()
@@ -131,10 +134,11 @@ def _a_day_beside(tokens: list[Token], dates: Dates) -> tuple[str, ...]:
     beside = (
         (text, str(from_number(to_number(*map(int, text.split("-"))) + side))) for text in told if _DAY.fullmatch(text)
     )
-    return tuple(text for both in beside for text in both)
+    return tuple(text for both in beside for text in (f"[{','.join(sorted(both))}]", *both))
 
 
-_FEWEST = 4
+_FEWEST, _YEAR_BEHIND = 4, 4
+_ONE_YEAR = frozenset(("year", "short"))
 _OR, _DAY = frozenset(("or",)), re.compile(r"\d{4}-\d\d-\d\d")
 _SIDES = {-1: frozenset(("before",)), 1: frozenset(("after",))}
 

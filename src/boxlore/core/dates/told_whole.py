@@ -84,8 +84,11 @@ def with_all_told(
     if mended:
         words, tokens = mended, datable(lex(mended, own), mended)
     if outcome and (beside := the_one_beside_it(tokens, words, lambda part: _texts(part, context))):
+        if beside[0][0] == "[":
+            return Outcome(None, which_is_meant(beside, context), beside)
         choices = tuple(dict.fromkeys((*beside, *outcome.choices)))
         return Outcome(None, which_is_meant(choices, context, outcome.unread), choices, outcome.unread)
+    tokens = _without_a_reason(tokens)
     if not mended and outcome and outcome.choices and _is_one_part_alone(tokens):
         return outcome
     if len(tokens) > MOST_TOKENS or any(map(_is_denying, tokens)) or of_a_life(tokens, words):
@@ -134,6 +137,17 @@ _OPEN = re.compile(
 )
 _OPEN_ENDS = (": of which year?", _RIGHT)
 """The questions of which more may be told than they say; others name what does not fit."""
+
+
+def _without_a_reason(tokens: list[Token]) -> list[Token]:
+    """“Easter of 1951, because the twins weren't born till June”: the tokens before a reason, where a year is told;
+    else all of them."""
+    reason = next((at for at, token in enumerate(tokens) if token.is_any(_BECAUSE)), 0)
+    told = any(token.is_any(_YEAR) for token in tokens[:reason])
+    return tokens[:reason] if told else tokens
+
+
+_BECAUSE = frozenset(("because",))
 
 
 def _is_one_part_alone(tokens: list[Token]) -> bool:

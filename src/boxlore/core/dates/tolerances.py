@@ -48,7 +48,8 @@ def give_or_take(words: str) -> tuple[str, int] | None:
     for way in (_TOLD_BEFORE, _TOLD_BEHIND) if is_behind else (_TOLD_BEFORE,):
         match = way.fullmatch(told)
         years = _years_of(match["amount"]) if match else 0
-        if match and 1 < years <= MOST_YEARS:
+        by_a_sign = years == 1 and any(sign in told for sign in _SIGNS)  # “1947 +/- a year”
+        if match and (by_a_sign or 1 < years <= MOST_YEARS):
             return match["date"].strip(_AT_ENDS), years
     return None
 

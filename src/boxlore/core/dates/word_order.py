@@ -181,7 +181,7 @@ def _with_what_is_beyond(words: list[PlacedKind]) -> list[PlacedKind]:
         at -= 1
     if (
         at < 1
-        or not any(word.kind in _LEADING_BEYOND for word in words[at:-1])
+        or not any(word.kind in (*_LEADING_BEYOND, "and") for word in words[at:-1])
         or words[at - 1].kind in _OF_WHAT_FOLLOWS
     ):
         return [] if last.kind.startswith("beyond") else words

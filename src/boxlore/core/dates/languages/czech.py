@@ -14,6 +14,7 @@ CZECH = Language(
     },
     weekdays=("pondělí úterý středu čtvrtek pátek sobotu neděli",),
     words={
+        "because": "protože|neboť",
         "in_a_year": "v|ve",
         "just_turned": "právě dovršila|právě dovršil",
         "6_months": "půl roku|půlrok",
@@ -68,7 +69,7 @@ CZECH = Language(
         "occasion": "dovolená|na dovolené|dovolené",
         "undated": "bez data|b d|neznámé|nevím|datum neznámé|nedatováno|neznámo|nepamatuji si|nevím přesně|nemám tušení|nevzpomínám si|přesně nevím|už nevím|nepamatuju si|nepamatuji",
         "no_year": "rok neznámý",
-        "correction": "ne|totiž|vlastně|ale|chci říct|chtěl jsem říct|chtěla jsem říct|pardon|promiňte|promiň|respektive|přesněji|správně|správněji|lépe řečeno|čili|to jest|tedy|oprava|omyl|počkat|počkej|myslím tím|spletl jsem se|spletla jsem se|vlastně ne|ne počkat|to znamená|tedy vlastně|omlouvám se",
+        "correction": "ne|totiž|vlastně|ale|chci říct|chtěl jsem říct|chtěla jsem říct|pardon|promiňte|promiň|respektive|přesněji|správně|správněji|lépe řečeno|čili|to jest|tedy|oprava|omyl|počkat|počkej|myslím tím|spletl jsem se|spletla jsem se|vlastně ne|ne počkat|to znamená|tedy vlastně|omlouvám se|přeškrtnuto|přeškrtnuté|opraveno na|opraveno",
         "old_style": "starého kalendáře|juliánský|podle starého kalendáře",
         "new_style": "nového kalendáře",
         "should_be": "má být|mělo by být|mělo být|by mělo být|správně má být|měl by být",

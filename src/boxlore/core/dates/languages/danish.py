@@ -19,6 +19,7 @@ DANISH = Language(
         12: "julemåned|julemåneden|christmåned|christmåneden|kristmåned|kristmåneden|vintermåned|vintermåneden",
     },
     words={
+        "because": "fordi",
         "in_a_year": "i",
         "just_turned": "lige fyldt|er lige fyldt",
         "6_months": "et halvt år|halvt år",
@@ -80,7 +81,7 @@ DANISH = Language(
         "occasion": "ferie|på ferie|ferien|orlov|på orlov",
         "undated": "uden dato|udateret|ukendt|dato ukendt|ved ikke|u å|aner det ikke|husker ikke|kan ikke huske|jeg ved det ikke|det ved jeg ikke|ved det ikke|jeg husker ikke|ved ikke præcis",
         "no_year": "årstal ukendt|år ukendt",
-        "correction": "nej|rettere sagt|nej vent|men|jeg mener|undskyld|nej undskyld|eller rettere|faktisk|rettelse|vent|nej det var|jeg mente|altså|forkert|nej forresten|egentlig|eller rettere sagt",
+        "correction": "nej|rettere sagt|nej vent|men|jeg mener|undskyld|nej undskyld|eller rettere|faktisk|rettelse|vent|nej det var|jeg mente|altså|forkert|nej forresten|egentlig|eller rettere sagt|overstreget|rettet til|rettet|det passer ikke",
         "old_style": "gammel stil|juliansk",
         "new_style": "ny stil|gregoriansk",
         "possessive": "sin|min|hendes|på sin|på min|på hendes|på hans|mit|mine|sit",

@@ -9,6 +9,7 @@ DUTCH = Language(
         "louwmaand sprokkelmaand lentemaand grasmaand bloeimaand zomermaand hooimaand oogstmaand herfstmaand wijnmaand slachtmaand wintermaand",
     ),
     words={
+        "because": "want|omdat",
         "in_a_year": "in",
         "just_turned": "net geworden",
         "6_months": "een half jaar|half jaar",
@@ -68,7 +69,7 @@ DUTCH = Language(
         "occasion": "vakantie|op vakantie|met vakantie|vacantie|met verlof|op verlof|verlof",
         "undated": "zonder datum|z d|ongedateerd|onbekend|datum onbekend|weet niet|weet ik niet|zonder jaar|z j|geen idee|ik weet het niet|weet niet meer|ik weet niet|weet ik niet meer|dat weet ik niet|weet niet precies|ik weet het niet meer",
         "no_year": "jaar onbekend|jaartal onbekend",
-        "correction": "nee|of liever|beter gezegd|nee wacht|pardon|maar|ik bedoel|nee hoor|sorry|wacht|wacht even|dat wil zeggen|eigenlijk|juister|correctie|ik vergis me|fout|liever gezegd|nee toch|ik bedoelde|neem me niet kwalijk|althans",
+        "correction": "nee|of liever|beter gezegd|nee wacht|pardon|maar|ik bedoel|nee hoor|sorry|wacht|wacht even|dat wil zeggen|eigenlijk|juister|correctie|ik vergis me|fout|liever gezegd|nee toch|ik bedoelde|neem me niet kwalijk|althans|doorgestreept|doorgehaald|gecorrigeerd naar|gecorrigeerd|klopt niet|dat klopt niet",
         "old_style": "oude stijl|juliaans|juliaanse kalender",
         "new_style": "nieuwe stijl|gregoriaans",
         "aged": "op de leeftijd van|op leeftijd van|in de leeftijd van",

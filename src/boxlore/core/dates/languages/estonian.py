@@ -23,6 +23,7 @@ ESTONIAN = Language(
     weekdays=("esmaspäeva teisipäeva kolmapäeva neljapäeva reede laupäeva pühapäeva",),
     weekday_endings="l st",
     words={
+        "because": "sest|kuna|sest et",
         "just_turned": "äsja saanud|just saanud|sai just",
         "one_week": "nädal aega",
         "one_month": "kuu aega",
@@ -88,7 +89,7 @@ ESTONIAN = Language(
         "occasion_ahead": "koolivaheaeg|puhkusel|puhkuse ajal|koolivaheajal|puhkus|puhkust",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu|et ma ei mäleta|ma ei mäleta|ma ei tea|ei mäleta täpselt|ei oska öelda|pole aimugi|ei tea täpselt|ma ei tea täpselt|ma ei mäleta täpselt|täpselt ei mäleta|täpselt ei tea",
         "no_year": "aasta teadmata|aasta pole teada",
-        "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale|aga|kuid",
+        "correction": "ei|tähendab|õigemini|ei vaid|ei ikka|vaid|ma mõtlen|mõtlen|vabandust|tegelikult|see tähendab|õigemini öeldes|ma tahtsin öelda|tahtsin öelda|oota|vale|eksisin|parandus|või õigemini|ei oota|või pigem|andestust|täpsemalt|ma mõtlesin|ei vale|aga|kuid|maha tõmmatud|parandatud|ei klapi|ei saa õige olla",
         "old_style": "vana kalendri järgi|vkj|v k j|vana stiili järgi|juliuse kalendri järgi|vana kalender|vana stiil|vanas stiilis|vana kalendriga|v st|vanas kalendris|juuliuse kalendri järgi",
         "new_style": "uue kalendri järgi|ukj|u k j|uue kalendriga|uus kalender|u st|uues kalendris|gregoriuse kalendri järgi",
         "aged": "vanuses|aastaselt|aastasena",

@@ -25,6 +25,7 @@ FINNISH = Language(
     weekdays=("maanantai tiistai keskiviikko torstai perjantai lauantai sunnuntai",),
     weekday_endings="na n sta",
     words={
+        "because": "koska|sillä",
         "just_turned": "juuri täyttänyt|vasta täyttänyt|juuri täytti",
         "eve": "iltana ennen|ilta ennen|yönä ennen",
         "6_months": "puoli vuotta",
@@ -86,7 +87,7 @@ FINNISH = Language(
         "occasion_ahead": "loma|lomalla|loman|lomaa|lomamatkalla",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön|en muista|ei tietoa|en osaa sanoa|ei mitään tietoa|en tiedä tarkkaan|en muista tarkkaan|ei hajuakaan",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",
-        "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa|mutta",
+        "correction": "ei|eikun|siis|ei vaan|tarkoitan|vaan|tarkoitin|anteeksi|korjaan|oikeastaan|eiku|eikä kun|ei kun|tai siis|siis ei|paremminkin|hetkinen|väärin|ei vaan siis|tai oikeammin|oikeammin|itse asiassa|mutta|yliviivattu|korjattu|ei pidä paikkaansa",
         "old_style": "vanhaa lukua|juliaaninen|vanhan ajanlaskun mukaan|juliaanisen kalenterin mukaan",
         "new_style": "uutta lukua",
         "should_be": "pitäisi olla|pitää olla|pitäisi lukea|kuuluu olla|tulisi olla|piti olla|olisi pitänyt olla",

@@ -7,6 +7,7 @@ FRENCH = Language(
     months=("janvier fevrier mars avril mai juin juill aout sept oct nov decembre",),
     month_names={9: "7bre|7embre", 10: "8bre|8embre", 11: "9bre|9embre", 12: "10bre|xbre|10embre"},
     words={
+        "because": "parce que|parce qu'|car|puisque",
         "in_a_year": "en",
         "just_turned": "venait d'avoir|vient d'avoir|tout juste",
         "6_months": "une demi-année",
@@ -67,7 +68,7 @@ FRENCH = Language(
         "occasion": "vacances|en vacances|en permission",
         "undated": "sans date|s d|non daté|inconnue|date inconnue|inconnu|je ne sais pas|non datée|je sais pas|sais pas|aucune idée|je ne sais plus|je ne me souviens pas|je ne me rappelle plus|je ne sais plus trop|pas de date|je ne sais pas exactement|sais plus|je ne me souviens plus",
         "no_year": "année inconnue",
-        "correction": "non|non pardon|enfin|pardon|mais|ou plutôt|je veux dire|je voulais dire|erreur|attends|attendez|mais non|excusez-moi|excuse-moi|à vrai dire|en fait|non attends|ah non|je me trompe|plus exactement|plus précisément|je rectifie|que dis-je",
+        "correction": "non|non pardon|enfin|pardon|mais|ou plutôt|je veux dire|je voulais dire|erreur|attends|attendez|mais non|excusez-moi|excuse-moi|à vrai dire|en fait|non attends|ah non|je me trompe|plus exactement|plus précisément|je rectifie|que dis-je|barré|rayé|corrigé en|corrigé|c'est faux|impossible",
         "old_style": "ancien style|vieux style|calendrier julien|julien",
         "new_style": "nouveau style|calendrier grégorien",
         "republican": "vendémiaire|brumaire|frimaire|nivôse|pluviôse|ventôse|germinal|floréal|prairial|messidor|thermidor|fructidor",

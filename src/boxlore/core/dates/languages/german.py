@@ -33,6 +33,7 @@ GERMAN = Language(
     },
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
     words={
+        "because": "weil|denn|da ja",
         "in_a_year": "in",
         "6_months": "ein halbes jahr|einem halben jahr|halbes jahr|halben jahr",
         "18_months": "anderthalb jahre|eineinhalb jahre|ein und ein halbes jahr|anderthalb jahren|eineinhalb jahren",
@@ -99,7 +100,7 @@ GERMAN = Language(
         "occasion": "ferien|urlaub|auf urlaub|im urlaub|schulferien",
         "undated": "ohne datum|o d|o dat|undatiert|unbekannt|weiß nicht|keine ahnung|datum unbekannt|o j|ohne jahr|nicht datiert|anno dazumal|anno tobak|ich weiß nicht|weiß ich nicht|weiß nicht mehr|weiß nicht genau|ich weiß nicht genau|ich weiß nicht mehr|weiß ich nicht mehr|keine ahnung wann|kann ich nicht sagen",
         "no_year": "kein jahr|ohne jahr|ohne jahreszahl|jahr fehlt|jahr unbekannt|unbekanntes jahr",
-        "correction": "nein|ach nein|besser gesagt|vielmehr|nein halt|ich meine|quatsch|sondern|falsch|moment|halt|stimmt nicht|pardon|entschuldigung|ich wollte sagen|will sagen|genauer|genauer gesagt|richtiger|nein warte|ach quatsch|beziehungsweise besser|also nein|ach halt|ich meinte|verzeihung|falsch gesagt|aber",
+        "correction": "nein|ach nein|besser gesagt|vielmehr|nein halt|ich meine|quatsch|sondern|falsch|moment|halt|stimmt nicht|pardon|entschuldigung|ich wollte sagen|will sagen|genauer|genauer gesagt|richtiger|nein warte|ach quatsch|beziehungsweise besser|also nein|ach halt|ich meinte|verzeihung|falsch gesagt|aber|durchgestrichen|gestrichen|korrigiert zu|korrigiert|überschrieben mit|kann nicht stimmen|das kann nicht stimmen|das stimmt nicht",
         "old_style": "alten stils|a st|alter stil|alter kalender|nach altem kalender|julianisch|alten kalenders",
         "new_style": "neuen stils|n st|neuer stil|gregorianisch",
         "should_be": "sollte heißen|soll heißen|sollte sein|müsste sein|müsste heißen|soll wohl heißen|richtig ist|richtig wäre|es muss heißen|muss heißen",

@@ -31,6 +31,7 @@ HUNGARIAN = Language(
         "hétfőjén keddjén szerdáján csütörtökjén péntekjén szombatján vasárnapján",
     ),
     words={
+        "because": "mert|hiszen",
         "6_months": "fél évvel|fél év",
         "18_months": "másfél évvel|másfél év",
         "about": "körülbelül|kb|mintegy|nagyjából|cirka|kábé|hozzávetőleg|hozzávetőlegesen|megközelítőleg|durván|valamikor úgy",
@@ -89,7 +90,7 @@ HUNGARIAN = Language(
         "|volt|reggel|este|délután|délelőtt|éjjel|hajnalban|délben|ekkor|akkor|még|már|úgy|fényképezve|írva|lehet ez|alatt|idejében",
         "undated": "dátum nélkül|ismeretlen|nem tudom|nem tudni|keltezetlen|dátum ismeretlen|nem emlékszem|régen|réges-régen|ki tudja|nem tudom pontosan|fogalmam sincs|nem emlékszem pontosan|pontosan nem tudom|nem tudjuk|nem tudom mikor",
         "no_year": "év ismeretlen|évszám nélkül|év nélkül|az év ismeretlen",
-        "correction": "nem|bocsánat|pontosabban|azaz|vagyis|illetve|helyesebben|akarom mondani|jobban mondva|hanem|nem is|dehogy|várj|tévedtem|javítok",
+        "correction": "nem|bocsánat|pontosabban|azaz|vagyis|illetve|helyesebben|akarom mondani|jobban mondva|hanem|nem is|dehogy|várj|tévedtem|javítok|áthúzva|kijavítva|javítva",
         "should_be": "helyesen|kellene legyen|kell legyen|lenne helyes",
         "likelier": "inkább|talán inkább|valószínűbben",
         "old_style": "régi naptár szerint|a régi naptár szerint|régi időszámítás szerint|julián naptár szerint|a julián naptár szerint|julián",

@@ -26,6 +26,7 @@ LATVIAN = Language(
     weekdays=("pirmdien otrdien trešdien ceturtdien piektdien sestdien svētdien",),
     weekday_endings="a ā u as",
     words={
+        "because": "tāpēc ka|jo tad",
         "eve": "vakarā pirms|vakars pirms|naktī pirms",
         "6_months": "pusgadu",
         "18_months": "pusotru gadu|pusotra gada",
@@ -79,7 +80,7 @@ LATVIAN = Language(
         "noise": "te|šeit|tur|pat|arī|mazliet|piemiņai|atmiņai|par piemiņu|atmiņas no|tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|brīvdienas|brīvdienās|atvaļinājumā|atvaļinājums|anno",
         "undated": "bez datuma|nezināms|nezinu|nav zināms|nedatēts|neatceros|nezinu precīzi|precīzi nezinu|nav ne jausmas|es nezinu|es neatceros",
         "no_year": "gads nezināms",
-        "correction": "nē|pareizāk|tas ir|bet|es gribēju teikt|gribēju teikt|atvainojiet|piedodiet|pareizi|precīzāk|īstenībā|patiesībā|proti|nē pagaidi|kļūda|labojums|atvainojos|nē atvainojiet|es domāju",
+        "correction": "nē|pareizāk|tas ir|bet|es gribēju teikt|gribēju teikt|atvainojiet|piedodiet|pareizi|precīzāk|īstenībā|patiesībā|proti|nē pagaidi|kļūda|labojums|atvainojos|nē atvainojiet|es domāju|nosvītrots|izlabots uz|izlabots",
         "old_style": "pēc vecā stila|vecā stila|vecais stils|pēc vecā kalendāra|v st",
         "new_style": "pēc jaunā stila|jaunā stila",
         "i": "es|man|biju|mans|mana|manā|manu|manai|manas",

@@ -24,6 +24,7 @@ LITHUANIAN = Language(
     },
     weekdays=("pirmadienį antradienį trečiadienį ketvirtadienį penktadienį šeštadienį sekmadienį",),
     words={
+        "because": "nes|kadangi",
         "eve": "vakare prieš|vakaras prieš|naktį prieš|išvakarėse",
         "6_months": "pusmetį|pusę metų",
         "18_months": "pusantrų metų|pusantrus metus",
@@ -77,7 +78,7 @@ LITHUANIAN = Language(
         "occasion_ahead": "atostogos|atostogų|per atostogas|atostogas",
         "undated": "be datos|nežinoma|nežinau|nedatuota|nepamenu|neatsimenu|nežinau tiksliai|tiksliai nežinau|neprisimenu|nežinia",
         "no_year": "metai nežinomi",
-        "correction": "ne|tiksliau|tai yra|bet|turiu omeny|turiu omenyje|norėjau pasakyti|atsiprašau|tikriau|teisingiau|iš tikrųjų|klaida|palauk|pataisa|o tiksliau|tiksliau sakant|ne palauk|suklydau",
+        "correction": "ne|tiksliau|tai yra|bet|turiu omeny|turiu omenyje|norėjau pasakyti|atsiprašau|tikriau|teisingiau|iš tikrųjų|klaida|palauk|pataisa|o tiksliau|tiksliau sakant|ne palauk|suklydau|perbraukta|išbraukta|pataisyta į|pataisyta",
         "old_style": "senuoju stiliumi|senojo stiliaus|pagal senąjį kalendorių|senu stiliumi|s st",
         "new_style": "naujuoju stiliumi",
         "i": "aš|man|buvau|mano",

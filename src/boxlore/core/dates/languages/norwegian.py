@@ -15,6 +15,7 @@ NORWEGIAN = Language(
         12: "julemåned|julemåneden|vintermåned|vintermåneden",
     },
     words={
+        "because": "fordi",
         "in_a_year": "i",
         "just_turned": "nettopp fylt|akkurat fylt",
         "6_months": "et halvt år|halvt år",
@@ -76,7 +77,7 @@ NORWEGIAN = Language(
         "occasion": "ferie|på ferie|ferien|permisjon|på permisjon",
         "undated": "udatert|uten dato|ukjent|ukjent dato|vet ikke|u å|husker ikke|aner ikke|jeg vet ikke|vet ikke helt|jeg husker ikke|ingen anelse",
         "no_year": "år ukjent|ukjent år",
-        "correction": "nei|rettere sagt|nei vent|men|jeg mener|beklager|unnskyld|nei forresten|eller rettere|faktisk|egentlig|vent|vent litt|jeg mente|altså|feil|rettelse|nei unnskyld|eller rettere sagt",
+        "correction": "nei|rettere sagt|nei vent|men|jeg mener|beklager|unnskyld|nei forresten|eller rettere|faktisk|egentlig|vent|vent litt|jeg mente|altså|feil|rettelse|nei unnskyld|eller rettere sagt|overstrøket|rettet til|rettet|det stemmer ikke",
         "old_style": "gammel stil|juliansk",
         "new_style": "ny stil|gregoriansk",
         "possessive": "sin|min|hennes|på sin|på min|på hennes|på hans|mitt|mine|sitt",

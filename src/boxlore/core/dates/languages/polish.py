@@ -16,6 +16,7 @@ POLISH = Language(
     },
     weekdays=("poniedziałku wtorku środę czwartku piątku sobotę niedzielę",),
     words={
+        "because": "ponieważ|gdyż",
         "in_a_year": "w|we",
         "just_turned": "właśnie skończyła|właśnie skończył",
         "6_months": "pół roku",
@@ -69,7 +70,7 @@ POLISH = Language(
         "occasion": "ferie|ferii|na urlopie|urlop",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane|nie pamiętam|nie wiem dokładnie|nie mam pojęcia|nie wiadomo|dokładnie nie wiem|nie pamiętam dokładnie",
         "no_year": "rok nieznany",
-        "correction": "nie|a właściwie|znaczy|lecz|tylko|to znaczy|chciałem powiedzieć|chciałam powiedzieć|przepraszam|a raczej|czyli|właściwie|mam na myśli|ściślej|dokładniej|wróć|pomyłka|źle|chwila|nie czekaj|poprawka|nie przepraszam|a nie|miałem na myśli|miałam na myśli|ściśle mówiąc|ale",
+        "correction": "nie|a właściwie|znaczy|lecz|tylko|to znaczy|chciałem powiedzieć|chciałam powiedzieć|przepraszam|a raczej|czyli|właściwie|mam na myśli|ściślej|dokładniej|wróć|pomyłka|źle|chwila|nie czekaj|poprawka|nie przepraszam|a nie|miałem na myśli|miałam na myśli|ściśle mówiąc|ale|przekreślone|skreślone|poprawione na|poprawione",
         "old_style": "starego stylu|kalendarz juliański|według starego kalendarza",
         "new_style": "nowego stylu",
         "should_be": "powinno być|powinien być|ma być|winno być|miało być",

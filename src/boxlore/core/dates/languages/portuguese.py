@@ -14,6 +14,7 @@ PORTUGUESE = Language(
     },
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
+        "because": "porque|pois|já que",
         "in_a_year": "em|no",
         "just_turned": "acabados de fazer|acabava de fazer|acabou de fazer",
         "6_months": "meio ano",
@@ -72,7 +73,7 @@ PORTUGUESE = Language(
         "occasion": "férias|de férias|em férias",
         "undated": "sem data|s d|desconhecida|data desconhecida|não sei|não me lembro|não me recordo|não sei bem|não faço ideia|não sei ao certo|não lembro",
         "no_year": "ano desconhecido",
-        "correction": "não|aliás|quer dizer|digo|mas|quero dizer|queria dizer|ou melhor|melhor dizendo|perdão|desculpa|desculpe|corrijo|minto|espera|na verdade|isto é|ou seja|mais precisamente|enganei-me|engano|não espera",
+        "correction": "não|aliás|quer dizer|digo|mas|quero dizer|queria dizer|ou melhor|melhor dizendo|perdão|desculpa|desculpe|corrijo|minto|espera|na verdade|isto é|ou seja|mais precisamente|enganei-me|engano|não espera|riscado|corrigido para|corrigido|mas sim",
         "old_style": "estilo antigo|calendário juliano|juliano",
         "new_style": "calendário gregoriano",
         "aged": "com a idade de|com idade de|na idade de|com a idade",

@@ -6,6 +6,7 @@ SPANISH = Language(
     code="es",
     months=("enero febrero marzo abril mayo junio julio agosto setiembre octubre noviembre diciembre",),
     words={
+        "because": "porque|pues|ya que",
         "in_a_year": "en|en el|por el|allá por el",
         "just_turned": "recién cumplidos|acababa de cumplir|acaba de cumplir",
         "6_months": "medio año",
@@ -65,7 +66,7 @@ SPANISH = Language(
         "occasion": "vacaciones|de vacaciones",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a|no me acuerdo|no recuerdo|ni idea|no lo sé|no sé exactamente|no me acuerdo bien|no recuerdo bien",
         "no_year": "año desconocido",
-        "correction": "no|mejor dicho|digo|perdón|sino|quiero decir|quise decir|perdona|perdone|rectifico|corrijo|espera|o sea|miento|en realidad|no espera|me equivoco|me equivoqué|o mejor|mejor|es decir|no perdón|pero",
+        "correction": "no|mejor dicho|digo|perdón|sino|quiero decir|quise decir|perdona|perdone|rectifico|corrijo|espera|o sea|miento|en realidad|no espera|me equivoco|me equivoqué|o mejor|mejor|es decir|no perdón|pero|tachado|corregido a|corregido",
         "old_style": "estilo antiguo|calendario juliano|juliano",
         "new_style": "estilo nuevo|calendario gregoriano",
         "aged": "a la edad de",

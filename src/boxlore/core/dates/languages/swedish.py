@@ -20,6 +20,7 @@ SWEDISH = Language(
     },
     weekdays=("måndagen tisdagen onsdagen torsdagen fredagen lördagen söndagen",),
     words={
+        "because": "eftersom|därför att",
         "in_a_year": "i",
         "just_turned": "nyss fyllda|just fyllda|nyss fyllt|just fyllt",
         "6_months": "ett halvår|ett halvt år|halvår",
@@ -82,7 +83,7 @@ SWEDISH = Language(
         "occasion": "semester|semestern|på semester|lov|på permission",
         "undated": "odaterad|odaterat|utan datum|okänt|okänt datum|vet ej|vet inte|u å|okänd|minns inte|ingen aning|jag vet inte|jag minns inte|kommer inte ihåg|vet inte riktigt|vet inte säkert",
         "no_year": "år okänt|okänt år",
-        "correction": "nej|nej vänta|rättare sagt|utan|jag menar|förlåt|ursäkta|nej förresten|eller rättare|faktiskt|egentligen|vänta|jag menade|alltså|fel|rättelse|nej men|eller snarare|eller rättare sagt|nej förlåt",
+        "correction": "nej|nej vänta|rättare sagt|utan|jag menar|förlåt|ursäkta|nej förresten|eller rättare|faktiskt|egentligen|vänta|jag menade|alltså|fel|rättelse|nej men|eller snarare|eller rättare sagt|nej förlåt|överstruket|överstruken|ändrat till|rättat till|stämmer inte|det stämmer inte",
         "old_style": "gamla stilen|julianska kalendern|gamla kalendern",
         "new_style": "nya stilen|gregorianska kalendern",
         "aged": "i en ålder av|i åldern|vid en ålder av",
