@@ -161,7 +161,7 @@ KEYS = (  # a key, what it draws, and the key that goes back
     ("\x1b[19~", "As in", "\x1b"),
     ("\x10", "is in question", ""),
     ("\x1b[15~", "There are words", ""),
-    ("\x1bOR", "All items", "\x1b"),
+    ("\x1bOR", "▸ SYA-", "\x1b"),
 )
 """Tab, F4, F1, F9, F8, Ctrl+P, F5, F3, at a photograph with a word typed. Esc is not among them: a terminal sends it
 as it begins other keys, and Textual waits 100 ms for what may follow."""

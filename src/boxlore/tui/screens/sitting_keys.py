@@ -132,6 +132,9 @@ class ItemScreen(ItemOver):
         at = (self.blocks.index(block) + by) % len(self.blocks)
         self.blocks[at].enter()
         self.set_focus(self.blocks[at].words)
+        block.draw()
+        self.blocks[at].draw()
+        self.refresh(layout=True)  # at once: what they say below their words would else come a frame later
 
     def _accept(self, block: Block) -> None:
         """Take the first suggestion: a person is kept as an answer at once, a place is only put into the words."""

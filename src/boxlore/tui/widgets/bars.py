@@ -30,7 +30,7 @@ class Top(Line):
         self._draw()
 
     def _draw(self) -> None:
-        room = self.size.width
+        room = self.size.width or self.app.size.width - 2  # before it has its place: the first frame shows it whole
         right = short(self._right, max(room // 2, room - cell_len(self._left) - 2, 12))
         left = short(self._left, max(room - cell_len(right) - 2, 0))
         gap = " " * max(room - cell_len(left) - cell_len(right), 1)

@@ -48,16 +48,17 @@ class Rows(ScrollView):
     def show(self, count: int, row: Callable[[int, int], Cells], at: int = 0) -> None:
         """Show `count` rows with the cursor at `at`; `row(position, width)` returns the cells of one row."""
         self.count, self._row = count, row
-        if self.size:
-            self.virtual_size = Size(self.size.width, count)
+        self.virtual_size = Size(self.size.width or self.app.size.width, count)
         self.go(at)
 
     def go(self, at: int) -> None:
         """Put the cursor on a row, and scroll so that it is seen."""
         self.at = max(0, min(at, self.count - 1))
-        if self.size:  # before there is a screen, nothing is drawn and nothing scrolls
+        if self.size:
             self.scroll_to_region(Region(0, self.at, 1, 1), animate=False, force=True)
             self.refresh()
+        else:  # before it has its place: the first frame shows the row where that will be, so that no second is needed
+            self.scroll_y = max(0, self.at - self.app.size.height // 3)
 
     def move(self, by: int) -> None:
         """Move the cursor by so many rows."""
