@@ -24,6 +24,23 @@ def test_two_pictures_that_speak_against_one_death_are_two() -> None:
     assert [each.others for each in disagreements(met)] == [(), ()]
 
 
+def test_two_pictures_that_speak_against_the_day_of_a_third_are_two() -> None:
+    first = item("a1", told("date", "1912"))
+    later = [item(ident, told("date", "1920"), told("story", "the same day as A1")) for ident in ("i", "k")]
+    met = worked_out([first, *later]).circles
+    assert [each.others for each in disagreements(met)] == [(), ()]
+
+
+def test_what_comes_of_a_wrong_date_by_way_of_another_picture_is_the_same() -> None:
+    people = [person("Ada"), person("Bea")]
+    rows = [row("Ada", "born", "1960"), row("Bea", "born", "1950")]
+    wrong = item("i", told("date", "1940"), people=[shown("Ada")])
+    both = item("k", told("story", "Ada was three, Bea was thirteen"), people=[shown("Ada"), shown("Bea")])
+    met = worked_out([wrong, both], people, rows).circles
+    (one,) = disagreements(met)
+    assert len(met) == 3 and len(one.circle.claims) == 3
+
+
 def test_a_circle_without_a_picture_is_one_of_its_own() -> None:
     ada = person("Ada", died="1920")
     rows = [row("Ada", "died", "1920"), row("Ada", "born", "1930")]

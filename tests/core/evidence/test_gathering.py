@@ -187,12 +187,30 @@ def test_names_written_on_the_thing_itself() -> None:
         item("spoken", told("place", "Reval", source=LEIDA)),
         item("tallinn", told("inscription", "Tervitus! Tallinn", source=BACK)),
         item("both", told("inscription", "Reval, Tallinn", source=BACK)),
+        item("by her name", told("inscription", "Helmi Tamm, in the yard", source=BACK), people=[shown("Helmi")]),
+        item("by another", told("inscription", "Helmi Lepik", source=BACK), people=[shown("Helmi")]),
     ]
     worked = worked_out(records, [helmi, twice], rows)
-    assert days_of(worked, "wed") == "1912-05-12 -"
-    assert {days_of(worked, name) for name in ("maiden", "told", "twice", "spoken", "both")} == {"- -"}
+    assert days_of(worked, "wed") == days_of(worked, "by her name") == "1912-05-12 -"
+    assert {days_of(worked, name) for name in ("maiden", "told", "twice", "spoken", "both", "by another")} == {"- -"}
     assert days_of(worked, "reval") == "1219-01-01 1918-12-31"
     assert days_of(worked, "tallinn") == "1918-01-01 -"
+
+
+def test_a_rank_is_written_after_it_was_given() -> None:
+    made = FamilyEvent(id="s", kind="other", names=("Ants was made sergeant",), when=phrases.read("1917"), words="1917")
+    party = FamilyEvent(id="p", kind="other", names=("the party for Ants and Mari",), when=phrases.read("1916"))
+    records = [
+        item(ident, told("inscription", words, source=source), people=[shown(who)])
+        for ident, words, source, who in (
+            ("with", "Sgt. Tamm, in the yard", BACK, "Ants"), ("without", "Ants Tamm, in the yard", BACK, "Ants"),
+            ("told", "Sgt. Tamm, in the yard", LEIDA, "Ants"), ("other", "Sgt. Tamm, in the yard", BACK, "Mari"),
+            ("nobody", "Sgt. Tamm, in the yard", BACK, "Quilla"),
+        )
+    ]  # fmt: skip
+    worked = worked_out(records, [person("Ants", surnames=("Tamm",)), person("Mari")], [], [made, party])
+    assert days_of(worked, "with") == "1917-01-01 -"
+    assert {days_of(worked, each) for each in ("without", "told", "other", "nobody")} == {"- -"}
 
 
 def test_a_name_in_use_twice_is_in_one_of_the_spans() -> None:

@@ -677,8 +677,12 @@ def test_the_years_of_a_studio_that_are_told(words: str, wanted: str) -> None:
     by = [shown("Saar Bros, Pikk Street", role="photographer", source=BACK)]
     record, other = item("i", people=by), item("n", told("story", words))
     assert days_of(worked_out([record, other]), "i") == wanted
-    own = item("o", people=[shown("Kask, 1901-1907", role="photographer", source=BACK)])
-    assert days_of(worked_out([own]), "o") == "1901-01-01 1907-12-31"
+    own, beside, elsewhere = (
+        item(ident, people=[shown(words, role="photographer", source=BACK)])
+        for ident, words in (("o", "Kask, Lai 12, there 1901-1907"), ("b", "Kask, Lai 12"), ("e", "Kask, Lai 7"))
+    )
+    worked = worked_out([own, beside, elsewhere])
+    assert days_of(worked, "o") == days_of(worked, "b") == "1901-01-01 1907-12-31" != days_of(worked, "e")
 
 
 CHOICES = (
@@ -716,11 +720,12 @@ def test_titles_before_a_name() -> None:
         for name, words, source in (
             ("miss", "Miss Ivy Lang", BACK), ("mrs", "Mrs. Ivy Moss", BACK), ("told", "Miss Ivy Lang", LEIDA),
             ("another", "Miss Quilla Lang", BACK), ("slip", "Miss Ivy Moss", BACK),
-            ("addressed", "to Miss Ivy Lang's class", BACK),
+            ("addressed", "to Miss Ivy Lang's class", BACK), ("his", "Mrs. Tom Moss, 1918", BACK),
         )
     ]  # fmt: skip
     worked = worked_out(records, PEOPLE, ROWS)
     assert days_of(worked, "miss") == "1900-05-03 1922-08-10" and days_of(worked, "mrs") == "1922-08-10 -"
+    assert days_of(worked, "his") == "1922-08-10 -"
     assert {days_of(worked, name) for name in ("told", "another", "slip", "addressed")} == {"1900-05-03 -"}
 
 

@@ -76,6 +76,20 @@ def test_the_longer_name_counts_and_words_that_only_hold_one_do_not() -> None:
     assert kinds_in("a cargo of nothing") == () == kinds_in("azo paper, squares and diamonds")
 
 
+def test_a_postcards_back_in_words() -> None:
+    for words, row in (
+        ("The back has a line down the middle, Correspondence on the left and Address on the right", "divided back"),
+        ("Rückseite geteilt, Trennlinie", "divided back"), ("tagakülg: jagatud", "divided back"),
+        ("dos divisé, Correspondance à gauche", "divided back"),
+        ("no line down the middle of the back, only the address allowed there", "undivided back"),
+        ("the back is not divided", "undivided back"), ("Rückseite ungeteilt, nur für die Adresse", "undivided back"),
+    ):  # fmt: skip
+        assert [made.called[0] for made in kinds_in(words)] == [row], words
+    both = kinds_in("back: AZO, triangles all pointing up, divided")
+    assert [made.called[0] for made in both] == ["azo four triangles up", "divided back"]
+    assert kinds_in("a line down the middle of the road") == () == kinds_in("writing on the back")
+
+
 def test_what_is_denied_or_copied_tells_nothing() -> None:
     for words in ("This is not a carte de visite", "a modern copy of an ambrotype", "isn't a cabinet card"):
         assert kinds_in(words) == (), words

@@ -120,7 +120,10 @@ def test_of_the_one_who_is_there(words: str, who: str, wanted: str) -> None:
 
 def test_the_couple_that_is_there_is_newly_married() -> None:
     assert of_story("Nygifta, midsommar", "Ivy Lang", "Tom Moss") == "1922-08-10 1925-08-10"
+    assert of_story("Ivy and Tom, newly married", "Ivy Lang", "Tom Moss") == "1922-08-10 1925-08-10"
     assert of_story("Nygifta, midsommar", "Ivy Lang", "Ned Moss") == "1925-06-09 -"
+    assert of_story("Karl, newly married", "Ivy Lang", "Tom Moss") == "1900-05-03 -"
+    assert of_story("Mum was a widow already", "Ivy Lang", "Ned Moss") == "1925-06-09 -"
 
 
 def test_an_age_beside_a_name_without_a_verb() -> None:

@@ -1,8 +1,8 @@
 """Contradictions as a person counts them: what comes of one wrong claim is one disagreement, in however many circles.
 
-A circle tells of the same as a shorter one (or one as long that was met before) if both hold one claim of a picture
-that gives way in both: were that claim not so, neither would be there. A life or an event is what many pictures are
-held against; two pictures that both speak against a death stay two disagreements.
+A circle tells of the same as a shorter one, or as one of the same pictures that is as long, if both hold one claim of a
+picture that gives way in both: were that claim not so, neither would be there. A life or an event is what many pictures
+are held against; two pictures that both speak against a death, or against the day of a third, stay two disagreements.
 """
 
 from collections.abc import Iterable
@@ -30,14 +30,16 @@ def disagreements(circles: Iterable[Circle]) -> list[Disagreement]:
     """In the order in which the shortest circle of each was met."""
     met = list(circles)
     groups: list[list[Circle]] = []
-    by_claim: dict[Claim, list[Circle]] = {}
+    by_claim: dict[Claim, list[list[Circle]]] = {}
     for circle in sorted(met, key=lambda circle: len(circle.claims)):
         shared = _of_pictures(circle)
-        group = next((by_claim[claim] for claim in shared if claim in by_claim), None)
-        if group is None:
-            groups.append(group := [])
-            by_claim |= dict.fromkeys(shared, group)
+        beside = [group for claim in shared for group in by_claim.get(claim, ()) if _is_told_by(circle, group[0])]
+        group = beside[0] if beside else []
         group.append(circle)
+        if not beside:
+            groups.append(group)
+            for claim in shared:
+                by_claim.setdefault(claim, []).append(group)
     place = {id(circle): number for number, circle in enumerate(met)}
     groups.sort(key=lambda group: place[id(group[0])])
     return [Disagreement(first, tuple(others)) for first, *others in groups]
@@ -45,3 +47,11 @@ def disagreements(circles: Iterable[Circle]) -> list[Disagreement]:
 
 def _of_pictures(circle: Circle) -> list[Claim]:
     return [claim for claim in circle.set_aside if any(map(is_of_an_item, days_of(claim)))]
+
+
+def _is_told_by(circle: Circle, shorter: Circle) -> bool:
+    return len(shorter.claims) < len(circle.claims) or _pictures(shorter) == _pictures(circle)
+
+
+def _pictures(circle: Circle) -> set[str]:
+    return {day for claim in circle.claims for day in days_of(claim) if is_of_an_item(day)}

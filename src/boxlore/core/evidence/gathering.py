@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from boxlore.core.dates.phrases import AS_TOLD, PhraseSettings
 from boxlore.core.evidence import (
     ages,
+    borders,
     events,
     lives,
     names_then,
@@ -67,6 +68,7 @@ def all_clues(
     for row in rows:
         if row.field == "born_as":
             born_as.setdefault(people[row.person].id, set()).add(row.words)
+    promotions = names_then.promotions_of(told, background.people)
     years_told = list(studios.years_told(records, background.settings))
     for record in records:
         settings = _of_its_place(background.settings, record)
@@ -83,9 +85,10 @@ def all_clues(
         yield from wedding_pictures.clues(record, said, leaning)
         yield from times_told.clues(record, said, leaning)
         yield from relations.clues(record, said, numbered, settings)
-        yield from names_then.clues(record, people, born_as, weddings)
+        yield from names_then.clues(record, people, born_as, weddings, promotions)
         yield from studios.clues(record, years_told, settings)
         yield from object_clues.clues(record, said)
+        yield from borders.clues(record, said, settings)
 
 
 def _of_its_place(settings: PhraseSettings, record: Record) -> PhraseSettings:

@@ -1,15 +1,16 @@
-"""Clues of names in use only in certain years: a married name, and the name of a city that was renamed.
+"""Clues of names in use only in certain years: a married name, a rank, and the name of a city that was renamed.
 
 Only what stands on the thing itself is taken: whoever tells of somebody today calls them as they were called last, and
 often a town too. It may have been written years later, so that it is a guess.
 """
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
+from typing import NamedTuple
 
-from boxlore.core.evidence.claims import Claim, of_item
+from boxlore.core.evidence.claims import Claim, of_event, of_item
 from boxlore.core.evidence.even_years import number_of
 from boxlore.core.evidence.network import NEVER, Limit
 from boxlore.core.evidence.told_dates import told
@@ -17,13 +18,29 @@ from boxlore.core.evidence.weddings import Weddings
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.places.renamed_cities_table import RENAMED
+from boxlore.core.records.events import FamilyEvent
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure, fold
+
+
+class Promotion(NamedTuple):
+    """An event (its id) by which somebody (the id) came to a rank, in the forms of its word."""
+
+    event: str
+    person: str
+    rank: frozenset[str]
+
 
 NAMES_TABLE = "our table of renamed cities, from memory"
 
 
-def clues(record: Record, people: Registry, born_as: Mapping[str, set[str]], weddings: Weddings) -> Iterator[Claim]:
+def clues(
+    record: Record,
+    people: Registry,
+    born_as: Mapping[str, set[str]],
+    weddings: Weddings,
+    promotions: Sequence[Promotion] = (),
+) -> Iterator[Claim]:
     """`born_as` are the names at birth that are told, by the person's id."""
     for shown in record.shown():
         person = people.get(shown.person)
@@ -32,6 +49,8 @@ def clues(record: Record, people: Registry, born_as: Mapping[str, set[str]], wed
     for view in record.all("inscription"):
         if view.source.said is Said.INSCRIPTION:
             yield from _titled(record, view, people, weddings)
+            yield from _named(record, view, people, (born_as, weddings))
+            yield from _ranked(record, view, people, promotions)
     for view in (*record.all("place"), *record.all("inscription")):
         if view.source.said is Said.INSCRIPTION:
             yield from _renamed(record, view)
@@ -49,6 +68,63 @@ def _married(record: Record, person: Person, view: StatementView, then: tuple[st
         )
 
 
+def _named(
+    record: Record, view: StatementView, people: Registry, then: tuple[Mapping[str, set[str]], Weddings]
+) -> Iterator[Claim]:
+    """“Nancy Reid, 1918” on the back: first name and married name of somebody who is in the picture."""
+    born_as, weddings = then
+    plain = fold(view.words)
+    for person in (person for shown in record.shown() if (person := people.get(shown.person)) is not None):
+        whole = {f"{fold(call)} {fold(name)}" for call in person.calls for name in person.surnames if " " not in call}
+        if (day := weddings.of(person.id)) and any(
+            re.search(rf"(?<!\w){re.escape(each)}(?!\w)", plain) for each in whole
+        ):
+            yield from _married(record, person, view, (day, born_as.get(person.id, set())))
+
+
+def _ranked(record: Record, view: StatementView, people: Registry, promotions: Sequence[Promotion]) -> Iterator[Claim]:
+    """“Sergeant W. Reid” was written after he was made one, and the picture was, as a rule, taken after it too."""
+    written = _words(view.words)
+    for promotion in promotions:
+        is_shown = any(
+            people[shown.person].id == promotion.person for shown in record.shown() if shown.person in people
+        )
+        names = {fold(name) for name in (*people[promotion.person].surnames, *people[promotion.person].calls)}
+        if is_shown and written & promotion.rank and written & names:
+            words = f"{people[promotion.person].name} is called “{one_line(view.words)}” on {record.number}"
+            limits = (Limit(of_event(promotion.event), of_item(record.id), 0),)
+            yield replace(told(view, words), sure=Sure.GUESS, limits=limits)
+
+
+RANKS = tuple(
+    frozenset(forms.split())
+    for forms in (
+        "corporal cpl|sergeant sgt serjeant feldwebel seersant sergent sargento|lieutenant lt lieut leutnant leitnant|"
+        "captain capt hauptmann kapten kapitän capitaine capitán|major maj|colonel col oberst kolonel|"
+        "general gen kindral|doctor dr doktor docteur|reverend rev pastor pfarrer vicar õpetaja|professor prof|"
+        "nurse sister schwester|matron|bishop bischof piiskop|mayor bürgermeister linnapea|judge richter"
+    ).split("|")
+)
+"""Ranks and offices in their forms, each one whose beginning a family may tell (common practice, no source)."""
+
+
+def promotions_of(happened: Iterable[FamilyEvent], people: Registry) -> list[Promotion]:
+    """The events of the time line by which somebody came to a rank (“William was made sergeant”)."""
+    found = []
+    for event in happened:
+        words = _words(event.name)
+        ranks = [rank for rank in _ranks() if rank & words]
+        calls = {person.id for person in people.values() if words & {fold(call) for call in person.calls}}
+        if event.own and len(ranks) == 1 and len(calls) == 1:
+            found.append(Promotion(event.id, calls.pop(), ranks[0]))
+    return found
+
+
+@cache
+def _ranks() -> tuple[frozenset[str], ...]:
+    return tuple(frozenset(map(fold, rank)) for rank in RANKS)
+
+
 _TITLED = re.compile(
     r"\b(?:(?P<miss>miss|fräulein|frl|preili|prl|neiti|fröken|frøken|mademoiselle|mlle|señorita|srta|signorina|panna)|"
     r"(?P<mrs>mrs|frau|proua|pr|rouva|fru|madame|mme|señora|sra|signora|pani))\b\.? "
@@ -64,14 +140,24 @@ def _titled(record: Record, view: StatementView, people: Registry, weddings: Wed
     for match in _TITLED.finditer(fold(view.words)):
         first = match["name"].split()[0]
         called = [person for person in shown if first in {fold(call) for call in person.calls}]
+        if match["mrs"] and not called and not _ADDRESSED.search(fold(view.words)[: match.start()]):
+            called = [person for person in shown if first in _calls_of_spouses(person, people)]
         second = match["name"].split()[1:]
         if match["miss"] and called and set(second) & _names_of_spouses(called[0], people):
             continue  # a slip, or written by a name of later
         if len(called) != 1 or not (day := weddings.of(called[0].id)):
             continue
         limit = Limit(of_item(record.id), day, 0) if match["miss"] else Limit(day, of_item(record.id), 0)
-        words = f"{called[0].name} is called “{one_line(match[0])}” on {record.number}"
+        words = f"{called[0].name} is called “{one_line(match[0])}” on {record.number}: “{one_line(view.words)}”"
         yield replace(told(view, words), sure=Sure.LIKELY if match["miss"] else Sure.GUESS, limits=(limit,))
+
+
+_ADDRESSED = re.compile(r"[^\W\d_] *$")
+"""Words before a name, which may be of a letter or a gift: “copy for Mrs William McKay” is nobody in the picture."""
+
+
+def _calls_of_spouses(person: Person, people: Registry) -> set[str]:
+    return {fold(call) for ident in person.spouses if ident in people for call in people[ident].calls}
 
 
 def _names_of_spouses(person: Person, people: Registry) -> set[str]:

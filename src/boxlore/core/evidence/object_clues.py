@@ -12,7 +12,7 @@ from functools import cache
 
 from boxlore.core.evidence.claims import Claim, not_after, not_before, of_item
 from boxlore.core.evidence.even_years import number_of
-from boxlore.core.evidence.object_table import OBJECTS, Made
+from boxlore.core.evidence.object_table import BACK, BACKS, OBJECTS, Made
 from boxlore.core.evidence.sentences import Sentence
 from boxlore.core.findings import one_line
 from boxlore.core.records.item_record import Record
@@ -84,15 +84,24 @@ def kinds_in(words: str) -> tuple[Made, ...]:
     """The rows whose name stands in the words; a name that is part of a longer one there (“divided back” in “undivided
     back” and the like) is left out."""
     folded = fold(words)
+    backs = _backs_in(folded)
     if not _any_name().search(folded) or _IS_ANOTHER.search(folded):
-        return ()
+        return backs
     named = [(match.span(), made) for pattern, made in _patterns() for match in pattern.finditer(folded)]
     whole = [
         made
         for (begins, ends), made in named
         if not any(b <= begins and ends <= e and (b, e) != (begins, ends) for (b, e), _ in named)
     ]
-    return tuple(dict.fromkeys((*whole, *_box_in(folded))))
+    return tuple(dict.fromkeys((*whole, *_box_in(folded), *backs)))
+
+
+def _backs_in(folded: str) -> tuple[Made, ...]:
+    """The row of a postcard whose back is told in words (“a line down the middle of the back”)."""
+    if not BACK.search(folded):
+        return ()
+    name = next((name for name, way in BACKS if way.search(folded)), "")
+    return tuple(made for made in OBJECTS if name in made.called)
 
 
 @cache

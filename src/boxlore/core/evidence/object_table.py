@@ -33,6 +33,7 @@ are those in which most were. Where two sources differ, the wider years stand. E
 Where a publication says when a thing began and not when it ended, the end is open.
 """
 
+import re
 from typing import NamedTuple
 
 
@@ -97,8 +98,8 @@ OBJECTS: tuple[Made, ...] = (
     Made(("linen postcard",), 1930, 1931, 1945, 1959, "Smithsonian Institution Archives"),
     Made(("photochrome postcard", "chrome postcard"), 1939, 1945, 0, 0, "Smithsonian Institution Archives"),
     # stamp boxes of photographic postcard papers
-    Made(("azo four triangles up", "azo, four triangles up", "azo 4 triangles up"), 1904, 1904, 1918, 1918, "EdinPhoto; Historical Clothing"),
-    Made(("azo two up two down", "azo, two up, two down", "azo 2 up 2 down"), 1918, 1918, 1930, 1930, "EdinPhoto; Historical Clothing"),
+    Made(("azo four triangles up", "azo, four triangles up", "azo 4 triangles up", "azo triangles up"), 1904, 1904, 1918, 1918, "EdinPhoto; Historical Clothing"),
+    Made(("azo two up two down", "azo, two up, two down", "azo 2 up 2 down", "azo triangles up down"), 1918, 1918, 1930, 1930, "EdinPhoto; Historical Clothing"),
     Made(("azo squares", "azo, squares"), 1922, 1927, 1940, 1949, "EdinPhoto: 1927-1940; Historical Clothing: 1923-1940s"),
     Made(("azo diamonds", "azo, diamonds"), 1907, 1907, 1909, 1909, "Historical Clothing"),
     Made(("azo circles", "azo, circles"), 1908, 1908, 1911, 1911, "Historical Clothing"),
@@ -124,3 +125,29 @@ OBJECTS: tuple[Made, ...] = (
     Made(("revenue stamp",), 1864, 1864, 1866, 1866, "United States, Act of 30 June 1864, in force for photographs to 1 August 1866; Lost Faces, Using Revenue Stamps to Date Photographs", "United States"),
     Made(("zip code",), 1963, 1967, 0, 0, "United States Post Office Department: from 1 July 1963 (National Public Radio)", "United States"),
 )  # fmt: skip
+
+BACK = re.compile(
+    r"\b(?:back|backs|backside|reverse|ruckseite\w?|tagakul\w*|dos|verso|dorso|rovescio|baksid\w*|bagsid\w*|achterkant|achterzijde|"
+    r"takapuol\w*|оборот\w*|rewers\w*|odwroc\w*)\b"
+)
+"""How the back of a postcard is called, folded; ours, common practice, no source."""
+BACKS: tuple[tuple[str, re.Pattern[str]], ...] = (
+    (
+        "undivided back",
+        re.compile(
+            r"\b(?:undivided|not (?:yet )?divided|(?:no|without a?) ?(?:dividing |vertical |centre |center |middle )?line|(?:only the|just the) "
+            r"address|address (?:side )?only|for the address (?:only|alone)|nur (?:fur )?die (?:adresse|anschrift)|ungeteilt\w*|ohne "
+            r"(?:trennlinie|trennstrich|mittellinie)|jagamata|ilma jooneta|non divise|non diviso|sin dividir|nao dividido|odelad|udelt|"
+            r"ongedeelde?)\b"
+        ),
+    ),
+    (
+        "divided back",
+        re.compile(
+            r"\b(?:divided|split (?:in two|back)|dividing line|line (?:down|through|in) (?:the|its) (?:middle|centre|center)|vertical line|"
+            r"(?:centre|center|middle) line|correspondence\b.*\baddress|message\b.*\baddress|address\b.*\b(?:message|correspondence)|geteilt\w*|"
+            r"trennlinie|trennstrich|mittellinie|jagatud|poolitatud|joon keskel|divise|correspondance|dividido|diviso|delad|delt|gedeelde?)\b"
+        ),
+    ),
+)
+"""How it is told, folded, that a back is divided or not, with the row of `OBJECTS`."""

@@ -4,7 +4,7 @@ Also how long a couple had been married. Whose it is must be clear as for an age
 likely."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from functools import cache
 
@@ -37,8 +37,8 @@ def clues(record: Record, sentences: Iterable[Sentence], people: Registry, leani
             person = whose(sentence.words, match.start(), registered) or _named_before(
                 sentence, match.start(), leaning, registered
             )
-            if person is None and not match.start() and state.of == "wedding" and len(registered) == 2:
-                person = registered[0] if registered[1].id in registered[0].spouses else None
+            if person is None and state.of == "wedding":
+                person = _of_a_couple(sentence.words[: match.start()], leaning, registered)
             if state.of == "others":
                 parents = {parent for person in registered for parent in person.parents}
                 person = next((person for person in registered if person.id in parents), None)
@@ -64,7 +64,18 @@ def _named_before(sentence: Sentence, at: int, leaning: Leaning, registered: Ite
     meant = [person for person in registered if person.id in named]
     known = {piece for phrase in leaning.kin_told(before, teller) for piece in pieces(phrase)} | pieces_of_names(meant)
     told_before = set(re.findall(r"[^\W\d_]{2,}", before.casefold()))
-    return meant[0] if len(meant) == 1 and told_before <= known | MINE else None
+    return meant[0] if len(meant) == 1 and told_before <= known | MINE | _SMALL else None
+
+
+_SMALL = frozenset("was is already then still by now war schon oli juba était déjà".split())
+
+
+def _of_a_couple(before: str, leaning: Leaning, registered: Sequence[Person]) -> Person | None:
+    """One of the couple that is the whole picture, where nobody else is named before (“Ivy and Tom, newly married”)."""
+    if len(registered) != 2 or registered[1].id not in registered[0].spouses:
+        return None
+    known = pieces_of_names(registered) | _OF_A_COUPLE
+    return registered[0] if set(pieces(before)) <= known else None
 
 
 def _married_for(

@@ -39,6 +39,9 @@ class YearsTold:
 def years_told(records: Iterable[Record], settings: PhraseSettings) -> Iterator[YearsTold]:
     """What sentences say of the years of the studios that pictures are of."""
     everything = list(records)
+    for record in everything:
+        for shown in record.shown("photographer"):
+            yield from _in_a_name(shown, settings)
     names = {_name(shown): None for record in everything for shown in record.shown("photographer")}
     names.pop("", None)
     if not names:
@@ -51,9 +54,20 @@ def years_told(records: Iterable[Record], settings: PhraseSettings) -> Iterator[
             behind = sentence.words[match.end() :]
             if read := _years_in(behind, settings):
                 before, years = read
-                where = frozenset(fold(word) for word in re.findall(r"\b[A-ZÄÖÜÕŠŽ]\w+", before))
                 claim = told(sentence.view, f"“{one_line(sentence.words)}”")
-                yield YearsTold(match[0], where, years, claim)
+                yield YearsTold(match[0], _where(before), years, claim)
+
+
+def _in_a_name(shown: PersonShown, settings: PhraseSettings) -> Iterator[YearsTold]:
+    """“Saar Bros, Pikk 12, there 1899 to 1911” holds for each of its pictures with that street on them."""
+    words = one_line(shown.told.words)
+    if has_a_year(words) and (read := _years_in(words.partition(",")[2], settings)):
+        before, years = read
+        yield YearsTold(_name(shown), _where(before), years, told(shown.told, f"“{words}”"))
+
+
+def _where(before: str) -> frozenset[str]:
+    return frozenset(fold(word) for word in re.findall(r"\b(?:[A-ZÄÖÜÕŠŽ]\w+|\d{1,4}\b)", before))
 
 
 def _years_in(words: str, settings: PhraseSettings) -> tuple[str, Edtf] | None:
@@ -84,15 +98,12 @@ def _name(shown: PersonShown) -> str:
 def clues(record: Record, told_years: Sequence[YearsTold], settings: PhraseSettings) -> Iterator[Claim]:
     for shown in record.shown("photographer"):
         words = fold(shown.told.words)
-        if has_a_year(words) and (own := _years_in(one_line(shown.told.words).partition(",")[2], settings)):
-            claim = told(shown.told, f"{record.number} is of “{one_line(shown.told.words)}”")
-            yield dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), own[1])
         for years in told_years:
             if years.name == _name(shown) and all(word in words for word in years.where):
                 claim = replace(years.claim, words=f"{record.number} is of {one_line(shown.name)}: {years.claim.words}",
                                 sure=weaker(years.claim.sure, Sure.LIKELY))  # fmt: skip
                 yield dated(claim, of_item(record.id), years.years)
-        studio = f"studio {shown.person or fold(shown.told.words.strip())}"
+        studio = f"studio {shown.person or _name(shown)}"
         yield replace(
             told(
                 shown.told, f"{record.number} is of {one_line(shown.name)}, and a studio worked {WORKING} years at most"

@@ -1,0 +1,93 @@
+"""Clues of a date that is printed on the thing itself: in the border of a print, or written on it and nothing else.
+
+Laboratories printed the month in which a film was developed. So the picture is not later, and as a rule not much
+older: a film lies in its camera for two years at most (`IN_THE_CAMERA`, common practice, no source). Two digits are a
+year of the twentieth century: such borders are known from after 1945 (Historical Clothing, *Snapshots*). The same
+holds of words written on it that are a month and a year and nothing else. What is told is likely, and never sure. The
+words are ours, from what is said in each language.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from boxlore.core.dates import phrases
+from boxlore.core.dates.edtf import parsed
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.phrases import PhraseSettings
+from boxlore.core.evidence.claims import Claim, dated, of_item, weaker
+from boxlore.core.evidence.even_years import YEAR
+from boxlore.core.evidence.leaning import may_be_meant
+from boxlore.core.evidence.network import ORIGIN, Limit
+from boxlore.core.evidence.sentences import Sentence
+from boxlore.core.evidence.told_dates import told
+from boxlore.core.findings import one_line
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import Said, Sure
+
+IN_THE_CAMERA = 2 * YEAR
+TOLD = ("condition", "process")
+_BORDER = re.compile(
+    r"\b(?:borders?|edges?|margins?|rims?|rand\w*|kante\w?|serv\w{0,4}|ääris\w*|äärel|bords?|marges?|bordes?|márgen\w*|bordi|"
+    r"bordo|margini|margine|bordas?|margem|kant\w{0,3}|reuna\w{0,3}|kra[jй]\w{0,3}|край|краю|поле|полях|brzeg\w{0,2}|margines\w{0,2}|"
+    r"okraj\w{0,2})\b",
+    re.IGNORECASE,
+)
+_PRINTED = re.compile(
+    r"\b(?:print\w*|stamp\w*|says?|reads?|dated?|mark\w*|has|with|gedruckt|steht|datiert|gestempelt|aufgedruckt|trüki\w*|kirjas|"
+    r"imprimée?|porte|datée?|impreso|impresa|dice|fecha\w*|stampat\w|datat\w|impress\w|tryckt|stämplad|trykt|stemplet|gedrukt|"
+    r"painettu|напечатан\w*|wydrukowan\w*|vytištěn\w*|on|lautet)\b",
+    re.IGNORECASE,
+)
+_IN_PRINT = re.compile(
+    r"(?<!\w)(?:(?P<month>[^\W\d_]{3,12})[\s.,•·*'’-]{1,4}(?P<year>(?:19|20)\d\d|\d\d)|(?P<alone>(?:19|20)\d\d))(?![\w'’])"
+)
+
+
+def clues(record: Record, sentences: Sequence[Sentence], settings: PhraseSettings) -> Iterator[Claim]:
+    of_the_thing = [(one_line(view.words), view) for name in TOLD for view in record.all(name)]
+    for words, view in (*((sentence.words, sentence.view) for sentence in sentences), *of_the_thing):
+        if view.source.said is Said.INSCRIPTION and view.field == "inscription":
+            read = phrases.read(words, settings)
+            edtf = read.edtf if read.edtf is not None and not read.ask and _IN_PRINT.search(words) else None
+        elif _BORDER.search(words) and _PRINTED.search(words):
+            edtf = printed(words, settings)
+        else:
+            continue
+        if edtf is not None:
+            yield _developed(record, view, words, edtf)
+
+
+def printed(words: str, settings: PhraseSettings) -> Edtf | None:
+    """The one date that words tell, in the way in which a border has it."""
+    found: dict[str, Edtf] = {}
+    for match in _IN_PRINT.finditer(words):
+        year = match["alone"] or f"19{match['year']}"[-4:]
+        month = _month(f"{match['month']} {year}", settings) if match["month"] else None
+        if month is not None or len(match["year"] or year) == len(year):
+            edtf = month or parsed(year)
+            found[edtf.text] = edtf
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _month(words: str, settings: PhraseSettings) -> Edtf | None:
+    """The month that is meant; “JUL” is no Christmas here, as it is in the North."""
+    dates = may_be_meant(phrases.read(words, settings))
+    months = [edtf for edtf in dates if edtf.single and edtf.single.month in _MONTHS and not edtf.single.day]
+    return months[0] if len(months) == 1 else None
+
+
+_MONTHS = frozenset(f"{month:02d}" for month in range(1, 13))
+
+
+def _developed(record: Record, view: StatementView, words: str, edtf: Edtf) -> Claim:
+    claim = told(view, f"{record.number}: “{one_line(words)}”")
+    claim = dated(replace(claim, sure=weaker(claim.sure, Sure.LIKELY)), of_item(record.id), edtf)
+    limits = [
+        limit._replace(days=limit.days + IN_THE_CAMERA) if _is_a_beginning(limit) else limit for limit in claim.limits
+    ]
+    return replace(claim, limits=tuple(limits))
+
+
+def _is_a_beginning(limit: Limit) -> bool:
+    return limit.later == ORIGIN

@@ -1,0 +1,32 @@
+"""Dates in the borders of prints as people copy them, and what a careful person would conclude: developed in that
+month, and taken two years before it at most (common practice, no source)."""
+
+from tests.core.evidence.family import BACK, days_of, item, told, worked_out
+from tests.every_row import every_row
+
+from boxlore.core.statements import KEEPER
+
+BORDERS = (
+    ("note", "JUL 57 printed on the white edge", "1955-07-01 1957-07-31"),
+    ("note", "The border says MAR • 56", "1954-03-01 1956-03-31"),
+    ("story", "the edge of the print is dated October 1958", "1956-10-01 1958-10-31"),
+    ("condition", "stamped in the margin: 1961", "1959-01-01 1961-12-31"),
+    ("note", "auf dem Rand gedruckt: MAI 58", "1956-05-01 1958-05-31"),
+    ("note", "servale trükitud mai 1958", "1956-05-01 1958-05-31"),
+    ("inscription", "AUG 1961", "1959-08-01 1961-08-31"),
+    # no date, several, or one that is of something else
+    ("note", "the border says HAPPY 56", "- -"),
+    ("note", "a deckle edge, printed in the 1950s", "1920-01-01 -"),  # of the edge alone
+    ("note", "JUL 57 or AUG 58 printed on the edge", "- -"),
+    ("note", "at the edge of the lake", "- -"),
+    ("note", "nothing is printed on the border", "- -"),
+    ("inscription", "Bought for Ivy in August 1961 at the fair", "- -"),
+    ("inscription", "sometime", "- -"),
+)
+
+
+@every_row(("field", "words", "wanted"), BORDERS)
+def test_borders(field: str, words: str, wanted: str) -> None:
+    source = BACK if field == "inscription" else KEEPER
+    record = item("i", told(field, words, source=source))
+    assert days_of(worked_out([record]), "i") == wanted
