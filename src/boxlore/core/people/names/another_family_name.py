@@ -31,7 +31,11 @@ _AT_BIRTH = frozenset(
     "fut nee jeune fille mademoiselle mlle autrefois era soltera nacida senorita nubile nata signorina nascida "
     "solteira vroeger juffrouw meisjesnaam var fodd fodt froken pigenavn pikenavn flicknamn tyttonimi omaa "
     "sukua entinen neiti была девичья девичестве урожденная byla panna panienskie panienskim domu dzimusi "
-    "mergautine divci rozena slecna leanykori szuletett".split()
+    "mergautine divci rozena slecna leanykori szuletett "
+    "prev previously earlier vormals vorher zuvor einst ehedem vanasti varem endine anciennement jadis precedemment "
+    "anteriormente gia outrora voorheen eertijds tidligere tidl forhen tidigare forr forut fordom aiemmin aikaisemmin "
+    "раньше прежде ранее бывшая бывшии dawniej przedtem wczesniej uprzednio agrak bijusi bijusais ieprieks anksciau "
+    "buvusi buves pirmiau drive predtim byvala byvaly driv i mua korabban regebben".split()
 )
 """Words of a name that somebody had first."""
 
@@ -39,6 +43,9 @@ _BEFORE = frozenset(
     "before vor avant enne antes prima voor for fore innan ennen до przed pred pirms pries elott".split()
 )
 """`before`, of a name at birth where a word of marrying stands beside it."""
+
+_EARLIER = ("antes", "prima", "enne", "før")
+"""Those of them that alone tell of a name had earlier: `Carmen Ruiz, antes Ortega`."""
 
 _BY_MARRIAGE = frozenset(
     "married marries wed later now afterwards became mrs heiratete verheiratete verheiratet spater jetzt frau "
@@ -65,12 +72,15 @@ def another_family_name(tokens: Sequence[Token]) -> tuple[str, Sequence[Token]]:
     is_family = not (name[-1].is_given and len(name) == 1) and not words_of.KIN_WORDS.keys() & {it.plain for it in name}
     if not (said and said <= _GO_WITH | _AT_BIRTH | _BEFORE | _OF_MARRYING and is_family):
         return "", ()
-    at_birth = said & _AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING)
+    at_birth = bool(said & _AT_BIRTH or (said & _BEFORE and said & _OF_MARRYING))
+    at_birth = at_birth or (not behind and [token.text for token in before] in _EARLIER_ALONE)
     is_now = "now" in said and not at_birth and bool(before)  # `she's Burns now`
     if (first & _BY_MARRIAGE or is_now) and not said & _BEFORE:
         return "married_as", name
     return ("born_as", _of_one(name, first)) if at_birth or first & _ARTICLES else ("", ())
 
+
+_EARLIER_ALONE = [[word] for word in _EARLIER]
 
 _ARTICLES = frozenset("a an une una uma een en egy one".split())
 """`a Tuttle` alone tells that she is one of that family; in German it may be any noun."""

@@ -104,6 +104,8 @@ def italian(tokens: Tokens) -> NameParts | None:
 
 def iberian(tokens: Tokens) -> NameParts | None:
     """Spanish and Portuguese: as many given names as are known ones; all the rest is the family's."""
+    if any(token.plain in words_of.ITALIAN_FOR_CERTAIN for token in tokens[1:]):
+        return None  # `Maria Teresa dalla Costa`
     if len(tokens) > 2 and words_of.is_one_family_name(tokens[-2].text, tokens[-1].text):
         tokens = (*tokens[:-2], token_of(f"{tokens[-2].text} {tokens[-1].text}"))
     spanish = _iberian(tokens, lists.SPANISH_GIVEN, lists.SPANISH_FAMILY, ("ez", "es", "iz"))

@@ -31,8 +31,12 @@ def particle_of(family: Tokens, tradition: Tradition) -> str:
     return written(family[:at])
 
 
+_OF_OTHERS_TOO = words_of.ITALIAN_ONLY - words_of.ITALIAN_FOR_CERTAIN - {"la", "le", "dal"}
+"""Particles of Italian that other languages have as well."""
+
+
 def _leads(particle: Token, tradition: Tradition) -> bool:
     """Whether a name is listed under this particle."""
     if tradition in (Tradition.ITALIAN, Tradition.SPANISH, Tradition.PORTUGUESE):
         return tradition is Tradition.ITALIAN or particle.plain in ("la", "las", "los", "el")
-    return particle.plain in words_of.UNDER_PARTICLE and particle.plain not in words_of.ITALIAN_ONLY - {"la", "le"}
+    return particle.plain in words_of.UNDER_PARTICLE and particle.plain not in _OF_OTHERS_TOO

@@ -57,6 +57,8 @@ READER_VERSION = "names 1"
 NOTHING_KNOWN = KnownNames()
 
 _QUOTED = re.compile(r"""(?<![^\s(])[“”"„«»‘‚'’](?=\S)([^“”"„«»()]{1,40}?)[“”"»«’‘'](?![^\s,.;)])""")
+_SPACED = re.compile(r"« ([^«»]*) »")
+"""A quotation as French prints it."""
 _BRACKETS = re.compile(r"\(([^()]*)\)")
 _MARKERS: dict[str, list[tuple[str, str]]] = {}
 for _words, _part in words_of.MARKERS:
@@ -108,7 +110,7 @@ def _asides(frame: Frame, words: str) -> str:
         frame.put("nickname", match[1].strip())
         return " "
 
-    words = _QUOTED.sub(quoted, words)
+    words = _QUOTED.sub(quoted, _SPACED.sub("«\\1»", words))
     for match in _BRACKETS.finditer(words):
         behind = bool(tokens_of(words[match.end() :]))
         pieces = [tokens for piece in match[1].split(",") if (tokens := tokens_of(piece))]
@@ -181,6 +183,9 @@ def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Seq
         return
     if _another(frame, tokens):
         return
+    if _is_called(tokens):
+        frame.put("nickname", tokens[-1].text)
+        return
     if tokens[0].plain in OF_WOMEN_IN_RELIGION and len(tokens) > 1 and not single and not tokens[0].is_small:
         _put_marked(frame, "religious", tokens)  # `Edith Gaunt (Sister Mary Clare)`
         return
@@ -218,8 +223,8 @@ def _bracket(frame: Frame, tokens: Sequence[Token], *, inside: bool, before: Seq
     elif inside and single and len(tokens) == 1 and _is_full_form(tokens[0], before):
         frame.put("given", tokens[0].text)  # `Peggy (Margaret) Loftus`
         frame.put("nickname", written(before))
-    elif tokens[0].is_given or (inside and single and len(tokens[0].plain) < 4):
-        frame.put("nickname", written(tokens))
+    elif tokens[0].is_given or (inside and single and (len(tokens[0].plain) < 4 or before[0].plain in MEN_ALONE)):
+        frame.put("nickname", written(tokens))  # `Fred (Tiny) Oakes`: a man has no maiden name
     elif inside:
         frame.put("born_as", written(tokens))
     elif not single and _is_short_for(tokens[0], before):
@@ -247,11 +252,29 @@ def _commas(frame: Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[To
             frame.put("patronymic", written(piece))  # `Jaan Tamm, Mihkli poeg`
         elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs" and _may_be_named(main, piece):
             _put_further(frame, marked[0], piece, marked[1])
-        elif (piece[0].is_small or piece[-1].is_small) and _another(frame, piece):
+        elif _another(frame, piece):
             continue  # `Elsie Crane, a Tuttle before she married`
+        elif _is_called(piece):
+            frame.put("nickname", piece[-1].text)
         elif not given and not piece[0].is_describing and not _is_note(piece):
             given = piece
     return main, given
+
+
+def _is_called(piece: Sequence[Token]) -> bool:
+    """`always called Tiny`, `known to all as Tiny`: small words, of which one begins a marker of a nickname, and a
+    name."""
+    *said, name = piece
+    small = bool(said) and all(token.is_small for token in said) and not name.is_small
+    return small and any(token.plain in _CALLED_SO for token in said)
+
+
+_CALLED_SO = frozenset(words.split()[0] for words, part in words_of.MARKERS if part == "nickname") - {
+    "or",
+    "a",
+    "we",
+    "also",
+}
 
 
 def _is_joined_suffix(piece: Sequence[Token]) -> bool:

@@ -139,6 +139,9 @@ def _by_known(tokens: Tokens, known: KnownNames) -> NameParts | None:
     return None
 
 
+_TE_AND_NAME = 2
+
+
 def maori(tokens: Tokens) -> NameParts | None:
     """`Te` belongs to the word behind it: `Kiri Te Kanawa`, `Te Puea Hērangi`."""
     plain = [token.plain for token in tokens]
@@ -149,8 +152,9 @@ def maori(tokens: Tokens) -> NameParts | None:
     if plain[0] in ("te", "nga") and not tokens[0].is_small:
         if len(tokens) == 2:
             return NameParts(given=written(tokens), tradition=Tradition.MAORI)
-        asks = f"Is “{tokens[-1].text}” a family name?" if len(tokens) == 3 else ""
-        return replace(with_particle(tokens[:-1], tokens[-1:], Tradition.MAORI), asks=asks)
+        last = 2 if len(tokens) > _TE_AND_NAME + 1 and plain[-2] == "te" else 1  # `Te Ruki Te Hau`
+        asks = f"Is “{written(tokens[-last:])}” a family name?" if len(tokens) == 3 or last > 1 else ""
+        return replace(with_particle(tokens[:-last], tokens[-last:], Tradition.MAORI), asks=asks)
     for at in range(1, len(tokens) - 1):
         if plain[at].rpartition("-")[2] == "te" and not tokens[at].is_small:
             return with_particle(tokens[:at], tokens[at:], Tradition.MAORI)

@@ -229,7 +229,7 @@ JOINED_SUFFIXES = ("den yngre", "den aldre", "the elder", "the younger", "der al
 PARTICLES = _words(
     """
     von vom zu zum zur am nic ni mhic van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
-    i la las le les los l' lo y e und av af til de' фон ван
+    i la las le les los l' lo y e und av af til de' dal dalla dallo dalle dai dagli uit фон ван де дер дю ла ле цу
     """
 )
 """Small words inside a family name. Written small they are particles; written large, a part of the name."""
@@ -237,7 +237,9 @@ PARTICLES = _words(
 FAMILY_BEGINNINGS = PARTICLES | _words("mc mac mag mhac o fitz saint sainte st san ap ab ibn ben bin")
 """What may be written together with the rest of a family name, or apart: `McNeil`, `Mac Neil`."""
 
-UNDER_PARTICLE = _words("du des le la les l' am zum zur vom della dello del dei degli delle di da do lo ver")
+UNDER_PARTICLE = _words(
+    "dal dalla dallo dalle dai dagli du des le la les l' am zum zur vom della dello del dei degli delle di da do lo ver"
+)
 """Particles under which a name is listed, in the languages that list it so: French articles and contractions, German
 contractions, Italian ones (*Names of Persons*; AACR2, 22.5D1, from memory). `ITALIAN_ONLY` are so only in Italian."""
 
@@ -360,7 +362,7 @@ NOT_IN_OPEN = frozenset(
 PATRONYMIC_ENDINGS = (
     "ovich", "evich", "yevich", "ovna", "evna", "yevna", "ichna", "inichna", "ovych", "evych", "ivna", "yivna", "avich",
     "owna", "ovitch", "evitch", "ovic", "evic", "ilyich", "ilich", "kuzmich", "lukich", "fomich", "nikitich", "savvich",
-    "ович", "евич", "ьич", "овна", "евна", "ична", "инична", "івна", "ївна", "йович", "йовна",
+    "ович", "евич", "ьич", "ьмич", "лукич", "фомич", "никитич", "саввич", "ыч", "еич", "овна", "евна", "ична", "инична", "івна", "ївна", "йович", "йовна",
 )  # fmt: skip
 """Endings of a Russian, Ukrainian or Belarusian name after the father, folded."""
 

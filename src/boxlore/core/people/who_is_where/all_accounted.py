@@ -84,12 +84,17 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames, *, listed: bool
     for before, item in pairwise(items):
         if item.joined == "and" and not before.person.is_person and _is_of_a_feast(before):
             doubted.add(id(item))  # `Le mariage de Luc et Anne`
+        if item.joined == "and" and not before.person.is_person and _is_of_animals(before.person.words):
+            doubted.add(id(item))  # `with the horses Duke and Bonny`
     if doubted or any(item.person.asks and item.width and not item.is_several for item in items):
         doubted |= {id(item) for item in names if not (item.person.note or _is_surely_known(item, known))}
     doubted |= {id(item) for item in _unknown_alone(items, known)} - plain
     for item, following in pairwise(items):
-        described = not item.is_name and is_noun_of_one(item.person.words)
-        if described and following.is_name and not following.joined and item.part == following.part:
+        described = not item.is_name and (
+            is_noun_of_one(item.person.words) or (item.is_described and following.is_unmarked)
+        )
+        is_called = following.is_name or own_relation(following.person.words) != ""
+        if described and is_called and not following.joined and item.part == following.part:
             question = f"Is “{item.person.words}” {following.person.words}?"  # `Boy on the pony - Cyril`
             item.person = replace(item.person, asks=question, is_person=False)
     for at, item in enumerate(items):
@@ -144,6 +149,17 @@ def _is_of_a_feast(item: Item) -> bool:
     """Whether the words begin with one for a school, a team or a feast."""
     tokens = [token.plain for token in tokens_of(item.person.words) if token.plain not in ARTICLES]
     return bool(tokens) and tokens[0] in table.HEADS
+
+
+def _is_of_animals(words: str) -> bool:
+    """Whether several animals or things are told: `the horses Duke`."""
+    plains = [token.plain for token in tokens_of(words)]
+    return any(
+        table.NOUNS.get(plain[: -len(end)]) == "thing" for plain in plains for end in _PLURALS if plain.endswith(end)
+    )
+
+
+_PLURALS = ("s", "es", "e", "en", "er", "a")
 
 
 def _may_name(token: Token) -> bool:

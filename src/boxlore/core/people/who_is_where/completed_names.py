@@ -15,9 +15,12 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import tokens_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.who_is_where.item_words import is_my
+from boxlore.core.people.who_is_where.kin_words import owned_relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, SUBJECTS
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, DENY, SUBJECTS
+from boxlore.core.people.who_is_where.tokens import elements_of
 from boxlore.core.statements import fold
 
 
@@ -63,8 +66,16 @@ def _tells_what(note: str) -> bool:
     first, *others = note.split()
     if fold(first) in SUBJECTS and not any(word[0].isupper() for word in others):
         return True  # `They were married`
+    begins = elements_of(note)[0]
+    if is_my(begins) or fold(first) in DENY or owned_relation(begins):
+        return True  # `Meine Schwester`, `Siskoni`, `Não Luísa`
     words = [fold(word).rpartition("'")[2] for word in note.replace("’", "'").split()]
-    return all(word in NOUNS or word in ARTICLES for word in words)
+    return all(word in NOUNS or word in ARTICLES or _is_no_name(word) for word in words)
+
+
+def _is_no_name(word: str) -> bool:
+    """Whether a word is a title or kin, and no given name: `Pani` of `Pani w środku to Zofia`."""
+    return (word in TITLES or word in KIN_WORDS) and not tokens_of(word)[0].is_given
 
 
 _OF_KIN = ("husband", "wife", "son", "daughter", "father", "brother")

@@ -97,6 +97,8 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     if all(word.plain in small_words.LEADS and not word.is_large for word in words):
         return ()
     words = words[_only_known(words) :]
+    if token_of(words[0].text).is_initial and words[0].text.endswith("."):
+        return words  # `A. M. Figueira`
     at = 0
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         if words[at].plain == "to" and words[at + 1].plain in SEVERAL_OF_THE_NORTH:

@@ -53,6 +53,7 @@ def add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bo
         stands_otherwise = item.is_beside and reader.place_since and reader.row in ROW_CLASSES[3:]
         row = reader.row if stands_otherwise else reader.items[-1].row
         item.row = "" if is_elsewhere else row  # `Top left Isa, below her Dod`
+    item.is_unmarked, reader.mark_since = not reader.mark_since, False
     item.of_group = reader.family_stays
     if is_name and reader.family_ahead[0]:
         note, item.of_group = reader.family_ahead

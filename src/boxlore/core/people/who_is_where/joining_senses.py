@@ -114,8 +114,24 @@ def _somewhere_somebody(further: Sequence[Element]) -> bool:
 _TELLS_WHERE = (*PLACES, "nextto", "position", "from the right")
 
 
+def _of_maori_names(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
+    """`Taku tuahine a Mere`: the article before names."""
+    told = reader.words[-2:]
+    is_kin = (
+        len(told) == 2
+        and len(reader.items) == reader.part_begins
+        and told[0].kind == "my"
+        and told[0].plain in _MAORI_MY
+    )
+    return element.text == "a" and is_kin and bool(further) and further[0].is_large
+
+
+_MAORI_MY = ("taku", "toku", "tana", "tona", "to", "te")
+
+
 _AND: tuple[Reading, ...] = (
-    ("of", _between_places), ("verb", _is_of_another_language), ("word", _within_a_name), ("word", _an_article_or_as),
+    ("of", _between_places), ("of", _of_maori_names),
+    ("verb", _is_of_another_language), ("word", _within_a_name), ("word", _an_article_or_as),
     ("and", _joins),
 )  # fmt: skip
 

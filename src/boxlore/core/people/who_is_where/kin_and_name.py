@@ -28,7 +28,7 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
-    opens = opens or _are_named_behind(words)
+    opens = opens or _are_named_behind(words) or words[0].plain in table.OF_THE_DEAD
     if led := _kin_and_how(words):
         return between(words[:led], text), between(words[led:], text)
     names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
@@ -46,7 +46,7 @@ def kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     before, name = words[:at], _without_remark(words[at:])
     if len(before) > 1 and before[-1].plain in small_words.ARTICLES and not before[-1].is_large:
         before = before[:-1]  # `o noivo o Zé Faria`
-    if not before or not name or (before[0].text == "Ma" and not token_of(name[0].text).is_given):
+    if not before or not name or (before[0].text == "Ma" and not _is_surely_called(name)):
         return "", ""  # `Ma Tull`, where `ma` is `my` in French
     is_titled = before[-1].is_large and before[-1].plain in WIFE_TITLES and len(before) > 1 and not is_my(before[0])
     if is_titled and len(name) == 1 and not token_of(name[0].text).is_given:
@@ -116,7 +116,8 @@ def _is_surely_called(name: Sequence[Element]) -> bool:
     """Whether words are a name by a given name, or by a title or kin that leads it."""
     first = name[0]
     is_led = len(name) > 1 and (first.plain in TITLES or first.plain in KIN_WORDS)
-    return token_of(first.text).is_given or is_led
+    has_initials = len(name) > 1 and token_of(first.text).is_initial and name[-1].is_large
+    return token_of(first.text).is_given or is_led or has_initials
 
 
 def _has_particles(words: Sequence[Element]) -> bool:
@@ -130,7 +131,8 @@ def _has_particles(words: Sequence[Element]) -> bool:
 def _titles_and_family_name(words: Sequence[Element]) -> Sequence[Element]:
     """`docteur Cottard` of `le docteur Cottard`, `härra õpetaja Kuusk`: titles, of which a noun may be one too, stay
     with a family name; none for all else."""
-    at = next((at for at, word in enumerate(words) if word.plain not in small_words.ARTICLES), len(words))
+    first = (at for at, word in enumerate(words) if word.plain not in small_words.ARTICLES or word.text.endswith("."))
+    at = next(first, len(words))  # `A. M. Figueira`
     between_titles = _TITLES_ALONE | {"le", "la"}
     ends = next((end for end in range(at, len(words)) if words[end].plain not in between_titles), len(words))
     name = words[ends:]

@@ -58,6 +58,8 @@ class Item:
     """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
     is_identified: bool = False
     """Whether the note is what described somebody before the name was told: `the girl is Jean`."""
+    is_unmarked: bool = False
+    """Whether no mark and no word that joins stands between the one before and her: `the man on the left Tom`."""
     is_taken_back: bool = False
     """Whether the name was told by mistake: it asks, and nobody is made of it."""
 

@@ -10,7 +10,7 @@ very end of a text. Grammars of the languages, from memory; no source.
 from collections.abc import Sequence
 
 from boxlore.core.people.names.tokens import token_of
-from boxlore.core.people.who_is_where.small_words_table import SUBJECTS, SURE_SUBJECTS
+from boxlore.core.people.who_is_where.small_words_table import NOT_IN_IT, RELATIVES, SUBJECTS, SURE_SUBJECTS
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, each_as_one, note_over
 
 _TELLS_A_PLACE = (*PLACES, "position", "from the right", "ordinal", "nextto", "from_left", "from_right")
@@ -30,17 +30,38 @@ def _begins(before: Sequence[Element], further: Sequence[Element]) -> bool:
     if len(before) < 2 or before[-1].kind not in ("end", "comma") or len(further) <= _SHORTEST:
         return False
     pronoun, verb = further[:2]
+    if before[-1].kind == "comma" and pronoun.plain in RELATIVES and not pronoun.is_large and before[-2].is_large:
+        return not verb.is_large and _is_of_one_seen(further)
+    if before[-1].kind == "comma" and before[-2].is_large and _ends_with_its_verb(further):
+        return True
     if pronoun.plain not in SUBJECTS or (pronoun.is_large and token_of(pronoun.text).is_given):
         return False
     says = verb.kind == "verb" or (pronoun.plain in SURE_SUBJECTS and verb.kind == "word")
     return says and not verb.is_large
 
 
+def _ends_with_its_verb(further: Sequence[Element]) -> bool:
+    """`die ihrer Tante so ähnlich sieht`: a German clause, of which the verb is the last word."""
+    end = next((end for end, element in enumerate(further) if element.kind in ("end", "comma")), len(further))
+    clause = further[:end]
+    opens = clause[0].text in _RELATIVES_OF_GERMAN and not clause[1:2][0].is_large if len(clause) > _SHORTEST else False
+    return opens and clause[-1].kind in ("word", "verb") and clause[-1].text.islower() and clause[-1].text.isalpha()
+
+
+_RELATIVES_OF_GERMAN = ("der", "die", "das", "dem", "den", "deren", "dessen")
+
+
+def _is_of_one_seen(further: Sequence[Element]) -> bool:
+    """Whether a clause does not tell that who is told is not in the picture, or took it."""
+    end = next((end for end, element in enumerate(further) if element.kind in ("end", "comma", "colon")), len(further))
+    return not any(element.plain in NOT_IN_IT for element in further[:end])
+
+
 def _end(elements: Sequence[Element], at: int) -> int:
     """Behind the remark that begins here; 0 where none does."""
     if not _begins(elements[:at], elements[at:]):
         return 0
-    ends = ("end", "comma") if elements[at - 1].kind == "comma" else ("end",)
+    ends = ("end", "comma", "colon") if elements[at - 1].kind == "comma" else ("end",)
     end = next((end for end in range(at, len(elements)) if elements[end].kind in ends), len(elements))
     return end if _is_a_remark(elements[at:end]) else 0
 

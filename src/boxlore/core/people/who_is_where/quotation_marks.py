@@ -1,10 +1,11 @@
-"""Quotation marks around several names, as copied from the paper: `'Em, Lottie, Mr. Crabbe'`; they part nothing.
+"""Quotation marks: around several names, as copied from the paper (`'Em, Lottie, Mr. Crabbe'`), they part nothing.
 
 A mark that opens what stands behind it, and the one that closes it behind a comma or a point, are left out. Those
 around one name or a part of one stay, for they tell what somebody is called (`Bill “Tiny” Rusk`).
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from boxlore.core.people.who_is_where.tokens import Element
 
@@ -25,3 +26,33 @@ def without_marks_around(elements: Sequence[Element]) -> list[Element]:
         if any(inside.kind in _PARTS for inside in elements[at + 1 : end]):
             left_out |= {at, end}
     return [element for at, element in enumerate(elements) if at not in left_out]
+
+
+def with_nicknames_whole(elements: Sequence[Element]) -> list[Element]:
+    """The elements, a short quotation behind a name as one word of it: `Knut «Bamse» Haugen`."""
+    kept: list[Element] = []
+    at = 0
+    while at < len(elements):
+        end = _end_of_nickname(elements, at) if kept and kept[-1].kind == "word" and kept[-1].is_large else 0
+        if end:
+            kept.append(replace(elements[end - 1], kind="word", start=elements[at].start, end=elements[end].end))
+            at = end
+        else:
+            kept.append(elements[at])
+        at += 1
+    return kept
+
+
+_LONGEST_NICKNAME = 4
+
+
+def _end_of_nickname(elements: Sequence[Element], at: int) -> int:
+    """Where the mark stands that closes a quotation within a name: a large word stands before it and behind it."""
+    closing = _CLOSES.get(elements[at].text, "")
+    ends = (
+        end for end in range(at + 2, min(at + _LONGEST_NICKNAME + 1, len(elements))) if elements[end].text in closing
+    )
+    end = next(ends, 0) if closing else 0
+    inside, behind = elements[at + 1 : end], elements[end + 1 : end + 2]
+    is_told = bool(inside) and inside[-1].is_large and not any(piece.kind in _PARTS for piece in inside)
+    return end if is_told and behind and behind[0].kind == "word" and behind[0].is_large else 0

@@ -72,7 +72,7 @@ from boxlore.core.people.who_is_where.places_of_things import with_places_of_thi
 from boxlore.core.people.who_is_where.position_words_table import HOLDING, NOUNS, ROW_CLASSES
 from boxlore.core.people.who_is_where.positions import COLON, ask_of_joined, ask_of_own_sides, place_behind, put_place
 from boxlore.core.people.who_is_where.pronouns import with_pronoun_remarks
-from boxlore.core.people.who_is_where.quotation_marks import without_marks_around
+from boxlore.core.people.who_is_where.quotation_marks import with_nicknames_whole, without_marks_around
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_is_where.shared_family_name import share_family
@@ -120,7 +120,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     reader = Reader(text, known)
     elements = without_commas_in_names(elements_of(text.strip()), known)
     reader.text = text.strip()
-    elements = with_blessings(without_marks_around(elements), reader.text)
+    elements = with_blessings(with_nicknames_whole(without_marks_around(elements)), reader.text)
     elements = with_pronoun_remarks(elements, reader.text)
     takers = without_takers(elements, reader.text, known)
     elements = takers.left
@@ -226,7 +226,25 @@ _IN_DOUBT = ("unsure", "unknown")
 def _take(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     kind = kind_here(reader, element, further)
     _take_as(reader, element, kind, further)
+    reader.mark_since = reader.mark_since or kind in _MARKS
     reader.previous = "equals" if element.text == "=" else kind
+
+
+_MARKS = (
+    "comma",
+    "end",
+    "and",
+    "with",
+    "colon",
+    "verb",
+    "dash",
+    "number",
+    "note",
+    "takes back",
+    "beside head",
+    "beside is",
+)
+"""Kinds of elements that part two people, or join them."""
 
 
 def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
@@ -239,7 +257,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind in ("comma", "and", "with", "end"):
         _end(reader, element, kind, further)
     elif kind == "note":
-        _note(reader, element)
+        _note(reader, element, further)
     elif kind == "where":
         _where(reader, element, further)
     elif kind == "nextto":
@@ -512,8 +530,18 @@ def _put_ahead(reader: Reader, places: Sequence[Element]) -> None:
         put_place(reader, place, (COLON,))
 
 
-def _note(reader: Reader, element: Element) -> None:
+def _is_within_a_name(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
+    """Whether one large word in brackets stands between two of a name, whatever it is elsewhere: `Dot (Tup) Oakes`."""
+    is_word = element.text.isalpha() and element.text.istitle() and len(element.text) > 1
+    before, behind = reader.words[-1:], further[:1]
+    return is_word and all(near and near[0].kind == "word" and near[0].is_large for near in (before, behind))
+
+
+def _note(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """A note in brackets is a place, a number, or a remark on the words before it."""
+    if _is_within_a_name(reader, element, further):
+        reader.notes.append(element)
+        return
     counts = _is_number(element) and not reader.brackets_count
     if counts and [word.kind for word in reader.words] == ["unknown"]:
         unknown, reader.words = reader.words, []

@@ -79,6 +79,8 @@ class Reader:
     """Whether such a number stands before its name: “[1] Anna [2] Ruth”."""
     in_case: bool = False
     """Whether `with` was told by a word behind which names change their forms."""
+    mark_since: bool = True
+    """Whether a mark, or a word that joins, was told since the last item."""
     previous: str = ""
     """The kind of the element before."""
     after_posture: bool = False

@@ -47,7 +47,7 @@ THESE = frozenset(
 )
 """`these`, before `are` and whoever is seen: `Das sind Mutti und Vati`."""
 
-DENY = frozenset("not nicht ei pas no non nao niet ikke inte не nie ne nav nera".split())
+DENY = frozenset("not nicht ei mitte pas no non nao niet ikke inte не nie ne nav nera".split())
 """`not`, before somebody who is told not to be seen: `not Grandad but his brother`."""
 
 OF_AGES = frozenset(
@@ -265,7 +265,9 @@ LEAVES_OUT_OTHERS = frozenset(
 )
 """Those of them behind which somebody else is told: whoever stands before them is in the picture."""
 
-RELATIVES = frozenset("who whom kes qui que che joka som ktory ktora которыи которая".split())
+RELATIVES = frozenset(
+    "who whom kes qui que che joka som ktory ktora ktorzy ktere ktera jenz kurs kura kuris kuri которыи которая которые".split()
+)
 """Words that go on with somebody told before: `Uncle Joe, who is sitting`."""
 
 BEGIN_A_REMARK = frozenset(

@@ -138,6 +138,14 @@ def _left_and_taker(
                 asks = f"Is “{name}” in the picture, or was it taken by them?"
                 found.doubted.append(Placed(name, 0, note=f"{piece.text} {near.text}", asks=asks, is_person=False))
                 return (), ""
+    name, took = _has_the_picture(part, text, known)
+    if name and took:
+        return (), name
+    if name:
+        asks = f"Is “{name}” in the picture, or was it taken by them?"
+        said = text[part[0].start : part[-1].end].removeprefix(name).strip()
+        found.doubted.append(Placed(name, 0, note=said, asks=asks, is_person=False))
+        return (), ""
     return _took(part, text, known)
 
 
@@ -166,6 +174,34 @@ def _took(part: Sequence[Element], text: str, known: KnownNames) -> tuple[Sequen
     if tells_picture and all(piece.plain in table.PICTURE | ARTICLES for piece in before):
         return ((), name) if (name := _name(behind, text, known)) else (part, "")
     return part, ""
+
+
+def _has_the_picture(part: Sequence[Element], text: str, known: KnownNames) -> tuple[str, bool]:
+    """Who is told, at the beginning, to do something with the picture, and whether surely to have taken it: `Karl hat
+    das Foto gemacht`; but not `Karl mit dem Foto`, `Karl auf dem Foto`."""
+    part = [piece for at, piece in enumerate(part) if not (at and piece.kind == "note")]  # `Mari (Mimmi) Tamm`
+    first = next((at for at, piece in enumerate(part) if at and not piece.is_large), len(part))
+    while first < len(part) and token_of(part[first].text).is_particle and part[first + 1 : first + 2] != []:
+        first = next((at for at in range(first + 1, len(part)) if not part[at].is_large), len(part))
+    said = part[first:]
+    at = next((at for at, piece in enumerate(said) if piece.plain in table.PICTURE), 0)
+    before = [piece for piece in said[:at] if piece.plain not in ARTICLES or piece.plain in _PLACES]
+    is_object = (
+        at > 0
+        and len(said) <= _MOST_SMALL_WORDS + 1
+        and all(piece.text.islower() or piece is said[at] for piece in said)
+    )
+    is_object = is_object and not any(piece.kind in ("unsure", "unknown") for piece in said)
+    is_object = (
+        is_object and bool(before) and not any(piece.kind == "with" or piece.plain in _PLACES for piece in before)
+    )
+    name = _whole_name(part[:first], text, known) if is_object else ""
+    took = any(piece.plain in table.TAKEN | table.TOOK for piece in said)
+    return name, took
+
+
+_PLACES = frozenset("on in at auf im sur dans en na no em nel nella sul sulla pa op i w we на в во of von from".split())
+"""Small words before a picture in which somebody is, or of which something is said."""
 
 
 def _before(part: Sequence[Element]) -> Sequence[Element]:

@@ -223,6 +223,9 @@ def _leads_a_name(text: str, words: Sequence[Word], match: re.Match[str]) -> boo
     Juozas`), or a shortened title, also behind another one (`Smt. Kamala`, `Prof. Comm. Ettore Valli`)."""
     word, opens = match[0], not words or words[-1][0] in ",;:&" or fold(words[-1][0]).rstrip(".") in (*TITLES, "and")
     is_short = (word.islower() or _is_shortened_title(word)) and len(word) < 7 and not token_of(word).is_given
+    is_first = len(words) == 1 or (len(words) > 1 and words[-2][0] in _ENDS)
+    behind_small = bool(words) and (words[-1][0].islower() or (is_first and not token_of(words[-1][0]).is_given))
+    opens = opens or (behind_small and _is_shortened_title(word))  # `según Cav. Conti`, `Ne MUDr. Svoboda`
     return opens and is_short and bool(_LARGE_FOLLOWS.match(text, match.end())) and not _is_phrase(word)
 
 
@@ -340,12 +343,27 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int, *, is_shouted
             continue
         if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
             continue  # `Dr. med.`
-        if kind.startswith("ordinal") and plain[at] in KIN_WORDS and len(phrase) == 1:
+        counts = kind.startswith("ordinal") and _is_before_a_side(plain, at)  # `Prima da sinistra`, also a cousin
+        if kind.startswith("ordinal") and not (counts or at) and _is_a_name_that_counts(words[0][0], phrase):
+            continue  # `Toivo on …`, where `toi*` counts
+        if kind.startswith("ordinal") and not counts and plain[at] in KIN_WORDS and len(phrase) == 1:
             continue  # `tia Rita`, where `tia` counts in another language
         if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
             continue
         return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
+
+
+def _is_before_a_side(plain: Sequence[str], at: int) -> bool:
+    """Whether it is told behind a word from which side is counted."""
+    behind = phrases_of(plain[at + 1]) if at + 1 < len(plain) else ()
+    sides = (phrase for phrase, kind in behind if kind in ("from_left", "from_right"))
+    return any(tuple(plain[at + 1 : at + 1 + len(phrase)]) == phrase for phrase in sides)
+
+
+def _is_a_name_that_counts(word: str, phrase: Sequence[str]) -> bool:
+    """Whether a given name begins as a word that counts does."""
+    return phrase[0].endswith("*") and word.istitle() and token_of(word).is_given
 
 
 def _is_a_name_before_another(words: Sequence[Word], at: int) -> bool:
@@ -367,11 +385,12 @@ def _is_inside_a_name(words: Sequence[Word], at: int, kind: str, phrase: Sequenc
     """Whether a word that counts, or a short one for a place, is a name where it stands: `Osman bin …`, `felesége Vas
     Ilona`."""
     word = words[at][0]
+    behind = fold(words[at + 1][0]) if at + 1 < len(words) else ""
+    is_religious = len(phrase) == 1 and fold(word) in RELIGIOUS_TITLES and token_of(behind).is_given
+    if kind.startswith(("row", "ordinal")) and is_religious and words[at + 1][0][:1].isupper():
+        return True  # `Sor Juana`, where `sor` is a row in Hungarian
     if len(phrase) > 1 or not word[:1].isupper():
         return False
-    behind = fold(words[at + 1][0]) if at + 1 < len(words) else ""
-    if kind.startswith(("row", "ordinal")) and fold(word) in RELIGIOUS_TITLES and token_of(behind).is_given:
-        return True  # `Sor Juana`, where `sor` is a row in Hungarian
     fathers = kind.startswith("ordinal") and behind in FILIATION and len(behind) > 2
     is_short = kind in PLACES and 1 < len(word) < 4 and at > 0 and words[at - 1][0][0].isalpha()
     return fathers or (is_short and not word.isupper())

@@ -13,21 +13,41 @@ Each asks, and offers the names that the words hold; nobody is made of them unti
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from boxlore.core.people.names.lists_table import FAMILY_TOO
 from boxlore.core.people.names.tokens import token_of, tokens_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.held_words import BETWEEN_WHOM, question_of_name
 from boxlore.core.people.who_is_where.item_words import is_my
-from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.kin_words import own_relation, relation
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.remarks import is_absent
+from boxlore.core.people.who_is_where.small_words_table import RELATIVES
 from boxlore.core.people.who_is_where.surely_a_name import is_given_somewhere
-from boxlore.core.people.who_is_where.tokens import elements_of
+from boxlore.core.people.who_is_where.takers_table import TOOK
+from boxlore.core.people.who_is_where.tokens import Element, elements_of
 from boxlore.core.people.who_is_where.what_is_not_known import KNOWING
 from boxlore.core.people.who_is_where.written_out import ROWS
 from boxlore.core.statements import fold
+
+
+def _ask_before_what_is_denied(items: Sequence[Item]) -> None:
+    """Let a name ask before a comma and small words of which one says that somebody is not in the picture or took it:
+    `Martha Zimmermann, geborene Lohse ist nicht dabei`."""
+    for before, item in pairwise(items):
+        told = elements_of(item.person.words) if item.person.words else []
+        denies = bool(told) and told[0].plain in small_words.DENY | small_words.NOT_IN_IT  # `Anna, not Ruth`
+        goes_on = bool(told) and not denies and told[0].text.islower() and not (is_my(told[0]) or relation(told[0]))
+        asks = bool(item.person.asks) and not item.person.is_person and goes_on and before.part == item.part
+        tells = any(word.plain in small_words.NOT_IN_IT or word.plain in TOOK for word in told)
+        if asks and tells and not item.joined and before.is_name and before.person.is_person:
+            question = f"Is “{before.person.words}” in the picture?"
+            before.person, before.is_name = replace(before.person, asks=question, is_person=False), False
+
 
 _ANYWHERE = frozenset("and et en och og ja ir un und a oraz agus m. med mit with con com avec kanssa koos и с".split())
 _LEADS = frozenset("and et och og ja ir und oraz agus y e i и m. with avec".split())
@@ -45,12 +65,14 @@ _MOST_WORDS = 9
 
 def ask_of_what_is_no_person(items: Sequence[Item], known: KnownNames) -> None:
     """Let whoever is told with confidence ask, of whom the words as a whole are no name and no description."""
+    _ask_before_what_is_denied(items)
     rows = {item.row for item in items if item.row in ROWS}
     for item in items:
         person = item.person
         if not person.is_person or not person.words:
             continue
         question = _of_a_name(item, known, rows=len(rows)) if item.is_name else _of_a_description(person.words)
+        question = question or _of_a_note(item)
         if question:
             item.person, item.is_name = replace(person, asks=question, is_person=False), False
 
@@ -64,7 +86,7 @@ def _of_a_name(item: Item, known: KnownNames, *, rows: int) -> str:
         return _several(words, names) if len(names) > 1 else f"Is “{words}” {''.join(names)}?"
     rows_tell = rows > 1 or (rows == 1 and len(told) > _GIVEN_OF_ONE)
     alone = rows_tell and not (item.joined or "," in words) and _are_called_by_each(words, known)
-    return _several(words, words.split()) if alone else ""
+    return _several(words, words.split()) if alone else question_of_name(words)
 
 
 _GIVEN_OF_ONE = 2
@@ -105,6 +127,8 @@ def _of_a_description(words: str) -> str:
     if own_relation(words):
         return ""
     told = words.split()
+    if fold(told[0]) in BETWEEN_WHOM and len(told) > 1:
+        return f"Who is meant by “{words}”?"  # `Tra il nonno e …`
     knows = any(token.plain in KNOWING and token.plain not in NOUNS for token in tokens_of(words))
     names_another = any(_is_name_within(word) for word in told[1:])
     leads = fold(told[0]) in small_words.ARTICLES or is_my(elements_of(words)[0])
@@ -113,6 +137,35 @@ def _of_a_description(words: str) -> str:
     if knows or len(told) > _MOST_WORDS or (names_another and len(told) > _MOST_BEFORE_A_NAME):
         return f"Who is meant by “{words}”?"
     return ""
+
+
+def _of_a_note(item: Item) -> str:
+    """What to ask of somebody of whom it is noted that another one is seen: `Nainen (on sisar Lempi)`, `Mari (arvates
+    on see Leida)`."""
+    person = item.person
+    for piece in person.note.split(", "):
+        told = elements_of(piece)
+        verbs = [at for at, word in enumerate(told) if word.kind == "verb" and word.plain != "to" and not word.is_large]
+        last = verbs[-1] if verbs else 0
+        behind = told[last + 1 :] if last or (verbs and not item.is_name) else []
+        named = behind[int(bool(behind) and behind[0].plain in small_words.THESE) :]
+        if item.is_name and told[:1] and told[0].plain in RELATIVES and is_absent(told):
+            return f"Is “{person.words}” in the picture?"  # `Uncle Joe, who took it`
+        if told[:1] and told[0].plain not in small_words.SAID_BY and _is_called(named):
+            return f"Is “{person.words}” {piece[named[0].start :]}, or somebody else?"
+    return ""
+
+
+def _is_called(words: Sequence[Element]) -> bool:
+    """Whether words are a name: a given name, or kin or a title and a name, of which none says whose."""
+    if not words or not words[-1].is_large or any(word.is_genitive for word in words):
+        return False
+    name = next(word for word in words if word.is_large)
+    is_led = words.index(name) == 1 and (words[0].plain in KIN_WORDS or words[0].plain in TITLES)
+    return words.index(name) < _KIN_AND_NAME and (is_led or token_of(name.text).is_given)
+
+
+_KIN_AND_NAME = 2
 
 
 _MOST_BEFORE_A_NAME = 4
