@@ -52,7 +52,7 @@ def question_of_name(words: str) -> str:
         return f"Who is meant by “{words}”?"
     tokens = tokens_of(bare)
     if all(token.is_small for token in tokens):
-        return ""
+        return ""  # `anna tamm`
     if tokens[0].plain in BETWEEN_WHOM | DENY and not tokens[0].is_given:
         return f"Who is meant by “{words}”: {written(tokens[1:])}?"  # `Tra il nonno e …`
     held = _behind_markers(tokens)
