@@ -122,7 +122,7 @@ def _tell(collection: Collection, teller: Teller, items: dict[str, Subject]) -> 
     whole = Subject(Kind.COLLECTION, collection.id)
     for words in FORMS.values():
         teller.tell(whole, "custody", f"Kept by {words}.", anyone)
-    places = gazetteer_of(collection, lambda _: None)
+    places = gazetteer_of(collection, lambda *_: None)
     add_place(collection, NewPlace(name="Kopli farm", inside="Tallinn, Estonia", also=("Pipsu farm",)), places)
     add_place(collection, NewPlace(name="Pipsu meadow", inside="Tallinn, Estonia", also=("Kopli meadow",)), places)
     teller.tell(items["own place"], "place", "Kopli farm", anyone)
