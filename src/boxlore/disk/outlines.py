@@ -1,9 +1,12 @@
-"""Outlines of prints, and how large the picture is in which they are looked for."""
+"""Outlines of prints, and heads: what is found on a picture, and how large the picture is that is looked at."""
 
 from dataclasses import dataclass
 
 LONGEST = 1000
 """Pixels of the longer side of a picture that are looked at."""
+
+LONGEST_OF_HEADS = 1400
+"""The same where heads are looked for, which are smaller than prints."""
 
 Quad = tuple[tuple[float, float], tuple[float, float], tuple[float, float], tuple[float, float]]
 """Four corners in 0..1 of the upright picture, clockwise from the one nearest its upper left."""
@@ -21,3 +24,13 @@ class Drawn:
     def in_hand(self) -> Quad | None:
         """The outline in hand."""
         return self.outlines[self.outline] if 0 <= self.outline < len(self.outlines) else None
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Head:
+    """A face: its middle, its width and its height, in 0..1 of the picture that is looked at."""
+
+    x: float
+    y: float
+    width: float
+    height: float

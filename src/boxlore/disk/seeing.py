@@ -3,19 +3,20 @@
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.disk.outlines import LONGEST, Quad
-from boxlore.disk.pictures import small_pixels
+from boxlore.disk.outlines import LONGEST, LONGEST_OF_HEADS, Head, Quad
+from boxlore.disk.pictures import read_header, small_pixels
+
+BY_TABLE = "draw them by hand (intake --find-prints hand), or give the parts by a table (intake --example-table)"
 
 
-def need_eyes() -> None:
+def need_eyes(does: str = "finds prints in a picture", instead: str = BY_TABLE) -> None:
     """Raises CouldNot, saying what to do, where the extra is not installed."""
     try:
         import cv2  # noqa: F401
         import numpy  # noqa: F401
     except ImportError as error:
         raise CouldNot(
-            "The part that finds prints in a picture is not installed.",
-            "Install it (`pip install boxlore[see]`), or give the parts by a table: intake --example-table shows one.",
+            f"The part that {does} is not installed.", f"Install it (`pip install boxlore[see]`), or {instead}."
         ) from error
 
 
@@ -28,3 +29,19 @@ def outlines_in(path: Path) -> list[Quad]:
 
     wide, high, data = small_pixels(path, LONGEST, LONGEST)
     return find_outlines(np.frombuffer(data, np.uint8).reshape(high, wide, 3))
+
+
+def heads_in(path: Path, *, area: tuple[float, ...] = (), turn: int = 0) -> list[Head]:
+    """The faces in a picture's file, or in the part of it, set upright and turned as in `pictures.make_jpeg`; nothing
+    but their places. Raises CouldNot."""
+    need_eyes("looks for heads", "set the markers by hand")
+    import numpy as np
+
+    from boxlore.disk.heads import find_heads
+
+    header = read_header(path)
+    part = area[2:] if len(area) == 4 else (1.0, 1.0)
+    longest = min(LONGEST_OF_HEADS, max(1, round(max(header.width * part[0], header.height * part[1]))))
+    wide, high, data = small_pixels(path, longest, longest, area=area, turn=turn)
+    grey = np.frombuffer(data, np.uint8).reshape(high, wide, 3).mean(-1).astype(np.uint8)
+    return find_heads(grey)

@@ -38,6 +38,7 @@ PLACES: dict[str, str] = {
     "restore": "“Keep safe”, “Bring back a backup”",
     "scan add": "“Take in”, “A scan for one photograph”",
     "scan altered": "F2, then a",
+    "scan heads": "F2, then h",
     "scan replace": "“Take in”, “A scan for one photograph”",
     "scan turn": "F2, then r",
     "show": "“Who says so” (F4)",

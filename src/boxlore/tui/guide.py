@@ -63,7 +63,9 @@ AFTER: Sections = (
             "A touch on a face puts a numbered marker there; the next name you type under “Who is in it?” is that "
             "person’s. You can set one too: F2, the arrow keys, Enter; or click on the picture. In F2, + and - look "
             "closer and a digit goes to that marker and takes it in hand: Enter alone names it, arrows and Enter "
-            "move it, Del takes it away. r turns the picture to the right, a notes that it was coloured or "
+            "move it, Del takes it away. h proposes a number on each face that has none (with the extra "
+            "“see”; where a face is, never whose), Enter takes them, and the names are asked for one by one. r turns "
+            "the picture to the right, a notes that it was coloured or "
             "retouched; both go with all that is made of it, and no file is changed. A marker without a name is "
             "asked for each time; F5 notes that nobody knows.",
             "A photograph with a care note about what it shows stays covered until the note was read: F2 here, or a "

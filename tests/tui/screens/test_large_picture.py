@@ -3,9 +3,11 @@
 from collections.abc import Callable
 from pathlib import Path
 
+import pytest
 from tests.tui.conftest import hands_on
 
 from boxlore.core.statements import Kind, Subject
+from boxlore.disk.outlines import Head
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tui.screens.large_picture import LargeScreen
@@ -161,5 +163,42 @@ def test_a_picture_is_turned_and_noted_as_altered_by_keys(run: Run, pictured: Pa
                 assert seen()[:2] == (0, "as-scanned")
                 await hands.press("pagedown", "f2", "r", "a")
                 assert "TRA-0002 · no scan" in hands.text
+
+    run(look())
+
+
+def test_heads_are_proposed_and_those_that_are_taken_are_asked_for(
+    run: Run, pictured: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Our own contract. What finds them is tried in tests/disk/test_heads.py."""
+    found = [Head(0.2, 0.5, 0.1, 0.1), Head(0.5, 0.5, 0.1, 0.1), Head(0.8, 0.5, 0.1, 0.1)]
+    monkeypatch.setattr("boxlore.disk.seeing.heads_in", lambda *_, **__: found)
+
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("f2", "h")
+                await hands.until("3 heads without a marker.")
+                assert "?2" in hands.text
+                await hands.press("escape")
+                assert "No marker was set." in hands.text and areas(collection) == []
+                await hands.press("h")
+                await hands.until("3 heads without a marker.")
+                await hands.press("«2»", "enter")
+                assert "2 markers set." in hands.text
+                await hands.press("h")
+                await hands.until("1 head without a marker.")
+                await hands.press("escape", "escape")
+                assert "Who is at 1?" in hands.text
+                await hands.press("tab", "«Jaan Tamm»", "enter", "«Helmi Tamm»", "enter")
+                assert areas(collection) == [("Jaan Tamm", (0.2, 0.5)), ("Helmi Tamm", (0.8, 0.5))]
+                act = collection.act("a care note")
+                item = collection.store.item_by_number("TRA-0001") or ""
+                act.state(Subject(Kind.ITEM, item), "care", "Fragile: support with both hands.")
+                act.done()
+                await hands.press("pagedown", "pageup", "f2", "h")
+                assert "A care note stands by this picture" in hands.text
+                await hands.press("h")
+                await hands.until("1 head without a marker.")
 
     run(look())

@@ -7,12 +7,16 @@ import click
 
 from boxlore.cli import output, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import QUARTERS
+from boxlore.core.findings import several
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.scans.one_scan import damage_words, take_scan
 from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.telling.markers import Markers
+from boxlore.tasks.telling.proposed_heads import propose_heads
 from boxlore.tasks.telling.turned_scans import SIDES, note_altered, scan_meant, turn_scan, turn_words
 
 
@@ -96,6 +100,37 @@ def altered(ctx: click.Context, item: str, side: str, is_not: bool) -> None:
         return act, "it counts as it was scanned." if is_not else "it counts as an altered version."
 
     _changed(ctx, item, change)
+
+
+@scan.command()
+@click.argument("item")
+@_side
+@click.option("--take", is_flag=True, help="Set a marker on each; in a sitting it is asked who each is.")
+@click.option("--despite-care", is_flag=True, help="Look also where a care note stands by the picture.")
+@click.pass_context
+def heads(ctx: click.Context, item: str, side: str, take: bool, despite_care: bool) -> None:
+    """Propose a numbered marker on each face of ITEM that has none, row by row from the left. Needs the extra `see`.
+
+    Where a face is, never whose: nothing of a face is compared or kept, only the place of each marker that is taken.
+    Faces seen from the side are not found. Each line has a number, and x and y in parts of the picture.
+    """
+    with open_for_writing(ctx.obj) as collection:
+        record = record_of(collection, find_item(collection, item).id)
+        shown = scan_meant(record, SIDES[side], altered=False)
+        markers = Markers(collection)
+        try:
+            places = propose_heads(collection, markers, record, shown, despite_care=despite_care)
+        except WrongUse as error:
+            raise WrongUse(error.problem, "--despite-care looks all the same.") from error
+        act = collection.act("markers on heads")
+        for x, y in places if take else ():
+            markers.add(act, shown, x, y)
+        act.done()
+    for at, (x, y) in enumerate(places, 1):
+        output.say(f"{at} {x:.4f} {y:.4f}")
+    what = "a marker is set on each" if take else "nothing is kept; --take sets a marker on each"
+    talk.say(f"{record.number}: {several(len(places), 'head')} without a marker; {what}." if places else
+             f"{record.number}: no head without a marker is found.")  # fmt: skip
 
 
 def _changed(ctx: click.Context, item: str, change: Callable[[Collection, str], tuple[Act, str]]) -> None:

@@ -5,13 +5,14 @@ stays told of the item. Both are acts like any other; undo takes them back.
 """
 
 from collections import OrderedDict
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Protocol
 
 from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, ScanFile
-from boxlore.core.records.marker_positions import middle, seen_at, stored_at, turned_by
+from boxlore.core.records.marker_positions import Point, middle, seen_at, stored_at, turned_by
 from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -122,6 +123,16 @@ def move_marker(sitting: Sits, record: Record, marked: Marked, x: float, y: floa
     act = sitting.collection.act(f"marker {marked.number} moved")
     sitting.markers.move(act, Subject(Kind.MARKER, marked.id), scan, x, y)
     sitting.finish(act, record.id)
+
+
+def set_markers(sitting: Sits, record: Record, scan: ScanFile, places: Iterable[Point]) -> list[Subject]:
+    """Put a new marker at each place of a picture (0..1 of it as it is looked at), as one undoable step; who they are
+    is asked in that order."""
+    act = sitting.collection.act("markers on heads")
+    new_markers = [sitting.markers.add(act, scan, x, y) for x, y in places]
+    sitting.finish(act, record.id)
+    sitting.to_name.extend(new_markers)
+    return new_markers
 
 
 def remove_marker(sitting: Sits, record: Record, marked: Marked) -> None:

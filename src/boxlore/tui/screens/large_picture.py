@@ -13,15 +13,17 @@ from textual.app import App, ComposeResult
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import several
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 from boxlore.core.records.marker_positions import part_of
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.sharp_picture import SharpPictures
 from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing
-from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
+from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker, set_markers
+from boxlore.tasks.telling.proposed_heads import propose_heads
 from boxlore.tasks.telling.turned_scans import alter_shown, turn_shown
-from boxlore.tui.from_inside import SIDES
+from boxlore.tui.from_inside import SIDES, from_inside
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.bars import Top
@@ -37,6 +39,9 @@ STEP = 0.04
 """How far an arrow moves the cross, as a share of the window."""
 CLOSE = 0.3
 """The width of the window around a marker that a digit goes to."""
+
+
+NO_HEADS = "No head without a marker is found. Faces seen from the side are not; set those by the cross."
 
 
 class PictureHost(Protocol):
@@ -68,7 +73,7 @@ class LargeScreen(Screen[None]):
 
     A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it. PgDn and PgUp go
     to another photograph, whose picture is large too. r turns the picture by a quarter to the right, a notes that it is
-    an altered version, or is none.
+    an altered version, or is none. h proposes a marker on each face: Enter takes them, a digit leaves one out.
     """
 
     AUTO_FOCUS = ""
@@ -87,6 +92,7 @@ class LargeScreen(Screen[None]):
         ("delete,backspace", "remove"),
         ("r", "turn_picture"),
         ("a", "altered"),
+        ("h", "heads"),
         ("ctrl+z", "undo"),
         *[(str(digit), f"go({digit})") for digit in range(1, 10)],
         ("f1", "guide"),
@@ -103,6 +109,10 @@ class LargeScreen(Screen[None]):
         """Where the cross is; None before the first arrow."""
         self._hand = ""
         """The id of the marker in hand, '' for none."""
+        self._proposed: list[tuple[float, float]] = []
+        """Where faces are, while it is not said yet whether markers are set there."""
+        self._despite_care = ""
+        """The item with a care note for which it was asked a first time to look for heads."""
         self._said = ""
         """A sentence about the last key: it stays until the next one, also where the picture comes meanwhile."""
         self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
@@ -157,10 +167,16 @@ class LargeScreen(Screen[None]):
             or "No markers on this picture."
         )
         hand = self._in_hand
+        if self._proposed:
+            self._names.say(
+                *([f"{self._said}   "] if self._said else []),
+                ("Enter sets a marker on each, a digit leaves one out, Esc leaves them all.", "italic"),
+            )
+            return
         how = (
             f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
             if hand
-            else "Arrows and Enter set one, + and - zoom, a digit goes to one, r turns, PgDn to the next photograph."
+            else "Arrows and Enter set one, h proposes heads, + and - zoom, a digit goes to one, r turns, PgDn: next."
         )
         self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
 
@@ -180,6 +196,7 @@ class LargeScreen(Screen[None]):
         """The scan's markers and the cross, at places in the window; what is outside it is left out."""
         left, top, wide, high = self._window
         marks = [(marker.number, marker.x, marker.y, "") for marker in self._host.marked if marker.scan == scan.id]
+        marks += [(0, x, y, f" ?{at} ") for at, (x, y) in enumerate(self._proposed, 1)]
         if self._aim is not None:
             marks.append((0, *self._aim, "╋"))
         pins = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
@@ -199,7 +216,7 @@ class LargeScreen(Screen[None]):
     def action_other(self) -> None:
         """Show the other side, or the next scan; the teller's page shows the same."""
         self._at += 1
-        self._window, self._aim, self._hand = WHOLE, None, ""
+        self._window, self._aim, self._hand, self._proposed = WHOLE, None, "", []
         if self._host.record.scans:
             self._host.showing.turn(self._at % len(self._host.record.scans))
         self._show()
@@ -213,7 +230,7 @@ class LargeScreen(Screen[None]):
         if host.showing.is_covered(host.record.id):
             self.action_close()
             return
-        self._at, self._window, self._aim, self._hand = 0, WHOLE, None, ""
+        self._at, self._window, self._aim, self._hand, self._proposed = 0, WHOLE, None, "", []
         self._show()
         if host.record.id == before:
             self._tell("That was the last." if by > 0 else "This is the first.")
@@ -242,8 +259,12 @@ class LargeScreen(Screen[None]):
         self._look_at(0.5, 0.5, 1.0)
 
     def action_go(self, number: int) -> None:
-        """Zoom to the marker of this number, and take it in hand."""
+        """Zoom to the marker of this number, and take it in hand; of heads that are proposed, leave that one out."""
         scan = self.scan
+        if self._proposed:
+            del self._proposed[number - 1 : number]
+            self._show()
+            return
         for marker in self._host.marked:
             if scan is not None and marker.scan == scan.id and marker.number == number:
                 self._aim, self._hand = None, marker.id
@@ -265,7 +286,9 @@ class LargeScreen(Screen[None]):
     def action_enter(self) -> None:
         """Set a marker at the cross, or put the one in hand there; without a cross, name the one in hand, or put the
         cross into the middle."""
-        if self._aim is not None:
+        if self._proposed:
+            self._take_heads()
+        elif self._aim is not None:
             self._set(*self._aim)
         elif (hand := self._in_hand) is not None:
             self.action_close()
@@ -277,6 +300,7 @@ class LargeScreen(Screen[None]):
 
     def on_picture_touched(self, event: Picture.Touched) -> None:
         left, top, wide, high = self._window
+        self._proposed = []
         self._set(left + event.x * wide, top + event.y * high)
 
     def action_remove(self) -> None:
@@ -292,7 +316,7 @@ class LargeScreen(Screen[None]):
         """Turn the picture by a quarter to the right; its file stays as it is, and markers turn with it."""
         host, scan = self._host, self.scan
         if scan is not None and self._changed(lambda: turn_shown(host.sitting, host.record, scan)):
-            self._window = WHOLE
+            self._window, self._proposed = WHOLE, []
             self._tell("Turned to the right, here and in all that is made of it; the file is as it was. Ctrl+Z: back.")
 
     def action_altered(self) -> None:
@@ -302,6 +326,46 @@ class LargeScreen(Screen[None]):
             self._at = next(at for at, each in enumerate(host.record.scans) if each.id == scan.id)
             words = "it was scanned" if scan.role == ALTERED else "an altered version"
             self._tell(f"It counts as {words} now. Ctrl+Z takes that back.")
+
+    def action_heads(self) -> None:
+        """Look for faces, and propose a marker on each that has none. Where there is a care note, only asked twice."""
+        host, scan = self._host, self.scan
+        if scan is None or not host.sitting.writable:
+            self._tell("Open for reading only; nothing can be changed." if scan else "There is no picture.")
+            return
+        record = host.record
+        if record.words("care") and self._despite_care != record.id:
+            self._despite_care = record.id
+            self._tell(
+                "A care note stands by this picture, so heads are not looked for. h once more looks all the same."
+            )
+            return
+        self._tell("Looking for heads …")
+
+        def look() -> None:
+            try:
+                places = propose_heads(host.sitting.collection, host.sitting.markers, record, scan, despite_care=True)
+                words = f"{several(len(places), 'head')} without a marker." if places else NO_HEADS
+            except BoxloreError as error:
+                places, words = [], from_inside(str(error))
+            self.app.call_from_thread(self._heads_found, scan, places, words)
+
+        self.run_worker(look, thread=True, exclusive=True, group="heads", exit_on_error=False)
+
+    def _heads_found(self, scan: ScanFile, places: list[tuple[float, float]], words: str) -> None:
+        if self.scan is scan:
+            self._proposed, self._aim, self._hand, self._window = places, None, "", WHOLE
+            self._tell(words)
+
+    def _take_heads(self) -> None:
+        """Set a marker on each head that is proposed; who they are is asked one after the other."""
+        scan, places = self.scan, self._proposed
+        if scan is not None and self._changed(lambda: self._mark(scan, places)):
+            self._proposed = []
+            self._tell(f"{several(len(places), 'marker')} set. Esc: who each is, is asked under “Who is in it?”.")
+
+    def _mark(self, scan: ScanFile, places: list[tuple[float, float]]) -> None:
+        set_markers(self._host.sitting, self._host.record, scan, places)
 
     async def action_undo(self) -> None:
         """Close, and let the screen below take back the last step; it may have to show another item for that."""
@@ -339,7 +403,11 @@ class LargeScreen(Screen[None]):
             self._host.mark_at(scan, x, y, by_keeper=True)
 
     def action_close(self) -> None:
-        """Go back to the prompts."""
+        """Go back to the prompts; where heads are proposed, leave those first."""
+        if self._proposed:
+            self._proposed = []
+            self._tell("No marker was set.")
+            return
         self.app.pop_screen()
 
     async def action_guide(self) -> None:
