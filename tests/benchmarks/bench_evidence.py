@@ -1,12 +1,15 @@
 """What is worked out of 100,000 photographs and 500,000 limits of days: the whole, one answer more; in processor time.
 
-    python tests/benchmarks/bench_evidence.py [ITEMS] [PEER_ITEMS]
+    python tests/benchmarks/bench_evidence.py [ITEMS] [PEER_ITEMS] [SOLVER_ITEMS]
 
 The collection is made up: families of forty with births and parents, each photograph with people shown, an age, a told
 date or a range of its own, and ties to its neighbours. Beside it stands a general way to the same shortest paths, of
-Bellman and Ford by numpy, which must come to the same days; the ratio is theirs to ours. It explains nothing.
+Bellman and Ford by numpy, and, where `ortools` is there (the extra `dev`), a general solver with the same limits: GLOP,
+which has all latest days at once as those with the greatest sum, and all earliest as those with the least. Both must
+come to the same days; the ratio is theirs to ours. Neither explains anything.
 """
 
+import importlib
 import random
 import sys
 import time
@@ -46,7 +49,7 @@ def claims_of(items: int, drawn: random.Random) -> Iterator[Claim]:
         yield Claim(words="shown", source="Leida", limits=tuple(limits))
 
 
-def main(items: int = 100_000, peer_items: int = 100_000) -> None:
+def main(items: int = 100_000, peer_items: int = 100_000, solver_items: int = 5_000) -> None:
     drawn = random.Random(1921)
     claims = list(claims_of(items, drawn))
     limits = sum(len(claim.limits) for claim in claims)
@@ -69,6 +72,7 @@ def main(items: int = 100_000, peer_items: int = 100_000) -> None:
     median, late, worst = (more[place] * 1000 for place in (500, 950, -1))
     print(f"one answer more: {median:.2f} ms median, {late:.2f} ms p95, {worst:.1f} ms worst")
     beside_a_peer(peer_items)
+    beside_a_general_solver(solver_items)
 
 
 def beside_a_peer(items: int) -> None:
@@ -102,6 +106,43 @@ def beside_a_peer(items: int) -> None:
             assert ends[0][place] == (np.inf if last is None else last), name
             assert -ends[1][place] == (-np.inf if first is None else first), name
     print(f"{items} items, both ends: ours {ours:.2f} s, numpy {theirs:.2f} s: {theirs / ours:.2f} times ours")
+
+
+NO_BOUND = 2_000_000
+"""A number of days before and behind which the solver looks for nothing: it needs an end."""
+
+
+def beside_a_general_solver(items: int) -> None:
+    try:
+        solvers = importlib.import_module("ortools.linear_solver.pywraplp")
+    except ImportError:
+        print("No general solver beside it: ortools is not installed (pip install '.[dev]').")
+        return
+    claims = list(claims_of(items, random.Random(1949)))
+    begun = time.process_time()
+    worked = WorkedOut(claims)
+    ours = time.process_time() - begun
+    begun = time.process_time()
+    solver = solvers.Solver.CreateSolver("GLOP")
+    names = {day for claim in claims for limit in claim.limits for day in limit[:2]}
+    variables = {name: solver.NumVar(-NO_BOUND, NO_BOUND, name) for name in sorted(names)}
+    variables[ORIGIN].SetBounds(0, 0)
+    for claim in claims:
+        for later, earlier, days in claim.limits:
+            solver.Add(variables[later] - variables[earlier] <= days)
+    ends = []
+    for sense in (solver.Minimize, solver.Maximize):
+        sense(sum(variables.values()))
+        assert solver.Solve() == solver.OPTIMAL
+        ends.append({name: round(variable.solution_value()) for name, variable in variables.items()})
+    theirs = time.process_time() - begun
+    for name in names - {ORIGIN}:
+        bounds = worked.bounds(name)
+        told = [None if abs(end[name]) > NO_BOUND // 2 else end[name] for end in ends]
+        assert list(bounds) == told, name
+    print(
+        f"{items} items, both ends: ours {ours:.2f} s, GLOP of ortools {theirs:.2f} s: {theirs / ours:.0f} times ours"
+    )
 
 
 if __name__ == "__main__":
