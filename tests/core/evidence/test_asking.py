@@ -149,6 +149,10 @@ def test_an_event_is_named_only_where_she_or_the_keeper_told_of_it() -> None:
     record = item("a", SINCE_41)
     assert about(record, happened=[move])["A"] == "Is this before or after the move to Elm Row?"
     assert about(record, happened=[replace(move, said="Con Rourke")])["A"].startswith("When was this taken")
+    answered = item("a", SINCE_41, told("story", "It was before the move to Elm Row", source=LEIDA))
+    assert about(answered, happened=[move])["A"].startswith("When was this taken")
+    by_another = item("a", SINCE_41, told("story", "It was at the time of the move to Elm Row"))
+    assert about(by_another, happened=[move])["A"] == "Is this before or after the move to Elm Row?"
     undated = replace(move, when=None, words="")
     leaning = item("b", told("date", "before the move to Elm Row", value=phrases.read("no date")))
     after = told("date", "after the move to Elm Row", value=phrases.read("no date"))

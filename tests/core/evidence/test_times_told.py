@@ -105,6 +105,26 @@ def test_ages_that_are_told_one_by_one(words: str, wanted: str) -> None:
     assert of_story(words, "Ned Moss", "Ivy Lang") == wanted
 
 
+ANSWERS = (
+    # to whether somebody was born, alive or married when it was taken
+    ("Joan wasn't born yet", "1900-05-03 1928-03-01"), ("No, Joan was not born yet.", "1900-05-03 1928-03-01"),
+    ("Joan was born already", "1928-03-01 -"), ("Emma was still alive", "1900-05-03 1930-01-04"),
+    ("Emma had died by then", "1930-01-04 -"), ("Mum was married by then", "1922-08-10 -"),
+    ("Mum wasn't married yet", "1900-05-03 1922-08-10"), ("Emma lebte noch", "1900-05-03 1930-01-04"),
+    ("Joan war noch nicht geboren", "1900-05-03 1928-03-01"), ("Emma oli juba surnud", "1930-01-04 -"),
+    ("Joan polnud veel sündinud", "1900-05-03 1928-03-01"), ("Emma vivait encore", "1900-05-03 1930-01-04"),
+    ("Joan n'était pas encore née", "1900-05-03 1928-03-01"), ("Emma todavía vivía", "1900-05-03 1930-01-04"),
+    # to how old she looks: eight years either side of what is about thirty
+    ("thirty or so", "1922-05-03 1939-05-02"), ("Maybe thirty", "1922-05-03 1939-05-02"),
+    ("etwa dreißig", "1922-05-03 1939-05-02"), ("thirty", "1900-05-03 -"), ("maybe the garden", "1900-05-03 -"),
+)  # fmt: skip
+
+
+@every_row(("words", "wanted"), ANSWERS)
+def test_short_answers(words: str, wanted: str) -> None:
+    assert of_story(words, "Ivy Lang") == wanted
+
+
 OF_ONE = (
     ("He was three here, and would not keep still", "Ned Moss", "1927-06-09 1930-06-08"),
     ("Emma's last Christmas", "Emma Fry", "1929-01-04 1930-01-04"),

@@ -66,7 +66,12 @@ _EACH = re.compile(
 
 
 def _one_by_one(sentence: Sentence, leaning: Leaning, shown: Sequence[str]) -> Iterator[Sentence]:
-    """The parts of “David was three, Judy seven and Peter ten”, each with its verb; any other sentence as it is."""
+    """The parts of “David was three, Judy seven and Peter ten”, each with its verb; “about nine” with the name of the
+    only one who is there; any other sentence as it is."""
+    only = leaning.person(shown[0]) if len(shown) == 1 else None
+    if only is not None and sentence.view.field == "story" and _is_an_estimate(sentence.words):
+        yield replace(sentence, words=f"{only.name} was {sentence.words[:1].lower()}{sentence.words[1:]}")
+        return
     parts = [_EACH.fullmatch(part) for part in _LISTED.split(sentence.words)]
     if len(parts) < 2 or not all(part and _is_somebodys_age(part, leaning, shown) for part in parts):
         yield sentence
@@ -80,7 +85,16 @@ def _is_somebodys_age(part: re.Match[str], leaning: Leaning, shown: Sequence[str
     return not named.keys().isdisjoint(shown) and any(token.is_any(_COUNT) for token in lex(nfc(part["age"])))
 
 
+def _is_an_estimate(words: str) -> bool:
+    """“About nine”, “thirty or so”, and nothing else."""
+    tokens = lex(nfc(words))
+    is_alone = all(token.is_any(_OF_AN_ESTIMATE) for token in tokens)
+    return is_alone and any(token.is_any(_COUNT) for token in tokens) and any(token.is_any(_ABOUT) for token in tokens)
+
+
 _COUNT = frozenset(("day",))
+_ABOUT = frozenset(("about", "about_behind", "doubt"))
+_OF_AN_ESTIMATE = _COUNT | _ABOUT | {"or", "comma", "noise", "i"}
 
 
 def _limits(record: Record, birth: str, years: int, *, is_about: bool) -> tuple[Limit, ...]:

@@ -131,9 +131,9 @@ class _Asking:
         self._weddings = Weddings(family.people, family.happened)
         born, _ = worked.bounds(of_birth(teller.id))
         self._remembers = born + FROM_AGE * YEAR if born is not None else None
-        self._ages_told = {
-            frozenset(days_of(claim)) for claim in worked.claims if claim.teller == teller.id and len(claim.limits) > 1
-        }
+        hers = [claim for claim in worked.claims if claim.teller == teller.id and claim.limits]
+        self._ages_told = {frozenset(days_of(claim)) for claim in hers if len(claim.limits) > 1}
+        self._sides_told = {frozenset(days_of(claim)) for claim in hers}
 
     def _is_hers(self, record: Record) -> bool:
         shown = {person.person for person in record.shown()} - {""}
@@ -267,6 +267,8 @@ class _Asking:
         """The years that it settles whether a picture is before or after a day, by how likely each is."""
         first, last = open_years
         begins, ends = self._worked.bounds(other)
+        if {picture, other} in self._sides_told:
+            return 0  # she has told it
         if begins is None or ends is None or ends <= first or begins >= last:
             return 0
         before, behind = (self._gained((limit,)) for limit in (Limit(picture, other, 0), Limit(other, picture, 0)))

@@ -19,7 +19,7 @@ from boxlore.core.evidence.leaning import Lean, Leaning, pieces, pieces_of_names
 from boxlore.core.evidence.occasions import of_lean
 from boxlore.core.evidence.sentences import Sentence, teller_of, who_is_shown
 from boxlore.core.evidence.told_dates import has_a_year, told
-from boxlore.core.evidence.turns_told_table import JUST, OF_HERS, PRONOUNS, SO, UNDECIDED
+from boxlore.core.evidence.turns_told_table import ANSWERS, JUST, OF_HERS, PRONOUNS, SO, UNDECIDED, YES_OR_NO
 from boxlore.core.findings import one_line
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_where.kin_words import own_relation
@@ -96,7 +96,7 @@ def _ways(words: str, shown: Sequence[str], leaning: Leaning) -> Iterator[str]:
     first, *others = words.split(", ")
     if _TAKEN.search(first):
         behind += others  # “the first picture at the new house, just after we left the croft”
-    for said in dict.fromkeys((words, rest, *behind)):
+    for said in dict.fromkeys((words, rest, *behind, YES_OR_NO.sub("", words))):
         for told_so in _with_less(said):
             yield from dict.fromkeys(_as_the_reader_has_it(told_so, meant, head.strip(" ,")))
 
@@ -131,7 +131,7 @@ def _with_less(words: str) -> Iterator[str]:
 def _as_the_reader_has_it(words: str, meant: Sequence[Person], called: str) -> Iterator[str]:
     """The words as told, and with the name for “he” and “her”."""
     yield words
-    for pattern, instead in JUST:
+    for pattern, instead in (*JUST, *ANSWERS):
         if pattern.search(words):
             yield pattern.sub(instead, words)
     for sex, pronoun in PRONOUNS.items():

@@ -41,6 +41,30 @@ JUST: tuple[tuple[re.Pattern[str], str], ...] = (
 )  # fmt: skip
 """How it is told that something has just happened, and the same as a time after it."""
 
+ANSWERS: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(r"^(.+?) (?:was|were|is) still (?:alive|living|with us)(?: then)?$", _FLAGS), r"before \1 died"),
+    (re.compile(r"^(.+?) (?:had (?:already )?(?:died|passed away|gone)|was (?:already )?(?:dead|gone))(?: by then| already)?$", _FLAGS), r"after \1 died"),
+    (re.compile(r"^(.+?) (?:was|were) (?:not|never) (?:yet )?married(?: yet| then)?$", _FLAGS), r"before \1 married"),
+    (re.compile(r"^(.+?) (?:was|were)n['’]t (?:yet )?married(?: yet| then)?$", _FLAGS), r"before \1 married"),
+    (re.compile(r"^(.+?) (?:was|were) (?:already )?married(?: by then| already)?$", _FLAGS), r"after \1 married"),
+    (re.compile(r"^(.+?) (?:was|had been) (?:already )?born(?: by then| already)?$", _FLAGS), r"after \1 was born"),
+    (re.compile(r"^(.+?) (?:was|were)(?:n['’]t| not) (?:yet )?born(?: yet| then)?$", _FLAGS), r"before \1 was born"),
+    (re.compile(r"^(.+?) (?:lebte|lebten) (?:da )?noch$", _FLAGS), r"vor dem Tod von \1"),
+    (re.compile(r"^(.+?) war (?:da )?schon (?:tot|gestorben)$", _FLAGS), r"nach dem Tod von \1"),
+    (re.compile(r"^(.+?) war (?:da )?noch nicht geboren$", _FLAGS), r"bevor \1 geboren wurde"),
+    (re.compile(r"^(.+?) war (?:da )?schon geboren$", _FLAGS), r"nachdem \1 geboren wurde"),
+    (re.compile(r"^(.+?) elas veel$", _FLAGS), r"enne kui \1 suri"),
+    (re.compile(r"^(.+?) oli (?:siis )?juba surnud$", _FLAGS), r"pärast seda kui \1 suri"),
+    (re.compile(r"^(.+?) (?:polnud|ei olnud) (?:siis )?veel sündinud$", _FLAGS), r"enne kui \1 sündis"),
+    (re.compile(r"^(.+?) (?:vivait|était) encore(?: en vie| vivante?)?$", _FLAGS), r"avant la mort de \1"),
+    (re.compile(r"^(.+?) n['’]était pas encore née?$", _FLAGS), r"avant la naissance de \1"),
+    (re.compile(r"^(.+?) todavía vivía$", _FLAGS), r"antes de la muerte de \1"),
+    (re.compile(r"^(.+?) todavía no había nacido$", _FLAGS), r"antes del nacimiento de \1"),
+)  # fmt: skip
+"""What answers whether somebody was alive, married or born, as a whole sentence, and the same as a time."""
+
+YES_OR_NO = re.compile(r"^(?:yes|no|oh yes|oh no|ja|nein|jah|ei|oui|non|sí|nej|nei|nee|sì|não|sim)[,.]? +", _FLAGS)
+
 UNDECIDED = re.compile(r"^(?:or|oder|või|ou|o|of|eller|tai|или|albo|lub)\b", _FLAGS)
 """How a tail begins that leaves open which it was."""
 
