@@ -1,13 +1,15 @@
 """A large picture made small takes little more memory than its own pixels (our own contract; pictures by Pillow)."""
 
+import io
 import subprocess
 import sys
 from pathlib import Path
 
 import pytest
-from PIL import Image, ImageChops
+from PIL import Image, ImageChops, ImageOps, ImageStat
 
 from boxlore.disk import pictures
+from boxlore.disk.pictures import make_jpeg, make_jpegs
 
 MEASURE = """
 import re, sys
@@ -49,3 +51,12 @@ def test_it_looks_the_same_in_bands(
     assert in_bands[:2] == whole[:2]
     first, second = (Image.frombytes("RGB", made[:2], made[2]) for made in (whole, in_bands))
     assert max(high for _, high in ImageChops.difference(first, second).getextrema()) <= 24
+
+
+def test_several_sizes_of_one_decoding_look_as_each_decoded_for_itself(tmp_path: Path) -> None:
+    path = tmp_path / "a.jpg"
+    ImageOps.expand(Image.linear_gradient("L").resize((1500, 1000)), 60, "white").save(path)
+    large, small = (Image.open(io.BytesIO(data)) for data in make_jpegs(path, ((1200, 84), (480, 80))))
+    alone = Image.open(io.BytesIO(make_jpeg(path, 480, quality=80)))
+    assert (max(large.size), small.size) == (1200, alone.size)
+    assert max(ImageStat.Stat(ImageChops.difference(small, alone)).mean) < 1

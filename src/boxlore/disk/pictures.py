@@ -6,7 +6,7 @@ Nothing here writes to a scan. Every picture returned is newly encoded, without 
 import io
 import math
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -146,10 +146,21 @@ def make_jpeg(path: Path, longest: int, *, area: tuple[float, ...] = (), turn: i
     It is set upright as its file asks, and then turned by `turn` degrees to the right.
     Raises CouldNot for a damaged picture.
     """
-    with _shown(path, longest, area, turn) as picture:
-        encoded = io.BytesIO()
-        picture.save(encoded, "JPEG", quality=quality)
-        return encoded.getvalue()
+    return make_jpegs(path, ((longest, quality),), area=area, turn=turn)[0]
+
+
+def make_jpegs(
+    path: Path, sizes: Sequence[tuple[int, int]], *, area: tuple[float, ...] = (), turn: int = 0
+) -> list[bytes]:
+    """The same in several sizes, the largest first, each with its quality; the picture is decoded once."""
+    made = []
+    with _shown(path, sizes[0][0], area, turn) as picture:
+        for longest, quality in sizes:
+            picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=1.5)
+            encoded = io.BytesIO()
+            picture.save(encoded, "JPEG", quality=quality)
+            made.append(encoded.getvalue())
+    return made
 
 
 @contextmanager

@@ -19,7 +19,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.wording.catalogue import to_say
 from boxlore.disk.digests import sha256_of
-from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.pictures import make_jpeg, make_jpegs
 from boxlore.disk.sound import cut_wave
 from boxlore.disk.writing import write_whole
 from boxlore.sheets.picture_on_paper import front_of, jpeg_size
@@ -197,18 +197,19 @@ def _picture(check: ScanCheck, work: _Work, site_folder: Path, progress: Progres
     large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
     scan = work.scan
     longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
+    sizes = ((longest, 84), (SMALL, 80))[: 2 if work.small else 1]
     try:
-        data = check.made(
-            scan, work.record.number, lambda file: make_jpeg(file, longest, area=scan.area, turn=scan.turn, quality=84)
+        made = check.made(
+            scan, work.record.number, lambda file: make_jpegs(file, sizes, area=scan.area, turn=scan.turn)
         )
-        if data is None:
-            return None
-        (site_folder / large).write_bytes(data)
-        if not work.small:
-            return PageSide(large, jpeg_size(site_folder / large))
-        (site_folder / small).write_bytes(make_jpeg(site_folder / large, SMALL, quality=80))
     except CouldNot:
         return None
+    if made is None:
+        return None
+    for name, data in zip((large, small), made, strict=False):
+        (site_folder / name).write_bytes(data)
+    if not work.small:
+        return PageSide(large, jpeg_size(site_folder / large))
     return PageSide(large, jpeg_size(site_folder / large), small, jpeg_size(site_folder / small))
 
 
