@@ -68,7 +68,7 @@ def place_subjects(records: Iterable[Record], cards: Mapping[str, Any], printing
 def _subject(href: str, entry: Mapping[str, Any], say: Say) -> dict[str, Any]:
     place, count = entry["place"], len(entry["shown"])
     other_names = [words for words in entry["called"] if words.casefold() != place.name.casefold()]
-    lines = [*place.lines, say("Told as: {names}", names="; ".join(other_names)) if other_names else ""]
+    lines = [*place.lines, say("Told as: {names}", names=say.apart(other_names)) if other_names else ""]
     return {
         "href": href,
         "name": clean(place.name),

@@ -39,7 +39,7 @@ def test_counts(language: str, count: int, wanted: str) -> None:
 
 LISTED = [
     ("en", "", ""), ("en", "A", "A"), ("en", "A|B", "A and B"), ("en", "A|B|C", "A, B and C"),
-    ("en", "A, b|C", "A, b; and C"), ("de", "A, b|C|D", "A, b; C und D"), ("fr", "A, b|C", "A, b; et C"),
+    ("en", "A, b|C", "A, b; and C"), ("de", "A, b|C|D", "A, b; C und D"), ("fr", "A, b|C", "A, b\u00a0; et C"),
     ("et", "A|B|C", "A, B ja C"), ("de", "A|B", "A und B"), ("fr", "A|B", "A et B"),
     ("es", "Ana|Bea", "Ana y Bea"), ("es", "Ana|Inés", "Ana e Inés"), ("es", "Ana|Hilda", "Ana e Hilda"),
     ("es", "Ana|\u2068Isa\u2069", "Ana e \u2068Isa\u2069"), ("es", "nieve|hielo", "nieve y hielo"),
@@ -69,6 +69,20 @@ def test_french_elides_before_a_vowel_and_never_in_what_was_told() -> None:
     )
     assert french("{nature} of {names}", nature="photographie", names="Ruth") == "photographie de Ruth"
     assert french("Told by {name}", name="le fils de Anna") == "Raconté par le fils de Anna"
+
+
+OF = [("Leida", "Leida vanaema"), ("\u2068Juhan Tamm\u2069", "vanaema isikule \u2068Juhan Tamm\u2069"),
+      ("Rourke", "vanaema isikule Rourke"), ("Leida ja Aino", "Leida ja Aino vanaema"),
+      ("Juhan ja Aino", "vanaema isikule Juhan ja Aino")]  # fmt: skip
+
+
+@every_row(("names", "wanted"), OF)
+def test_an_estonian_name_that_ends_in_a_vowel_is_its_own_genitive(names: str, wanted: str) -> None:
+    assert Say("et")("{kin} of {names}", kin="vanaema", names=names) == wanted
+
+
+def test_french_sets_a_space_before_a_semicolon() -> None:
+    assert [Say(language).apart(["a", "b"]) for language in ("en", "fr")] == ["a; b", "a\u00a0; b"]
 
 
 def test_countries_and_languages() -> None:

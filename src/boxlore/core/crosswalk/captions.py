@@ -295,13 +295,16 @@ def _each(record: Record, name: str, line: Callable[[StatementView], str], say: 
         speakers.setdefault(line(view), []).append(isolated(view.speaker_in(say)))
     doubt = [say("disputed")] * bool(conflict.hidden)
     return say.either(
-        [_with_note(words, "; ".join([", ".join(dict.fromkeys(names)), *doubt])) for words, names in speakers.items()]
+        [
+            _with_note(words, say.apart([", ".join(dict.fromkeys(names)), *doubt]), say)
+            for words, names in speakers.items()
+        ]
     )
 
 
-def _with_note(words: str, note: str) -> str:
+def _with_note(words: str, note: str, say: Say) -> str:
     """`1932 (Leida)`; `the summer Joe came home (1946; Leida)`: a note in brackets, in those that are there."""
-    return f"{words[:-1]}; {note})" if words.endswith(")") else f"{words} ({note})"
+    return f"{say.apart([words[:-1], note])})" if words.endswith(")") else f"{words} ({note})"
 
 
 def _date_told(view: StatementView, style: Style) -> str:
@@ -391,7 +394,7 @@ def source_line(record: Record, style: Style = PLAIN) -> str:
     sides = [say(side) for side in _SIDES.values()]
     if all(side in written for side in sides):
         written = {say(_BOTH_SIDES): None} | {words: None for words in written if words not in sides}
-    return "; ".join([*clauses, *written])
+    return say.apart([*clauses, *written])
 
 
 def _written(view: StatementView, say: Say) -> str:
@@ -404,7 +407,7 @@ def _written(view: StatementView, say: Say) -> str:
 def inscription_line(record: Record, style: Style = PLAIN) -> str:
     """What is written on the item, in quotation marks; '' if nothing is."""
     written = [quoted(view.words, style.say) for view in record.all("inscription")]
-    return style.say("Written on it: {words}", words="; ".join(written)) if written else ""
+    return style.say("Written on it: {words}", words=style.say.apart(written)) if written else ""
 
 
 def quoted(words: str, say: Say) -> str:

@@ -13,7 +13,7 @@ what the keeper reads on the screen is said by ENGLISH.
 """
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.wording.countries_table import COUNTRIES
@@ -32,6 +32,11 @@ _SOUNDS_I = re.compile(r"h?[ií](?![aeo])|y(?![aeiouáéíóú])", re.IGNORECASE
 _DE = re.compile(r"\bde (\{(\w+)\})")
 _VOWEL = re.compile(r"[aeiouhàâäéèêëîïôöùûüœæ]", re.IGNORECASE)
 """Letters before which French elides; a name's first h is mute (from memory: Grevisse, Le bon usage)."""
+_ET_OF = "{kin} isikule {names}"
+_ET_OWN_GENITIVE = re.compile(r"[aiouõäöü]\W*\Z", re.IGNORECASE)
+_ET_APART = re.compile(r"[,;] | ja ")
+"""A name by a vowel that Estonian declines so; an e may be mute in a foreign one (from memory: Eesti
+õigekeelsuskäsiraamat)."""
 _SOUNDS_O = re.compile(r"h?[oó]|8", re.IGNORECASE)
 
 
@@ -57,9 +62,14 @@ class Say:
         return self._filled(words, {"count": self.number(count), **values})
 
     def _filled(self, words: str, values: Mapping[str, object]) -> str:
-        """The values in their places. French elides before a vowel: `photographie d’Anna`."""
+        """The values in their places. French elides before a vowel: `photographie d’Anna`; in Estonian a name that ends
+        in one is its own genitive: `Leida vanaema`, and of others the form of a name is not known.
+        """
         if self.language == "fr":
             words = _DE.sub(lambda de: f"d’{de[1]}" if _VOWEL.match(_letters(str(values[de[2]]))) else de[0], words)
+        if self.language == "et" and words == _ET_OF:
+            names = _ET_APART.split(str(values["names"]))
+            words = "{names} {kin}" if all(map(_ET_OWN_GENITIVE.search, names)) else words
         return words.format(**values)
 
     def number(self, count: int) -> str:
@@ -71,8 +81,9 @@ class Say:
         """`A, B and C`; with semicolons if a name itself holds a comma (`A, b; and C`)."""
         if len(names) < 2:
             return "".join(names)
-        mark = ";" if any("," in name for name in names) else ","
-        before = mark if mark == ";" and self.language not in _NO_MARK_BEFORE_AND else ""
+        holds_commas = any("," in name for name in names)
+        mark = self._semicolon if holds_commas else ","
+        before = mark if holds_commas and self.language not in _NO_MARK_BEFORE_AND else ""
         joining = f"{before} {self._and(names[-1])} "
         return f"{f'{mark} '.join(names[:-1])}{joining}{names[-1]}"
 
@@ -82,6 +93,15 @@ class Say:
         for choice in choices[1:]:
             said += f" {self._or(choice)} {choice}"
         return said
+
+    def apart(self, parts: Iterable[str]) -> str:
+        """`A; B`: parts that are no list of one kind."""
+        return f"{self._semicolon} ".join(parts)
+
+    @property
+    def _semicolon(self) -> str:
+        """French sets a space before it."""
+        return "\u00a0;" if self.language == "fr" else ";"
 
     def country(self, code: str, name: str) -> str:
         """A country of today by its code (ISO 3166-1); `name` is its English name."""
