@@ -406,6 +406,8 @@ I_WAS_SIX = (
     "da jeg var seks",
     "kun olin kuusivuotias",
     "когда мне было шесть лет",
+    "мне тут шесть лет",
+    "man te seši gadi",
     "kiedy miałem sześć lat",
     "kad man bija seši gadi",
     "kai man buvo šešeri metai",

@@ -13,7 +13,7 @@ from boxlore.core.dates.edtf_values import Day, month_length
 from boxlore.core.dates.event_question import when_born
 from boxlore.core.dates.holidays import holiday
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.lexicon import ROMANCE, Sense
+from boxlore.core.dates.lexicon import DATIVE, ROMANCE, Sense
 from boxlore.core.dates.parts_within import DECADE_PARTS
 from boxlore.core.dates.relative import (
     about_age,
@@ -81,6 +81,8 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             kinds.discard("old")  # “the house, 16 years old”
         elif _of_one_language(tokens):
             kinds.add("old")  # “tenía siete años”
+        elif _is_dative_age(tokens):
+            kinds.add("old")
         elif _is_romance_age(tokens):
             kinds.add("birthday" if "whole_year" in kinds else "old")
         reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(lives), len(numbers))
@@ -169,6 +171,17 @@ def _number_of(token: Token, before: list[Token], behind: list[Token]) -> Sense 
 
 
 _OWNING = frozenset(("possessive", "genitive"))
+
+
+def _is_dative_age(tokens: list[Token]) -> bool:
+    """“Мне тут шесть лет”, `man te seši gadi`: whether a word for “to me” stands with one for years, both of one of the
+    languages that tell an age so."""
+    owners = years = 0
+    for token in tokens:
+        for sense in token.senses:
+            owners |= sense.languages if sense.kind == "i" else 0
+            years |= sense.languages if sense.kind == "years_old" else 0
+    return owners & years & DATIVE != 0
 
 
 def _is_romance_age(tokens: list[Token]) -> bool:

@@ -22,6 +22,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, NUMBERS, STAGES, birthday_in_year, with_ages
 from boxlore.core.dates.ages_beside_parts import age_beside_a_part
 from boxlore.core.dates.ages_beside_words import age_beside_words, age_with_a_word, of_age, of_whom
+from boxlore.core.dates.asked_words import which_is_meant
 from boxlore.core.dates.conflicts import can_both_be
 from boxlore.core.dates.context import NOT_TOGETHER, DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.dated_at_an_age import dated_at_an_age
@@ -109,6 +110,8 @@ def understood(
     if " " not in words:
         if (literal := _literal(words)) is not None:
             return guarded(Outcome(literal), context)
+        if open_end := _OPEN_SPAN.fullmatch(words):
+            return _of_an_open_span(open_end, context)
         if told := without_open_parts(words, context.order):
             return understood(told, context, own)
         if not words:
@@ -434,6 +437,17 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
     (outcome,) = outcomes.values()
     assert outcome.edtf is not None  # it is kept by it
     return replace(outcome, ask=is_meant(outcome.edtf, context), alternatives=(*outcome.alternatives, *only_year))
+
+
+_OPEN_SPAN = re.compile(r"(?P<year>(?:1[5-9]|20)\d\d) ?[-–—](?:\?)?|(?:\?)? ?[-–—](?P<last>(?:1[5-9]|20)\d\d)")
+
+
+def _of_an_open_span(match: re.Match[str], context: DateContext) -> Outcome | None:
+    """“1938–”, “1938-?”, “–1938”: whether it is a year with a dash, or a time with an end that is not known."""
+    year = match["year"] or match["last"]
+    choices = (year, f"{year}/.." if match["year"] else f"../{year}")
+    guard = guarded(Outcome(standard.parsed(year)), context)
+    return Outcome(None, guard.ask or which_is_meant(choices, context), choices)
 
 
 def _literal(words: str) -> Edtf | None:

@@ -13,7 +13,7 @@ from typing import Any
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.holidays import came_once
-from boxlore.core.dates.lexicon import DAYS_OF_A_WEEK, NTH_FRACTIONS, PART_BEHIND, YEAR_NAMED_BEHIND, Sense
+from boxlore.core.dates.lexicon import DAYS_OF_A_WEEK, NTH_FRACTIONS, PART_BEHIND, SEVERAL, YEAR_NAMED_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.short_years import LAST_MONTH
 from boxlore.core.dates.weekday_counts import counts_weekdays
@@ -126,6 +126,15 @@ class Assembly(Gathered):
     def _over_a_stroke(self, following: Sense, beyond: list[Sense], *, year_ahead: bool) -> bool:
         """Whether the date goes on behind a stroke: `Xmas/35`, `1926/June`."""
         date, ahead = self.date, following.kind
+        if self.dashed and date.month and self._may_be_year(following):
+            return not date.year  # 12/Jun/1938
+        begins = ahead == "month" and len(self.numbers) == 1 and not date.within_a_year
+        if ahead == "day" and self.taken == ["month"] and beyond and beyond[0].kind in ("year", "short"):
+            return True  # June/12/1938
+        if begins and not date.year:
+            self.dashed = len(beyond) > 1 and beyond[0].kind == "slash" and self._may_be_year(beyond[1])
+            if self.dashed:
+                return True
         if date.within_a_year and not (self.numbers or self.ordinals or date.day):
             return year_ahead or self._short_year_ahead(following)  # Xmas/35
         if ahead == "day" and date.month and len(self.numbers) == 1 and not date.year:
@@ -155,13 +164,16 @@ class Assembly(Gathered):
         if date.part and self._says_more(ahead):
             date.part = ""  # “early in ’41, January”
         if ahead == "month" and date.season and not self.numbers:
-            date.year_of_month = not date.year and bool(beyond) and beyond[0].kind in ("year", "short")
+            of_two = bool(date.years) and self._of_two_years(int(str(following.value)))
+            date.year_of_month = of_two or (not date.year and bool(beyond) and beyond[0].kind in ("year", "short"))
             if date.year.isdigit() or date.year_of_month:
                 date.of_season, date.season, date.part = date.season, 0, ""  # “summer of ’55, August”
                 return True
         if ahead == "season" and date.month and not (date.season or date.of_season):
             date.year_of_month = bool(date.year)
-            return date.year_of_month or bool(beyond and beyond[0].kind in ("year", "short"))  # “August, summer 1938”
+            return date.year_of_month or bool(
+                beyond and beyond[0].kind in ("year", "short", "years")
+            )  # “August, summer 1938”
         return (
             ((year_ahead or (ahead == "years" and date.season > 0)) and not date.span)
             or (date.within_a_year and not date.year and self._is_decade_ahead(following, beyond))
@@ -227,6 +239,10 @@ class Assembly(Gathered):
         if following.kind == "part" and beyond[:1]:
             following = beyond[-1] if beyond[0].kind == "dash" else beyond[0]
         return following.kind in ("decade", "decade_digits")
+
+    def _may_be_year(self, sense: Sense) -> bool:
+        """Whether a sense is a year, or a number that can be no day."""
+        return sense.kind in ("year", "short") or (sense.kind == "day" and self._short_year(sense))
 
     def _short_year_ahead(self, following: Sense) -> bool:
         """`1936, 38 or 39`: a number that can be no day begins the next date."""
@@ -314,7 +330,7 @@ class Assembly(Gathered):
         return True
 
     def _weekday(self, value: int) -> bool:
-        if self.date.weekday >= 0:
+        if self.date.weekday >= 0 or value >= SEVERAL:
             return False
         ahead = value >= DAYS_OF_A_WEEK or (not self.date.month and self.latest == "day")
         if self.ordinals and (ahead or counts_weekdays(self.senses, self.at, self.languages)):
@@ -379,7 +395,16 @@ class Assembly(Gathered):
         if self.date.year or self.date.years:
             return False
         self.date.years, self.date.assumed = (value[0], value[1]), len(value) > 2
+        if self.date.of_season and self._of_two_years(self.date.month):
+            self.date.year_of_month = True
         return True
+
+    def _of_two_years(self, month: int) -> bool:
+        """“January, the winter of 1938-39”: the month's year of two that follow each other; whether they do."""
+        first, last = self.date.years or (0, 0)
+        if last == first + 1:
+            self.date.years, self.date.year = None, f"{last if month < _JULY else first:04d}"
+        return last == first + 1
 
     def _dual(self, value: tuple[int, int]) -> bool:
         if self.date.year:
@@ -459,6 +484,8 @@ class Assembly(Gathered):
         self.date.no_year = True
         return not self.date.year
 
+
+_JULY = 7
 
 SLOTS: dict[str, Callable[[Assembly, Any], bool]] = {
     "day": Assembly._day, "ordinal": Assembly._ordinal, "last": Assembly._last, "month": Assembly._month,

@@ -10,6 +10,7 @@ from itertools import product
 
 from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import Assembly
+from boxlore.core.dates.calendars import to_number
 from boxlore.core.dates.context import ONE_OR_BOTH, DateContext, Outcome
 from boxlore.core.dates.double_meanings import is_month_or_day
 from boxlore.core.dates.edtf_values import Edtf
@@ -126,11 +127,27 @@ def _of_several(choices: list[list[Sense]], context: DateContext) -> Outcome | N
             outcomes[outcome.edtf.text] = outcome
     if len(outcomes) > 1:
         outcomes = _most_doubtful(outcomes)
+    if order and len(outcomes) > 1 and (told := _of_its_weekday(outcomes, choices)):
+        return told  # “Sunday 12/6/38”
     if len(outcomes) > 1:
         return one_of_several(list(outcomes), order, context)
     if none is not None and none.ask == ONE_OR_BOTH:  # “Feb, Mar 1936”, though “mar” is Tuesday in Spanish
         return replace(none, alternatives=tuple(dict.fromkeys((*none.alternatives, *outcomes))))
     return next(iter(outcomes.values()), none)
+
+
+def _of_its_weekday(outcomes: dict[str, Outcome], choices: list[list[Sense]]) -> Outcome | None:
+    """The only order of day and month with which a day of the week goes that is told beside it; None where both do, or
+    neither, or none is told."""
+    told = {int(str(sense.value)) for sense in choices[0] if sense.kind == "weekday"}
+    if len(told) != 1:
+        return None
+    days = {text: outcome for text, outcome in outcomes.items() if _DAY.fullmatch(text)}
+    fitting = [outcome for text, outcome in days.items() if (to_number(*map(int, text.split("-"))) - 1) % 7 in told]
+    return fitting[0] if len(fitting) == 1 and len(days) == len(outcomes) else None
+
+
+_DAY = re.compile(r"\d{4}-\d\d-\d\d")
 
 
 def _of_another_language(edtf: Edtf, context: DateContext) -> Outcome:

@@ -5,6 +5,7 @@ Open slots are filled from the neighbours first (`core.dates.partial.fill`), the
 leave their date out, “by”, “since”, “not before” hold it, as BEF and AFT of FamilySearch GEDCOM 7.0.18 do.
 """
 
+import itertools
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
@@ -95,11 +96,19 @@ class Expression:
         if len(self.parts) < 3:
             return False
         dates = self.leaves()
+        for date, following in itertools.pairwise(dates):  # “5 or 6 August 1938 or 1939”
+            if date.bare and not date.year and following.day and following.month and following.year:
+                date.day, date.bare = date.bare[0], None
         months = [date for date in dates if date.within_a_year]
         years = [date for date in dates if date.whole_year]
         if len(months) < 2 or not years or [*months, *years] != dates or any(date.year for date in months[:-1]):
             return False
-        if not months[-1].year or any(date.bare or date.short for date in dates) or not fill(months, span=False):
+        are_short = all(len(date.year) == 2 for date in (months[-1], *years))
+        if (
+            not months[-1].year
+            or any(date.bare or (date.short and not are_short) for date in dates)
+            or not fill(months, span=False)
+        ):
             return False
         products: list[Partial | Expression] = [*months]
         for year in years:

@@ -37,6 +37,9 @@ ITALIAN, RUSSIAN = _bits("it"), _bits("ru")
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
+DATIVE = _bits("ru", "lv", "lt")
+"""The languages as bits in which “to me six years” is an age."""
+
 ROMANCE = _bits("fr", "es", "it", "pt")
 """The languages as bits in which “my twenty years” is an age."""
 
@@ -83,6 +86,9 @@ def languages_of(senses: Iterable[Sense]) -> int:
 
 DAYS_OF_A_WEEK = 7
 """So much is added to the value of a day of the week in a form that is counted."""
+
+SEVERAL = 2 * DAYS_OF_A_WEEK
+"""So much is added to it in a form of more than one, which is no day by itself."""
 
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
 UNITS = (
@@ -302,6 +308,7 @@ def _entries(language: Language) -> Iterator[Entry]:
                     yield stem + ending, kind, number
     for row in language.counted_weekdays:
         yield from ((form, "weekday", DAYS_OF_A_WEEK + day) for day, form in enumerate(row.split()))
+    yield from ((form, "weekday", SEVERAL + day) for day, form in enumerate(language.several_weekdays.split()))
     for number, words in language.month_names.items():
         yield from ((form, "month", number) for form in words.split("|"))
     of_seasons = dict(_parts_of_seasons(language))

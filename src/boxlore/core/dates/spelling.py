@@ -23,7 +23,7 @@ FEWEST_LETTERS_OF_A_MONTH = 6
 _WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)|(?<=\d)\((\d{1,2})\??\)")
 _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
 _LIKE_A_DAY = re.compile(
-    r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
+    r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZB]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!(?!(?:st|nd|rd|th)\b)\w)"
 )
 _MIXED = re.compile(r"[0-9O](?:[a-zA-Z|]|(?<=[a-zA-Z|].))")
 """What both have in common, and little else has: a digit, or an O for one, beside a letter. It begins with the signs
@@ -43,8 +43,13 @@ def as_typed(words: str) -> str:
     """The words with letters that look like digits as digits, in a year (`l938`, `19O8`) and in a day (`3O June`)."""
     if not _MIXED.search(words):
         return words  # most
+    words = _LIKE_LETTERS.sub(lambda match: _LETTERS[match[0]], words)
     days = _LIKE_A_DAY.sub(lambda match: match[0].translate(_LOOKALIKES), words)
     return _LIKE_A_YEAR.sub(_as_digits, days)
+
+
+_LIKE_LETTERS = re.compile(r"(?<![\w'])0(?=[A-Za-z]{3})|(?<=[A-Za-z])[015](?=[a-z])|(?<=[A-Za-z]{3})[01](?!\w)")
+_LETTERS = {"0": "o", "1": "l", "5": "s"}
 
 
 def _as_digits(match: re.Match[str]) -> str:
@@ -216,7 +221,11 @@ def _known_words_near(slip: str) -> tuple[str, ...]:
 
 def _is_slip(slip: str, word: str) -> bool:
     """Whether one slip makes a word another; both begin alike."""
-    if slip[0] != word[0] or slip == word:
+    if slip == word:
+        return False
+    if len(slip) == len(word) and _is_misread(slip, word):
+        return True
+    if slip[0] != word[0]:
         return False
     at = next((at for at, (one, two) in enumerate(zip(slip, word, strict=False)) if one != two), None)
     if at is not None and slip[at : at + 2] == word[at : at + 2][::-1] and slip[at + 2 :] == word[at + 2 :]:
@@ -228,6 +237,16 @@ def _is_slip(slip: str, word: str) -> bool:
     if slip[-1] != word[-1]:
         return False
     return slip[at + 1 :] == word[at:] or slip[at:] == word[at + 1 :] or slip[at + 1 :] == word[at + 1 :]
+
+
+def _is_misread(slip: str, word: str) -> bool:
+    """Whether one letter is another that looks like it: “Jnne”, “Junc”, “Sepf”."""
+    changed = [(one, two) for one, two in zip(slip, word, strict=True) if one != two]
+    return len(changed) == 1 and any(changed[0] in (pair, pair[::-1]) for pair in _ALIKE)
+
+
+_ALIKE = tuple((pair[0], pair[1]) for pair in "nu ce eo ft gq hb ij li vy nm fs".split())
+"""Letters that a reader of writing or of print takes one for the other (common practice, no source)."""
 
 
 def _one_less(word: str) -> list[str]:

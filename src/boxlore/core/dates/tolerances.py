@@ -27,6 +27,7 @@ _WITHIN = re.compile(
     r"(?:within|to within) (?P<amount>[^\d]+?|\d{1,2} [^\d]+?) (?:of|either side of|each side of) (?P<date>.+)",
     re.IGNORECASE,
 )
+_WITHIN_MUCH = re.compile(r"(?:within|to within) (?P<amount>[^\d]+|\d{1,2} [^\d]+) of (?P<date>.+)", re.IGNORECASE)
 _SIGN_AND_YEARS = re.compile(r"(?P<date>.*[^ ±+/-]) *(?:±|\+/-|\+-) *(?P<count>\d{1,2})")
 _YEARS = frozenset(("year", "years"))
 MOST_YEARS = 30
@@ -56,9 +57,12 @@ def give_or_take(words: str) -> tuple[str, int] | None:
 
 def within(words: str) -> tuple[str, int] | None:
     """“Within a year or two of 1910”: the date and the years, from one on; None for other words."""
-    match = _WITHIN.fullmatch(words)
-    years = _years_of(match["amount"]) if match else 0
-    return (match["date"], years) if match and 0 < years <= MOST_YEARS else None
+    for way in (_WITHIN, _WITHIN_MUCH):  # “within a couple of years of 1938”
+        match = way.fullmatch(words)
+        years = _years_of(match["amount"]) if match else 0
+        if match and 0 < years <= MOST_YEARS:
+            return match["date"], years
+    return None
 
 
 def _years_of(amount: str) -> int:

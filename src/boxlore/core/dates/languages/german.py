@@ -33,6 +33,10 @@ GERMAN = Language(
     },
     weekdays=("montags dienstags mittwochs donnerstags freitags sonnabend sonntags",),
     words={
+        "fourth_quarter": "q4",
+        "third_quarter": "q3",
+        "second_quarter": "q2",
+        "first_quarter": "q1",
         "because": "weil|denn|da ja",
         "in_a_year": "in",
         "6_months": "ein halbes jahr|einem halben jahr|halbes jahr|halben jahr",

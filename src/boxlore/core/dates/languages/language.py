@@ -15,7 +15,8 @@ class Language:
 
     `code` is its ISO 639-1 code, under which CLDR's names are found. `months` and `weekdays` are rows of twelve or
     seven further forms, `*_endings` what may follow a form of such a row; `counted_weekdays` are rows of the forms that
-    only a day of the week of something has (`június második vasárnapja`). `words` are the words by kind (the kinds
+    only a day of the week of something has (`június második vasárnapja`), `several_weekdays` is one of those of more than
+    one (“two Sundays before Easter”). `words` are the words by kind (the kinds
     stand in `core.dates.lexicon`). `centuries` are names by the first two digits of their
     years (`ottocento`), `decades` words for the decade that begins with a number (`fifties`).
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
@@ -42,6 +43,7 @@ class Language:
     weekdays: tuple[str, ...] = ()
     weekday_endings: str = ""
     counted_weekdays: tuple[str, ...] = ()
+    several_weekdays: str = ""
     words: Mapping[str, str] = field(default_factory=dict)
     centuries: Mapping[int, str] = field(default_factory=dict)
     decades: Mapping[int, str] = field(default_factory=dict)
