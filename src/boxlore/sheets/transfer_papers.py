@@ -30,6 +30,7 @@ OWNED = (
     "The donor gives what is named above to the recipient, whose it is from the day on which both have signed. What "
     "else is agreed about it:"
 )
+NOTHING_AGREED = "Nothing is noted of an agreement before or during this interview. What is agreed now:"
 BLANK = ""
 """A part that is always filled in by hand."""
 
@@ -135,6 +136,21 @@ def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
     )
     signed_by = () if taken_back else ("The narrator", "The interviewer")
     return _form("Consent to an interview", parts, signed_by, on_day, paper)
+
+
+def withdrawal_pdf(
+    asked: Sequence[tuple[str, str]], *, donor: str, recipient: str, of: str, on_day: date, paper: str
+) -> bytes:
+    """A request to an archive to delete, replace or return what it was handed over, as a PDF: (heading, words) of each
+    thing that is `asked`; `of` says what of."""
+    parts = (
+        ("Donor", donor, 0 if donor else 1),
+        ("Archive", recipient, 0 if recipient else 1),
+        ("What this goes with", of, 0),
+        *((heading, words, 0) for heading, words in asked),
+        ("Done by the archive", "What could not be done, and why:", 3),
+    )
+    return _form("Request to withdraw", parts, ("For the donor", "For the archive, when it is done"), on_day, paper)
 
 
 def _form(title: str, parts: Sequence[tuple[str, str, int]], signed_by: Sequence[str], day: date, paper: str) -> bytes:

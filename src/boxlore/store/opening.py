@@ -14,7 +14,6 @@ from pathlib import Path
 from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.fields.fixity import FixityEvent, FixityRun
 from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.pictures import FileFacts
 from boxlore.core.originals.location_history import Stated
@@ -412,8 +411,8 @@ class Store:
         the log, in force or not."""
         return self._stream(queries.every_words)
 
-    def fixity(self) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
-        """(kind, subject, facts, when) of every file taken in and every fixity event since."""
+    def fixity(self) -> list[tuple[str, str, queries.FixityTold, str]]:
+        """(kind, subject, facts, when) of every file taken in, also of a sitting, and every fixity event since."""
         return self._ask(queries.fixity)
 
     def last_position(self, container: str) -> int:

@@ -31,6 +31,7 @@ from boxlore.core.fields.pictures import (
     FileFacts,
 )
 from boxlore.core.fields.plain_values import START, START_SQL, YES_NO_WORDS
+from boxlore.core.fields.sittings import PAPER_WORDS, RECORDING_WORDS, PaperFacts, RecordingFacts
 from boxlore.core.fields.table import OWN
 from boxlore.core.originals.location_history import Stated
 from boxlore.core.records.marks import ContainerPath
@@ -309,13 +310,21 @@ def every_words(db: sqlite3.Connection) -> Iterator[tuple[str, str, str, str, st
     yield from db.execute(query)
 
 
-def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
-    """(kind, subject, facts, when) of every file taken in and every event noted since."""
+FixityTold = FileFacts | FixityRun | FixityEvent | RecordingFacts | PaperFacts
+"""A file that was taken in, or an event."""
+
+
+def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FixityTold, str]]:
+    """(kind, subject, facts, when) of every file taken in, also of a sitting, and every event noted since."""
     query = """
         SELECT subject_kind, subject, field, words, recorded_at FROM in_force
-        WHERE field = 'file' OR field = 'fixity' ORDER BY row"""
-    read: dict[str, Callable[[str], FileFacts | FixityRun | FixityEvent]]
-    read = {"file": FILE_WORDS.read, "fixity": FIXITY_WORDS.read}
+        WHERE field IN ('file', 'fixity', 'recording', 'paper') ORDER BY row"""
+    read: dict[str, Callable[[str], FixityTold]] = {
+        "file": FILE_WORDS.read,
+        "fixity": FIXITY_WORDS.read,
+        "recording": RECORDING_WORDS.read,
+        "paper": PAPER_WORDS.read,
+    }
     return [(kind, subject, read[field](words), when) for kind, subject, field, words, when in db.execute(query)]
 
 

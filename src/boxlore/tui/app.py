@@ -223,6 +223,7 @@ class Boxlore(DrawingApp):
                 *rebuilt.notes,
                 *[f"The transfer does not hold {path}." for path in rebuilt.missing],
                 "What boxes are made of and where they stand is not in a transfer: “Keep safe” takes it.",
+                "Nor is what is kept to the family or the keeper: owners, givers and lenders, words for the family.",
             ]
 
         await self.push_screen(WorkingScreen("From a transfer", job, lambda: None, again=again))

@@ -72,7 +72,7 @@ def test_the_closed_part_says_why_somebody_living_is_named(collection: Collectio
 
 
 WORDS = {
-    "nobody was asked": ([], ""),
+    "nobody was asked": ([], "No consent of anybody is noted, to be named, shown or heard."),
     "given": ([[("name", "2026-11-24", True)]], "Consents in force: of 1 person."),
     "a part taken back": (
         [[("name", "2026-11-24", True), ("picture", "2026-11-24", True), ("name", "2026-11-26", False)]],
@@ -96,7 +96,8 @@ def test_the_deed_counts_what_is_in_force_and_what_was_withdrawn(how: str) -> No
         person(str(at), "Mia", consents=tuple(make_consent([what], day, given=yes) for what, day, yes in one))
         for at, one in enumerate(told)
     ]
-    assert consents_words(people) == words
+    each = " metadata/rights.csv tells each." if told else ""
+    assert consents_words(people) == f"{words}{each}"
 
 
 def test_a_consent_that_was_taken_back_is_not_in_force_beside_the_word_that_took_it(

@@ -24,6 +24,7 @@ from boxlore.core.people.consent import make_consent
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import every_told
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
+from boxlore.disk.digests import sha256_of
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.item_states import read_item
 from boxlore.tasks.archive.name_answers import decide, undecided
@@ -273,6 +274,13 @@ def test_a_teller_who_takes_consent_back_is_listed_beside_what_a_receipt_brought
     assert "consent taken back" in listed["TRA-0002"] and "TRA-0001" in listed and "TRA-0003" in listed
     assert ("delete", "consent taken back", "TRA-0002", "who told it") in why(tmp_path / "2")
     assert ("delete", "closed") not in {row[:2] for row in why(tmp_path / "2")}
+    order = TransferOrder(archive=replace(MUSEUM, takes=("forms",)), earlier=tmp_path / "1")
+    transfer(mine, tmp_path / "3", order=order)
+    (page,) = PdfReader(tmp_path / "3/open/data/forms/request-to-withdraw.pdf").pages
+    request = " ".join(page.extract_text().split())
+    for words in ("To delete, since a consent was taken back", "is told of 3 items: TRA-0001, TRA-0002, TRA-0003"):
+        assert words in request, request
+    assert "Mia" not in request
     for name in ("changes.csv", "withdraw.csv"):
         assert "Mia" not in (tmp_path / "2/open/data/metadata" / name).read_text("utf-8")
 
@@ -872,6 +880,12 @@ def test_a_sitting_is_offered_answered_received_and_made_again_as_one_thing(mine
         assert f"urn:uuid:{sitting}" in told and f"recordings/{sound.name}" in told, name
         assert "recordings/" not in (tmp_path / "1/open/data/metadata" / name).read_text("utf-8-sig"), name
     assert not any(row["Identifier"].endswith(sitting) for row in table(tmp_path / "1/open/data/metadata/receipt.csv"))
+
+    fixity = {part: table(tmp_path / f"1/{part}/data/metadata/fixity.csv") for part in ("open", "closed")}
+    assert [row["SHA-256"] for row in fixity["closed"] if row["File"] == f"recordings/{sound.name}"] == [
+        sha256_of(sound)
+    ]
+    assert not any(row["File"].startswith("recordings/") for row in fixity["open"])
 
     # its reference and a remark come back, and go on into the update and a collection made again
     receipt = filled(

@@ -111,3 +111,4 @@ def _rebuild(folder: Path, packages: tuple[Path, ...], series: str) -> None:
     for path in rebuilt.missing:
         talk.say(f"The package does not hold {path}.")
     talk.say("What boxes are made of and where they stand is not in a transfer: see boxlore housing.")
+    talk.say("Nor is what is kept to the family or the keeper: owners, givers and lenders, words for the family.")

@@ -98,7 +98,10 @@ def transfer(ctx: click.Context, /, out: Path, on_day: date | None, **chosen: ob
         with talk.progress() as bar:
             transferred = make(collection, out, order=order, progress=bar)
     _report(transferred, as_json=request.as_json)
-    ctx.exit(1 if any(finding.severity is not Severity.NOTE for finding in transferred.findings) else 0)
+    asks = sum(finding.severity is not Severity.NOTE for finding in transferred.findings)
+    if asks:
+        talk.say(f"The package is made; {several(asks, 'sentence above asks', 'sentences above ask')} for your answer.")
+    ctx.exit(1 if asks else 0)
 
 
 def _order(collection: Collection, request: _Request, chosen: dict[str, object]) -> TransferOrder:

@@ -240,6 +240,10 @@ class Recipient:
             if not hit.doubt and any(hit.start < kept.end and kept.start < hit.end for kept in left)
         ]
 
+    def may_mean(self, words: str) -> frozenset[str]:
+        """Those withheld whom plain words name, or may name, by their ids."""
+        return frozenset(ident for hit in self.withheld.hits(words) for ident in hit.people)
+
     def still_allowed(self, answers: Decided) -> Decided:
         """The keeper's answers as they hold here: none names whoever took consent back, or is kept from here."""
         return answers.closed_to(self.withheld.never_named)

@@ -106,13 +106,15 @@ def _until(later: Iterable[Consent], matter: Matter, consent: Consent) -> str:
 
 
 def consents_words(people: Iterable[Person]) -> str:
-    """`Consents in force: of 1 person. Consents withdrawn: of 1 person, the last on 2026-11-28.`; '' where nobody was
-    asked. Whoever took back a part of it is counted in both."""
+    """`Consents in force: of 1 person. Consents withdrawn: of 1 person, the last on 2026-11-28. …`, or that none is
+    noted. Whoever took back a part of it is counted in both."""
     consents = [person.consents for person in people if person.consents]
     in_force = sum(bool(allowed(words)) for words in consents)
     back = [words for words in consents if any(is_taken_back(words, matter) for matter in Matter)]
-    lines = [f"Consents in force: of {several(in_force, 'person', 'people')}."] if consents else []
+    if not consents:
+        return "No consent of anybody is noted, to be named, shown or heard."
+    lines = [f"Consents in force: of {several(in_force, 'person', 'people')}."]
     if back:
         last = max(word.day for words in back for word in words if not word.given)
         lines.append(f"Consents withdrawn: of {several(len(back), 'person', 'people')}, the last on {last}.")
-    return " ".join(lines)
+    return " ".join([*lines, f"{TABLE} tells each."])

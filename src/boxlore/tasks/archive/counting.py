@@ -21,6 +21,7 @@ from boxlore.tasks.archive.transfer_updates import (
     held_rows,
     own_references_as_one,
 )
+from boxlore.tasks.archive.withdrawal_form import put_request
 from boxlore.tasks.archive.withdrawing import HEADING as WITHDRAW_HEADING
 from boxlore.tasks.archive.withdrawing import Reason, Withdrawing
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
@@ -154,6 +155,7 @@ def _say_update(
     making.put(FILES, "files of earlier transfers that still belong to it", as_table(held_rows(earlier, making.kept)))
     words = "what of earlier transfers is to be deleted, replaced or returned, and why"
     making.put(WITHDRAW, words, as_table([WITHDRAW_HEADING, *withdrawn]))
+    put_request(making, earlier, withdrawn)
 
 
 def _scans(making: Making, record: Record) -> None:

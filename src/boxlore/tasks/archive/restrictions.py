@@ -27,7 +27,7 @@ GOING: Mapping[Kind, frozenset[str]] = {
     Kind.COLLECTION: frozenset({REMARK, ANSWER}),
     Kind.PERSON: frozenset({"audience", "consent", "merged_into", "different"}),
     Kind.PLACE: frozenset({"inside"}),
-    Kind.SITTING: frozenset({REMARK, ANSWER}),
+    Kind.SITTING: frozenset({REMARK, ANSWER, "paper"}),
 }
 """Fields that go with the closed part, by kind of thing."""
 

@@ -29,7 +29,7 @@ from boxlore.exports.inventory import as_table, inventory_rows
 from boxlore.exports.rdf import MOST_FOR_TURTLE, write_triples
 from boxlore.exports.required_fields import read_required
 from boxlore.exports.turtle_text import as_turtle
-from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
+from boxlore.sheets.transfer_papers import NOTHING_AGREED, Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.archive_settings import IN_A_BAG
 from boxlore.tasks.archive.archive_settings import as_toml as archive_as_toml
 from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, consents_words, rights_rows, rights_schema
@@ -271,6 +271,7 @@ def _given(making: Making) -> str:
 def _of_the_interview(collection: Collection, sitting: str, views: Sequence[StatementView]) -> dict[str, str]:
     """What a consent says of its interview, as far as it is known: the day too, and which recordings there are."""
     known = {name: "; ".join(view.words for view in views if view.field == name) for name in _CONSENT}
+    known["agreement"] = known["agreement"] or NOTHING_AGREED
     noted = min((view.recorded_at[:10] for view in views), default="")
     known["place"] = ", ".join(words for words in (known.pop("date") or noted, known["place"]) if words)
     known["recording"] = "; ".join(recording.path for recording in of_sitting(collection, sitting))
@@ -299,11 +300,13 @@ def _restrictions(making: Making) -> list[str]:
         if parts:
             last = max([*(closure.until for closure in closures), *(until for _, until in beside)])
             lines.append(f"Closed: {'; '.join(parts)}; the last until {last}. {TABLE} tells each, and why.")
-        if consents := consents_words(making.seen.people().values()):
-            lines.append(f"{consents} {TABLE} tells each.")
-        if interviews := len(_interviews(making)):
-            more = f" to forms/consent-{interviews}.pdf" if interviews > 1 else ""
+        lines.append(consents_words(making.seen.people().values()))
+        if interviews := _interviews(making):
+            more = f" to forms/consent-{len(interviews)}.pdf" if len(interviews) > 1 else ""
             lines.append(f"Consents to interviews are beside this deed: forms/consent-1.pdf{more}.")
+            agreed = [any(view.field == "agreement" for view in views) for views in interviews.values()]
+            if silent := agreed.count(False):
+                lines.append(f"Of {several(silent, 'interview')} nothing is noted as agreed; see there.")
     return lines
 
 
@@ -337,8 +340,10 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         if packed_path(record, scan) in making.scans
     }
     handed_otherwise = dict(making.not_as_taken_in())
+    beside = {*making.beside, *making.kept}
     for event in fixity_events.events(making.collection, by_manifest=True):
-        if event["scan"] in packed or not event["scan"]:
+        is_going = event["File"] in beside if event["sound"] else not event["scan"]
+        if is_going or event["scan"] in packed:
             name = packed.get(event["scan"], event["File"])
             if (handed := handed_otherwise.get(event["scan"])) is not None:
                 name = handed.before.format(name)

@@ -167,11 +167,9 @@ class Withdrawing:
         return self._hidden(self.collection.store.item_by_number(number)) if in_force else Reason.CORRECTED
 
     def _is_of_one_who_took_back(self, statement: str) -> bool:
-        """Whether a statement is about, or names, somebody who took back the consent to be named."""
+        """Whether a statement is about somebody who took back the consent to be named, or may name such a one."""
         about, words = self._of_no_item.get(statement, ("", ""))
-        hits = self.seen.recipient.surely_named(words) if words else ()
-        people = {about, *(ident for hit in hits for ident in hit.people)}
-        return any(took_consent_back(self.collection, ident) for ident in people)
+        return any(took_consent_back(self.collection, ident) for ident in (about, *self.seen.recipient.may_mean(words)))
 
     @cached_property
     def _of_no_item(self) -> Mapping[str, tuple[str, str]]:

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun
 from boxlore.core.fields.pictures import FileFacts
+from boxlore.core.fields.sittings import PaperFacts, RecordingFacts
 from boxlore.core.findings import several
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Act, Collection
@@ -36,11 +37,14 @@ def collection_of(collection: Collection) -> Subject:
 
 
 def events(collection: Collection, *, by_manifest: bool = False) -> Iterator[dict[str, str]]:
-    """Every event in the order of the log, by the names in COLUMNS; `scan` is the scan's id, '' for other events. Of a
-    bag that was packed, `by_manifest` gives its manifest with the digest, for whoever has to know which bag it was."""
+    """Every event in the order of the log, by the names in COLUMNS; `scan` is the scan's id, '' for other events, and
+    `sound` says whether it is of a recording or paper. Of a bag that was packed, `by_manifest` gives its manifest with
+    the digest, for whoever has to know which bag it was."""
     files: dict[str, FileFacts] = {}
     for kind, subject, facts, when in collection.store.fixity():
-        if isinstance(facts, FileFacts):
+        if isinstance(facts, RecordingFacts | PaperFacts):
+            row = {"File": facts.path, "SHA-256": facts.sha256, "Event": MADE, "Outcome": "made when it was kept"}
+        elif isinstance(facts, FileFacts):
             files[subject] = facts
             row = {"File": facts.path, "SHA-256": facts.sha256, "Event": MADE, "Outcome": "made at intake"}
         elif isinstance(facts, FixityRun):
@@ -52,4 +56,5 @@ def events(collection: Collection, *, by_manifest: bool = False) -> Iterator[dic
             if facts.manifest and by_manifest:
                 row = {"File": f"{facts.what}/manifest-sha512.txt", "SHA-256": facts.manifest}
             row |= {"Event": facts.event, "Outcome": facts.outcome}
-        yield {**row, "When": when, "scan": subject if kind == Kind.SCAN else ""}
+        sound = "yes" if kind == Kind.SITTING else ""
+        yield {**row, "When": when, "scan": subject if kind == Kind.SCAN else "", "sound": sound}
