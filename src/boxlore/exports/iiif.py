@@ -9,7 +9,7 @@ import json
 from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
-from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk import captions, image_regions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, oai_dc, rights_notes, rights_of
 from boxlore.core.crosswalk.rights_statements import OF_RIGHTS, rights_label, rights_name
 from boxlore.core.crosswalk.scan_file_names import packed_path
@@ -124,17 +124,23 @@ def _metadata(record: Record, facts: CollectionFacts) -> list[dict[str, Any]]:
 
 def _canvas(record: Record, scan: ScanFile, base: str, manifest: str, at: int) -> dict[str, Any]:
     ident = f"{manifest.removesuffix('.json')}/canvas/{at}"
-    x, y, width, height = _pixels(scan)
     file = f"{base}/{packed_path(record, scan)}"
-    body: dict[str, Any] = {
-        "id": file, "type": "Image", "format": scan.media_type, "width": scan.width, "height": scan.height,
-    }  # fmt: skip
+    x, y, across, down = _part(scan)
+    wide, high = (scan.height, scan.width) if _is_sideways(scan.orientation) else (scan.width, scan.height)
+    body: dict[str, Any] = {"id": file, "type": "Image", "format": scan.media_type, "width": wide, "height": high}
     if scan.area:  # a part of a sheet that shows several items
-        selector = {"type": "FragmentSelector", "conformsTo": MEDIA, "value": f"xywh={x},{y},{width},{height}"}
+        selector = {"type": "FragmentSelector", "conformsTo": MEDIA, "value": f"xywh={x},{y},{across},{down}"}
         body = {"id": f"{ident}/part", "type": "SpecificResource", "source": body, "selector": selector}
+    style: dict[str, Any] = {}
+    if scan.turn:  # the file stays as it is, and the viewer turns it
+        part = body if scan.area else {"id": f"{ident}/turned", "type": "SpecificResource", "source": body}
+        body = {**part, "styleClass": "turned"}
+        style = {"stylesheet": {"type": "CssStylesheet", "value": f".turned {{ {_TURNS[scan.turn]} }}"}}
     painting = {
-        "id": f"{ident}/painting", "type": "Annotation", "motivation": "painting", "body": body, "target": ident,
+        "id": f"{ident}/painting", "type": "Annotation", "motivation": "painting", **style, "body": body,
+        "target": ident,
     }  # fmt: skip
+    width, height = _size(scan)
     canvas: dict[str, Any] = {
         "id": ident,
         "type": "Canvas",
@@ -150,19 +156,39 @@ def _canvas(record: Record, scan: ScanFile, base: str, manifest: str, at: int) -
     return canvas
 
 
-def _pixels(scan: ScanFile) -> tuple[int, int, int, int]:
-    """x, y, width and height of what a canvas shows: the whole scan, or the item's part of it."""
-    x, y, width, height = scan.area or (0.0, 0.0, 1.0, 1.0)
-    across, down = max(round(width * scan.width), 1), max(round(height * scan.height), 1)
-    return round(x * scan.width), round(y * scan.height), across, down
+_TURNS = {
+    90: "transform-origin: top left; transform: rotate(90deg) translateY(-100%);",
+    180: "transform: rotate(180deg);",
+    270: "transform-origin: top left; transform: rotate(270deg) translateX(-100%);",
+}
+"""How a viewer turns what the keeper turned (Web Annotation Data Model, 4.4, and CSS Transforms 1)."""
+
+
+def _is_sideways(orientation: int) -> bool:
+    """Whether an orientation of Exif makes width of height."""
+    return orientation >= 5
+
+
+def _part(scan: ScanFile) -> tuple[int, int, int, int]:
+    """x, y, width and height of the item's part, or of the whole, in pixels of the picture as viewers show its file:
+    upright as its orientation asks."""
+    x, y, width, height = image_regions.upright(scan.area or (0.0, 0.0, 1.0, 1.0), scan.orientation)
+    wide, high = (scan.height, scan.width) if _is_sideways(scan.orientation) else (scan.width, scan.height)
+    return round(x * wide), round(y * high), max(round(width * wide), 1), max(round(height * high), 1)
+
+
+def _size(scan: ScanFile) -> tuple[int, int]:
+    """Width and height of the canvas in pixels: the part, turned as the keeper turned it."""
+    _, _, across, down = _part(scan)
+    return (down, across) if scan.turn in (90, 270) else (across, down)
 
 
 def _annotation(person: PersonShown, canvas: str, scan: ScanFile, number: int) -> dict[str, Any]:
     """Who is shown in a marked part: `identifying` where it is sure, else `commenting` with how sure it is."""
-    x, y, *size = person.area
-    left, top, _, _ = _pixels(scan)
-    width, height = size or (0.0, 0.0)
-    where = (x * scan.width - left, y * scan.height - top, width * scan.width, height * scan.height)
+    x, y, *size = image_regions.upright(image_regions.on_part(person.area, scan.area), scan.stands)
+    wide, high = _size(scan)
+    across, down = size or (0.0, 0.0)
+    where = (x * wide, y * high, across * wide, down * high)
     shown = ",".join(str(max(round(value), int(at > 1))) for at, value in enumerate(where))  # a point is one pixel
     sure = "" if not person.unsure else f" ({'perhaps' if person.sure == 'guess' else 'probably'})"
     selector = {"type": "FragmentSelector", "conformsTo": MEDIA, "value": f"xywh={shown}"}

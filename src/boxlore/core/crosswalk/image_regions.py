@@ -21,7 +21,7 @@ ROLES = {"named": "named, not shown", "photographer": "photographer"}
 
 def _region(shown: PersonShown, scan: ScanFile, language: str, turned: int, say: Say) -> Struct:
     """One person's region as an ImageRegion structure. A point becomes a circle of radius 0.05."""
-    area = upright(_on_part(shown.area, scan.area), turned) if shown.scan == scan.id and shown.role == "person" else ()
+    area = upright(on_part(shown.area, scan.area), turned) if shown.scan == scan.id and shown.role == "person" else ()
     whole = ("0", "0", "1", "1")
     if len(area) == 4:
         box = tuple(f"{value:.5f}" for value in area)
@@ -99,7 +99,7 @@ def upright(area: tuple[float, ...], turned: int) -> tuple[float, ...]:
     return (min(left, right), min(top, low), abs(right - left), abs(low - top))
 
 
-def _on_part(area: tuple[float, ...], part: tuple[float, ...]) -> tuple[float, ...]:
+def on_part(area: tuple[float, ...], part: tuple[float, ...]) -> tuple[float, ...]:
     """An area of a whole scan, as an area of the part that was cut out of it; what lies outside is cut off."""
     if len(part) != 4 or not area:
         return area
@@ -128,7 +128,7 @@ def regions(record: Record, scan: ScanFile, language: str, turned: int = 1, say:
 def faces(record: Record, scan: ScanFile, turned: int = 1) -> XmpValue | None:
     """The rectangles of the people shown, in the older form of regions (mwg-rs:Regions, MWG Guidelines 2.0, 5.9)."""
     placed = [
-        (shown, upright(_on_part(shown.area, scan.area), turned))
+        (shown, upright(on_part(shown.area, scan.area), turned))
         for shown in record.shown()
         if shown.scan == scan.id and len(shown.area) == 4
     ]
