@@ -17,6 +17,7 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.records.marker_positions import turned_by
 from boxlore.disk.colour_modes import in_plain_mode, in_srgb, on_white
 from boxlore.disk.decoding import SURELY_FITS, is_heif, load, opened, refuse_too_many_pixels
+from boxlore.disk.previews import LONGEST, SLOW, Previews
 from boxlore.disk.regular_file import open_regular
 from boxlore.disk.rows_in_place import Box, rows_in_place
 
@@ -139,22 +140,35 @@ def turn_of(path: Path) -> int:
         return 1
 
 
-def make_jpeg(path: Path, longest: int, *, area: tuple[float, ...] = (), turn: int = 0, quality: int = 88) -> bytes:
+def make_jpeg(
+    path: Path,
+    longest: int,
+    *,
+    area: tuple[float, ...] = (),
+    turn: int = 0,
+    quality: int = 88,
+    previews: Previews | None = None,
+) -> bytes:
     """A JPEG in sRGB or grey, at most `longest` pixels on its longer side, without colour profile or metadata.
 
     `area` is the part to show: x, y, width, height as fractions (0 to 1) of the stored picture; empty for all of it.
-    It is set upright as its file asks, and then turned by `turn` degrees to the right.
-    Raises CouldNot for a damaged picture.
+    It is set upright as its file asks, and then turned by `turn` degrees to the right. For a screen a preview of
+    `previews` may stand in for the file. Raises CouldNot for a damaged picture.
     """
-    return make_jpegs(path, ((longest, quality),), area=area, turn=turn)[0]
+    return make_jpegs(path, ((longest, quality),), area=area, turn=turn, previews=previews)[0]
 
 
 def make_jpegs(
-    path: Path, sizes: Sequence[tuple[int, int]], *, area: tuple[float, ...] = (), turn: int = 0
+    path: Path,
+    sizes: Sequence[tuple[int, int]],
+    *,
+    area: tuple[float, ...] = (),
+    turn: int = 0,
+    previews: Previews | None = None,
 ) -> list[bytes]:
     """The same in several sizes, the largest first, each with its quality; the picture is decoded once."""
     made = []
-    with _shown(path, sizes[0][0], area, turn) as picture:
+    with _shown(path, sizes[0][0], area, turn, previews) as picture:
         for longest, quality in sizes:
             picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=1.5)
             encoded = io.BytesIO()
@@ -164,26 +178,36 @@ def make_jpegs(
 
 
 @contextmanager
-def _shown(path: Path, longest: int, area: tuple[float, ...], turn: int) -> Iterator[Image.Image]:
+def _shown(
+    path: Path, longest: int, area: tuple[float, ...], turn: int, previews: Previews | None
+) -> Iterator[Image.Image]:
     """The picture, or the part of it, as `make_jpeg` has it, before it is encoded; the block is guarded too."""
+    if previews is not None:
+        path = previews.instead_of(path, longest, area)
     with opened(path, "is damaged and cannot be shown") as image:
         left, top, right, bottom = _box(image, area)
         part = longest / max(right - left, bottom - top)  # a JPEG can be decoded at a fraction of its size: quicker
         image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
-        picture = _small_part(path, image, area, longest)  # not every mode can be scaled
+        picture = _small_part(path, image, area, longest, previews)  # not every mode can be scaled
         picture = _turned(picture, turned_by(_orientation(image), turn))
         picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
         yield in_srgb(picture)
 
 
 def small_pixels(
-    path: Path, wide: int, high: int, *, area: tuple[float, ...] = (), turn: int = 0
+    path: Path,
+    wide: int,
+    high: int,
+    *,
+    area: tuple[float, ...] = (),
+    turn: int = 0,
+    previews: Previews | None = None,
 ) -> tuple[int, int, bytes]:
     """(width, height, RGB bytes) of the upright picture, at most `wide` by `high` pixels, its shape kept.
 
-    `area` and `turn` are as in `make_jpeg`. Raises CouldNot for a file that cannot be read as a picture.
+    `area`, `turn` and `previews` are as in `make_jpeg`. Raises CouldNot for a file that cannot be read as a picture.
     """
-    with _shown(path, 2 * max(wide, high), area, turn) as picture:
+    with _shown(path, 2 * max(wide, high), area, turn, previews) as picture:
         scale = min(wide / picture.width, high / picture.height)
         size = (max(1, round(picture.width * scale)), max(1, round(picture.height * scale)))
         fitted = picture.convert("RGB").resize(size, Image.Resampling.LANCZOS)
@@ -243,6 +267,8 @@ def _box(image: Image.Image, area: tuple[float, ...]) -> tuple[int, int, int, in
     return left, top, max(round((x + w) * image.width), left + 1), max(round((y + h) * image.height), top + 1)
 
 
+_QUICK = frozenset({"JPEG", "MPO"})
+"""Formats that are decoded at a part of their size: they open at once as they are."""
 _IN_BANDS = frozenset({"1", "L", "LA", "P", "PA", "RGB", "RGBA", "CMYK", "YCbCr"})
 """Modes whose pixels become plain ones by themselves, whatever the rest of the picture holds."""
 BAND = 16_000_000
@@ -251,15 +277,32 @@ BAND_IN_PLACE = 1_000_000
 """The same of a band that is read from the file: so few stay in the processor's cache."""
 
 
-def _small_part(path: Path, image: Image.Image, area: tuple[float, ...], longest: int) -> Image.Image:
+def _small_part(
+    path: Path, image: Image.Image, area: tuple[float, ...], longest: int, previews: Previews | None
+) -> Image.Image:
     """The same of a picture that is not loaded yet. Of a large one, only the rows that are looked at are read, if they
-    lie plainly in the file."""
+    lie plainly in the file; of one that must be decoded whole a preview is kept."""
     if image.width * image.height > SURELY_FITS:
         with open_regular(path) as file:
             if (cut := rows_in_place(image, file)) is not None:
                 return _plain_part(image, area, longest, cut)
     load(path, image)
+    _keep_preview(path, image, previews)
     return _plain_part(image, area, longest)
+
+
+def _keep_preview(path: Path, image: Image.Image, previews: Previews | None) -> None:
+    """Keep a preview of a very large picture that is loaded. It lies as the file does, and says how it is turned."""
+    if previews is None or image.width * image.height < SLOW or image.format in _QUICK:
+        return
+    orientation = _orientation(image)
+    small = _plain_part(image, (), LONGEST)
+    small.thumbnail((LONGEST, LONGEST), Image.Resampling.LANCZOS, reducing_gap=2.0)
+    small = in_srgb(small)
+    exif = Image.Exif()
+    if orientation:
+        exif[ORIENTATION] = orientation
+    previews.keep(path, lambda out: small.save(out, "JPEG", quality=90, exif=exif))
 
 
 def _plain_part(
@@ -288,17 +331,18 @@ def _plain_part(
     return whole
 
 
-def looks_hash(path: Path) -> int:
+def looks_hash(path: Path, previews: Previews | None = None) -> int:
     """A difference hash of the picture: 64 bits, each saying which of two neighbouring spots is brighter.
 
     The picture is reduced to 9 by 8 grey spots; a blank one, whose spots hardly differ, has 0. Two
     prints of the same picture differ in few bits; see `bits_apart`. All bytes of the picture are decoded for it, and
     every page of a TIFF, so that this is also where a damaged file is found: raises Damaged for one, CouldNot where
-    the machine cannot read it.
+    the machine cannot read it. Of a very large one a preview is kept in `previews`.
     """
     with opened(path) as image:
         image.draft("L", (64, 64))
         load(path, image)
+        _keep_preview(path, image, previews)
         small = _plain_part(image, (), 256).convert("L").resize((9, 8), Image.Resampling.BOX)
         pixels = small.tobytes()
         for page in range(1, image.n_frames if isinstance(image, TiffImagePlugin.TiffImageFile) else 1):

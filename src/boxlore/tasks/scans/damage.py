@@ -20,6 +20,7 @@ from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, records
+from boxlore.tasks.collection.screen_previews import previews
 
 BATCH = 100
 
@@ -52,7 +53,7 @@ def looks_words(collection: Collection, name: str) -> str:
     """The words of how a scan looks, '' where the machine cannot read it."""
     path = collection.folder / name
     try:
-        bits = looks_hash(path)
+        bits = looks_hash(path, previews())
         with open_regular(path) as file:
             return LOOKS_WORDS.write(bits if has_end(file) and is_sound(file) else None)
     except Damaged:

@@ -17,6 +17,7 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.records.item_record import ScanFile
 from boxlore.formats.inline_pictures import iterm, kitty_forgotten, kitty_put, kitty_sent, kitty_taken_away
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.screen_previews import previews
 
 KEEP = 6
 """Sharp pictures kept in memory: about half a megabyte each."""
@@ -99,7 +100,8 @@ class SharpPictures:
 
         room = pixels_of(graphics, columns, rows)
         try:
-            width, height, rgb = small_pixels(self.collection.folder / scan.path, *room, area=scan.area, turn=scan.turn)
+            path = self.collection.folder / scan.path
+            width, height, rgb = small_pixels(path, *room, area=scan.area, turn=scan.turn, previews=previews())
         except CouldNot:
             return None
         number = next(self._numbers)

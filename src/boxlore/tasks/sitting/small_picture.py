@@ -10,6 +10,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.item_record import ScanFile
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.screen_previews import previews
 
 KEEP = 24
 """Glimpses kept in memory: those just looked at, for turning back."""
@@ -53,8 +54,9 @@ class Glimpses:
     def _make(self, path: Path, scan: ScanFile, wide: int, high: int) -> Glimpse:
         from boxlore.disk.pictures import small_pixels
 
+        room = max(wide, 1), max(high, 1)
         try:
-            return Glimpse(*small_pixels(path, max(wide, 1), max(high, 1), area=scan.area, turn=scan.turn))
+            return Glimpse(*small_pixels(path, *room, area=scan.area, turn=scan.turn, previews=previews()))
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
 

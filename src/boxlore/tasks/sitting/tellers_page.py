@@ -19,6 +19,7 @@ from boxlore.core.wording.catalogue import ENGLISH, Say, say_in, to_say
 from boxlore.disk.outlines import Drawn
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records_for_outputs import record_of, seen_by
+from boxlore.tasks.collection.screen_previews import previews
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.telling.markers import Marked
 
@@ -310,7 +311,8 @@ class Showing:
             if key not in self._ready:
                 scan = known[1]
                 try:
-                    jpeg = make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area, turn=scan.turn)
+                    path, area, turn = self.collection.folder / scan.path, scan.area, scan.turn
+                    jpeg = make_jpeg(path, SIZES[size], area=area, turn=turn, previews=previews())
                 except CouldNot:
                     return None
                 self._ready[key] = jpeg
